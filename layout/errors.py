@@ -1,0 +1,49 @@
+"""What the project refuses, said in one sentence. Knows no file format and no screen."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+
+_LONGEST_SHOWN = 60
+
+
+class LayoutError(ValueError):
+    """Root of every refusal; its text is a sentence for the person at the bench."""
+
+
+class FieldError(LayoutError):
+    """One input that cannot be used.
+
+    `field` is the dotted key (empty while only a bare value is being read), `needed` what was needed, `got` what came
+    (already fit to be shown), `example` something that works.
+    """
+
+    def __init__(self, field: str, needed: str, got: str, example: str) -> None:
+        self.field, self.needed, self.got, self.example = field, needed, got, example
+        named = f"{field}: " if field else ""
+        super().__init__(f"{named}needs {needed}, got {got}; for example {example}")
+
+    def at(self, field: str) -> FieldError:
+        """The same refusal, with the key it belongs to."""
+        return FieldError(field, self.needed, self.got, self.example)
+
+
+class FieldErrors(LayoutError):
+    """Every refusal found in one reading, in the order of the input."""
+
+    def __init__(self, errors: Iterable[FieldError]) -> None:
+        self.errors = tuple(errors)
+        super().__init__("\n".join(str(error) for error in self.errors))
+
+
+def shown(value: object) -> str:
+    """`value` as it may stand in a sentence: one line, quoted if text, cut short if long, "nothing" if empty."""
+    if value is None or value == "":
+        return "nothing"
+    text = ascii_safe(repr(value))
+    return text if len(text) <= _LONGEST_SHOWN else text[: _LONGEST_SHOWN - 1] + "…"
+
+
+def ascii_safe(text: str) -> str:
+    """`text` without characters that a terminal would act on instead of show."""
+    return "".join(letter if letter.isprintable() else f"\\x{ord(letter):02x}" for letter in text)

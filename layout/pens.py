@@ -1,0 +1,67 @@
+"""The pens: each is a purpose. This one table alone knows line width, dash and grey.
+
+Line widths come from the ISO 128 series (0.18, 0.25, 0.35, 0.5, 0.7 mm). No two pens look alike, so that a reader
+can tell from the ink which pen drew a line. The order of the table is the order of painting.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from enum import Enum
+
+
+@dataclass(frozen=True, slots=True)
+class Ink:
+    """How a pen leaves the house: `width` and `dash` (mm drawn, mm left out, ...) in mm, `grey` 0 black to 1 white.
+
+    A `width` of 0 means that the pen fills a region instead of drawing a line.
+    """
+
+    width: float
+    grey: float = 0.0
+    dash: tuple[float, ...] = ()
+
+    @property
+    def fills(self) -> bool:
+        return self.width == 0
+
+
+class Pen(Enum):
+    """What a line or a region is for. `pen.ink` says how it looks, `pen.value` is its name in files."""
+
+    TINT = "tint"  # a band of help under the marks
+    HELP = "help"  # grey lines that are looked at, not measured
+    RULE = "rule"  # check bars and their ticks
+    CUT = "cut"  # where the knife goes
+    FOLD = "fold"  # where the paper bends
+    CENTRE = "centre"  # the centre of the weaving
+    REGISTER = "register"  # face, outermost and back lines; crosses by which a part is found again
+    MARK = "mark"  # one wind
+    TEN = "ten"  # every tenth wind
+    UNIT = "unit"  # each marking unit
+    EDGE = "edge"  # limits of the weaving, bold edges
+    SOLID = "solid"  # arrow heads
+    TEXT = "text"  # words
+
+    @property
+    def ink(self) -> Ink:
+        return _INKS[self]
+
+
+_INKS = {
+    Pen.TINT: Ink(0, grey=0.9),
+    Pen.HELP: Ink(0.18, grey=0.5),
+    Pen.RULE: Ink(0.35),
+    Pen.CUT: Ink(0.25, dash=(3.0, 1.5)),
+    Pen.FOLD: Ink(0.25, dash=(1.0, 1.0)),
+    Pen.CENTRE: Ink(0.25, dash=(4.0, 0.8, 0.8, 0.8)),
+    Pen.REGISTER: Ink(0.18),
+    Pen.MARK: Ink(0.25),
+    Pen.TEN: Ink(0.5),
+    Pen.UNIT: Ink(0.35, grey=0.1),
+    Pen.EDGE: Ink(0.7),
+    Pen.SOLID: Ink(0, grey=0.2),
+    Pen.TEXT: Ink(0),
+}
+
+PAINTING_ORDER = {pen: index for index, pen in enumerate(Pen)}
