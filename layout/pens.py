@@ -1,7 +1,8 @@
 """The pens: each is a purpose. This one table alone knows line width, dash and grey.
 
-Line widths come from the ISO 128 series (0.18, 0.25, 0.35, 0.5, 0.7 mm). No two pens look alike, so that a reader
-can tell from the ink which pen drew a line. The order of the table is the order of painting.
+Line widths come from the ISO 128 series (0.18, 0.25, 0.35, 0.5, 0.7 mm); the check bars take a width between two of
+them, since no two lines may look alike: a reader tells from the ink which pen drew a line. Solid regions and words are
+both black; a file keeps them apart by their kind. The order of the table is the order of painting.
 """
 
 from __future__ import annotations
@@ -51,16 +52,16 @@ class Pen(Enum):
 _INKS = {
     Pen.TINT: Ink(0, grey=0.9),
     Pen.HELP: Ink(0.18, grey=0.5),
-    Pen.RULE: Ink(0.35),
+    Pen.RULE: Ink(0.3),
     Pen.CUT: Ink(0.25, dash=(3.0, 1.5)),
     Pen.FOLD: Ink(0.25, dash=(1.0, 1.0)),
     Pen.CENTRE: Ink(0.25, dash=(4.0, 0.8, 0.8, 0.8)),
     Pen.REGISTER: Ink(0.18),
     Pen.MARK: Ink(0.25),
     Pen.TEN: Ink(0.5),
-    Pen.UNIT: Ink(0.35, grey=0.1),
+    Pen.UNIT: Ink(0.35),
     Pen.EDGE: Ink(0.7),
-    Pen.SOLID: Ink(0, grey=0.2),
+    Pen.SOLID: Ink(0),
     Pen.TEXT: Ink(0),
 }
 
