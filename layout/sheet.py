@@ -6,7 +6,7 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 
 from layout.pens import PAINTING_ORDER, Pen
-from layout.shapes import Path, Placing, Point, Region, Shape, Text
+from layout.shapes import Path, Placing, Point, Shape, Text
 
 PT = 25.4 / 72
 """One PDF unit in mm (ISO 32000: 1/72 in)."""
@@ -17,13 +17,16 @@ class Part:
     """One thing to make, in its own coordinates.
 
     `box` is left, bottom, right, top of everything drawn; `datum` are the three points whose register crosses stand
-    among the shapes, in this order, so that the part can be found again wherever it was laid.
+    among the shapes, in this order, so that the part can be found again wherever it was laid. `title` and `notes` are
+    what its sheet says about it.
     """
 
     name: str
+    title: str
     shapes: tuple[Shape, ...]
     datum: tuple[Point, Point, Point]
     box: tuple[float, float, float, float]
+    notes: tuple[str, ...] = ()
 
     @property
     def length(self) -> float:
@@ -65,6 +68,3 @@ def marks_on(sheet: Sheet) -> int:
     """How many marks that are measured stand on the sheet: winds, tens and units."""
     measured = (Pen.MARK, Pen.TEN, Pen.UNIT)
     return sum(1 for shape in sheet.shapes if isinstance(shape, Path) and shape.pen in measured)
-
-
-__all__ = ["PT", "Part", "Region", "Sheet", "marks_on", "painted", "pen_of", "sheet_of"]

@@ -1,0 +1,52 @@
+"""Setting words: the one type scale, alignment and line breaks. Knows a font only by its metrics."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from layout.metrics import FontMetrics
+from layout.sheet import PT
+from layout.shapes import Point, Text
+
+TITLE = 14 * PT
+LEAD = 10 * PT
+SMALL = 8 * PT
+"""The type scale, mm to the em. Nothing that is read at the bench is smaller than SMALL."""
+
+LEADING = 1.35
+"""Distance of baselines in a paragraph, in ems."""
+
+
+def left(words: str, size: float, at: Point) -> Text:
+    """`words` that begin at `at`."""
+    return Text(at, size, words)
+
+
+def right(words: str, size: float, at: Point, metrics: FontMetrics) -> Text:
+    """`words` that end at `at`."""
+    return Text(Point(at.x - metrics.width(words, size), at.y), size, words)
+
+
+def wrap(words: str, size: float, width: float, metrics: FontMetrics) -> list[str]:
+    """`words` broken into lines of at most `width` mm; a single word that is wider stands alone on its line."""
+    lines: list[str] = []
+    for word in words.split():
+        longer = f"{lines[-1]} {word}" if lines else word
+        if lines and metrics.width(longer, size) <= width:
+            lines[-1] = longer
+        else:
+            lines.append(word)
+    return lines
+
+
+def paragraph(lines: Sequence[str], size: float, top_left: Point, metrics: FontMetrics) -> list[Text]:
+    """`lines` one under the other, the first with its ascenders below `top_left`."""
+    first = top_left.y - metrics.ascent * size
+    return [left(words, size, Point(top_left.x, first - k * LEADING * size)) for k, words in enumerate(lines)]
+
+
+def paragraph_height(lines: int, size: float, metrics: FontMetrics) -> float:
+    """The height in mm of a paragraph, from the top of its ascenders to the foot of its descenders."""
+    if lines == 0:
+        return 0.0
+    return size * (metrics.ascent - metrics.descent + (lines - 1) * LEADING)
