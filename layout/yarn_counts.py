@@ -1,0 +1,105 @@
+"""The systems in which people state how heavy a yarn is, and their exact factors.
+
+Definitions: 9 denier = 1 tex and metric count = 1000 / tex (BS definitions); hanks of 840, 560, 1600 and 300 yd to the
+pound (ASTM D2260, Table 1). 1 lb = 453.59237 g and 1 yd = 0.9144 m exactly.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Mapping
+from dataclasses import dataclass
+from fractions import Fraction
+from types import MappingProxyType
+
+from layout.errors import FieldError, shown
+from layout.limits import Number, above_zero
+
+POUND_G = Fraction("453.59237")
+OUNCE_G = POUND_G / 16
+YARD_M = Fraction("0.9144")
+
+
+@dataclass(frozen=True, slots=True)
+class System:
+    """One way of stating linear density.
+
+    `direct`: tex = number x `constant` (the heavier, the higher); else tex = `constant` / number (the finer, the
+    higher). `finished`: the number always belongs to the finished yarn, so there are no plies to state.
+    """
+
+    key: str
+    words: str
+    constant: Fraction
+    direct: bool
+    finished: bool = False
+
+    def tex(self, number: Fraction) -> Fraction:
+        """Grams in a kilometre of a yarn of that number."""
+        return number * self.constant if self.direct else self.constant / number
+
+    def number(self, tex: Fraction) -> Fraction:
+        """The number of a yarn of that tex."""
+        return tex / self.constant if self.direct else self.constant / tex
+
+
+def _hanks(key: str, words: str, yards: int, finished: bool = False) -> System:
+    return System(key, words, 1000 * POUND_G / (yards * YARD_M), direct=False, finished=finished)
+
+
+_ALL = (
+    System("tex", "tex (grams in 1000 m)", Fraction(1), direct=True),
+    System("dtex", "decitex (grams in 10 000 m)", Fraction(1, 10), direct=True),
+    System("denier", "denier (grams in 9000 m)", Fraction(1, 9), direct=True),
+    System("nm", "metric count Nm (metres in a gram)", Fraction(1000), direct=False),
+    _hanks("ne", "cotton count Ne (hanks of 840 yd in a pound)", 840),
+    _hanks("worsted", "worsted count (hanks of 560 yd in a pound)", 560),
+    _hanks("run", "woollen run (1600 yd in a pound)", 1600),
+    _hanks("lea", "linen lea (300 yd in a pound)", 300),
+    System("m/100g", "metres in 100 g", Fraction(100_000), direct=False, finished=True),
+    _hanks("yd/lb", "yards in a pound", 1, finished=True),
+)
+
+SYSTEMS: Mapping[str, System] = MappingProxyType({system.key: system for system in _ALL})
+
+_FOLDED = re.compile(r"\s*(\d+(?:[.,]\d+)?)\s*[/x]\s*(\d+(?:[.,]\d+)?)\s*s?\s*", re.ASCII | re.IGNORECASE)
+_NUMBER = re.compile(r"\s*(\d{1,12})(?:[.,](\d{1,12}))?\s*", re.ASCII)
+
+
+def system(name: str, field: str = "system") -> System:
+    """The system called `name`; FieldError for an unknown one, and for "cut", which has two meanings."""
+    key = name.strip().casefold() if isinstance(name, str) else name
+    if key == "cut":
+        needed = 'yards in a pound, since "cut" means 300 yd a pound (American) or 200 yd a pound (Galashiels)'
+        raise FieldError(field, needed, shown(name), 'system = "yd/lb" with 300 or 200 times the number of cuts')
+    if not isinstance(key, str) or key not in SYSTEMS:
+        raise FieldError(field, f"one of the systems {', '.join(SYSTEMS)}", shown(name), 'system = "ne"')
+    return SYSTEMS[key]
+
+
+def read_count(value: Number | str, field: str = "count") -> Fraction:
+    """The number exactly, from a number or from text such as "8", "8.5" or "8,5".
+
+    Text such as "8/2" is refused, since books write ply before count and today's craft labels count before ply.
+    """
+    if not isinstance(value, str):
+        return above_zero(value, field, "a count", "count = 8")
+    folded = _FOLDED.fullmatch(value)
+    if folded:
+        raise _two_meanings(field, value, *folded.groups())
+    number = _NUMBER.fullmatch(value)
+    if not number:
+        raise FieldError(field, "a plain number above zero", shown(value), "count = 8")
+    return above_zero(Fraction(f"{number[1]}.{number[2] or 0}"), field, "a count", "count = 8")
+
+
+def _two_meanings(field: str, text: str, first: str, second: str) -> FieldError:
+    craft = f"singles of count {first} folded {second}-ply, as today's craft labels write"
+    books = f"singles of count {second} folded {first}-ply, as older books write"
+    needed = f"count and plies stated apart, since this means {craft}, or {books}"
+    return FieldError(field, needed, shown(text), f"count = {first}, plies = {second} for the first meaning")
+
+
+def rounded_tex(tex: Fraction) -> Fraction:
+    """`tex` to three significant figures, for labels; never more than 0.5 % off (ISO 2947 lets 2 % pass)."""
+    return Fraction(f"{float(tex):.2e}")
