@@ -94,7 +94,7 @@ def _weft_warnings(gap: float, weft: Diameter) -> tuple[str, ...]:
 def ladder_warnings(per_mm: Fraction) -> tuple[str, ...]:
     """One sentence if a sett is none of the usual ones, naming the nearest; else nothing.
 
-    Usual are 14 to 16 ends an inch for fine tapestry (G. Christie, ch. XVII), 2, 2.5, 3, 4, 5, 6 per cm, and 4, 5, 6,
+    Usual are 14 to 16 ends an inch for fine tapestry (G. Christie), 2, 2.5, 3, 4, 5, 6 per cm, and 4, 5, 6,
     8, 10, 12 an inch (common practice, no source).
     """
     sett = above_zero(per_mm, "sett", "a sett in ends per mm", "sett = 0.3")

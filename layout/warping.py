@@ -13,6 +13,7 @@ from layout.yarn_counts import OUNCE_G, YARD_M
 KNOT = assumed(100.0, "100 mm of thread for a knot.")
 TAIL = assumed(150.0, "A tail of 150 mm at the start of the heading rows (common practice).")
 SPARE = assumed(0.1, "10 % of warp thread to spare.")
+_THREE_WIDTHS = assumed(3, "Three outer widths of thread for the heading rows (common practice, no source).")
 STRETCH = assumed(0.0, "No stretch of the warp under tension.")
 
 
@@ -81,7 +82,8 @@ def heading_thread(
     rule = 3 * outer + tail.value
     reckoned = 2 * woven * (1 + take_up.value) + 4 * gap + 6 * around + tail.value + knot.value
     if rule >= reckoned:
-        return computed(rule, f"Three outer widths and a tail; reckoned row by row {plain(reckoned)} mm.", tail)
+        reason = f"Three outer widths and a tail; reckoned row by row {plain(reckoned)} mm would do."
+        return computed(rule, reason, _THREE_WIDTHS, tail)
     reason = f"Reckoned row by row; three outer widths and a tail would give {plain(rule)} mm only."
     return computed(reckoned, reason, take_up, tail, knot)
 

@@ -1,0 +1,97 @@
+"""How far a frame end bends under the pull of the warp.
+
+Euler-Bernoulli beam on two supports, small deflections: 5 w L^4 / (384 E I) for a load over the whole span, and for
+the same load F over a middle width W, F (8 L^3 - 4 L W^2 + W^3) / (384 E I). Handbook formulas, in common use; the
+elastic moduli are round figures from memory.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Mapping
+from dataclasses import dataclass
+from types import MappingProxyType
+
+from layout.errors import FieldError, shown
+from layout.figure import Figure, assumed, computed
+from layout.limits import Number, above_zero, plain, whole, zero_or_more
+
+SPAN_OVER = 500
+"""A bar may bend by its span / 500 (common practice, no source)."""
+
+_MODULI = {
+    "pine": 9_000, "oak": 11_000, "birch": 13_000, "beech": 13_000, "ash": 12_000, "bamboo": 15_000,
+    "aluminium": 70_000, "brass": 100_000, "steel": 200_000,
+}  # fmt: skip
+
+MODULI: Mapping[str, Figure] = MappingProxyType(
+    {
+        name: assumed(number, f"Elastic modulus of {name} {number} N/mm2, a round figure from memory.")
+        for name, number in _MODULI.items()
+    }
+)
+"""Elastic modulus along the grain, in N/mm2; all assumed, and a stick of wood may differ by a third."""
+
+
+def modulus(material: str, field: str = "frame.material") -> Figure:
+    """The elastic modulus in N/mm2 of a material of the table; FieldError for another, naming those there are."""
+    key = material.strip().casefold()
+    if key not in MODULI:
+        raise FieldError(field, f"one of the materials {', '.join(MODULI)}", shown(material), 'material = "beech"')
+    return MODULI[key]
+
+
+@dataclass(frozen=True, slots=True)
+class Bar:
+    """A round bar: `diameter` and clear `span` between its supports in mm, `stiffness` N/mm2, `bore` mm of a tube."""
+
+    diameter: Number
+    span: Number
+    stiffness: Figure
+    bore: Number = 0
+
+    @property
+    def inertia(self) -> float:
+        """Second moment of area in mm4: pi (d^4 - bore^4) / 64."""
+        outer = above_zero(self.diameter, "frame.bar_diameter", "the bar diameter in mm", "bar_diameter = 20")
+        inner = zero_or_more(self.bore, "frame.bar_bore", "the bore of the bar in mm", "bar_bore = 16")
+        if inner >= outer:
+            needed = f"less than the diameter ({plain(outer)} mm)"
+            raise FieldError("frame.bar_bore", needed, plain(inner), "bar_bore = 16")
+        return math.pi * float(outer**4 - inner**4) / 64
+
+
+def pull(ends: Number, tension_newtons: Number) -> Figure:
+    """The pull in N of all ends on one bar; every end pulls at both bars, whether it lies on the face or the back."""
+    count = whole(ends, "ends", "the number of ends", "ends = 60")
+    each = above_zero(tension_newtons, "tension", "the tension of an end in newtons", "tension = 2")
+    return computed(float(count * each), f"{count} ends of {plain(each)} N each, as stated.")
+
+
+def deflection(bar: Bar, load: Figure, loaded_mm: Number | None = None) -> Figure:
+    """How far in mm the middle of the bar gives way under `load` N spread over its middle `loaded_mm` (or all of it).
+
+    Bars held stiffly at their ends bend less: this is the upper bound, for ends that may turn.
+    """
+    span = float(above_zero(bar.span, "frame.span", "the span of the bar in mm", "span = 300"))
+    force = float(zero_or_more(load.value, "load", "the load in newtons", "load = 120"))
+    e = float(above_zero(bar.stiffness.value, "frame.modulus", "an elastic modulus in N/mm2", "modulus = 13000"))
+    loaded = span if loaded_mm is None else loaded_mm
+    width = float(above_zero(loaded, "weaving.width", "the loaded width in mm", "width = 240"))
+    if width > span:
+        needed = f"at most the span of the bar ({plain(span)} mm)"
+        raise FieldError("weaving.width", needed, plain(width), "width = 240")
+    bent = force * (8 * span**3 - 4 * span * width**2 + width**3) / (384 * e * bar.inertia)
+    reason = f"{plain(force)} N over the middle {plain(width)} mm of {plain(span)} mm (Euler-Bernoulli, free to turn)."
+    return computed(bent, reason, load, bar.stiffness)
+
+
+def deflection_warnings(bar: Bar, bent: Figure) -> tuple[str, ...]:
+    """One sentence if a bar bends by more than its span / 500; else nothing."""
+    most = float(above_zero(bar.span, "frame.span", "the span of the bar in mm", "span = 300")) / SPAN_OVER
+    if bent.value <= most:
+        return ()
+    return (
+        f"The bar bends by {bent.value:.2f} mm, more than its span / {SPAN_OVER} ({most:.2f} mm), so the middle ends go "
+        "slack; take a thicker bar, or warp with less tension.",
+    )
