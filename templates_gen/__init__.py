@@ -1,0 +1,1 @@
+"""How sheets leave the house: written to files, read back, and kept only if they agree."""

@@ -1,0 +1,147 @@
+"""Sheets to PDF: absolute coordinates only, one content stream a page, words as real text.
+
+The numbers of a page are written here, in one place, and handed to the canvas as literal operators: its own line and
+text calls format each number anew and rightly know nothing of runs, which costs several times the whole page.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Callable, Iterable, Iterator, Sequence
+from itertools import groupby
+from typing import TYPE_CHECKING, cast
+
+from layout.errors import LayoutError
+from layout.pens import Pen
+from layout.shapes import Path, Region, Shape, Text
+from layout.sheet import Sheet, pen_of
+from templates_gen import fonts
+from templates_gen.document import AUTHOR, LANGUAGE, About, packed
+from templates_gen.writers.checks import check
+from templates_gen.writers.curves import handles
+
+if TYPE_CHECKING:
+    from reportlab.pdfgen.canvas import Canvas
+
+_PT = 72 / 25.4  # PDF units in a millimetre
+_SUBPATHS = 100  # in one path: PostScript printers hold no endless ones
+
+Encode = Callable[[str], list[tuple[str, str]]]  # words to (font resource, escaped string)
+
+
+def write(sheets: Sequence[Sheet], about: About) -> bytes:
+    """The PDF file, the same bytes for the same sheets. `LayoutError` if a sheet cannot be written."""
+    check(sheets, about)
+    for sheet in sheets:
+        if any(isinstance(shape, Region) and shape.pen is Pen.TEXT for shape in sheet.shapes):
+            raise LayoutError("a PDF holds words as text, not as outlines")
+    canvas = _canvas(about, packed(sheets, about))
+    encode = _encoder(canvas)
+    for sheet in sheets:
+        canvas.setPageSize((_points(sheet.width), _points(sheet.height)))
+        canvas.addLiteral("\n".join(_operators(sheet.shapes, encode)))
+        canvas.showPage()
+        page = canvas._doc.Pages.pages[-1]
+        page.Rotate = page.Trans = None  # the canvas sets both on every page and has no call to leave them out
+    return cast(bytes, canvas.getpdfdata())
+
+
+def _canvas(about: About, keywords: str) -> Canvas:
+    from reportlab.pdfbase import pdfmetrics
+    from reportlab.pdfbase.ttfonts import TTFont
+    from reportlab.pdfgen.canvas import Canvas
+
+    if fonts.FONT_NAME not in pdfmetrics.getRegisteredFontNames():
+        pdfmetrics.registerFont(TTFont(fonts.FONT_NAME, str(fonts.font_path())))
+    # invariant: no clock in the file. initialFontName: otherwise every page asks for Helvetica.
+    canvas = Canvas("", pageCompression=1, invariant=1, initialFontName=fonts.FONT_NAME, lang=LANGUAGE)
+    canvas.setTitle(about.title)
+    canvas.setAuthor(AUTHOR)
+    canvas.setKeywords(keywords)
+    canvas.setViewerPreference("PrintScaling", "None")
+    return canvas
+
+
+def _encoder(canvas: Canvas) -> Encode:
+    """The font's own way to write words: its subsets hold 256 characters each, so words may fall into several runs."""
+    from reportlab.lib.rl_accel import escapePDF
+    from reportlab.pdfbase import pdfmetrics
+
+    font, document = pdfmetrics.getFont(fonts.FONT_NAME), canvas._doc
+
+    def encode(words: str) -> list[tuple[str, str]]:
+        runs = font.splitString(words, document) or [(0, b"")]
+        return [(font.getSubsetInternalName(subset, document), escapePDF(codes)) for subset, codes in runs]
+
+    return encode
+
+
+def _points(mm: float) -> float:
+    """Millimetres in PDF units; whole where only the rounding of the conversion keeps them from being whole."""
+    points = mm * _PT
+    return round(points) if abs(points - round(points)) < 1e-6 else points
+
+
+def _operators(shapes: Sequence[Shape], encode: Encode) -> Iterator[str]:
+    """The page's operators, run by run; line width, dash and greys are set only where they change."""
+    state: dict[str, str] = {"g": "0 g", "G": "0 G", "d": "[] 0 d"}  # as every page begins
+    for pen, run in groupby(shapes, pen_of):
+        for operator, setting in _settings(pen):
+            if state.get(operator) != setting:
+                state[operator] = setting
+                yield setting
+        if pen is Pen.TEXT:
+            yield from _words(cast(Iterable[Text], run), encode)
+        elif pen.ink.fills:
+            for region in cast(Iterable[Region], run):
+                yield from map(_subpath, region.contours)
+                yield "f"
+        else:
+            paths = list(map(_subpath, cast(Iterable[Path], run)))
+            for first in range(0, len(paths), _SUBPATHS):
+                yield from paths[first : first + _SUBPATHS]
+                yield "S"
+
+
+def _settings(pen: Pen) -> Iterator[tuple[str, str]]:
+    ink = pen.ink
+    if ink.fills:
+        yield "g", f"{ink.grey:g} g"
+    else:
+        yield "G", f"{ink.grey:g} G"
+        yield "w", "%.5f w" % (ink.width * _PT)
+        yield "d", "[" + " ".join("%.5f" % (part * _PT) for part in ink.dash) + "] 0 d"
+
+
+def _subpath(path: Path) -> str:
+    """One path; numbers to a hundred-thousandth of a unit, which is 0.004 micrometres."""
+    (x, y), steps, _, closed = path
+    parts = ["%.5f %.5f m" % (x * _PT, y * _PT)]
+    start = path.start
+    for end, through in steps:
+        if through is None:
+            parts.append("%.5f %.5f l" % (end.x * _PT, end.y * _PT))
+        else:
+            (ax, ay), (bx, by) = handles(start, through, end)
+            values = (ax * _PT, ay * _PT, bx * _PT, by * _PT, end.x * _PT, end.y * _PT)
+            parts.append("%.5f %.5f %.5f %.5f %.5f %.5f c" % values)
+        start = end
+    if closed:
+        parts.append("h")
+    return " ".join(parts)
+
+
+def _words(texts: Iterable[Text], encode: Encode) -> Iterator[str]:
+    """One text object; each text stands by its own matrix, so that nothing hangs on the width of another."""
+    font = ""
+    yield "BT"
+    for (x, y), size, words, angle in texts:
+        cos, sin = math.cos(math.radians(angle)), math.sin(math.radians(angle))
+        yield "%.9f %.9f %.9f %.9f %.5f %.5f Tm" % (cos, sin, -sin, cos, x * _PT, y * _PT)
+        for name, codes in encode(words):
+            wanted = "%s %.5f Tf" % (name, size * _PT)
+            if wanted != font:
+                font = wanted
+                yield wanted
+            yield f"({codes}) Tj"
+    yield "ET"
