@@ -159,3 +159,20 @@ def exact_length(length: Length) -> str:
 def exact_sett(sett: Sett) -> str:
     """A sett as text that reads back as the very same value: "8 per in", "27/10 per cm"."""
     return f"{sett.per_mm * _OVER[sett.unit]} per {sett.unit}"
+
+
+__all__ = [
+    "SIGNS",
+    "WORDS",
+    "Length",
+    "Sett",
+    "exact_length",
+    "exact_sett",
+    "mm_in",
+    "read_length",
+    "read_sett",
+    "read_size",
+    "say_length",
+    "say_number",
+    "say_sett",
+]
