@@ -68,13 +68,13 @@ def _other_units(made: Offer, offers: Sequence[Offer], *, imperial: bool) -> lis
     for inches in (imperial, not imperial):
         others = [found for found in offers if found.unit.imperial is inches and found.unit.mm != made.unit.mm]
         told = ", ".join(_offer_words(found) for found in others)
-        sentences.append(f"Counting off evenly, other units in {'inches' if inches else 'cm'} would give: {told}.")
+        sentences.append(f"Counting off evenly, other units in {'inches' if inches else 'cm'} would give {told}.")
     return sentences
 
 
 def _offer_words(found: Offer) -> str:
     unit = say_length(found.unit)
     if not found.per_mm:
-        return f"{unit}: not one wind"
+        return f"not one wind at {unit}"
     per, name = PER[found.unit.imperial]
-    return f"{unit}: {say_number(found.per_mm * per)} {name} (loses {say_share(found.loss)})"
+    return f"{say_number(found.per_mm * per)} {name} at {unit} (loses {say_share(found.loss)})"

@@ -1,0 +1,222 @@
+"""Every input of a kit, once: its key, kind, limits, default, help and an example. All limits are our own choice.
+
+A key of `[]` stands for each entry of a list. Examples are written as they would stand in the kit file.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from fractions import Fraction
+from typing import Literal
+
+from layout.units import Length
+
+Kind = Literal["version", "name", "length", "width", "sett", "whole", "flag", "choice", "size", "readings"]
+
+AS_WIDE_AS_FITS = "as wide as fits"
+VERSION = 1
+
+POINT = Fraction(127, 360)
+"""One PDF unit in mm, exactly (ISO 32000: 1/72 in)."""
+
+PAPERS = {"common": (595, 790), "a4": (595, 842), "letter": (612, 792), "a3": (842, 1191), "11x17": (792, 1224)}
+"""Sheets in whole PDF units (1/72 in). `common` prints unscaled on A4 and on Letter."""
+LEAST_PAPER, MOST_PAPER = (420, 595), 9921
+"""An own sheet in PDF units: at least 148 x 210 mm either way round, at most 3,500 mm along a side."""
+
+LEAST_SETT, MOST_SETT = Fraction(1, 100), Fraction(6)
+"""Setts in ends per mm: 0.1 to 60 ends per cm."""
+
+
+@dataclass(frozen=True, slots=True)
+class Input:
+    """One input: `low` and `high` bound a length in mm or a count; `default` is what stands if it is left out.
+
+    A `required` input has no default; a default of None means that leaving it out says something of its own.
+    """
+
+    key: str
+    kind: Kind
+    help: str
+    example: str
+    required: bool = False
+    default: str | bool | None = None
+    low: Length | None = None
+    high: Length | None = None
+    choices: tuple[str, ...] = ()
+
+    @property
+    def leaf(self) -> str:
+        """The key without its table."""
+        return self.key.rsplit(".", 1)[-1]
+
+
+def _mm(mm: int) -> Length:
+    return Length(Fraction(mm))
+
+
+_LONGEST = Length(Fraction(3000), "m")
+
+INPUTS = (
+    Input("version", "version", "The version of the kit file; this one is 1.", "1", required=True),
+    Input("name", "name", "What the kit is called; it stands on every sheet.", '"Willow frame, small"', required=True),
+    Input("yarns.warp", "name", "The warp yarn, as you call it.", '"seine twine 12/9"', required=True),
+    Input(
+        "yarns.weft",
+        "name",
+        "The weft yarn, or the bundle of yarns wound as one.",
+        '"two strands of wool"',
+        required=True,
+    ),
+    Input(
+        "sett.readings",
+        "readings",
+        "Wrap counts of warp and weft wound side by side; several are taken together.",
+        '[{pairs = 13, window = "5 cm"}]',
+    ),
+    Input(
+        "sett.readings[].pairs",
+        "whole",
+        "Whole pairs of one warp and one weft thread, 1 to 10,000.",
+        "13",
+        required=True,
+    ),
+    Input(
+        "sett.readings[].window", "length", "The width of the window they fit in.", '"5 cm"', low=_mm(1), high=_LONGEST
+    ),
+    Input("sett.readings[].measure", "length", "What so many pairs measure.", '"10 cm"', low=_mm(1), high=_LONGEST),
+    Input("sett.given", "sett", "The sett itself, instead of readings; it is taken as it is.", '"6 epi"'),
+    Input(
+        "sett.marking_unit",
+        "length",
+        "The distance between the long numbered marks; left out, a usual one is chosen.",
+        '"4 cm"',
+        low=_mm(1),
+        high=_mm(1000),
+    ),
+    Input("sett.loosest", "flag", "Let the smallest reading stand alone.", "true", default=False),
+    Input(
+        "sett.as_measured",
+        "flag",
+        "Take the sett measured, even if it does not count off evenly.",
+        "true",
+        default=False,
+    ),
+    Input(
+        "frame.ends",
+        "choice",
+        "What the warp is wound round.",
+        '"round bars"',
+        required=True,
+        choices=("round bars", "flat ends"),
+    ),
+    Input("frame.bar_diameter", "length", "How thick round bars are.", '"15 mm"', low=_mm(4), high=_mm(120)),
+    Input(
+        "frame.thickness", "length", "How thick flat ends are, from face to back.", '"18 mm"', low=_mm(2), high=_mm(120)
+    ),
+    Input(
+        "frame.edge_radius",
+        "length",
+        "How far the edges of flat ends are rounded; left out, they are square.",
+        '"3 mm"',
+        low=_mm(0),
+        high=_mm(60),
+    ),
+    Input(
+        "frame.outer_width",
+        "length",
+        "The whole frame from side to side.",
+        '"40 cm"',
+        required=True,
+        low=_mm(40),
+        high=_LONGEST,
+    ),
+    Input(
+        "frame.outer_height",
+        "length",
+        "The whole frame from end to end.",
+        '"55 cm"',
+        required=True,
+        low=_mm(40),
+        high=_LONGEST,
+    ),
+    Input(
+        "frame.side_width",
+        "length",
+        "How wide each side piece is, seen from the face.",
+        '"30 mm"',
+        required=True,
+        low=_mm(0),
+        high=_mm(1500),
+    ),
+    Input(
+        "frame.margin",
+        "length",
+        "What stays free between a side piece and the weaving.",
+        '"15 mm"',
+        default="10 mm",
+        low=_mm(3),
+        high=_mm(1500),
+    ),
+    Input(
+        "weaving.width",
+        "width",
+        "How wide to weave.",
+        '"24 cm"',
+        default=AS_WIDE_AS_FITS,
+        low=_mm(1),
+        high=_LONGEST,
+    ),
+    Input("weaving.height", "length", "How high to weave.", '"34 cm"', required=True, low=_mm(1), high=_LONGEST),
+    Input(
+        "weaving.near_end",
+        "choice",
+        "The end of the standing frame where the warp is tied on.",
+        '"bottom"',
+        default="bottom",
+        choices=("bottom", "top"),
+    ),
+    Input(
+        "weaving.slant",
+        "choice",
+        "Whether face and back share the slant of a wind, or the face stands straight.",
+        '"shared"',
+        default="shared",
+        choices=("shared", "face straight"),
+    ),
+    Input(
+        "weaving.start",
+        "choice",
+        "The side where winding begins, seen from the face with the near end at the bottom.",
+        '"left"',
+        default="left",
+        choices=("left", "right"),
+    ),
+    Input(
+        "weaving.first_pass",
+        "choice",
+        "Whether the first pass runs over the face or behind the back.",
+        '"face"',
+        default="face",
+        choices=("face", "back"),
+    ),
+    Input(
+        "paper.size",
+        "size",
+        "The sheet to draw for; one of your own is rounded to whole points of 1/72 in.",
+        '"a4"',
+        default="common",
+        choices=tuple(PAPERS),
+    ),
+    Input(
+        "paper.lay",
+        "choice",
+        "How a part lies on the sheet; auto tries straight, then diagonal, then tiles.",
+        '"auto"',
+        default="auto",
+        choices=("auto", "straight", "diagonal", "tiles"),
+    ),
+)
+
+BY_KEY = {spec.key: spec for spec in INPUTS}
+TABLES = tuple(dict.fromkeys(spec.key.split(".")[0] for spec in INPUTS if "." in spec.key))
