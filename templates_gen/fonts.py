@@ -49,9 +49,7 @@ def metrics() -> FontMetrics:
     font = opened()
     em = font["head"].unitsPerEm
     widths = font["hmtx"].metrics
-    advances = {
-        chr(code): widths[glyph][0] / em for code, glyph in font.getBestCmap().items() if _printable(chr(code))
-    }
+    advances = {chr(code): widths[glyph][0] / em for code, glyph in font.getBestCmap().items() if _printable(chr(code))}
     os2 = font["OS/2"]
     return FontMetrics(advances, os2.sCapHeight / em, os2.usWinAscent / em, -os2.usWinDescent / em)
 

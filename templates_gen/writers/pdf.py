@@ -6,10 +6,11 @@ text calls format each number anew and rightly know nothing of runs, which costs
 
 from __future__ import annotations
 
+import hashlib
 import math
 from collections.abc import Callable, Iterable, Iterator, Sequence
 from itertools import groupby
-from typing import TYPE_CHECKING, cast
+from typing import Any, cast
 
 from layout.errors import LayoutError
 from layout.pens import Pen
@@ -20,10 +21,8 @@ from templates_gen.document import AUTHOR, LANGUAGE, About, packed
 from templates_gen.writers.checks import check
 from templates_gen.writers.curves import handles
 
-if TYPE_CHECKING:
-    from reportlab.pdfgen.canvas import Canvas
-
 _PT = 72 / 25.4  # PDF units in a millimetre
+_DATE = "D:20000101000000Z"  # a fixed one: a file says nothing of when it was made
 _SUBPATHS = 100  # in one path: PostScript printers hold no endless ones
 
 Encode = Callable[[str], list[tuple[str, str]]]  # words to (font resource, escaped string)
@@ -36,38 +35,51 @@ def write(sheets: Sequence[Sheet], about: About) -> bytes:
         if any(isinstance(shape, Region) and shape.pen is Pen.TEXT for shape in sheet.shapes):
             raise LayoutError("a PDF holds words as text, not as outlines")
     canvas = _canvas(about, packed(sheets, about))
-    encode = _encoder(canvas)
+    encode = _encoder(canvas._doc)
     for sheet in sheets:
         canvas.setPageSize((_points(sheet.width), _points(sheet.height)))
         canvas.addLiteral("\n".join(_operators(sheet.shapes, encode)))
         canvas.showPage()
-        page = canvas._doc.Pages.pages[-1]
-        page.Rotate = page.Trans = None  # the canvas sets both on every page and has no call to leave them out
+        _strip(canvas._doc.Pages.pages[-1])
     return cast(bytes, canvas.getpdfdata())
 
 
-def _canvas(about: About, keywords: str) -> Canvas:
+def _canvas(about: About, keywords: str) -> Any:
     from reportlab.pdfbase import pdfmetrics
     from reportlab.pdfbase.ttfonts import TTFont
     from reportlab.pdfgen.canvas import Canvas
 
     if fonts.FONT_NAME not in pdfmetrics.getRegisteredFontNames():
-        pdfmetrics.registerFont(TTFont(fonts.FONT_NAME, str(fonts.font_path())))
+        pdfmetrics.registerFont(TTFont(fonts.FONT_NAME, str(fonts.font_path()), asciiReadable=1))
     # invariant: no clock in the file. initialFontName: otherwise every page asks for Helvetica.
-    canvas = Canvas("", pageCompression=1, invariant=1, initialFontName=fonts.FONT_NAME, lang=LANGUAGE)
+    first_font: Any = fonts.FONT_NAME  # its type is given wrong
+    canvas: Any = Canvas("", pageCompression=1, invariant=1, initialFontName=first_font, lang=LANGUAGE)
     canvas.setTitle(about.title)
     canvas.setAuthor(AUTHOR)
+    canvas.setCreator(AUTHOR)
+    canvas.setSubject("")
     canvas.setKeywords(keywords)
     canvas.setViewerPreference("PrintScaling", "None")
+    # Even an invariant canvas takes its date from SOURCE_DATE_EPOCH, and makes it part of the file's identity.
+    canvas.setDateFormatter(lambda *_: _DATE)
+    canvas._doc.signature = hashlib.md5(usedforsecurity=False)
     return canvas
 
 
-def _encoder(canvas: Canvas) -> Encode:
+def _strip(page: Any) -> None:
+    """Leave out what the canvas puts on every page and has no call for: a rotation, a transition, text armour."""
+    from reportlab.pdfbase.pdfdoc import PDFStream, PDFZCompress
+
+    page.Rotate = page.Trans = None
+    page.Contents = PDFStream(content=page.stream, filters=[PDFZCompress])
+
+
+def _encoder(document: Any) -> Encode:
     """The font's own way to write words: its subsets hold 256 characters each, so words may fall into several runs."""
     from reportlab.lib.rl_accel import escapePDF
     from reportlab.pdfbase import pdfmetrics
 
-    font, document = pdfmetrics.getFont(fonts.FONT_NAME), canvas._doc
+    font: Any = pdfmetrics.getFont(fonts.FONT_NAME)
 
     def encode(words: str) -> list[tuple[str, str]]:
         runs = font.splitString(words, document) or [(0, b"")]
@@ -109,22 +121,22 @@ def _settings(pen: Pen) -> Iterator[tuple[str, str]]:
         yield "g", f"{ink.grey:g} g"
     else:
         yield "G", f"{ink.grey:g} G"
-        yield "w", "%.5f w" % (ink.width * _PT)
-        yield "d", "[" + " ".join("%.5f" % (part * _PT) for part in ink.dash) + "] 0 d"
+        yield "w", f"{ink.width * _PT:.5f} w"
+        yield "d", "[" + " ".join([f"{part * _PT:.5f}" for part in ink.dash]) + "] 0 d"
 
 
 def _subpath(path: Path) -> str:
     """One path; numbers to a hundred-thousandth of a unit, which is 0.004 micrometres."""
     (x, y), steps, _, closed = path
-    parts = ["%.5f %.5f m" % (x * _PT, y * _PT)]
+    parts = [f"{x * _PT:.5f} {y * _PT:.5f} m"]
     start = path.start
     for end, through in steps:
+        x, y = end
         if through is None:
-            parts.append("%.5f %.5f l" % (end.x * _PT, end.y * _PT))
+            parts.append(f"{x * _PT:.5f} {y * _PT:.5f} l")
         else:
             (ax, ay), (bx, by) = handles(start, through, end)
-            values = (ax * _PT, ay * _PT, bx * _PT, by * _PT, end.x * _PT, end.y * _PT)
-            parts.append("%.5f %.5f %.5f %.5f %.5f %.5f c" % values)
+            parts.append(f"{ax * _PT:.5f} {ay * _PT:.5f} {bx * _PT:.5f} {by * _PT:.5f} {x * _PT:.5f} {y * _PT:.5f} c")
         start = end
     if closed:
         parts.append("h")
@@ -137,9 +149,9 @@ def _words(texts: Iterable[Text], encode: Encode) -> Iterator[str]:
     yield "BT"
     for (x, y), size, words, angle in texts:
         cos, sin = math.cos(math.radians(angle)), math.sin(math.radians(angle))
-        yield "%.9f %.9f %.9f %.9f %.5f %.5f Tm" % (cos, sin, -sin, cos, x * _PT, y * _PT)
+        yield f"{cos:.9f} {sin:.9f} {-sin:.9f} {cos:.9f} {x * _PT:.5f} {y * _PT:.5f} Tm"
         for name, codes in encode(words):
-            wanted = "%s %.5f Tf" % (name, size * _PT)
+            wanted = f"{name} {size * _PT:.5f} Tf"
             if wanted != font:
                 font = wanted
                 yield wanted

@@ -1,0 +1,61 @@
+"""Is a curve in a file the circular arc that our writers draw, and where is its middle? Everything in mm.
+
+The reasoning is the reader's own, from chord and rise, where the writers go by angles: the one checks the other.
+"""
+
+from __future__ import annotations
+
+import math
+
+from layout.shapes import Point
+from templates_gen.document import ReadError
+
+_NEAR = 0.001  # 1 micrometre
+_STEEPEST = math.tan(math.radians(45) / 4) / 2 + 1e-6  # rise over chord of an arc of 45 degrees
+
+
+def middle_of_curve(start: Point, first: Point, second: Point, end: Point) -> Point:
+    """The middle of a Bézier curve; `ReadError` if the curve is not an arc of at most 45 degrees.
+
+    A Bézier curve reaches three quarters of its handles' height; an arc of rise h over a chord c has the radius
+    r = c²/8h + h/2 and handles of 4/3 r tan(turn/4), where tan(turn/4) = 2h/c.
+    """
+    x, y = (start.x + 3 * (first.x + second.x) + end.x) / 8, (start.y + 3 * (first.y + second.y) + end.y) / 8
+    chord, (ux, uy), rise = _chord_and_rise(start, Point(x, y), end)
+    handle = (4 / 3) * (chord / 4 + rise * rise / chord)  # 4/3 · 2h/c · (c²/8h + h/2)
+    height = 4 * rise / 3
+    along = math.sqrt(max(handle * handle - height * height, 0.0))
+    wanted_first = start.x + along * ux - height * uy, start.y + along * uy + height * ux
+    wanted_second = end.x - along * ux - height * uy, end.y - along * uy + height * ux
+    if math.dist(first, wanted_first) > _NEAR or math.dist(second, wanted_second) > _NEAR:
+        raise ReadError(f"the curve from {start.x:.3f}, {start.y:.3f} mm is not an arc")
+    return Point(x, y)
+
+
+def _chord_and_rise(start: Point, middle: Point, end: Point) -> tuple[float, tuple[float, float], float]:
+    """The chord's length and direction, and how far the middle lies to its left."""
+    chord = math.dist(start, end)
+    if chord == 0:
+        raise ReadError(f"the curve at {start.x:.3f}, {start.y:.3f} mm goes nowhere")
+    ux, uy = (end.x - start.x) / chord, (end.y - start.y) / chord
+    rise = ux * (middle.y - start.y) - uy * (middle.x - start.x)
+    if abs(rise) > _STEEPEST * chord:
+        raise ReadError(f"the curve from {start.x:.3f}, {start.y:.3f} mm turns by more than 45 degrees")
+    return chord, (ux, uy), rise
+
+
+def middle_of_arc(start: Point, radius: float, counter_clockwise: bool, end: Point) -> Point:
+    """The middle of the lesser arc of that radius from `start` to `end`; `ReadError` if it is none of ours.
+
+    The rise is r - sqrt(r² - c²/4), taken in the form that keeps its digits for flat arcs. Going counter-clockwise the
+    arc swells to the right of its chord.
+    """
+    chord = math.dist(start, end)
+    if not 0 < chord <= 2 * radius:
+        raise ReadError(f"the arc from {start.x:.3f}, {start.y:.3f} mm does not reach its end")
+    rise = chord * chord / 4 / (radius + math.sqrt(radius * radius - chord * chord / 4))
+    side = -rise if counter_clockwise else rise
+    x, y = (start.x + end.x) / 2, (start.y + end.y) / 2
+    middle = Point(x - side * (end.y - start.y) / chord, y + side * (end.x - start.x) / chord)
+    _chord_and_rise(start, middle, end)
+    return middle

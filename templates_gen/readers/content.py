@@ -1,0 +1,180 @@
+"""A page's content stream back to shapes: a walk of our own through its instructions. Knows no file structure.
+
+Fifteen operators are known, each in its place; any other, anywhere else or with other operands, is refused. So is any
+transformation but the identity that every page begins with: coordinates are absolute.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Callable, Mapping, Sequence
+
+from layout.errors import shown
+from layout.pens import Pen
+from layout.shapes import Path, Point, Region, Shape, Step, Text
+from templates_gen.document import ReadError
+from templates_gen.readers.arcs import middle_of_curve
+from templates_gen.readers.tokens import Font, Numbers, dashes, instructions, words
+
+MM = 25.4 / 72
+"""Millimetres in one PDF unit, stated here on purpose a second time: ISO 32000 makes it 1/72 inch."""
+
+_IDENTITY = b"1 0 0 1 0 0 cm"
+_PAGE, _MOVED, _OPEN, _SHUT, _TEXT = "between shapes", "after a move", "in a path", "after a closing", "among words"
+
+
+def _look(width: float, grey: float, dash: Sequence[float]) -> tuple[float, ...]:
+    """What tells one line pen from another, in mm to a micrometre."""
+    return tuple([round(number, 3) for number in (width, grey, *dash)])
+
+
+_LINE_PENS = {_look(pen.ink.width, pen.ink.grey, pen.ink.dash): pen for pen in Pen if not pen.ink.fills}
+_FILL_PENS = {pen.ink.grey: pen for pen in Pen if pen.ink.fills and pen is not Pen.TEXT}
+
+
+def walked(content: bytes, fonts: Mapping[str, Font]) -> tuple[Shape, ...]:
+    """The shapes of one page in mm, in the order they are painted; `ReadError` for whatever is not ours."""
+    walk = _Walk(fonts)
+    for operator, other, numbers in instructions(content.removeprefix(_IDENTITY)):
+        act = _OPERATORS.get((walk.place, operator, other[:1], len(numbers)))
+        if act is None:
+            raise ReadError(f"the page uses the operator {shown(operator)} {walk.place} as our files never do")
+        act(walk, other, numbers)
+    if walk.place != _PAGE:
+        raise ReadError(f"the page ends {walk.place}")
+    return tuple(walk.shapes)
+
+
+class _Walk:
+    """The state that a page's operators change, and the shapes they have painted so far."""
+
+    def __init__(self, fonts: Mapping[str, Font]) -> None:
+        self.fonts = fonts
+        self.shapes: list[Shape] = []
+        self.place = _PAGE
+        self.width, self.line_grey, self.fill_grey = 1.0, 0.0, 0.0  # as every page begins
+        self.dash: Numbers = []
+        self.subpaths: list[tuple[Point, list[Step], bool]] = []
+        self.start = self.at = Point(0, 0)
+        self.steps: list[Step] = []
+        self.font: Font | None = None
+        self.font_name, self.size = "", 0.0
+        self.matrix: Numbers = []
+        self.said_in: str | None = None  # the font in which the text at this matrix was begun
+
+    def set_width(self, _: bytes, numbers: Numbers) -> None:
+        self.width = numbers[0] * MM
+
+    def set_line_grey(self, _: bytes, numbers: Numbers) -> None:
+        self.line_grey = numbers[0]
+
+    def set_fill_grey(self, _: bytes, numbers: Numbers) -> None:
+        self.fill_grey = numbers[0]
+
+    def set_dash(self, array: bytes, numbers: Numbers) -> None:
+        if numbers[0] != 0:
+            raise ReadError("the page begins a dash within its pattern")
+        self.dash = [part * MM for part in dashes(array)]
+
+    def move(self, _: bytes, numbers: Numbers) -> None:
+        if self.place == _OPEN:
+            self.subpaths.append((self.start, self.steps, False))
+        self.start = self.at = Point(numbers[0] * MM, numbers[1] * MM)
+        self.steps = []
+        self.place = _MOVED
+
+    def line(self, _: bytes, numbers: Numbers) -> None:
+        self.at = Point(numbers[0] * MM, numbers[1] * MM)
+        self.steps.append(Step(self.at))
+        self.place = _OPEN
+
+    def curve(self, _: bytes, numbers: Numbers) -> None:
+        first, second, end = (Point(numbers[k] * MM, numbers[k + 1] * MM) for k in (0, 2, 4))
+        self.steps.append(Step(end, middle_of_curve(self.at, first, second, end)))
+        self.at = end
+        self.place = _OPEN
+
+    def close(self, _: bytes, __: Numbers) -> None:
+        self.subpaths.append((self.start, self.steps, True))
+        self.place = _SHUT
+
+    def stroke(self, _: bytes, __: Numbers) -> None:
+        if self.place == _OPEN:
+            self.subpaths.append((self.start, self.steps, False))
+        pen = _LINE_PENS.get(_look(self.width, self.line_grey, self.dash))
+        if pen is None:
+            dashed = f", dashes {' '.join(f'{part:.3f}' for part in self.dash)} mm" if self.dash else ""
+            raise ReadError(f"no pen is {self.width:.3f} mm wide and {self.line_grey:g} grey{dashed}")
+        self.shapes += [Path(start, tuple(steps), pen, closed) for start, steps, closed in self.subpaths]
+        self.subpaths = []
+        self.place = _PAGE
+
+    def fill(self, _: bytes, __: Numbers) -> None:
+        pen = _FILL_PENS.get(self.fill_grey)
+        if pen is None:
+            raise ReadError(f"no pen fills with {self.fill_grey:g} grey")
+        if not all(closed for _, _, closed in self.subpaths):
+            raise ReadError("the page fills an outline that is open")
+        contours = tuple([Path(start, tuple(steps), pen, True) for start, steps, _ in self.subpaths])
+        self.shapes.append(Region(contours, pen))
+        self.subpaths = []
+        self.place = _PAGE
+
+    def begin_text(self, _: bytes, __: Numbers) -> None:
+        if self.fill_grey != 0:
+            raise ReadError(f"the page shows words in {self.fill_grey:g} grey")
+        self.font, self.font_name, self.matrix, self.said_in = None, "", [], None
+        self.place = _TEXT
+
+    def set_matrix(self, _: bytes, numbers: Numbers) -> None:
+        a, b, c, d = numbers[:4]
+        if abs(math.hypot(a, b) - 1) > 1e-6 or abs(a - d) > 1e-6 or abs(b + c) > 1e-6:
+            raise ReadError("the page scales, slants or mirrors its words")
+        self.matrix, self.said_in = numbers, None
+
+    def set_font(self, name: bytes, numbers: Numbers) -> None:
+        self.font_name, self.size = name[1:].decode(), numbers[0] * MM
+        self.font = self.fonts.get(self.font_name)
+        if self.font is None or self.size <= 0:
+            raise ReadError(f"the page asks for the font {shown(self.font_name)}, which it does not bring")
+
+    def show(self, string: bytes, _: Numbers) -> None:
+        if self.font is None or not self.matrix:
+            raise ReadError("the page shows words without font or place")
+        said = words(string, self.font)
+        if self.said_in is None:
+            a, b, x, y = (self.matrix[k] for k in (0, 1, 4, 5))
+            at, angle = Point(x * MM, y * MM), math.degrees(math.atan2(b, a))
+            self.shapes.append(Text(at, self.size, said, angle))
+        else:  # a font holds 256 characters: words with more go on in a font of the same size
+            begun = self.shapes[-1]
+            if not isinstance(begun, Text) or self.font_name == self.said_in or self.size != begun.size:
+                raise ReadError("the page shows words that hang on those before")
+            self.shapes[-1] = begun._replace(words=begun.words + said)
+        self.said_in = self.font_name
+
+    def end_text(self, _: bytes, __: Numbers) -> None:
+        self.place = _PAGE
+
+
+_OPERATORS: dict[tuple[str, bytes, bytes, int], Callable[[_Walk, bytes, Numbers], None]] = {
+    (place, operator, other, count): act
+    for operator, other, count, act, places in (
+        (b"w", b"", 1, _Walk.set_width, [_PAGE]),
+        (b"G", b"", 1, _Walk.set_line_grey, [_PAGE]),
+        (b"g", b"", 1, _Walk.set_fill_grey, [_PAGE]),
+        (b"d", b"[", 1, _Walk.set_dash, [_PAGE]),
+        (b"m", b"", 2, _Walk.move, [_PAGE, _OPEN, _SHUT]),
+        (b"l", b"", 2, _Walk.line, [_MOVED, _OPEN]),
+        (b"c", b"", 6, _Walk.curve, [_MOVED, _OPEN]),
+        (b"h", b"", 0, _Walk.close, [_OPEN]),
+        (b"S", b"", 0, _Walk.stroke, [_OPEN, _SHUT]),
+        (b"f", b"", 0, _Walk.fill, [_SHUT]),
+        (b"BT", b"", 0, _Walk.begin_text, [_PAGE]),
+        (b"Tm", b"", 6, _Walk.set_matrix, [_TEXT]),
+        (b"Tf", b"/", 1, _Walk.set_font, [_TEXT]),
+        (b"Tj", b"(", 0, _Walk.show, [_TEXT]),
+        (b"ET", b"", 0, _Walk.end_text, [_TEXT]),
+    )
+    for place in places
+}

@@ -1,0 +1,143 @@
+"""SVG back to its sheet, through the XML library of Python. Everything our writer never makes is refused.
+
+The library's parser may be asked to unfold entities without end; ours is not asked, since a file that holds any "<!"
+(a document type, an entity, a comment) or does not begin with our own declaration is refused before it is parsed.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+from xml.etree import ElementTree
+
+from layout.errors import shown
+from layout.pens import Pen
+from layout.shapes import Path, Point, Region, Shape, Step
+from layout.sheet import Sheet
+from templates_gen.document import About, Document, ReadError, unpacked
+from templates_gen.readers.arcs import middle_of_arc
+
+LARGEST_FILE = 64_000_000
+"""Bytes; 5,000 marks with all their words in outlines are under a tenth."""
+
+_DECLARATION = b'<?xml version="1.0" encoding="utf-8" ?>\n<svg '
+_SVG = "{http://www.w3.org/2000/svg}"
+_NUMBER = r"(-?\d{1,7}+(?:\.\d++)?+)"
+_LINE_TO = rf"L{_NUMBER} {_NUMBER}"
+_ARC_TO = rf"A{_NUMBER} {_NUMBER} 0 0 ([01]) {_NUMBER} {_NUMBER}"
+_STEP = re.compile(rf" (?:{_LINE_TO}|{_ARC_TO})")
+_PATH = re.compile(rf"M{_NUMBER} {_NUMBER}((?:{_STEP.pattern})++)( Z)?+(?: (?=M)|\Z)")
+_SIZE = re.compile(r"(\d{1,7}(?:\.\d++)?+)mm")  # 1 mm is 1 unit: the view box must repeat the size
+
+
+def read(data: bytes) -> Document:
+    """The sheet, in mm; `ReadError` with one sentence for anything else than a file of ours."""
+    if len(data) > LARGEST_FILE:
+        raise ReadError(f"the SVG is larger than {LARGEST_FILE} bytes")
+    if not data.startswith(_DECLARATION) or b"<!" in data or data.count(b"<?") != 1:
+        raise ReadError("the SVG does not begin as our files do, or holds a document type, a comment or the like")
+    try:
+        root = ElementTree.fromstring(data)  # noqa: S314 - no entities, see above
+    except (ElementTree.ParseError, ValueError) as error:
+        raise ReadError(f"the SVG is damaged ({shown(str(error))})") from error
+    width, height = _size(root)
+    head, groups = list(root)[:2], list(root)[2:]
+    if [part.tag for part in head] != [_SVG + "title", _SVG + "desc"]:
+        raise ReadError("the SVG does not begin with its title and the inputs of its drawing")
+    title, line = (_text(part) for part in head)
+    inputs, names = unpacked(line)
+    if len(names) != 1:
+        raise ReadError(f"the SVG names {len(names)} sheets")
+    seen: dict[Pen, int] = {}
+    shapes = [shape for group in groups for shape in _group(group, seen, height)]
+    return Document((Sheet(names[0], width, height, tuple(shapes)),), About(title, inputs))
+
+
+def _size(root: ElementTree.Element) -> tuple[float, float]:
+    """Width and height of the sheet; refused unless one unit of the drawing is one millimetre."""
+    if root.tag != _SVG + "svg" or set(root.keys()) - {"baseProfile", "version"} != {"width", "height", "viewBox"}:
+        raise ReadError(f"the SVG begins with {shown(root.tag)} and {shown(sorted(root.keys()))}")
+    if root.get("baseProfile", "full") != "full" or root.get("version", "1.1") != "1.1":
+        raise ReadError("the SVG asks for another profile or version than ours")
+    width, height = _SIZE.fullmatch(root.attrib["width"]), _SIZE.fullmatch(root.attrib["height"])
+    if not width or not height or root.attrib["viewBox"] != f"0 0 {width[1]} {height[1]}":
+        raise ReadError("the SVG does not measure one millimetre in one unit: " + shown(sorted(root.items())))
+    _no_text(root)
+    return float(width[1]), float(height[1])
+
+
+def _text(part: ElementTree.Element) -> str:
+    if part.attrib or len(part) or part.tail:
+        raise ReadError(f"the SVG holds more than text in {shown(part.tag)}")
+    return part.text or ""
+
+
+def _no_text(part: ElementTree.Element) -> None:
+    if (part.text or "").strip() or (part.tail or "").strip():
+        raise ReadError(f"the SVG holds text in or after {shown(part.tag)}")
+
+
+def _attributes(pen: Pen) -> dict[str, str]:
+    """What a pen looks like in SVG, from the table of pens alone."""
+    level = f"{round(255 * pen.ink.grey):02x}"
+    grey = f"#{level}{level}{level}"
+    if pen.ink.fills:
+        return {"fill": grey, "fill-rule": "nonzero", "stroke": "none"}
+    wanted = {"fill": "none", "stroke": grey, "stroke-width": f"{pen.ink.width:g}"}
+    if pen.ink.dash:
+        wanted["stroke-dasharray"] = ",".join([f"{part:g}" for part in pen.ink.dash])
+    return wanted
+
+
+_PENS = {pen.value: (pen, _attributes(pen)) for pen in Pen}
+
+
+def _group(group: ElementTree.Element, seen: dict[Pen, int], height: float) -> Iterator[Shape]:
+    """The shapes of one run; refused unless its name and its look are those of one pen, counted up."""
+    name = group.get("id", "")
+    pen, look = _PENS.get(name.partition("-")[0], (Pen.MARK, {}))
+    seen[pen] = seen.get(pen, 0) + 1
+    wanted = {"id": pen.value if seen[pen] == 1 else f"{pen.value}-{seen[pen]}", **look}
+    if group.tag != _SVG + "g" or dict(group.items()) != wanted:
+        look = dict(group.items())
+        raise ReadError(f"the SVG holds {shown(group.tag)} with {shown(look)}, which is none of our pens")
+    _no_text(group)
+    for part in group:
+        _no_text(part)
+        if part.tag != _SVG + "path" or part.keys() != ["d"] or len(part):
+            raise ReadError(f"the SVG holds {shown(part.tag)} with {shown(sorted(part.keys()))} among its paths")
+        paths = list(_paths(part.attrib["d"], pen, height))
+        if pen.ink.fills:
+            if not all(path.closed for path in paths):
+                raise ReadError(f"the SVG fills an outline that is open: {shown(part.attrib['d'])}")
+            yield Region(tuple(paths), pen)
+        elif len(paths) != 1:
+            raise ReadError(f"the SVG draws {len(paths)} lines in one path")
+        else:
+            yield paths[0]
+
+
+def _paths(commands: str, pen: Pen, height: float) -> Iterator[Path]:
+    """The lines of one path element, y turned to run upward again."""
+    position = 0
+    while position < len(commands) or position == 0:
+        found = _PATH.match(commands, position)
+        if not found:
+            raise ReadError(f"the SVG holds the path {shown(commands[position : position + 50])}, which ours never do")
+        start = Point(float(found[1]), height - float(found[2]))
+        yield Path(start, tuple(_steps(start, found[3], height)), pen, found.groups()[-1] is not None)
+        position = found.end()
+
+
+def _steps(at: Point, commands: str, height: float) -> Iterator[Step]:
+    """Straight steps and arcs; SVG's sweep counts as positive what goes clockwise on the sheet."""
+    for line_x, line_y, rx, ry, sweep, arc_x, arc_y in _STEP.findall(commands):
+        if line_x:
+            at = Point(float(line_x), height - float(line_y))
+            yield Step(at)
+        else:
+            end = Point(float(arc_x), height - float(arc_y))
+            if rx != ry:
+                raise ReadError(f"the SVG holds an arc with the radii {rx} and {ry}")
+            yield Step(end, middle_of_arc(at, float(rx), sweep == "0", end))
+            at = end

@@ -1,0 +1,55 @@
+"""A PDF content stream cut into instructions, strictly: what does not match to the byte is refused."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator, Mapping
+
+from layout.errors import shown
+from templates_gen.document import ReadError
+
+Numbers = list[float]
+Instruction = tuple[bytes, bytes, Numbers]
+"""The operator, its one operand that is not a number (dashes, a name or words; empty if there is none), the numbers."""
+
+Font = Mapping[int, str]
+"""What each code of a font stands for."""
+
+_INSTRUCTION = re.compile(
+    rb"\s*+"
+    rb"((?:\[[\d. ]*+\]|/[^\s/()<>\[\]]++|\((?:[ !-'*-\[\]-~]|\\[\\()]|\\[0-7]{3})*+\))?+)"
+    rb"\s*+"
+    rb"((?:-?\d{1,7}+(?:\.\d++)?+\s++)*+)"
+    rb"([A-Za-z]++)(?=\s|\Z)"
+)
+_ESCAPED = re.compile(rb"\\(?:([0-7]{3})|(.))")
+
+
+def instructions(content: bytes) -> Iterator[Instruction]:
+    """Every instruction in order; `ReadError` at the first byte that begins none."""
+    content = content.rstrip()
+    position, match = 0, _INSTRUCTION.match
+    while position < len(content):
+        found = match(content, position)
+        if found is None:
+            raise ReadError(f"the page holds {shown(content[position : position + 30])}, which our files never do")
+        other, numbers, operator = found.groups()
+        yield operator, other, [float(number) for number in numbers.split()]
+        position = found.end()
+
+
+def dashes(array: bytes) -> Numbers:
+    """The numbers of such an operand; `ReadError` if one is none."""
+    try:
+        return [float(number) for number in array[1:-1].split()]
+    except ValueError as error:
+        raise ReadError(f"the page holds the dashes {shown(array)}") from error
+
+
+def words(string: bytes, font: Font) -> str:
+    """What such an operand says in that font; `ReadError` for a code that stands for nothing."""
+    codes = _ESCAPED.sub(lambda found: bytes([int(found[1], 8) & 255]) if found[1] else found[2], string[1:-1])
+    said = "".join([font.get(code, "\0") for code in codes])
+    if "\0" in said:
+        raise ReadError(f"the page shows {shown(said)}, with a code that its font does not know")
+    return said

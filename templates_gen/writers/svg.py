@@ -1,0 +1,94 @@
+"""One sheet to SVG for editors and cutters: millimetres all through, nothing but groups and paths.
+
+A group stands for each run of shapes with one pen and is named after it. Words must have become outlines before.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from io import StringIO
+from itertools import groupby
+from typing import TYPE_CHECKING
+
+from layout.errors import LayoutError
+from layout.pens import Pen
+from layout.shapes import Path, Point, Region, Shape, Text
+from layout.sheet import Sheet, pen_of
+from templates_gen.document import About, packed
+from templates_gen.writers.checks import check
+from templates_gen.writers.curves import radius, turn
+
+if TYPE_CHECKING:
+    from svgwrite import Drawing
+
+
+def write(sheets: Sequence[Sheet], about: About) -> bytes:
+    """The SVG file of the one sheet, the same bytes for the same sheet. `LayoutError` if it cannot be written."""
+    check(sheets, about)
+    if len(sheets) != 1:
+        raise LayoutError(f"an SVG file holds one sheet, got {len(sheets)}")
+    if any(isinstance(shape, Text) for shape in sheets[0].shapes):
+        raise LayoutError("an SVG file holds words as outlines: they must be outlined before")
+    file = StringIO()
+    _drawing(sheets[0], about).write(file)
+    return file.getvalue().encode()
+
+
+def _drawing(sheet: Sheet, about: About) -> Drawing:
+    from svgwrite import Drawing
+    from svgwrite.path import Path as SvgPath
+
+    width, height = _number(sheet.width), _number(sheet.height)
+    drawing = Drawing(size=(f"{width}mm", f"{height}mm"), viewBox=f"0 0 {width} {height}", debug=False)
+    drawing.elements.clear()  # an empty list of definitions
+    drawing.set_desc(about.title, packed([sheet], about))
+    seen: dict[Pen, int] = {}
+    for pen, run in groupby(sheet.shapes, pen_of):
+        seen[pen] = seen.get(pen, 0) + 1
+        name = pen.value if seen[pen] == 1 else f"{pen.value}-{seen[pen]}"
+        group = drawing.add(drawing.g(id=name, **_ink(pen)))
+        for shape in run:
+            commands = " ".join(_commands(shape, sheet.height))
+            group.add(SvgPath(commands, debug=False))
+    return drawing
+
+
+def _ink(pen: Pen) -> dict[str, str]:
+    """A pen as presentation attributes: no style sheet, which some cutters do not read."""
+    ink = pen.ink
+    grey = f"#{round(ink.grey * 255):02x}" + 2 * f"{round(ink.grey * 255):02x}"
+    if ink.fills:
+        return {"fill": grey, "fill_rule": "nonzero", "stroke": "none"}
+    dash = {"stroke_dasharray": ",".join(map(_number, ink.dash))} if ink.dash else {}
+    return {"fill": "none", "stroke": grey, "stroke_width": _number(ink.width), **dash}
+
+
+def _commands(shape: Shape, height: float) -> Iterator[str]:
+    """Absolute commands, y turned to run downward from the sheet's upper edge."""
+    if isinstance(shape, Region):
+        for contour in shape.contours:
+            yield from _commands(contour, height)
+    elif isinstance(shape, Path):
+        start = shape.start
+        yield f"M{_place(start, height)}"
+        for end, through in shape.steps:
+            yield f"L{_place(end, height)}" if through is None else _arc(start, through, end, height)
+            start = end
+        if shape.closed:
+            yield "Z"
+
+
+def _arc(start: Point, through: Point, end: Point, height: float) -> str:
+    size = _number(radius(start, through, end))
+    sweep = 0 if turn(start, through, end) > 0 else 1  # what is counter-clockwise on the sheet is negative in SVG
+    return f"A{size} {size} 0 0 {sweep} {_place(end, height)}"
+
+
+def _place(point: Point, height: float) -> str:
+    return f"{_number(point.x)} {_number(height - point.y)}"
+
+
+def _number(value: float) -> str:
+    """The one place where a number becomes text: a hundredth of a micrometre, no useless zeros."""
+    text = f"{value:.5f}".rstrip("0").rstrip(".")
+    return "0" if text == "-0" else text
