@@ -16,6 +16,7 @@ from layout.units import Length, exact_length, mm_in, say_length
 
 Got = Mapping[str, Any]
 _SQUARE = Length(Fraction(0))
+_LONGEST = Length(Fraction(3000))
 _OF_ENDS = {"round bars": ("bar_diameter",), "flat ends": ("thickness", "edge_radius")}  # the first has to be given
 
 
@@ -93,7 +94,9 @@ def _side_errors(got: Got) -> Iterator[FieldError]:
     needs = 2 * (side.mm + margin.mm)
     if needs >= width.mm:
         needed = f"more than both sides and both margins together, {_say(needs, width)}"
-        yield FieldError("frame.outer_width", needed, say_length(width), f'outer_width = "{_say(2 * needs, width)}"')
+        most = _LONGEST.mm if needs < _LONGEST.mm else None
+        wider = f'outer_width = "{_say(min(2 * needs, most), width)}"' if most else 'side_width = "30 mm"'
+        yield FieldError("frame.outer_width", needed, say_length(width), wider)
 
 
 def _weaving_errors(got: Got) -> Iterator[FieldError]:

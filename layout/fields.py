@@ -79,7 +79,7 @@ def _choice(spec: Input, value: object) -> str:
     raise FieldError("", listed + did_you_mean(closest(word, spec.choices)), shown(value), "")
 
 
-def _size(spec: Input, value: object) -> tuple[str, int, int]:
+def _size(_: Input, value: object) -> tuple[str, int, int]:
     """The name of a sheet ("own" if it has none) and its width and height in whole PDF units."""
     word = value.strip().lower() if isinstance(value, str) else ""
     if word in PAPERS:

@@ -24,7 +24,8 @@ def unknown_key(table: str, leaf: str) -> Unknown:
     if not table:
         beside |= {name: name for name in TABLES}
     everywhere = {spec.leaf: spec.key for spec in INPUTS if "[]" not in spec.key}
-    meant = beside.get(closest(leaf, beside)) or everywhere.get(closest(leaf, everywhere), "")
+    known = everywhere.get(leaf) or beside.get(closest(leaf, beside))  # right, but in the wrong table; misspelt here
+    meant = known or everywhere.get(closest(leaf, everywhere), "")
     hint = did_you_mean(f"[{meant}]" if meant in TABLES else meant)
     needed = f"a key that is known{hint}" if hint else f"one of the known keys ({', '.join(beside)})"
     key = f"{table}.{short_key(leaf)}".removeprefix(".")
