@@ -3,9 +3,11 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from fractions import Fraction
 
 from layout.kit import Kit
 from layout.sett import take_sett
+from layout.units import say_length, say_number
 from layout.warp import Warp, wind
 
 
@@ -17,6 +19,15 @@ class Plan:
     warp: Warp
     notes: tuple[str, ...]
     warnings: tuple[str, ...]
+
+    @property
+    def sett_words(self) -> str:
+        """The sett and the winds to a marking unit, as sheets and strips say it."""
+        sett = self.warp.sett
+        per, unit = (Fraction(127, 5), "inch") if sett.unit.imperial else (Fraction(10), "cm")
+        winds = say_number(sett.winds_per_unit)
+        noun = "wind" if sett.winds_per_unit == 1 else "winds"
+        return f"{say_number(sett.per_mm * per)} ends per {unit}, {winds} {noun} to {say_length(sett.unit)}"
 
 
 def plan(kit: Kit) -> Plan:

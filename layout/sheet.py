@@ -16,7 +16,7 @@ PT = 25.4 / 72
 class Part:
     """One thing to make, in its own coordinates.
 
-    `box` is left, bottom, right, top of everything drawn; `datum` are the three points whose register crosses stand
+    `box` is left, bottom, right, top of everything drawn; `datum` are the three or more points whose register crosses stand
     among the shapes, in this order, so that the part can be found again wherever it was laid. `title` and `notes` are
     what its sheet says about it.
     """
@@ -24,7 +24,7 @@ class Part:
     name: str
     title: str
     shapes: tuple[Shape, ...]
-    datum: tuple[Point, Point, Point]
+    datum: tuple[Point, ...]
     box: tuple[float, float, float, float]
     notes: tuple[str, ...] = ()
 

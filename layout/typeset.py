@@ -28,15 +28,24 @@ def right(words: str, size: float, at: Point, metrics: FontMetrics) -> Text:
 
 
 def wrap(words: str, size: float, width: float, metrics: FontMetrics) -> list[str]:
-    """`words` broken into lines of at most `width` mm; a single word that is wider stands alone on its line."""
+    """`words` broken into lines of at most `width` mm; a word that is wider than a line is broken too."""
     lines: list[str] = []
-    for word in words.split():
+    for word in (piece for whole in words.split() for piece in _chopped(whole, size, width, metrics)):
         longer = f"{lines[-1]} {word}" if lines else word
         if lines and metrics.width(longer, size) <= width:
             lines[-1] = longer
         else:
             lines.append(word)
     return lines
+
+
+def _chopped(word: str, size: float, width: float, metrics: FontMetrics) -> list[str]:
+    pieces = [""]
+    for letter in word:
+        if pieces[-1] and metrics.width(pieces[-1] + letter, size) > width:
+            pieces.append("")
+        pieces[-1] += letter
+    return pieces
 
 
 def paragraph(lines: Sequence[str], size: float, top_left: Point, metrics: FontMetrics) -> list[Text]:

@@ -13,13 +13,16 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from fractions import Fraction
-from math import floor
+from math import ceil, floor
+from typing import Literal
 
 from layout.errors import FieldError
 from layout.frame import Frame
 from layout.kit import Weaving
 from layout.sett import SettTaken
 from layout.units import Length, say_length
+
+End = Literal["near", "far"]
 
 MOST_MARKS = 5000
 """More marks than this on one strip are refused."""
@@ -56,12 +59,16 @@ class Warp:
     def width(self) -> Fraction:
         return self.winds * self.winding_pitch
 
-    def unit_lines(self) -> list[tuple[Fraction, int]]:
-        """Every marking-unit line past the starting limit, with the running total of winds that begin before it."""
-        unit, pitch = self.sett.unit.mm, self.winding_pitch
-        count = floor(self.width / unit)
-        start = -self.width / 2
-        return [(self.toward * (start + k * unit), -floor(-k * unit / pitch)) for k in range(1, count + 1)]
+    def unit_lines(self, end: End) -> list[tuple[Fraction, int]]:
+        """Every marking-unit line past the starting limit, with how many marks of `end` lie between the two.
+
+        Half-open: a mark on a line is the first of the next unit, so that a unit never counts one too many.
+        """
+        unit, pitch, start = self.sett.unit.mm, self.winding_pitch, -self.width / 2
+        lead = self.toward * (self.near if end == "near" else self.far)[0] - start
+        distances = [k * unit for k in range(1, floor(self.width / unit) + 1)]
+        outside = ceil(-lead / pitch)
+        return [(self.toward * (start + d), ceil((d - lead) / pitch) - outside) for d in distances]
 
 
 def wind(sett: SettTaken, frame: Frame, weaving: Weaving) -> Warp:

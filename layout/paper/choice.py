@@ -1,0 +1,141 @@
+"""Which way a part is laid on a kit's paper: straight, else across the diagonal in one piece, else in tiles."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator
+from dataclasses import replace
+from typing import NamedTuple
+
+from layout.errors import FieldError, LayoutError
+from layout.inputs import PAPERS
+from layout.kit import Paper
+from layout.metrics import FontMetrics
+from layout.paper.area import Area, printable
+from layout.paper.joints import MOST_PIECES, Build, frame_of, joints_of, pieces, proof_distance
+from layout.paper.laying import diagonal, straight
+from layout.shapes import Placing
+from layout.sheet import PT, Part
+
+_GAP = 4.0
+
+Furnish = Callable[[Area, Part], Area]
+"""Takes the room of head and foot, for this part, out of a bare area."""
+
+
+class Piece(NamedTuple):
+    """A part, or a piece of one, and where it lies on its sheet."""
+
+    part: Part
+    placing: Placing
+
+
+class Laying(NamedTuple):
+    """A whole part on its sheets, in one of the ways; `notes` say what was done and why."""
+
+    way: str
+    part: Part
+    sheets: tuple[tuple[Piece, ...], ...]
+    notes: tuple[str, ...]
+
+
+class _Way(NamedTuple):
+    name: str
+    low: bool
+
+
+_ORDER = tuple(_Way(*way) for way in (("straight", False), ("diagonal", False), ("straight", True), ("diagonal", True)))
+_TILED = (_Way("tiles", False), _Way("tiles", True))
+
+
+def choose(build: Build, paper: Paper, furnish: Furnish, metrics: FontMetrics) -> Laying:
+    """How the part that `build` makes lies on `paper`.
+
+    Raises FieldError on paper.lay or paper.size, naming what would fit, where nothing does.
+    """
+    ways = [way for way in (*_ORDER, *_TILED) if paper.lay in ("auto", way.name)]
+    for way in ways:
+        if laying := _try(build, paper, way, furnish, metrics):
+            return laying
+    raise _refusal(build, paper, furnish, metrics)
+
+
+def _try(build: Build, paper: Paper, way: _Way, furnish: Furnish, metrics: FontMetrics) -> Laying | None:
+    try:
+        part = build(way.low, ())
+    except LayoutError:
+        return None
+    if way.low:
+        part = replace(part, notes=(*part.notes, _why_low(build)))
+    if way.name == "tiles":
+        return _tiles(build, part, way, furnish, printable(paper), metrics)
+    area = furnish(printable(paper), part)
+    placing = (straight if way.name == "straight" else diagonal)(part, area)
+    return placing and Laying(way.name, part, ((Piece(part, placing),),), part.notes[1:])
+
+
+def _why_low(build: Build) -> str:
+    try:
+        build(False, ())
+    except LayoutError as thin:
+        return f"Low form: {thin}."
+    return "Low form, the outermost line only: the full strip is too tall to lie on this sheet in one piece."
+
+
+def _tiles(build: Build, part: Part, way: _Way, furnish: Furnish, bare: Area, metrics: FontMetrics) -> Laying | None:
+    """The fewest equal pieces that fit, as many to a sheet as find room."""
+    area = furnish(bare, _said(part, 2))
+    count = next((n for n in range(2, MOST_PIECES + 1) if straight(frame_of(part, n), area)), 0)
+    if not count:
+        return None
+    said = _said(part, count)
+    joints = joints_of(part, count)
+    jointed = replace(build(way.low, joints), notes=said.notes)
+    area = furnish(bare, said)
+    sheets: list[list[Piece]] = []
+    free = area
+    for piece in pieces(jointed, joints, metrics):
+        placing = straight(piece, free) if sheets else None
+        if placing is None:
+            free = area
+            placing = straight(piece, free)
+            sheets.append([])
+        if placing is None:
+            return None
+        sheets[-1].append(Piece(piece, placing))
+        free = replace(free, taken=(*free.taken, _box_of(piece, placing)))
+    return Laying("tiles", jointed, tuple(tuple(sheet) for sheet in sheets), said.notes[1:])
+
+
+def _said(part: Part, count: int) -> Part:
+    distance = f"{proof_distance(part):.1f}"
+    note = (
+        f"In {count} pieces: trim one piece along its joint, lay it on the next so that all three crosses meet, tape it, "
+        f"then cut the strip out. Joined, the small crosses at its two ends are {distance} mm apart."
+    )
+    return replace(part, notes=(*part.notes, note))
+
+
+def _box_of(piece: Part, placing: Placing) -> tuple[float, float, float, float]:
+    left, bottom, right, top = piece.box
+    xs, ys = zip(*placing.points([piece.datum[0]._replace(x=x, y=y) for x in (left, right) for y in (bottom, top)]), strict=True)
+    return min(xs) - _GAP, min(ys) - _GAP, max(xs) + _GAP, max(ys) + _GAP
+
+
+def _refusal(build: Build, paper: Paper, furnish: Furnish, metrics: FontMetrics) -> FieldError:
+    """What cannot fit, and what would: other ways on this paper, then other papers."""
+    part = build(True, ())
+    got = f"a part {part.length:.1f} mm long on paper of {paper.width:.1f} x {paper.height:.1f} mm"
+    ways = [f'paper.lay = "{way}"' for way in ("straight", "diagonal", "tiles") if _fits(build, replace(paper, lay=way), furnish, metrics)]
+    papers = [f'paper.size = "{name}"' for name in _papers_that_fit(build, paper, furnish, metrics)]
+    needed = "a sheet that holds the part straight" if paper.lay == "straight" else f"a sheet for lay = {paper.lay!r}"
+    return FieldError("paper.lay", needed, got, " or ".join([*ways, *papers]) or 'paper.size = "600 x 3000 mm"')
+
+
+def _papers_that_fit(build: Build, paper: Paper, furnish: Furnish, metrics: FontMetrics) -> Iterator[str]:
+    for name, (width, height) in PAPERS.items():
+        if _fits(build, replace(paper, name=name, width=width * PT, height=height * PT), furnish, metrics):
+            yield name
+
+
+def _fits(build: Build, paper: Paper, furnish: Furnish, metrics: FontMetrics) -> bool:
+    return any(_try(build, paper, way, furnish, metrics) for way in (*_ORDER, *_TILED) if paper.lay == way.name)

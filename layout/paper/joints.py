@@ -1,0 +1,104 @@
+"""A part in several pieces: every position stays where it was, and each joint shows the same three crosses twice."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from dataclasses import replace
+
+from layout.metrics import FontMetrics
+from layout.pens import Pen
+from layout.shapes import Path, Point, Region, Shape, Step, Text, cross
+from layout.sheet import Part
+from layout.typeset import SMALL
+
+OVERLAP = 10.0
+"""Each piece goes on this far past its joints, in mm."""
+
+MOST_PIECES = 60
+
+_OFF, _ARM, _THIRD = 5.0, 4.0, 9.0
+_LABEL_AT = 20.0
+
+Build = Callable[[bool, Sequence[float]], Part]
+"""Makes a part: in its low form or not, with words clear of these joints."""
+
+
+def frame_of(part: Part, count: int) -> Part:
+    """An empty piece as large as each of `count` pieces of `part` would be."""
+    _, low, _, high = part.box
+    length = part.length / count + 2 * OVERLAP
+    return replace(part, shapes=(), box=(0.0, low - _OFF - _ARM, length, high + _OFF + _ARM))
+
+
+def joints_of(part: Part, count: int) -> list[float]:
+    """Where the joints of `count` equal pieces lie."""
+    return [part.box[0] + part.length * k / count for k in range(1, count)]
+
+
+def pieces(part: Part, joints: Sequence[float], metrics: FontMetrics) -> list[Part]:
+    """`part` cut at `joints`, each piece with the crosses of its joints and its number written beside it."""
+    left, low, right, high = part.box
+    edges = [left, *joints, right]
+    found = []
+    for k, (start, end) in enumerate(zip(edges, edges[1:], strict=False)):
+        begin = start - OVERLAP if k else left
+        stop = end + OVERLAP if k < len(joints) else right
+        marks = [point for joint in (start, end) if joint in joints for point in _crosses(joint, low, high)]
+        kept = [point for point in part.datum if begin <= point.x <= stop]
+        hairs = [hair for point in marks for hair in cross(point, _ARM, Pen.REGISTER)]
+        label = Text(Point(begin + _LABEL_AT, high + _OFF - 1), SMALL, f"piece {k + 1} of {len(edges) - 1}")
+        shapes = (*hairs, *_within(part.shapes, begin, stop, metrics), label)
+        box = (begin, low - _OFF - _ARM, stop, high + _OFF + _ARM)
+        found.append(replace(part, shapes=shapes, datum=(*marks, *kept), box=box))
+    return found
+
+
+def proof_distance(part: Part) -> float:
+    """The distance in mm between the crosses at both ends of `part`, over all joints."""
+    return max(point.x for point in part.datum) - min(point.x for point in part.datum)
+
+
+def _crosses(joint: float, low: float, high: float) -> tuple[Point, Point, Point]:
+    return Point(joint, high + _OFF), Point(joint, low - _OFF), Point(joint + _THIRD, low - _OFF)
+
+
+def _within(shapes: Sequence[Shape], begin: float, stop: float, metrics: FontMetrics) -> list[Shape]:
+    """Lines cut off at `begin` and `stop`; words and regions only where they are whole."""
+    kept: list[Shape] = []
+    for shape in shapes:
+        if isinstance(shape, Path):
+            kept += _clipped(shape, begin, stop)
+        elif isinstance(shape, Region):
+            xs = [point.x for contour in shape.contours for point in contour.points()]
+            kept += [shape] if begin <= min(xs) and max(xs) <= stop else []
+        elif begin <= shape.at.x and shape.at.x + metrics.width(shape.words, shape.size) <= stop:
+            kept.append(shape)
+    return kept
+
+
+def _clipped(path: Path, begin: float, stop: float) -> list[Path]:
+    """What is left of a straight-sided path between two uprights: itself, or the open runs inside."""
+    corners = path.points()
+    if all(begin <= x <= stop for x, _ in corners):
+        return [path]
+    runs: list[list[Point]] = []
+    for one, other in zip(corners, [*corners[1:], *corners[: int(path.closed)]], strict=False):
+        inside = _segment(one, other, begin, stop)
+        if inside and runs and runs[-1][-1] == inside[0]:
+            runs[-1].append(inside[1])
+        elif inside:
+            runs.append(list(inside))
+    return [Path(run[0], tuple(Step(point) for point in run[1:]), path.pen) for run in runs]
+
+
+def _segment(one: Point, other: Point, begin: float, stop: float) -> tuple[Point, Point] | None:
+    run = other.x - one.x
+    if run == 0:
+        return (one, other) if begin <= one.x <= stop else None
+    enter, leave = sorted(((begin - one.x) / run, (stop - one.x) / run))
+    enter, leave = max(0.0, enter), min(1.0, leave)
+    if enter >= leave:
+        return None
+    rise = other.y - one.y
+    at = [Point(one.x + run * t, one.y + rise * t) if 0 < t < 1 else (one if t == 0 else other) for t in (enter, leave)]
+    return at[0], at[1]

@@ -1,0 +1,60 @@
+"""Finished sheets: the pieces of a file laid out, each sheet with its head and foot and its number."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from layout.metrics import FontMetrics
+from layout.paper.area import Area, printable
+from layout.paper.choice import Laying, Piece, choose
+from layout.paper.furniture import Head, furnish
+from layout.paper.joints import Build
+from layout.plan import Plan
+from layout.sheet import Part, Sheet, painted
+
+
+@dataclass(frozen=True, slots=True)
+class Printed:
+    """A sheet and the pieces that lie on it, in the order in which their crosses were drawn."""
+
+    sheet: Sheet
+    pieces: tuple[Piece, ...]
+
+
+def lay(plan: Plan, build: Build, metrics: FontMetrics) -> Laying:
+    """How the part that `build` makes lies on the kit's paper; FieldError where it cannot."""
+
+    def take_room(area: Area, part: Part) -> Area:
+        return furnish(area, _head(plan, part, (999, 999)), metrics)[0]
+
+    return choose(build, plan.kit.paper, take_room, metrics)
+
+
+def printed(plan: Plan, layings: Sequence[Laying], metrics: FontMetrics) -> tuple[Printed, ...]:
+    """The sheets of one file, numbered through."""
+    leaves = [(laying, pieces) for laying in layings for pieces in laying.sheets]
+    total = len(leaves)
+    return tuple(_sheet(plan, laying, pieces, (k, total), metrics) for k, (laying, pieces) in enumerate(leaves, 1))
+
+
+def _sheet(
+    plan: Plan, laying: Laying, pieces: tuple[Piece, ...], number: tuple[int, int], metrics: FontMetrics
+) -> Printed:
+    paper = plan.kit.paper
+    _, shapes = furnish(printable(paper), _head(plan, laying.part, number), metrics)
+    for part, placing in pieces:
+        shapes += placing.shapes(part.shapes)
+    name = f"{laying.part.name} {number[0]} of {number[1]}"
+    return Printed(Sheet(name, paper.width, paper.height, painted(shapes)), pieces)
+
+
+def _head(plan: Plan, part: Part, number: tuple[int, int]) -> Head:
+    kit = plan.kit
+    winds = f"{plan.warp.winds} winds, {plan.warp.ends} ends"
+    lines = (
+        f"{part.title}: {plan.sett_words}",
+        f"Warp {kit.warp}, weft {kit.weft}; {winds}",
+        f"Sheet {number[0]} of {number[1]}",
+    )
+    return Head(kit.name, lines, part.notes)

@@ -1,0 +1,86 @@
+"""The heights on a marking strip: where marks, numbers, words, fold and register lines lie across it.
+
+v runs across the strip, 0 on the outermost line of the frame end, positive toward the face and the weaving.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from math import pi
+
+from layout.frame import FlatEnd, RoundBar
+from layout.pens import Pen
+
+_ROW, _LOW_ROW = 3.4, 3.2  # heights of a row of small words
+_MARK_UP, _MARK_DOWN, _NUMBERS = 1.8, 1.0, 2.8
+_GLUE, _GLUE_TOP = 6.0, 1.6
+_FLAP = 8.0
+
+
+@dataclass(frozen=True, slots=True)
+class Bands:
+    """Heights in mm; `lines` are the fold and register lines, `front` and `back` the smallest reach of the paper.
+
+    Rows of words, each `row` high, fill `room` (from, to) and then go on downward from `below`; with no `below` they go
+    on upward from the room, and the paper grows with them. The gluing edge begins at `glue`.
+    """
+
+    marks: tuple[float, float]
+    numbers: tuple[float, float]
+    lines: tuple[tuple[float, Pen], ...]
+    front: float
+    back: float
+    room: tuple[float, float]
+    row: float
+    below: float | None = None
+    glue: float | None = None
+
+    def rows(self, count: int) -> list[float]:
+        """The lower edge v of each of the first `count` rows."""
+        low, high = self.room
+        inside = min(count, int((high - low) / self.row + 1e-9))
+        found = [low + k * self.row for k in range(inside)]
+        for k in range(count - inside):
+            up = low + (inside + k) * self.row
+            found.append(up if self.below is None else self.below - (k + 1) * self.row)
+        return found
+
+
+def low_bands() -> Bands:
+    """The low form: the outermost line only, about 10 mm with one row of words."""
+    top = _MARK_UP + _NUMBERS
+    outermost = ((0.0, Pen.REGISTER),)
+    return Bands((-_MARK_DOWN, _MARK_UP), (_MARK_UP, top), outermost, top, -2.0, (top, top), _LOW_ROW)
+
+
+def full_bands(ends: RoundBar | FlatEnd) -> Bands | None:
+    """The full form for these frame ends; None where a bar is too thin to carry marks and numbers on its face."""
+    return _over_edge(ends) if isinstance(ends, FlatEnd) else _round_bar(ends)
+
+
+def tallest(ends: RoundBar | FlatEnd) -> float:
+    """The greatest height of a full strip: on a round bar it must not close over itself."""
+    return pi * float(ends.diameter.mm) - 1 if isinstance(ends, RoundBar) else float("inf")
+
+
+def _round_bar(bar: RoundBar) -> Bands | None:
+    """From face (quarter turn up) over the outermost line to the back (quarter turn down), and a gluing edge."""
+    quarter = bar.half_turn_mm / 2
+    top = _MARK_UP + _NUMBERS
+    if quarter < top + 0.2:
+        return None
+    roomy = quarter >= top + _ROW + 0.2
+    low = -quarter if roomy else -_MARK_DOWN
+    room = (top, quarter - 0.2) if roomy else (-quarter + 0.4, -_MARK_DOWN - 0.8)
+    lines = tuple((v, Pen.REGISTER) for v in (quarter, 0.0, -quarter))
+    below = -quarter - _GLUE_TOP
+    return Bands((low, _MARK_UP), (_MARK_UP, top), lines, quarter, -quarter - _GLUE, room, _ROW, below, -quarter)
+
+
+def _over_edge(end: FlatEnd) -> Bands:
+    """A flap on the face, the edge between two folds, and a gluing flap on the back."""
+    fold = end.half_turn_mm / 2
+    top = fold + _MARK_UP + _NUMBERS
+    lines = ((fold, Pen.FOLD), (0.0, Pen.REGISTER), (-fold, Pen.FOLD))
+    marks, numbers = (-fold, fold + _MARK_UP), (fold + _MARK_UP, top)
+    return Bands(marks, numbers, lines, fold + _FLAP, -fold - _FLAP, (top, top), _ROW, glue=-fold)

@@ -1,0 +1,123 @@
+"""Packing short phrases into rows so that none meets another, a centre line or a joint."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass, field
+from itertools import count
+from typing import Literal, NamedTuple
+
+from layout.metrics import FontMetrics
+from layout.typeset import SMALL, wrap
+
+Arrow = Literal["", "left", "right", "up", "down"]
+ARROW = 2.2
+"""Length of an arrow head, in mm."""
+
+_ARROW_GAP, _GAP, _CENTRE_GAP = 0.8, 4.0, 0.8
+Span = tuple[float, float]
+
+
+class Phrase(NamedTuple):
+    """`words` that stand at the `left` or `right` end, right of the `centre` line, or anywhere, with an arrow head.
+
+    An `optional` phrase is left out where it would need a row of its own.
+    """
+
+    words: str
+    stand: Literal["left", "right", "centre", "anywhere"] = "anywhere"
+    arrow: Arrow = ""
+    optional: bool = False
+
+    def width(self, metrics: FontMetrics) -> float:
+        """The room it takes, arrow head and all."""
+        head = ARROW + _ARROW_GAP if self.arrow else 0.0
+        return metrics.width(self.words, SMALL) + head
+
+    def words_from(self) -> float:
+        """How far behind its start its words begin: an arrow to the right stands behind them."""
+        return 0.0 if self.arrow in ("", "right") else ARROW + _ARROW_GAP
+
+
+class Set(NamedTuple):
+    """A phrase that has found its place: row number (0 nearest the numbers) and the x where it starts."""
+
+    row: int
+    start: float
+    phrase: Phrase
+
+
+@dataclass(slots=True)
+class _Row:
+    taken: list[Span]
+    fixed: list[tuple[float, Phrase]] = field(default_factory=list)
+    loose: dict[Span, list[Phrase]] = field(default_factory=dict)
+
+
+class Packer:
+    """Fills rows between `left` and `right`, keeping every row clear of the `walls`."""
+
+    def __init__(self, left: float, right: float, walls: Sequence[float], metrics: FontMetrics) -> None:
+        self.left, self.right, self.metrics = left, right, metrics
+        self.walls = [(wall - 0.2, wall + 0.2) for wall in walls]
+        self.rows: list[_Row] = []
+
+    def pack(self, phrases: Sequence[Phrase]) -> list[Set]:
+        """Where every phrase stands. Phrases with a place of their own go first; one too long for a row is broken."""
+        broken = [piece for phrase in phrases for piece in self._broken(phrase)]
+        for phrase in sorted(broken, key=lambda each: each.stand == "anywhere"):
+            place = self._spread if phrase.stand == "anywhere" else self._fix
+            rows = range(len(self.rows)) if phrase.optional else count()
+            next((row for row in rows if place(self._row(row), phrase)), None)
+        return [placed for row in range(len(self.rows)) for placed in self._set(row)]
+
+    def _broken(self, phrase: Phrase) -> list[Phrase]:
+        most = self.right - self.left
+        if phrase.width(self.metrics) <= most:
+            return [phrase]
+        lines = wrap(phrase.words, SMALL, most - ARROW - _ARROW_GAP, self.metrics)
+        return [Phrase(lines[0], phrase.stand, phrase.arrow), *(Phrase(more) for more in lines[1:])]
+
+    def _row(self, number: int) -> _Row:
+        while number >= len(self.rows):
+            self.rows.append(_Row(list(self.walls)))
+        return self.rows[number]
+
+    def _fix(self, row: _Row, phrase: Phrase) -> bool:
+        width = phrase.width(self.metrics)
+        start = {"left": self.left, "right": self.right - width, "centre": _CENTRE_GAP}[phrase.stand]
+        span = (0.0 if phrase.stand == "centre" else start, start + width)
+        if any(low < span[1] + _GAP and span[0] - _GAP < high for low, high in row.taken) and row.taken != self.walls:
+            return False
+        row.taken.append(span)
+        row.fixed.append((start, phrase))
+        return True
+
+    def _spread(self, row: _Row, phrase: Phrase) -> bool:
+        for gap in self._gaps(row):
+            there = [*row.loose.get(gap, []), phrase]
+            if self._slack(gap, there) >= 0:
+                row.loose[gap] = there
+                return True
+        return False
+
+    def _gaps(self, row: _Row) -> list[Span]:
+        edges = sorted(row.taken)
+        lows = [self.left - _GAP, *(high for _, high in edges)]
+        highs = [*(low for low, _ in edges), self.right + _GAP]
+        return list(zip(lows, highs, strict=True))
+
+    def _slack(self, gap: Span, phrases: Sequence[Phrase]) -> float:
+        widths = sum(phrase.width(self.metrics) for phrase in phrases)
+        return gap[1] - gap[0] - widths - _GAP * (len(phrases) + 1)
+
+    def _set(self, number: int) -> list[Set]:
+        row = self.rows[number]
+        placed = [Set(number, start, phrase) for start, phrase in row.fixed]
+        for gap, phrases in row.loose.items():
+            space = _GAP + self._slack(gap, phrases) / (len(phrases) + 1)
+            x = gap[0] + space
+            for phrase in phrases:
+                placed.append(Set(number, x, phrase))
+                x += phrase.width(self.metrics) + space
+        return placed

@@ -1,0 +1,172 @@
+"""The marking strip of one frame end: laid round the bar or over the edge, it shows where every wind crosses.
+
+The part's y axis runs up the paper; its x is the plan's x, 0 the centre of the weaving and left negative, as the frame
+stands before the weaver. All positions come from the plan as exact fractions and are turned into mm once.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from layout.errors import LayoutError
+from layout.metrics import FontMetrics
+from layout.parts.bands import Bands, full_bands, low_bands, tallest
+from layout.parts.phrases import ARROW, Packer, Phrase, Set
+from layout.parts.wording import notes_for, phrases_for
+from layout.pens import Pen
+from layout.plan import Plan
+from layout.shapes import Path, Point, Region, Shape, Text, cross, filled, line, rectangle
+from layout.sheet import Part
+from layout.typeset import SMALL
+from layout.warp import End
+
+NUMBER_GAP = 0.8
+"""Every running total stands this far from its unit line, inside the unit that it counts."""
+
+_EDGE_SPACE, _WORDS_SPACE, _ARM, _TEN_MORE = 2.0, 1.2, 0.6, 0.6
+_SHORTEST = 150.0
+
+
+def strip(plan: Plan, end: End, metrics: FontMetrics, *, low: bool = False, joints: Sequence[float] = ()) -> Part:
+    """The marking strip of `end`; `low` gives the form with the outermost line only.
+
+    Words keep clear of the `joints` (x in mm). Raises LayoutError where the full form cannot be had on this bar.
+    """
+    bands = low_bands() if low else full_bands(plan.kit.frame.ends)
+    if bands is None:
+        raise LayoutError("this bar is too thin for a full strip; the low form shows the outermost line only")
+    draft = _Draft(plan, end, metrics, bands, low, joints)
+    part = draft.part(notes_for(plan, end, low=low))
+    if not low and part.height > tallest(plan.kit.frame.ends):
+        raise LayoutError("a full strip would close over itself on this bar; the low form shows the outermost line only")
+    return part
+
+
+@dataclass(slots=True)
+class _Draft:
+    plan: Plan
+    end: End
+    metrics: FontMetrics
+    bands: Bands
+    low: bool
+    joints: Sequence[float]
+
+    @property
+    def up(self) -> int:
+        """+1 where the weaving lies above the strip on the paper, -1 where it lies below."""
+        return 1 if (self.end == "near") == (self.plan.kit.weaving.near_end == "bottom") else -1
+
+    @property
+    def contacts(self) -> list[float]:
+        warp = self.plan.warp
+        return [float(x) for x in (warp.near if self.end == "near" else warp.far)]
+
+    @property
+    def half(self) -> float:
+        return float(self.plan.warp.width / 2)
+
+    def reach(self) -> tuple[float, float]:
+        """Left and right edge of the paper: past the limits and the outer marks, and long enough for the words."""
+        frame = self.plan.kit.frame
+        between_sides = float(frame.outer_width.mm - 2 * frame.side_width.mm) / 2 - 1
+        least = min(_SHORTEST / 2, between_sides)
+        outer = min(self.contacts), max(self.contacts)
+        right = max(self.half + _EDGE_SPACE, outer[1] + 0.6, least)
+        return min(-self.half - _EDGE_SPACE, outer[0] - 0.6, -least), right
+
+    def part(self, notes: tuple[str, ...]) -> Part:
+        """Everything drawn, in part coordinates."""
+        left, right = self.reach()
+        words = Packer(left + _WORDS_SPACE, right - _WORDS_SPACE, self.joints, self.metrics).pack(
+            phrases_for(self.plan, self.end, up=self.up, brief=self.low)
+        )
+        floors = self.bands.rows(1 + max(placed.row for placed in words))
+        front = max(self.bands.front, max(floors) + self.bands.row + 0.2)
+        back = min(self.bands.back, min(floors) - 0.4)
+        low, high = sorted((self.up * front, self.up * back))
+        datum = (Point(left + 1, low + 1), Point(right - 1, low + 1), Point(left + 1, high - 1))
+        shapes: list[Shape] = [rectangle(left, low, right, high, Pen.CUT)]
+        shapes += [line(Point(left, self.up * v), Point(right, self.up * v), pen) for v, pen in self.bands.lines]
+        shapes += [hair for point in datum for hair in cross(point, _ARM, Pen.REGISTER)]
+        shapes += self.winds() + self.units() + self.limits() + self.centre(floors[0])
+        shapes += self.gluing_edge(left, min(floors))
+        shapes += [shape for placed in words for shape in self.phrase(placed, floors[placed.row])]
+        title = f"Marking strip, {self.end} end"
+        return Part(f"strip-{self.end}", title, tuple(shapes), datum, (left, low, right, high), notes)
+
+    def upright(self, x: float, low: float, high: float, pen: Pen) -> Path:
+        """A mark across the strip from v = `low` to `high`."""
+        return line(Point(x, self.up * low), Point(x, self.up * high), pen)
+
+    def winds(self) -> list[Path]:
+        """One mark a contact; every tenth wind a stronger one (the tie-on is wind 0 of the near end)."""
+        low, high = self.bands.marks
+        first = 0 if self.end == "near" else 1
+        marks = []
+        for number, x in enumerate(self.contacts, first):
+            ten = number > 0 and number % 10 == 0
+            marks.append(self.upright(x, low - _TEN_MORE * ten, high, Pen.TEN if ten else Pen.MARK))
+        return marks
+
+    def units(self) -> list[Shape]:
+        """A long mark at every unit line, with the running total of winds inside the unit that it ends."""
+        low, high = self.bands.numbers
+        shapes: list[Shape] = []
+        for exact, total in self.plan.warp.unit_lines(self.end):
+            x, words = float(exact), str(total)
+            before = NUMBER_GAP + self.metrics.width(words, SMALL) if self.plan.warp.toward > 0 else -NUMBER_GAP
+            shapes.append(self.upright(x, 0.0, high, Pen.UNIT))
+            shapes.append(Text(Point(x - before, self.baseline(low, high)), SMALL, words))
+        return shapes
+
+    def limits(self) -> list[Path]:
+        """Bold lines at both limits of the weaving."""
+        low, high = self.bands.marks[0], self.bands.numbers[1]
+        return [self.upright(x, low, high, Pen.EDGE) for x in (-self.half, self.half)]
+
+    def centre(self, words_from: float) -> list[Path]:
+        """The centre of the weaving: across the marks and through the row of its word."""
+        low, high = self.bands.marks
+        return [
+            self.upright(0.0, low - _TEN_MORE, high, Pen.CENTRE),
+            self.upright(0.0, words_from + 0.2, words_from + self.bands.row - 0.2, Pen.CENTRE),
+        ]
+
+    def gluing_edge(self, left: float, lowest_words: float) -> list[Text]:
+        """Names the gluing edge, unless words had to go there."""
+        glue = self.bands.glue
+        if glue is None or lowest_words < glue:
+            return []
+        return [Text(Point(left + 4, self.baseline(glue - 1.2 - self.bands.row, glue - 1.2)), SMALL, "gluing edge")]
+
+    def baseline(self, low: float, high: float) -> float:
+        """The y of a baseline that centres capitals between v = `low` and `high`."""
+        return self.up * (low + high) / 2 - self.metrics.cap * SMALL / 2
+
+    def phrase(self, placed: Set, floor: float) -> list[Shape]:
+        """The words of a phrase and its arrow head, in the row above `floor`."""
+        phrase, y = placed.phrase, self.up * (floor + self.bands.row / 2)
+        words_at = Point(placed.start + phrase.words_from(), self.baseline(floor, floor + self.bands.row))
+        shapes: list[Shape] = [Text(words_at, SMALL, phrase.words)]
+        if phrase.arrow:
+            from_right = phrase.width(self.metrics) - ARROW if phrase.arrow == "right" else 0.0
+            shapes.append(_arrow(Point(placed.start + from_right + ARROW / 2, y), phrase.arrow))
+        return shapes
+
+
+def _arrow(centre: Point, way: str) -> Region:
+    """A filled arrow head, ARROW mm long, that points `way`."""
+    long, wide = ARROW / 2, 0.8
+    ahead = {"right": (1, 0), "left": (-1, 0), "up": (0, 1), "down": (0, -1)}[way]
+    corners = ((long, 0.0), (-long, wide), (-long, -wide))
+    dx, dy = ahead
+    return filled([Point(centre.x + dx * a - dy * b, centre.y + dy * a + dx * b) for a, b in corners], Pen.SOLID)
+
+
+def full_form_of(plan: Plan, end: End, metrics: FontMetrics) -> Part:
+    """The full form where the frame end can carry it, else the low one."""
+    try:
+        return strip(plan, end, metrics)
+    except LayoutError:
+        return strip(plan, end, metrics, low=True)

@@ -1,0 +1,138 @@
+"""Reading finished files back: each against the inputs that it carries, or against a kit that is given."""
+
+from __future__ import annotations
+
+import hashlib
+import json
+from collections.abc import Iterable, Mapping, Sequence
+from dataclasses import dataclass
+from pathlib import Path
+
+from layout.errors import LayoutError
+from layout.kit import Kit, read_kit
+from layout.metrics import FontMetrics
+from layout.plan import plan
+from layout.sheet import Sheet, marks_on
+from templates_gen.document import Document, ReadError
+from templates_gen.faults import FaultError, fault
+from templates_gen.folder import MANIFEST
+from templates_gen.formats import FORMATS, Format
+from templates_gen.outputs import Output, outputs
+from templates_gen.proof import findings
+
+LARGEST_FILE = 64 * 1024 * 1024
+"""Larger files are refused unread: ours are a thousand times smaller."""
+
+
+@dataclass(frozen=True, slots=True)
+class Count:
+    """How much is on the sheets of one file."""
+
+    sheets: int
+    size: tuple[float, float]
+    marks: int
+
+
+@dataclass(frozen=True, slots=True)
+class Checked:
+    """One file: what was asked, what was found (None where that could not be told), how far off, what is wrong."""
+
+    file: str
+    asked: Count | None
+    found: Count | None
+    deviation: float
+    problems: tuple[str, ...]
+
+
+def check(paths: Iterable[Path], kit: Kit | None, metrics: FontMetrics) -> list[Checked]:
+    """Every file of `paths`, folders by their manifest. FaultError where a path cannot be read at all."""
+    checked: list[Checked] = []
+    for path in paths:
+        checked += _folder(path, kit, metrics) if path.is_dir() else [_file(path, _bytes(path), kit, metrics)]
+    return checked
+
+
+def _folder(folder: Path, kit: Kit | None, metrics: FontMetrics) -> list[Checked]:
+    try:
+        digests = _digests(folder)
+    except ReadError as error:
+        found = sorted(path for path in folder.iterdir() if _format(path) and path.is_file())
+        whole = Checked(str(folder), None, None, 0.0, (str(error),))
+        return [whole, *(_file(path, _bytes(path), kit, metrics) for path in found)]
+    return [_listed(folder / name, digest, kit, metrics) for name, digest in digests.items()]
+
+
+def _digests(folder: Path) -> Mapping[str, str]:
+    """The manifest's files and their sha256, as they stand there; ReadError if there is no whole manifest."""
+    path = folder / MANIFEST
+    if not path.is_file():
+        raise ReadError(f"the folder is incomplete: it holds no {MANIFEST}, which is written last")
+    try:
+        listed = {str(entry["file"]): str(entry["sha256"]) for entry in json.loads(_bytes(path))["files"]}
+    except (ValueError, TypeError, KeyError, RecursionError) as error:
+        raise ReadError(f"{MANIFEST} is not one that was written here") from error
+    if not listed or any(Path(name).name != name for name in listed):
+        raise ReadError(f"{MANIFEST} is not one that was written here")
+    return listed
+
+
+def _listed(path: Path, digest: str, kit: Kit | None, metrics: FontMetrics) -> Checked:
+    if not path.is_file():
+        return Checked(str(path), None, None, 0.0, (f"missing, though {MANIFEST} lists it",))
+    data = _bytes(path)
+    result = _file(path, data, kit, metrics)
+    if hashlib.sha256(data).hexdigest() == digest:
+        return result
+    problems = (*result.problems, f"is not the file that {MANIFEST} lists")
+    return Checked(result.file, result.asked, result.found, result.deviation, problems)
+
+
+def _format(path: Path) -> Format | None:
+    return next((form for form in FORMATS.values() if form.suffix == path.suffix.lower()), None)
+
+
+def _bytes(path: Path) -> bytes:
+    try:
+        if path.stat().st_size > LARGEST_FILE:
+            raise FaultError(f"could not read {path}: it is larger than {LARGEST_FILE // 2**20} MB; nothing was changed there")
+        return path.read_bytes()
+    except OSError as error:
+        raise fault("read", path, error) from error
+
+
+def _file(path: Path, data: bytes, kit: Kit | None, metrics: FontMetrics) -> Checked:
+    found: Document | None = None
+    asked: Output | None = None
+    try:
+        form = _format(path)
+        if form is None:
+            endings = " or ".join(form.suffix for form in FORMATS.values())
+            raise ReadError(f"needs a file that ends in {endings}, got {path.suffix or 'no ending'}")
+        found = form.read(data)
+        file, carried = _inputs(found.about.inputs, metrics)
+        plans = plan(kit or carried)
+        asked = next((each for each in outputs(plans, metrics).files if each.file == file), None)
+        if asked is None:
+            raise ReadError(f"says that it is {file!r}, which no kit makes")
+        result = findings(plans, asked, found)
+    except LayoutError as error:
+        problems = tuple(str(error).splitlines())
+        return Checked(str(path), asked and _count(asked.sheets), found and _count(found.sheets), 0.0, problems)
+    return Checked(str(path), _count(asked.sheets), _count(found.sheets), result.deviation, result.problems)
+
+
+def _inputs(text: str, metrics: FontMetrics) -> tuple[str, Kit]:
+    """The file's own name and kit, as it carries them."""
+    try:
+        carried = json.loads(text)
+        file, values = carried["file"], carried["kit"]
+    except (ValueError, TypeError, KeyError, RecursionError) as error:
+        raise ReadError("the file does not carry the inputs of its drawing") from error
+    if not isinstance(file, str) or not isinstance(values, dict):
+        raise ReadError("the file does not carry the inputs of its drawing")
+    return file, read_kit(values, metrics)
+
+
+def _count(sheets: Sequence[Sheet]) -> Count:
+    first = sheets[0] if sheets else Sheet("", 0.0, 0.0, ())
+    return Count(len(sheets), (round(first.width, 4), round(first.height, 4)), sum(map(marks_on, sheets)))

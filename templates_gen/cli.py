@@ -1,0 +1,161 @@
+"""The commands. Each reads its words, calls one function, prints what that found; errors leave with code 2."""
+
+from __future__ import annotations
+
+import json
+import sys
+import time
+from collections.abc import Callable
+from functools import wraps
+from pathlib import Path
+from typing import Any
+
+import click
+
+from layout.errors import FieldError, LayoutError
+from layout.kit import Kit
+from layout.plan import Plan, plan as plan_kit
+
+
+def _sentences(command: Callable[..., None]) -> Callable[..., None]:
+    """Turns a refusal into its sentences on the error stream and exit code 2."""
+
+    @wraps(command)
+    def run(*args: Any, **kwargs: Any) -> None:
+        try:
+            command(*args, **kwargs)
+        except LayoutError as error:
+            click.echo(str(error), err=True)
+            sys.exit(2)
+
+    return run
+
+
+KIT = click.argument("kit", required=False, type=click.Path(path_type=Path))
+JSON = click.option("--json", "as_json", is_flag=True, help="Print plain values for programs.")
+
+
+@click.group(context_settings={"help_option_names": ["-h", "--help"]})
+@click.version_option(package_name="templates-gen")
+def main() -> None:
+    """Exact-scale marking strips for frame looms, from one kit file; every file is proven before it exists."""
+
+
+@main.command()
+@click.argument("file", type=click.Path(path_type=Path))
+@_sentences
+def new(file: Path) -> None:
+    """Write a commented starter kit to FILE; never over a file that is there."""
+    from templates_gen.kitfile import write_starter
+
+    write_starter(file)
+    click.echo(f"Wrote {file}. Change what is different on your frame, then run: templates-gen make {file} -o strips")
+
+
+@main.command()
+@KIT
+@click.option("-o", "--out", default="strips", show_default=True, type=click.Path(path_type=Path), help="Folder.")
+@_sentences
+def make(kit: Path | None, out: Path) -> None:
+    """Make every file of KIT (without one: of the built-in demo kit), each read back and proven."""
+    from templates_gen import generate, report
+    from templates_gen.fonts import metrics
+
+    planned = _planned(kit)
+    try:
+        made = generate.make(planned, out, metrics(), progress=_progress())
+    except generate.ProofError as error:
+        click.echo(str(error), err=True)
+        sys.exit(1)
+    click.echo(f"Into {out}:")
+    click.echo(report.made_table(made))
+
+
+@main.command()
+@KIT
+@JSON
+@_sentences
+def plan(kit: Path | None, as_json: bool) -> None:
+    """Show the numbers of KIT (without one: of the built-in demo kit), with reasons."""
+    from templates_gen import report
+    from templates_gen.fonts import metrics
+    from templates_gen.outputs import outputs
+
+    planned = _planned(kit)
+    notes = outputs(planned, metrics()).notes
+    if as_json:
+        click.echo(json.dumps(report.plan_values(planned, notes), indent=2, ensure_ascii=False))
+    else:
+        click.echo(report.plan_table(planned, notes))
+
+
+@main.command()
+@click.option("--count", "counts", multiple=True, required=True, help="Whole warp-and-weft pairs counted.")
+@click.option("--over", "windows", multiple=True, required=True, help='The window they were counted in, such as "2 in".')
+@click.option("--unit", default=None, help='Marking unit, such as "1 in"; without it the smallest that does.')
+@JSON
+@_sentences
+def sett(counts: tuple[str, ...], windows: tuple[str, ...], unit: str | None, as_json: bool) -> None:
+    """The sett from wrap readings: --count 11 --over "2 in", again for every reading."""
+    from layout.kit import read_sett_input
+    from layout.sett import take_sett
+    from templates_gen import report
+    from templates_gen.fonts import metrics
+
+    if len(counts) != len(windows):
+        got = f"{len(counts)} and {len(windows)}"
+        raise FieldError("--over", "one window for every --count", got, '--count 11 --over "2 in"')
+    readings = [{"pairs": _whole(count), "window": window} for count, window in zip(counts, windows, strict=True)]
+    values: dict[str, object] = {"readings": readings}
+    if unit is not None:
+        values["marking_unit"] = unit
+    taken = take_sett(read_sett_input(values, metrics()))
+    if as_json:
+        click.echo(json.dumps(report.sett_values(taken), indent=2, ensure_ascii=False))
+    else:
+        click.echo(report.sett_table(taken))
+
+
+@main.command()
+@click.argument("paths", nargs=-1, required=True, type=click.Path(path_type=Path))
+@click.option("--kit", type=click.Path(path_type=Path), help="Check against this kit, not the inputs a file carries.")
+@JSON
+@_sentences
+def check(paths: tuple[Path, ...], kit: Path | None, as_json: bool) -> None:
+    """Read files or a folder back; code 1 when one is more than 1 micrometre off, incomplete or says another word."""
+    from templates_gen import report
+    from templates_gen.check import check as check_paths
+    from templates_gen.fonts import metrics
+
+    checked = check_paths(paths, _kit(kit) if kit else None, metrics())
+    if as_json:
+        click.echo(json.dumps(report.checked_values(checked), indent=2, ensure_ascii=False))
+    else:
+        click.echo(report.checked_table(checked))
+    sys.exit(1 if any(each.problems for each in checked) else 0)
+
+
+def _kit(path: Path | None) -> Kit:
+    from templates_gen import kitfile
+
+    return kitfile.load(path) if path else kitfile.demo()
+
+
+def _planned(path: Path | None) -> Plan:
+    """The plan of a kit file; a refusal names the file it stands in."""
+    return plan_kit(_kit(path))
+
+
+def _whole(text: str) -> int | str:
+    return int(text) if text.isascii() and text.isdigit() and len(text) < 10 else text
+
+
+def _progress() -> Callable[[int, int, str], None]:
+    """Says on the error stream which file is being made, once more than a second has passed."""
+    begun = time.monotonic()
+
+    def say(done: int, total: int, file: str) -> None:
+        if time.monotonic() - begun > 1:
+            click.echo(f"{done} of {total} done, making {file} ...", err=True)
+
+    return say

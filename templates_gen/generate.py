@@ -1,0 +1,102 @@
+"""Making a kit's files: each is written, read back from disk, proven, and only then moved into place."""
+
+from __future__ import annotations
+
+import hashlib
+import json
+from collections.abc import Callable, Iterable
+from dataclasses import dataclass
+from pathlib import Path
+
+from layout.errors import LayoutError
+from layout.metrics import FontMetrics
+from layout.plan import Plan
+from layout.products import PRODUCTS
+from templates_gen.folder import MANIFEST, Exchange
+from templates_gen.outputs import Output, outputs
+from templates_gen.proof import findings, read, write
+
+
+class ProofError(LayoutError):
+    """A file came back other than it was meant. It was not kept."""
+
+
+@dataclass(frozen=True, slots=True)
+class Made:
+    """One proven file: its name, digest, sheet size in mm, parts, number of marks, largest deviation in mm."""
+
+    file: str
+    sha256: str
+    sheets: int
+    size: tuple[float, float]
+    parts: tuple[str, ...]
+    marks: int
+    deviation: float
+
+
+@dataclass(frozen=True, slots=True)
+class Report:
+    """What `make` did: the files, and notes on how their parts were laid."""
+
+    made: tuple[Made, ...]
+    notes: tuple[str, ...]
+
+    @property
+    def marks(self) -> int:
+        return sum(made.marks for made in self.made)
+
+    @property
+    def deviation(self) -> float:
+        return max((made.deviation for made in self.made), default=0.0)
+
+
+def make(
+    plan: Plan,
+    folder: Path,
+    metrics: FontMetrics,
+    names: Iterable[str] = PRODUCTS,
+    progress: Callable[[int, int, str], None] = lambda done, total, file: None,
+) -> Report:
+    """Writes every file of `plan` into `folder`, and its manifest last.
+
+    Raises FieldError where the kit cannot be laid out, ProofError where a file did not come back right, FaultError
+    where the folder cannot be written. In each case the folder is as it was.
+    """
+    wanted = outputs(plan, metrics, names)
+    with Exchange(folder) as exchange:
+        made = []
+        for done, output in enumerate(wanted.files):
+            progress(done, len(wanted.files), output.file)
+            made.append(_proven(plan, output, exchange.write(output.file, write(output))))
+        exchange.write(MANIFEST, manifest(made))
+        exchange.settle()
+    return Report(tuple(made), wanted.notes)
+
+
+def _proven(plan: Plan, output: Output, data: bytes) -> Made:
+    found = read(output, data)
+    result = findings(plan, output, found)
+    if not result.sound or found.about != output.about:
+        problems = "; ".join(result.problems) or "the inputs it carries are not those it was given"
+        raise ProofError(f"{output.file} was not kept, since it did not come back as it was drawn: {problems}")
+    first = output.sheets[0]
+    size = (round(first.width, 4), round(first.height, 4))
+    digest = hashlib.sha256(data).hexdigest()
+    return Made(output.file, digest, len(output.sheets), size, output.parts, output.marks, result.deviation)
+
+
+def manifest(made: Iterable[Made]) -> bytes:
+    """The manifest as JSON text: what each file is, and that it was proven."""
+    files = [
+        {
+            "file": each.file,
+            "sha256": each.sha256,
+            "sheets": each.sheets,
+            "sheet_mm": list(each.size),
+            "parts": list(each.parts),
+            "marks": each.marks,
+            "deviation_um": round(each.deviation * 1000, 3),
+        }
+        for each in made
+    ]
+    return (json.dumps({"version": 1, "files": files}, indent=2) + "\n").encode()

@@ -1,0 +1,154 @@
+"""What the commands say: plans, setts and checks as aligned tables for people and as plain values for programs."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+from fractions import Fraction
+
+from layout.plan import Plan
+from layout.sett import SettTaken
+from layout.units import Length, say_length, say_number
+from templates_gen.check import Checked, Count
+from templates_gen.generate import Report
+
+INCH, CM = Fraction(127, 5), Fraction(10)
+
+
+def number(exact: Fraction | float) -> int | float:
+    """A whole number as int, any other as the nearest float."""
+    exact = Fraction(exact)
+    return exact.numerator if exact.denominator == 1 else float(exact)
+
+
+def sett_values(sett: SettTaken) -> dict[str, object]:
+    """The sett taken for programs; `high_per_inch` is null where a sett was given."""
+    return {
+        "sett_per_inch": number(sett.per_mm * INCH),
+        "sett_per_cm": number(sett.per_mm * CM),
+        "low_per_inch": number(sett.low * INCH),
+        "high_per_inch": None if sett.high is None else number(sett.high * INCH),
+        "winds_per_unit": number(sett.winds_per_unit),
+        "marking_unit_mm": number(sett.unit.mm),
+        "warnings": list(sett.warnings),
+    }
+
+
+def plan_values(plan: Plan, notes: Iterable[str]) -> dict[str, object]:
+    """The plan for programs; marks in mm from the centre of the weaving, from left to right."""
+    warp = plan.warp
+    return {
+        "sett_per_inch": number(warp.sett.per_mm * INCH),
+        "sett_per_cm": number(warp.sett.per_mm * CM),
+        "pitch_mm": number(warp.pitch),
+        "ends": warp.ends,
+        "winds": warp.winds,
+        "winding_pitch_mm": number(warp.winding_pitch),
+        "weaving_width_mm": number(warp.width),
+        "marking_unit_mm": number(warp.sett.unit.mm),
+        "winds_per_unit": number(warp.sett.winds_per_unit),
+        "near_marks_mm": sorted(map(number, warp.near)),
+        "far_marks_mm": sorted(map(number, warp.far)),
+        "warnings": [*plan.warnings, *notes],
+    }
+
+
+def plan_table(plan: Plan, notes: Iterable[str]) -> str:
+    """The plan for people: what, how much, and why."""
+    warp, kit = plan.warp, plan.kit
+    sett = warp.sett
+    imperial = sett.unit.imperial
+    rows = [
+        ("Sett", f"{say_number(sett.per_mm * INCH)} per inch, {say_number(sett.per_mm * CM)} per cm", _why(sett)),
+        ("Pitch", _both(warp.pitch, imperial), "from one end to the next in the weaving"),
+        ("Winding pitch", _both(warp.winding_pitch, imperial), "a wind lays two ends, one on the face and one behind"),
+        ("Marking unit", say_length(sett.unit), f"{say_number(sett.winds_per_unit)} winds to each"),
+        ("Weaving", _both(warp.width, imperial), "from limit to limit, in whole winds"),
+        ("Winds", str(warp.winds), f"{warp.ends} ends"),
+        ("Marks", f"{len(warp.near)} near, {len(warp.far)} far", "the near end also carries the tie-off"),
+    ]
+    lines = [kit.name, f"Warp {kit.warp}, weft {kit.weft}", "", *_aligned(rows)]
+    for heading, sentences in (("Why", plan.notes), ("Take care", (*plan.warnings, *notes))):
+        if sentences:
+            lines += ["", heading, *(f"  {sentence}" for sentence in sentences)]
+    return "\n".join(lines)
+
+
+def sett_table(sett: SettTaken) -> str:
+    """The sett for people, with what every usual unit would make of it."""
+    rows = [
+        ("Sett", f"{say_number(sett.per_mm * INCH)} per inch, {say_number(sett.per_mm * CM)} per cm", _why(sett)),
+        ("Marking unit", say_length(sett.unit), f"{say_number(sett.winds_per_unit)} winds to each"),
+    ]
+    notes = [f"  {sentence}" for sentence in (*sett.notes, *sett.warnings)]
+    return "\n".join([*_aligned(rows), "", *notes])
+
+
+def _why(sett: SettTaken) -> str:
+    if sett.high is None:
+        return "as given"
+    return "as measured" if not sett.loss else f"{say_number(sett.loss * 100)} % under the sett measured"
+
+
+def _both(mm: Fraction, imperial: bool) -> str:
+    units = ("in", "mm") if imperial else ("mm", "in")
+    return ", ".join(say_length(Length(mm, unit)) for unit in units)
+
+
+def _aligned(rows: Sequence[tuple[str, str, str]]) -> list[str]:
+    name, value = (max(len(row[column]) for row in rows) for column in (0, 1))
+    return [f"{row[0]:<{name}}  {row[1]:<{value}}  {row[2]}".rstrip() for row in rows]
+
+
+def made_table(report: Report) -> str:
+    """Every file that was made, and the last line: what was proven."""
+    rows = [(made.file, _size(made.size, made.sheets), f"{made.marks} marks") for made in report.made]
+    notes = [f"  {note}" for note in report.notes]
+    proven = (
+        f"Proven: {len(report.made)} files read back, {report.marks} marks, "
+        f"largest deviation {_micrometres(report.deviation)}."
+    )
+    return "\n".join([*_aligned(rows), *notes, proven])
+
+
+def checked_values(checked: Sequence[Checked]) -> list[dict[str, object]]:
+    """Checked files for programs."""
+    return [
+        {
+            "file": each.file,
+            "asked": _count_values(each.asked),
+            "found": _count_values(each.found),
+            "deviation_um": round(each.deviation * 1000, 3),
+            "problems": list(each.problems),
+        }
+        for each in checked
+    ]
+
+
+def checked_table(checked: Sequence[Checked]) -> str:
+    """Checked files for people: asked, found, deviation, and every problem under its file."""
+    lines = []
+    for each in checked:
+        verdict = "right" if not each.problems else "WRONG"
+        lines.append(f"{verdict}  {each.file}")
+        if each.asked and each.found:
+            lines += [f"       asked {_said(each.asked)}", f"       found {_said(each.found)}"]
+            lines.append(f"       largest deviation {_micrometres(each.deviation)}")
+        lines += [f"       {problem}" for problem in each.problems]
+    return "\n".join(lines)
+
+
+def _count_values(count: Count | None) -> dict[str, object] | None:
+    return count and {"sheets": count.sheets, "sheet_mm": list(count.size), "marks": count.marks}
+
+
+def _said(count: Count) -> str:
+    return f"{_size(count.size, count.sheets)}, {count.marks} marks"
+
+
+def _size(size: tuple[float, float], sheets: int) -> str:
+    noun = "sheet" if sheets == 1 else "sheets"
+    return f"{sheets} {noun} of {size[0]:.1f} x {size[1]:.1f} mm"
+
+
+def _micrometres(mm: float) -> str:
+    return f"{mm * 1000:.3f} micrometres"

@@ -1,0 +1,138 @@
+"""The marks of a strip, found on the sheets from the part's own crosses and held against the kit's numbers alone."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass, field
+from fractions import Fraction
+from typing import Literal, cast
+
+from layout.paper.choice import Piece
+from layout.pens import Pen
+from layout.plan import Plan
+from layout.shapes import Path, Point, Text
+from layout.sheet import Sheet
+from templates_gen.verify import LIMIT
+from templates_gen.verify.compare import NOTHING, Findings
+from templates_gen.verify.crosses import Lie, crosses_on, lie_of
+from templates_gen.verify.expected import Expected, expected, sett_is_sound
+
+_BARS = (100.0, 101.6)  # 100 mm and 4 in, said once more on purpose
+
+
+@dataclass(slots=True)
+class _Seen:
+    """What one piece of a strip shows, in the part's coordinates."""
+
+    uprights: dict[Pen, list[float]] = field(default_factory=dict)
+    totals: list[tuple[float, str]] = field(default_factory=list)
+    lean: float = 0.0
+
+
+def prove(plan: Plan, sheets: Sequence[Sheet], laid: Sequence[Sequence[Piece]], *, on_paper: bool) -> Findings:
+    """Every strip on `sheets`, piece by piece.
+
+    `on_paper` sheets must carry check bars, and their totals are read; elsewhere words are outlines and are only
+    compared as shapes.
+    """
+    sett = plan.warp.sett
+    if not sett_is_sound(plan.kit, sett.per_mm, sett.unit.mm):
+        return Findings(0.0, ("the sett taken does not follow from the kit's readings",))
+    wanted = expected(plan.kit, sett.per_mm, sett.unit.mm)
+    total = NOTHING
+    for number, (sheet, pieces) in enumerate(zip(sheets, laid, strict=True), 1):
+        total += _named(_sheet(wanted, sheet, pieces, words=on_paper), f"sheet {number}")
+        if on_paper:
+            total += _named(_check_bars(sheet), f"sheet {number}")
+    return total
+
+
+def _named(findings: Findings, where: str) -> Findings:
+    return Findings(findings.deviation, tuple(f"{where}: {problem}" for problem in findings.problems))
+
+
+def _sheet(wanted: Expected, sheet: Sheet, pieces: Sequence[Piece], *, words: bool) -> Findings:
+    crosses = crosses_on(sheet)
+    count = sum(len(piece.part.datum) for piece in pieces)
+    if len(crosses) != count:
+        return Findings(0.0, (f"{len(crosses)} register crosses where {count} were wanted",))
+    total = NOTHING
+    for part, _ in pieces:
+        own, crosses = crosses[: len(part.datum)], crosses[len(part.datum) :]
+        lie, rest = lie_of(part.datum, own)
+        total += Findings(rest, () if rest <= LIMIT else (f"{part.name} is not true to scale",))
+        end = cast(Literal["near", "far"], part.name.removeprefix("strip-"))
+        seen = _look(sheet, lie, part.box)
+        total += _piece(wanted, end, part.box, seen)
+        if words:
+            total += _totals(wanted.lines[end], part.box, seen.totals)
+    return total
+
+
+def _look(sheet: Sheet, lie: Lie, box: tuple[float, float, float, float]) -> _Seen:
+    seen = _Seen()
+    for shape in sheet.shapes:
+        if isinstance(shape, Path) and len(shape.steps) == 1:
+            start, end = lie.back(shape.start), lie.back(shape.steps[0].end)
+            if _inside(start, box) and _inside(end, box) and abs(start.x - end.x) < abs(start.y - end.y):
+                seen.uprights.setdefault(shape.pen, []).append((start.x + end.x) / 2)
+                if shape.pen in (Pen.MARK, Pen.TEN, Pen.UNIT, Pen.EDGE, Pen.CENTRE):
+                    seen.lean = max(seen.lean, abs(start.x - end.x))
+        elif isinstance(shape, Text) and shape.words.isdigit():
+            at = lie.back(shape.at)
+            if _inside(at, box):
+                seen.totals.append((at.x, shape.words))
+    return seen
+
+
+def _inside(point: Point, box: tuple[float, float, float, float]) -> bool:
+    left, bottom, right, top = box
+    return left - LIMIT <= point.x <= right + LIMIT and bottom - LIMIT <= point.y <= top + LIMIT
+
+
+def _piece(wanted: Expected, end: Literal["near", "far"], box: tuple[float, float, float, float], seen: _Seen) -> Findings:
+    """Winds, tens, units, totals, limits and centre of one piece against what the kit's numbers ask for."""
+    left, _, right, _ = box
+
+    def within(xs: Iterable[float]) -> list[float]:
+        return [x for x in xs if left <= x <= right]
+
+    first = 0 if end == "near" else 1
+    contacts = list(enumerate(map(float, wanted.near if end == "near" else wanted.far), first))
+    found = Findings(seen.lean, () if seen.lean <= LIMIT else ("marks do not stand upright",))
+    for pen, xs in (
+        (Pen.TEN, [x for number, x in contacts if number and number % 10 == 0]),
+        (Pen.MARK, [x for number, x in contacts if not (number and number % 10 == 0)]),
+        (Pen.UNIT, [float(x) for x, _ in wanted.lines[end]]),
+        (Pen.EDGE, [float(x) for x in wanted.limits]),
+        (Pen.CENTRE, [0.0, 0.0]),
+    ):
+        found += _matched(pen, within(xs), seen.uprights.get(pen, []))
+    return found
+
+
+def _matched(pen: Pen, wanted: list[float], found: list[float]) -> Findings:
+    if len(wanted) != len(found):
+        return Findings(0.0, (f"{len(found)} {pen.value} marks where the kit asks for {len(wanted)}",))
+    off = max((abs(one - other) for one, other in zip(sorted(wanted), sorted(found), strict=True)), default=0.0)
+    return Findings(off, () if off <= LIMIT else (f"a {pen.value} mark is {off * 1000:.1f} micrometres off",))
+
+
+def _totals(
+    lines: Sequence[tuple[Fraction, int]], box: tuple[float, float, float, float], found: list[tuple[float, str]]
+) -> Findings:
+    """The running totals, left to right. Near a joint a total may stand on one of both pieces only."""
+    told = [words for _, words in sorted(found)]
+    asked = [str(total) for x, total in sorted(lines) if box[0] <= x <= box[2]]
+    return Findings(0.0, () if told == asked else (f"totals read {told} where the kit asks for {asked}",))
+
+
+def _check_bars(sheet: Sheet) -> Findings:
+    rules = [shape for shape in sheet.shapes if isinstance(shape, Path) and shape.pen is Pen.RULE]
+    total = NOTHING
+    for axis, name in ((0, "across"), (1, "up")):
+        spans = [abs(path.steps[0].end[axis] - path.start[axis]) for path in rules]
+        for length in _BARS:
+            off = min((abs(span - length) for span in spans), default=length)
+            total += Findings(off, () if off <= LIMIT else (f"no check bar of {length} mm {name} the sheet",))
+    return total
