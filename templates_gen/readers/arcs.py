@@ -11,7 +11,7 @@ from layout.shapes import Point
 from templates_gen.document import ReadError
 
 _NEAR = 0.001  # 1 micrometre
-_STEEPEST = math.tan(math.radians(45) / 4) / 2 + 1e-6  # rise over chord of an arc of 45 degrees
+_STEEPEST = math.tan(math.radians(45) / 4) / 2  # rise over chord of an arc of 45 degrees
 
 
 def middle_of_curve(start: Point, first: Point, second: Point, end: Point) -> Point:
@@ -39,7 +39,7 @@ def _chord_and_rise(start: Point, middle: Point, end: Point) -> tuple[float, tup
         raise ReadError(f"the curve at {start.x:.3f}, {start.y:.3f} mm goes nowhere")
     ux, uy = (end.x - start.x) / chord, (end.y - start.y) / chord
     rise = ux * (middle.y - start.y) - uy * (middle.x - start.x)
-    if abs(rise) > _STEEPEST * chord:
+    if abs(rise) > _STEEPEST * chord + _NEAR:
         raise ReadError(f"the curve from {start.x:.3f}, {start.y:.3f} mm turns by more than 45 degrees")
     return chord, (ux, uy), rise
 
