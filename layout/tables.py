@@ -106,7 +106,7 @@ class Walk:
             if spec.key in self._met or spec.key.split(".")[0] in self._met or "[]" in spec.key:
                 continue
             if spec.required:
-                needed = f"a value ({spec.help.removesuffix('.')})"
+                needed = f"to be given ({spec.help[0].lower()}{spec.help[1:].removesuffix('.')})"
                 self.errors.append(FieldError(spec.key, needed, "nothing", example_of(spec)))
             elif isinstance(spec.default, str):
                 self.got[spec.key] = read_field(spec, spec.default, spec.key, self.metrics)

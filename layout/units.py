@@ -20,7 +20,7 @@ _FINEST = 64  # inches are said in fractions down to 1/64
 # As pint reads them: name, value, the short word we keep, other words. These words and no others are read.
 _DEFINITIONS = (
     "millimetre = [length] = mm = millimetres = millimeter = millimeters",
-    "centimetre = 10 millimetre = cm = cms = centimetres = centimeter = centimeters",
+    "centimetre = 10 millimetre = cm = centimetres = centimeter = centimeters",
     "metre = 1000 millimetre = m = metres = meter = meters",
     "inch = 25.4 millimetre = in = ins = inches",
     "foot = 12 inch = ft = feet",

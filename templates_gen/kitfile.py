@@ -25,11 +25,11 @@ def load(path: str | Path) -> Kit:
 
     Raises KitFileError where the file cannot be read, FieldErrors (naming every key) where it cannot be used.
     """
-    named = _named(path)
+    named, text = _named(path), _text(path)
     try:
-        return read_kit(tomllib.loads(_text(path)), metrics())
+        return read_kit(tomllib.loads(text), metrics())
     except tomllib.TOMLDecodeError as error:
-        raise KitFileError(f"{named} is no kit file yet, {_syntax(error)}") from None
+        raise KitFileError(f"{named} is no kit file yet, {_syntax(error, text)}") from None
     except LayoutError:
         raise
     except (ValueError, RecursionError):  # tomllib's own words on endless numbers and brackets name no place
@@ -84,14 +84,17 @@ def _named(path: str | Path) -> str:
     return ascii_safe(str(path)) or "a file without a name"
 
 
-def _syntax(error: tomllib.TOMLDecodeError) -> str:
-    """What tomllib found, with its line and column first."""
-    place = re.search(r" \(at (?:line (\d+), column (\d+)|end of document)\)$", str(error))
-    if place is None:
-        return ascii_safe(str(error))
-    where = f"line {place[1]}, column {place[2]}" if place[1] else "at its end"
-    what = ascii_safe(str(error)[: place.start()])
-    return f'{where}: {what[:1].lower()}{what[1:]}; a line reads like outer_width = "40 cm"'
+def _syntax(error: tomllib.TOMLDecodeError, text: str) -> str:
+    """What tomllib found, in a sentence that begins with its line and column."""
+    what, _, place = str(error).rpartition(" (at ")
+    found = re.fullmatch(r"line (\d+), column (\d+)\)", place)
+    if found:
+        line, column = found.groups()
+    else:  # "(at end of document)"
+        line, column = str(text.count("\n") + 1), str(len(text) - text.rfind("\n"))
+    twice = "overwrite" in what or "twice" in what
+    what = "the same key or table for a second time" if twice else f"{what[:1].lower()}{what[1:]}"
+    return f'line {line}, column {column}: {ascii_safe(what)}; a line reads like outer_width = "40 cm"'
 
 
 _REASONS = {
