@@ -28,7 +28,7 @@ class FieldError(LayoutError):
         return FieldError(field, self.needed, self.got, self.example)
 
 
-class FieldErrors(LayoutError):
+class FieldErrors(LayoutError):  # noqa: N818 - it holds several
     """Every refusal found in one reading, in the order of the input."""
 
     def __init__(self, errors: Iterable[FieldError]) -> None:

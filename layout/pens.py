@@ -24,6 +24,7 @@ class Ink:
 
     @property
     def fills(self) -> bool:
+        """Whether it fills a region instead of drawing a line."""
         return self.width == 0
 
 
@@ -46,6 +47,7 @@ class Pen(Enum):
 
     @property
     def ink(self) -> Ink:
+        """Width, grey and dash."""
         return _INKS[self]
 
 

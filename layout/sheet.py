@@ -16,7 +16,7 @@ PT = 25.4 / 72
 class Part:
     """One thing to make, in its own coordinates.
 
-    `box` is left, bottom, right, top of everything drawn; `datum` are the three or more points whose register crosses stand
+    `box` is left, bottom, right, top of everything drawn. `datum` are three or more points whose register crosses stand
     among the shapes, in this order, so that the part can be found again wherever it was laid. `title` and `notes` are
     what its sheet says about it.
     """
@@ -30,10 +30,12 @@ class Part:
 
     @property
     def length(self) -> float:
+        """From left to right, in mm."""
         return self.box[2] - self.box[0]
 
     @property
     def height(self) -> float:
+        """From bottom to top, in mm."""
         return self.box[3] - self.box[1]
 
 

@@ -5,8 +5,8 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from layout.metrics import FontMetrics
-from layout.sheet import PT
 from layout.shapes import Point, Text
+from layout.sheet import PT
 
 TITLE = 14 * PT
 LEAD = 10 * PT

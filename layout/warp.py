@@ -45,18 +45,22 @@ class Warp:
 
     @property
     def ends(self) -> int:
+        """Two to a wind."""
         return 2 * self.winds
 
     @property
     def pitch(self) -> Fraction:
+        """From one end to the next, in mm."""
         return 1 / self.sett.per_mm
 
     @property
     def winding_pitch(self) -> Fraction:
+        """From one wind to the next on a frame end, in mm."""
         return 2 * self.pitch
 
     @property
     def width(self) -> Fraction:
+        """From limit to limit, in mm."""
         return self.winds * self.winding_pitch
 
     def unit_lines(self, end: End) -> list[tuple[Fraction, int]]:
@@ -81,7 +85,9 @@ def wind(sett: SettTaken, frame: Frame, weaving: Weaving) -> Warp:
     winds = floor(room.mm / pitch)
     if winds < 1:
         one = say_length(Length(pitch, room.unit))
-        raise FieldError("weaving.width", f"room for one wind, {one} at this sett", say_length(room), _more(pitch, room))
+        raise FieldError(
+            "weaving.width", f"room for one wind, {one} at this sett", say_length(room), _more(pitch, room)
+        )
     if winds + 1 > MOST_MARKS:
         widest = say_length(Length((MOST_MARKS - 1) * pitch, room.unit))
         raise FieldError("weaving.width", f"at most {MOST_MARKS:,} marks a strip", f"{winds + 1:,}", widest)

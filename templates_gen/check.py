@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import hashlib
 import json
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from pathlib import Path
 
@@ -12,12 +12,12 @@ from layout.errors import LayoutError
 from layout.kit import Kit, read_kit
 from layout.metrics import FontMetrics
 from layout.plan import plan
-from layout.sheet import Sheet, marks_on
+from layout.sheet import marks_on
 from templates_gen.document import Document, ReadError
 from templates_gen.faults import FaultError, fault
 from templates_gen.folder import MANIFEST
 from templates_gen.formats import FORMATS, Format
-from templates_gen.outputs import Output, outputs
+from templates_gen.outputs import Output, Outputs
 from templates_gen.proof import findings
 
 LARGEST_FILE = 64 * 1024 * 1024
@@ -94,7 +94,7 @@ def _format(path: Path) -> Format | None:
 def _bytes(path: Path) -> bytes:
     try:
         if path.stat().st_size > LARGEST_FILE:
-            raise FaultError(f"could not read {path}: it is larger than {LARGEST_FILE // 2**20} MB; nothing was changed there")
+            raise FaultError(f"could not read {path}: it is larger than {LARGEST_FILE // 2**20} MB")
         return path.read_bytes()
     except OSError as error:
         raise fault("read", path, error) from error
@@ -111,14 +111,12 @@ def _file(path: Path, data: bytes, kit: Kit | None, metrics: FontMetrics) -> Che
         found = form.read(data)
         file, carried = _inputs(found.about.inputs, metrics)
         plans = plan(kit or carried)
-        asked = next((each for each in outputs(plans, metrics).files if each.file == file), None)
-        if asked is None:
-            raise ReadError(f"says that it is {file!r}, which no kit makes")
+        asked = Outputs(plans, metrics).output(file)
         result = findings(plans, asked, found)
     except LayoutError as error:
         problems = tuple(str(error).splitlines())
-        return Checked(str(path), asked and _count(asked.sheets), found and _count(found.sheets), 0.0, problems)
-    return Checked(str(path), _count(asked.sheets), _count(found.sheets), result.deviation, result.problems)
+        return Checked(str(path), _counted(asked), _counted(found), 0.0, problems)
+    return Checked(str(path), _counted(asked), _counted(found), result.deviation, result.problems)
 
 
 def _inputs(text: str, metrics: FontMetrics) -> tuple[str, Kit]:
@@ -133,6 +131,9 @@ def _inputs(text: str, metrics: FontMetrics) -> tuple[str, Kit]:
     return file, read_kit(values, metrics)
 
 
-def _count(sheets: Sequence[Sheet]) -> Count:
-    first = sheets[0] if sheets else Sheet("", 0.0, 0.0, ())
-    return Count(len(sheets), (round(first.width, 4), round(first.height, 4)), sum(map(marks_on, sheets)))
+def _counted(source: Output | Document | None) -> Count | None:
+    if source is None:
+        return None
+    first = source.sheets[0]
+    size = (round(first.width, 4), round(first.height, 4))
+    return Count(len(source.sheets), size, sum(map(marks_on, source.sheets)))

@@ -14,7 +14,8 @@ import click
 
 from layout.errors import FieldError, LayoutError
 from layout.kit import Kit
-from layout.plan import Plan, plan as plan_kit
+from layout.plan import Plan
+from layout.plan import plan as plan_kit
 
 
 def _sentences(command: Callable[..., None]) -> Callable[..., None]:
@@ -79,10 +80,10 @@ def plan(kit: Path | None, as_json: bool) -> None:
     """Show the numbers of KIT (without one: of the built-in demo kit), with reasons."""
     from templates_gen import report
     from templates_gen.fonts import metrics
-    from templates_gen.outputs import outputs
+    from templates_gen.outputs import Outputs
 
     planned = _planned(kit)
-    notes = outputs(planned, metrics()).notes
+    notes = Outputs(planned, metrics()).notes
     if as_json:
         click.echo(json.dumps(report.plan_values(planned, notes), indent=2, ensure_ascii=False))
     else:
@@ -91,7 +92,9 @@ def plan(kit: Path | None, as_json: bool) -> None:
 
 @main.command()
 @click.option("--count", "counts", multiple=True, required=True, help="Whole warp-and-weft pairs counted.")
-@click.option("--over", "windows", multiple=True, required=True, help='The window they were counted in, such as "2 in".')
+@click.option(
+    "--over", "windows", multiple=True, required=True, help='The window they were counted in, such as "2 in".'
+)
 @click.option("--unit", default=None, help='Marking unit, such as "1 in"; without it the smallest that does.')
 @JSON
 @_sentences

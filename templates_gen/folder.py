@@ -1,4 +1,4 @@
-"""Putting finished files into a folder all at once: either every one of them is there afterwards, or nothing changed."""
+"""Putting finished files into a folder all at once: afterwards every one of them is there, or nothing has changed."""
 
 from __future__ import annotations
 

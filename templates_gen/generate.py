@@ -13,7 +13,7 @@ from layout.metrics import FontMetrics
 from layout.plan import Plan
 from layout.products import PRODUCTS
 from templates_gen.folder import MANIFEST, Exchange
-from templates_gen.outputs import Output, outputs
+from templates_gen.outputs import Output, Outputs
 from templates_gen.proof import findings, read, write
 
 
@@ -43,10 +43,12 @@ class Report:
 
     @property
     def marks(self) -> int:
+        """How many measured marks were proven."""
         return sum(made.marks for made in self.made)
 
     @property
     def deviation(self) -> float:
+        """The largest deviation in mm."""
         return max((made.deviation for made in self.made), default=0.0)
 
 
@@ -55,19 +57,20 @@ def make(
     folder: Path,
     metrics: FontMetrics,
     names: Iterable[str] = PRODUCTS,
-    progress: Callable[[int, int, str], None] = lambda done, total, file: None,
+    progress: Callable[[int, int, str], None] = lambda *_: None,
 ) -> Report:
     """Writes every file of `plan` into `folder`, and its manifest last.
 
     Raises FieldError where the kit cannot be laid out, ProofError where a file did not come back right, FaultError
     where the folder cannot be written. In each case the folder is as it was.
     """
-    wanted = outputs(plan, metrics, names)
+    wanted = Outputs(plan, metrics, names)
     with Exchange(folder) as exchange:
         made = []
-        for done, output in enumerate(wanted.files):
-            progress(done, len(wanted.files), output.file)
-            made.append(_proven(plan, output, exchange.write(output.file, write(output))))
+        for done, file in enumerate(wanted.files):
+            progress(done, len(wanted.files), file)
+            output = wanted.output(file)
+            made.append(_proven(plan, output, exchange.write(file, write(output))))
         exchange.write(MANIFEST, manifest(made))
         exchange.settle()
     return Report(tuple(made), wanted.notes)

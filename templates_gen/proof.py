@@ -5,7 +5,6 @@ from __future__ import annotations
 from layout.plan import Plan
 from templates_gen.document import Document
 from templates_gen.formats import FORMATS
-from templates_gen.outlines import outlined
 from templates_gen.outputs import Output
 from templates_gen.verify.compare import Findings, compare
 from templates_gen.verify.marks import prove
@@ -13,9 +12,7 @@ from templates_gen.verify.marks import prove
 
 def write(output: Output) -> bytes:
     """The bytes of `output` in its format."""
-    form = FORMATS[output.format]
-    sheets = output.sheets if form.words else tuple(map(outlined, output.sheets))
-    return form.write(sheets, output.about)
+    return FORMATS[output.format].write(output.sheets, output.about)
 
 
 def read(output: Output, data: bytes) -> Document:
@@ -25,9 +22,7 @@ def read(output: Output, data: bytes) -> Document:
 
 def findings(plan: Plan, output: Output, found: Document) -> Findings:
     """How `found` differs from what `output` of `plan` must be."""
-    form = FORMATS[output.format]
-    wanted = output.sheets if form.words else tuple(map(outlined, output.sheets))
-    result = compare(wanted, found.sheets)
+    result = compare(output.sheets, found.sheets)
     if result.problems:
         return result
     return result + prove(plan, found.sheets, output.laid, on_paper=output.on_paper)

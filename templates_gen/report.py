@@ -138,7 +138,7 @@ def checked_table(checked: Sequence[Checked]) -> str:
 
 
 def _count_values(count: Count | None) -> dict[str, object] | None:
-    return count and {"sheets": count.sheets, "sheet_mm": list(count.size), "marks": count.marks}
+    return {"sheets": count.sheets, "sheet_mm": list(count.size), "marks": count.marks} if count else None
 
 
 def _said(count: Count) -> str:

@@ -27,17 +27,20 @@ class Area:
 
     @property
     def width(self) -> float:
+        """Across, in mm."""
         return self.right - self.left
 
     @property
     def height(self) -> float:
+        """Up, in mm."""
         return self.top - self.bottom
 
     def holds(self, box: Box, placing: Placing) -> bool:
         """Whether `box`, laid by `placing`, is inside the area and off everything taken."""
         corners = placing.points(_corners(box))
         inside = all(
-            self.left - 1e-9 <= x <= self.right + 1e-9 and self.bottom - 1e-9 <= y <= self.top + 1e-9 for x, y in corners
+            self.left - 1e-9 <= x <= self.right + 1e-9 and self.bottom - 1e-9 <= y <= self.top + 1e-9
+            for x, y in corners
         )
         return inside and not any(_meet(corners, _corners(other)) for other in self.taken)
 

@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator
+from collections.abc import Callable
 from dataclasses import replace
-from typing import NamedTuple
+from typing import Literal, NamedTuple
 
 from layout.errors import FieldError, LayoutError
 from layout.inputs import PAPERS
@@ -13,11 +13,12 @@ from layout.metrics import FontMetrics
 from layout.paper.area import Area, printable
 from layout.paper.joints import MOST_PIECES, Build, frame_of, joints_of, pieces, proof_distance
 from layout.paper.laying import diagonal, straight
-from layout.shapes import Placing
+from layout.shapes import Placing, Point
 from layout.sheet import PT, Part
 
 _GAP = 4.0
 
+Lay = Literal["auto", "straight", "diagonal", "tiles"]
 Furnish = Callable[[Area, Part], Area]
 """Takes the room of head and foot, for this part, out of a bare area."""
 
@@ -70,7 +71,7 @@ def _try(build: Build, paper: Paper, way: _Way, furnish: Furnish, metrics: FontM
         return _tiles(build, part, way, furnish, printable(paper), metrics)
     area = furnish(printable(paper), part)
     placing = (straight if way.name == "straight" else diagonal)(part, area)
-    return placing and Laying(way.name, part, ((Piece(part, placing),),), part.notes[1:])
+    return Laying(way.name, part, ((Piece(part, placing),),), part.notes[1:]) if placing else None
 
 
 def _why_low(build: Build) -> str:
@@ -109,15 +110,16 @@ def _tiles(build: Build, part: Part, way: _Way, furnish: Furnish, bare: Area, me
 def _said(part: Part, count: int) -> Part:
     distance = f"{proof_distance(part):.1f}"
     note = (
-        f"In {count} pieces: trim one piece along its joint, lay it on the next so that all three crosses meet, tape it, "
-        f"then cut the strip out. Joined, the small crosses at its two ends are {distance} mm apart."
+        f"In {count} pieces: trim one piece along its joint, lay it on the next so that all three crosses meet, tape "
+        f"it, then cut the strip out. Joined, the small crosses at its two ends are {distance} mm apart."
     )
     return replace(part, notes=(*part.notes, note))
 
 
 def _box_of(piece: Part, placing: Placing) -> tuple[float, float, float, float]:
     left, bottom, right, top = piece.box
-    xs, ys = zip(*placing.points([piece.datum[0]._replace(x=x, y=y) for x in (left, right) for y in (bottom, top)]), strict=True)
+    corners = placing.points([Point(x, y) for x in (left, right) for y in (bottom, top)])
+    xs, ys = zip(*corners, strict=True)
     return min(xs) - _GAP, min(ys) - _GAP, max(xs) + _GAP, max(ys) + _GAP
 
 
@@ -125,17 +127,19 @@ def _refusal(build: Build, paper: Paper, furnish: Furnish, metrics: FontMetrics)
     """What cannot fit, and what would: other ways on this paper, then other papers."""
     part = build(True, ())
     got = f"a part {part.length:.1f} mm long on paper of {paper.width:.1f} x {paper.height:.1f} mm"
-    ways = [f'paper.lay = "{way}"' for way in ("straight", "diagonal", "tiles") if _fits(build, replace(paper, lay=way), furnish, metrics)]
-    papers = [f'paper.size = "{name}"' for name in _papers_that_fit(build, paper, furnish, metrics)]
+    lays: tuple[Lay, ...] = ("straight", "diagonal", "tiles")
+    others = {f'paper.lay = "{lay}"': replace(paper, lay=lay) for lay in lays}
+    others |= {f'paper.size = "{name}"': _sized(paper, name) for name in PAPERS}
+    fit = [words for words, other in others.items() if _fits(build, other, furnish, metrics)]
     needed = "a sheet that holds the part straight" if paper.lay == "straight" else f"a sheet for lay = {paper.lay!r}"
-    return FieldError("paper.lay", needed, got, " or ".join([*ways, *papers]) or 'paper.size = "600 x 3000 mm"')
+    return FieldError("paper.lay", needed, got, " or ".join(fit) or 'paper.size = "600 x 3000 mm"')
 
 
-def _papers_that_fit(build: Build, paper: Paper, furnish: Furnish, metrics: FontMetrics) -> Iterator[str]:
-    for name, (width, height) in PAPERS.items():
-        if _fits(build, replace(paper, name=name, width=width * PT, height=height * PT), furnish, metrics):
-            yield name
+def _sized(paper: Paper, name: str) -> Paper:
+    width, height = PAPERS[name]
+    return replace(paper, name=name, width=width * PT, height=height * PT)
 
 
 def _fits(build: Build, paper: Paper, furnish: Furnish, metrics: FontMetrics) -> bool:
-    return any(_try(build, paper, way, furnish, metrics) for way in (*_ORDER, *_TILED) if paper.lay == way.name)
+    ways = [way for way in (*_ORDER, *_TILED) if paper.lay in ("auto", way.name)]
+    return any(_try(build, paper, way, furnish, metrics) for way in ways)

@@ -1,4 +1,4 @@
-"""What stands on every sheet: the head (kit, part, sett, number, notes) and the foot (check bars, printing, caution)."""
+"""What stands on every sheet: the head (kit, part, sett, number, notes), the foot (check bars, printing, caution)."""
 
 from __future__ import annotations
 
@@ -85,5 +85,3 @@ def _sentences(area: Area, metrics: FontMetrics) -> tuple[list[Text], Box]:
     corner = Point(right - _TEXT_WIDTH, area.bottom + _BAR_BAND + 1 + height)
     box = (corner.x - _SPACE, area.bottom + _BAR_BAND, right, corner.y + _SPACE)
     return paragraph(lines, SMALL, corner, metrics), box
-
-

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 from dataclasses import replace
+from itertools import pairwise
 
 from layout.metrics import FontMetrics
 from layout.pens import Pen
@@ -40,7 +41,7 @@ def pieces(part: Part, joints: Sequence[float], metrics: FontMetrics) -> list[Pa
     left, low, right, high = part.box
     edges = [left, *joints, right]
     found = []
-    for k, (start, end) in enumerate(zip(edges, edges[1:], strict=False)):
+    for k, (start, end) in enumerate(pairwise(edges)):
         begin = start - OVERLAP if k else left
         stop = end + OVERLAP if k < len(joints) else right
         marks = [point for joint in (start, end) if joint in joints for point in _crosses(joint, low, high)]

@@ -12,7 +12,7 @@ from dataclasses import dataclass
 from layout.errors import LayoutError
 from layout.metrics import FontMetrics
 from layout.parts.bands import Bands, full_bands, low_bands, tallest
-from layout.parts.phrases import ARROW, Packer, Phrase, Set
+from layout.parts.phrases import ARROW, Packer, Set
 from layout.parts.wording import notes_for, phrases_for
 from layout.pens import Pen
 from layout.plan import Plan
@@ -39,7 +39,9 @@ def strip(plan: Plan, end: End, metrics: FontMetrics, *, low: bool = False, join
     draft = _Draft(plan, end, metrics, bands, low, joints)
     part = draft.part(notes_for(plan, end, low=low))
     if not low and part.height > tallest(plan.kit.frame.ends):
-        raise LayoutError("a full strip would close over itself on this bar; the low form shows the outermost line only")
+        raise LayoutError(
+            "a full strip would close over itself on this bar; the low form shows the outermost line only"
+        )
     return part
 
 
@@ -89,7 +91,7 @@ class _Draft:
         shapes: list[Shape] = [rectangle(left, low, right, high, Pen.CUT)]
         shapes += [line(Point(left, self.up * v), Point(right, self.up * v), pen) for v, pen in self.bands.lines]
         shapes += [hair for point in datum for hair in cross(point, _ARM, Pen.REGISTER)]
-        shapes += self.winds() + self.units() + self.limits() + self.centre(floors[0])
+        shapes += [*self.winds(), *self.units(), *self.limits(), *self.centre(floors[0])]
         shapes += self.gluing_edge(left, min(floors))
         shapes += [shape for placed in words for shape in self.phrase(placed, floors[placed.row])]
         title = f"Marking strip, {self.end} end"

@@ -28,7 +28,10 @@ def _sides(end: str, *, forward: bool) -> list[Phrase]:
     if end == "far":
         return [Phrase("left", "left"), Phrase("right", "right")]
     first, last = ("tie on here", "tie off here") if forward else ("tie off here", "tie on here")
-    return [Phrase(f"{first} \N{MIDDLE DOT} left", "left", "left"), Phrase(f"right \N{MIDDLE DOT} {last}", "right", "right")]
+    return [
+        Phrase(f"{first} \N{MIDDLE DOT} left", "left", "left"),
+        Phrase(f"right \N{MIDDLE DOT} {last}", "right", "right"),
+    ]
 
 
 def notes_for(plan: Plan, end: End, *, low: bool) -> tuple[str, ...]:
@@ -43,6 +46,6 @@ def notes_for(plan: Plan, end: End, *, low: bool) -> tuple[str, ...]:
             "third line at its back; glue the plain edge down behind."
         )
     else:
-        wrap = f"Cut it out, fold both dashed lines over the edge, and glue one flap to the face and one to the back."
+        wrap = "Cut it out, fold both dashed lines over the edge, and glue one flap to the face and one to the back."
     where = "bottom" if (end == "near") == (plan.kit.weaving.near_end == "bottom") else "top"
     return (f"For the {where} of the frame as it stands before you. {wrap}",)

@@ -20,6 +20,7 @@ class Findings:
 
     @property
     def sound(self) -> bool:
+        """Whether nothing is wrong and nothing lies further off than the limit."""
         return not self.problems and self.deviation <= LIMIT
 
     def __add__(self, other: Findings) -> Findings:

@@ -29,7 +29,7 @@ class Lie(NamedTuple):
 
 
 def crosses_on(sheet: Sheet) -> list[Point]:
-    """The middle of every register cross: two straight hairs of one length, drawn one after the other at right angles."""
+    """The middle of every register cross: two hairs of one length, one drawn after the other, at right angles."""
     hairs = [shape for shape in sheet.shapes if isinstance(shape, Path) and shape.pen is Pen.REGISTER]
     found, k = [], 0
     while k + 1 < len(hairs):

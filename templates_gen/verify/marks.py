@@ -90,7 +90,9 @@ def _inside(point: Point, box: tuple[float, float, float, float]) -> bool:
     return left - LIMIT <= point.x <= right + LIMIT and bottom - LIMIT <= point.y <= top + LIMIT
 
 
-def _piece(wanted: Expected, end: Literal["near", "far"], box: tuple[float, float, float, float], seen: _Seen) -> Findings:
+def _piece(
+    wanted: Expected, end: Literal["near", "far"], box: tuple[float, float, float, float], seen: _Seen
+) -> Findings:
     """Winds, tens, units, totals, limits and centre of one piece against what the kit's numbers ask for."""
     left, _, right, _ = box
 
