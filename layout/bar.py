@@ -91,7 +91,8 @@ def deflection_warnings(bar: Bar, bent: Figure) -> tuple[str, ...]:
     most = float(above_zero(bar.span, "frame.span", "the span of the bar in mm", "span = 300")) / SPAN_OVER
     if bent.value <= most:
         return ()
-    return (
-        f"The bar bends by {bent.value:.2f} mm, more than its span / {SPAN_OVER} ({most:.2f} mm), so the middle ends go "
-        "slack; take a thicker bar, or warp with less tension.",
+    said = (
+        f"The bar bends by {bent.value:.2f} mm, more than its span / {SPAN_OVER} ({most:.2f} mm), so the middle ends "
+        "go slack; take a thicker bar, or warp with less tension."
     )
+    return (said,)

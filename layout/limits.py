@@ -43,10 +43,13 @@ def above_zero(value: Number, field: str, what: str, example: str) -> Fraction:
 
 
 def zero_or_more(value: Number, field: str, what: str, example: str) -> Fraction:
-    """`value` exactly, if it is zero or lies within LEAST to MOST; else FieldError."""
-    needed = f"{what} of zero or more"
+    """`value` exactly, if it lies from zero to MOST; else FieldError."""
+    needed = f"{what}, zero or more"
     number = exact(value, field, needed, example)
-    return number if number == 0 else above_zero(value, field, needed, example)
+    if not 0 <= number <= MOST:
+        limits = f" (up to {plain(MOST)})" if number > 0 else ""
+        raise FieldError(field, needed + limits, plain(value), example)
+    return number
 
 
 def whole(value: Number, field: str, what: str, example: str, least: int = 1, most: int = 100_000) -> int:

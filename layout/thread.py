@@ -95,7 +95,8 @@ def peg_warnings(peg_mm: Number, thread_mm: Number, pitch_mm: Number) -> tuple[s
     pitch = above_zero(pitch_mm, "pitch", "the pitch in mm", "pitch = 4")
     if peg + thread <= pitch:
         return ()
-    return (
+    said = (
         f"Peg and thread together ({plain(peg + thread)} mm) exceed the pitch ({plain(pitch)} mm), so the ends lie in "
-        "pairs instead of parallel; take a thinner peg or a looser sett.",
+        "pairs instead of parallel; take a thinner peg or a looser sett."
     )
+    return (said,)

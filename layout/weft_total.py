@@ -129,7 +129,8 @@ def weight_warnings(grams: Number, width_mm: Number, height_mm: Number) -> tuple
     per_m2 = weight / float(_area((width_mm, height_mm), "weaving")) * 1e6
     if per_m2 <= HEAVIEST_G_PER_M2:
         return ()
-    return (
+    said = (
         f"The weft comes to {plain(round(per_m2))} g/m2, more than the {plain(HEAVIEST_G_PER_M2)} g/m2 of a heavy "
-        "weft-faced rug, so the picks, the strands or the yarn's weight are likely too high.",
+        "weft-faced rug, so the picks, the strands or the yarn's weight are likely too high."
     )
+    return (said,)
