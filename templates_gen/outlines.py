@@ -11,8 +11,8 @@ from layout.shapes import Path, Placing, Point, Region, Shape, Step, Text
 from layout.sheet import Sheet
 from templates_gen import fonts
 
-SEGMENTS = 4
-"""Straight lines for each quadratic curve of a letter: about 6 micrometres off at 4 mm to the em."""
+SEGMENTS = 6
+"""Straight lines for each quadratic curve of a letter: none lies further off than 0.004 of the em, most under 0.0003."""
 
 Contour = tuple[Point, ...]
 Units = tuple[float, float]

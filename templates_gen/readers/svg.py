@@ -67,7 +67,7 @@ def _size(root: ElementTree.Element) -> tuple[float, float]:
 
 
 def _text(part: ElementTree.Element) -> str:
-    if part.attrib or len(part) or part.tail:
+    if part.attrib or len(part) or (part.tail or "").strip():
         raise ReadError(f"the SVG holds more than text in {shown(part.tag)}")
     return part.text or ""
 
