@@ -13,6 +13,10 @@ LEAST, MOST = Fraction(1, 10**6), Fraction(10**9)
 """Our own limits: nothing at a loom is smaller than a nanometre or longer than a thousand kilometres (in mm)."""
 
 
+ROUNDING = 1e-9
+"""What two numbers that should be equal may differ by, as a share, after sums in floats."""
+
+
 def plain(value: Number) -> str:
     """`value` as it may stand in a sentence: at most six figures, no fraction bars."""
     if isinstance(value, float) and not math.isfinite(value):

@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from fractions import Fraction
 
 from layout.errors import FieldError
 from layout.figure import Figure, assumed, computed
-from layout.limits import Number, above_zero, plain, whole, zero_or_more
+from layout.limits import ROUNDING, Number, above_zero, plain, whole, zero_or_more
 
 HEADING = assumed(10.0, "A heading of 10 mm at each end of the weaving.")
 SLOPE = assumed(0.25, "Face and back layer come together at a slope of no more than 1 in 4.")
@@ -52,7 +53,7 @@ def weavable_height(inner_mm: Number, room: Room) -> Figure:
 def check_height(wanted_mm: Number, weavable: Figure, field: str = "weaving.height") -> float:
     """`wanted_mm`, if it can be woven; else FieldError that names the greatest height and what it rests on."""
     wanted = float(above_zero(wanted_mm, field, "the height of the weaving in mm", "height = 200"))
-    if wanted > weavable.value:
+    if wanted > weavable.value * (1 + ROUNDING):
         most = f"{plain(weavable.value)} mm"
         raise FieldError(field, f"at most {most} ({weavable.because.rstrip('.')})", f"{plain(wanted)} mm", most)
     return wanted
@@ -69,9 +70,10 @@ def fringes(inner_mm: Number, woven_mm: Number, near_mm: Number, half_turn_mm: N
     near = zero_or_more(near_mm, "weaving.near", "the warp below the weaving in mm", "near = 40")
     turn = zero_or_more(half_turn_mm, "frame.half_turn", "the way round an end in mm", "half_turn = 31")
     far = inner - woven - near
-    if far < 0:
+    if far < -inner * ROUNDING:
         needed = f"at most {plain(inner - near)} mm above the {plain(near)} mm at the near end"
         raise FieldError("weaving.height", needed, plain(woven), "height = 200")
+    far = max(far, Fraction(0))
     said = "Open warp {} mm and half the way round the frame end."
     return (
         computed(float(near + turn / 2), said.format(plain(near))),

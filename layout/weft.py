@@ -12,7 +12,7 @@ import math
 from layout.diameter import Diameter, Kind, together
 from layout.errors import FieldError
 from layout.figure import Figure, assumed, computed, measured
-from layout.limits import Number, above_zero, plain, whole
+from layout.limits import ROUNDING, Number, above_zero, plain, whole
 
 UPPER_BOUND = assumed(
     0,
@@ -38,9 +38,10 @@ def pick_length(pitch_mm: Number, diameters_mm: Number) -> float:
     """
     pitch = float(above_zero(pitch_mm, "pitch", "the pitch in mm", "pitch = 4"))
     across = float(above_zero(diameters_mm, "diameters", "warp and weft diameter together in mm", "diameters = 2.5"))
-    if across > pitch:
+    if across > pitch * (1 + ROUNDING):
         needed = f"warp and weft together no thicker than the pitch ({plain(pitch)} mm), or the sett cannot hold them"
         raise FieldError("diameters", needed, f"{plain(across)} mm", f"{plain(0.6 * pitch)} mm")
+    across = min(across, pitch)
     return math.sqrt(pitch**2 - across**2) + across * math.asin(across / pitch)
 
 
@@ -90,5 +91,6 @@ def picks_estimated(weft: Diameter, beat: Number) -> Figure:
     firm = above_zero(beat, "beat", "how firm the beat is, up to 1", "beat = 0.8")
     if firm > 1:
         raise FieldError("beat", "at most 1, where the beads touch", plain(firm), "beat = 0.8")
-    guess = assumed(0, f"Picks are guessed from the {weft.kind} diameter of the weft with a beat of {plain(firm)}.")
+    most = "; an upper bound, soft yarn packs less closely" if weft.kind is Kind.COMPRESSED else ""
+    guess = assumed(0, f"Picks guessed from the {weft.kind} diameter of the weft, a beat of {plain(firm)}{most}.")
     return computed(2 * float(firm) / weft.mm, f"Two picks to a bead {plain(weft.mm)} mm high.", weft.figure, guess)

@@ -10,7 +10,7 @@ from types import MappingProxyType
 from layout.errors import FieldError
 from layout.figure import How
 from layout.limits import Number, above_zero, plain, whole
-from layout.yarn_counts import SYSTEMS, YARD_M, read_count, system
+from layout.yarn_counts import SYSTEMS, read_count, system
 
 FINEST_TEX, HEAVIEST_TEX = Fraction(1), Fraction(50_000)
 """Our own limits: finer than 1 tex is a single silk filament, heavier than 50 g to the metre is a rope."""
@@ -130,11 +130,6 @@ def bundle(strands: Sequence[Strand], field: str = "weft") -> Bundle:
     made = Bundle(tuple(strands))
     whole(made.number, f"{field}.strands", "strands together", "strands = 2", most=_MOST_STRANDS)
     return made
-
-
-def metres_to_yards(metres: float) -> float:
-    """The same length in yards of exactly 0.9144 m."""
-    return metres / float(YARD_M)
 
 
 def _within_limits(tex: Fraction, how: How, because: str, field: str) -> Yarn:

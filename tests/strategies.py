@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+import math
 from fractions import Fraction
 
 from hypothesis import strategies as st
@@ -14,7 +15,6 @@ from layout.sheet import Sheet
 # Numbers of the weaver's trade: yarns, diameters, quantities.
 tex_values = st.fractions(min_value=Fraction(1), max_value=Fraction(50_000), max_denominator=1000)
 plies = st.integers(min_value=1, max_value=12)
-millimetres = st.floats(min_value=0.01, max_value=5000)
 shares_below_one = st.fractions(min_value=Fraction(0), max_value=Fraction(99, 100), max_denominator=1000)
 filled_shares = st.floats(min_value=0.001, max_value=1.0)  # D / p: warp and weft together, as a part of the pitch
 _NOT_A_SIZE = (0, 0.0, -1, -0.5, Fraction(-1, 3), math.nan, math.inf, -math.inf, True, 10**400)
@@ -70,3 +70,87 @@ def sheets(letters: str) -> st.SearchStrategy[Sheet]:
 
 def _whole(text: str) -> bool:
     return not any(0xD800 <= ord(letter) < 0xE000 for letter in text)
+
+
+# Kits as plain values, the way a kit file gives them.
+NAME_LETTERS = "abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ0123456789 ,.-/()&äöüéèñøłŁßçČŽΩλЖльгаО"
+names = st.text(NAME_LETTERS, min_size=1, max_size=40).filter(lambda name: name.strip())
+
+
+@st.composite
+def length_texts(draw: st.DrawFn, low_mm: float, high_mm: float) -> str:
+    """A length from `low_mm` to `high_mm`, written in one of the ways people write lengths."""
+    unit, in_mm, steps = draw(st.sampled_from([("mm", 1.0, 4), ("cm", 10.0, 20), ("in", 25.4, 16)]))
+    least, most = math.ceil(low_mm / in_mm * steps - 1e-9), math.floor(high_mm / in_mm * steps + 1e-9)
+    if least > most:  # no whole step of this unit lies between
+        return f"{Fraction(low_mm)} mm"
+    value = Fraction(draw(st.integers(least, most)), steps)
+    if unit == "in":
+        whole, rest = divmod(value, 1)
+        return f"{whole} {rest} in" if whole and rest else f"{value} in"
+    decimal = f"{float(value):.2f}"  # two places: never the three after a comma that would be ambiguous
+    return f"{draw(st.sampled_from([decimal, decimal.replace('.', ',')]))} {unit}"
+
+
+@st.composite
+def sett_tables(draw: st.DrawFn) -> dict[str, object]:
+    """The table [sett]: a sett given, or readings that are true of one sett, from 1 to 20 ends per cm."""
+    table: dict[str, object] = {}
+    if draw(st.booleans()):
+        table["given"] = draw(
+            st.sampled_from(["6 epi", "3 ends/cm", "30 per 10 cm", "7 1/2 epi", "2,7 per cm", "20/cm"])
+        )
+    else:
+        sett = draw(st.fractions(min_value=Fraction(4, 10), max_value=2, max_denominator=500))  # ends per mm
+        windows = [("2 cm", 20), ("5 cm", 50), ("1 in", Fraction(127, 5)), ("2 in", Fraction(254, 5)), ("10 cm", 100)]
+        chosen = draw(st.lists(st.sampled_from(windows), min_size=1, max_size=4))
+        kinds = st.sampled_from(["window", "measure"])
+        table["readings"] = [{"pairs": math.floor(sett * mm), draw(kinds): text} for text, mm in chosen]
+        table |= {key: True for key in ("loosest", "as_measured") if draw(st.integers(0, 4)) == 0}
+    if draw(st.booleans()):
+        table["marking_unit"] = draw(st.sampled_from(["1 in", "2 in", "4 cm", "5 cm", "10 cm", "30 mm"]))
+    return table
+
+
+@st.composite
+def frame_tables(draw: st.DrawFn, widest_mm: int) -> dict[str, object]:
+    """The table [frame]: round bars or flat ends, with at least a third of the outer width left to weave in."""
+    width = draw(st.integers(150, widest_mm))
+    table = {
+        "outer_width": f"{width} mm",
+        "outer_height": draw(length_texts(400, 1500)),
+        "side_width": draw(length_texts(0, width / 6)),
+        "margin": draw(length_texts(3, width / 6)),
+    }
+    if draw(st.booleans()):
+        return {"ends": "round bars", "bar_diameter": draw(length_texts(4, 60)), **table}
+    edge = {"edge_radius": draw(length_texts(0, 6))} if draw(st.booleans()) else {}
+    return {"ends": "flat ends", "thickness": draw(length_texts(12, 60)), **edge, **table}
+
+
+@st.composite
+def kits(
+    draw: st.DrawFn, widest_mm: int = 1500, lays: tuple[str, ...] = ("auto", "straight", "diagonal", "tiles")
+) -> dict[str, object]:
+    """A valid kit as plain nested values. Whether its strips fit the sheet as `lay` wants them is another question."""
+    frame = draw(frame_tables(widest_mm))
+    widest = int(str(frame["outer_width"]).split()[0]) / 3
+    weaving = {
+        "width": draw(st.one_of(st.just("as wide as fits"), length_texts(45, widest))),
+        "height": draw(length_texts(50, 270)),
+        "near_end": draw(st.sampled_from(["bottom", "top"])),
+        "slant": draw(st.sampled_from(["shared", "face straight"])),
+        "start": draw(st.sampled_from(["left", "right"])),
+        "first_pass": draw(st.sampled_from(["face", "back"])),
+    }
+    left_out = draw(st.sets(st.sampled_from(["width", "near_end", "slant", "start", "first_pass"])))
+    sizes = ["common", "a4", "letter", "a3", "11x17", "210 x 297 mm", "8 1/2 x 14 in", "500 x 700 mm"]
+    return {
+        "version": 1,
+        "name": draw(names),
+        "yarns": {"warp": draw(names), "weft": draw(names)},
+        "sett": draw(sett_tables()),
+        "frame": frame,
+        "weaving": {key: value for key, value in weaving.items() if key not in left_out},
+        "paper": {"size": draw(st.sampled_from(sizes)), "lay": draw(st.sampled_from(lays))},
+    }

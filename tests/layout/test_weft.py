@@ -15,7 +15,7 @@ from strategies import filled_shares, not_positive
 
 from layout.diameter import Diameter, Kind, MixedKindsError, compressed, specific_volume
 from layout.errors import FieldError
-from layout.figure import How, computed, measured
+from layout.figure import How, measured
 from layout.limits import Number
 from layout.weft import (
     crimp_height,
@@ -145,7 +145,7 @@ def test_the_take_up_does_not_know_the_scale(filled: float, pitch: float) -> Non
 def test_peirces_practical_crimp_height_agrees(filled: float) -> None:
     """Peirce 1937: h = 4/3 p sqrt(c), within two points of per cent of the exact line for D / p of 0.25 to 1."""
     crimp = (3 * filled / 4) ** 2
-    assert pick_length(1, filled) - 1 == pytest.approx(crimp, abs=0.0225)
+    assert pick_length(1, filled) - 1 == pytest.approx(crimp, abs=0.02)
 
 
 def test_soft_diameters_give_an_upper_bound_and_say_so() -> None:
@@ -161,7 +161,7 @@ def test_with_hand_wraps_the_share_is_taken_by_measured_sett(loss: float, part: 
     """Arithmetic: 1 / (warp + weft) is the measured sett, so D / p is the sett taken over it, whatever the yarn."""
     both, pitch = 2.0, 2.0 / loss
     share = pick_length(pitch, both) / pitch
-    split = take_up(pitch, thick(part * both * (1 - 1e-12), Kind.SOFT), thick((1 - part) * both, Kind.SOFT))
+    split = take_up(pitch, thick(part * both, Kind.SOFT), thick((1 - part) * both, Kind.SOFT))
     assert split.value + 1 == pytest.approx(share)
     assert share == pytest.approx(pick_length(1, loss))
 
@@ -226,7 +226,6 @@ def test_the_fibre_reaches_the_take_up() -> None:
         assert take_up(4, yarn, yarn).how is how
 
 
-def test_a_warning_sum_is_a_figure() -> None:
-    """Reasons are sentences."""
-    assert computed(1, "One.").because.endswith(".")
-    assert take_up(4, thick(1), thick(1)).because.endswith(".")
+def test_rounding_does_not_refuse_a_filled_pitch() -> None:
+    """0.1 + 0.2 mm fill a pitch of 0.3 mm, though in floats they are more: 57 % taken up, not refused."""
+    assert pick_length(0.3, 0.1 + 0.2) / 0.3 == pytest.approx(math.pi / 2)
