@@ -86,7 +86,7 @@ def sett_table(sett: SettTaken) -> str:
 def _why(sett: SettTaken) -> str:
     if sett.high is None:
         return "as given"
-    return "as measured" if not sett.loss else f"{say_number(sett.loss * 100)} % under the sett measured"
+    return "as measured" if not sett.loss else f"{say_number(sett.loss * 100, 1)} % under the sett measured"
 
 
 def _both(mm: Fraction, imperial: bool) -> str:
@@ -151,4 +151,4 @@ def _size(size: tuple[float, float], sheets: int) -> str:
 
 
 def _micrometres(mm: float) -> str:
-    return f"{mm * 1000:.3f} micrometres"
+    return f"{mm * 1000:.2f} micrometres"

@@ -1,0 +1,39 @@
+"""Makes output_samples again: the finished files of sample kits and pictures of their sheets.
+
+Run it from anywhere: python tests/samples.py
+"""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+import pypdfium2
+
+from layout.plan import plan
+from templates_gen import kitfile
+from templates_gen.fonts import metrics
+from templates_gen.generate import make
+
+SAMPLES = Path(__file__).parents[1] / "output_samples"
+SCALE = 110 / 72  # pixels to a PDF unit
+
+
+def picture(pdf: Path, page: int, to: Path) -> None:
+    """One page of `pdf` as a grey picture."""
+    document = pypdfium2.PdfDocument(pdf)
+    document[page].render(scale=SCALE, grayscale=True).to_pil().save(to, optimize=True)
+    document.close()
+
+
+def main() -> None:
+    """Every sample kit: the built-in demo kit, and the kits that lie beside its folder."""
+    kits = {"willow-frame": kitfile.demo()}
+    kits |= {path.stem: kitfile.load(path) for path in sorted(SAMPLES.glob("*.toml"))}
+    for name, kit in kits.items():
+        folder = SAMPLES / name
+        make(plan(kit), folder, metrics())
+        picture(folder / "kit.pdf", 0, folder / "sheet-1.png")
+
+
+if __name__ == "__main__":
+    main()

@@ -1,0 +1,36 @@
+"""The finished samples are what the project makes today."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+import pytest
+
+from layout.plan import plan
+from templates_gen import kitfile
+from templates_gen.check import check
+from templates_gen.fonts import metrics
+from templates_gen.outputs import Outputs
+from templates_gen.proof import write
+
+SAMPLES = Path(__file__).parents[1] / "output_samples"
+KITS = [None, *sorted(SAMPLES.glob("*.toml"))]
+
+
+@pytest.mark.parametrize("path", KITS, ids=lambda path: path.stem if path else "demo")
+def test_sample_is_fresh(path: Path | None) -> None:
+    """Every sample file reads back right against its kit, and its folder is whole."""
+    kit = kitfile.load(path) if path else kitfile.demo()
+    folder = SAMPLES / (path.stem if path else "willow-frame")
+    checked = check([folder], kit, metrics())
+    assert len(checked) == len(Outputs(plan(kit), metrics()).files)
+    assert [each.problems for each in checked if each.problems] == []
+    assert (folder / "sheet-1.png").is_file()
+
+
+def test_sample_drawings_are_what_is_written_today() -> None:
+    """The SVG samples, which no compression may alter, are the same to the byte."""
+    outputs = Outputs(plan(kitfile.demo()), metrics())
+    for file in outputs.files:
+        if file.endswith(".svg"):
+            assert (SAMPLES / "willow-frame" / file).read_bytes() == write(outputs.output(file)), file
