@@ -138,6 +138,6 @@ def frame_of(got: Got) -> Frame:
     if got["frame.ends"] == "round bars":
         ends: RoundBar | FlatEnd = RoundBar(got["frame.bar_diameter"])
     else:
-        ends = FlatEnd(got["frame.thickness"], got["frame.edge_radius"] or _SQUARE)
+        ends = FlatEnd(got["frame.thickness"], got.get("frame.edge_radius") or _SQUARE)
     sizes = (got[f"frame.{key}"] for key in ("outer_width", "outer_height", "side_width", "margin"))
     return Frame(ends, *sizes)

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import math
-import math
 from fractions import Fraction
 
 from hypothesis import strategies as st
@@ -102,7 +101,7 @@ def sett_tables(draw: st.DrawFn) -> dict[str, object]:
         )
     else:
         sett = draw(st.fractions(min_value=Fraction(4, 10), max_value=2, max_denominator=500))  # ends per mm
-        windows = [("2 cm", 20), ("5 cm", 50), ("1 in", Fraction(127, 5)), ("2 in", Fraction(254, 5)), ("10 cm", 100)]
+        windows = [("2 cm", Fraction(20)), ("5 cm", Fraction(50)), ("1 in", Fraction(127, 5)), ("10 cm", Fraction(100))]
         chosen = draw(st.lists(st.sampled_from(windows), min_size=1, max_size=4))
         kinds = st.sampled_from(["window", "measure"])
         table["readings"] = [{"pairs": math.floor(sett * mm), draw(kinds): text} for text, mm in chosen]

@@ -270,7 +270,7 @@ def test_any_text_is_read_or_refused_in_one_line(text: str) -> None:
         length = read_length(text)
     except FieldError as error:
         said = str(error)
-        assert len(said.splitlines()) == 1  # noqa: PT017 (either outcome is right)
+        assert len(said.splitlines()) == 1
     else:
         assert read_length(exact_length(length)) == length
 

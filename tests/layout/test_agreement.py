@@ -1,0 +1,61 @@
+"""Inputs that do not go together."""
+
+from __future__ import annotations
+
+from typing import Any
+
+import pytest
+
+from tests.plain_kits import FLAT, LEFT_OUT, ROUND, changed, only_refusal
+
+
+@pytest.mark.parametrize(
+    ("changes", "key", "says"),
+    [
+        ({"weaving__width": "32.1 cm"}, "weaving.width", "at most the 32 cm"),
+        ({"weaving__height": "52 cm"}, "weaving.height", "outer height less both bars, 52 cm"),
+        ({"frame__side_width": "19 cm"}, "frame.outer_width", "both sides and both margins together, 40 cm"),
+        ({"frame__margin": "17 cm"}, "frame.outer_width", "both sides and both margins together, 40 cm"),
+        ({"frame__outer_width": "60 mm"}, "frame.outer_width", "both margins together, 80 mm"),
+        (
+            {"frame__bar_diameter": "12 cm", "frame__outer_height": "24 cm"},
+            "frame.outer_height",
+            "both bars together, 24 cm",
+        ),
+        ({"frame__edge_radius": "3 mm"}, "frame.edge_radius", 'left out with ends = "round bars"'),
+        ({"frame__thickness": "18 mm"}, "frame.thickness", 'left out with ends = "round bars"'),
+        ({"frame__bar_diameter": LEFT_OUT}, "frame.bar_diameter", 'given with ends = "round bars"'),
+        ({"sett__given": "6 epi"}, "sett.given", "the only one of given and readings"),
+        ({"sett": {}}, "sett", "got neither"),
+        ({"sett": {"given": "6 epi", "loosest": True}}, "sett.loosest", "nothing beside given"),
+        ({"sett": {"given": "6 epi", "as_measured": True}}, "sett.as_measured", "nothing beside given"),
+        ({"sett__readings": [{"pairs": 1, "window": "2 m"}]}, "sett.readings[1]", "0.1 to 60 ends per cm"),
+        ({"sett__readings": [{"pairs": 99, "window": "1 cm"}]}, "sett.readings[1]", "0.1 to 60 ends per cm"),
+        ({"sett__readings": [{"window": "1 cm"}]}, "sett.readings[1]", "needs pairs"),
+        (
+            {"sett__readings": [{"pairs": 9, "window": "1 in", "measure": "1 in"}]},
+            "sett.readings[1]",
+            "either the window",
+        ),
+        ({"sett__marking_unit": "2 mm"}, "sett.marking_unit", "holds one wind"),
+        ({"frame": 5}, "frame", "table of keys"),
+        ({"yarns": "wool"}, "yarns", "table of keys"),
+    ],
+)
+def test_inputs_that_do_not_go_together_are_refused(changes: dict[str, Any], key: str, says: str) -> None:
+    """A refusal names the input to change and what it would have to be beside the others."""
+    assert says in only_refusal(changed(ROUND, **changes), key)
+
+
+@pytest.mark.parametrize(
+    ("changes", "key", "says"),
+    [
+        ({"frame__edge_radius": "9.1 mm"}, "frame.edge_radius", "half the thickness, 9 mm"),
+        ({"frame__bar_diameter": "15 mm"}, "frame.bar_diameter", 'left out with ends = "flat ends"'),
+        ({"frame__thickness": LEFT_OUT}, "frame.thickness", 'given with ends = "flat ends"'),
+        ({"weaving__height": "55 cm"}, "weaving.height", "outer height, 55 cm"),
+    ],
+)
+def test_flat_ends_have_their_own_inputs(changes: dict[str, Any], key: str, says: str) -> None:
+    """What belongs to round bars is refused beside flat ends, and the other way round."""
+    assert says in only_refusal(changed(FLAT, **changes), key)
