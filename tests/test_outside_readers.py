@@ -1,0 +1,116 @@
+"""A second opinion on every kind of sheet: pdfium reads the PDF's own objects, resvg rasterises the SVG.
+
+Both are programs from outside the project that share no code with our readers.
+"""
+
+from __future__ import annotations
+
+import ctypes
+from typing import Any
+
+import pypdfium2
+import pypdfium2.raw as pdfium
+import pytest
+from plain_kits import FLAT, ROUND, changed
+from rasters import inked, svg_pixels
+
+from layout.kit import read_kit
+from layout.pens import Pen
+from layout.plan import Plan, plan
+from layout.shapes import Path, Point, Text
+from layout.sheet import Sheet
+from templates_gen.fonts import metrics
+from templates_gen.outputs import Outputs
+from templates_gen.proof import write
+
+PT = 25.4 / 72  # ISO 32000: one unit of a PDF page is 1/72 in
+FLOAT32 = 0.0003  # pdfium keeps coordinates as 32-bit floats: below 0.3 micrometres on these sheets, in mm
+
+SHEETS: dict[str, dict[str, Any]] = {
+    "straight": changed(ROUND, weaving__width="15 cm"),
+    "standing": changed(ROUND, weaving__width="20 cm"),
+    "diagonal": changed(ROUND, weaving__width="12 in"),
+    "diagonal a4": changed(ROUND, weaving__width="12 in", paper__size="a4", frame__bar_diameter="12 mm"),
+    "tiles": changed(ROUND, frame__outer_width="90 cm", paper__size="letter"),
+    "flat": changed(FLAT, weaving__width="18 cm", weaving__start="right", weaving__slant="face straight"),
+    "large": changed(FLAT, paper__size="594 x 841 mm"),
+}
+
+
+def planned(name: str) -> Plan:
+    """The plan of one of the kits above."""
+    return plan(read_kit(SHEETS[name], metrics()))
+
+
+def stroked(page: Any) -> list[Point]:
+    """Every corner of every stroked path of a page, in mm, as pdfium reads them."""
+    points = []
+    for thing in page.get_objects(filter=[pdfium.FPDF_PAGEOBJ_PATH]):
+        fill, stroke = ctypes.c_int(), ctypes.c_int()
+        pdfium.FPDFPath_GetDrawMode(thing.raw, fill, stroke)
+        assert tuple(thing.get_matrix().get()) == (1, 0, 0, 1, 0, 0)
+        for k in range(pdfium.FPDFPath_CountSegments(thing.raw) if stroke.value else 0):
+            x, y = ctypes.c_float(), ctypes.c_float()
+            pdfium.FPDFPathSegment_GetPoint(pdfium.FPDFPath_GetPathSegment(thing.raw, k), x, y)
+            points.append(Point(x.value * PT, y.value * PT))
+    return points
+
+
+def corners(sheet: Sheet) -> list[Point]:
+    """The same points as the sheet says they should be; pdfium ends a closed path with its first point."""
+    paths = [shape for shape in sheet.shapes if isinstance(shape, Path)]
+    return [point for path in paths for point in (*path.points(), *([path.start] if path.closed else []))]
+
+
+@pytest.mark.parametrize("kind", SHEETS)
+def test_pdfium_finds_every_line_where_it_should_be(kind: str) -> None:
+    """Page sizes, and every corner of every line of every sheet, agree with what pdfium reads from the file."""
+    outputs = Outputs(planned(kind), metrics())
+    wanted = outputs.output("kit.pdf")
+    document = pypdfium2.PdfDocument(write(wanted))
+    assert len(document) == len(wanted.sheets)
+    for page, sheet in zip(document, wanted.sheets, strict=True):
+        assert page.get_size() == pytest.approx((sheet.width / PT, sheet.height / PT), abs=1e-4)
+        found, asked = stroked(page), corners(sheet)
+        assert len(found) == len(asked) > 100
+        off = max(max(abs(a.x - b.x), abs(a.y - b.y)) for a, b in zip(found, asked, strict=True))
+        assert off < FLOAT32
+    document.close()
+
+
+@pytest.mark.parametrize("kind", SHEETS)
+def test_pdfium_finds_every_word_where_it_should_be(kind: str) -> None:
+    """Words, in order, and where each begins, agree with what pdfium reads from the file."""
+    wanted = Outputs(planned(kind), metrics()).output("strip-near.pdf")
+    document = pypdfium2.PdfDocument(write(wanted))
+    for page, sheet in zip(document, wanted.sheets, strict=True):
+        texts = [shape for shape in sheet.shapes if isinstance(shape, Text)]
+        words = page.get_textpage()
+        found = page.get_objects(filter=[pdfium.FPDF_PAGEOBJ_TEXT], textpage=words)
+        lines: list[tuple[str, Point]] = []
+        for thing in found:
+            matrix = thing.get_matrix()
+            at = Point(matrix.e * PT, matrix.f * PT)
+            lines.append((thing.extract(), at))
+        assert "".join(text for text, _ in lines).replace(" ", "") == "".join(t.words for t in texts).replace(" ", "")
+        starts = {(round(at.x, 3), round(at.y, 3)) for _, at in lines}
+        for text in texts:
+            assert any(abs(text.at.x - x) < 0.002 and abs(text.at.y - y) < 0.002 for x, y in starts), text.words
+    document.close()
+
+
+@pytest.mark.parametrize("kind", ["straight", "tiles", "flat"])
+@pytest.mark.parametrize("file", ["strip-near.svg", "strip-far.svg"])
+def test_resvg_shows_every_mark_where_it_should_be(kind: str, file: str) -> None:
+    """Rasterised at ten pixels to the millimetre, each winding mark's ink lies within a pixel of its place."""
+    wanted = Outputs(planned(kind), metrics()).output(file)
+    (sheet,) = wanted.sheets
+    pixels = svg_pixels(write(wanted))
+    assert pixels.shape == pytest.approx((sheet.height * 10, sheet.width * 10), abs=1)
+    marks = [s for s in sheet.shapes if isinstance(s, Path) and s.pen in (Pen.MARK, Pen.TEN)]
+    assert len(marks) > 20
+    for mark in marks:
+        start, end = sorted(mark.points(), key=lambda point: point.y)
+        middle = (start.y + end.y) / 2 + 0.3  # off the outermost line, which crosses the marks
+        x, _ = inked(pixels, start.x - 0.6, start.x + 0.6, middle, middle + 0.4)
+        assert x == pytest.approx(start.x, abs=0.1)
