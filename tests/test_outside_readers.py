@@ -112,5 +112,5 @@ def test_resvg_shows_every_mark_where_it_should_be(kind: str, file: str) -> None
     for mark in marks:
         start, end = sorted(mark.points(), key=lambda point: point.y)
         middle = (start.y + end.y) / 2 + 0.3  # off the outermost line, which crosses the marks
-        x, _ = inked(pixels, start.x - 0.6, start.x + 0.6, middle, middle + 0.4)
+        x, _ = inked(pixels, start.x - 0.4, start.x + 0.4, middle, middle + 0.4)
         assert x == pytest.approx(start.x, abs=0.1)
