@@ -83,7 +83,13 @@ def _outline(shape: Shape) -> list[tuple[bool, list[bool]]]:
 
 
 def _apart(wanted: Shape, found: Shape) -> float:
-    return max(map(math.dist, _places(wanted), _places(found)))
+    return max(map(_distance, _places(wanted), _places(found)))
+
+
+def _distance(one: Point, other: Point) -> float:
+    """In mm; what is not a number is infinitely far off, since no comparison would notice it."""
+    apart = math.dist(one, other)
+    return math.inf if math.isnan(apart) else apart
 
 
 def _places(shape: Shape) -> Iterator[Point]:

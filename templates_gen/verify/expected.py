@@ -15,12 +15,20 @@ from layout.kit import Kit
 
 @dataclass(frozen=True, slots=True)
 class Expected:
-    """Exact positions in mm: contacts in the order of winding, unit lines with their totals, and the two limits."""
+    """Exact positions in mm: contacts in the order of winding, unit lines with their totals, the two limits, and
+    the one of them where winding starts.
+    """
 
     near: tuple[Fraction, ...]
     far: tuple[Fraction, ...]
     lines: dict[str, tuple[tuple[Fraction, int], ...]]
     limits: tuple[Fraction, Fraction]
+    start: Fraction
+
+    @property
+    def edges(self) -> dict[str, tuple[Fraction, ...]]:
+        """From where to where each unit of an end reaches: the limit that it is counted from, then every line."""
+        return {end: (self.start, *(at for at, _ in lines)) for end, lines in self.lines.items()}
 
 
 def expected(kit: Kit, sett: Fraction, unit: Fraction) -> Expected:
@@ -43,7 +51,7 @@ def expected(kit: Kit, sett: Fraction, unit: Fraction) -> Expected:
         return tuple(turn * (distance - width / 2) for distance in distances)
 
     placed = {end: tuple((turn * (at - width / 2), total) for at, total in found) for end, found in lines.items()}
-    return Expected(seen(near), seen(far), placed, (-width / 2, width / 2))
+    return Expected(seen(near), seen(far), placed, (-width / 2, width / 2), -turn * width / 2)
 
 
 def _lines(contacts: tuple[Fraction, ...], width: Fraction, unit: Fraction) -> tuple[tuple[Fraction, int], ...]:

@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, field
 from fractions import Fraction
+from itertools import pairwise
 from typing import Literal, cast
 
 from layout.paper.choice import Piece
@@ -17,6 +18,8 @@ from templates_gen.verify.compare import NOTHING, Findings
 from templates_gen.verify.crosses import Lie, crosses_on, lie_of
 from templates_gen.verify.expected import Expected, expected, sett_is_sound
 
+End = Literal["near", "far"]
+
 _BARS = (100.0, 101.6)  # 100 mm and 4 in, said once more on purpose
 
 
@@ -25,8 +28,15 @@ class _Seen:
     """What one piece of a strip shows, in the part's coordinates."""
 
     uprights: dict[Pen, list[float]] = field(default_factory=dict)
-    totals: list[tuple[float, str]] = field(default_factory=list)
+    figures: list[tuple[Point, str]] = field(default_factory=list)
+    units: list[float] = field(default_factory=list)  # the heights at which unit lines begin and end
     lean: float = 0.0
+
+    @property
+    def totals(self) -> list[tuple[float, str]]:
+        """The figures that stand beside unit lines, left to right; a name may be made of figures too."""
+        low, high = min(self.units, default=0.0), max(self.units, default=0.0)
+        return sorted((at.x, words) for at, words in self.figures if low <= at.y <= high)
 
 
 def prove(plan: Plan, sheets: Sequence[Sheet], laid: Sequence[Sequence[Piece]], *, on_paper: bool) -> Findings:
@@ -40,18 +50,26 @@ def prove(plan: Plan, sheets: Sequence[Sheet], laid: Sequence[Sequence[Piece]], 
         return Findings(0.0, ("the sett taken does not follow from the kit's readings",))
     wanted = expected(plan.kit, sett.per_mm, sett.unit.mm)
     total = NOTHING
+    told: dict[End, set[int]] = {}
     for number, (sheet, pieces) in enumerate(zip(sheets, laid, strict=True), 1):
-        total += _named(_sheet(wanted, sheet, pieces, words=on_paper), f"sheet {number}")
+        total += _named(_sheet(wanted, sheet, pieces, told), f"sheet {number}")
         if on_paper:
             total += _named(_check_bars(sheet), f"sheet {number}")
-    return total
+    return total + _untold(wanted, told) if on_paper else total
+
+
+def _untold(wanted: Expected, told: Mapping[End, set[int]]) -> Findings:
+    """The running totals that stand on no piece of their strip."""
+    missing = [(end, k) for end, lines in told.items() for k in range(len(wanted.lines[end])) if k not in lines]
+    return Findings(0.0, tuple([f"{end} end: no total at unit line {k + 1}" for end, k in missing]))
 
 
 def _named(findings: Findings, where: str) -> Findings:
     return Findings(findings.deviation, tuple(f"{where}: {problem}" for problem in findings.problems))
 
 
-def _sheet(wanted: Expected, sheet: Sheet, pieces: Sequence[Piece], *, words: bool) -> Findings:
+def _sheet(wanted: Expected, sheet: Sheet, pieces: Sequence[Piece], told: dict[End, set[int]]) -> Findings:
+    """One sheet; the unit lines whose totals it tells go into `told`."""
     crosses = crosses_on(sheet)
     count = sum(len(piece.part.datum) for piece in pieces)
     if len(crosses) != count:
@@ -61,11 +79,12 @@ def _sheet(wanted: Expected, sheet: Sheet, pieces: Sequence[Piece], *, words: bo
         own, crosses = crosses[: len(part.datum)], crosses[len(part.datum) :]
         lie, rest = lie_of(part.datum, own)
         total += Findings(rest, () if rest <= LIMIT else (f"{part.name} is not true to scale",))
-        end = cast(Literal["near", "far"], part.name.removeprefix("strip-"))
+        end = cast(End, part.name.removeprefix("strip-"))
         seen = _look(sheet, lie, part.box)
         total += _piece(wanted, end, part.box, seen)
-        if words:
-            total += _totals(wanted.lines[end], part.box, seen.totals)
+        lines, wrong = _lines_told(wanted.edges[end], [str(line) for _, line in wanted.lines[end]], seen.totals)
+        told.setdefault(end, set()).update(lines)
+        total += wrong
     return total
 
 
@@ -76,12 +95,14 @@ def _look(sheet: Sheet, lie: Lie, box: tuple[float, float, float, float]) -> _Se
             start, end = lie.back(shape.start), lie.back(shape.steps[0].end)
             if _inside(start, box) and _inside(end, box) and abs(start.x - end.x) < abs(start.y - end.y):
                 seen.uprights.setdefault(shape.pen, []).append((start.x + end.x) / 2)
+                if shape.pen is Pen.UNIT:
+                    seen.units += (start.y, end.y)
                 if shape.pen in (Pen.MARK, Pen.TEN, Pen.UNIT, Pen.EDGE, Pen.CENTRE):
                     seen.lean = max(seen.lean, abs(start.x - end.x))
         elif isinstance(shape, Text) and shape.words.isdigit():
             at = lie.back(shape.at)
             if _inside(at, box):
-                seen.totals.append((at.x, shape.words))
+                seen.figures.append((at, shape.words))
     return seen
 
 
@@ -90,10 +111,8 @@ def _inside(point: Point, box: tuple[float, float, float, float]) -> bool:
     return left - LIMIT <= point.x <= right + LIMIT and bottom - LIMIT <= point.y <= top + LIMIT
 
 
-def _piece(
-    wanted: Expected, end: Literal["near", "far"], box: tuple[float, float, float, float], seen: _Seen
-) -> Findings:
-    """Winds, tens, units, totals, limits and centre of one piece against what the kit's numbers ask for."""
+def _piece(wanted: Expected, end: End, box: tuple[float, float, float, float], seen: _Seen) -> Findings:
+    """Winds, tens, units, limits and centre of one piece against what the kit's numbers ask for."""
     left, _, right, _ = box
 
     def within(xs: Iterable[float]) -> list[float]:
@@ -120,13 +139,22 @@ def _matched(pen: Pen, wanted: list[float], found: list[float]) -> Findings:
     return Findings(off, () if off <= LIMIT else (f"a {pen.value} mark is {off * 1000:.1f} micrometres off",))
 
 
-def _totals(
-    lines: Sequence[tuple[Fraction, int]], box: tuple[float, float, float, float], found: list[tuple[float, str]]
-) -> Findings:
-    """The running totals, left to right. Near a joint a total may stand on one of both pieces only."""
-    told = [words for _, words in sorted(found)]
-    asked = [str(total) for x, total in sorted(lines) if box[0] <= x <= box[2]]
-    return Findings(0.0, () if told == asked else (f"totals read {told} where the kit asks for {asked}",))
+def _lines_told(
+    edges: Sequence[Fraction], asked: Sequence[str], found: Sequence[tuple[float, str]]
+) -> tuple[list[int], Findings]:
+    """Which unit lines the totals of one piece belong to: each must stand inside the unit that it ends, and be right.
+
+    Near a joint a total may stand on one of both pieces only, so that none is missed here.
+    """
+    told, wrong = [], []
+    for x, words in found:
+        unit = next((k for k, pair in enumerate(pairwise(edges)) if min(pair) <= x < max(pair)), None)
+        if unit is None or unit in told or words != asked[unit]:
+            wanted = "no total" if unit is None or unit in told else asked[unit]
+            wrong.append(f"a total reads {words} where the kit asks for {wanted}")
+        else:
+            told.append(unit)
+    return told, Findings(0.0, tuple(wrong))
 
 
 def _check_bars(sheet: Sheet) -> Findings:
