@@ -20,9 +20,16 @@ def read(output: Output, data: bytes) -> Document:
     return FORMATS[output.format].read(data)
 
 
+def _names(source: Output | Document) -> list[str]:
+    return [source.about.title, *(sheet.name for sheet in source.sheets)]
+
+
 def findings(plan: Plan, output: Output, found: Document) -> Findings:
-    """How `found` differs from what `output` of `plan` must be."""
+    """How `found` differs from what `output` of `plan` must be, its title and the names of its sheets included."""
     result = compare(output.sheets, found.sheets)
+    for asked, said in zip(_names(output), _names(found), strict=False):
+        if asked != said:
+            result += Findings(0.0, (f"is called {said!r} where {asked!r} was wanted",))
     if result.problems:
         return result
     return result + prove(plan, found.sheets, output.laid, on_paper=output.on_paper)
