@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import io
 import json
 import sys
 import time
@@ -12,7 +13,7 @@ from typing import Any
 
 import click
 
-from layout.errors import FieldError, LayoutError
+from layout.errors import LayoutError
 from layout.kit import Kit
 from layout.plan import Plan
 from layout.plan import plan as plan_kit
@@ -40,6 +41,9 @@ JSON = click.option("--json", "as_json", is_flag=True, help="Print plain values 
 @click.version_option(package_name="templates-gen")
 def main() -> None:
     """Exact-scale marking strips for frame looms, from one kit file; every file is proven before it exists."""
+    for stream in (sys.stdout, sys.stderr):
+        if isinstance(stream, io.TextIOWrapper):  # a screen that lacks a letter of a name gets its number instead
+            stream.reconfigure(errors="backslashreplace")
 
 
 @main.command()
@@ -100,19 +104,10 @@ def plan(kit: Path | None, as_json: bool) -> None:
 @_sentences
 def sett(counts: tuple[str, ...], windows: tuple[str, ...], unit: str | None, as_json: bool) -> None:
     """The sett from wrap readings: --count 11 --over "2 in", again for every reading."""
-    from layout.kit import read_sett_input
-    from layout.sett import take_sett
     from templates_gen import report
-    from templates_gen.fonts import metrics
+    from templates_gen.options import sett_of
 
-    if len(counts) != len(windows):
-        got = f"{len(counts)} and {len(windows)}"
-        raise FieldError("--over", "one window for every --count", got, '--count 11 --over "2 in"')
-    readings = [{"pairs": _whole(count), "window": window} for count, window in zip(counts, windows, strict=True)]
-    values: dict[str, object] = {"readings": readings}
-    if unit is not None:
-        values["marking_unit"] = unit
-    taken = take_sett(read_sett_input(values, metrics()))
+    taken = sett_of(counts, windows, unit)
     if as_json:
         click.echo(json.dumps(report.sett_values(taken), indent=2, ensure_ascii=False))
     else:
@@ -147,10 +142,6 @@ def _kit(path: Path | None) -> Kit:
 def _planned(path: Path | None) -> Plan:
     """The plan of a kit file; a refusal names the file it stands in."""
     return plan_kit(_kit(path))
-
-
-def _whole(text: str) -> int | str:
-    return int(text) if text.isascii() and text.isdigit() and len(text) < 10 else text
 
 
 def _progress() -> Callable[[int, int, str], None]:
