@@ -4,11 +4,12 @@ from __future__ import annotations
 
 import hashlib
 import json
-from collections.abc import Iterable, Mapping
+import stat
+from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass
 from pathlib import Path
 
-from layout.errors import LayoutError
+from layout.errors import LayoutError, ascii_safe, shown
 from layout.kit import Kit, read_kit
 from layout.metrics import FontMetrics
 from layout.plan import plan
@@ -19,6 +20,7 @@ from templates_gen.folder import MANIFEST
 from templates_gen.formats import FORMATS, Format
 from templates_gen.outputs import Output, Outputs
 from templates_gen.proof import findings
+from templates_gen.verify.compare import Findings
 
 LARGEST_FILE = 64 * 1024 * 1024
 """Larger files are refused unread: ours are a thousand times smaller."""
@@ -48,7 +50,7 @@ def check(paths: Iterable[Path], kit: Kit | None, metrics: FontMetrics) -> list[
     """Every file of `paths`, folders by their manifest. FaultError where a path cannot be read at all."""
     checked: list[Checked] = []
     for path in paths:
-        checked += _folder(path, kit, metrics) if path.is_dir() else [_file(path, _bytes(path), kit, metrics)]
+        checked += _folder(path, kit, metrics) if _is(Path.is_dir, path) else [_file(path, _bytes(path), kit, metrics)]
     return checked
 
 
@@ -56,16 +58,31 @@ def _folder(folder: Path, kit: Kit | None, metrics: FontMetrics) -> list[Checked
     try:
         digests = _digests(folder)
     except ReadError as error:
-        found = sorted(path for path in folder.iterdir() if _format(path) and path.is_file())
-        whole = Checked(str(folder), None, None, 0.0, (str(error),))
+        found = [path for path in _inside(folder) if _format(path) and _is(Path.is_file, path)]
+        whole = Checked(_said(folder), None, None, 0.0, (str(error),))
         return [whole, *(_file(path, _bytes(path), kit, metrics) for path in found)]
     return [_listed(folder / name, digest, kit, metrics) for name, digest in digests.items()]
+
+
+def _inside(folder: Path) -> list[Path]:
+    try:
+        return sorted(folder.iterdir())
+    except OSError as error:
+        raise fault("read", folder, error, after="") from error
+
+
+def _is(kind: Callable[[Path], bool], path: Path) -> bool:
+    """Whether `path` is of that kind; what cannot be told is not: reading it will say why."""
+    try:
+        return kind(path)
+    except (OSError, ValueError):
+        return False
 
 
 def _digests(folder: Path) -> Mapping[str, str]:
     """The manifest's files and their sha256, as they stand there; ReadError if there is no whole manifest."""
     path = folder / MANIFEST
-    if not path.is_file():
+    if not _is(Path.is_file, path):
         raise ReadError(f"the folder is incomplete: it holds no {MANIFEST}, which is written last")
     try:
         listed = {str(entry["file"]): str(entry["sha256"]) for entry in json.loads(_bytes(path))["files"]}
@@ -77,10 +94,10 @@ def _digests(folder: Path) -> Mapping[str, str]:
 
 
 def _listed(path: Path, digest: str, kit: Kit | None, metrics: FontMetrics) -> Checked:
-    if not path.is_file():
-        return Checked(str(path), None, None, 0.0, (f"missing, though {MANIFEST} lists it",))
+    if not _is(Path.is_file, path):
+        return Checked(_said(path), None, None, 0.0, (f"missing, though {MANIFEST} lists it",))
     data = _bytes(path)
-    result = _file(path, data, kit, metrics)
+    result = _file(path, data, kit, metrics, path.name)
     if hashlib.sha256(data).hexdigest() == digest:
         return result
     problems = (*result.problems, f"is not the file that {MANIFEST} lists")
@@ -93,30 +110,44 @@ def _format(path: Path) -> Format | None:
 
 def _bytes(path: Path) -> bytes:
     try:
-        if path.stat().st_size > LARGEST_FILE:
-            raise FaultError(f"could not read {path}: it is larger than {LARGEST_FILE // 2**20} MB")
-        return path.read_bytes()
-    except OSError as error:
-        raise fault("read", path, error) from error
+        status = path.stat()
+        ours = stat.S_ISREG(status.st_mode) and status.st_size <= LARGEST_FILE
+        data = path.read_bytes() if ours or stat.S_ISDIR(status.st_mode) else b""
+    except (OSError, ValueError) as error:
+        raise fault("read", path, error, after="") from error
+    if not ours:
+        what = f"larger than {LARGEST_FILE // 2**20} MB" if stat.S_ISREG(status.st_mode) else "a device, not a file"
+        raise FaultError(f"could not read {_said(path)}: it is {what}")
+    return data
 
 
-def _file(path: Path, data: bytes, kit: Kit | None, metrics: FontMetrics) -> Checked:
+def _said(path: Path) -> str:
+    return ascii_safe(str(path))
+
+
+def _file(path: Path, data: bytes, kit: Kit | None, metrics: FontMetrics, listed: str = "") -> Checked:
+    """One file; one that is `listed` must be the file of that name, wherever else it may be called as one likes."""
     found: Document | None = None
     asked: Output | None = None
     try:
         form = _format(path)
         if form is None:
             endings = " or ".join(form.suffix for form in FORMATS.values())
-            raise ReadError(f"needs a file that ends in {endings}, got {path.suffix or 'no ending'}")
+            got = shown(path.suffix) if path.suffix else "no ending"
+            raise ReadError(f"needs a file that ends in {endings}, got {got}")
         found = form.read(data)
         file, carried = _inputs(found.about.inputs, metrics)
+        if listed and file != listed:
+            raise ReadError(f"was made as {shown(file)}, not as {shown(listed)}")
         plans = plan(kit or carried)
         asked = Outputs(plans, metrics).output(file)
         result = findings(plans, asked, found)
+        if kit and kit != carried:
+            result += Findings(0.0, ("carries the inputs of another kit than the one given",))
     except LayoutError as error:
         problems = tuple(str(error).splitlines())
-        return Checked(str(path), _counted(asked), _counted(found), 0.0, problems)
-    return Checked(str(path), _counted(asked), _counted(found), result.deviation, result.problems)
+        return Checked(_said(path), _counted(asked), _counted(found), 0.0, problems)
+    return Checked(_said(path), _counted(asked), _counted(found), result.deviation, result.problems)
 
 
 def _inputs(text: str, metrics: FontMetrics) -> tuple[str, Kit]:
@@ -132,7 +163,7 @@ def _inputs(text: str, metrics: FontMetrics) -> tuple[str, Kit]:
 
 
 def _counted(source: Output | Document | None) -> Count | None:
-    if source is None:
+    if source is None or not source.sheets:
         return None
     first = source.sheets[0]
     size = (round(first.width, 4), round(first.height, 4))

@@ -7,12 +7,13 @@ from pathlib import Path
 
 from layout.errors import LayoutError, ascii_safe
 
+_NO_PERMISSION = "there is no permission to do that"
 _REASONS = {
     errno.ENOSPC: "the disk is full",
     errno.EDQUOT: "the disk quota is used up",
     errno.EFBIG: "the file would be larger than this system allows",
-    errno.EACCES: "there is no permission to write there",
-    errno.EPERM: "there is no permission to write there, or the file is open in another program",
+    errno.EACCES: _NO_PERMISSION,
+    errno.EPERM: _NO_PERMISSION,
     errno.EROFS: "the disk can only be read",
     errno.ENOTDIR: "a part of that path is a file, not a folder",
     errno.EEXIST: "a file of that name is in the way",
@@ -27,7 +28,18 @@ class FaultError(LayoutError):
     """Something outside the kit stands in the way; what was there before is still there."""
 
 
-def fault(doing: str, path: Path, error: OSError) -> FaultError:
-    """A sentence for what an operating system said while `doing` something with `path`."""
-    reason = _REASONS.get(error.errno or 0, error.strerror or "the system gave no reason")
-    return FaultError(f"could not {doing} {ascii_safe(str(path))}: {reason}; nothing was changed there")
+def fault(
+    doing: str, path: Path, error: OSError | ValueError, *, after: str = "nothing was changed there"
+) -> FaultError:
+    """A sentence for what an operating system said while `doing` something with `path`; `after` tells how it left us."""
+    reason = _reason(error)
+    if doing == "replace" and reason == _NO_PERMISSION:  # some systems say so of a file that is only open elsewhere
+        reason += ", or it is open in another program"
+    tail = f"; {after}" if after else ""
+    return FaultError(f"could not {doing} {ascii_safe(str(path))}: {reason}{tail}")
+
+
+def _reason(error: OSError | ValueError) -> str:
+    if not isinstance(error, OSError):
+        return "the name holds a character that no file name can hold"
+    return _REASONS.get(error.errno or 0) or error.strerror or "the system gave no reason"

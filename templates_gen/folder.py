@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
+import errno
 import os
-from collections.abc import Iterable
+from contextlib import suppress
 from pathlib import Path
 from typing import Self
 
-from templates_gen.faults import FaultError, fault
+from templates_gen.faults import fault
 
 MANIFEST = "manifest.json"
 
@@ -22,30 +23,34 @@ class Exchange:
         self.folder = folder
         self._tag = f"{os.getpid()}.part"
         self._made: list[str] = []
-        self._made_folder = False
+        self._made_folders: list[Path] = []
 
     def __enter__(self) -> Self:
         try:
-            if not self.folder.is_dir():
-                self.folder.mkdir(parents=True)
-                self._made_folder = True
-        except OSError as error:
+            for folder in reversed((self.folder, *self.folder.parents)):
+                if not folder.is_dir():
+                    folder.mkdir(exist_ok=True)
+                    self._made_folders.append(folder)
+        except (OSError, ValueError) as error:
+            self.__exit__()
             raise fault("make the folder", self.folder, error) from error
         return self
 
     def __exit__(self, *_: object) -> None:
         for name in self._made:
-            self._new(name).unlink(missing_ok=True)
-        if self._made_folder and not any(self.folder.iterdir()):
-            self.folder.rmdir()
+            with suppress(OSError):
+                self._new(name).unlink(missing_ok=True)
+        for folder in reversed(self._made_folders):
+            with suppress(OSError):  # one that holds anything stays
+                folder.rmdir()
 
     def write(self, name: str, data: bytes) -> bytes:
         """Writes `data` under a temporary name, and returns what can be read back from there."""
         place = self.folder / name
-        if place.is_dir():
-            raise FaultError(f"could not write {place}: a folder of that name is in the way; nothing was changed there")
-        self._made.append(name)
         try:
+            if place.is_dir():
+                raise IsADirectoryError(errno.EISDIR, "")
+            self._made.append(name)
             self._new(name).write_bytes(data)
             return self._new(name).read_bytes()
         except OSError as error:
@@ -54,31 +59,35 @@ class Exchange:
     def settle(self) -> None:
         """Moves every file into place, the manifest out of the way first and in last."""
         order = sorted(self._made, key=lambda name: name == MANIFEST)
-        kept: list[str] = []
-        moved: list[str] = []
         name = MANIFEST
         try:
             for name in reversed(order):
-                if (self.folder / name).exists():
+                if os.path.lexists(self.folder / name):
                     (self.folder / name).replace(self._old(name))
-                    kept.append(name)
             for name in order:
                 self._new(name).replace(self.folder / name)
-                moved.append(name)
-        except OSError as error:
-            self._restore(moved, kept)
-            raise fault("replace", self.folder / name, error) from error
-        self._drop(kept)
+        except BaseException as error:  # whatever stops it, a keystroke too: all or nothing
+            stuck = self._restore(order)
+            if not isinstance(error, OSError):
+                raise
+            after = f"what was there lies beside it as {', '.join(stuck)}" if stuck else "nothing was changed there"
+            raise fault("replace", self.folder / name, error, after=after) from error
+        for name in order:
+            with suppress(OSError):
+                self._old(name).unlink(missing_ok=True)
 
-    def _restore(self, moved: Iterable[str], kept: Iterable[str]) -> None:
-        for name in moved:
-            (self.folder / name).unlink(missing_ok=True)
-        for name in kept:
-            self._old(name).replace(self.folder / name)
-
-    def _drop(self, kept: Iterable[str]) -> None:
-        for name in kept:
-            self._old(name).unlink(missing_ok=True)
+    def _restore(self, order: list[str]) -> list[str]:
+        """Puts back what was there, the manifest last; the names of files that would not go back."""
+        stuck = []
+        for name in order:
+            try:
+                if os.path.lexists(self._old(name)):
+                    self._old(name).replace(self.folder / name)
+                elif not os.path.lexists(self._new(name)):  # moved into a place where nothing was
+                    (self.folder / name).unlink(missing_ok=True)
+            except OSError:
+                stuck.append(self._old(name).name)
+        return stuck
 
     def _new(self, name: str) -> Path:
         return self.folder / f".{name}.{self._tag}"
