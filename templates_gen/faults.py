@@ -31,7 +31,7 @@ class FaultError(LayoutError):
 def fault(
     doing: str, path: Path, error: OSError | ValueError, *, after: str = "nothing was changed there"
 ) -> FaultError:
-    """A sentence for what an operating system said while `doing` something with `path`; `after` tells how it left us."""
+    """A sentence for what a system said while `doing` something with `path`, and how things stand `after`."""
     reason = _reason(error)
     if doing == "replace" and reason == _NO_PERMISSION:  # some systems say so of a file that is only open elsewhere
         reason += ", or it is open in another program"
