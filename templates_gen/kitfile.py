@@ -5,6 +5,7 @@ from __future__ import annotations
 import errno
 import re
 import tomllib
+from functools import cache
 from importlib import resources
 from pathlib import Path
 
@@ -75,6 +76,7 @@ def _text(path: str | Path) -> str:
         ) from None
 
 
+@cache
 def _starter() -> str:
     return resources.files("templates_gen").joinpath("data/demo.toml").read_text(encoding="utf-8")
 
@@ -103,6 +105,7 @@ _REASONS = {
     errno.ENOTDIR: "a part of that path is a file, not a folder",
     errno.ENAMETOOLONG: "the name is too long",
     errno.ENOSPC: "the disk is full",
+    errno.EFBIG: "the file would be larger than this system allows",
     errno.EROFS: "that disk can only be read",
 }
 
