@@ -38,7 +38,7 @@ def walked(content: bytes, fonts: Mapping[str, Font]) -> tuple[Shape, ...]:
     for operator, other, numbers in instructions(content.removeprefix(_IDENTITY)):
         act = _OPERATORS.get((walk.place, operator, other[:1], len(numbers)))
         if act is None:
-            raise ReadError(f"the page uses the operator {shown(operator)} {walk.place} as our files never do")
+            raise ReadError(f"the page uses {shown(operator.decode())} {walk.place}, as no file of ours does")
         act(walk, other, numbers)
     if walk.place != _PAGE:
         raise ReadError(f"the page ends {walk.place}")

@@ -47,6 +47,8 @@ def read(data: bytes) -> Document:
         return _read(data)
     except ReadError:
         raise
+    except KeyError as error:
+        raise ReadError(f"the PDF lacks {shown(error.args[0])}") from error
     except Exception as error:  # pypdf meets broken files with errors of every kind; each of them means: not ours
         raise ReadError(f"the PDF is damaged ({type(error).__name__}: {shown(str(error))})") from error
 
@@ -80,7 +82,7 @@ def _only(found: Any, keys: set[str], where: str) -> Mapping[str, Any]:
     if not isinstance(found, dict):
         raise ReadError(f"the PDF's {where} is not a dictionary")
     if strange := sorted(found.keys() - keys):
-        raise ReadError(f"the PDF's {where} holds {shown(strange[0])}, which our files never do")
+        raise ReadError(f"the PDF's {where} holds {shown(strange[0])}, which none of ours does")
     return found
 
 
@@ -113,7 +115,7 @@ def _stream(found: Any, keys: set[str], where: str) -> bytes:
     stream = found.get_object()
     _only(stream, keys, where)
     if stream.get("/Filter", "/FlateDecode") not in ("/FlateDecode", ["/FlateDecode"]):
-        raise ReadError(f"the PDF's {where} is packed as {stream['/Filter']}, which our files never do")
+        raise ReadError(f"the PDF's {where} is packed as {stream['/Filter']}, as no file of ours does")
     data: bytes = stream.get_data()
     return data
 

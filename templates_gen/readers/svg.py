@@ -22,12 +22,12 @@ LARGEST_FILE = 64_000_000
 
 _DECLARATION = b'<?xml version="1.0" encoding="utf-8" ?>\n<svg '
 _SVG = "{http://www.w3.org/2000/svg}"
-_NUMBER = r"(-?\d{1,7}+(?:\.\d++)?+)"
+_NUMBER = r"(-?[0-9]{1,7}+(?:\.[0-9]++)?+)"
 _LINE_TO = rf"L{_NUMBER} {_NUMBER}"
 _ARC_TO = rf"A{_NUMBER} {_NUMBER} 0 0 ([01]) {_NUMBER} {_NUMBER}"
 _STEP = re.compile(rf" (?:{_LINE_TO}|{_ARC_TO})")
 _PATH = re.compile(rf"M{_NUMBER} {_NUMBER}((?:{_STEP.pattern})++)( Z)?+(?: (?=M)|\Z)")
-_SIZE = re.compile(r"(\d{1,7}(?:\.\d++)?+)mm")  # 1 mm is 1 unit: the view box must repeat the size
+_SIZE = re.compile(r"([0-9]{1,7}+(?:\.[0-9]++)?+)mm")  # 1 mm is 1 unit: the view box must repeat the size
 
 
 def read(data: bytes) -> Document:
@@ -56,7 +56,7 @@ def read(data: bytes) -> Document:
 def _size(root: ElementTree.Element) -> tuple[float, float]:
     """Width and height of the sheet; refused unless one unit of the drawing is one millimetre."""
     if root.tag != _SVG + "svg" or set(root.keys()) - {"baseProfile", "version"} != {"width", "height", "viewBox"}:
-        raise ReadError(f"the SVG begins with {shown(root.tag)} and {shown(sorted(root.keys()))}")
+        raise ReadError(f"the SVG begins with {_tag(root)} and {shown(sorted(root.keys()))}")
     if root.get("baseProfile", "full") != "full" or root.get("version", "1.1") != "1.1":
         raise ReadError("the SVG asks for another profile or version than ours")
     width, height = _SIZE.fullmatch(root.attrib["width"]), _SIZE.fullmatch(root.attrib["height"])
@@ -66,15 +66,20 @@ def _size(root: ElementTree.Element) -> tuple[float, float]:
     return float(width[1]), float(height[1])
 
 
+def _tag(part: ElementTree.Element) -> str:
+    """An element's name as it may stand in a sentence."""
+    return shown(part.tag.removeprefix(_SVG))
+
+
 def _text(part: ElementTree.Element) -> str:
     if part.attrib or len(part) or (part.tail or "").strip():
-        raise ReadError(f"the SVG holds more than text in {shown(part.tag)}")
+        raise ReadError(f"the SVG holds more than text in {_tag(part)}")
     return part.text or ""
 
 
 def _no_text(part: ElementTree.Element) -> None:
     if (part.text or "").strip() or (part.tail or "").strip():
-        raise ReadError(f"the SVG holds text in or after {shown(part.tag)}")
+        raise ReadError(f"the SVG holds text in or after {_tag(part)}")
 
 
 def _attributes(pen: Pen) -> dict[str, str]:
@@ -98,14 +103,13 @@ def _group(group: ElementTree.Element, seen: dict[Pen, int], height: float) -> I
     pen, look = _PENS.get(name.partition("-")[0], (Pen.MARK, {}))
     seen[pen] = seen.get(pen, 0) + 1
     wanted = {"id": pen.value if seen[pen] == 1 else f"{pen.value}-{seen[pen]}", **look}
-    if group.tag != _SVG + "g" or dict(group.items()) != wanted:
-        look = dict(group.items())
-        raise ReadError(f"the SVG holds {shown(group.tag)} with {shown(look)}, which is none of our pens")
+    if group.tag != _SVG + "g" or dict(group.items()) != wanted or not len(group):
+        raise ReadError(f"the SVG holds {_tag(group)} {shown(name)}, which is not the next run of one of our pens")
     _no_text(group)
     for part in group:
         _no_text(part)
         if part.tag != _SVG + "path" or part.keys() != ["d"] or len(part):
-            raise ReadError(f"the SVG holds {shown(part.tag)} with {shown(sorted(part.keys()))} among its paths")
+            raise ReadError(f"the SVG holds {_tag(part)} with {shown(sorted(part.keys()))} among its paths")
         paths = list(_paths(part.attrib["d"], pen, height))
         if pen.ink.fills:
             if not all(path.closed for path in paths):
@@ -123,7 +127,9 @@ def _paths(commands: str, pen: Pen, height: float) -> Iterator[Path]:
     while position < len(commands) or position == 0:
         found = _PATH.match(commands, position)
         if not found:
-            raise ReadError(f"the SVG holds the path {shown(commands[position : position + 50])}, which ours never do")
+            raise ReadError(
+                f"the SVG holds the path {shown(commands[position : position + 50])}, as no file of ours does"
+            )
         start = Point(float(found[1]), height - float(found[2]))
         yield Path(start, tuple(_steps(start, found[3], height)), pen, found.groups()[-1] is not None)
         position = found.end()

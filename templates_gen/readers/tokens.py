@@ -32,7 +32,8 @@ def instructions(content: bytes) -> Iterator[Instruction]:
     while position < len(content):
         found = match(content, position)
         if found is None:
-            raise ReadError(f"the page holds {shown(content[position : position + 30])}, which our files never do")
+            rest = content[position : position + 30].decode("latin-1").strip()
+            raise ReadError(f"the page holds {shown(rest)}, as no file of ours does")
         other, numbers, operator = found.groups()
         yield operator, other, [float(number) for number in numbers.split()]
         position = found.end()
@@ -43,7 +44,7 @@ def dashes(array: bytes) -> Numbers:
     try:
         return [float(number) for number in array[1:-1].split()]
     except ValueError as error:
-        raise ReadError(f"the page holds the dashes {shown(array)}") from error
+        raise ReadError(f"the page holds the dashes {shown(array.decode())}") from error
 
 
 def words(string: bytes, font: Font) -> str:

@@ -46,6 +46,7 @@ def write(sheets: Sequence[Sheet], about: About) -> bytes:
 
 def _canvas(about: About, keywords: str) -> Any:
     from reportlab.pdfbase import pdfmetrics
+    from reportlab.pdfbase.pdfdoc import PDFString
     from reportlab.pdfbase.ttfonts import TTFont
     from reportlab.pdfgen.canvas import Canvas
 
@@ -54,15 +55,18 @@ def _canvas(about: About, keywords: str) -> Any:
     # invariant: no clock in the file. initialFontName: otherwise every page asks for Helvetica.
     first_font: Any = fonts.FONT_NAME  # its type is given wrong
     canvas: Any = Canvas("", pageCompression=1, invariant=1, initialFontName=first_font, lang=LANGUAGE)
-    canvas.setTitle(about.title)
     canvas.setAuthor(AUTHOR)
     canvas.setCreator(AUTHOR)
     canvas.setSubject("")
     canvas.setKeywords(keywords)
     canvas.setViewerPreference("PrintScaling", "None")
-    # Even an invariant canvas takes its date from SOURCE_DATE_EPOCH, and makes it part of the file's identity.
+    # Left to itself the library picks among encodings, loses some letters and writes "þÿ" as another encoding's sign.
+    canvas.setTitle(PDFString(about.title, enc="utf-16"))
+    # Even an invariant canvas takes its date from SOURCE_DATE_EPOCH and makes it part of the file's identity, which
+    # also cannot take a title with an encoding. So both are given.
     canvas.setDateFormatter(lambda *_: _DATE)
-    canvas._doc.signature = hashlib.md5(usedforsecurity=False)
+    canvas._doc.signature = hashlib.md5((about.title + keywords).encode(), usedforsecurity=False)
+    canvas._doc.info.digest = lambda _: None
     return canvas
 
 

@@ -15,7 +15,7 @@ from multiprocessing import get_context
 from pathlib import Path as FilePath
 
 import pytest
-from hypothesis import given
+from hypothesis import example, given, settings
 from hypothesis import strategies as st
 from strategies import sheets
 
@@ -75,6 +75,7 @@ def assert_same(wanted: Sheet, found: Sheet) -> None:
 
 
 @names
+@settings(deadline=None)
 @given(drawn=sheets(LETTERS))
 def test_every_sheet_comes_back(name: str, drawn: Sheet) -> None:
     """Whatever is drawn is read back: shapes, order, pens and words exactly, places to a micrometre."""
@@ -84,6 +85,7 @@ def test_every_sheet_comes_back(name: str, drawn: Sheet) -> None:
 
 
 @names
+@settings(deadline=None)
 @given(inputs=st.text(st.characters(exclude_categories=["Cs"])))
 def test_the_inputs_come_back_to_the_letter(name: str, inputs: str) -> None:
     """The inputs are any Unicode text whatever, control characters and non-characters included."""
@@ -92,6 +94,11 @@ def test_the_inputs_come_back_to_the_letter(name: str, inputs: str) -> None:
 
 
 @names
+@example(title="þÿ")
+@example(title="ï»¿x")
+@example(title="\xad")
+@example(title="½ € Ž •")
+@settings(deadline=None)
 @given(title=st.text(st.characters(exclude_categories=["Cs", "Cc"], exclude_characters="\ufffe\uffff"), max_size=30))
 def test_a_title_comes_back(name: str, title: str) -> None:
     """A title in any script is read back as it was given, or is refused before anything is written."""
