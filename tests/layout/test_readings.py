@@ -79,3 +79,9 @@ def test_a_count_that_cannot_be_is_the_odd_one_out(sett: Fraction, chosen: list[
     readings.insert(odd, Reading(2 * int(2 * sett * over.mm) + 4, over, measured=True))
     with pytest.raises(FieldError, match=f"reading {odd + 1} as the odd one out"):
         take_sett(SettInput(tuple(readings)))
+
+
+def test_no_readings_at_all_are_refused() -> None:
+    """Neither readings nor a sett given leave nothing to take."""
+    with pytest.raises(FieldError, match=r"^sett\.readings: needs at least one reading, got nothing"):
+        take_sett(SettInput())
