@@ -30,7 +30,7 @@ class Weaving:
     near_end: Literal["bottom", "top"] = "bottom"
     slant: Literal["shared", "face straight"] = "shared"
     start: Literal["left", "right"] = "left"
-    first_pass: Literal["face", "back"] = "face"  # noqa: S105 (a pass of thread)
+    first_pass: Literal["face", "back"] = "face"
 
 
 @dataclass(frozen=True, slots=True)

@@ -101,8 +101,8 @@ SETTS_READ = [
 ]
 
 SETTS_REFUSED = [
-    "8", "8 in", "8 cm", "epi", "per inch", "8 per", "8 ends", "8 ends per", "8 per 2 in", "8 per 5 cm",
-    "30/100 cm", "8 per m", "8 per px", "8 per ft", "8 per", "8 dpi", "8 epi 2", "--8 epi", "NaN epi", "inf epi", "1e3 epi",
+    "8", "8 in", "8 cm", "epi", "per inch", "8 per", "8 ends", "8 ends per", "8 per 2 in", "8 per 5 cm", "8 per px",
+    "30/100 cm", "8 per m", "8 per ft", "8 per", "8 dpi", "8 epi 2", "--8 epi", "NaN epi", "inf epi", "1e3 epi",
     "1,500 epi", "", "8 per 10 in", "8 per 0 cm", "٣ epi", "8 ep\u0131", "8 end\u017f per cm", "9" * 200 + " epi",
 ]  # fmt: skip
 
