@@ -73,7 +73,7 @@ def test_a_tie_on_outside_the_limit_is_not_counted() -> None:
 
 
 def test_eight_an_inch_is_eight_in_every_inch() -> None:
-    """Eight ends an inch are eight in an inch, not nine (a tapestry teacher's rule): four winds to each of four inches."""
+    """Eight ends an inch are eight, not nine (a tapestry teacher's rule): four winds to each of four inches."""
     found = expected(kit_of(wound("shared", "left", "face", "4 in")), 8 / INCH, INCH)
     assert [total for _, total in found.lines["near"]] == [4, 8, 12, 16]
     assert [total for _, total in found.lines["far"]] == [4, 8, 12, 16]
