@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import unicodedata
 from collections.abc import Sequence
 
 from layout.metrics import FontMetrics
@@ -13,8 +14,8 @@ LEAD = 10 * PT
 SMALL = 8 * PT
 """The type scale, mm to the em. Nothing that is read at the bench is smaller than SMALL."""
 
-LEADING = 1.35
-"""Distance of baselines in a paragraph, in ems."""
+LEADING = 1.45
+"""Distance of baselines in a paragraph, in ems: two accents on a capital stay clear of the tails above them."""
 
 
 def left(words: str, size: float, at: Point) -> Text:
@@ -25,6 +26,12 @@ def left(words: str, size: float, at: Point) -> Text:
 def right(words: str, size: float, at: Point, metrics: FontMetrics) -> Text:
     """`words` that end at `at`."""
     return Text(Point(at.x - metrics.width(words, size), at.y), size, words)
+
+
+def is_tall(words: str) -> bool:
+    """Whether any letter rises far above a plain capital: a capital with an accent, or a letter with two."""
+    marks = ((letter, len(unicodedata.normalize("NFD", letter)) - 1) for letter in words)
+    return any(count > 1 or (count == 1 and not letter.islower()) for letter, count in marks)
 
 
 def wrap(words: str, size: float, width: float, metrics: FontMetrics) -> list[str]:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import replace
+from functools import cache
 from typing import Literal, NamedTuple
 
 from layout.errors import FieldError, LayoutError
@@ -53,11 +54,12 @@ def choose(build: Build, paper: Paper, furnish: Furnish, metrics: FontMetrics) -
 
     Raises FieldError on paper.lay or paper.size, naming what would fit, where nothing does.
     """
+    made: Build = cache(build)
     ways = [way for way in (*_ORDER, *_TILED) if paper.lay in ("auto", way.name)]
     for way in ways:
-        if laying := _try(build, paper, way, furnish, metrics):
+        if laying := _try(made, paper, way, furnish, metrics):
             return laying
-    raise _refusal(build, paper, furnish, metrics)
+    raise _refusal(made, paper, furnish, metrics)
 
 
 def _try(build: Build, paper: Paper, way: _Way, furnish: Furnish, metrics: FontMetrics) -> Laying | None:
@@ -90,7 +92,7 @@ def _tiles(build: Build, part: Part, way: _Way, furnish: Furnish, bare: Area, me
         return None
     said = _said(part, count)
     joints = joints_of(part, count)
-    jointed = replace(build(way.low, joints), notes=said.notes)
+    jointed = replace(build(way.low, tuple(joints)), notes=said.notes)
     area = furnish(bare, said)
     sheets: list[list[Piece]] = []
     free = area
@@ -110,8 +112,8 @@ def _tiles(build: Build, part: Part, way: _Way, furnish: Furnish, bare: Area, me
 def _said(part: Part, count: int) -> Part:
     distance = f"{proof_distance(part):.1f}"
     note = (
-        f"In {count} pieces: trim one piece along its joint, lay it on the next so that all three crosses meet, tape "
-        f"it, then cut the strip out. Joined, the small crosses at its two ends are {distance} mm apart."
+        f"In {count} pieces: against a window, lay each piece on the next so that the three large crosses meet, tape "
+        f"them, then cut the strip out. Joined, the small crosses at its two ends are {distance} mm apart."
     )
     return replace(part, notes=(*part.notes, note))
 

@@ -20,6 +20,7 @@ PRINTING = (
 )
 KNIFE = "Cut on a mat along a steel rule with a sharp blade, fingers clear; blades are not for children."
 
+_OVERHANG = 1.0  # some letters reach past where they begin or end: the head keeps so far inside the margins
 _HEAD_WIDTH, _BAR_GAP, _BAR_BAND, _TICK, _LABEL_UP, _SPACE = 140.0, 5.4, 12.0, 1.4, 1.0, 3.0
 _TEXT_WIDTH = 82.0
 
@@ -46,8 +47,8 @@ def _head(area: Area, head: Head, metrics: FontMetrics) -> tuple[list[Shape], Bo
     y = area.top
     for size, words, gap in ((TITLE, (head.title,), 0.0), (LEAD, head.lines, 0.4), (SMALL, head.notes, 1.2)):
         y -= gap
-        lines = [row for one in words for row in wrap(one, size, width, metrics)]
-        shapes += paragraph(lines, size, Point(area.left, y), metrics)
+        lines = [row for one in words for row in wrap(one, size, width - 2 * _OVERHANG, metrics)]
+        shapes += paragraph(lines, size, Point(area.left + _OVERHANG, y), metrics)
         y -= paragraph_height(len(lines), size, metrics)
     return shapes, (area.left, y - _SPACE, area.left + width, area.top)
 

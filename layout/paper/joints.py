@@ -12,13 +12,14 @@ from layout.shapes import Path, Point, Region, Shape, Step, Text, cross
 from layout.sheet import Part
 from layout.typeset import SMALL
 
-OVERLAP = 10.0
+OVERLAP = 14.0
 """Each piece goes on this far past its joints, in mm."""
 
 MOST_PIECES = 60
 
-_OFF, _ARM, _THIRD = 5.0, 4.0, 9.0
-_LABEL_AT = 20.0
+_OFF, _ARM, _THIRD = 5.0, 4.0, 9.5
+_WHOLE = 8.0  # and further, at most so far, where a running total would be cut from its line
+_LABEL_AT, _CLEAR = 8.0, 0.3
 
 Build = Callable[[bool, Sequence[float]], Part]
 """Makes a part: in its low form or not, with words clear of these joints."""
@@ -27,7 +28,7 @@ Build = Callable[[bool, Sequence[float]], Part]
 def frame_of(part: Part, count: int) -> Part:
     """An empty piece as large as each of `count` pieces of `part` would be."""
     _, low, _, high = part.box
-    length = part.length / count + 2 * OVERLAP
+    length = part.length / count + 2 * (OVERLAP + _WHOLE)
     return replace(part, shapes=(), box=(0.0, low - _OFF - _ARM, length, high + _OFF + _ARM))
 
 
@@ -40,14 +41,15 @@ def pieces(part: Part, joints: Sequence[float], metrics: FontMetrics) -> list[Pa
     """`part` cut at `joints`, each piece with the crosses of its joints and its number written beside it."""
     left, low, right, high = part.box
     edges = [left, *joints, right]
+    totals = _totals(part.shapes, metrics)
     found = []
     for k, (start, end) in enumerate(pairwise(edges)):
-        begin = start - OVERLAP if k else left
-        stop = end + OVERLAP if k < len(joints) else right
+        begin = _off(start - OVERLAP, totals, 0) if k else left
+        stop = _off(end + OVERLAP, totals, 1) if k < len(joints) else right
         marks = [point for joint in (start, end) if joint in joints for point in _crosses(joint, low, high)]
         kept = [point for point in part.datum if begin <= point.x <= stop]
         hairs = [hair for point in marks for hair in cross(point, _ARM, Pen.REGISTER)]
-        label = Text(Point(begin + _LABEL_AT, high + _OFF - 1), SMALL, f"piece {k + 1} of {len(edges) - 1}")
+        label = Text(Point(start + _LABEL_AT, high + _OFF - 1), SMALL, f"piece {k + 1} of {len(edges) - 1}")
         shapes = (*hairs, *_within(part.shapes, begin, stop, metrics), label)
         box = (begin, low - _OFF - _ARM, stop, high + _OFF + _ARM)
         found.append(replace(part, shapes=shapes, datum=(*marks, *kept), box=box))
@@ -63,17 +65,44 @@ def _crosses(joint: float, low: float, high: float) -> tuple[Point, Point, Point
     return Point(joint, high + _OFF), Point(joint, low - _OFF), Point(joint + _THIRD, low - _OFF)
 
 
+Span = tuple[float, float]
+
+
+def _totals(shapes: Sequence[Shape], metrics: FontMetrics) -> list[Span]:
+    """From where to where each unit line and the total drawn after it reach."""
+    spans = []
+    for one, other in pairwise(shapes):
+        if isinstance(one, Path) and one.pen is Pen.UNIT and isinstance(other, Text):
+            first, last = _span(other, metrics)
+            spans.append((min(first, one.start.x) - _CLEAR, max(last, one.start.x) + _CLEAR))
+    return spans
+
+
+def _off(edge: float, spans: Sequence[Span], side: int) -> float:
+    """`edge`, or the `side` (0 lower, 1 upper) of the span that it would cut."""
+    return next((span[side] for span in spans if span[0] < edge < span[1]), edge)
+
+
+def _span(shape: Text | Region, metrics: FontMetrics) -> Span:
+    if isinstance(shape, Text):
+        return shape.at.x, shape.at.x + metrics.width(shape.words, shape.size)
+    xs = [point.x for contour in shape.contours for point in contour.points()]
+    return min(xs), max(xs)
+
+
 def _within(shapes: Sequence[Shape], begin: float, stop: float, metrics: FontMetrics) -> list[Shape]:
-    """Lines cut off at `begin` and `stop`; words and regions only where they are whole."""
+    """Lines cut off at `begin` and `stop`; words, with the arrow head drawn after them, only where they are whole."""
     kept: list[Shape] = []
-    for shape in shapes:
+    phrase: list[Text | Region] = []
+    for shape in [*shapes, None]:
+        if phrase and not isinstance(shape, Region):
+            spans = [_span(piece, metrics) for piece in phrase]
+            kept += phrase if all(begin <= first and last <= stop for first, last in spans) else []
+            phrase = []
         if isinstance(shape, Path):
             kept += _clipped(shape, begin, stop)
-        elif isinstance(shape, Region):
-            xs = [point.x for contour in shape.contours for point in contour.points()]
-            kept += [shape] if begin <= min(xs) and max(xs) <= stop else []
-        elif begin <= shape.at.x and shape.at.x + metrics.width(shape.words, shape.size) <= stop:
-            kept.append(shape)
+        elif shape is not None:
+            phrase.append(shape)
     return kept
 
 

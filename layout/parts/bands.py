@@ -11,10 +11,15 @@ from math import pi
 from layout.frame import FlatEnd, RoundBar
 from layout.pens import Pen
 
-_ROW, _LOW_ROW = 3.4, 3.2  # heights of a row of small words
+_ROW, _LOW_ROW, _TALLER = 3.4, 3.2, 0.8  # heights of a row of small words, and more for capitals with accents
 _MARK_UP, _MARK_DOWN, _NUMBERS = 1.8, 1.0, 2.8
+_WORDS_FROM = 0.15  # the first row of words begins so far inside the numbers' band, whose figures leave it free
 _GLUE, _GLUE_TOP = 6.0, 1.6
 _FLAP = 8.0
+
+UNITS_SHORT = 0.35
+EDGE_CLEAR = 0.35
+"""A row of words ends at least so far from the edge of the paper, in mm."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -35,6 +40,11 @@ class Bands:
     below: float | None = None
     glue: float | None = None
 
+    @property
+    def units_to(self) -> float:
+        """How far up unit lines and limits reach: as high as the figures, clear of the words above."""
+        return self.numbers[1] - UNITS_SHORT
+
     def rows(self, count: int) -> list[float]:
         """The lower edge v of each of the first `count` rows."""
         low, high = self.room
@@ -50,12 +60,17 @@ def low_bands() -> Bands:
     """The low form: the outermost line only, about 10 mm with one row of words."""
     top = _MARK_UP + _NUMBERS
     outermost = ((0.0, Pen.REGISTER),)
-    return Bands((-_MARK_DOWN, _MARK_UP), (_MARK_UP, top), outermost, top, -2.0, (top, top), _LOW_ROW)
+    words = top - _WORDS_FROM
+    return Bands((-_MARK_DOWN, _MARK_UP), (_MARK_UP, top), outermost, top, -2.0, (words, words), _LOW_ROW)
 
 
-def full_bands(ends: RoundBar | FlatEnd) -> Bands | None:
-    """The full form for these frame ends; None where a bar is too thin to carry marks and numbers on its face."""
-    return _over_edge(ends) if isinstance(ends, FlatEnd) else _round_bar(ends)
+def full_bands(ends: RoundBar | FlatEnd, *, tall: bool = False) -> Bands | None:
+    """The full form for these frame ends; None where a bar is too thin to carry marks and numbers on its face.
+
+    `tall` words hold capitals with accents and take higher rows.
+    """
+    row = _ROW + (_TALLER if tall else 0.0)
+    return _over_edge(ends, row) if isinstance(ends, FlatEnd) else _round_bar(ends, row)
 
 
 def tallest(ends: RoundBar | FlatEnd) -> float:
@@ -63,24 +78,26 @@ def tallest(ends: RoundBar | FlatEnd) -> float:
     return pi * float(ends.diameter.mm) - 1 if isinstance(ends, RoundBar) else float("inf")
 
 
-def _round_bar(bar: RoundBar) -> Bands | None:
+def _round_bar(bar: RoundBar, row: float) -> Bands | None:
     """From face (quarter turn up) over the outermost line to the back (quarter turn down), and a gluing edge."""
     quarter = bar.half_turn_mm / 2
     top = _MARK_UP + _NUMBERS
     if quarter < top + 0.2:
         return None
-    roomy = quarter >= top + _ROW + 0.2
+    words = top - _WORDS_FROM
+    roomy = quarter >= words + row + EDGE_CLEAR
     low = -quarter if roomy else -_MARK_DOWN
-    room = (top, quarter - 0.2) if roomy else (-quarter + 0.4, -_MARK_DOWN - 0.8)
+    room = (words, quarter - EDGE_CLEAR) if roomy else (-quarter + 0.4, -_MARK_DOWN - 0.8)
     lines = tuple((v, Pen.REGISTER) for v in (quarter, 0.0, -quarter))
     below = -quarter - _GLUE_TOP
-    return Bands((low, _MARK_UP), (_MARK_UP, top), lines, quarter, -quarter - _GLUE, room, _ROW, below, -quarter)
+    return Bands((low, _MARK_UP), (_MARK_UP, top), lines, quarter, -quarter - _GLUE, room, row, below, -quarter)
 
 
-def _over_edge(end: FlatEnd) -> Bands:
+def _over_edge(end: FlatEnd, row: float) -> Bands:
     """A flap on the face, the edge between two folds, and a gluing flap on the back."""
     fold = end.half_turn_mm / 2
     top = fold + _MARK_UP + _NUMBERS
     lines = ((fold, Pen.FOLD), (0.0, Pen.REGISTER), (-fold, Pen.FOLD))
     marks, numbers = (-fold, fold + _MARK_UP), (fold + _MARK_UP, top)
-    return Bands(marks, numbers, lines, fold + _FLAP, -fold - _FLAP, (top, top), _ROW, glue=-fold)
+    words = top - _WORDS_FROM
+    return Bands(marks, numbers, lines, fold + _FLAP, -fold - _FLAP, (words, words), row, glue=-fold)

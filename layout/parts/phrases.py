@@ -14,7 +14,7 @@ Arrow = Literal["", "left", "right", "up", "down"]
 ARROW = 2.2
 """Length of an arrow head, in mm."""
 
-_ARROW_GAP, _GAP, _CENTRE_GAP = 0.8, 4.0, 0.8
+_ARROW_GAP, _GAP, _CENTRE_GAP, _WALL = 0.8, 4.0, 0.8, 0.2
 Span = tuple[float, float]
 
 
@@ -59,7 +59,7 @@ class Packer:
 
     def __init__(self, left: float, right: float, walls: Sequence[float], metrics: FontMetrics) -> None:
         self.left, self.right, self.metrics = left, right, metrics
-        self.walls = [(wall - 0.2, wall + 0.2) for wall in walls]
+        self.walls = [(wall - _WALL, wall + _WALL) for wall in walls]
         self.rows: list[_Row] = []
 
     def pack(self, phrases: Sequence[Phrase]) -> list[Set]:
@@ -72,7 +72,7 @@ class Packer:
         return [placed for row in range(len(self.rows)) for placed in self._set(row)]
 
     def _broken(self, phrase: Phrase) -> list[Phrase]:
-        most = self.right - self.left
+        most = min(self._slack(gap, ()) - _GAP for gap in self._gaps(_Row(list(self.walls))))
         if phrase.width(self.metrics) <= most:
             return [phrase]
         lines = wrap(phrase.words, SMALL, most - ARROW - _ARROW_GAP, self.metrics)
@@ -87,7 +87,9 @@ class Packer:
         width = phrase.width(self.metrics)
         start = {"left": self.left, "right": self.right - width, "centre": _CENTRE_GAP}[phrase.stand]
         span = (0.0 if phrase.stand == "centre" else start, start + width)
-        if any(low < span[1] + _GAP and span[0] - _GAP < high for low, high in row.taken) and row.taken != self.walls:
+        walled = any(low < span[1] and start < high for low, high in self.walls)
+        others = row.taken[len(self.walls) :]
+        if walled or any(low < span[1] + _GAP and span[0] - _GAP < high for low, high in others):
             return False
         row.taken.append(span)
         row.fixed.append((start, phrase))

@@ -11,29 +11,28 @@ from dataclasses import dataclass
 
 from layout.errors import LayoutError
 from layout.metrics import FontMetrics
-from layout.parts.bands import Bands, full_bands, low_bands, tallest
+from layout.parts.bands import EDGE_CLEAR, Bands, full_bands, low_bands, tallest
 from layout.parts.phrases import ARROW, Packer, Set
+from layout.parts.room import NUMBER_GAP, check_room, reach
 from layout.parts.wording import notes_for, phrases_for
 from layout.pens import Pen
 from layout.plan import Plan
 from layout.shapes import Path, Point, Region, Shape, Text, cross, filled, line, rectangle
 from layout.sheet import Part
-from layout.typeset import SMALL
+from layout.typeset import SMALL, is_tall
 from layout.warp import End
 
-NUMBER_GAP = 0.8
-"""Every running total stands this far from its unit line, inside the unit that it counts."""
-
-_EDGE_SPACE, _WORDS_SPACE, _ARM, _TEN_MORE = 2.0, 1.2, 0.6, 0.6
-_SHORTEST = 150.0
+_WORDS_SPACE, _CORNER, _ARM, _TEN_MORE = 1.9, 0.8, 0.5, 0.6
+_FOOT = 0.92  # baseline of a row of words above its lower edge on the paper
 
 
 def strip(plan: Plan, end: End, metrics: FontMetrics, *, low: bool = False, joints: Sequence[float] = ()) -> Part:
     """The marking strip of `end`; `low` gives the form with the outermost line only.
 
-    Words keep clear of the `joints` (x in mm). Raises LayoutError where the full form cannot be had on this bar.
+    Words keep clear of the `joints` (x in mm). Raises LayoutError where the full form cannot be had on this bar, and
+    FieldError where words or totals find no room.
     """
-    bands = low_bands() if low else full_bands(plan.kit.frame.ends)
+    bands = low_bands() if low else full_bands(plan.kit.frame.ends, tall=is_tall(plan.kit.name))
     if bands is None:
         raise LayoutError("this bar is too thin for a full strip; the low form shows the outermost line only")
     draft = _Draft(plan, end, metrics, bands, low, joints)
@@ -68,26 +67,18 @@ class _Draft:
     def half(self) -> float:
         return float(self.plan.warp.width / 2)
 
-    def reach(self) -> tuple[float, float]:
-        """Left and right edge of the paper: past the limits and the outer marks, and long enough for the words."""
-        frame = self.plan.kit.frame
-        between_sides = float(frame.outer_width.mm - 2 * frame.side_width.mm) / 2 - 1
-        least = min(_SHORTEST / 2, between_sides)
-        outer = min(self.contacts), max(self.contacts)
-        right = max(self.half + _EDGE_SPACE, outer[1] + 0.6, least)
-        return min(-self.half - _EDGE_SPACE, outer[0] - 0.6, -least), right
-
     def part(self, notes: tuple[str, ...]) -> Part:
         """Everything drawn, in part coordinates."""
-        left, right = self.reach()
+        left, right = reach(self.plan, self.contacts)
+        check_room(self.plan, right - left, self.metrics)
         words = Packer(left + _WORDS_SPACE, right - _WORDS_SPACE, self.joints, self.metrics).pack(
             phrases_for(self.plan, self.end, up=self.up, brief=self.low)
         )
         floors = self.bands.rows(1 + max(placed.row for placed in words))
-        front = max(self.bands.front, max(floors) + self.bands.row + 0.2)
-        back = min(self.bands.back, min(floors) - 0.4)
+        front = max(self.bands.front, max(floors) + self.bands.row + EDGE_CLEAR)
+        back = min(self.bands.back, min(floors) - EDGE_CLEAR)
         low, high = sorted((self.up * front, self.up * back))
-        datum = (Point(left + 1, low + 1), Point(right - 1, low + 1), Point(left + 1, high - 1))
+        datum = _corners(left + _CORNER, low + _CORNER, right - _CORNER, high - _CORNER)
         shapes: list[Shape] = [rectangle(left, low, right, high, Pen.CUT)]
         shapes += [line(Point(left, self.up * v), Point(right, self.up * v), pen) for v, pen in self.bands.lines]
         shapes += [hair for point in datum for hair in cross(point, _ARM, Pen.REGISTER)]
@@ -118,13 +109,13 @@ class _Draft:
         for exact, total in self.plan.warp.unit_lines(self.end):
             x, words = float(exact), str(total)
             before = NUMBER_GAP + self.metrics.width(words, SMALL) if self.plan.warp.toward > 0 else -NUMBER_GAP
-            shapes.append(self.upright(x, 0.0, high, Pen.UNIT))
+            shapes.append(self.upright(x, 0.0, self.bands.units_to, Pen.UNIT))
             shapes.append(Text(Point(x - before, self.baseline(low, high)), SMALL, words))
         return shapes
 
     def limits(self) -> list[Path]:
         """Bold lines at both limits of the weaving."""
-        low, high = self.bands.marks[0], self.bands.numbers[1]
+        low, high = self.bands.marks[0], self.bands.units_to
         return [self.upright(x, low, high, Pen.EDGE) for x in (-self.half, self.half)]
 
     def centre(self, words_from: float) -> list[Path]:
@@ -146,15 +137,24 @@ class _Draft:
         """The y of a baseline that centres capitals between v = `low` and `high`."""
         return self.up * (low + high) / 2 - self.metrics.cap * SMALL / 2
 
+    def row_foot(self, floor: float) -> float:
+        """The y of the lower edge, as the words stand, of the row at v = `floor`."""
+        return floor if self.up > 0 else -floor - self.bands.row
+
     def phrase(self, placed: Set, floor: float) -> list[Shape]:
         """The words of a phrase and its arrow head, in the row above `floor`."""
-        phrase, y = placed.phrase, self.up * (floor + self.bands.row / 2)
-        words_at = Point(placed.start + phrase.words_from(), self.baseline(floor, floor + self.bands.row))
+        phrase, baseline = placed.phrase, self.row_foot(floor) + _FOOT
+        words_at = Point(placed.start + phrase.words_from(), baseline)
         shapes: list[Shape] = [Text(words_at, SMALL, phrase.words)]
         if phrase.arrow:
             from_right = phrase.width(self.metrics) - ARROW if phrase.arrow == "right" else 0.0
-            shapes.append(_arrow(Point(placed.start + from_right + ARROW / 2, y), phrase.arrow))
+            middle = baseline + self.metrics.cap * SMALL / 2
+            shapes.append(_arrow(Point(placed.start + from_right + ARROW / 2, middle), phrase.arrow))
         return shapes
+
+
+def _corners(left: float, low: float, right: float, high: float) -> tuple[Point, Point, Point]:
+    return Point(left, low), Point(right, low), Point(left, high)
 
 
 def _arrow(centre: Point, way: str) -> Region:

@@ -5,12 +5,14 @@ from __future__ import annotations
 from layout.frame import RoundBar
 from layout.parts.phrases import Phrase
 from layout.plan import Plan
+from layout.typeset import is_tall
 from layout.warp import End
 
 
 def phrases_for(plan: Plan, end: End, *, up: int, brief: bool) -> list[Phrase]:
-    """The words of a strip; `up` is +1 where the weaving lies above it on the paper, `brief` spares rows."""
+    """The words of a strip; `up` is +1 where the weaving lies above it on the paper, `brief` spares rows and room."""
     weaving, forward = plan.kit.weaving, plan.warp.toward > 0
+    name = [] if brief and is_tall(plan.kit.name) else [Phrase(plan.kit.name, optional=brief)]
     behind = "behind the frame" if weaving.first_pass == "back" else "on the face"
     return [
         *_sides(end, forward=forward),
@@ -19,7 +21,7 @@ def phrases_for(plan: Plan, end: End, *, up: int, brief: bool) -> list[Phrase]:
         Phrase(f"{end} end, seen from the face"),
         Phrase(f"first pass {behind}; the winds go on this way", arrow="right" if forward else "left"),
         Phrase(plan.sett_words, optional=brief),
-        Phrase(plan.kit.name, optional=brief),
+        *name,
     ]
 
 
@@ -42,8 +44,8 @@ def notes_for(plan: Plan, end: End, *, low: bool) -> tuple[str, ...]:
         wrap = f"Cut it out and glue it on with the long line along the {outermost}."
     elif round_bar:
         wrap = (
-            f"Cut it out: its edge to the weaving lies at the face of the bar, the middle line along the {outermost}, the "
-            "third line at its back; glue the plain edge down behind."
+            f"Cut it out: its edge to the weaving lies at the face of the bar, the middle line along the {outermost}, "
+            "the third line at its back; glue the plain edge down behind."
         )
     else:
         wrap = "Cut it out, fold both dashed lines over the edge, and glue one flap to the face and one to the back."

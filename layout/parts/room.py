@@ -1,0 +1,43 @@
+"""How long a strip is, and whether its words and totals find room on it."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from layout.errors import FieldError
+from layout.metrics import FontMetrics
+from layout.plan import Plan
+from layout.typeset import SMALL
+from layout.units import say_length
+
+NUMBER_GAP = 0.8
+"""Every running total stands this far from its unit line, inside the unit that it counts."""
+
+_PAST_LIMIT, _PAST_MARK, _OFF_SIDES = 2.0, 0.6, 1.0
+_SHORTEST = 150.0  # where the frame has room, a strip is at least so long, for its words
+_LEAST = 24.0  # no word would fit a shorter one
+_LIMIT_LINE = 0.8  # what a bold limit takes off the first unit, with a gap to the total
+
+
+def reach(plan: Plan, contacts: Sequence[float]) -> tuple[float, float]:
+    """Left and right edge of the paper: past the limits and the outer marks, and long enough for the words."""
+    frame, half = plan.kit.frame, float(plan.warp.width / 2)
+    between_sides = float(frame.outer_width.mm - 2 * frame.side_width.mm) / 2 - _OFF_SIDES
+    least = min(_SHORTEST / 2, between_sides)
+    right = max(half + _PAST_LIMIT, max(contacts) + _PAST_MARK, least)
+    return min(-half - _PAST_LIMIT, min(contacts) - _PAST_MARK, -least), right
+
+
+def check_room(plan: Plan, length: float, metrics: FontMetrics) -> None:
+    """FieldError where a strip of `length` mm is too short for words, or a marking unit too small for its totals."""
+    if length < _LEAST:
+        frame = plan.kit.frame
+        needed = f"at least {_LEAST + 2 * _OFF_SIDES:g} mm between the sides, room for the words of a strip"
+        got = f"{float(frame.outer_width.mm - 2 * frame.side_width.mm):g} mm"
+        raise FieldError("frame.outer_width", needed, got, 'outer_width = "12 cm"')
+    unit = plan.warp.sett.unit
+    least = metrics.width(str(plan.warp.winds), SMALL) + NUMBER_GAP + _LIMIT_LINE
+    if plan.warp.width >= unit.mm and float(unit.mm) < least:
+        needed = f"at least {least:.1f} mm, room for the running totals up to {plan.warp.winds}"
+        example = '"1/2 in"' if unit.imperial else '"1 cm"'
+        raise FieldError("sett.marking_unit", needed, say_length(unit), f"marking_unit = {example}")

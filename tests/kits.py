@@ -1,0 +1,78 @@
+"""Kits from plain values, for the tests of everything that is drawn: one frame, changed key by key."""
+
+from __future__ import annotations
+
+import copy
+from functools import cache
+
+from layout.kit import Kit, read_kit
+from layout.metrics import FontMetrics
+from layout.paper.choice import Laying
+from layout.paper.sheets import Printed, lay, printed
+from layout.parts.strip import strip
+from layout.plan import Plan, plan
+from layout.products import PRODUCTS
+from layout.sheet import Part
+from layout.warp import End
+from templates_gen import fonts
+
+_VALUES: dict[str, object] = {
+    "version": 1,
+    "name": "Heron frame",
+    "yarns": {"warp": "seine twine 12/6", "weft": "three strands of wool"},
+    "sett": {"given": "2.5 ends/cm"},
+    "frame": {
+        "ends": "round bars",
+        "bar_diameter": "16 mm",
+        "outer_width": "40 cm",
+        "outer_height": "55 cm",
+        "side_width": "25 mm",
+        "margin": "15 mm",
+    },
+    "weaving": {"width": "20 cm", "height": "34 cm"},
+    "paper": {},
+}
+
+FLAT = {"frame.ends": "flat ends", "frame.bar_diameter": None, "frame.thickness": "18 mm"}
+"""Flat ends instead of round bars; add an edge radius if they are to be rounded."""
+
+
+@cache
+def font_metrics() -> FontMetrics:
+    """The measures of the print font."""
+    return fonts.metrics()
+
+
+def kit_of(changes: dict[str, object] | None = None) -> Kit:
+    """The kit with `changes` by dotted key; a value of None takes the key out."""
+    values = copy.deepcopy(_VALUES)
+    for key, value in (changes or {}).items():
+        table, _, leaf = key.rpartition(".")
+        place = values[table] if table else values
+        assert isinstance(place, dict)
+        if value is None:
+            place.pop(leaf, None)
+        else:
+            place[leaf] = value
+    return read_kit(values, font_metrics())
+
+
+def plan_of(changes: dict[str, object] | None = None) -> Plan:
+    """The plan of such a kit."""
+    return plan(kit_of(changes))
+
+
+def strip_of(changes: dict[str, object] | None = None, end: End = "near", *, low: bool = False) -> Part:
+    """One marking strip of such a kit."""
+    return strip(plan_of(changes), end, font_metrics(), low=low)
+
+
+def layings_of(planned: Plan) -> list[Laying]:
+    """How every part of a plan lies on its paper."""
+    metrics = font_metrics()
+    return [lay(planned, product.build(planned, metrics), metrics) for product in PRODUCTS.values()]
+
+
+def sheets_of(planned: Plan) -> tuple[Printed, ...]:
+    """Every printed sheet of a plan."""
+    return printed(planned, layings_of(planned), font_metrics())
