@@ -9,6 +9,7 @@ import math
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from functools import cache
+from itertools import pairwise
 from typing import NamedTuple
 
 import numpy as np
@@ -106,7 +107,7 @@ def _sides(shape: Shape) -> Iterator[tuple[Point, Point, float]]:
         if path.closed:
             points.append(path.start)
         half = path.pen.ink.width / 2
-        yield from ((one, other, half) for one, other in zip(points, points[1:], strict=False))
+        yield from ((one, other, half) for one, other in pairwise(points))
 
 
 def _stroke(one: Point, other: Point, half: float) -> list[Point]:
@@ -186,4 +187,4 @@ def _through(a: Array, b: Array, low: Array, high: Array) -> NDArray[np.bool_]:
     safe = np.where(np.abs(run) < 1e-12, 1e-12, run)
     one, other = (low - a) / safe, (high - a) / safe
     enter, leave = np.minimum(one, other).max(1), np.maximum(one, other).min(1)
-    return np.asarray((np.maximum(enter, 0.0) < np.minimum(leave, 1.0)))
+    return np.asarray(np.maximum(enter, 0.0) < np.minimum(leave, 1.0))

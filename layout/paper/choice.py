@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from dataclasses import replace
 from functools import cache
+from itertools import islice
 from typing import Literal, NamedTuple
 
 from layout.errors import FieldError, LayoutError
@@ -12,12 +13,13 @@ from layout.inputs import PAPERS
 from layout.kit import Paper
 from layout.metrics import FontMetrics
 from layout.paper.area import Area, printable
-from layout.paper.joints import MOST_PIECES, Build, frame_of, joints_of, pieces, proof_distance
+from layout.paper.joints import LEAST_PIECE, MOST_PIECES, Build, frame_of, joints_of, pieces, proof_distance
 from layout.paper.laying import diagonal, straight
 from layout.shapes import Placing, Point
 from layout.sheet import PT, Part
 
 _GAP = 4.0
+_COUNTS = 4  # so many numbers of pieces are tried from the fewest on
 
 Lay = Literal["auto", "straight", "diagonal", "tiles"]
 Furnish = Callable[[Area, Part], Area]
@@ -87,12 +89,22 @@ def _why_low(build: Build) -> str:
 def _tiles(build: Build, part: Part, way: _Way, furnish: Furnish, bare: Area, metrics: FontMetrics) -> Laying | None:
     """The fewest equal pieces that fit, as many to a sheet as find room."""
     area = furnish(bare, _said(part, 2))
-    count = next((n for n in range(2, MOST_PIECES + 1) if straight(frame_of(part, n), area)), 0)
-    if not count:
-        return None
+    most = min(MOST_PIECES, int(part.length / LEAST_PIECE))
+    counts = (n for n in range(2, most + 1) if straight(frame_of(part, n), area))
+    tiled = (_tiled(build, part, way, count, furnish, bare, metrics) for count in islice(counts, _COUNTS))
+    return next((laying for laying in tiled if laying), None)
+
+
+def _tiled(
+    build: Build, part: Part, way: _Way, count: int, furnish: Furnish, bare: Area, metrics: FontMetrics
+) -> Laying | None:
+    """The part in `count` pieces; None where its words, broken at the joints, make it too tall."""
     said = _said(part, count)
     joints = joints_of(part, count)
-    jointed = replace(build(way.low, tuple(joints)), notes=said.notes)
+    try:
+        jointed = replace(build(way.low, tuple(joints)), notes=said.notes)
+    except LayoutError:
+        return None
     area = furnish(bare, said)
     sheets: list[list[Piece]] = []
     free = area
@@ -133,7 +145,10 @@ def _refusal(build: Build, paper: Paper, furnish: Furnish, metrics: FontMetrics)
     others = {f'paper.lay = "{lay}"': replace(paper, lay=lay) for lay in lays}
     others |= {f'paper.size = "{name}"': _sized(paper, name) for name in PAPERS}
     fit = [words for words, other in others.items() if _fits(build, other, furnish, metrics)]
-    needed = "a sheet that holds the part straight" if paper.lay == "straight" else f"a sheet for lay = {paper.lay!r}"
+    needed = {
+        "straight": "a sheet that holds the part straight",
+        "diagonal": "a sheet that holds the part in one piece across its diagonal",
+    }.get(paper.lay, f"a part and a sheet that allow pieces of at least {LEAST_PIECE:g} mm")
     return FieldError("paper.lay", needed, got, " or ".join(fit) or 'paper.size = "600 x 3000 mm"')
 
 

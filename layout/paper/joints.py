@@ -15,7 +15,8 @@ from layout.typeset import SMALL
 OVERLAP = 14.0
 """Each piece goes on this far past its joints, in mm."""
 
-MOST_PIECES = 60
+MOST_PIECES, LEAST_PIECE = 60, 40.0
+"""A part is not cut into more pieces than this, nor into shorter ones, in mm."""
 
 _OFF, _ARM, _THIRD = 5.0, 4.0, 9.5
 _WHOLE = 8.0  # and further, at most so far, where a running total would be cut from its line
@@ -109,6 +110,9 @@ def _within(shapes: Sequence[Shape], begin: float, stop: float, metrics: FontMet
 def _clipped(path: Path, begin: float, stop: float) -> list[Path]:
     """What is left of a straight-sided path between two uprights: itself, or the open runs inside."""
     corners = path.points()
+    first, last = corners[0].x, corners[-1].x
+    if len(corners) == 2 and (max(first, last) < begin or min(first, last) > stop):
+        return []  # most of a long strip, for most of its pieces
     if all(begin <= x <= stop for x, _ in corners):
         return [path]
     runs: list[list[Point]] = []

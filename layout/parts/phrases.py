@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass, field
 from itertools import count
 from typing import Literal, NamedTuple
@@ -55,28 +55,44 @@ class _Row:
 
 
 class Packer:
-    """Fills rows between `left` and `right`, keeping every row clear of the `walls`."""
+    """Fills rows between `left` and `right`, keeping every row clear of the `walls`; `height_of` a row on the paper."""
 
-    def __init__(self, left: float, right: float, walls: Sequence[float], metrics: FontMetrics) -> None:
-        self.left, self.right, self.metrics = left, right, metrics
+    def __init__(
+        self,
+        left: float,
+        right: float,
+        walls: Sequence[float],
+        metrics: FontMetrics,
+        height_of: Callable[[int], float] = float,
+    ) -> None:
+        self.left, self.right, self.metrics, self.height_of = left, right, metrics, height_of
         self.walls = [(wall - _WALL, wall + _WALL) for wall in walls]
         self.rows: list[_Row] = []
 
     def pack(self, phrases: Sequence[Phrase]) -> list[Set]:
         """Where every phrase stands. Phrases with a place of their own go first; one too long for a row is broken."""
-        broken = [piece for phrase in phrases for piece in self._broken(phrase)]
-        for phrase in sorted(broken, key=lambda each: each.stand == "anywhere"):
+        most = min(self._slack(gap, ()) - _GAP for gap in self._gaps(_Row(list(self.walls))))
+        for phrase in sorted(phrases, key=lambda each: each.stand == "anywhere"):
+            if phrase.width(self.metrics) > most:
+                self._break(phrase, most)
+                continue
             place = self._spread if phrase.stand == "anywhere" else self._fix
             rows = range(len(self.rows)) if phrase.optional else count()
             next((row for row in rows if place(self._row(row), phrase)), None)
         return [placed for row in range(len(self.rows)) for placed in self._set(row)]
 
-    def _broken(self, phrase: Phrase) -> list[Phrase]:
-        most = min(self._slack(gap, ()) - _GAP for gap in self._gaps(_Row(list(self.walls))))
-        if phrase.width(self.metrics) <= most:
-            return [phrase]
-        lines = wrap(phrase.words, SMALL, most - ARROW - _ARROW_GAP, self.metrics)
-        return [Phrase(lines[0], phrase.stand, phrase.arrow), *(Phrase(more) for more in lines[1:])]
+    def _break(self, phrase: Phrase, most: float) -> None:
+        """Sets the lines of a long phrase in rows of their own, one under the other in the widest gap."""
+        if phrase.optional:
+            return
+        first, *others = wrap(phrase.words, SMALL, most - ARROW - _ARROW_GAP, self.metrics)
+        lines = [phrase._replace(words=first), *(Phrase(words) for words in others)]
+        fresh = range(len(self.rows), len(self.rows) + len(lines))
+        for number, line in zip(sorted(fresh, key=self.height_of, reverse=True), lines, strict=True):
+            row = self._row(number)
+            low, high = gap = max(self._gaps(row), key=lambda gap: gap[1] - gap[0])
+            row.fixed.append(((low + high - line.width(self.metrics)) / 2, line))
+            row.taken.append(gap)
 
     def _row(self, number: int) -> _Row:
         while number >= len(self.rows):
@@ -88,7 +104,7 @@ class Packer:
         start = {"left": self.left, "right": self.right - width, "centre": _CENTRE_GAP}[phrase.stand]
         span = (0.0 if phrase.stand == "centre" else start, start + width)
         walled = any(low < span[1] and start < high for low, high in self.walls)
-        others = row.taken[len(self.walls) :]
+        others = [span for span in row.taken if span not in self.walls]
         if walled or any(low < span[1] + _GAP and span[0] - _GAP < high for low, high in others):
             return False
         row.taken.append(span)

@@ -71,9 +71,7 @@ class _Draft:
         """Everything drawn, in part coordinates."""
         left, right = reach(self.plan, self.contacts)
         check_room(self.plan, right - left, self.metrics)
-        words = Packer(left + _WORDS_SPACE, right - _WORDS_SPACE, self.joints, self.metrics).pack(
-            phrases_for(self.plan, self.end, up=self.up, brief=self.low)
-        )
+        words = self.packed(left, right)
         floors = self.bands.rows(1 + max(placed.row for placed in words))
         front = max(self.bands.front, max(floors) + self.bands.row + EDGE_CLEAR)
         back = min(self.bands.back, min(floors) - EDGE_CLEAR)
@@ -82,11 +80,20 @@ class _Draft:
         shapes: list[Shape] = [rectangle(left, low, right, high, Pen.CUT)]
         shapes += [line(Point(left, self.up * v), Point(right, self.up * v), pen) for v, pen in self.bands.lines]
         shapes += [hair for point in datum for hair in cross(point, _ARM, Pen.REGISTER)]
-        shapes += [*self.winds(), *self.units(), *self.limits(), *self.centre(floors[0])]
+        shapes += [*self.winds(), *self.units(), *self.limits(), *self.centre(words, floors)]
         shapes += self.gluing_edge(left, min(floors))
         shapes += [shape for placed in words for shape in self.phrase(placed, floors[placed.row])]
         title = f"Marking strip, {self.end} end"
         return Part(f"strip-{self.end}", title, tuple(shapes), datum, (left, low, right, high), notes)
+
+    def packed(self, left: float, right: float) -> list[Set]:
+        """The rows of words between both edges of the paper."""
+
+        def height_of(row: int) -> float:
+            return self.up * self.bands.rows(row + 1)[row]
+
+        packer = Packer(left + _WORDS_SPACE, right - _WORDS_SPACE, self.joints, self.metrics, height_of)
+        return packer.pack(phrases_for(self.plan, self.end, up=self.up, brief=self.low))
 
     def upright(self, x: float, low: float, high: float, pen: Pen) -> Path:
         """A mark across the strip from v = `low` to `high`."""
@@ -118,9 +125,10 @@ class _Draft:
         low, high = self.bands.marks[0], self.bands.units_to
         return [self.upright(x, low, high, Pen.EDGE) for x in (-self.half, self.half)]
 
-    def centre(self, words_from: float) -> list[Path]:
+    def centre(self, words: Sequence[Set], floors: Sequence[float]) -> list[Path]:
         """The centre of the weaving: across the marks and through the row of its word."""
         low, high = self.bands.marks
+        words_from = next(floors[placed.row] for placed in words if placed.phrase.stand == "centre")
         return [
             self.upright(0.0, low - _TEN_MORE, high, Pen.CENTRE),
             self.upright(0.0, words_from + 0.2, words_from + self.bands.row - 0.2, Pen.CENTRE),
