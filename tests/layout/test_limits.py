@@ -9,7 +9,7 @@ from hypothesis import given
 from strategies import not_positive
 
 from layout.errors import FieldError
-from layout.limits import Number, above_zero, exact, share, whole, zero_or_more
+from layout.limits import LEAST, MOST, Number, above_zero, exact, share, whole, zero_or_more
 
 
 @given(not_positive)
@@ -47,3 +47,30 @@ def test_a_whole_number_is_whole(value: float) -> None:
     """Half a ply is not a ply."""
     with pytest.raises(FieldError):
         whole(value, "plies", "plies", "plies = 2", most=100)
+
+
+def test_the_limits_themselves_pass() -> None:
+    """Our own limits: a millionth to a thousand million, and what lies just beyond is refused with the range."""
+    assert (Fraction(1, 1_000_000), Fraction(1_000_000_000)) == (LEAST, MOST)
+    for value in (LEAST, MOST):
+        assert above_zero(value, "a", "b", "c") == value
+    assert zero_or_more(MOST, "a", "b", "c") == MOST
+    for value in (LEAST * Fraction(99, 100), MOST + 1):
+        with pytest.raises(FieldError, match="1e-06 to 1e"):
+            above_zero(value, "a", "b", "c")
+    with pytest.raises(FieldError, match=r"up to 1e\+09"):
+        zero_or_more(MOST + 1, "a", "b", "c")
+
+
+@pytest.mark.parametrize("value", [0, -1])
+def test_no_range_is_shown_to_one_who_wrote_nothing(value: int) -> None:
+    """Zero and negative numbers need the plain words only."""
+    with pytest.raises(FieldError) as caught:
+        above_zero(value, "a", "a size", "c")
+    assert str(caught.value) == f"a: needs a size above zero, got {value}; for example c"
+
+
+def test_shares_and_whole_numbers_take_their_ends() -> None:
+    """0 is a share; the least and the most of a whole number are whole numbers."""
+    assert share(0, "a", "b") == 0
+    assert [whole(value, "a", "b", "c", least=2, most=5) for value in (2, 5.0)] == [2, 5]

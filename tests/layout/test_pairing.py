@@ -86,6 +86,21 @@ def test_each_fault_is_named_with_its_reason(warp: float, weft: float, said: str
     assert ":" in spoken
 
 
+@pytest.mark.parametrize(
+    ("warp", "weft", "count"),
+    [(0.34, 0.66, 0), (0.32, 0.68, 1), (0.66, 0.34, 0), (0.68, 0.32, 1), (0.5, 0.38, 0), (0.5, 0.37, 1)]
+    + [(0.5, 0.62, 0), (0.5, 0.63, 1)],
+)
+def test_warnings_begin_where_our_limits_say(warp: float, weft: float, count: int) -> None:
+    """Our own limits: a warp of 1/3 to 2/3 of the pitch (1 mm here), a weft of 3/4 to 5/4 of the gap."""
+    assert len(pairing_warnings(1, soft(warp), soft(weft))) == count
+
+
+def test_the_share_is_said() -> None:
+    """Arithmetic: a weft of 1 mm in a gap of 2 mm is 50 % of it; in three figures the diameter."""
+    assert "(soft, 1 mm) is 50% of the gap" in pairing_warnings(4, soft(2), soft(1))[0]
+
+
 def test_a_compressed_weft_is_given_room_to_swell() -> None:
     """Half the gap when pressed may fill it when soft, so there is no warning; a quarter of it is too thin anyhow."""
     assert pairing_warnings(4, hard(2.0), hard(1.0)) == ()
@@ -104,9 +119,17 @@ def test_usual_metric_setts_pass(per_cm: str) -> None:
     assert ladder_warnings(Fraction(per_cm) / 10) == ()
 
 
-@pytest.mark.parametrize(("sett", "near"), [(Fraction(7) / Fraction("25.4"), "near"), (Fraction(9, 25), "9.144")])
+@pytest.mark.parametrize(
+    ("sett", "near"),
+    [
+        (Fraction(7) / Fraction("25.4"), "near"),
+        (Fraction(9, 25), "9.144"),
+        (Fraction(33, 2) / Fraction("25.4"), "16 an inch"),
+        (Fraction(27, 2) / Fraction("25.4"), "14 an inch"),
+    ],
+)
 def test_a_sett_off_the_ladder_is_said(sett: Fraction, near: str) -> None:
-    """7 and 9.144 an inch are none of the usual ones; the sentence gives both systems."""
+    """7, 9.144, 16 1/2 and 13 1/2 an inch are none of the usual ones; the sentence gives both systems."""
     (said,) = ladder_warnings(sett)
     assert near in said
     assert "per cm" in said
@@ -115,6 +138,7 @@ def test_a_sett_off_the_ladder_is_said(sett: Fraction, near: str) -> None:
 def test_three_per_cm_is_not_eight_an_inch() -> None:
     """Arithmetic: 3 per cm is 7.62 an inch; something between the two is off the ladder, and 3 per cm is nearest."""
     (said,) = ladder_warnings(Fraction("0.301"))
+    assert "7.6454 an inch (3.01 per cm)" in said
     assert "3 per cm is near" in said
 
 

@@ -127,6 +127,7 @@ def test_a_bundle_weighs_as_its_strands_together() -> None:
     made = bundle([Strand(yarn_of(200, "tex"), 2, "madder"), Strand(yarn_of(100, "tex"), 1, "ash")])
     assert made.tex == 500
     assert made.number == 3
+    assert bundle([Strand(yarn_of(200, "tex"))]).number == 1
     assert made.colours() == {"madder": Fraction(4, 5), "ash": Fraction(1, 5)}
 
 
