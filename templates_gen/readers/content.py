@@ -36,8 +36,8 @@ def walked(content: bytes, fonts: Mapping[str, Font]) -> tuple[Shape, ...]:
     """The shapes of one page in mm, in the order they are painted; `ReadError` for whatever is not ours."""
     walk = _Walk(fonts)
     for operator, other, numbers in instructions(content.removeprefix(_IDENTITY)):
-        act = _OPERATORS.get((walk.place, operator, other[:1], len(numbers)))
-        if act is None:
+        act, kind, count = _OPERATORS.get((walk.place, operator), _UNKNOWN)
+        if len(numbers) != count or other[:1] != kind:
             raise ReadError(f"the page uses {shown(operator.decode())} {walk.place}, as no file of ours does")
         act(walk, other, numbers)
     if walk.place != _PAGE:
@@ -157,8 +157,10 @@ class _Walk:
         self.place = _PAGE
 
 
-_OPERATORS: dict[tuple[str, bytes, bytes, int], Callable[[_Walk, bytes, Numbers], None]] = {
-    (place, operator, other, count): act
+_Act = Callable[[_Walk, bytes, Numbers], None]
+_UNKNOWN: tuple[_Act, bytes, int] = (_Walk.end_text, b"", -1)  # no operator has that many numbers
+_OPERATORS: dict[tuple[str, bytes], tuple[_Act, bytes, int]] = {
+    (place, operator): (act, other, count)
     for operator, other, count, act, places in (
         (b"w", b"", 1, _Walk.set_width, [_PAGE]),
         (b"G", b"", 1, _Walk.set_line_grey, [_PAGE]),

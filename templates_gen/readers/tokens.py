@@ -28,15 +28,16 @@ _ESCAPED = re.compile(rb"\\(?:([0-7]{3})|(.))")
 def instructions(content: bytes) -> Iterator[Instruction]:
     """Every instruction in order; `ReadError` at the first byte that begins none."""
     content = content.rstrip()
-    position, match = 0, _INSTRUCTION.match
-    while position < len(content):
-        found = match(content, position)
-        if found is None:
-            rest = content[position : position + 30].decode("latin-1").strip()
-            raise ReadError(f"the page holds {shown(rest)}, as no file of ours does")
+    position = 0
+    for found in _INSTRUCTION.finditer(content):
+        if found.start() != position:
+            break
         other, numbers, operator = found.groups()
-        yield operator, other, [float(number) for number in numbers.split()]
+        yield operator, other, list(map(float, numbers.split()))
         position = found.end()
+    if position != len(content):
+        rest = content[position : position + 30].decode("latin-1").strip()
+        raise ReadError(f"the page holds {shown(rest)}, as no file of ours does")
 
 
 def dashes(array: bytes) -> Numbers:

@@ -100,6 +100,3 @@ def _fault(path: Path) -> str:
             return "an arc needs three points that are not in line and a turn of at most 45 degrees"
         start = end
     return ""
-
-
-__all__ = ["LARGEST", "check", "check_words"]

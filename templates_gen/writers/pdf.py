@@ -131,9 +131,12 @@ def _settings(pen: Pen) -> Iterator[tuple[str, str]]:
 
 def _subpath(path: Path) -> str:
     """One path; numbers to a hundred-thousandth of a unit, which is 0.004 micrometres."""
-    (x, y), steps, _, closed = path
+    start, steps, _, closed = path
+    x, y = start
+    if len(steps) == 1 and not closed and steps[0].through is None:  # nearly every path of a sheet is one line
+        end_x, end_y = steps[0].end
+        return f"{x * _PT:.5f} {y * _PT:.5f} m {end_x * _PT:.5f} {end_y * _PT:.5f} l"
     parts = [f"{x * _PT:.5f} {y * _PT:.5f} m"]
-    start = path.start
     for end, through in steps:
         x, y = end
         if through is None:

@@ -1,0 +1,127 @@
+"""How long drawing a strip takes, as ratios to a plain reportlab script measured in the same run.
+
+    python tests/bench/drawing.py [--quick]
+
+The plain script draws the same lines and numbers with one call each, and knows no runs, no reading back, no proof: same
+embedded font, sheet size and compression, font loaded before. All contenders take turns, and each counts by its
+fastest turn, in processor time, so that what else the machine does matters little. Exit 1 if an aim is missed.
+"""
+
+from __future__ import annotations
+
+import gc
+import sys
+import time
+from collections.abc import Callable, Mapping
+from pathlib import Path
+
+sys.path.insert(0, str(Path(__file__).parents[2]))
+
+from reportlab import rl_config
+from reportlab.pdfgen.canvas import Canvas
+
+from layout.pens import Pen
+from layout.shapes import Point, Shape, Text, line
+from layout.sheet import PT, Sheet, painted
+from templates_gen.fonts import FONT_NAME
+from templates_gen.formats import FORMATS, About
+from templates_gen.verify.compare import compare
+
+ABOUT = About("Benchmark", "{}")
+WIDTH, HEIGHT = 842, 595
+DRAWING_AIM, PROOF_AIM, FLAT_AIM = 1.25, 3.0, 0.20
+COUNTS = (100, 1000, 5000)
+
+rl_config.useA85 = 0  # the plain script packs its pages as ours are packed: compressed, without text armour
+
+
+def rows(count: int) -> tuple[list[tuple[float, float, float, Pen]], list[tuple[float, float, str]]]:
+    """Marks (x, bottom, top, pen) and numbers (x, y, words) of strips one above the other, in mm."""
+    marks, numbers = [], []
+    for k in range(count):
+        x, y = 10 + k % 500 * 0.55, 10 + k // 500 * 18.0
+        if k % 8 == 0:
+            marks.append((x, y, y + 7, Pen.UNIT))
+            numbers.append((x, y + 8, str(k)))
+        else:
+            marks.append((x, y, y + (5 if k % 10 == 0 else 3), Pen.TEN if k % 10 == 0 else Pen.MARK))
+    return marks, numbers
+
+
+def sheet(count: int) -> Sheet:
+    """The strips as a sheet of ours."""
+    marks, numbers = rows(count)
+    shapes: list[Shape] = [line(Point(x, bottom), Point(x, top), pen) for x, bottom, top, pen in marks]
+    shapes += [Text(Point(x, y), 3, words) for x, y, words in numbers]
+    return Sheet("strip", WIDTH * PT, HEIGHT * PT, painted(shapes))
+
+
+def plain(count: int) -> bytes:
+    """The same strips by a plain script."""
+    marks, numbers = rows(count)
+    mm = 72 / 25.4
+    canvas = Canvas("", (WIDTH, HEIGHT), pageCompression=1, invariant=1, initialFontName=FONT_NAME)
+    for pen in (Pen.MARK, Pen.TEN, Pen.UNIT):
+        canvas.setLineWidth(pen.ink.width * mm)
+        for x, bottom, top, of in marks:
+            if of is pen:
+                canvas.line(x * mm, bottom * mm, x * mm, top * mm)
+    canvas.setFont(FONT_NAME, 3 * mm)
+    for x, y, words in numbers:
+        canvas.drawString(x * mm, y * mm, words)
+    canvas.showPage()
+    return canvas.getpdfdata()
+
+
+def in_turns(contenders: Mapping[tuple[str, int], Callable[[], object]], turns: int) -> dict[tuple[str, int], float]:
+    """The fastest of each contender's turns, in milliseconds of processor time; small sheets get more turns."""
+    best = dict.fromkeys(contenders, float("inf"))
+    for turn in range(turns * 5):
+        for (name, count), run in contenders.items():
+            if count > 1000 and turn % 5:
+                continue
+            gc.collect()
+            begun = time.process_time()
+            run()
+            best[name, count] = min(best[name, count], (time.process_time() - begun) * 1000)
+    return best
+
+
+def proven(drawn: Sheet) -> None:
+    """Written, read back and compared."""
+    pdf = FORMATS["pdf"]
+    assert compare([drawn], pdf.read(pdf.write([drawn], ABOUT)).sheets).sound
+
+
+def main(turns: int) -> int:
+    """Print the ratios; 1 if one of them misses its aim."""
+    pdf = FORMATS["pdf"]
+    sheets = {count: sheet(count) for count in (1, *COUNTS)}
+    proven(sheets[1])  # loads the font and every library
+    contenders: dict[tuple[str, int], Callable[[], object]] = {}
+    for count, drawn in sheets.items():
+        contenders["plain", count] = lambda count=count: plain(count)
+        contenders["drawn", count] = lambda drawn=drawn: pdf.write([drawn], ABOUT)
+        contenders["proven", count] = lambda drawn=drawn: proven(drawn)
+    best = in_turns(contenders, turns)
+    missed = False
+    print("marks     plain      drawn             drawn, read back, compared")
+    for count in COUNTS:
+        script, ours, whole = (best[name, count] for name in ("plain", "drawn", "proven"))
+        print(
+            f"{count:5} {script:6.1f} ms  {ours:6.1f} ms {ours / script:5.2f}x  {whole:6.1f} ms {whole / script:5.2f}x"
+        )
+        missed |= ours / script > DRAWING_AIM or whole / script > PROOF_AIM
+    print(f"aims: at most {DRAWING_AIM}x and {PROOF_AIM}x")
+    for name in ("drawn", "proven"):
+        each = [1000 * (best[name, count] - best[name, 1]) / (count - 1) for count in COUNTS]
+        spread = max(each) / min(each) - 1
+        shown = ", ".join(f"{one:.1f}" for one in each)
+        print(f"{name}: {shown} microseconds for each mark beyond the first, {spread:.0%} apart")
+        missed |= spread > FLAT_AIM
+    print(f"aim: at most {FLAT_AIM:.0%} apart")
+    return int(missed)
+
+
+if __name__ == "__main__":
+    sys.exit(main(2 if "--quick" in sys.argv else 20))
