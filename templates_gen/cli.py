@@ -33,7 +33,8 @@ def _sentences(command: Callable[..., None]) -> Callable[..., None]:
     return run
 
 
-KIT = click.argument("kit", required=False, type=click.Path(path_type=Path))
+PATH = click.Path(path_type=Path, readable=False)  # whether it can be read, our own sentence says
+KIT = click.argument("kit", required=False, type=PATH)
 JSON = click.option("--json", "as_json", is_flag=True, help="Print plain values for programs.")
 
 
@@ -47,7 +48,7 @@ def main() -> None:
 
 
 @main.command()
-@click.argument("file", type=click.Path(path_type=Path))
+@click.argument("file", type=PATH)
 @_sentences
 def new(file: Path) -> None:
     """Write a commented starter kit to FILE; never over a file that is there."""
@@ -59,7 +60,7 @@ def new(file: Path) -> None:
 
 @main.command()
 @KIT
-@click.option("-o", "--out", default="strips", show_default=True, type=click.Path(path_type=Path), help="Folder.")
+@click.option("-o", "--out", default="strips", show_default=True, type=PATH, help="Folder.")
 @_sentences
 def make(kit: Path | None, out: Path) -> None:
     """Make every file of KIT (without one: of the built-in demo kit), each read back and proven."""
@@ -115,8 +116,8 @@ def sett(counts: tuple[str, ...], windows: tuple[str, ...], unit: str | None, as
 
 
 @main.command()
-@click.argument("paths", nargs=-1, required=True, type=click.Path(path_type=Path))
-@click.option("--kit", type=click.Path(path_type=Path), help="Check against this kit, not the inputs a file carries.")
+@click.argument("paths", nargs=-1, required=True, type=PATH)
+@click.option("--kit", type=PATH, help="Check against this kit, not the inputs a file carries.")
 @JSON
 @_sentences
 def check(paths: tuple[Path, ...], kit: Path | None, as_json: bool) -> None:

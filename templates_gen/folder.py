@@ -26,6 +26,7 @@ class Exchange:
         self._made_folders: list[Path] = []
 
     def __enter__(self) -> Self:
+        folder = self.folder
         try:
             for folder in reversed((self.folder, *self.folder.parents)):
                 if not folder.is_dir():
@@ -33,7 +34,7 @@ class Exchange:
                     self._made_folders.append(folder)
         except (OSError, ValueError) as error:
             self.__exit__()
-            raise fault("make the folder", self.folder, error) from error
+            raise fault("make the folder", folder, error) from error
         return self
 
     def __exit__(self, *_: object) -> None:
