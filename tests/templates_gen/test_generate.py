@@ -1,0 +1,289 @@
+"""Making a kit's files: all of them proven and in place, or the folder is what it was, byte for byte."""
+
+from __future__ import annotations
+
+import hashlib
+import json
+import subprocess
+import sys
+from collections.abc import Callable
+from pathlib import Path
+
+import pytest
+from kits import FLAT, plan_of
+
+from layout.errors import FieldError, LayoutError
+from layout.metrics import FontMetrics
+from layout.pens import Pen
+from layout.plan import Plan
+from layout.shapes import Point, line
+from layout.sheet import Sheet
+from templates_gen import generate
+from templates_gen.document import Document
+from templates_gen.folder import MANIFEST
+from templates_gen.formats import FORMATS
+from templates_gen.generate import ProofError, make
+from templates_gen.outputs import Output
+
+FILES = ("strip-near.pdf", "strip-near.svg", "strip-far.pdf", "strip-far.svg", "kit.pdf")
+ROOT = Path(__file__).parents[2]
+MAKE = "import sys; from templates_gen.cli import main; main(['make', '-o', sys.argv[1]])"
+
+
+def there(folder: Path) -> dict[str, bytes | None]:
+    """Everything in a folder and below: each file's bytes, None for a folder."""
+    found = {str(path.relative_to(folder)): path for path in folder.rglob("*")}
+    return {name: path.read_bytes() if path.is_file() else None for name, path in found.items()}
+
+
+@pytest.fixture
+def used(tmp_path: Path) -> Path:
+    """A folder where all files stand already, as others made them, and something of the maker's own."""
+    folder = tmp_path / "strips"
+    folder.mkdir()
+    for name in (*FILES, MANIFEST, "my notes.txt"):
+        (folder / name).write_bytes(f"as it was: {name}".encode())
+    return folder
+
+
+def test_every_file_is_there_and_told(tmp_path: Path, demo_plan: Plan, metrics: FontMetrics) -> None:
+    """All files and the manifest are written, nothing else, and the report counts what was proven."""
+    report = make(demo_plan, tmp_path / "new" / "strips", metrics)
+    assert set(there(tmp_path / "new" / "strips")) == {*FILES, MANIFEST}
+    assert [made.file for made in report.made] == list(FILES)
+    # 31 near marks, 30 far marks (30 winds in 24 cm at 8 mm) and 6 unit lines (every 4 cm) on each, by hand
+    assert [made.marks for made in report.made] == [37, 37, 36, 36, 73]
+    assert report.marks == 219
+    assert 0 <= report.deviation <= 0.001
+
+
+def test_the_manifest_tells_each_file(tmp_path: Path, demo_plan: Plan, metrics: FontMetrics) -> None:
+    """File, sha256 (as hashlib has it of the bytes on disk), sheets, size, parts, marks and deviation."""
+    make(demo_plan, tmp_path, metrics)
+    manifest = json.loads((tmp_path / MANIFEST).read_bytes())
+    assert manifest["version"] == 1
+    assert [entry["file"] for entry in manifest["files"]] == list(FILES)
+    for entry in manifest["files"]:
+        assert entry["sha256"] == hashlib.sha256((tmp_path / entry["file"]).read_bytes()).hexdigest()
+        assert set(entry) == {"file", "sha256", "sheets", "sheet_mm", "parts", "marks", "deviation_um"}
+        assert 0 <= entry["deviation_um"] <= 1
+    near, _, _, _, kit = manifest["files"]
+    assert near["sheet_mm"] == [209.9028, 278.6944]  # 595 x 790 units of 1/72 in (ISO 32000)
+    assert (near["parts"], kit["parts"]) == (["strip-near"], ["strip-near", "strip-far"])
+    assert (near["sheets"], kit["sheets"]) == (1, 2)
+
+
+def test_what_is_not_ours_stays(used: Path, demo_plan: Plan, metrics: FontMetrics) -> None:
+    """Files of our names are replaced; anything else in the folder is left alone."""
+    make(demo_plan, used, metrics)
+    after = there(used)
+    assert set(after) == {*FILES, MANIFEST, "my notes.txt"}
+    assert after["my notes.txt"] == b"as it was: my notes.txt"
+    assert not any((after[name] or b"").startswith(b"as it was") for name in FILES)
+
+
+def test_made_twice_is_the_same(tmp_path: Path, demo_plan: Plan, metrics: FontMetrics) -> None:
+    """Making a kit again over its own files changes no byte."""
+    make(demo_plan, tmp_path, metrics)
+    before = there(tmp_path)
+    make(demo_plan, tmp_path, metrics)
+    assert there(tmp_path) == before
+
+
+def test_progress_names_each_file(tmp_path: Path, demo_plan: Plan, metrics: FontMetrics) -> None:
+    """Whoever listens hears of every file before it is made."""
+    heard: list[tuple[int, int, str]] = []
+    make(demo_plan, tmp_path, metrics, progress=lambda *step: heard.append(step))
+    assert heard == [(done, 5, file) for done, file in enumerate(FILES)]
+
+
+def test_one_part_alone(tmp_path: Path, demo_plan: Plan, metrics: FontMetrics) -> None:
+    """Only the parts that are asked for are made."""
+    make(demo_plan, tmp_path, metrics, names=["strip-far"])
+    assert set(there(tmp_path)) == {"strip-far.pdf", "strip-far.svg", "kit.pdf", MANIFEST}
+
+
+# Faults on the way.
+
+
+def _altered(found: Document) -> Document:
+    one, *others = found.sheets
+    (*shapes, _) = one.shapes
+    return found._replace(sheets=(Sheet(one.name, one.width, one.height, tuple(shapes)), *others))
+
+
+FAULTS: dict[str, BaseException] = {
+    "a refusal": LayoutError("cannot be drawn"),
+    "a broken library": RuntimeError("broken"),
+    "the memory is used up": MemoryError(),
+    "a keystroke": KeyboardInterrupt(),
+}
+
+
+@pytest.mark.parametrize("file", FILES)
+@pytest.mark.parametrize("name", FAULTS)
+def test_a_writer_that_fails(
+    name: str, file: str, used: Path, demo_plan: Plan, metrics: FontMetrics, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """Whatever stops a writer at whichever file: the folder is as it was and nothing temporary is left."""
+    right = generate.write
+
+    def write(output: Output) -> bytes:
+        if output.file == file:
+            raise FAULTS[name]
+        return b"%PDF" if output.file != "kit.pdf" else right(output)
+
+    monkeypatch.setattr(generate, "write", write)
+    monkeypatch.setattr(generate, "_proven", lambda *_: None)  # only the writing is in question here
+    before = there(used)
+    with pytest.raises(type(FAULTS[name])):
+        make(demo_plan, used, metrics)
+    assert there(used) == before
+
+
+@pytest.mark.parametrize("file", FILES)
+def test_a_proof_that_fails(
+    file: str, used: Path, demo_plan: Plan, metrics: FontMetrics, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """A file that does not come back as it was drawn is not kept, and neither are those before it."""
+    right = generate.read
+
+    def read(output: Output, data: bytes) -> Document:
+        found = right(output, data)
+        return _altered(found) if output.file == file else found
+
+    monkeypatch.setattr(generate, "read", read)
+    before = there(used)
+    with pytest.raises(ProofError, match=rf"^{file} was not kept") as caught:
+        make(demo_plan, used, metrics)
+    assert len(str(caught.value).splitlines()) == 1
+    assert there(used) == before
+
+
+def test_a_disk_that_alters_what_it_keeps(
+    used: Path, demo_plan: Plan, metrics: FontMetrics, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """What is proven is what stands on the disk, not what was handed to it."""
+    right = Path.write_bytes
+
+    def write_bytes(path: Path, data: bytes) -> int:
+        return right(path, data.replace(b' d="M', b' d="M1', 1))
+
+    before = there(used)
+    monkeypatch.setattr(Path, "write_bytes", write_bytes)
+    with pytest.raises(ProofError, match=r"^strip-near.svg was not kept"):
+        make(demo_plan, used, metrics)
+    assert there(used) == before
+
+
+def test_a_writer_that_draws_wrong(
+    used: Path, demo_plan: Plan, metrics: FontMetrics, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """A writer that adds a line of its own is found out before its file exists."""
+
+    def write(output: Output) -> bytes:
+        one, *others = output.sheets
+        more = Sheet(one.name, one.width, one.height, (*one.shapes, line(Point(9, 9), Point(9, 20), Pen.MARK)))
+        return FORMATS[output.format].write([more, *others], output.about)
+
+    monkeypatch.setattr(generate, "write", write)
+    before = there(used)
+    with pytest.raises(ProofError):
+        make(demo_plan, used, metrics)
+    assert there(used) == before
+
+
+def test_other_inputs_than_were_given(
+    used: Path, demo_plan: Plan, metrics: FontMetrics, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """A file that would carry the inputs of another kit is not kept."""
+
+    def write(output: Output) -> bytes:
+        about = output.about._replace(inputs=output.about.inputs.replace("34", "35"))
+        return FORMATS[output.format].write(output.sheets, about)
+
+    monkeypatch.setattr(generate, "write", write)
+    with pytest.raises(ProofError, match="inputs"):
+        make(demo_plan, used, metrics)
+
+
+def test_what_cannot_be_laid_makes_no_folder(tmp_path: Path, metrics: FontMetrics) -> None:
+    """A kit whose strips cannot lie on its paper as it asks is refused before anything is touched."""
+    wide = {"frame.outer_width": "90 cm", "weaving.width": "70 cm", "paper": {"lay": "straight"}}
+    with pytest.raises(FieldError, match=r"paper\.lay"):
+        make(plan_of(wide), tmp_path / "strips", metrics)
+    assert there(tmp_path) == {}
+
+
+@pytest.mark.parametrize(
+    "changes",
+    [
+        {},
+        FLAT | {"frame.edge_radius": "4 mm", "weaving.slant": "face straight", "weaving.start": "right"},
+        {"weaving.near_end": "top", "weaving.first_pass": "back", "name": "Zoë Łukasz Ольга"},
+        {"frame.outer_width": "90 cm", "weaving.width": "70 cm", "paper": {"size": "letter", "lay": "tiles"}},
+        {"paper": {"size": "a3", "lay": "diagonal"}, "sett": {"given": "7 1/2 epi"}},
+    ],
+)
+def test_other_kits(changes: dict[str, object], tmp_path: Path, metrics: FontMetrics) -> None:
+    """Frames, ways of winding, papers and names of every kind are made and proven."""
+    report = make(plan_of(changes), tmp_path, metrics)
+    assert len(report.made) == 5
+    assert report.deviation <= 0.001
+
+
+# Full disks, in processes of their own.
+
+
+def made_by(code: str, folder: Path) -> subprocess.CompletedProcess[str]:
+    """A process that makes the demo kit into `folder` after `code`."""
+    command = [sys.executable, "-c", f"{code}\n{MAKE}", str(folder)]
+    return subprocess.run(command, capture_output=True, text=True, cwd=ROOT, check=False)
+
+
+@pytest.mark.skipif(sys.platform == "win32", reason="this system sets no limits to a process")
+@pytest.mark.parametrize("limit", [1_000, 19_000, 100_000])
+def test_files_that_may_not_grow(limit: int, used: Path) -> None:
+    """Where the system stops a file in the middle of it: one sentence, code 2, and the folder as it was."""
+    before = there(used)
+    ran = made_by(f"import resource; resource.setrlimit(resource.RLIMIT_FSIZE, ({limit}, {limit}))", used)
+    assert (ran.returncode, ran.stdout) == (2, "")
+    (sentence,) = ran.stderr.splitlines()
+    assert "larger than this system allows" in sentence
+    assert there(used) == before
+
+
+@pytest.fixture
+def small_disk(tmp_path: Path) -> Callable[[int], Path]:
+    """Mounts a disk of so many bytes; skips where this system does not let us."""
+    place = tmp_path / "disk"
+    place.mkdir()
+    mounted = []
+
+    def mount(size: int) -> Path:
+        command = ["mount", "-t", "tmpfs", "-o", f"size={size}", "tmpfs", str(place)]
+        try:
+            ran = subprocess.run(command, capture_output=True, text=True, check=False)
+        except OSError as error:
+            pytest.skip(f"cannot mount a small disk: {error}")
+        if ran.returncode:
+            pytest.skip(f"cannot mount a small disk: {ran.stderr.strip()}")
+        mounted.append(place)
+        return place
+
+    yield mount  # type: ignore[misc]
+    for disk in mounted:
+        subprocess.run(["umount", str(disk)], check=True)  # noqa: S607
+
+
+@pytest.mark.parametrize("size", [16_384, 131_072, 400_000])
+def test_a_disk_that_is_full(size: int, small_disk: Callable[[int], Path]) -> None:
+    """Wherever the disk runs full: one sentence, code 2, what was there still there, and all its room given back."""
+    folder = small_disk(size)
+    (folder / "kit.pdf").write_bytes(b"as it was")
+    before = there(folder)
+    ran = made_by("", folder)
+    assert (ran.returncode, ran.stdout) == (2, "")
+    (sentence,) = [row for row in ran.stderr.splitlines() if "done, making" not in row]
+    assert "the disk is full" in sentence
+    assert there(folder) == before
