@@ -1,0 +1,303 @@
+"""Reading finished files back: what is right passes, and everything else is told for its file."""
+
+from __future__ import annotations
+
+import json
+import os
+import random
+import re
+import shutil
+from pathlib import Path
+
+import pytest
+from kits import FLAT, font_metrics, kit_of, plan_of
+
+from layout.kit import Kit
+from layout.sheet import Sheet
+from templates_gen import check as check_module
+from templates_gen.check import Checked, Count, check
+from templates_gen.document import About, packed
+from templates_gen.faults import FaultError
+from templates_gen.folder import MANIFEST
+from templates_gen.formats import FORMATS
+from templates_gen.generate import make
+
+FILES = ("strip-near.pdf", "strip-near.svg", "strip-far.pdf", "strip-far.svg", "kit.pdf")
+
+
+@pytest.fixture(scope="module")
+def made(tmp_path_factory: pytest.TempPathFactory) -> Path:
+    """The files of one kit, made once."""
+    folder = tmp_path_factory.mktemp("made")
+    make(plan_of(), folder, font_metrics())
+    return folder
+
+
+@pytest.fixture
+def strips(made: Path, tmp_path: Path) -> Path:
+    """A copy of them to spoil."""
+    return Path(shutil.copytree(made, tmp_path / "strips"))
+
+
+def checked(*paths: Path, kit: Kit | None = None) -> list[Checked]:
+    """Every path checked."""
+    return check(paths, kit, font_metrics())
+
+
+def problem(path: Path, kit: Kit | None = None) -> str:
+    """All that is wrong with one file; nothing if it is right."""
+    (found,) = checked(path, kit=kit)
+    return "; ".join(found.problems)
+
+
+def test_a_folder_that_is_right(made: Path) -> None:
+    """Every file that the manifest lists is asked for and found; none is off by more than a micrometre."""
+    found = checked(made)
+    assert [Path(each.file).name for each in found] == list(FILES)
+    assert all(each.problems == () and each.asked == each.found and each.deviation <= 0.001 for each in found)
+    # 25 winds of 8 mm: 26 near marks and 5 lines every 4 cm, on a sheet of 595 x 790 units of 1/72 in (ISO 32000)
+    assert found[0].found == Count(1, (209.9028, 278.6944), 31)
+
+
+def test_files_one_by_one_under_any_name(strips: Path) -> None:
+    """A file on its own is checked by what it carries, whatever it is called now, in capitals too."""
+    for name in FILES:
+        renamed = (strips / name).rename(strips / f"copy of {name}".upper())
+        assert problem(renamed) == ""
+
+
+@pytest.mark.parametrize("file", FILES)
+def test_against_its_own_kit(file: str, made: Path) -> None:
+    """The kit that the files were made from says the same as what they carry."""
+    assert problem(made / file, kit_of()) == ""
+
+
+OTHER_KITS: dict[str, dict[str, object]] = {
+    "another width": {"weaving.width": "21 cm"},
+    "another sett": {"sett": {"given": "2.6 ends/cm"}},
+    "another name": {"name": "Otter frame"},
+    "another start": {"weaving.start": "right"},
+    "flat ends": FLAT,
+    "another paper": {"paper": {"size": "a4"}},
+    "another height, which is not drawn": {"weaving.height": "33 cm"},
+}
+
+
+@pytest.mark.parametrize("file", ["strip-far.svg", "kit.pdf"])
+@pytest.mark.parametrize("other", OTHER_KITS)
+def test_another_kit_rings(other: str, file: str, made: Path) -> None:
+    """Held against any other kit, no file passes."""
+    assert problem(made / file, kit_of(OTHER_KITS[other]))
+
+
+def test_a_folder_without_a_manifest_is_incomplete(strips: Path) -> None:
+    """It is said of the folder, and the files in it are checked all the same."""
+    (strips / MANIFEST).unlink()
+    whole, *files = checked(strips)
+    assert "incomplete" in whole.problems[0]
+    assert whole.file == str(strips)
+    assert sorted(Path(each.file).name for each in files) == sorted(FILES)
+    assert not any(each.problems for each in files)
+
+
+def test_an_empty_folder_is_incomplete(tmp_path: Path) -> None:
+    """Nothing at all is not right either."""
+    (whole,) = checked(tmp_path)
+    assert whole.problems
+
+
+@pytest.mark.parametrize("file", FILES)
+def test_a_missing_file(file: str, strips: Path) -> None:
+    """One that the manifest lists is missed, and it alone."""
+    (strips / file).unlink()
+    found = {Path(each.file).name: each for each in checked(strips)}
+    assert [name for name in FILES if found[name].problems] == [file]
+    assert "missing" in found[file].problems[0]
+
+
+def test_a_file_of_another_make(strips: Path) -> None:
+    """A whole and right file that is not the one listed is told by its digest."""
+    make(plan_of({"weaving.height": "33 cm"}), strips / "other", font_metrics())
+    shutil.copy(strips / "other" / "kit.pdf", strips / "kit.pdf")
+    assert problem(strips / "kit.pdf") == ""
+    assert [each.problems for each in checked(strips) if each.problems] == [(f"is not the file that {MANIFEST} lists",)]
+
+
+def test_swapped_files(strips: Path) -> None:
+    """Near and far exchanged, even with a manifest that was changed to match, are not what they are called."""
+    near, far = strips / "strip-near.pdf", strips / "strip-far.pdf"
+    near_data, far_data = near.read_bytes(), far.read_bytes()
+    near.write_bytes(far_data)
+    far.write_bytes(near_data)
+    listed = json.loads((strips / MANIFEST).read_text())
+    one, other = (entry for entry in listed["files"] if entry["file"] in ("strip-near.pdf", "strip-far.pdf"))
+    one["sha256"], other["sha256"] = other["sha256"], one["sha256"]
+    (strips / MANIFEST).write_text(json.dumps(listed))
+    wrong = [each for each in checked(strips) if each.problems]
+    assert {Path(each.file).name for each in wrong} == {"strip-near.pdf", "strip-far.pdf"}
+    assert all("was made as" in each.problems[0] for each in wrong)
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "",
+        "{",
+        "[]",
+        "null",
+        '{"files": 3}',
+        '{"files": []}',
+        '{"files": [3]}',
+        '{"files": [{"file": "kit.pdf"}]}',
+        '{"files": [{"file": "../kit.pdf", "sha256": ""}]}',
+        '{"files": [{"file": "/etc/hosts", "sha256": ""}]}',
+        "[" * 100_000,
+        "9" * 5_000,
+        "\x00",
+    ],
+    ids=range(13),
+)
+def test_a_manifest_that_was_never_ours(text: str, strips: Path) -> None:
+    """Whatever stands there, it is told as such, and nothing outside the folder is looked at."""
+    (strips / MANIFEST).write_text(text)
+    whole, *_ = checked(strips)
+    assert whole.problems == (f"{MANIFEST} is not one that was written here",)
+
+
+@pytest.mark.parametrize("name", ["", "..", "a\0b", "\ud800", "x" * 400, "kit.pdf\n"])
+def test_a_manifest_with_names_that_cannot_be(name: str, strips: Path) -> None:
+    """A listed name that no file can have is missing like any other."""
+    (strips / MANIFEST).write_text(json.dumps({"files": [{"file": name, "sha256": ""}]}))
+    (found,) = checked(strips)
+    assert "missing" in found.problems[0]
+    found.file.encode()
+
+
+FOREIGN = {
+    "nothing.pdf": b"",
+    "nothing.svg": b"",
+    "foreign.svg": b'<?xml version="1.0"?><svg xmlns="http://www.w3.org/2000/svg" width="9" height="9"/>',
+    "text.pdf": b"a letter",
+    "binary.svg": bytes(range(256)),
+    "notes.txt": b"hello",
+    "kit": b"hello",
+    "strip.dxf": b"0\nEOF\n",
+}
+
+
+@pytest.mark.parametrize("name", FOREIGN)
+def test_what_was_never_ours(name: str, tmp_path: Path) -> None:
+    """Empty files, files of others and files of another ending are refused in one line, nothing found in them."""
+    (tmp_path / name).write_bytes(FOREIGN[name])
+    (found,) = checked(tmp_path / name)
+    assert (found.found, found.asked, found.deviation) == (None, None, 0.0)
+    assert len(found.problems) == 1
+    assert "\n" not in found.problems[0]
+
+
+def test_a_pdf_of_another_program(tmp_path: Path) -> None:
+    """A sound PDF that pypdf made is not ours."""
+    from pypdf import PdfWriter
+
+    writer = PdfWriter()
+    writer.add_blank_page(595, 790)
+    with (tmp_path / "blank.pdf").open("wb") as file:
+        writer.write(file)
+    assert problem(tmp_path / "blank.pdf")
+
+
+CARRIED = {
+    "nothing": "",
+    "no JSON": "kit",
+    "a list": "[]",
+    "no kit": '{"file":"kit.pdf"}',
+    "a kit that is none": '{"file":"kit.pdf","kit":3}',
+    "an empty kit": '{"file":"kit.pdf","kit":{}}',
+    "a file that is none": '{"file":7,"kit":{}}',
+    "endless brackets": "[" * 100_000,
+    "an endless number": "9" * 5_000,
+    "not a number": '{"file":"kit.pdf","kit":{"version":NaN}}',
+}
+
+
+@pytest.mark.parametrize("name", CARRIED)
+@pytest.mark.parametrize("kind", FORMATS)
+def test_inputs_that_cannot_be_used(kind: str, name: str, tmp_path: Path) -> None:
+    """A file of our form that carries no kit, or none that can be used, is told so line by line."""
+    path = tmp_path / f"any.{kind}"
+    path.write_bytes(FORMATS[kind].write([Sheet("any", 50, 50, ())], About("any", CARRIED[name])))
+    (found,) = checked(path)
+    assert found.problems
+    assert found.asked is None
+    assert found.found is not None
+    assert (found.found.sheets, found.found.marks) == (1, 0)
+
+
+def test_a_pdf_without_pages(tmp_path: Path, made: Path) -> None:
+    """A file that names no sheet and holds none is told like any other, not fallen over."""
+    from pypdf import PdfWriter
+    from pypdf.generic import ArrayObject, NameObject, NumberObject, TextStringObject
+
+    writer = PdfWriter(clone_from=made / "kit.pdf")
+    inputs = FORMATS["pdf"].read((made / "kit.pdf").read_bytes()).about
+    pages = writer.root_object["/Pages"].get_object()
+    pages[NameObject("/Kids")] = ArrayObject()  # type: ignore[index]
+    pages[NameObject("/Count")] = NumberObject(0)  # type: ignore[index]
+    assert writer._info is not None
+    writer._info.get_object()[NameObject("/Keywords")] = TextStringObject(packed([], inputs))  # type: ignore[index]
+    with (tmp_path / "kit.pdf").open("wb") as file:
+        writer.write(file)
+    (found,) = checked(tmp_path / "kit.pdf")
+    assert found.problems
+    assert found.found is None
+
+
+def test_a_kit_changed_inside_a_file(strips: Path) -> None:
+    """A file whose drawing is right for another kit than the one it carries does not pass."""
+    path = strips / "strip-near.svg"
+    text = path.read_text()
+    assert "200 mm" in text or "20 cm" in text
+    path.write_text(re.sub(r"20 cm", "19 cm", text))
+    assert path.read_text() != text
+    assert problem(path)
+
+
+def test_damage_is_told_and_nothing_worse(made: Path, tmp_path: Path) -> None:
+    """Bytes changed at random are found wrong, or the file still says the very same; no error of another kind."""
+    dice = random.Random(11)  # noqa: S311 - the same damage in every run
+    for name in FILES[:2] * 20:
+        data = bytearray((made / name).read_bytes())
+        for _ in range(dice.randint(1, 4)):
+            data[dice.randrange(len(data))] = dice.randrange(256)
+        path = tmp_path / name
+        path.write_bytes(data if dice.random() < 0.8 else data[: dice.randrange(len(data))])
+        (found,) = checked(path)
+        assert found.problems or found.asked == found.found
+
+
+@pytest.mark.parametrize("where", ["nowhere.pdf", "nowhere", "file.pdf/below", "x" * 300, "a\0b.pdf"])
+def test_what_is_not_there(where: str, tmp_path: Path) -> None:
+    """A path that leads nowhere is a fault, told in one sentence, and the fault is not called harmless writing."""
+    (tmp_path / "file.pdf").write_bytes(b"")
+    with pytest.raises(FaultError) as caught:
+        checked(tmp_path / where)
+    assert str(caught.value).startswith("could not read ")
+    assert "changed" not in str(caught.value)
+    assert len(str(caught.value).splitlines()) == 1
+
+
+@pytest.mark.skipif(not hasattr(os, "mkfifo"), reason="this system has no pipes among its files")
+def test_a_pipe_is_not_waited_for(tmp_path: Path) -> None:
+    """A pipe with nobody at its other end, or a device without an end, is refused instead of read."""
+    os.mkfifo(tmp_path / "pipe.pdf")
+    for path in (tmp_path / "pipe.pdf", Path("/dev/zero")):
+        with pytest.raises(FaultError, match="a device, not a file"):
+            checked(path)
+
+
+def test_too_large_a_file_is_not_read(tmp_path: Path) -> None:
+    """A file a thousand times larger than ours is refused by its size alone."""
+    with (tmp_path / "large.pdf").open("wb") as file:
+        file.truncate(check_module.LARGEST_FILE + 1)
+    with pytest.raises(FaultError, match="larger than 64 MB"):
+        checked(tmp_path / "large.pdf")
