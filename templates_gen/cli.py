@@ -33,8 +33,7 @@ def _sentences(command: Callable[..., None]) -> Callable[..., None]:
     return run
 
 
-PATH = click.Path(path_type=Path, readable=False)  # whether it can be read, our own sentence says
-KIT = click.argument("kit", required=False, type=PATH)
+KIT = click.argument("kit", required=False, type=Path)
 JSON = click.option("--json", "as_json", is_flag=True, help="Print plain values for programs.")
 
 
@@ -48,7 +47,7 @@ def main() -> None:
 
 
 @main.command()
-@click.argument("file", type=PATH)
+@click.argument("file", type=Path)
 @_sentences
 def new(file: Path) -> None:
     """Write a commented starter kit to FILE; never over a file that is there."""
@@ -60,7 +59,7 @@ def new(file: Path) -> None:
 
 @main.command()
 @KIT
-@click.option("-o", "--out", default="strips", show_default=True, type=PATH, help="Folder.")
+@click.option("-o", "--out", default="strips", show_default=True, type=Path, help="Folder.")
 @_sentences
 def make(kit: Path | None, out: Path) -> None:
     """Make every file of KIT (without one: of the built-in demo kit), each read back and proven."""
@@ -116,8 +115,8 @@ def sett(counts: tuple[str, ...], windows: tuple[str, ...], unit: str | None, as
 
 
 @main.command()
-@click.argument("paths", nargs=-1, required=True, type=PATH)
-@click.option("--kit", type=PATH, help="Check against this kit, not the inputs a file carries.")
+@click.argument("paths", nargs=-1, required=True, type=Path)
+@click.option("--kit", type=Path, help="Check against this kit, not the inputs a file carries.")
 @JSON
 @_sentences
 def check(paths: tuple[Path, ...], kit: Path | None, as_json: bool) -> None:
