@@ -17,6 +17,9 @@ SMALL = 8 * PT
 LEADING = 1.45
 """Distance of baselines in a paragraph, in ems: two accents on a capital stay clear of the tails above them."""
 
+_TALL_ALONE = "ĥĺѮѼѽѾҊҐ"
+"""Letters that rise as far as a capital with an accent, though they are not made up of the two."""
+
 
 def left(words: str, size: float, at: Point) -> Text:
     """`words` that begin at `at`."""
@@ -30,6 +33,8 @@ def right(words: str, size: float, at: Point, metrics: FontMetrics) -> Text:
 
 def is_tall(words: str) -> bool:
     """Whether any letter rises far above a plain capital: a capital with an accent, or a letter with two."""
+    if any(letter in _TALL_ALONE for letter in words):
+        return True
     marks = ((letter, len(unicodedata.normalize("NFD", letter)) - 1) for letter in words)
     return any(count > 1 or (count == 1 and not letter.islower()) for letter, count in marks)
 

@@ -13,6 +13,7 @@ from layout.pens import Pen
 
 _ROW, _LOW_ROW, _TALLER = 3.4, 3.2, 0.8  # heights of a row of small words, and more for capitals with accents
 _MARK_UP, _MARK_DOWN, _NUMBERS = 1.8, 1.0, 2.8
+_LOW_UP, _LOW_DOWN, _LOW_BACK = 1.5, 0.5, 1.5  # the low form spares every tenth it can: it must lie on small sheets
 _WORDS_FROM = 0.15  # the first row of words begins so far inside the numbers' band, whose figures leave it free
 _GLUE, _GLUE_TOP = 6.0, 1.6
 _FLAP = 8.0
@@ -57,11 +58,11 @@ class Bands:
 
 
 def low_bands() -> Bands:
-    """The low form: the outermost line only, about 10 mm with one row of words."""
-    top = _MARK_UP + _NUMBERS
+    """The low form: the outermost line only, about 9 mm with one row of words."""
+    top = _LOW_UP + _NUMBERS
     outermost = ((0.0, Pen.REGISTER),)
     words = top - _WORDS_FROM
-    return Bands((-_MARK_DOWN, _MARK_UP), (_MARK_UP, top), outermost, top, -2.0, (words, words), _LOW_ROW)
+    return Bands((-_LOW_DOWN, _LOW_UP), (_LOW_UP, top), outermost, top, -_LOW_BACK, (words, words), _LOW_ROW)
 
 
 def full_bands(ends: RoundBar | FlatEnd, *, tall: bool = False) -> Bands | None:

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass, field
-from itertools import count
 from typing import Literal, NamedTuple
 
 from layout.metrics import FontMetrics
@@ -19,7 +18,7 @@ Span = tuple[float, float]
 
 
 class Phrase(NamedTuple):
-    """`words` that stand at the `left` or `right` end, right of the `centre` line, or anywhere, with an arrow head.
+    """`words` that stand at the `left` or `right` end, beside the `centre` line, or anywhere, with an arrow head.
 
     An `optional` phrase is left out where it would need a row of its own.
     """
@@ -76,9 +75,9 @@ class Packer:
             if phrase.width(self.metrics) > most:
                 self._break(phrase, most)
                 continue
-            place = self._spread if phrase.stand == "anywhere" else self._fix
-            rows = range(len(self.rows)) if phrase.optional else count()
-            next((row for row in rows if place(self._row(row), phrase)), None)
+            rows = range(len(self.rows) + (not phrase.optional))
+            if not any(self._place(self._row(row), phrase) for row in rows):
+                self._break(phrase, most)
         return [placed for row in range(len(self.rows)) for placed in self._set(row)]
 
     def _break(self, phrase: Phrase, most: float) -> None:
@@ -99,12 +98,19 @@ class Packer:
             self.rows.append(_Row(list(self.walls)))
         return self.rows[number]
 
-    def _fix(self, row: _Row, phrase: Phrase) -> bool:
+    def _place(self, row: _Row, phrase: Phrase) -> bool:
+        """Whether `phrase` found room in `row`, where it has been noted then."""
+        if phrase.stand == "anywhere":
+            return self._spread(row, phrase)
         width = phrase.width(self.metrics)
-        start = {"left": self.left, "right": self.right - width, "centre": _CENTRE_GAP}[phrase.stand]
-        span = (0.0 if phrase.stand == "centre" else start, start + width)
-        walled = any(low < span[1] and start < high for low, high in self.walls)
-        others = [span for span in row.taken if span not in self.walls]
+        if phrase.stand == "centre":
+            return self._fix(row, phrase, _CENTRE_GAP, width) or self._fix(row, phrase, -_CENTRE_GAP - width, width)
+        return self._fix(row, phrase, self.left if phrase.stand == "left" else self.right - width, width)
+
+    def _fix(self, row: _Row, phrase: Phrase, start: float, width: float) -> bool:
+        span = (min(start, 0.0), max(start + width, 0.0)) if phrase.stand == "centre" else (start, start + width)
+        walled = any(low < start + width and start < high for low, high in self.walls)
+        others = [taken for taken in row.taken if taken not in self.walls]
         if walled or any(low < span[1] + _GAP and span[0] - _GAP < high for low, high in others):
             return False
         row.taken.append(span)

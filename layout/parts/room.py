@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from itertools import pairwise
 
 from layout.errors import FieldError
 from layout.metrics import FontMetrics
@@ -13,19 +14,31 @@ from layout.units import say_length
 NUMBER_GAP = 0.8
 """Every running total stands this far from its unit line, inside the unit that it counts."""
 
-_PAST_LIMIT, _PAST_MARK, _OFF_SIDES = 2.0, 0.6, 1.0
+_PAST_LIMIT, _PAST_LIMIT_LOW, _PAST_MARK, _OFF_SIDES = 2.0, 0.9, 0.6, 1.0
+_FREE = 0.75  # from an upright to the middle of a cross
 _SHORTEST = 150.0  # where the frame has room, a strip is at least so long, for its words
 _LEAST = 24.0  # no word would fit a shorter one
 _LIMIT_LINE = 0.8  # what a bold limit takes off the first unit, with a gap to the total
 
 
-def reach(plan: Plan, contacts: Sequence[float]) -> tuple[float, float]:
-    """Left and right edge of the paper: past the limits and the outer marks, and long enough for the words."""
+def reach(plan: Plan, contacts: Sequence[float], *, low: bool) -> tuple[float, float]:
+    """Left and right edge of the paper: past the limits and the outer marks, and long enough for the words.
+
+    A `low` strip must lie on small sheets: where a mark outside a limit makes it longer, it ends closer to the limits.
+    """
     frame, half = plan.kit.frame, float(plan.warp.width / 2)
     between_sides = float(frame.outer_width.mm - 2 * frame.side_width.mm) / 2 - _OFF_SIDES
     least = min(_SHORTEST / 2, between_sides)
-    right = max(half + _PAST_LIMIT, max(contacts) + _PAST_MARK, least)
-    return min(-half - _PAST_LIMIT, min(contacts) - _PAST_MARK, -least), right
+    longer = max(map(abs, contacts)) + _PAST_MARK > half + _PAST_LIMIT
+    past = half + (_PAST_LIMIT_LOW if low and longer else _PAST_LIMIT)
+    return min(-past, min(contacts) - _PAST_MARK, -least), max(past, max(contacts) + _PAST_MARK, least)
+
+
+def free_of(uprights: Sequence[float], first: float, inward: int) -> float:
+    """Where a register cross clears all `uprights`: at x = `first`, else midway between the next two that allow it."""
+    gaps = pairwise(sorted(uprights, key=lambda x: inward * x))
+    midways = ((one + other) / 2 for one, other in gaps if inward * ((one + other) / 2 - first) > 0)
+    return next((x for x in (first, *midways) if all(abs(x - upright) >= _FREE for upright in uprights)), first)
 
 
 def check_room(plan: Plan, length: float, metrics: FontMetrics) -> None:

@@ -13,7 +13,7 @@ from layout.errors import LayoutError
 from layout.metrics import FontMetrics
 from layout.parts.bands import EDGE_CLEAR, Bands, full_bands, low_bands, tallest
 from layout.parts.phrases import ARROW, Packer, Set
-from layout.parts.room import NUMBER_GAP, check_room, reach
+from layout.parts.room import NUMBER_GAP, check_room, free_of, reach
 from layout.parts.wording import notes_for, phrases_for
 from layout.pens import Pen
 from layout.plan import Plan
@@ -69,14 +69,14 @@ class _Draft:
 
     def part(self, notes: tuple[str, ...]) -> Part:
         """Everything drawn, in part coordinates."""
-        left, right = reach(self.plan, self.contacts)
+        left, right = reach(self.plan, self.contacts, low=self.low)
         check_room(self.plan, right - left, self.metrics)
         words = self.packed(left, right)
         floors = self.bands.rows(1 + max(placed.row for placed in words))
         front = max(self.bands.front, max(floors) + self.bands.row + EDGE_CLEAR)
         back = min(self.bands.back, min(floors) - EDGE_CLEAR)
         low, high = sorted((self.up * front, self.up * back))
-        datum = _corners(left + _CORNER, low + _CORNER, right - _CORNER, high - _CORNER)
+        datum = self.corners(left + _CORNER, low + _CORNER, right - _CORNER, high - _CORNER)
         shapes: list[Shape] = [rectangle(left, low, right, high, Pen.CUT)]
         shapes += [line(Point(left, self.up * v), Point(right, self.up * v), pen) for v, pen in self.bands.lines]
         shapes += [hair for point in datum for hair in cross(point, _ARM, Pen.REGISTER)]
@@ -85,6 +85,14 @@ class _Draft:
         shapes += [shape for placed in words for shape in self.phrase(placed, floors[placed.row])]
         title = f"Marking strip, {self.end} end"
         return Part(f"strip-{self.end}", title, tuple(shapes), datum, (left, low, right, high), notes)
+
+    def corners(self, left: float, low: float, right: float, high: float) -> tuple[Point, Point, Point]:
+        """The register crosses: in three corners, and clear of the marks that reach to the back of a low strip."""
+        uprights = [*self.contacts, -self.half, self.half] if self.low else []
+        lefts, rights = free_of(uprights, left, 1), free_of(uprights, right, -1)
+        if self.up > 0:
+            return Point(lefts, low), Point(rights, low), Point(left, high)
+        return Point(left, low), Point(right, low), Point(lefts, high)
 
     def packed(self, left: float, right: float) -> list[Set]:
         """The rows of words between both edges of the paper."""
@@ -159,10 +167,6 @@ class _Draft:
             middle = baseline + self.metrics.cap * SMALL / 2
             shapes.append(_arrow(Point(placed.start + from_right + ARROW / 2, middle), phrase.arrow))
         return shapes
-
-
-def _corners(left: float, low: float, right: float, high: float) -> tuple[Point, Point, Point]:
-    return Point(left, low), Point(right, low), Point(left, high)
 
 
 def _arrow(centre: Point, way: str) -> Region:
