@@ -12,7 +12,7 @@ from layout.paper.choice import Piece
 from layout.pens import Pen
 from layout.plan import Plan
 from layout.shapes import Path, Point, Text
-from layout.sheet import Sheet
+from layout.sheet import Part, Sheet
 from templates_gen.verify import LIMIT
 from templates_gen.verify.compare import NOTHING, Findings
 from templates_gen.verify.crosses import Lie, crosses_on, lie_of
@@ -55,7 +55,24 @@ def prove(plan: Plan, sheets: Sequence[Sheet], laid: Sequence[Sequence[Piece]], 
         total += _named(_sheet(wanted, sheet, pieces, told), f"sheet {number}")
         if on_paper:
             total += _named(_check_bars(sheet), f"sheet {number}")
+    total += _uncovered(wanted, [piece.part for pieces in laid for piece in pieces])
     return total + _untold(wanted, told) if on_paper else total
+
+
+def _uncovered(wanted: Expected, parts: Sequence[Part]) -> Findings:
+    """The marks that lie beyond all pieces of their strip, where no piece by itself would miss them."""
+    problems = []
+    for end in dict.fromkeys(_end_of(part) for part in parts):
+        reach = [(part.box[0], part.box[2]) for part in parts if _end_of(part) == end]
+        marks = (*(wanted.near if end == "near" else wanted.far), *wanted.edges[end], *wanted.limits)
+        beyond = sum(1 for mark in marks if not any(left <= mark <= right for left, right in reach))
+        if beyond:
+            problems.append(f"{end} end: the strip is too short for {beyond} of its marks")
+    return Findings(0.0, tuple(problems))
+
+
+def _end_of(part: Part) -> End:
+    return cast(End, part.name.removeprefix("strip-"))
 
 
 def _untold(wanted: Expected, told: Mapping[End, set[int]]) -> Findings:
@@ -79,7 +96,7 @@ def _sheet(wanted: Expected, sheet: Sheet, pieces: Sequence[Piece], told: dict[E
         own, crosses = crosses[: len(part.datum)], crosses[len(part.datum) :]
         lie, rest = lie_of(part.datum, own)
         total += Findings(rest, () if rest <= LIMIT else (f"{part.name} is not true to scale",))
-        end = cast(End, part.name.removeprefix("strip-"))
+        end = _end_of(part)
         seen = _look(sheet, lie, part.box)
         total += _piece(wanted, end, part.box, seen)
         lines, wrong = _lines_told(wanted.edges[end], [str(line) for _, line in wanted.lines[end]], seen.totals)

@@ -120,7 +120,7 @@ FAULTS: dict[str, BaseException] = {
 }
 
 
-@pytest.mark.parametrize("file", FILES)
+@pytest.mark.parametrize("file", [FILES[0], FILES[-1]])
 @pytest.mark.parametrize("name", FAULTS)
 def test_a_writer_that_fails(
     name: str, file: str, used: Path, demo_plan: Plan, metrics: FontMetrics, monkeypatch: pytest.MonkeyPatch
@@ -141,7 +141,7 @@ def test_a_writer_that_fails(
     assert there(used) == before
 
 
-@pytest.mark.parametrize("file", FILES)
+@pytest.mark.parametrize("file", [FILES[0], FILES[1], FILES[-1]])
 def test_a_proof_that_fails(
     file: str, used: Path, demo_plan: Plan, metrics: FontMetrics, monkeypatch: pytest.MonkeyPatch
 ) -> None:
@@ -242,7 +242,7 @@ def made_by(code: str, folder: Path) -> subprocess.CompletedProcess[str]:
 
 
 @pytest.mark.skipif(sys.platform == "win32", reason="this system sets no limits to a process")
-@pytest.mark.parametrize("limit", [1_000, 19_000, 100_000])
+@pytest.mark.parametrize("limit", [1_000, 100_000])
 def test_files_that_may_not_grow(limit: int, used: Path) -> None:
     """Where the system stops a file in the middle of it: one sentence, code 2, and the folder as it was."""
     before = there(used)
@@ -276,7 +276,7 @@ def small_disk(tmp_path: Path) -> Callable[[int], Path]:
         subprocess.run(["umount", str(disk)], check=True)  # noqa: S607
 
 
-@pytest.mark.parametrize("size", [16_384, 131_072, 400_000])
+@pytest.mark.parametrize("size", [16_384, 400_000])
 def test_a_disk_that_is_full(size: int, small_disk: Callable[[int], Path]) -> None:
     """Wherever the disk runs full: one sentence, code 2, what was there still there, and all its room given back."""
     folder = small_disk(size)
