@@ -117,9 +117,7 @@ def outside(sheet: Sheet) -> list[str]:
         else:
             points = [p for path in (shape.contours if isinstance(shape, Region) else (shape,)) for p in path.points()]
         for x, y in points:
-            if not (
-                SIDE - 1e-6 <= x <= sheet.width - SIDE + 1e-6 and TOP - 1e-6 <= y <= sheet.height - TOP + 1e-6
-            ):
+            if not (SIDE - 1e-6 <= x <= sheet.width - SIDE + 1e-6 and TOP - 1e-6 <= y <= sheet.height - TOP + 1e-6):
                 found.append(f"{shape.words if isinstance(shape, Text) else shape.pen.value} at {x:.2f}, {y:.2f}")
     return found
 

@@ -1,0 +1,140 @@
+"""The arrows of the project, read from the imports of every module: they point downward and nowhere else."""
+
+from __future__ import annotations
+
+import ast
+import subprocess
+import sys
+from collections.abc import Iterator
+from graphlib import TopologicalSorter
+from pathlib import Path
+
+import pytest
+
+ROOT = Path(__file__).resolve().parent.parent
+HEAVY = ("reportlab", "svgwrite", "pypdf", "pint", "fontTools")
+
+RANKS: tuple[tuple[str, ...], ...] = (
+    ("errors", "pens", "numerals", "units", "metrics"),
+    ("shapes", "limits", "figure", "names"),
+    ("sheet", "typeset"),
+    ("yarn", "yarn_counts", "diameter", "pairing", "readings", "frame", "bar", "thread", "weft", "shrinkage"),
+    ("marking", "sett_words", "sett", "weft_total", "warping", "weavable"),
+    ("inputs", "fields", "unknown", "tables", "agreement", "kit"),
+    ("warp", "plan"),
+    ("parts",),
+    ("paper",),
+    ("products",),
+)
+"""From the ground up. A module imports from its own rank or a lower one; a folder is one rank for all its files."""
+
+
+def modules(package: str) -> dict[str, Path]:
+    """Every module of a package by its dotted name."""
+    found = {}
+    for path in sorted((ROOT / package).rglob("*.py")):
+        parts = path.relative_to(ROOT).with_suffix("").parts
+        found[".".join(parts[:-1] if parts[-1] == "__init__" else parts)] = path
+    return found
+
+
+LAYOUT, OUTER = modules("layout"), modules("templates_gen")
+EVERY = LAYOUT | OUTER
+
+
+def imported(path: Path, *, top_only: bool = False) -> Iterator[str]:
+    """The dotted names a module imports; of `from a import b` both a and a.b."""
+    tree = ast.parse(path.read_text(encoding="utf-8"))
+    for node in tree.body if top_only else ast.walk(tree):
+        if isinstance(node, ast.Import):
+            yield from (alias.name for alias in node.names)
+        elif isinstance(node, ast.ImportFrom):
+            assert node.level == 0, f"{path}: relative imports hide the arrow"
+            yield node.module or ""
+            yield from (f"{node.module}.{alias.name}" for alias in node.names)
+
+
+def under(name: str, *packages: str) -> bool:
+    """Whether a dotted name is one of these packages or lies in one."""
+    return any(name == package or name.startswith(package + ".") for package in packages)
+
+
+def rank(name: str) -> int:
+    """The rank of a module of the layout."""
+    part = name.split(".")[1]
+    return next(k for k, names in enumerate(RANKS) if part in names)
+
+
+@pytest.mark.parametrize("name", LAYOUT)
+def test_the_layout_is_pure(name: str) -> None:
+    """It imports nothing of the outer package, no writer, reader or font library, nothing that touches the world."""
+    outer = ("templates_gen", "reportlab", "svgwrite", "pypdf", "click", "fontTools", "ezdxf")
+    world = ("time", "datetime", "random", "os", "pathlib", "io", "sys", "tempfile", "shutil", "subprocess", "secrets")
+    assert [each for each in imported(LAYOUT[name]) if under(each, *outer, *world)] == []
+
+
+@pytest.mark.parametrize("name", LAYOUT)
+def test_the_layout_neither_opens_nor_prints(name: str) -> None:
+    """No module of the layout calls open, print or input."""
+    nodes = ast.walk(ast.parse(LAYOUT[name].read_text("utf-8")))
+    called = {node.func.id for node in nodes if isinstance(node, ast.Call) and isinstance(node.func, ast.Name)}
+    assert called.isdisjoint({"open", "print", "input"})
+
+
+def test_pint_is_used_in_one_place() -> None:
+    """Only the units know pint, and they import it when they need it."""
+    users = [name for name, path in EVERY.items() if any(under(each, "pint") for each in imported(path))]
+    assert users == ["layout.units"]
+    assert not any(under(each, "pint") for each in imported(LAYOUT["layout.units"], top_only=True))
+
+
+def test_every_module_has_a_rank() -> None:
+    """The table of ranks names each module of the layout once, and nothing else."""
+    named = [name for names in RANKS for name in names]
+    assert sorted(named) == sorted({name.split(".")[1] for name in LAYOUT if "." in name})
+
+
+@pytest.mark.parametrize("name", [name for name in LAYOUT if "." in name])
+def test_arrows_point_downward(name: str) -> None:
+    """A module imports from its own rank or from lower ones."""
+    above = [each for each in imported(LAYOUT[name]) if each in LAYOUT and "." in each and rank(each) > rank(name)]
+    assert above == []
+
+
+def test_no_arrows_go_round() -> None:
+    """The imports of both packages, wherever they stand in a module, form no circle."""
+    graph = {
+        name: {each for each in imported(path) if each in EVERY and each != name and "." in each}
+        for name, path in EVERY.items()
+    }
+    order = list(TopologicalSorter(graph).static_order())
+    assert len(order) >= len(EVERY) - 2
+
+
+@pytest.mark.parametrize("name", [name for name in OUTER if under(name, "templates_gen.readers")])
+def test_readers_know_no_writer(name: str) -> None:
+    """A reader imports neither our writers nor the libraries that write."""
+    writers = ("templates_gen.writers", "reportlab", "svgwrite")
+    assert [each for each in imported(OUTER[name]) if under(each, *writers)] == []
+
+
+@pytest.mark.parametrize("name", [name for name in OUTER if under(name, "templates_gen.writers")])
+def test_writers_know_no_reader(name: str) -> None:
+    """A writer imports no reader and knows the layout by its shapes, sheets and pens alone."""
+    known = ("layout.errors", "layout.pens", "layout.shapes", "layout.sheet")
+    bad = [each for each in imported(OUTER[name]) if under(each, "templates_gen.readers", "pypdf")]
+    assert bad == []
+    assert [each for each in imported(OUTER[name]) if under(each, "layout") and not under(each, *known)] == []
+
+
+def test_the_proof_reckons_on_its_own() -> None:
+    """What the marks must be is reckoned without the layout's sett, marking, warp, plan and parts."""
+    own = ("layout.sett", "layout.marking", "layout.warp", "layout.plan", "layout.parts", "layout.paper")
+    assert [each for each in imported(OUTER["templates_gen.verify.expected"]) if under(each, *own)] == []
+
+
+def test_the_command_line_starts_light() -> None:
+    """Importing the commands loads none of the heavy libraries."""
+    said = f"import sys, templates_gen.cli; print([name for name in {HEAVY} if name in sys.modules])"
+    run = subprocess.run([sys.executable, "-c", said], capture_output=True, text=True, cwd=ROOT, check=True)
+    assert run.stdout.strip() == "[]"
