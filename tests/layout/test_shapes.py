@@ -96,7 +96,7 @@ def test_arc_steps_lie_on_the_circle(radius: float, start: float, stop: float) -
         assert 2 * math.asin(min(1.0, half_chord / radius)) <= math.radians(22.5) + 1e-6
     assert math.dist(
         steps[-1].end, (3 + radius * math.cos(math.radians(stop)), -4 + radius * math.sin(math.radians(stop)))
-    ) < 1e-9 * max(1, radius)  # noqa: E501
+    ) < 1e-9 * max(1, radius)
 
 
 def test_a_circle_is_eight_arcs() -> None:
