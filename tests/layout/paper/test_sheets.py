@@ -1,0 +1,61 @@
+from __future__ import annotations
+
+import pytest
+from kits import kit_of, plan_of, sheets_of
+
+from layout.pens import PAINTING_ORDER
+from layout.shapes import Text
+from layout.sheet import Sheet, pen_of
+
+TILES: dict[str, object] = {"weaving.width": "60 cm", "frame.outer_width": "70 cm"}
+
+
+def said(sheet: Sheet) -> list[str]:
+    """The words of a sheet."""
+    return [shape.words for shape in sheet.shapes if isinstance(shape, Text)]
+
+
+@pytest.mark.parametrize("changes", [{}, TILES])
+def test_sheets_are_numbered_through(changes: dict[str, object]) -> None:
+    """Near before far, each sheet named after its part and numbered among all of its file."""
+    sheets = [printed.sheet for printed in sheets_of(plan_of(changes))]
+    total = len(sheets)
+    for number, sheet in enumerate(sheets, 1):
+        end = "near" if number <= total / 2 else "far"
+        assert sheet.name == f"strip-{end} {number} of {total}"
+        assert f"Sheet {number} of {total}" in said(sheet)
+
+
+@pytest.mark.parametrize("changes", [{}, TILES, {"paper.size": "11x17"}])
+def test_every_sheet_says_what_it_is(changes: dict[str, object]) -> None:
+    """Kit, part, sett, yarns and winds stand on every sheet, and where on the frame its part goes."""
+    for printed in sheets_of(plan_of(changes)):
+        words = said(printed.sheet)
+        end = "near" if "near" in printed.sheet.name else "far"
+        assert words.count("Heron frame") >= 1
+        assert f"Marking strip, {end} end: 2.5 ends per cm, 5 winds to 4 cm" in words
+        assert any(row.startswith("Warp seine twine 12/6, weft three strands of wool") for row in words)
+        assert any(row.startswith(f"For the {'bottom' if end == 'near' else 'top'} of the frame") for row in words)
+
+
+def test_sheets_are_the_size_of_the_paper() -> None:
+    """One size in a file, whole points (1/72 in, ISO 32000): the common sheet is 595 x 790."""
+    for printed in sheets_of(plan_of()):
+        assert (printed.sheet.width * 72 / 25.4, printed.sheet.height * 72 / 25.4) == pytest.approx((595, 790))
+    paper = kit_of({"paper.size": "200 x 250 mm"}).paper
+    assert round(paper.width * 72 / 25.4, 9).is_integer()
+
+
+def test_sheets_are_in_painting_order() -> None:
+    """Tints lie below lines and lines below words."""
+    for printed in sheets_of(plan_of(TILES)):
+        order = [PAINTING_ORDER[pen_of(shape)] for shape in printed.sheet.shapes]
+        assert order == sorted(order)
+
+
+def test_pieces_are_what_lies_there() -> None:
+    """Each shape of each piece is on its sheet, where the piece's placing puts it."""
+    for printed in sheets_of(plan_of(TILES)):
+        there = set(printed.sheet.shapes)
+        for part, placing in printed.pieces:
+            assert set(placing.shapes(part.shapes)) <= there
