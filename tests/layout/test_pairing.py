@@ -97,7 +97,7 @@ def test_each_fault_is_named_with_its_reason(warp: float, weft: float, said: str
         (0.5, 0.37, 1),
         (0.5, 0.62, 0),
         (0.5, 0.63, 1),
-    ],  # fmt: skip
+    ],
 )
 def test_warnings_begin_where_our_limits_say(warp: float, weft: float, count: int) -> None:
     """Our own limits: a warp of 1/3 to 2/3 of the pitch (1 mm here), a weft of 3/4 to 5/4 of the gap."""
