@@ -123,3 +123,10 @@ def test_shapes_and_materials_that_cannot_be_are_refused() -> None:
     for ask in doors:
         with pytest.raises(FieldError):
             ask()
+
+
+def test_a_modulus_is_what_its_sentence_says() -> None:
+    """The number and its words agree, and woods and metals are of the order that is common knowledge (from memory)."""
+    for name, number in MODULI.items():
+        assert f"{name} {number.value:.0f} N/mm2" in number.because
+        assert (7_000 <= number.value <= 16_000) == (name not in ("aluminium", "brass", "steel"))

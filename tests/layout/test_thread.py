@@ -155,3 +155,20 @@ def test_shapes_that_cannot_be_are_refused() -> None:
     ):
         with pytest.raises(FieldError):
             ask()
+
+
+def test_reasons_carry_the_right_numbers() -> None:
+    """What is said beside a figure is reckoned by hand here: 61 ends are 30.5 winds; 3 passes have 2 turns."""
+    assert wound_path(61, 4.0, 3).because == "30.5 winds of 5 mm, along the slant."
+    assert notched_path(3, 400, 4, 6).because == "3 passes of 400 mm, 2 turns of pitch + 2 depths."
+    assert pegged_path(3, 300, 5, 5).because.startswith("3 passes between pegs and 2 turns")
+    assert "(5 mm) exceed the pitch (4 mm)" in peg_warnings(3.5, 1.5, 4)[0]
+
+
+def test_refusals_name_the_most_that_works() -> None:
+    """Half of 18 mm is 9; two pitches of 4 mm are 8, and a peg of just that still passes."""
+    with pytest.raises(FieldError, match=r"\(9 mm\), got 9\.5"):
+        flat_end_turn(400, 18, 9.5, 1)
+    with pytest.raises(FieldError, match=r"\(8 mm\).*got 8\.5"):
+        pegged_path(10, 300, 4, 8.5)
+    assert pegged_path(10, 300, 4, 8).value > 3000

@@ -8,7 +8,18 @@ from hypothesis import strategies as st
 
 from layout.errors import FieldError
 from layout.figure import Figure, How, measured
-from layout.warping import SPARE, STRETCH, Side, heading_thread, loose_warp, supply, warp_supply, warp_thread
+from layout.warping import (
+    KNOT,
+    SPARE,
+    STRETCH,
+    TAIL,
+    Side,
+    heading_thread,
+    loose_warp,
+    supply,
+    warp_supply,
+    warp_thread,
+)
 from layout.yarn import yarn_of
 
 _NONE = measured(0.0, "None.")
@@ -97,3 +108,21 @@ def test_shares_in_per_cent_are_refused(bad: float) -> None:
         warp_thread(given_mm(1000), _NONE, spare=measured(bad, "Own."))
     with pytest.raises(FieldError):
         warp_thread(given_mm(1000), _NONE, stretch=measured(bad, "Own."))
+
+
+@pytest.mark.parametrize(
+    ("figure", "said"), [(KNOT, "100 mm"), (TAIL, "150 mm"), (SPARE, "10 %"), (STRETCH, "No stretch")]
+)
+def test_an_assumed_default_is_what_its_sentence_says(figure: Figure, said: str) -> None:
+    """The number and its words agree, so that what is printed is what was reckoned with."""
+    assert said in figure.because
+    number = {"%": 100 * figure.value, "mm": figure.value}.get(said.split()[-1], figure.value)
+    assert number == (float(said.split()[0]) if said[0].isdigit() else 0)
+
+
+def test_reasons_carry_the_right_numbers() -> None:
+    """By hand: a kilometre of 250 tex; 10 % spare; 600 mm x 3 + 150 mm."""
+    assert supply(given_mm(1_000_000), yarn_of(250, "tex").tex).weight.because == "1000 m of 250 tex."
+    assert "10 % spare" in warp_thread(given_mm(1000), _NONE).because
+    narrow = heading_thread(200, 80, Side(40, 30, 20), given_mm(0.25))
+    assert "750 mm only" in narrow.because

@@ -8,7 +8,21 @@ from hypothesis import strategies as st
 
 from layout.errors import FieldError
 from layout.figure import Figure, How, measured
-from layout.weavable import Room, apart_zone, check_height, fringes, leashes, shed_stick, weavable_height
+from layout.weavable import (
+    HAND,
+    HEADING,
+    LEASH_KNOT,
+    OVERHANG,
+    REACH,
+    SLOPE,
+    Room,
+    apart_zone,
+    check_height,
+    fringes,
+    leashes,
+    shed_stick,
+    weavable_height,
+)
 
 
 def given_mm(value: float) -> Figure:
@@ -94,3 +108,26 @@ def test_sizes_that_cannot_be_are_refused(bad: float) -> None:
     ):
         with pytest.raises(FieldError):
             ask()
+
+
+@pytest.mark.parametrize(
+    ("figure", "said"),
+    [
+        (HEADING, "10 mm"),
+        (SLOPE, "1 in 4"),
+        (HAND, "80 mm"),
+        (OVERHANG, "40 mm"),
+        (REACH, "90 mm"),
+        (LEASH_KNOT, "60 mm"),
+    ],
+)
+def test_an_assumed_default_is_what_its_sentence_says(figure: Figure, said: str) -> None:
+    """The number and its words agree, so that what is printed is what was reckoned with."""
+    first, *_, last = said.split()
+    assert said in figure.because
+    assert figure.value == float(first) / (float(last) if last.isdigit() else 1)
+
+
+def test_a_weaving_may_fill_all_there_is() -> None:
+    """Nothing left above it: the far fringe is a quarter turn."""
+    assert fringes(360, 320, 40, 30)[1].value == 15

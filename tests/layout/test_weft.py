@@ -229,3 +229,10 @@ def test_the_fibre_reaches_the_take_up() -> None:
 def test_rounding_does_not_refuse_a_filled_pitch() -> None:
     """0.1 + 0.2 mm fill a pitch of 0.3 mm, though in floats they are more: 57 % taken up, not refused."""
     assert pick_length(0.3, 0.1 + 0.2) / 0.3 == pytest.approx(math.pi / 2)
+
+
+def test_the_reason_says_how_full_the_pitch_is() -> None:
+    """Arithmetic: 1 + 1.4 mm in a pitch of 4 mm is 0.6; what works when refused is 0.6 of the pitch."""
+    assert take_up(4, thick(1), thick(1.4)).because.endswith("D / p = 0.6.")
+    with pytest.raises(FieldError, match=r"for example 2\.4 mm"):
+        pick_length(4, 5)

@@ -165,3 +165,19 @@ def test_assumptions_reach_the_total() -> None:
     one = bundle([Strand(yarn_of(200, "tex"))])
     (use,) = by_colour(weft, [ColourPart("ash", 1, one)])
     assert "upper bound" in use.bundle.weight.assumptions[0]
+
+
+def test_reasons_carry_the_right_numbers() -> None:
+    """By hand: 0.9 picks a mm on 200 mm are 180; 100 x 100 mm are 100 cm2; 3/5 are 60 %."""
+    length = weft_length(240, 200, given_figure(0.9), given_figure(0.2))
+    assert length.because == "180 picks of 240 mm and 20 % take-up."
+    assert "12 g on 100 cm2; this is 6 times as much" in scaled_from_sample(12, (100, 100), (240, 250)).because
+    one = bundle([Strand(yarn_of(200, "tex"))])
+    first, _ = by_colour(length, [ColourPart("ash", 60, one), ColourPart("madder", 40, one)])
+    assert first.bundle.length.because.startswith("60 % of the weft")
+
+
+def test_christie_is_named_for_her_tail_only() -> None:
+    """A tail of another length is the maker's own."""
+    assert "Christie" in tails(3).because
+    assert "Christie" not in tails(3, 40).because
