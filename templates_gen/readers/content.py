@@ -14,7 +14,7 @@ from layout.pens import Pen
 from layout.shapes import Path, Point, Region, Shape, Step, Text
 from templates_gen.document import ReadError
 from templates_gen.readers.arcs import middle_of_curve
-from templates_gen.readers.tokens import Font, Numbers, dashes, instructions, words
+from templates_gen.readers.tokens import LINE, Font, Numbers, dashes, instructions, words
 
 MM = 25.4 / 72
 """Millimetres in one PDF unit, stated here on purpose a second time: ISO 32000 makes it 1/72 inch."""
@@ -86,6 +86,15 @@ class _Walk:
     def line(self, _: bytes, numbers: Numbers) -> None:
         self.at = Point(numbers[0] * MM, numbers[1] * MM)
         self.steps.append(Step(self.at))
+        self.place = _OPEN
+
+    def move_and_line(self, _: bytes, numbers: Numbers) -> None:
+        if self.place == _OPEN:
+            self.subpaths.append((self.start, self.steps, False))
+        x, y, end_x, end_y = numbers
+        self.start = Point(x * MM, y * MM)
+        self.at = Point(end_x * MM, end_y * MM)
+        self.steps = [Step(self.at)]
         self.place = _OPEN
 
     def curve(self, _: bytes, numbers: Numbers) -> None:
@@ -168,6 +177,7 @@ _OPERATORS: dict[tuple[str, bytes], tuple[_Act, bytes, int]] = {
         (b"d", b"[", 1, _Walk.set_dash, [_PAGE]),
         (b"m", b"", 2, _Walk.move, [_PAGE, _OPEN, _SHUT]),
         (b"l", b"", 2, _Walk.line, [_MOVED, _OPEN]),
+        (LINE, b"", 4, _Walk.move_and_line, [_PAGE, _OPEN, _SHUT]),
         (b"c", b"", 6, _Walk.curve, [_MOVED, _OPEN]),
         (b"h", b"", 0, _Walk.close, [_OPEN]),
         (b"S", b"", 0, _Walk.stroke, [_OPEN, _SHUT]),
