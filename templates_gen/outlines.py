@@ -12,7 +12,7 @@ from layout.sheet import Sheet
 from templates_gen import fonts
 
 SEGMENTS = 6
-"""Straight lines for each quadratic curve of a letter: none lies further off than 0.004 of the em, most under 0.0003."""
+"""Straight lines for each quadratic curve of a letter: none lies further off than 0.004 of the em."""
 
 Contour = tuple[Point, ...]
 Units = tuple[float, float]

@@ -7,6 +7,7 @@ transformation but the identity that every page begins with: coordinates are abs
 from __future__ import annotations
 
 import math
+import re
 from collections.abc import Callable, Mapping, Sequence
 
 from layout.errors import shown
@@ -19,7 +20,7 @@ from templates_gen.readers.tokens import LINE, Font, Numbers, dashes, instructio
 MM = 25.4 / 72
 """Millimetres in one PDF unit, stated here on purpose a second time: ISO 32000 makes it 1/72 inch."""
 
-_IDENTITY = b"1 0 0 1 0 0 cm"
+_IDENTITY = re.compile(rb"1 0 0 1 0 0 cm(?=\s|\Z)")
 _PAGE, _MOVED, _OPEN, _SHUT, _TEXT = "between shapes", "after a move", "in a path", "after a closing", "among words"
 
 
@@ -35,7 +36,8 @@ _FILL_PENS = {pen.ink.grey: pen for pen in Pen if pen.ink.fills and pen is not P
 def walked(content: bytes, fonts: Mapping[str, Font]) -> tuple[Shape, ...]:
     """The shapes of one page in mm, in the order they are painted; `ReadError` for whatever is not ours."""
     walk = _Walk(fonts)
-    for operator, other, numbers in instructions(content.removeprefix(_IDENTITY)):
+    begun = _IDENTITY.match(content)
+    for operator, other, numbers in instructions(content[begun.end() :] if begun else content):
         act, kind, count = _OPERATORS.get((walk.place, operator), _UNKNOWN)
         if len(numbers) != count or other[:1] != kind:
             raise ReadError(f"the page uses {shown(operator.decode())} {walk.place}, as no file of ours does")

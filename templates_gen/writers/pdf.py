@@ -22,6 +22,7 @@ from templates_gen.writers.checks import check
 from templates_gen.writers.curves import handles
 
 _PT = 72 / 25.4  # PDF units in a millimetre
+_VERSION = (1, 6)  # the first in which a file may ask to be printed without scaling
 _DATE = "D:20000101000000Z"  # a fixed one: a file says nothing of when it was made
 _SUBPATHS = 100  # in one path: PostScript printers hold no endless ones
 
@@ -54,7 +55,9 @@ def _canvas(about: About, keywords: str) -> Any:
         pdfmetrics.registerFont(TTFont(fonts.FONT_NAME, str(fonts.font_path()), asciiReadable=1))
     # invariant: no clock in the file. initialFontName: otherwise every page asks for Helvetica.
     first_font: Any = fonts.FONT_NAME  # its type is given wrong
-    canvas: Any = Canvas("", pageCompression=1, invariant=1, initialFontName=first_font, lang=LANGUAGE)
+    canvas: Any = Canvas(
+        "", pageCompression=1, invariant=1, initialFontName=first_font, lang=LANGUAGE, pdfVersion=_VERSION
+    )
     canvas.setAuthor(AUTHOR)
     canvas.setCreator(AUTHOR)
     canvas.setSubject("")

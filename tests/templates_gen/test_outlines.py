@@ -6,7 +6,9 @@ import math
 
 import pytest
 from fontTools.pens.areaPen import AreaPen
+from fontTools.pens.basePen import decomposeQuadraticSegment
 from fontTools.pens.boundsPen import BoundsPen
+from fontTools.pens.recordingPen import DecomposingRecordingPen
 from fontTools.ttLib import TTFont
 from rasters import pdf_pixels, svg_pixels
 
@@ -16,7 +18,7 @@ from layout.shapes import Path, Point, Region, Text, line
 from layout.sheet import Sheet
 from templates_gen import fonts
 from templates_gen.formats import FORMATS, About
-from templates_gen.outlines import outline, outlined
+from templates_gen.outlines import SEGMENTS, outline, outlined
 
 EM = 100.0
 
@@ -80,6 +82,23 @@ def test_every_printable_letter_has_sound_contours() -> None:
             assert len(points) > 2
             assert all(math.dist(a, b) > 0 for a, b in zip(points, points[1:] + points[:1], strict=True))
             assert all(step.through is None for step in path.steps)
+
+
+def test_no_curve_is_cut_off_by_more_than_the_file_says(font: TTFont) -> None:
+    """A quadratic in n straight lines is off by |P0 - 2 P1 + P2| / 4n² at most: under 0.004 of the em."""
+    glyphs, em, worst = font.getGlyphSet(), font["head"].unitsPerEm, 0.0
+    for letter in fonts.metrics().advances:
+        pen = DecomposingRecordingPen(glyphs)
+        glyphs[font.getBestCmap()[ord(letter)]].draw(pen)
+        at = (0.0, 0.0)
+        for operator, points in pen.value:
+            if operator == "qCurveTo":
+                for bend, end in decomposeQuadraticSegment(points):
+                    off = math.hypot(*(a - 2 * b + c for a, b, c in zip(at, bend, end, strict=True)))
+                    worst, at = max(worst, off / (4 * SEGMENTS**2) / em), end
+            elif points:
+                at = points[-1]
+    assert 0.001 < worst < 0.004
 
 
 def test_order_is_kept_and_blank_words_leave_nothing() -> None:
