@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
+from bisect import bisect_right
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, field
 from fractions import Fraction
-from itertools import pairwise
 from typing import Literal, cast
 
 from layout.paper.choice import Piece
@@ -14,13 +14,12 @@ from layout.plan import Plan
 from layout.shapes import Path, Point, Text
 from layout.sheet import Part, Sheet
 from templates_gen.verify import LIMIT
+from templates_gen.verify.bars import check_bars
 from templates_gen.verify.compare import NOTHING, Findings
 from templates_gen.verify.crosses import Lie, crosses_on, lie_of
 from templates_gen.verify.expected import Expected, expected, sett_is_sound
 
 End = Literal["near", "far"]
-
-_BARS = (100.0, 101.6)  # 100 mm and 4 in, said once more on purpose
 
 
 @dataclass(slots=True)
@@ -54,7 +53,7 @@ def prove(plan: Plan, sheets: Sequence[Sheet], laid: Sequence[Sequence[Piece]], 
     for number, (sheet, pieces) in enumerate(zip(sheets, laid, strict=True), 1):
         total += _named(_sheet(wanted, sheet, pieces, told), f"sheet {number}")
         if on_paper:
-            total += _named(_check_bars(sheet), f"sheet {number}")
+            total += _named(check_bars(sheet), f"sheet {number}")
     total += _uncovered(wanted, [piece.part for pieces in laid for piece in pieces])
     return total + _untold(wanted, told) if on_paper else total
 
@@ -163,23 +162,16 @@ def _lines_told(
 
     Near a joint a total may stand on one of both pieces only, so that none is missed here.
     """
-    told, wrong = [], []
+    told: list[int] = []
+    wrong = []
+    upward = sorted(map(float, edges))
     for x, words in found:
-        unit = next((k for k, pair in enumerate(pairwise(edges)) if min(pair) <= x < max(pair)), None)
+        place = bisect_right(upward, x) - 1
+        inside = 0 <= place < len(asked)
+        unit = (place if edges[0] < edges[-1] else len(asked) - 1 - place) if inside else None
         if unit is None or unit in told or words != asked[unit]:
             wanted = "no total" if unit is None or unit in told else asked[unit]
             wrong.append(f"a total reads {words} where the kit asks for {wanted}")
         else:
             told.append(unit)
     return told, Findings(0.0, tuple(wrong))
-
-
-def _check_bars(sheet: Sheet) -> Findings:
-    rules = [shape for shape in sheet.shapes if isinstance(shape, Path) and shape.pen is Pen.RULE]
-    total = NOTHING
-    for axis, name in ((0, "across"), (1, "up")):
-        spans = [abs(path.steps[0].end[axis] - path.start[axis]) for path in rules]
-        for length in _BARS:
-            off = min((abs(span - length) for span in spans), default=length)
-            total += Findings(off, () if off <= LIMIT else (f"no check bar of {length} mm {name} the sheet",))
-    return total
