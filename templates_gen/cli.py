@@ -140,7 +140,7 @@ def _kit(path: Path | None) -> Kit:
 
 
 def _planned(path: Path | None) -> Plan:
-    """The plan of a kit file; a refusal names the file it stands in."""
+    """The plan of a kit file, or of the demo kit."""
     return plan_kit(_kit(path))
 
 
