@@ -14,6 +14,7 @@ from layout.pens import Pen
 _ROW, _LOW_ROW, _TALLER = 3.4, 3.2, 0.8  # heights of a row of small words, and more for capitals with accents
 _MARK_UP, _MARK_DOWN, _NUMBERS = 1.8, 1.0, 2.8
 _LOW_UP, _LOW_DOWN, _LOW_BACK = 1.5, 0.5, 1.5  # the low form spares every tenth it can: it must lie on small sheets
+_AIR = 0.6  # more height for a row where there is room
 _WORDS_FROM = 0.15  # the first row of words begins so far inside the numbers' band, whose figures leave it free
 _GLUE, _GLUE_TOP = 6.0, 1.6
 _FLAP = 8.0
@@ -89,6 +90,9 @@ def _round_bar(bar: RoundBar, row: float) -> Bands | None:
     roomy = quarter >= words + row + EDGE_CLEAR
     low = -quarter if roomy else -_MARK_DOWN
     room = (words, quarter - EDGE_CLEAR) if roomy else (-quarter + 0.4, -_MARK_DOWN - 0.8)
+    if roomy:
+        deep = room[1] - room[0]
+        row = min(row + _AIR, deep / int(deep / row))
     lines = tuple((v, Pen.REGISTER) for v in (quarter, 0.0, -quarter))
     below = -quarter - _GLUE_TOP
     return Bands((low, _MARK_UP), (_MARK_UP, top), lines, quarter, -quarter - _GLUE, room, row, below, -quarter)
@@ -101,4 +105,4 @@ def _over_edge(end: FlatEnd, row: float) -> Bands:
     lines = ((fold, Pen.FOLD), (0.0, Pen.REGISTER), (-fold, Pen.FOLD))
     marks, numbers = (-fold, fold + _MARK_UP), (fold + _MARK_UP, top)
     words = top - _WORDS_FROM
-    return Bands(marks, numbers, lines, fold + _FLAP, -fold - _FLAP, (words, words), row, glue=-fold)
+    return Bands(marks, numbers, lines, fold + _FLAP, -fold - _FLAP, (words, words), row + _AIR, glue=-fold)
