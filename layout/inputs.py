@@ -187,7 +187,7 @@ INPUTS = (
     Input(
         "weaving.start",
         "choice",
-        "The side where winding begins, seen from the face with the near end at the bottom.",
+        "The side where winding begins, seen from the face as the frame stands before you.",
         '"left"',
         default="left",
         choices=("left", "right"),

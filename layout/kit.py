@@ -22,7 +22,7 @@ class Weaving:
     """What is woven and how it is wound. A `width` of None is as wide as fits.
 
     `near_end` is the end of the standing frame where the warp is tied on; `start` the side where winding begins, seen
-    from the face with the near end at the bottom; `first_pass` runs over the face or behind the back.
+    from the face as the frame stands; `first_pass` runs over the face or behind the back.
     """
 
     width: Length | None

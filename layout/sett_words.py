@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from enum import Enum
 from fractions import Fraction
+from itertools import groupby
 
 from layout.marking import MOST_LOST, Offer, better, say_share
 from layout.readings import PER
@@ -67,14 +68,18 @@ def _other_units(made: Offer, offers: Sequence[Offer], *, imperial: bool) -> lis
     sentences = []
     for inches in (imperial, not imperial):
         others = [found for found in offers if found.unit.imperial is inches and found.unit.mm != made.unit.mm]
-        told = ", ".join(_offer_words(found) for found in others)
+        told = ", ".join(_offer_words(alike) for _, alike in groupby(others, lambda found: found.per_mm))
         sentences.append(f"Counting off evenly, other units in {'inches' if inches else 'cm'} would give {told}.")
     return sentences
 
 
-def _offer_words(found: Offer) -> str:
-    unit = say_length(found.unit)
-    if not found.per_mm:
-        return f"not one wind at {unit}"
-    per, name = PER[found.unit.imperial]
-    return f"{say_number(found.per_mm * per)} {name} at {unit} (loses {say_share(found.loss)})"
+def _offer_words(alike: Iterable[Offer]) -> str:
+    """What neighbouring units give that all come to the same sett."""
+    first, *more = alike
+    units = " and ".join(say_length(found.unit) for found in (first, *more))
+    if len(more) > 1:
+        units = units.replace(" and ", ", ", len(more) - 1)
+    if not first.per_mm:
+        return f"not one wind at {units}"
+    per, name = PER[first.unit.imperial]
+    return f"{say_number(first.per_mm * per)} {name} at {units} (loses {say_share(first.loss)})"

@@ -72,11 +72,11 @@ def test_all_that_was_possible_is_said_in_words() -> None:
         "The sett taken is 2.5 ends per cm (6.35 epi): 5 winds to 4 cm, "
         "the largest that counts off evenly in that unit.\n"
         "It loses 7.4 % of the sett measured, at least 2.7 and less than 2.8 ends per cm.\n"
-        "Counting off evenly, other units in cm would give 2 ends per cm at 1 cm (loses 25.9 %), "
-        "2 ends per cm at 2 cm (loses 25.9 %), 2.4 ends per cm at 5 cm (loses 11.1 %), "
+        "Counting off evenly, other units in cm would give 2 ends per cm at 1 cm and 2 cm (loses 25.9 %), "
+        "2.4 ends per cm at 5 cm (loses 11.1 %), "
         "2.6 ends per cm at 10 cm (loses 3.7 %).\n"
         "Counting off evenly, other units in inches would give 4 epi at 1/2 in (loses 41.7 %), "
-        "6 epi at 1 in (loses 12.5 %), 6 epi at 2 in (loses 12.5 %).\n"
+        "6 epi at 1 in and 2 in (loses 12.5 %).\n"
         "As measured (as_measured = true) it would be 2.7 ends per cm (6.858 epi), 5.4 winds to 4 cm."
     )
 
