@@ -5,10 +5,10 @@ from __future__ import annotations
 from dataclasses import dataclass
 from fractions import Fraction
 
-from layout.kit import Kit
-from layout.sett import take_sett
+from layout.kit.kit import Kit
+from layout.setting.sett import take_sett
 from layout.units import say_length, say_number
-from layout.warp import Warp, wind
+from layout.warps.warp import Warp, wind
 
 
 @dataclass(frozen=True, slots=True)

@@ -5,12 +5,12 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping, Sequence
 from typing import NamedTuple
 
-from layout.metrics import FontMetrics
+from layout.drawing.metrics import FontMetrics
+from layout.drawing.sheet import Part
 from layout.paper.joints import Build
 from layout.parts.strip import full_form_of, strip
 from layout.plan import Plan
-from layout.sheet import Part
-from layout.warp import End
+from layout.warps.warp import End
 
 
 class Product(NamedTuple):

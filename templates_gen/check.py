@@ -9,11 +9,11 @@ from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass
 from pathlib import Path
 
+from layout.drawing.metrics import FontMetrics
+from layout.drawing.sheet import marks_on
 from layout.errors import LayoutError, ascii_safe, shown
-from layout.kit import Kit, read_kit
-from layout.metrics import FontMetrics
+from layout.kit.kit import Kit, read_kit
 from layout.plan import plan
-from layout.sheet import marks_on
 from templates_gen.document import Document, ReadError
 from templates_gen.faults import FaultError, fault
 from templates_gen.folder import MANIFEST

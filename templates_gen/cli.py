@@ -14,7 +14,7 @@ from typing import Any
 import click
 
 from layout.errors import LayoutError
-from layout.kit import Kit
+from layout.kit.kit import Kit
 from layout.plan import Plan
 from layout.plan import plan as plan_kit
 

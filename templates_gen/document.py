@@ -6,8 +6,8 @@ import json
 from collections.abc import Sequence
 from typing import NamedTuple
 
+from layout.drawing.sheet import Sheet
 from layout.errors import LayoutError
-from layout.sheet import Sheet
 
 AUTHOR = "templates-gen"
 LANGUAGE = "en-GB"

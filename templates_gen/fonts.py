@@ -8,8 +8,8 @@ from importlib.util import find_spec
 from pathlib import Path
 from typing import TYPE_CHECKING
 
+from layout.drawing.metrics import FontMetrics
 from layout.errors import LayoutError
-from layout.metrics import FontMetrics
 
 if TYPE_CHECKING:
     from fontTools.ttLib import TTFont

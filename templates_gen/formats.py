@@ -6,7 +6,7 @@ from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass
 from types import MappingProxyType
 
-from layout.sheet import Sheet
+from layout.drawing.sheet import Sheet
 from templates_gen.document import About, Document, ReadError
 from templates_gen.readers import pdf as pdf_reader
 from templates_gen.readers import svg as svg_reader

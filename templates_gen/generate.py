@@ -8,8 +8,8 @@ from collections.abc import Callable, Iterable
 from dataclasses import dataclass
 from pathlib import Path
 
+from layout.drawing.metrics import FontMetrics
 from layout.errors import LayoutError
-from layout.metrics import FontMetrics
 from layout.plan import Plan
 from layout.products import PRODUCTS
 from templates_gen.folder import MANIFEST, Exchange

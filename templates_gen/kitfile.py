@@ -1,4 +1,4 @@
-"""Kit files: found, opened and parsed here; what they say is for `layout.kit` to judge."""
+"""Kit files: found, opened and parsed here; what they say is for `layout.kit.kit` to judge."""
 
 from __future__ import annotations
 
@@ -10,7 +10,7 @@ from importlib import resources
 from pathlib import Path
 
 from layout.errors import LayoutError, ascii_safe
-from layout.kit import Kit, read_kit
+from layout.kit.kit import Kit, read_kit
 from templates_gen.fonts import metrics
 
 LARGEST = 1_000_000

@@ -6,8 +6,8 @@ import re
 from collections.abc import Sequence
 
 from layout.errors import FieldError, FieldErrors
-from layout.kit import read_sett_input
-from layout.sett import SettTaken, take_sett
+from layout.kit.kit import read_sett_input
+from layout.setting.sett import SettTaken, take_sett
 from templates_gen.fonts import metrics
 
 _EXAMPLE = '--count 11 --over "2 in"'

@@ -6,10 +6,10 @@ import math
 from collections.abc import Iterator, Sequence
 from functools import cache
 
+from layout.drawing.pens import Pen
+from layout.drawing.shapes import Path, Placing, Point, Region, Shape, Step, Text
+from layout.drawing.sheet import Sheet
 from layout.errors import LayoutError, shown
-from layout.pens import Pen
-from layout.shapes import Path, Placing, Point, Region, Shape, Step, Text
-from layout.sheet import Sheet
 from templates_gen import fonts
 
 FURTHEST = 0.0015

@@ -7,15 +7,15 @@ from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from functools import cached_property
 
+from layout.drawing.metrics import FontMetrics
+from layout.drawing.shapes import Placing
+from layout.drawing.sheet import Sheet, marks_on, sheet_of
 from layout.errors import LayoutError, shown
-from layout.kit import kit_values
-from layout.metrics import FontMetrics
+from layout.kit.kit import kit_values
 from layout.paper.choice import Laying, Piece
 from layout.paper.sheets import lay, printed
 from layout.plan import Plan
 from layout.products import PRODUCTS
-from layout.shapes import Placing
-from layout.sheet import Sheet, marks_on, sheet_of
 from templates_gen.document import About
 from templates_gen.outlines import outlined
 

@@ -6,7 +6,7 @@ from collections.abc import Iterable, Sequence
 from fractions import Fraction
 
 from layout.plan import Plan
-from layout.sett import SettTaken
+from layout.setting.sett import SettTaken
 from layout.units import Length, say_length, say_number
 from templates_gen.check import Checked, Count
 from templates_gen.generate import Report

@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 from hypothesis import settings
 
-from layout.metrics import FontMetrics
+from layout.drawing.metrics import FontMetrics
 from layout.plan import Plan, plan
 from templates_gen import fonts, kitfile
 

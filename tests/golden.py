@@ -9,8 +9,8 @@ import os
 from collections.abc import Iterable
 from pathlib import Path as File
 
-from layout.shapes import Path, Point, Region, Shape, Text
-from layout.sheet import Part
+from layout.drawing.shapes import Path, Point, Region, Shape, Text
+from layout.drawing.sheet import Part
 
 FOLDER = File(__file__).parent / "golden"
 

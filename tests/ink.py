@@ -17,9 +17,9 @@ from fontTools.pens.boundsPen import BoundsPen
 from fontTools.ttLib import TTFont
 from numpy.typing import NDArray
 
-from layout.pens import Pen
-from layout.shapes import Path, Point, Region, Shape, Text
-from layout.sheet import Sheet
+from layout.drawing.pens import Pen
+from layout.drawing.shapes import Path, Point, Region, Shape, Text
+from layout.drawing.sheet import Sheet
 from templates_gen.fonts import font_path
 
 Array = NDArray[np.float64]

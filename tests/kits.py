@@ -5,15 +5,15 @@ from __future__ import annotations
 import copy
 from functools import cache
 
-from layout.kit import Kit, read_kit
-from layout.metrics import FontMetrics
+from layout.drawing.metrics import FontMetrics
+from layout.drawing.sheet import Part
+from layout.kit.kit import Kit, read_kit
 from layout.paper.choice import Laying
 from layout.paper.sheets import Printed, lay, printed
 from layout.parts.strip import strip
 from layout.plan import Plan, plan
 from layout.products import PRODUCTS
-from layout.sheet import Part
-from layout.warp import End
+from layout.warps.warp import End
 from templates_gen import fonts
 
 _VALUES: dict[str, object] = {

@@ -7,9 +7,9 @@ from typing import Any
 
 import pytest
 
+from layout.drawing.metrics import FontMetrics
 from layout.errors import FieldErrors
-from layout.kit import read_kit
-from layout.metrics import FontMetrics
+from layout.kit.kit import read_kit
 
 METRICS = FontMetrics(
     {

@@ -7,7 +7,7 @@ from typing import Any
 
 from hypothesis import strategies as st
 
-from layout.sett import Reading, SettInput, SettTaken, take_sett
+from layout.setting.sett import Reading, SettInput, SettTaken, take_sett
 from layout.units import Length, read_length, read_sett
 
 INCH, CM = Fraction(254, 10), Fraction(10)

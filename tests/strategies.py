@@ -7,9 +7,9 @@ from fractions import Fraction
 
 from hypothesis import strategies as st
 
-from layout.pens import Pen
-from layout.shapes import Path, Point, Region, Step, Text, arc
-from layout.sheet import Sheet
+from layout.drawing.pens import Pen
+from layout.drawing.shapes import Path, Point, Region, Step, Text, arc
+from layout.drawing.sheet import Sheet
 
 # Numbers of the weaver's trade: yarns, diameters, quantities.
 tex_values = st.fractions(min_value=Fraction(1), max_value=Fraction(50_000), max_denominator=1000)

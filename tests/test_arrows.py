@@ -15,13 +15,14 @@ ROOT = Path(__file__).resolve().parent.parent
 HEAVY = ("reportlab", "svgwrite", "pypdf", "pint", "fontTools")
 
 RANKS: tuple[tuple[str, ...], ...] = (
-    ("errors", "pens", "numerals", "units", "metrics"),
-    ("shapes", "limits", "figure", "names"),
-    ("sheet", "typeset"),
-    ("yarn", "yarn_counts", "diameter", "pairing", "readings", "frame", "bar", "thread", "weft", "shrinkage"),
-    ("marking", "sett_words", "sett", "weft_total", "warping", "weavable"),
-    ("inputs", "fields", "unknown", "tables", "agreement", "kit"),
-    ("warp", "plan"),
+    ("errors", "numerals", "units"),
+    ("limits", "figure"),
+    ("drawing",),
+    ("setting", "frames", "yarns"),
+    ("amounts",),
+    ("kit",),
+    ("warps",),
+    ("plan",),
     ("parts",),
     ("paper",),
     ("products",),
@@ -121,7 +122,7 @@ def test_readers_know_no_writer(name: str) -> None:
 @pytest.mark.parametrize("name", [name for name in OUTER if under(name, "templates_gen.writers")])
 def test_writers_know_no_reader(name: str) -> None:
     """A writer imports no reader and knows the layout by its shapes, sheets and pens alone."""
-    known = ("layout.errors", "layout.pens", "layout.shapes", "layout.sheet")
+    known = ("layout.errors", "layout.drawing")
     bad = [each for each in imported(OUTER[name]) if under(each, "templates_gen.readers", "pypdf")]
     assert bad == []
     assert [each for each in imported(OUTER[name]) if under(each, "layout") and not under(each, *known)] == []
@@ -129,7 +130,7 @@ def test_writers_know_no_reader(name: str) -> None:
 
 def test_the_proof_reckons_on_its_own() -> None:
     """What the marks must be is reckoned without the layout's sett, marking, warp, plan and parts."""
-    own = ("layout.sett", "layout.marking", "layout.warp", "layout.plan", "layout.parts", "layout.paper")
+    own = ("layout.setting", "layout.warps", "layout.plan", "layout.parts", "layout.paper")
     assert [each for each in imported(OUTER["templates_gen.verify.expected"]) if under(each, *own)] == []
 
 

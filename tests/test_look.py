@@ -12,12 +12,12 @@ from hypothesis import strategies as st
 from ink import corners, ink_of, letter_ink, meetings
 from kits import FLAT, font_metrics, kit_of, sheets_of
 
+from layout.drawing.pens import Pen
+from layout.drawing.shapes import Path, Point, Region, Text, line
+from layout.drawing.sheet import Sheet
+from layout.drawing.typeset import is_tall
 from layout.errors import FieldError, FieldErrors
-from layout.pens import Pen
 from layout.plan import plan
-from layout.shapes import Path, Point, Region, Text, line
-from layout.sheet import Sheet
-from layout.typeset import is_tall
 
 GAP = 0.3
 """The least white in mm between a word's ink and any other."""

@@ -14,11 +14,11 @@ import pytest
 from plain_kits import FLAT, ROUND, changed
 from rasters import inked, svg_pixels
 
-from layout.kit import read_kit
-from layout.pens import Pen
+from layout.drawing.pens import Pen
+from layout.drawing.shapes import Path, Point, Text
+from layout.drawing.sheet import Sheet
+from layout.kit.kit import read_kit
 from layout.plan import Plan, plan
-from layout.shapes import Path, Point, Text
-from layout.sheet import Sheet
 from templates_gen.fonts import metrics
 from templates_gen.outputs import Outputs
 from templates_gen.proof import write

@@ -11,7 +11,7 @@ from pathlib import Path
 import pytest
 from click.testing import CliRunner
 
-from layout.inputs import INPUTS
+from layout.kit.inputs import INPUTS
 from templates_gen.cli import main
 
 README = Path(__file__).parents[1] / "README.md"

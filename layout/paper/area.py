@@ -5,8 +5,8 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from layout.kit import Paper
-from layout.shapes import Placing, Point
+from layout.drawing.shapes import Placing, Point
+from layout.kit.kit import Paper
 
 SIDE, TOP = 8.0, 13.0
 """Kept free at both sides, and at top and bottom: many printers cannot reach further out."""

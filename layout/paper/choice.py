@@ -8,15 +8,15 @@ from functools import cache
 from itertools import islice
 from typing import Literal, NamedTuple
 
+from layout.drawing.metrics import FontMetrics
+from layout.drawing.shapes import Placing, Point
+from layout.drawing.sheet import PT, Part
 from layout.errors import FieldError, LayoutError
-from layout.inputs import PAPERS
-from layout.kit import Paper
-from layout.metrics import FontMetrics
+from layout.kit.inputs import PAPERS
+from layout.kit.kit import Paper
 from layout.paper.area import Area, printable
 from layout.paper.joints import LEAST_PIECE, MOST_PIECES, Build, frame_of, joints_of, pieces, proof_distance
 from layout.paper.laying import diagonal, straight
-from layout.shapes import Placing, Point
-from layout.sheet import PT, Part
 
 _GAP = 4.0
 _COUNTS = 4  # so many numbers of pieces are tried from the fewest on

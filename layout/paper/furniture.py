@@ -5,11 +5,11 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
-from layout.metrics import FontMetrics
+from layout.drawing.metrics import FontMetrics
+from layout.drawing.pens import Pen
+from layout.drawing.shapes import Placing, Point, Shape, Text, line
+from layout.drawing.typeset import LEAD, SMALL, TITLE, paragraph, paragraph_height, wrap
 from layout.paper.area import Area, Box
-from layout.pens import Pen
-from layout.shapes import Placing, Point, Shape, Text, line
-from layout.typeset import LEAD, SMALL, TITLE, paragraph, paragraph_height, wrap
 
 BARS = ((100.0, "100 mm"), (101.6, "4 in"))
 """Length in mm and label of each check bar."""

@@ -6,11 +6,11 @@ from collections.abc import Callable, Sequence
 from dataclasses import replace
 from itertools import pairwise
 
-from layout.metrics import FontMetrics
-from layout.pens import Pen
-from layout.shapes import Path, Point, Region, Shape, Step, Text, cross
-from layout.sheet import Part
-from layout.typeset import SMALL
+from layout.drawing.metrics import FontMetrics
+from layout.drawing.pens import Pen
+from layout.drawing.shapes import Path, Point, Region, Shape, Step, Text, cross
+from layout.drawing.sheet import Part
+from layout.drawing.typeset import SMALL
 
 OVERLAP = 14.0
 """Each piece goes on this far past its joints, in mm."""

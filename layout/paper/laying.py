@@ -5,9 +5,9 @@ from __future__ import annotations
 from collections.abc import Iterator
 from math import acos, asin, atan2, degrees, hypot, pi
 
+from layout.drawing.shapes import Placing, Point
+from layout.drawing.sheet import Part
 from layout.paper.area import Area
-from layout.shapes import Placing, Point
-from layout.sheet import Part
 
 _TRIES = 9
 

@@ -5,13 +5,13 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from layout.metrics import FontMetrics
+from layout.drawing.metrics import FontMetrics
+from layout.drawing.sheet import Part, Sheet, painted
 from layout.paper.area import Area, printable
 from layout.paper.choice import Laying, Piece, choose
 from layout.paper.furniture import Head, furnish
 from layout.paper.joints import Build
 from layout.plan import Plan
-from layout.sheet import Part, Sheet, painted
 
 
 @dataclass(frozen=True, slots=True)

@@ -8,8 +8,8 @@ from __future__ import annotations
 from dataclasses import dataclass
 from math import pi
 
-from layout.frame import FlatEnd, RoundBar
-from layout.pens import Pen
+from layout.drawing.pens import Pen
+from layout.frames.frame import FlatEnd, RoundBar
 
 _ROW, _LOW_ROW, _TALLER = 3.4, 3.2, 0.8  # heights of a row of small words, and more for capitals with accents
 _MARK_UP, _MARK_DOWN, _NUMBERS = 1.8, 1.0, 2.8

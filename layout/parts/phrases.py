@@ -6,8 +6,8 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass, field
 from typing import Literal, NamedTuple
 
-from layout.metrics import FontMetrics
-from layout.typeset import SMALL, wrap
+from layout.drawing.metrics import FontMetrics
+from layout.drawing.typeset import SMALL, wrap
 
 Arrow = Literal["", "left", "right", "up", "down"]
 ARROW = 2.2

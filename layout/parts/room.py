@@ -5,10 +5,10 @@ from __future__ import annotations
 from collections.abc import Sequence
 from itertools import pairwise
 
+from layout.drawing.metrics import FontMetrics
+from layout.drawing.typeset import SMALL
 from layout.errors import FieldError
-from layout.metrics import FontMetrics
 from layout.plan import Plan
-from layout.typeset import SMALL
 from layout.units import say_length
 
 NUMBER_GAP = 0.8

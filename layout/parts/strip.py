@@ -9,18 +9,18 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 
+from layout.drawing.metrics import FontMetrics
+from layout.drawing.pens import Pen
+from layout.drawing.shapes import Path, Point, Region, Shape, Text, cross, filled, line, rectangle
+from layout.drawing.sheet import Part
+from layout.drawing.typeset import SMALL, is_tall
 from layout.errors import LayoutError
-from layout.metrics import FontMetrics
 from layout.parts.bands import EDGE_CLEAR, Bands, full_bands, low_bands, tallest
 from layout.parts.phrases import ARROW, Packer, Set
 from layout.parts.room import NUMBER_GAP, check_room, free_of, reach
 from layout.parts.wording import notes_for, phrases_for
-from layout.pens import Pen
 from layout.plan import Plan
-from layout.shapes import Path, Point, Region, Shape, Text, cross, filled, line, rectangle
-from layout.sheet import Part
-from layout.typeset import SMALL, is_tall
-from layout.warp import End
+from layout.warps.warp import End
 
 _WORDS_SPACE, _CORNER, _ARM, _TEN_MORE = 1.9, 0.8, 0.5, 0.6
 _FOOT = 0.92  # baseline of a row of words above its lower edge on the paper

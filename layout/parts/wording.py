@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-from layout.frame import RoundBar
+from layout.drawing.typeset import is_tall
+from layout.frames.frame import RoundBar
 from layout.parts.phrases import Phrase
 from layout.plan import Plan
-from layout.typeset import is_tall
-from layout.warp import End
+from layout.warps.warp import End
 
 
 def phrases_for(plan: Plan, end: End, *, up: int, brief: bool) -> list[Phrase]:

@@ -7,7 +7,7 @@ from __future__ import annotations
 
 import math
 
-from layout.shapes import Point
+from layout.drawing.shapes import Point
 from templates_gen.document import ReadError
 
 _NEAR = 0.001  # 1 micrometre

@@ -10,9 +10,9 @@ import math
 import re
 from collections.abc import Callable, Mapping, Sequence
 
+from layout.drawing.pens import Pen
+from layout.drawing.shapes import Path, Point, Region, Shape, Step, Text
 from layout.errors import shown
-from layout.pens import Pen
-from layout.shapes import Path, Point, Region, Shape, Step, Text
 from templates_gen.document import ReadError
 from templates_gen.readers.arcs import middle_of_curve
 from templates_gen.readers.tokens import LINE, Font, Numbers, dashes, instructions, words

@@ -12,8 +12,8 @@ import re
 from collections.abc import Mapping
 from typing import Any
 
+from layout.drawing.sheet import Sheet
 from layout.errors import shown
-from layout.sheet import Sheet
 from templates_gen.document import AUTHOR, About, Document, ReadError, unpacked
 from templates_gen.fonts import FONT_NAME
 from templates_gen.readers.content import MM, walked

@@ -10,10 +10,10 @@ import re
 from collections.abc import Iterator
 from xml.etree import ElementTree
 
+from layout.drawing.pens import Pen
+from layout.drawing.shapes import Path, Point, Region, Shape, Step
+from layout.drawing.sheet import Sheet
 from layout.errors import shown
-from layout.pens import Pen
-from layout.shapes import Path, Point, Region, Shape, Step
-from layout.sheet import Sheet
 from templates_gen.document import About, Document, ReadError, unpacked
 from templates_gen.readers.arcs import middle_of_arc
 

@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from layout.pens import Pen
-from layout.shapes import Path
-from layout.sheet import Sheet
+from layout.drawing.pens import Pen
+from layout.drawing.shapes import Path
+from layout.drawing.sheet import Sheet
 from templates_gen.verify import LIMIT
 from templates_gen.verify.compare import NOTHING, Findings
 

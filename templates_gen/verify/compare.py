@@ -6,8 +6,8 @@ import math
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
-from layout.shapes import Path, Point, Region, Shape, Text
-from layout.sheet import Sheet, pen_of
+from layout.drawing.shapes import Path, Point, Region, Shape, Text
+from layout.drawing.sheet import Sheet, pen_of
 from templates_gen.verify import LIMIT
 
 

@@ -7,9 +7,9 @@ from collections.abc import Sequence
 from itertools import combinations
 from typing import NamedTuple
 
-from layout.pens import Pen
-from layout.shapes import Path, Point
-from layout.sheet import Sheet
+from layout.drawing.pens import Pen
+from layout.drawing.shapes import Path, Point
+from layout.drawing.sheet import Sheet
 
 _SAME = 0.01  # two hairs of one cross share their middle and length to well under this, in mm
 

@@ -10,7 +10,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from fractions import Fraction
 
-from layout.kit import Kit
+from layout.kit.kit import Kit
 
 
 @dataclass(frozen=True, slots=True)

@@ -8,11 +8,11 @@ from dataclasses import dataclass, field
 from fractions import Fraction
 from typing import Literal, cast
 
+from layout.drawing.pens import Pen
+from layout.drawing.shapes import Path, Point, Text
+from layout.drawing.sheet import Part, Sheet
 from layout.paper.choice import Piece
-from layout.pens import Pen
 from layout.plan import Plan
-from layout.shapes import Path, Point, Text
-from layout.sheet import Part, Sheet
 from templates_gen.verify import LIMIT
 from templates_gen.verify.bars import check_bars
 from templates_gen.verify.compare import NOTHING, Findings

@@ -5,9 +5,9 @@ from __future__ import annotations
 import unicodedata
 from collections.abc import Iterable, Sequence
 
+from layout.drawing.shapes import Path, Point, Region, Text
+from layout.drawing.sheet import Sheet
 from layout.errors import LayoutError, shown
-from layout.shapes import Path, Point, Region, Text
-from layout.sheet import Sheet
 from templates_gen import fonts
 from templates_gen.document import About
 from templates_gen.writers.curves import turn

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import math
 
-from layout.shapes import Point
+from layout.drawing.shapes import Point
 
 
 def turn(start: Point, through: Point, end: Point) -> float:

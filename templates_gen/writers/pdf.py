@@ -12,10 +12,10 @@ from collections.abc import Callable, Iterable, Iterator, Sequence
 from itertools import groupby
 from typing import Any, cast
 
+from layout.drawing.pens import Pen
+from layout.drawing.shapes import Path, Region, Shape, Text
+from layout.drawing.sheet import Sheet, pen_of
 from layout.errors import LayoutError
-from layout.pens import Pen
-from layout.shapes import Path, Region, Shape, Text
-from layout.sheet import Sheet, pen_of
 from templates_gen import fonts
 from templates_gen.document import AUTHOR, LANGUAGE, About, packed
 from templates_gen.writers.checks import check

@@ -10,10 +10,10 @@ from io import StringIO
 from itertools import groupby
 from typing import TYPE_CHECKING
 
+from layout.drawing.pens import Pen
+from layout.drawing.shapes import Path, Point, Region, Shape, Text
+from layout.drawing.sheet import Sheet, pen_of
 from layout.errors import LayoutError
-from layout.pens import Pen
-from layout.shapes import Path, Point, Region, Shape, Text
-from layout.sheet import Sheet, pen_of
 from templates_gen.document import About, packed
 from templates_gen.writers.checks import check
 from templates_gen.writers.curves import radius, turn

@@ -21,9 +21,9 @@ sys.path.insert(0, str(Path(__file__).parents[2]))
 from reportlab import rl_config
 from reportlab.pdfgen.canvas import Canvas
 
-from layout.pens import Pen
-from layout.shapes import Point, Shape, Text, line
-from layout.sheet import PT, Sheet, painted
+from layout.drawing.pens import Pen
+from layout.drawing.shapes import Point, Shape, Text, line
+from layout.drawing.sheet import PT, Sheet, painted
 from templates_gen.fonts import FONT_NAME
 from templates_gen.formats import FORMATS, About
 from templates_gen.verify.compare import compare

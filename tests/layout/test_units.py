@@ -203,8 +203,8 @@ def test_all_fraction_characters_of_unicode_are_known() -> None:
 def test_pint_is_not_loaded_before_a_unit_is_met() -> None:
     """The heavy library comes in with the first unit, not with the module."""
     code = (
-        "import sys, layout.kit; before = 'pint' in sys.modules;"
-        "layout.kit.exact_length(layout.kit.Length(1)); print(before, 'pint' in sys.modules)"
+        "import sys, layout.kit.kit; before = 'pint' in sys.modules;"
+        "layout.kit.kit.exact_length(layout.kit.kit.Length(1)); print(before, 'pint' in sys.modules)"
     )
     done = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, check=True)
     assert done.stdout.split() == ["False", "True"]

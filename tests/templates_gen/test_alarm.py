@@ -15,15 +15,15 @@ from kits import font_metrics, kit_of
 import layout.paper.furniture as furniture
 import layout.parts.strip as strip_module
 import layout.plan as plan_module
-import layout.warp as warp_module
+import layout.warps.warp as warp_module
+from layout.drawing.pens import Pen
+from layout.drawing.shapes import Path, Placing, Point, Region, Shape, Step, Text, line
+from layout.drawing.sheet import Sheet, pen_of
 from layout.errors import LayoutError
 from layout.parts.strip import _Draft
-from layout.pens import Pen
 from layout.plan import Plan, plan
-from layout.sett import SettInput, SettTaken
-from layout.shapes import Path, Placing, Point, Region, Shape, Step, Text, line
-from layout.sheet import Sheet, pen_of
-from layout.warp import Warp
+from layout.setting.sett import SettInput, SettTaken
+from layout.warps.warp import Warp
 from templates_gen.formats import FORMATS
 from templates_gen.outlines import outline
 from templates_gen.outputs import Output, Outputs

@@ -12,8 +12,8 @@ from pathlib import Path
 import pytest
 from kits import FLAT, font_metrics, kit_of, plan_of
 
-from layout.kit import Kit
-from layout.sheet import Sheet
+from layout.drawing.sheet import Sheet
+from layout.kit.kit import Kit
 from templates_gen import check as check_module
 from templates_gen.check import Checked, Count, check
 from templates_gen.document import About, packed

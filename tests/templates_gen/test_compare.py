@@ -10,9 +10,9 @@ from hypothesis import given
 from hypothesis import strategies as st
 from strategies import sheets
 
-from layout.pens import Pen
-from layout.shapes import Path, Point, Region, Shape, Step, Text, circle, filled, line, rectangle
-from layout.sheet import Sheet
+from layout.drawing.pens import Pen
+from layout.drawing.shapes import Path, Point, Region, Shape, Step, Text, circle, filled, line, rectangle
+from layout.drawing.sheet import Sheet
 from templates_gen.verify import LIMIT
 from templates_gen.verify.compare import Findings, compare
 

@@ -12,7 +12,7 @@ from pathlib import Path
 
 import pytest
 
-from layout.metrics import FontMetrics
+from layout.drawing.metrics import FontMetrics
 from layout.plan import Plan
 from templates_gen.generate import make
 

@@ -10,9 +10,9 @@ from hypothesis import given
 from hypothesis import strategies as st
 from kits import kit_of
 
-from layout.pens import Pen
-from layout.shapes import Placing, Point, cross, line
-from layout.sheet import Sheet
+from layout.drawing.pens import Pen
+from layout.drawing.shapes import Placing, Point, cross, line
+from layout.drawing.sheet import Sheet
 from templates_gen.verify.crosses import crosses_on, lie_of
 from templates_gen.verify.expected import expected, sett_is_sound
 

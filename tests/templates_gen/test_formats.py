@@ -19,10 +19,10 @@ from hypothesis import example, given, settings
 from hypothesis import strategies as st
 from strategies import sheets
 
+from layout.drawing.pens import Pen
+from layout.drawing.shapes import Path, Point, Region, Shape, Step, Text, circle, filled, line, polygon
+from layout.drawing.sheet import PT, Sheet
 from layout.errors import LayoutError
-from layout.pens import Pen
-from layout.shapes import Path, Point, Region, Shape, Step, Text, circle, filled, line, polygon
-from layout.sheet import PT, Sheet
 from templates_gen import fonts
 from templates_gen.formats import FORMATS, About, ReadError
 from templates_gen.outlines import outlined

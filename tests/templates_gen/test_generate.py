@@ -12,12 +12,12 @@ from pathlib import Path
 import pytest
 from kits import FLAT, plan_of
 
+from layout.drawing.metrics import FontMetrics
+from layout.drawing.pens import Pen
+from layout.drawing.shapes import Point, line
+from layout.drawing.sheet import Sheet
 from layout.errors import FieldError, LayoutError
-from layout.metrics import FontMetrics
-from layout.pens import Pen
 from layout.plan import Plan
-from layout.shapes import Point, line
-from layout.sheet import Sheet
 from templates_gen import generate
 from templates_gen.document import Document
 from templates_gen.folder import MANIFEST

@@ -14,9 +14,9 @@ from pathlib import Path
 import pytest
 
 from layout.errors import FieldErrors, LayoutError
-from layout.fields import read_field
-from layout.inputs import BY_KEY, INPUTS, Input
-from layout.sett import take_sett
+from layout.kit.fields import read_field
+from layout.kit.inputs import BY_KEY, INPUTS, Input
+from layout.setting.sett import take_sett
 from templates_gen import kitfile
 from templates_gen.fonts import metrics
 from templates_gen.kitfile import KitFileError, demo, load, write_starter

@@ -13,10 +13,10 @@ from fontTools.pens.recordingPen import DecomposingRecordingPen
 from fontTools.ttLib import TTFont
 from rasters import pdf_pixels, svg_pixels
 
+from layout.drawing.pens import Pen
+from layout.drawing.shapes import Path, Point, Region, Text, line
+from layout.drawing.sheet import Sheet
 from layout.errors import LayoutError
-from layout.pens import Pen
-from layout.shapes import Path, Point, Region, Text, line
-from layout.sheet import Sheet
 from templates_gen import fonts
 from templates_gen.formats import FORMATS, About
 from templates_gen.outlines import FURTHEST, outline, outlined

@@ -16,10 +16,10 @@ import pytest
 from pypdfium2 import PdfDocument
 from rasters import inked, pdf_pixels
 
+from layout.drawing.pens import Pen
+from layout.drawing.shapes import Path, Point, Region, Shape, Step, Text, circle, filled, line, polygon
+from layout.drawing.sheet import Sheet
 from layout.errors import LayoutError
-from layout.pens import Pen
-from layout.shapes import Path, Point, Region, Shape, Step, Text, circle, filled, line, polygon
-from layout.sheet import Sheet
 from templates_gen import fonts
 from templates_gen.formats import FORMATS, About, ReadError
 

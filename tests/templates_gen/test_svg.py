@@ -11,10 +11,10 @@ from xml.etree import ElementTree
 import pytest
 from rasters import inked, svg_pixels
 
+from layout.drawing.pens import Pen
+from layout.drawing.shapes import Path, Point, Region, Shape, Step, Text, arc, circle, filled, line, polygon
+from layout.drawing.sheet import Sheet
 from layout.errors import LayoutError
-from layout.pens import Pen
-from layout.shapes import Path, Point, Region, Shape, Step, Text, arc, circle, filled, line, polygon
-from layout.sheet import Sheet
 from templates_gen.formats import FORMATS, About, ReadError
 
 read, write = FORMATS["svg"].read, FORMATS["svg"].write

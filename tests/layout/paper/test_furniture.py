@@ -4,11 +4,11 @@ import pytest
 import shapely
 from kits import font_metrics
 
+from layout.drawing.pens import Pen
+from layout.drawing.shapes import Path, Shape, Text
+from layout.drawing.typeset import LEAD, SMALL, TITLE
 from layout.paper.area import Area
 from layout.paper.furniture import KNIFE, PRINTING, Head, furnish
-from layout.pens import Pen
-from layout.shapes import Path, Shape, Text
-from layout.typeset import LEAD, SMALL, TITLE
 
 AREA = Area(8, 13, 200, 265)
 HEAD = Head("Heron frame", ("Marking strip, near end", "Warp and weft", "Sheet 1 of 2"), ("Cut it out.", "Low form."))

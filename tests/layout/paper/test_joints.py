@@ -7,11 +7,11 @@ from itertools import pairwise
 import pytest
 from kits import FLAT, font_metrics, layings_of, plan_of
 
+from layout.drawing.pens import Pen
+from layout.drawing.shapes import Path, Point, Region, Shape, Text, cross
+from layout.drawing.sheet import Part
 from layout.paper.choice import Laying
 from layout.paper.joints import LEAST_PIECE, OVERLAP, joints_of, proof_distance
-from layout.pens import Pen
-from layout.shapes import Path, Point, Region, Shape, Text, cross
-from layout.sheet import Part
 
 CASES: dict[str, dict[str, object]] = {
     "60 cm on common": {"weaving.width": "60 cm", "frame.outer_width": "70 cm", "paper.lay": "tiles"},

@@ -11,10 +11,10 @@ from kits import kit_of
 from scipy.optimize import brentq, minimize_scalar
 from shapely import affinity
 
+from layout.drawing.shapes import Placing
+from layout.drawing.sheet import Part
 from layout.paper.area import Area, printable
 from layout.paper.laying import diagonal, straight
-from layout.shapes import Placing
-from layout.sheet import Part
 
 
 def part(length: float, height: float) -> Part:

@@ -3,9 +3,9 @@ from __future__ import annotations
 import pytest
 from kits import kit_of, plan_of, sheets_of
 
-from layout.pens import PAINTING_ORDER
-from layout.shapes import Text
-from layout.sheet import Sheet, pen_of
+from layout.drawing.pens import PAINTING_ORDER
+from layout.drawing.shapes import Text
+from layout.drawing.sheet import Sheet, pen_of
 
 TILES: dict[str, object] = {"weaving.width": "60 cm", "frame.outer_width": "70 cm"}
 

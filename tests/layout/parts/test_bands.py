@@ -6,7 +6,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from layout.frame import FlatEnd, RoundBar
+from layout.frames.frame import FlatEnd, RoundBar
 from layout.parts.bands import Bands, full_bands, low_bands, tallest
 from layout.units import read_length
 

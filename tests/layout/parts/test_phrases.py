@@ -8,8 +8,8 @@ from hypothesis import given
 from hypothesis import strategies as st
 from kits import font_metrics
 
+from layout.drawing.typeset import SMALL
 from layout.parts.phrases import Packer, Phrase, Set
-from layout.typeset import SMALL
 
 METRICS = font_metrics()
 GAP = 4.0

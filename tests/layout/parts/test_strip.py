@@ -7,12 +7,12 @@ import shapely
 from golden import listed, matches
 from kits import FLAT, font_metrics, plan_of, strip_of
 
+from layout.drawing.pens import Pen
+from layout.drawing.shapes import Path, Region, Text
+from layout.drawing.sheet import Part
 from layout.errors import LayoutError
 from layout.parts.strip import full_form_of, strip
-from layout.pens import Pen
-from layout.shapes import Path, Region, Text
-from layout.sheet import Part
-from layout.warp import End
+from layout.warps.warp import End
 
 ENDS: tuple[End, End] = ("near", "far")
 SHORT: dict[str, object] = {"weaving.width": "88 mm"}  # 11 winds of 8 mm: limits at -44 and 44

@@ -1,0 +1,1 @@
+"""The few things a drawing is made of: pens, shapes, words, parts and sheets."""

@@ -1,0 +1,146 @@
+"""Points, paths, regions and words: the few shapes that every part is drawn with. All numbers are mm, y up."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterable
+from dataclasses import dataclass
+from typing import NamedTuple
+
+from layout.drawing.pens import Pen
+
+_ARC_STEP = math.radians(45)
+
+
+class Point(NamedTuple):
+    """A place on a part or sheet, in mm."""
+
+    x: float
+    y: float
+
+
+class Step(NamedTuple):
+    """The way to `end`: straight, or along the circle that passes `through` a third point (at most 45 degrees)."""
+
+    end: Point
+    through: Point | None = None
+
+
+class Path(NamedTuple):
+    """A line drawn with one pen from `start` along `steps`; `closed` joins it back to the start."""
+
+    start: Point
+    steps: tuple[Step, ...]
+    pen: Pen
+    closed: bool = False
+
+    def points(self) -> list[Point]:
+        """The start and every step's end, in order."""
+        return [self.start, *(step.end for step in self.steps)]
+
+
+class Region(NamedTuple):
+    """An area filled by one pen; `contours` are closed paths under the non-zero rule (a letter's holes turn back)."""
+
+    contours: tuple[Path, ...]
+    pen: Pen
+
+
+class Text(NamedTuple):
+    """`words` on a baseline that begins at `at`, `size` mm to the em, turned `angle` degrees from the x axis."""
+
+    at: Point
+    size: float
+    words: str
+    angle: float = 0.0
+
+
+Shape = Path | Region | Text
+
+
+def line(start: Point, end: Point, pen: Pen) -> Path:
+    """One straight line."""
+    return Path(start, (Step(end),), pen)
+
+
+def polygon(points: Iterable[Point], pen: Pen) -> Path:
+    """A closed outline with straight sides through `points` (at least three)."""
+    start, *others = points
+    return Path(start, tuple(Step(point) for point in others), pen, closed=True)
+
+
+def rectangle(left: float, bottom: float, right: float, top: float, pen: Pen) -> Path:
+    """A closed rectangle, counter-clockwise from its lower left corner."""
+    return polygon((Point(left, bottom), Point(right, bottom), Point(right, top), Point(left, top)), pen)
+
+
+def filled(points: Iterable[Point], pen: Pen) -> Region:
+    """The area inside the polygon through `points`."""
+    return Region((polygon(points, pen),), pen)
+
+
+def arc(centre: Point, radius: float, from_degrees: float, to_degrees: float) -> tuple[Step, ...]:
+    """Steps along a circle, each at most 45 degrees, beginning where the caller stands at `from_degrees`."""
+    begin, sweep = math.radians(from_degrees), math.radians(to_degrees - from_degrees)
+    count = max(1, math.ceil(abs(sweep) / _ARC_STEP - 1e-9))
+
+    def at(fraction: float) -> Point:
+        angle = begin + sweep * fraction
+        return Point(centre.x + radius * math.cos(angle), centre.y + radius * math.sin(angle))
+
+    return tuple(Step(at((k + 1) / count), at((k + 0.5) / count)) for k in range(count))
+
+
+def circle(centre: Point, radius: float, pen: Pen) -> Path:
+    """A closed circle in eight arcs, counter-clockwise from its rightmost point."""
+    return Path(Point(centre.x + radius, centre.y), arc(centre, radius, 0, 360), pen, closed=True)
+
+
+def cross(centre: Point, arm: float, pen: Pen) -> tuple[Path, Path]:
+    """A cross-hair: a horizontal and a vertical line of `arm` mm to each side of `centre`."""
+    x, y = centre
+    return line(Point(x - arm, y), Point(x + arm, y), pen), line(Point(x, y - arm), Point(x, y + arm), pen)
+
+
+@dataclass(frozen=True, slots=True)
+class Placing:
+    """A turn about the origin and then a shift: where a part lies on its sheet. Never scales, never mirrors."""
+
+    degrees: float = 0.0
+    dx: float = 0.0
+    dy: float = 0.0
+
+    def _turn(self) -> tuple[float, float]:
+        if self.degrees % 90 == 0:  # exact, where cos(90°) in floats is not quite 0
+            return ((1.0, 0.0), (0.0, 1.0), (-1.0, 0.0), (0.0, -1.0))[int(self.degrees // 90) % 4]
+        angle = math.radians(self.degrees)
+        return math.cos(angle), math.sin(angle)
+
+    def points(self, points: Iterable[Point]) -> list[Point]:
+        """Where `points` of the part lie on the sheet."""
+        cos, sin = self._turn()
+        dx, dy = self.dx, self.dy
+        return [Point(cos * x - sin * y + dx, sin * x + cos * y + dy) for x, y in points]
+
+    def shapes(self, shapes: Iterable[Shape]) -> list[Shape]:
+        """The same shapes as they lie on the sheet."""
+        cos, sin = self._turn()
+        dx, dy = self.dx, self.dy
+
+        def put(point: Point) -> Point:
+            x, y = point
+            return Point(cos * x - sin * y + dx, sin * x + cos * y + dy)
+
+        def path(old: Path) -> Path:
+            steps = tuple([Step(put(end), through and put(through)) for end, through in old.steps])
+            return Path(put(old.start), steps, old.pen, old.closed)
+
+        placed: list[Shape] = []
+        for shape in shapes:
+            if isinstance(shape, Path):
+                placed.append(path(shape))
+            elif isinstance(shape, Region):
+                placed.append(Region(tuple([path(contour) for contour in shape.contours]), shape.pen))
+            else:
+                placed.append(Text(put(shape.at), shape.size, shape.words, shape.angle + self.degrees))
+        return placed

@@ -1,0 +1,73 @@
+"""Setting words: the one type scale, alignment and line breaks. Knows a font only by its metrics."""
+
+from __future__ import annotations
+
+import unicodedata
+from collections.abc import Sequence
+
+from layout.drawing.metrics import FontMetrics
+from layout.drawing.shapes import Point, Text
+from layout.drawing.sheet import PT
+
+TITLE = 14 * PT
+LEAD = 10 * PT
+SMALL = 8 * PT
+"""The type scale, mm to the em. Nothing that is read at the bench is smaller than SMALL."""
+
+LEADING = 1.45
+"""Distance of baselines in a paragraph, in ems: two accents on a capital stay clear of the tails above them."""
+
+_TALL_ALONE = "ĥĺѮѼѽѾҊҐ"
+"""Letters that rise as far as a capital with an accent, though they are not made up of the two."""
+
+
+def left(words: str, size: float, at: Point) -> Text:
+    """`words` that begin at `at`."""
+    return Text(at, size, words)
+
+
+def right(words: str, size: float, at: Point, metrics: FontMetrics) -> Text:
+    """`words` that end at `at`."""
+    return Text(Point(at.x - metrics.width(words, size), at.y), size, words)
+
+
+def is_tall(words: str) -> bool:
+    """Whether any letter rises far above a plain capital: a capital with an accent, or a letter with two."""
+    if any(letter in _TALL_ALONE for letter in words):
+        return True
+    marks = ((letter, len(unicodedata.normalize("NFD", letter)) - 1) for letter in words)
+    return any(count > 1 or (count == 1 and not letter.islower()) for letter, count in marks)
+
+
+def wrap(words: str, size: float, width: float, metrics: FontMetrics) -> list[str]:
+    """`words` broken into lines of at most `width` mm; a word that is wider than a line is broken too."""
+    lines: list[str] = []
+    for word in (piece for whole in words.split() for piece in _chopped(whole, size, width, metrics)):
+        longer = f"{lines[-1]} {word}" if lines else word
+        if lines and metrics.width(longer, size) <= width:
+            lines[-1] = longer
+        else:
+            lines.append(word)
+    return lines
+
+
+def _chopped(word: str, size: float, width: float, metrics: FontMetrics) -> list[str]:
+    pieces = [""]
+    for letter in word:
+        if pieces[-1] and metrics.width(pieces[-1] + letter, size) > width:
+            pieces.append("")
+        pieces[-1] += letter
+    return pieces
+
+
+def paragraph(lines: Sequence[str], size: float, top_left: Point, metrics: FontMetrics) -> list[Text]:
+    """`lines` one under the other, the first with its ascenders below `top_left`."""
+    first = top_left.y - metrics.ascent * size
+    return [left(words, size, Point(top_left.x, first - k * LEADING * size)) for k, words in enumerate(lines)]
+
+
+def paragraph_height(lines: int, size: float, metrics: FontMetrics) -> float:
+    """The height in mm of a paragraph, from the top of its ascenders to the foot of its descenders."""
+    if lines == 0:
+        return 0.0
+    return size * (metrics.ascent - metrics.descent + (lines - 1) * LEADING)

@@ -1,0 +1,1 @@
+"""The frame: its ends, its size, and how its bars bend."""

@@ -1,0 +1,1 @@
+"""Every input once, and the reading of plain values into a kit."""

@@ -1,0 +1,142 @@
+"""One plain value read against its line in the table of inputs. Refusals name the key and give its example."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterable
+from difflib import get_close_matches
+from typing import Any
+
+from layout.drawing.metrics import FontMetrics
+from layout.errors import FieldError, shown
+from layout.kit.inputs import (
+    AS_WIDE_AS_FITS,
+    LEAST_PAPER,
+    LEAST_SETT,
+    MOST_PAPER,
+    MOST_SETT,
+    PAPERS,
+    POINT,
+    VERSION,
+    Input,
+)
+from layout.kit.names import read_name
+from layout.units import Length, Sett, read_length, read_sett, read_size, say_length
+
+MOST_PAIRS = 10_000
+_LONGEST_WORD = 60
+
+
+def read_field(spec: Input, value: object, key: str, metrics: FontMetrics) -> Any:
+    """The value that `value` says for `spec`; FieldError at `key` with the example from the table."""
+    value = tame(value)
+    try:
+        return read_name(value, metrics) if spec.kind == "name" else _READERS[spec.kind](spec, value)
+    except FieldError as error:
+        raise FieldError(key, error.needed, error.got, example_of(spec)) from None
+
+
+def example_of(spec: Input) -> str:
+    """The example of `spec` as a line of the kit file."""
+    return f"{spec.leaf} = {spec.example}"
+
+
+def _version(_: Input, value: object) -> int:
+    if isinstance(value, bool) or value != VERSION or not isinstance(value, int):
+        raise FieldError("", f"{VERSION}, the only version there is", shown(value), "")
+    return VERSION
+
+
+def _length(spec: Input, value: object) -> Length:
+    length = read_length(value)
+    if spec.low is not None and spec.high is not None and not spec.low.mm <= length.mm <= spec.high.mm:
+        raise FieldError("", f"a length from {say_length(spec.low)} to {say_length(spec.high)}", shown(value), "")
+    return length
+
+
+def _width(spec: Input, value: object) -> Length | None:
+    if isinstance(value, str) and " ".join(value.lower().split()) == AS_WIDE_AS_FITS:
+        return None
+    try:
+        return _length(spec, value)
+    except FieldError as error:
+        raise FieldError("", f'{error.needed}, or "{AS_WIDE_AS_FITS}"', error.got, "") from None
+
+
+def _sett(_: Input, value: object) -> Sett:
+    sett = read_sett(value)
+    if not LEAST_SETT <= sett.per_mm <= MOST_SETT:
+        raise FieldError("", "a sett from 0.1 to 60 ends per cm (0.254 to 152.4 epi)", shown(value), "")
+    return sett
+
+
+def _whole(_: Input, value: object) -> int:
+    if isinstance(value, bool) or not isinstance(value, int) or not 1 <= value <= MOST_PAIRS:
+        raise FieldError("", f"a whole number from 1 to {MOST_PAIRS:,}", shown(value), "")
+    return value
+
+
+def _flag(_: Input, value: object) -> bool:
+    if not isinstance(value, bool):
+        raise FieldError("", "true or false, without quotes", shown(value), "")
+    return value
+
+
+def _choice(spec: Input, value: object) -> str:
+    word = " ".join(value[:_LONGEST_WORD].lower().split()) if isinstance(value, str) else ""
+    if word in spec.choices:
+        return word
+    listed = ", ".join(f'"{choice}"' for choice in spec.choices[:-1]) + f' or "{spec.choices[-1]}"'
+    raise FieldError("", listed + did_you_mean(closest(word, spec.choices)), shown(value), "")
+
+
+def _size(_: Input, value: object) -> tuple[str, int, int]:
+    """The name of a sheet ("own" if it has none) and its width and height in whole PDF units."""
+    word = value.strip().lower() if isinstance(value, str) else ""
+    if word in PAPERS:
+        return (word, *PAPERS[word])
+    try:
+        width, height = (round(side.mm / POINT) for side in read_size(value))
+    except FieldError:
+        names = ", ".join(f'"{name}"' for name in PAPERS)
+        needed = f'{names} or a size such as "210 x 297 mm"{did_you_mean(closest(word, PAPERS))}'
+        raise FieldError("", needed, shown(value), "") from None
+    least, most = sorted((width, height))
+    if least < LEAST_PAPER[0] or most < LEAST_PAPER[1] or most > MOST_PAPER:
+        raise FieldError("", "a sheet of at least 148 x 210 mm and at most 3500 mm along a side", shown(value), "")
+    return ("own", width, height)
+
+
+def closest(word: str, known: Iterable[str]) -> str:
+    """The one of `known` that `word` was probably meant to be, or nothing."""
+    return next(iter(get_close_matches(word[:_LONGEST_WORD], list(known), n=1)), "")
+
+
+def did_you_mean(meant: str) -> str:
+    """A hint in brackets, or nothing if there is none to give."""
+    return f" (did you mean {meant}?)" if meant else ""
+
+
+class _FarTooLarge:
+    def __repr__(self) -> str:
+        return "a value far too large to show"
+
+
+def tame(value: object) -> object:
+    """`value`, or a stand-in where even writing it out fails (numbers of thousands of digits, endless nesting)."""
+    try:
+        repr(value)
+    except (ValueError, RecursionError):
+        return _FarTooLarge()
+    return value
+
+
+_READERS: dict[str, Callable[[Input, object], Any]] = {
+    "version": _version,
+    "length": _length,
+    "width": _width,
+    "sett": _sett,
+    "whole": _whole,
+    "flag": _flag,
+    "choice": _choice,
+    "size": _size,
+}

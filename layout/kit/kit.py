@@ -1,0 +1,142 @@
+"""The kit: everything a maker says about one frame and its weaving, read from plain values and told back in them."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from typing import Any, Literal
+
+from layout.drawing.metrics import FontMetrics
+from layout.drawing.sheet import PT
+from layout.errors import FieldErrors
+from layout.frames.frame import Frame, RoundBar
+from layout.kit.agreement import disagreements, frame_of, sett_errors, sett_of
+from layout.kit.inputs import AS_WIDE_AS_FITS, POINT, VERSION
+from layout.kit.tables import Walk
+from layout.setting.sett import Reading, SettInput
+from layout.units import Length, exact_length, exact_sett, say_number
+
+
+@dataclass(frozen=True, slots=True)
+class Weaving:
+    """What is woven and how it is wound. A `width` of None is as wide as fits.
+
+    `near_end` is the end of the standing frame where the warp is tied on; `start` the side where winding begins, seen
+    from the face as the frame stands; `first_pass` runs over the face or behind the back.
+    """
+
+    width: Length | None
+    height: Length
+    near_end: Literal["bottom", "top"] = "bottom"
+    slant: Literal["shared", "face straight"] = "shared"
+    start: Literal["left", "right"] = "left"
+    first_pass: Literal["face", "back"] = "face"
+
+
+@dataclass(frozen=True, slots=True)
+class Paper:
+    """The sheet to draw for, `width` x `height` mm (whole PDF units), and how a part lies on it."""
+
+    name: str
+    width: float
+    height: float
+    lay: Literal["auto", "straight", "diagonal", "tiles"] = "auto"
+
+
+@dataclass(frozen=True, slots=True)
+class Kit:
+    """One kit: what it is called, its yarns by name, its sett, frame, weaving and paper."""
+
+    name: str
+    warp: str
+    weft: str
+    sett: SettInput
+    frame: Frame
+    weaving: Weaving
+    paper: Paper
+
+
+def read_kit(values: Mapping[str, object], metrics: FontMetrics) -> Kit:
+    """The kit that nested plain values (as a TOML file gives them) say.
+
+    `metrics` are those of the print font: names must be made of its characters. Raises FieldErrors with every refusal
+    at once, each naming its dotted key.
+    """
+    walk = Walk(metrics)
+    walk.over(values)
+    errors = [*walk.errors, *disagreements(walk.got)]
+    if errors:
+        raise FieldErrors(errors)
+    got = walk.got
+    name, warp, weft = (got[key] for key in ("name", "yarns.warp", "yarns.weft"))
+    return Kit(name, warp, weft, sett_of(got), frame_of(got), _weaving_of(got), _paper_of(got))
+
+
+def read_sett_input(values: Mapping[str, object], metrics: FontMetrics) -> SettInput:
+    """The entries of the table [sett] alone, read and checked as in a kit. Raises FieldErrors with every refusal."""
+    walk = Walk(metrics)
+    walk.only("sett", values)
+    errors = [*walk.errors, *sett_errors(walk.got)]
+    if errors:
+        raise FieldErrors(errors)
+    return sett_of(walk.got)
+
+
+_WEAVING = ("width", "height", "near_end", "slant", "start", "first_pass")
+
+
+def _weaving_of(got: Mapping[str, Any]) -> Weaving:
+    return Weaving(*(got[f"weaving.{key}"] for key in _WEAVING))
+
+
+def _paper_of(got: Mapping[str, Any]) -> Paper:
+    name, width, height = got["paper.size"]
+    return Paper(name, width * PT, height * PT, got["paper.lay"])
+
+
+def kit_values(kit: Kit) -> dict[str, object]:
+    """Plain nested values that JSON and TOML can hold and that `read_kit` reads as the very same kit."""
+    weaving = {key: getattr(kit.weaving, key) for key in _WEAVING[2:]}
+    width = AS_WIDE_AS_FITS if kit.weaving.width is None else exact_length(kit.weaving.width)
+    return {
+        "version": VERSION,
+        "name": kit.name,
+        "yarns": {"warp": kit.warp, "weft": kit.weft},
+        "sett": _sett_values(kit.sett),
+        "frame": _frame_values(kit.frame),
+        "weaving": {"width": width, "height": exact_length(kit.weaving.height), **weaving},
+        "paper": {"size": _size_words(kit.paper), "lay": kit.paper.lay},
+    }
+
+
+def _sett_values(sett: SettInput) -> dict[str, object]:
+    values: dict[str, object] = {}
+    if sett.given is not None:
+        values["given"] = exact_sett(sett.given)
+    else:
+        values["readings"] = [_reading_values(reading) for reading in sett.readings]
+    if sett.marking_unit is not None:
+        values["marking_unit"] = exact_length(sett.marking_unit)
+    return values | {key: True for key in ("loosest", "as_measured") if getattr(sett, key)}
+
+
+def _reading_values(reading: Reading) -> dict[str, object]:
+    return {"pairs": reading.pairs, "measure" if reading.measured else "window": exact_length(reading.over)}
+
+
+def _frame_values(frame: Frame) -> dict[str, object]:
+    ends = frame.ends
+    if isinstance(ends, RoundBar):
+        lengths = {"bar_diameter": ends.diameter}
+    else:
+        lengths = {"thickness": ends.thickness, "edge_radius": ends.edge_radius}
+    lengths |= {key: getattr(frame, key) for key in ("outer_width", "outer_height", "side_width", "margin")}
+    kind = "round bars" if isinstance(ends, RoundBar) else "flat ends"
+    return {"ends": kind, **{key: exact_length(length) for key, length in lengths.items()}}
+
+
+def _size_words(paper: Paper) -> str:
+    if paper.name != "own":
+        return paper.name
+    width, height = (say_number(round(side / PT) * POINT) for side in (paper.width, paper.height))
+    return f"{width} x {height} mm"

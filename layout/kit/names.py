@@ -1,0 +1,42 @@
+"""Names that people give: what can be printed right is kept, all else is refused and never printed as boxes."""
+
+from __future__ import annotations
+
+import unicodedata
+
+from layout.drawing.metrics import FontMetrics
+from layout.errors import FieldError, ascii_safe, shown
+
+LONGEST_NAME = 40
+_SURELY_TOO_LONG = 10 * LONGEST_NAME  # not even worth normalising
+_EXAMPLE = "Willow frame, small"
+
+
+def read_name(value: object, metrics: FontMetrics) -> str:
+    """`value` in composed form (NFC), trimmed; FieldError (no field yet) if it cannot be printed on one line."""
+    needed = f"a name of 1 to {LONGEST_NAME} characters in one line"
+    if not isinstance(value, str) or len(value) > _SURELY_TOO_LONG:
+        raise FieldError("", needed, shown(value), _EXAMPLE)
+    name = unicodedata.normalize("NFC", value).strip()
+    for letter in name:
+        _check(letter, name, metrics)
+    if not name or len(name) > LONGEST_NAME:
+        raise FieldError("", needed, f"{shown(name)} ({len(name)} characters)" if name else "nothing", _EXAMPLE)
+    return name
+
+
+def _check(letter: str, name: str, metrics: FontMetrics) -> None:
+    """FieldError if `letter` is invisible, written from right to left, a loose accent, or not in the font."""
+    if not letter.isprintable():
+        needed = "letters, figures and signs that can be seen"
+    elif unicodedata.bidirectional(letter) in ("R", "AL", "AN"):
+        needed = "letters that are written from left to right"
+    elif unicodedata.category(letter).startswith("M"):
+        needed = "accents that are one character with their letter"
+    elif letter not in metrics.advances:
+        needed = "characters that the print font has"
+    else:
+        return
+    sign = f"'{letter}' " if letter.isprintable() and not unicodedata.combining(letter) else ""
+    point = f"U+{ord(letter):04X}"
+    raise FieldError("", needed, f"{sign}({point}) in {ascii_safe(shown(name))}" if sign else point, _EXAMPLE)

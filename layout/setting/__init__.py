@@ -1,0 +1,1 @@
+"""From wrap readings to the sett that is taken."""

@@ -1,0 +1,119 @@
+"""Marking units: the distances between the long numbered marks, and the sett that counts off evenly in each.
+
+A wind lays two ends, so a unit u holds floor(low u / 2) whole winds of a sett `low`, and 2 floor(low u / 2) / u is the
+largest sett that counts off evenly in it.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from fractions import Fraction
+from math import floor
+
+from layout.errors import FieldError
+from layout.setting.readings import PER
+from layout.units import Length, say_length, say_number
+
+MOST_LOST = Fraction(12, 100)
+"""A unit that loses more of the sett measured than this is not chosen unasked. Our own limit."""
+
+_INCH = Fraction(127, 5)
+USUAL = {
+    True: tuple(Length(inches * _INCH, "in") for inches in (Fraction(1, 2), Fraction(1), Fraction(2))),
+    False: tuple(Length(Fraction(10 * cm), "cm") for cm in (1, 2, 4, 5, 10)),
+}
+"""The usual marking units, smallest first, by whether they are in inches."""
+
+_FEWEST_WINDS = 2  # with one wind to a unit every mark would be a long one
+
+
+@dataclass(frozen=True, slots=True)
+class Offer:
+    """What one marking unit makes of a sett: `per_mm` (0 if not one wind fits) and the `loss`, 0 to 1."""
+
+    unit: Length
+    per_mm: Fraction
+    loss: Fraction
+
+
+def offer(low: Fraction, unit: Length) -> Offer:
+    """The largest sett up to `low` that counts off in whole winds in `unit`."""
+    per_mm = 2 * floor(low * unit.mm / 2) / unit.mm
+    return Offer(unit, per_mm, (low - per_mm) / low)
+
+
+def offers_for(low: Fraction, *, imperial: bool) -> tuple[Offer, ...]:
+    """What every usual unit makes of `low`: those of the system in use first, smallest first."""
+    return tuple(offer(low, unit) for unit in USUAL[imperial] + USUAL[not imperial])
+
+
+def chosen(low: Fraction, *, imperial: bool) -> Offer:
+    """The smallest usual unit of the system in use that loses at most 12 %; FieldError saying what would do if none."""
+    for unit in USUAL[imperial]:
+        found = offer(low, unit)
+        if found.loss <= MOST_LOST:
+            return found
+    per, name = PER[imperial]
+    sett = f"{say_number(low * per)} {name}"
+    needed = f"to be given, since no usual unit in {'inches' if imperial else 'cm'} loses at most 12 % of {sett}"
+    other = [found for found in offers_for(low, imperial=not imperial)[: len(USUAL[not imperial])] if _does(found)]
+    would = [*map(_words, other), f"{_words(_least(low, imperial))} as the one that loses least"]
+    raise FieldError("sett.marking_unit", needed, "nothing", f"{', or '.join(would)}, or as_measured = true")
+
+
+def taken(low: Fraction, unit: Length) -> Offer:
+    """What the unit that was asked for makes of `low`; FieldError if not one wind fits in it."""
+    found = offer(low, unit)
+    if found.per_mm:
+        return found
+    per, name = PER[unit.imperial]
+    needed = f"a length that holds one wind (2 ends) of {say_number(low * per)} {name}"
+    every = offers_for(low, imperial=unit.imperial)
+    would = [usual for usual in every if _does(usual)] or [usual for usual in every if usual.per_mm]
+    example = ", or ".join(map(_words, would)) or _words(_least(low, unit.imperial))
+    raise FieldError("sett.marking_unit", needed, say_length(unit), f"{example}, or as_measured = true")
+
+
+def own_unit(per_mm: Fraction, *, imperial: bool) -> Length:
+    """The unit for a sett that is taken as it is.
+
+    The smallest usual one with a whole number of winds, at least two; else the smallest with at least two; else the
+    largest.
+    """
+    winds = {unit: per_mm * unit.mm / 2 for unit in USUAL[imperial]}
+    enough = [unit for unit, count in winds.items() if count >= _FEWEST_WINDS]
+    even = [unit for unit in enough if winds[unit].denominator == 1]
+    return (even or enough or [USUAL[imperial][-1]])[0]
+
+
+def better(low: Fraction, than: Offer) -> Offer | None:
+    """The usual unit that loses least, if it loses less; of the unit's own system if one there does."""
+    every = [found for found in offers_for(low, imperial=than.unit.imperial) if found.loss < than.loss]
+    own = [found for found in every if found.unit.imperial == than.unit.imperial]
+    return min(own or every, key=lambda found: found.loss, default=None)
+
+
+def _least(low: Fraction, imperial: bool) -> Offer:
+    """The usual unit that loses least; where none holds a wind, the whole inches or centimetres that do."""
+    usual = min(offers_for(low, imperial=imperial), key=lambda found: found.loss)
+    if usual.per_mm:
+        return usual
+    step = _INCH if imperial else Fraction(10)
+    first = -floor(-2 / low / step)  # the fewest inches or centimetres that hold one wind
+    longer = [offer(low, Length(step * count, "in" if imperial else "cm")) for count in range(first, 2 * first + 1)]
+    return min(longer, key=lambda found: found.loss)
+
+
+def _does(found: Offer) -> bool:
+    return found.loss <= MOST_LOST
+
+
+def _words(found: Offer) -> str:
+    return f'marking_unit = "{say_length(found.unit)}" (loses {say_share(found.loss)})'
+
+
+def say_share(share: Fraction) -> str:
+    """A share of 1 in per cent, to one decimal: "7.4 %", "nothing"; a trace is not called nothing."""
+    if not share:
+        return "nothing"
+    return "less than 0.1 %" if share < Fraction(1, 2000) else f"{say_number(share * 100, 1)} %"

@@ -1,0 +1,1 @@
+"""Yarns in every system of counts, how thick they are, and what suits what."""

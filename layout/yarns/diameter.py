@@ -1,0 +1,143 @@
+"""How thick a yarn is. Two kinds that are never mixed: soft, by hand wrap; compressed, by weight and fibre.
+
+F. T. Peirce (J. Text. Inst. 1937, T45) takes a thread for a solid cylinder of specific volume v: the thickness of a
+thread held tight in cloth. A soft knitting wool wrapped by hand comes out two to three times as thick.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+from enum import StrEnum
+from fractions import Fraction
+from types import MappingProxyType
+
+from layout.errors import FieldError, LayoutError, shown
+from layout.figure import Figure, assumed, computed, measured
+from layout.limits import Number, above_zero, plain, whole
+from layout.yarns.yarn import Bundle, Yarn
+
+INCH = Fraction("25.4")
+
+
+class Kind(StrEnum):
+    """Which of the two thicknesses of a yarn is meant."""
+
+    SOFT = "soft"
+    COMPRESSED = "compressed"
+
+
+class MixedKindsError(LayoutError):
+    """A soft and a compressed diameter were used together."""
+
+
+@dataclass(frozen=True, slots=True)
+class Diameter:
+    """The thickness of a yarn, `figure` in mm, and which `kind` of thickness it is."""
+
+    figure: Figure
+    kind: Kind
+
+    @property
+    def mm(self) -> float:
+        """The thickness in mm."""
+        return self.figure.value
+
+
+def wrapped(window_mm: Number, turns: Number, field: str = "wrap") -> Diameter:
+    """The soft diameter of a yarn of which `turns`, side by side and just touching, fill a window."""
+    window = above_zero(window_mm, f"{field}.window", "the window in mm", "window = 25.4")
+    count = whole(turns, f"{field}.turns", "the turns counted", "turns = 12", most=10_000)
+    reason = f"Wrapped by hand: {count} turns in {plain(window)} mm; soft, not squeezed."
+    return Diameter(measured(float(window / count), reason), Kind.SOFT)
+
+
+_COTTON_PACKING = 1 / (1.52 * 1.1)
+
+# Fibre densities in g/cm3 from memory; only the cotton row of the table below has a source.
+_DENSITIES = {
+    "wool": 1.31, "mohair": 1.31, "alpaca": 1.31, "silk": 1.34, "linen": 1.50, "hemp": 1.48, "jute": 1.46,
+    "viscose": 1.52, "polyester": 1.38, "acrylic": 1.17, "nylon": 1.14,
+}  # fmt: skip
+
+
+def _volume(fibre: str, density: float) -> Figure:
+    reason = f"Specific volume of {fibre} yarn: fibre density {density} g/cm3 from memory, packed as Peirce's cotton."
+    return assumed(1 / (density * _COTTON_PACKING), reason)
+
+
+SPECIFIC_VOLUMES: Mapping[str, Figure] = MappingProxyType(
+    {"cotton": computed(1.1, "Specific volume 1.1 cm3/g for cotton yarn (Peirce 1937).")}
+    | {fibre: _volume(fibre, density) for fibre, density in _DENSITIES.items()}
+)
+"""cm3 taken up by a gram of yarn. Cotton is Peirce's; all others are assumed and say so."""
+
+
+def specific_volume(fibre: str, field: str = "fibre") -> Figure:
+    """The specific volume in cm3/g for a fibre of the table; FieldError for another, naming those there are."""
+    key = fibre.strip().casefold()
+    if key not in SPECIFIC_VOLUMES:
+        raise FieldError(field, f"one of the fibres {', '.join(SPECIFIC_VOLUMES)}", shown(fibre), 'fibre = "wool"')
+    return SPECIFIC_VOLUMES[key]
+
+
+def compressed(yarn: Yarn | Bundle, volume: Figure, field: str = "volume") -> Diameter:
+    """The compressed diameter by Peirce: area = tex x v, d = 2 sqrt(area / pi); 34.14 mil x sqrt(v / Ne).
+
+    A bundle counts as one round thread of the weight of all its strands.
+    """
+    v = float(above_zero(volume.value, field, "a specific volume in cm3/g", "volume = 1.1"))
+    area = float(yarn.tex) * v / 1000  # g/km x cm3/g = 0.001 mm2
+    reason = f"From {plain(yarn.tex)} tex at {plain(v)} cm3/g, a solid round thread (Peirce 1937); compressed."
+    return Diameter(computed(2 * math.sqrt(area / math.pi), reason, volume), Kind.COMPRESSED)
+
+
+def same_kind(diameters: Sequence[Diameter]) -> Kind:
+    """The kind that all `diameters` share; MixedKindsError if they do not."""
+    kinds = dict.fromkeys(diameter.kind for diameter in diameters)
+    if len(kinds) != 1:
+        raise MixedKindsError(
+            f"Diameters needs one kind throughout, got {' and '.join(kinds) or 'none'}: a hand wrap of soft yarn is "
+            "two to three times as thick as its compressed diameter; for example wrap both yarns, or reckon both "
+            "from count and fibre."
+        )
+    return next(iter(kinds))
+
+
+def together(diameters: Sequence[Diameter]) -> Diameter:
+    """The diameters laid side by side, added up; MixedKindsError if they are not of one kind."""
+    kind = same_kind(diameters)
+    figures = [diameter.figure for diameter in diameters]
+    said = " + ".join(plain(figure.value) for figure in figures)
+    total = sum(figure.value for figure in figures)
+    return Diameter(computed(total, f"Side by side, {kind}: {said} mm.", *figures), kind)
+
+
+def bunched(diameters: Sequence[Diameter]) -> Diameter:
+    """Strands gathered into one round bundle: areas add, so four equal strands are twice as thick as one."""
+    kind = same_kind(diameters)
+    figures = [diameter.figure for diameter in diameters]
+    round_ = assumed(0, "Strands together are taken as one round thread of the sum of their areas.")
+    size = math.sqrt(sum(figure.value**2 for figure in figures))
+    return Diameter(computed(size, f"{len(figures)} strands bunched, {kind}.", *figures, round_), kind)
+
+
+def taylor_threads_per_inch(yarn: Yarn) -> Figure:
+    """Cotton threads that lie side by side in an inch: square root of yards in a pound less 5 % (J. T. Taylor)."""
+    reason = "Square root of the yards in a pound less 5 % (J. T. Taylor, Cotton Weaving and Designing), for cotton."
+    return computed(0.95 * math.sqrt(yarn.yards_per_pound), reason)
+
+
+_CRAFT_CLASSES: tuple[tuple[float, float], ...] = (
+    (30, math.inf), (14, 30), (12, 18), (11, 15), (9, 12), (6, 9), (5, 6), (1, 4),
+)  # fmt: skip
+
+
+def craft_classes(wraps_per_inch: Number, field: str = "wraps") -> frozenset[int]:
+    """The Craft Yarn Council classes 0 to 7 that a count of wraps in an inch may belong to, both ends included.
+
+    The classes overlap, so there may be several; between 4 and 5, and below 1, there is none.
+    """
+    wraps = above_zero(wraps_per_inch, field, "wraps in an inch", "wraps = 12")
+    return frozenset(number for number, (low, high) in enumerate(_CRAFT_CLASSES) if low <= wraps <= high)

@@ -1,0 +1,71 @@
+from __future__ import annotations
+
+import itertools
+
+import pytest
+from fontTools.ttLib import TTFont
+from hypothesis import given
+from hypothesis import strategies as st
+from kits import font_metrics
+
+from layout.drawing.shapes import Point
+from layout.drawing.typeset import LEAD, LEADING, SMALL, TITLE, is_tall, left, paragraph, paragraph_height, right, wrap
+from templates_gen.fonts import font_path
+
+METRICS = font_metrics()
+sentences = st.text("abcdefW, .éŁж", min_size=1, max_size=120)
+widths = st.floats(6, 120)
+
+
+def test_sizes_are_three_and_none_too_small() -> None:
+    """The type scale has three sizes, the smallest 8 pt (1 pt is 1/72 in)."""
+    assert pytest.approx(8 * 25.4 / 72) == SMALL
+    assert SMALL < LEAD < TITLE
+
+
+@given(sentences, widths)
+def test_lines_keep_to_their_width(words: str, width: float) -> None:
+    """No line is wider than asked, and nothing but spaces is lost on the way."""
+    lines = wrap(words, SMALL, width, METRICS)
+    assert all(METRICS.width(line, SMALL) <= width for line in lines)
+    assert "".join(lines).replace(" ", "") == "".join(words.split())
+
+
+@given(st.lists(st.text("abc", min_size=1, max_size=8), min_size=1, max_size=12), st.floats(20, 120))
+def test_lines_are_as_full_as_can_be(words: list[str], width: float) -> None:
+    """The first word of a line would not have fitted on the line before."""
+    lines = wrap(" ".join(words), SMALL, width, METRICS)
+    for before, after in itertools.pairwise(lines):
+        assert METRICS.width(f"{before} {after.split()[0]}", SMALL) > width
+
+
+def test_a_word_wider_than_a_line_is_broken() -> None:
+    """A name without a space goes on in the next line instead of leaving the sheet."""
+    lines = wrap("W" * 40, TITLE, 60, METRICS)
+    assert len(lines) > 1
+    assert "".join(lines) == "W" * 40
+
+
+def test_words_end_where_they_are_told() -> None:
+    """Words set to the right end at the point, by the advance widths that fontTools reads from the font."""
+    font = TTFont(font_path())
+    advance = sum(font["hmtx"][font.getBestCmap()[ord(letter)]][0] for letter in "fibre") / font["head"].unitsPerEm
+    assert right("fibre", 10, Point(50, 7), METRICS).at == pytest.approx((50 - 10 * advance, 7))
+    assert left("fibre", 10, Point(50, 7)).at == Point(50, 7)
+
+
+@given(st.integers(1, 12))
+def test_a_paragraph_is_as_high_as_it_says(count: int) -> None:
+    """Lines stand one leading apart, the tallest letter below the top, the deepest above the foot."""
+    lines = paragraph(["x"] * count, LEAD, Point(3, 100), METRICS)
+    steps = {round(one.at.y - other.at.y, 9) for one, other in itertools.pairwise(lines)}
+    assert steps <= {round(LEADING * LEAD, 9)}
+    assert lines[0].at.y + METRICS.ascent * LEAD == pytest.approx(100)
+    assert lines[-1].at.y + METRICS.descent * LEAD == pytest.approx(100 - paragraph_height(count, LEAD, METRICS))
+    assert paragraph_height(0, LEAD, METRICS) == 0
+
+
+def test_tall_words_hold_capitals_with_accents() -> None:
+    """A capital with an accent or a letter with two is tall; plain words, small accents and figures are not."""
+    assert all(map(is_tall, ["Éva", "Łódź Śnieg", "gỗ", "Йод", "ĥ"]))
+    assert not any(map(is_tall, ["Eva", "Zoë", "brücke", "щавель", "2.5 (cm)", ""]))

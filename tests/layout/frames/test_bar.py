@@ -1,0 +1,132 @@
+"""Bending of a bar, against the beam equation integrated by scipy."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Callable
+
+import pytest
+import shapely
+from hypothesis import given
+from hypothesis import strategies as st
+from scipy.integrate import quad
+from strategies import not_positive
+
+from layout.errors import FieldError
+from layout.figure import Figure, How, measured
+from layout.frames.bar import MODULI, Bar, deflection, deflection_warnings, modulus, pull
+from layout.limits import Number
+
+_E = measured(10_000.0, "Tested.")
+
+
+def newtons(value: float) -> Figure:
+    """A load in N that somebody weighed."""
+    return measured(value, "Weighed.")
+
+
+def _virtual_work(force: float, span: float, width: float, stiffness: float) -> float:
+    """The middle's deflection as the integral of M(x) m(x) / (E I): half the beam, twice."""
+    start = (span - width) / 2
+
+    def moment(x: float) -> float:
+        over = max(0.0, x - start)
+        return force / 2 * x - force / width * over**2 / 2
+
+    value = quad(lambda x: moment(x) * x / 2, 0, span / 2, points=[start] if 0 < start < span / 2 else None)[0]
+    return 2 * float(value) / stiffness
+
+
+@given(st.floats(5, 2000), st.floats(100, 2000), st.floats(0.05, 1))
+def test_the_bar_bends_as_the_beam_equation_says(force: float, span: float, part: float) -> None:
+    """scipy's quad over the bending moment (principle of virtual work, Euler-Bernoulli)."""
+    bar = Bar(20, span, _E)
+    ours = deflection(bar, newtons(force), part * span).value
+    assert ours == pytest.approx(_virtual_work(force, span, part * span, 10_000 * bar.inertia), rel=1e-7)
+
+
+def test_a_full_uniform_load_is_five_384ths() -> None:
+    """Handbook formula in common use: 5 w L^4 / (384 E I)."""
+    bar, w, span = Bar(20, 300, _E), 0.4, 300
+    assert deflection(bar, newtons(w * span)).value == pytest.approx(5 * w * span**4 / (384 * 10_000 * bar.inertia))
+
+
+def test_a_load_on_one_spot_nears_one_48th() -> None:
+    """Handbook formula in common use: F L^3 / (48 E I) for a load in the middle."""
+    bar = Bar(20, 300, _E)
+    spot = 100 * 300**3 / (48 * 10_000 * bar.inertia)
+    assert deflection(bar, newtons(100), 0.01).value == pytest.approx(spot, rel=1e-4)
+
+
+def test_the_second_moment_is_that_of_a_circle() -> None:
+    """Integral of y^2 over the disc, by scipy from chord widths; a tube lacks its bore."""
+    whole = quad(lambda y: y**2 * 2 * math.sqrt(100 - y**2), -10, 10)[0]
+    assert Bar(20, 300, _E).inertia == pytest.approx(whole, rel=1e-6)
+    assert Bar(20, 300, _E, bore=10).inertia == pytest.approx(whole * 15 / 16, rel=1e-6)
+    assert shapely.Point(0, 0).buffer(10, quad_segs=2000).area == pytest.approx(math.pi * 100, rel=1e-5)
+
+
+def test_every_end_pulls_at_both_bars() -> None:
+    """Statics: 60 ends of 2.5 N are 150 N on each bar."""
+    assert (pull(60, 2.5).value, pull(60, 2.5).how) == (150, How.COMPUTED)
+
+
+@given(st.floats(5, 50), st.floats(50, 2000), st.floats(1, 500))
+def test_thicker_bends_less_and_longer_bends_more(diameter: float, span: float, force: float) -> None:
+    """Twice the diameter: a sixteenth. Twice the span under the same load: eight times."""
+    base = deflection(Bar(diameter, span, _E), newtons(force)).value
+    assert deflection(Bar(2 * diameter, span, _E), newtons(force)).value == pytest.approx(base / 16)
+    assert deflection(Bar(diameter, 2 * span, _E), newtons(force)).value == pytest.approx(base * 8)
+
+
+@given(st.floats(0.01, 0.99))
+def test_a_load_gathered_in_the_middle_bends_more(part: float) -> None:
+    """The same ends on a narrower weaving."""
+    bar = Bar(20, 300, _E)
+    assert deflection(bar, newtons(100), 300 * part).value > deflection(bar, newtons(100)).value
+
+
+def test_moduli_are_from_memory_and_say_so() -> None:
+    """Steel is near 200 000 N/mm2 (common knowledge); every modulus is assumed, and so is what it bends."""
+    assert all(number.how is How.ASSUMED for number in MODULI.values())
+    assert modulus("Steel").value == pytest.approx(200_000, rel=0.06)
+    assert deflection(Bar(20, 300, modulus("beech")), pull(60, 2)).how is How.ASSUMED
+
+
+@pytest.mark.parametrize(("bent", "count"), [(0.6, 0), (0.601, 1)])
+def test_more_than_a_five_hundredth_is_warned_of(bent: float, count: int) -> None:
+    """Common practice, no source: span / 500, so 0.6 mm on 300 mm."""
+    assert len(deflection_warnings(Bar(20, 300, _E), newtons(bent))) == count
+
+
+@given(not_positive)
+def test_bars_that_cannot_be_are_refused(bad: Number) -> None:
+    """Every door refuses zero, negative, NaN and infinite."""
+    doors: tuple[Callable[[], object], ...] = (
+        lambda: deflection(Bar(bad, 300, _E), newtons(100)),
+        lambda: deflection(Bar(20, bad, _E), newtons(100)),
+        lambda: deflection(Bar(20, 300, _E), newtons(100), bad),
+        lambda: pull(60, bad),
+    )
+    for ask in doors:
+        with pytest.raises(FieldError):
+            ask()
+
+
+def test_shapes_and_materials_that_cannot_be_are_refused() -> None:
+    """A bore as wide as the bar, a weaving wider than the span, an unknown wood."""
+    doors: tuple[Callable[[], object], ...] = (
+        lambda: deflection(Bar(20, 300, _E, bore=20), newtons(100)),
+        lambda: deflection(Bar(20, 300, _E), newtons(100), 301),
+        lambda: modulus("cheese"),
+    )
+    for ask in doors:
+        with pytest.raises(FieldError):
+            ask()
+
+
+def test_a_modulus_is_what_its_sentence_says() -> None:
+    """The number and its words agree, and woods and metals are of the order that is common knowledge (from memory)."""
+    for name, number in MODULI.items():
+        assert f"{name} {number.value:.0f} N/mm2" in number.because
+        assert (7_000 <= number.value <= 16_000) == (name not in ("aluminium", "brass", "steel"))

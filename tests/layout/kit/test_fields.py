@@ -1,0 +1,134 @@
+"""Every kind of input with everything that it cannot be."""
+
+from __future__ import annotations
+
+from typing import Any
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from layout.errors import FieldErrors
+from layout.kit.inputs import INPUTS
+from layout.kit.kit import kit_values, read_kit
+from tests.plain_kits import FLAT, METRICS, ROUND, changed, only_refusal
+from tests.strategies import kits
+
+# Everything that is wrong in the same way for a kind of input; each must be refused by a sentence naming the key.
+NO_LENGTH: list[object] = [
+    5, 0, -1, 3.5, float("nan"), float("inf"), 1e9, True, None, [], {}, "", " ", "12", "-5 mm", "-1 in", "NaN mm",
+    "inf cm", "1e9 mm", "1000000000 mm", "999999999999 m", "12 mmm", "5 kg", "1,500 mm", "--5mm", "abc", "1/0 mm",
+    "6 epi", "5 mm\n6 mm", 10**5000,
+]  # fmt: skip
+NO_NAME: list[object] = [
+    5, 0, 1.5, float("nan"), True, None, [], {}, ["x"], "", "   ", "x" * 41, "a\nb", "a\tb", "\x00", "漢", "\u0301",
+    "x" * 10**6,
+]  # fmt: skip
+NO_WORD: list[object] = [5, 0, -1, 1.5, float("nan"), True, None, [], {}, "", "sideways", "\n", "x" * 10**6]
+NO_FLAG: list[object] = [0, 1, -1, 1.0, float("nan"), None, [], {}, "", "true", "yes"]
+NO_COUNT: list[object] = [
+    0, -1, 1.0, 2.5, float("nan"), float("inf"), 1e9, 10**9, 10**5000, True, None, [], {}, "", "13", "13 in",
+]  # fmt: skip
+NO_SETT: list[object] = [
+    5, 0, -1, 3.5, float("nan"), float("inf"), 1e9, True, None, [], {}, "", "8", "0 epi", "-8 epi", "NaN epi",
+    "1e9 epi", "1000000000 epi", "0,09 per cm", "60.1 per cm", "12 in", "8 dpi",
+]  # fmt: skip
+NO_SIZE: list[object] = [
+    5, 0, -1, 1.5, float("nan"), True, None, [], {}, "", "a5", "210 x 297", "210 mm", "0 x 0 mm", "-210 x 297 mm",
+    "NaN x NaN mm", "1e9 x 1e9 mm", "100 x 210 mm", "148 x 200 mm", "210 x 3501 mm", "1000000000 x 210 mm",
+    "210 x 297 kg",
+]  # fmt: skip
+NO_READINGS: list[object] = [5, 0, 1.5, True, None, [], {}, "", "13", [13], [[]], [{}], [{"pairs": 13}] * 51]
+WRONG: dict[str, list[object]] = {
+    "version": [0, -1, 2, 1.0, float("nan"), True, None, [], {}, "", "1", 10**5000],
+    "name": NO_NAME,
+    "length": NO_LENGTH,
+    "width": NO_LENGTH,
+    "sett": NO_SETT,
+    "whole": NO_COUNT,
+    "flag": NO_FLAG,
+    "choice": NO_WORD,
+    "size": NO_SIZE,
+    "readings": NO_READINGS,
+}
+
+
+def wrong_values() -> list[Any]:
+    """Every input of the table with every value that is wrong for its kind."""
+    return [
+        pytest.param(spec.key, value, id=f"{spec.key}={repr(value)[:20] if value != 10**5000 else 'huge'}")
+        for spec in INPUTS
+        for value in WRONG[spec.kind]
+    ]
+
+
+@pytest.mark.parametrize(("key", "value"), wrong_values())
+def test_every_input_refuses_what_it_cannot_be(key: str, value: object) -> None:
+    """One sentence, with the dotted key and an example, for every input and every kind of slip."""
+    if key.startswith("sett.readings[]."):
+        leaf = key.rpartition(".")[2]
+        reading: dict[str, object] = (
+            {"pairs": 17, "measure": "5 cm"} if leaf == "measure" else {"pairs": 17, "window": "5 cm"}
+        )
+        values = changed(ROUND, sett={"readings": [reading | {leaf: value}]})
+        only_refusal(values, f"sett.readings[1].{leaf}")
+        return
+    base = FLAT if key in ("frame.thickness", "frame.edge_radius") else ROUND
+    if key == "sett.given":
+        base = changed(base, sett={})
+    sentence_key = "sett.readings[1]" if key == "sett.readings" and value in ([13], [[]], [{}]) else key
+    only_refusal(changed(base, **{key.replace(".", "__"): value}), sentence_key)
+
+
+@pytest.mark.parametrize(
+    ("key", "low", "high", "below", "above"),
+    [
+        ("frame.bar_diameter", "4 mm", "120 mm", "3.999 mm", "120.001 mm"),
+        ("frame.outer_width", "180 mm", "3 m", "39.999 mm", "3000.001 mm"),
+        ("frame.outer_height", "371 mm", "3 m", "39.999 mm", "3000.001 mm"),
+        ("frame.side_width", "0 mm", "189 mm", "-0.001 mm", "1500.001 mm"),
+        ("frame.margin", "3 mm", "169 mm", "2.999 mm", "1500.001 mm"),
+        ("weaving.height", "1 mm", "519.999 mm", "0.999 mm", "3000.001 mm"),
+        ("weaving.width", "1 mm", "320 mm", "0.999 mm", "3000.001 mm"),
+        ("frame.thickness", "6 mm", "120 mm", "1.999 mm", "120.001 mm"),
+        ("frame.edge_radius", "0 mm", "9 mm", "-0.001 mm", "60.001 mm"),
+        ("sett.marking_unit", "6 mm", "1 m", "0.999 mm", "1000.001 mm"),
+        ("sett.given", "0,1 per cm", "60 per cm", "0,099 per cm", "60,001 per cm"),
+    ],
+)
+def test_limits_hold_to_the_micrometre(key: str, low: str, high: str, below: str, above: str) -> None:
+    """The limits themselves are taken, a thousandth beyond is not. The limits are our own choice."""
+    base = FLAT if key in ("frame.thickness", "frame.edge_radius") else ROUND
+    base = changed(base, sett={}) if key == "sett.given" else base
+    dotted = key.replace(".", "__")
+    for text in (low, high):
+        read_kit(changed(base, **{dotted: text}), METRICS)
+    for text in (below, above):
+        only_refusal(changed(base, **{dotted: text}), key)
+
+
+plain = st.recursive(
+    st.none()
+    | st.booleans()
+    | st.integers()
+    | st.floats()
+    | st.text(max_size=12)
+    | st.sampled_from(["12 in", "30 cm", "6 epi"]),
+    lambda inner: st.lists(inner, max_size=3) | st.dictionaries(st.text(max_size=8), inner, max_size=3),
+    max_leaves=6,
+)
+
+
+@given(kits(), st.sampled_from([spec.key for spec in INPUTS if "[]" not in spec.key]), plain)
+def test_any_value_anywhere_is_read_or_refused(values: dict[str, Any], key: str, value: object) -> None:
+    """Nothing that a file can hold ends in anything but a kit or sentences."""
+    table, _, leaf = key.rpartition(".")
+    place = values.setdefault(table, {}) if table else values
+    place[leaf] = value
+    try:
+        kit = read_kit(values, METRICS)
+    except FieldErrors as refused:
+        said = str(refused)
+        assert all("; for example " in line for line in said.split("\n"))
+    else:
+        assert read_kit(kit_values(kit), METRICS) == kit
