@@ -13,25 +13,41 @@ from layout.plan import Plan
 from layout.warps.warp import End
 
 
-class Product(NamedTuple):
-    """`build` makes the part for paper (in its low form or not, clear of joints); `alone` makes it at its best."""
+def _always(_: Plan) -> bool:
+    return True
 
-    build: Callable[[Plan, FontMetrics], Build]
-    alone: Callable[[Plan, FontMetrics], Part]
+
+class Product(NamedTuple):
+    """One thing to make, of one part or several that belong together.
+
+    `builds` makes each part for paper (in its low form or not, clear of joints), `alone` each at its best. `suits`
+    tells whether a plan asks for it. `forms` are the kinds of files that it has to itself; on paper it is in the kit's
+    one file too.
+    """
+
+    builds: Callable[[Plan, FontMetrics], tuple[Build, ...]]
+    alone: Callable[[Plan, FontMetrics], tuple[Part, ...]]
+    suits: Callable[[Plan], bool] = _always
+    forms: tuple[str, ...] = ("pdf", "svg")
 
 
 def _strip(end: End) -> Product:
-    def build(plan: Plan, metrics: FontMetrics) -> Build:
+    def builds(plan: Plan, metrics: FontMetrics) -> tuple[Build, ...]:
         def make(low: bool, joints: Sequence[float]) -> Part:
             return strip(plan, end, metrics, low=low, joints=joints)
 
-        return make
+        return (make,)
 
-    def alone(plan: Plan, metrics: FontMetrics) -> Part:
-        return full_form_of(plan, end, metrics)
+    def alone(plan: Plan, metrics: FontMetrics) -> tuple[Part, ...]:
+        return (full_form_of(plan, end, metrics),)
 
-    return Product(build, alone)
+    return Product(builds, alone)
 
 
 PRODUCTS: Mapping[str, Product] = {"strip-near": _strip("near"), "strip-far": _strip("far")}
-"""Every printed part, in the order of the kit's sheets."""
+"""Everything that can be made, in the order of the kit's sheets."""
+
+
+def suiting(plan: Plan) -> tuple[str, ...]:
+    """The names of the products that suit `plan`, in order."""
+    return tuple(name for name, product in PRODUCTS.items() if product.suits(plan))

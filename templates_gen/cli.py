@@ -60,15 +60,17 @@ def new(file: Path) -> None:
 @main.command()
 @KIT
 @click.option("-o", "--out", default="strips", show_default=True, type=Path, help="Folder.")
+@click.option("--only", multiple=True, metavar="NAME", help="Make this part alone; give it again for more.")
 @_sentences
-def make(kit: Path | None, out: Path) -> None:
+def make(kit: Path | None, out: Path, only: tuple[str, ...]) -> None:
     """Make every file of KIT (without one: of the built-in demo kit), each read back and proven."""
     from templates_gen import generate, report
     from templates_gen.fonts import metrics
+    from templates_gen.options import products_of
 
     planned = _planned(kit)
     try:
-        made = generate.make(planned, out, metrics(), progress=_progress())
+        made = generate.make(planned, out, metrics(), products_of(planned, only), _progress())
     except generate.ProofError as error:
         click.echo(str(error), err=True)
         sys.exit(1)

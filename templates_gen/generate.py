@@ -4,14 +4,13 @@ from __future__ import annotations
 
 import hashlib
 import json
-from collections.abc import Callable, Iterable
+from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass
 from pathlib import Path
 
 from layout.drawing.metrics import FontMetrics
 from layout.errors import LayoutError
 from layout.plan import Plan
-from layout.products import PRODUCTS
 from templates_gen.folder import MANIFEST, Exchange
 from templates_gen.outputs import Output, Outputs
 from templates_gen.proof import findings, read, write
@@ -56,15 +55,15 @@ def make(
     plan: Plan,
     folder: Path,
     metrics: FontMetrics,
-    names: Iterable[str] = PRODUCTS,
+    only: Sequence[str] | None = None,
     progress: Callable[[int, int, str], None] = lambda *_: None,
 ) -> Report:
-    """Writes every file of `plan` into `folder`, and its manifest last.
+    """Writes every file of `plan`, or those of the products named in `only`, into `folder`, and its manifest last.
 
     Raises FieldError where the kit cannot be laid out, ProofError where a file did not come back right, FaultError
     where the folder cannot be written. In each case the folder is as it was.
     """
-    wanted = Outputs(plan, metrics, names)
+    wanted = Outputs(plan, metrics, only)
     with Exchange(folder) as exchange:
         made = []
         for done, file in enumerate(wanted.files):

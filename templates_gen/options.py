@@ -1,12 +1,15 @@
-"""The options of the `sett` command, read as entries of a kit; refusals name the options instead of the keys."""
+"""The options of the commands, read as a kit would be; refusals name the options instead of the keys."""
 
 from __future__ import annotations
 
 import re
 from collections.abc import Sequence
 
-from layout.errors import FieldError, FieldErrors
+from layout.errors import FieldError, FieldErrors, shown
+from layout.kit.fields import closest, did_you_mean
 from layout.kit.kit import read_sett_input
+from layout.plan import Plan
+from layout.products import suiting
 from layout.setting.sett import SettTaken, take_sett
 from templates_gen.fonts import metrics
 
@@ -47,3 +50,13 @@ def _as_option(error: FieldError, *, several: bool) -> FieldError:
     elif "loosest" in error.example:
         example = "wrap again, or leave out the reading that is wrong"
     return FieldError(name, error.needed, error.got, example)
+
+
+def products_of(plan: Plan, names: Sequence[str]) -> tuple[str, ...] | None:
+    """The products that --only names, or None where it names none: then all that suit `plan` are meant."""
+    known = suiting(plan)
+    for name in names:
+        if name not in known:
+            needed = f"a part that this kit has ({', '.join(known)}){did_you_mean(closest(name, known))}"
+            raise FieldError("--only", needed, shown(name), f"--only {known[0]}")
+    return tuple(names) or None

@@ -8,15 +8,15 @@ from dataclasses import dataclass
 from functools import cached_property
 
 from layout.drawing.metrics import FontMetrics
-from layout.drawing.shapes import Placing
-from layout.drawing.sheet import Sheet, marks_on, sheet_of
+from layout.drawing.sheet import Part, Sheet, marks_on, sheet_of, stacked
 from layout.errors import LayoutError, shown
 from layout.kit.kit import kit_values
 from layout.paper.choice import Laying, Piece
 from layout.paper.sheets import lay, printed
 from layout.plan import Plan
-from layout.products import PRODUCTS
+from layout.products import PRODUCTS, suiting
 from templates_gen.document import About
+from templates_gen.formats import FORMATS
 from templates_gen.outlines import outlined
 
 KIT_FILE = "kit.pdf"
@@ -48,51 +48,68 @@ class Output:
 
 
 class Outputs:
-    """All files of a plan, each drawn when it is asked for; `names` picks the parts."""
+    """All files of a plan, each drawn when it is asked for.
 
-    def __init__(self, plan: Plan, metrics: FontMetrics, names: Iterable[str] = PRODUCTS) -> None:
+    `only` picks products by name, of those that suit the plan; then there is no file that holds every sheet.
+    """
+
+    def __init__(self, plan: Plan, metrics: FontMetrics, only: Sequence[str] | None = None) -> None:
         self.plan, self.metrics = plan, metrics
-        self.names = tuple(name for name in PRODUCTS if name in set(names))
+        self.whole = only is None
+        wanted = tuple(PRODUCTS) if only is None else only
+        self.names = tuple(name for name in suiting(plan) if name in wanted)
 
     @property
     def files(self) -> tuple[str, ...]:
         """Every file's name, in the order of making."""
-        return (*(f"{name}{suffix}" for name in self.names for suffix in (".pdf", ".svg")), KIT_FILE)
+        own = (f"{name}.{form}" for name in self.names for form in PRODUCTS[name].forms)
+        return (*own, KIT_FILE) if self.whole else tuple(own)
 
     @cached_property
-    def layings(self) -> Mapping[str, Laying]:
-        """How each part lies on the kit's paper; FieldError where one cannot."""
-        return {
-            name: lay(self.plan, PRODUCTS[name].build(self.plan, self.metrics), self.metrics) for name in self.names
-        }
+    def layings(self) -> Mapping[str, tuple[Laying, ...]]:
+        """How the parts of each product lie on the kit's paper; FieldError where one cannot."""
+        return {name: self._laid(name) for name in self.names}
+
+    def _laid(self, name: str) -> tuple[Laying, ...]:
+        builds = PRODUCTS[name].builds(self.plan, self.metrics)
+        return tuple(lay(self.plan, build, self.metrics) for build in builds)
 
     @property
     def notes(self) -> tuple[str, ...]:
         """What a person should know about how the parts were laid."""
-        layings = self.layings.values()
+        layings = (laying for each in self.layings.values() for laying in each)
         return tuple(f"{laying.part.title}: {note}" for laying in layings for note in laying.notes)
 
     def output(self, file: str) -> Output:
         """The file of that name; LayoutError if there is none."""
         if file not in self.files:
             raise LayoutError(f"says that it is {shown(file)}, which is none of {', '.join(self.files)}")
+        if file == KIT_FILE:
+            return self._on_paper(file, self.names)
         name, _, form = file.rpartition(".")
-        names = self.names if file == KIT_FILE else (name,)
-        return self._alone(file, name) if form == "svg" else self._on_paper(file, names)
+        return self._on_paper(file, (name,)) if FORMATS[form].words else self._alone(file, name)
 
     def _alone(self, file: str, name: str) -> Output:
-        part = PRODUCTS[name].alone(self.plan, self.metrics)
-        left, bottom, _, _ = part.box
-        laid = ((Piece(part, Placing(0, -left, -bottom)),),)
-        about = About(f"{self.plan.kit.name}: {part.title}", inputs(self.plan, file))
-        return Output(file, (name,), (outlined(sheet_of(part)),), laid, about, on_paper=False)
+        parts = PRODUCTS[name].alone(self.plan, self.metrics)
+        laid = tuple(Piece(part, placing) for part, placing in zip(parts, stacked(parts), strict=True))
+        about = self._about(file, parts)
+        return Output(file, _names(parts), (outlined(sheet_of(name, parts)),), (laid,), about, on_paper=False)
 
-    def _on_paper(self, file: str, names: Sequence[str]) -> Output:
-        sheets = printed(self.plan, [self.layings[name] for name in names], self.metrics)
-        part = "every sheet" if file == KIT_FILE else sheets[0].pieces[0].part.title
-        about = About(f"{self.plan.kit.name}: {part}", inputs(self.plan, file))
+    def _on_paper(self, file: str, names: Iterable[str]) -> Output:
+        layings = [laying for name in names for laying in self.layings[name]]
+        sheets = printed(self.plan, layings, self.metrics)
+        parts = [laying.part for laying in layings]
         laid = tuple(sheet.pieces for sheet in sheets)
-        return Output(file, tuple(names), tuple(sheet.sheet for sheet in sheets), laid, about, on_paper=True)
+        about = self._about(file, parts)
+        return Output(file, _names(parts), tuple(sheet.sheet for sheet in sheets), laid, about, on_paper=True)
+
+    def _about(self, file: str, parts: Sequence[Part]) -> About:
+        what = "every sheet" if file == KIT_FILE else " and ".join(part.title for part in parts)
+        return About(f"{self.plan.kit.name}: {what}", inputs(self.plan, file))
+
+
+def _names(parts: Iterable[Part]) -> tuple[str, ...]:
+    return tuple(part.name for part in parts)
 
 
 def inputs(plan: Plan, file: str) -> str:

@@ -7,7 +7,7 @@ from templates_gen.document import Document
 from templates_gen.formats import FORMATS
 from templates_gen.outputs import Output
 from templates_gen.verify.compare import Findings, compare
-from templates_gen.verify.marks import prove
+from templates_gen.verify.prove import prove
 
 
 def write(output: Output) -> bytes:

@@ -12,7 +12,7 @@ from layout.paper.choice import Laying
 from layout.paper.sheets import Printed, lay, printed
 from layout.parts.strip import strip
 from layout.plan import Plan, plan
-from layout.products import PRODUCTS
+from layout.products import PRODUCTS, suiting
 from layout.warps.warp import End
 from templates_gen import fonts
 
@@ -70,7 +70,9 @@ def strip_of(changes: dict[str, object] | None = None, end: End = "near", *, low
 def layings_of(planned: Plan) -> list[Laying]:
     """How every part of a plan lies on its paper."""
     metrics = font_metrics()
-    return [lay(planned, product.build(planned, metrics), metrics) for product in PRODUCTS.values()]
+    return [
+        lay(planned, build, metrics) for name in suiting(planned) for build in PRODUCTS[name].builds(planned, metrics)
+    ]
 
 
 def sheets_of(planned: Plan) -> tuple[Printed, ...]:

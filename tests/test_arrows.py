@@ -23,7 +23,7 @@ RANKS: tuple[tuple[str, ...], ...] = (
     ("kit",),
     ("warps",),
     ("plan",),
-    ("parts",),
+    ("parts", "cutting", "nesting"),
     ("paper",),
     ("products",),
 )

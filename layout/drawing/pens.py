@@ -43,6 +43,10 @@ class Pen(Enum):
     UNIT = "unit"  # each marking unit
     EDGE = "edge"  # limits of the weaving, bold edges
     SOLID = "solid"  # arrow heads
+    ENGRAVE = "engrave"  # areas that a laser engraves
+    SCORE = "score"  # lines that a laser scores
+    THROUGH = "cut through"  # outlines that a laser cuts, inner ones first
+    REFERENCE = "reference"  # what no laser runs: squares and crosses to measure by
     TEXT = "text"  # words
 
     @property
@@ -64,6 +68,10 @@ _INKS = {
     Pen.UNIT: Ink(0.35),
     Pen.EDGE: Ink(0.7),
     Pen.SOLID: Ink(0),
+    Pen.ENGRAVE: Ink(0, grey=0.3),
+    Pen.SCORE: Ink(0.25, grey=0.5),
+    Pen.THROUGH: Ink(0.35, grey=0.2),
+    Pen.REFERENCE: Ink(0.18, grey=0.6, dash=(2.0, 1.0)),
     Pen.TEXT: Ink(0),
 }
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 
 from layout.drawing.pens import PAINTING_ORDER, Pen
@@ -10,6 +10,9 @@ from layout.drawing.shapes import Path, Placing, Point, Shape, Text
 
 PT = 25.4 / 72
 """One PDF unit in mm (ISO 32000: 1/72 in)."""
+
+STACK_GAP = 10.0
+"""Between parts that stand one under the other without paper, in mm."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -59,11 +62,24 @@ def painted(shapes: Iterable[Shape]) -> tuple[Shape, ...]:
     return tuple(sorted(shapes, key=lambda shape: PAINTING_ORDER[pen_of(shape)]))
 
 
-def sheet_of(part: Part) -> Sheet:
-    """The part alone, straight, on a sheet of its own size."""
-    left, bottom, _, _ = part.box
-    shapes = Placing(0, -left, -bottom).shapes(part.shapes)
-    return Sheet(part.name, part.length, part.height, painted(shapes))
+def stacked(parts: Sequence[Part]) -> tuple[Placing, ...]:
+    """Where each of `parts` lies when they stand straight one under the other, the last one lowest, from (0, 0)."""
+    placings: list[Placing] = []
+    floor = 0.0
+    for part in reversed(parts):
+        left, bottom, _, _ = part.box
+        placings.append(Placing(0, -left, floor - bottom))
+        floor += part.height + STACK_GAP
+    return tuple(reversed(placings))
+
+
+def sheet_of(name: str, parts: Sequence[Part]) -> Sheet:
+    """The parts alone, stacked, on a sheet of their own size."""
+    shapes = [
+        shape for part, placing in zip(parts, stacked(parts), strict=True) for shape in placing.shapes(part.shapes)
+    ]
+    height = sum(part.height for part in parts) + STACK_GAP * (len(parts) - 1)
+    return Sheet(name, max(part.length for part in parts), height, painted(shapes))
 
 
 def marks_on(sheet: Sheet) -> int:

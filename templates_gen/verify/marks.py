@@ -1,29 +1,26 @@
-"""The marks of a strip, found on the sheets from the part's own crosses and held against the kit's numbers alone."""
+"""The marks of a strip, as its pieces show them, held against the kit's numbers alone."""
 
 from __future__ import annotations
 
 from bisect import bisect_right
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, field
 from fractions import Fraction
 from typing import Literal, cast
 
 from layout.drawing.pens import Pen
-from layout.drawing.shapes import Path, Point, Text
-from layout.drawing.sheet import Part, Sheet
-from layout.paper.choice import Piece
+from layout.drawing.shapes import Point
 from layout.plan import Plan
 from templates_gen.verify import LIMIT
-from templates_gen.verify.bars import check_bars
-from templates_gen.verify.compare import NOTHING, Findings
-from templates_gen.verify.crosses import Lie, crosses_on, lie_of
-from templates_gen.verify.expected import Expected, expected, sett_is_sound
+from templates_gen.verify.compare import Findings
+from templates_gen.verify.expected import Expected, expected
+from templates_gen.verify.seen import Seen
 
 End = Literal["near", "far"]
 
 
 @dataclass(slots=True)
-class _Seen:
+class _Marks:
     """What one piece of a strip shows, in the part's coordinates."""
 
     uprights: dict[Pen, list[float]] = field(default_factory=dict)
@@ -38,96 +35,54 @@ class _Seen:
         return sorted((at.x, words) for at, words in self.figures if low <= at.y <= high)
 
 
-def prove(plan: Plan, sheets: Sequence[Sheet], laid: Sequence[Sequence[Piece]], *, on_paper: bool) -> Findings:
-    """Every strip on `sheets`, piece by piece.
-
-    `on_paper` sheets must carry check bars, and their totals are read; elsewhere words are outlines and are only
-    compared as shapes.
-    """
+def prove_strip(plan: Plan, pieces: Sequence[Seen], *, on_paper: bool) -> Findings:
+    """Every piece of one strip against the kit's numbers; totals are read where words are real (`on_paper`)."""
+    end = cast(End, pieces[0].part.name.removeprefix("strip-"))
     sett = plan.warp.sett
-    if not sett_is_sound(plan.kit, sett.per_mm, sett.unit.mm):
-        return Findings(0.0, ("the sett taken does not follow from the kit's readings",))
     wanted = expected(plan.kit, sett.per_mm, sett.unit.mm)
-    total = NOTHING
-    told: dict[End, set[int]] = {}
-    for number, (sheet, pieces) in enumerate(zip(sheets, laid, strict=True), 1):
-        total += _named(_sheet(wanted, sheet, pieces, told), f"sheet {number}")
-        if on_paper:
-            total += _named(check_bars(sheet), f"sheet {number}")
-    total += _uncovered(wanted, [piece.part for pieces in laid for piece in pieces])
-    return total + _untold(wanted, told) if on_paper else total
+    total = _uncovered(wanted, end, pieces)
+    told: set[int] = set()
+    for seen in pieces:
+        marks = _look(seen)
+        total += _named(_piece(wanted, end, seen.part.box, marks), seen.where)
+        lines, wrong = _lines_told(wanted.edges[end], [str(line) for _, line in wanted.lines[end]], marks.totals)
+        told.update(lines)
+        total += _named(wrong, seen.where)
+    return total + _untold(wanted, end, told) if on_paper else total
 
 
-def _uncovered(wanted: Expected, parts: Sequence[Part]) -> Findings:
+def _uncovered(wanted: Expected, end: End, pieces: Sequence[Seen]) -> Findings:
     """The marks that lie beyond all pieces of their strip, where no piece by itself would miss them."""
-    problems = []
-    for end in dict.fromkeys(_end_of(part) for part in parts):
-        reach = [(part.box[0], part.box[2]) for part in parts if _end_of(part) == end]
-        marks = (*(wanted.near if end == "near" else wanted.far), *wanted.edges[end], *wanted.limits)
-        beyond = sum(1 for mark in marks if not any(left <= mark <= right for left, right in reach))
-        if beyond:
-            problems.append(f"{end} end: the strip is too short for {beyond} of its marks")
-    return Findings(0.0, tuple(problems))
+    reach = [(seen.part.box[0], seen.part.box[2]) for seen in pieces]
+    marks = (*(wanted.near if end == "near" else wanted.far), *wanted.edges[end], *wanted.limits)
+    beyond = sum(1 for mark in marks if not any(left <= mark <= right for left, right in reach))
+    return Findings(0.0, (f"{end} end: the strip is too short for {beyond} of its marks",) if beyond else ())
 
 
-def _end_of(part: Part) -> End:
-    return cast(End, part.name.removeprefix("strip-"))
-
-
-def _untold(wanted: Expected, told: Mapping[End, set[int]]) -> Findings:
+def _untold(wanted: Expected, end: End, told: set[int]) -> Findings:
     """The running totals that stand on no piece of their strip."""
-    missing = [(end, k) for end, lines in told.items() for k in range(len(wanted.lines[end])) if k not in lines]
-    return Findings(0.0, tuple([f"{end} end: no total at unit line {k + 1}" for end, k in missing]))
+    missing = [k for k in range(len(wanted.lines[end])) if k not in told]
+    return Findings(0.0, tuple(f"{end} end: no total at unit line {k + 1}" for k in missing))
 
 
 def _named(findings: Findings, where: str) -> Findings:
     return Findings(findings.deviation, tuple(f"{where}: {problem}" for problem in findings.problems))
 
 
-def _sheet(wanted: Expected, sheet: Sheet, pieces: Sequence[Piece], told: dict[End, set[int]]) -> Findings:
-    """One sheet; the unit lines whose totals it tells go into `told`."""
-    crosses = crosses_on(sheet)
-    count = sum(len(piece.part.datum) for piece in pieces)
-    if len(crosses) != count:
-        return Findings(0.0, (f"{len(crosses)} register crosses where {count} were wanted",))
-    total = NOTHING
-    for part, _ in pieces:
-        own, crosses = crosses[: len(part.datum)], crosses[len(part.datum) :]
-        lie, rest = lie_of(part.datum, own)
-        total += Findings(rest, () if rest <= LIMIT else (f"{part.name} is not true to scale",))
-        end = _end_of(part)
-        seen = _look(sheet, lie, part.box)
-        total += _piece(wanted, end, part.box, seen)
-        lines, wrong = _lines_told(wanted.edges[end], [str(line) for _, line in wanted.lines[end]], seen.totals)
-        told.setdefault(end, set()).update(lines)
-        total += wrong
-    return total
+def _look(seen: Seen) -> _Marks:
+    marks = _Marks()
+    for (x, y), ((end, _),), pen, _ in seen.lines():
+        if abs(x - end.x) < abs(y - end.y):
+            marks.uprights.setdefault(pen, []).append((x + end.x) / 2)
+            if pen is Pen.UNIT:
+                marks.units += (y, end.y)
+            if pen in (Pen.MARK, Pen.TEN, Pen.UNIT, Pen.EDGE, Pen.CENTRE):
+                marks.lean = max(marks.lean, abs(x - end.x))
+    marks.figures += [(at, words) for at, words in seen.words() if words.isdigit()]
+    return marks
 
 
-def _look(sheet: Sheet, lie: Lie, box: tuple[float, float, float, float]) -> _Seen:
-    seen = _Seen()
-    for shape in sheet.shapes:
-        if isinstance(shape, Path) and len(shape.steps) == 1:
-            start, end = lie.back(shape.start), lie.back(shape.steps[0].end)
-            if _inside(start, box) and _inside(end, box) and abs(start.x - end.x) < abs(start.y - end.y):
-                seen.uprights.setdefault(shape.pen, []).append((start.x + end.x) / 2)
-                if shape.pen is Pen.UNIT:
-                    seen.units += (start.y, end.y)
-                if shape.pen in (Pen.MARK, Pen.TEN, Pen.UNIT, Pen.EDGE, Pen.CENTRE):
-                    seen.lean = max(seen.lean, abs(start.x - end.x))
-        elif isinstance(shape, Text) and shape.words.isdigit():
-            at = lie.back(shape.at)
-            if _inside(at, box):
-                seen.figures.append((at, shape.words))
-    return seen
-
-
-def _inside(point: Point, box: tuple[float, float, float, float]) -> bool:
-    left, bottom, right, top = box
-    return left - LIMIT <= point.x <= right + LIMIT and bottom - LIMIT <= point.y <= top + LIMIT
-
-
-def _piece(wanted: Expected, end: End, box: tuple[float, float, float, float], seen: _Seen) -> Findings:
+def _piece(wanted: Expected, end: End, box: tuple[float, float, float, float], seen: _Marks) -> Findings:
     """Winds, tens, units, limits and centre of one piece against what the kit's numbers ask for."""
     left, _, right, _ = box
 
@@ -148,11 +103,20 @@ def _piece(wanted: Expected, end: End, box: tuple[float, float, float, float], s
     return found
 
 
+_NAMES = {
+    Pen.MARK: "wind mark",
+    Pen.TEN: "ten mark",
+    Pen.UNIT: "unit mark",
+    Pen.EDGE: "limit mark",
+    Pen.CENTRE: "centre mark",
+}
+
+
 def _matched(pen: Pen, wanted: list[float], found: list[float]) -> Findings:
     if len(wanted) != len(found):
-        return Findings(0.0, (f"{len(found)} {pen.value} marks where the kit asks for {len(wanted)}",))
+        return Findings(0.0, (f"{len(found)} {_NAMES[pen]}s where the kit asks for {len(wanted)}",))
     off = max((abs(one - other) for one, other in zip(sorted(wanted), sorted(found), strict=True)), default=0.0)
-    return Findings(off, () if off <= LIMIT else (f"a {pen.value} mark is {off * 1000:.1f} micrometres off",))
+    return Findings(off, () if off <= LIMIT else (f"a {_NAMES[pen]} is {off * 1000:.1f} micrometres off",))
 
 
 def _lines_told(

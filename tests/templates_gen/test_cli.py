@@ -204,6 +204,18 @@ def test_make_says_what_was_proven(tmp_path: Path) -> None:
     assert {path.name for path in (tmp_path / "strips").iterdir()} == {*FILES, "manifest.json"}
 
 
+def test_make_one_part_only(tmp_path: Path) -> None:
+    """--only picks parts by name; a name that the kit has not is refused with those that it has."""
+    assert run("make", "-o", tmp_path / "far", "--only", "strip-far").exit_code == 0
+    assert sorted(path.name for path in (tmp_path / "far").iterdir()) == [
+        "manifest.json",
+        "strip-far.pdf",
+        "strip-far.svg",
+    ]
+    assert "did you mean strip-far?" in refused("make", "-o", tmp_path / "none", "--only", "strip-fat")
+    assert not (tmp_path / "none").exists()
+
+
 def test_make_where_a_file_is_in_the_way(tmp_path: Path) -> None:
     """A file where the folder should be is left alone."""
     (tmp_path / "strips").write_text("mine")

@@ -1,0 +1,1 @@
+"""Placing parts and copies of them on a sheet of board or paper."""

@@ -1,0 +1,44 @@
+"""What must be true of every part whatever its builder did: the table of proofs, by the part's name."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping, Sequence
+
+from layout.drawing.sheet import Sheet
+from layout.paper.choice import Piece
+from layout.plan import Plan
+from templates_gen.verify.bars import check_bars
+from templates_gen.verify.compare import NOTHING, Findings
+from templates_gen.verify.expected import sett_is_sound
+from templates_gen.verify.marks import prove_strip
+from templates_gen.verify.seen import Seen, seen_on
+
+PROOFS: Mapping[str, Callable[..., Findings]] = {"strip-near": prove_strip, "strip-far": prove_strip}
+"""By the name of a part: `proof(plan, pieces, on_paper=)` over all pieces of that part in a file."""
+
+
+def prove(plan: Plan, sheets: Sequence[Sheet], laid: Sequence[Sequence[Piece]], *, on_paper: bool) -> Findings:
+    """Every part on `sheets`, piece by piece.
+
+    `on_paper` sheets must carry check bars, and their words are read; elsewhere words are outlines and are only
+    compared as shapes.
+    """
+    sett = plan.warp.sett
+    if not sett_is_sound(plan.kit, sett.per_mm, sett.unit.mm):
+        return Findings(0.0, ("the sett taken does not follow from the kit's readings",))
+    total = NOTHING
+    pieces: dict[str, list[Seen]] = {}
+    for number, (sheet, there) in enumerate(zip(sheets, laid, strict=True), 1):
+        found, wrong = seen_on(sheet, there, f"sheet {number}")
+        total += wrong
+        if on_paper:
+            total += _named(check_bars(sheet), f"sheet {number}")
+        for seen in found:
+            pieces.setdefault(seen.part.name, []).append(seen)
+    if total.problems:
+        return total
+    return sum((PROOFS[name](plan, own, on_paper=on_paper) for name, own in pieces.items()), total)
+
+
+def _named(findings: Findings, where: str) -> Findings:
+    return Findings(findings.deviation, tuple(f"{where}: {problem}" for problem in findings.problems))
