@@ -21,7 +21,7 @@ class Part:
 
     `box` is left, bottom, right, top of everything drawn. `datum` are three or more points whose register crosses stand
     among the shapes, in this order, so that the part can be found again wherever it was laid. `title` and `notes` are
-    what its sheet says about it.
+    what its sheet says about it. A `whole` part (a card, a picture) lies straight on one sheet and is never tiled.
     """
 
     name: str
@@ -30,6 +30,7 @@ class Part:
     datum: tuple[Point, ...]
     box: tuple[float, float, float, float]
     notes: tuple[str, ...] = ()
+    whole: bool = False
 
     @property
     def length(self) -> float:

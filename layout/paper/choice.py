@@ -19,6 +19,7 @@ from layout.paper.joints import LEAST_PIECE, MOST_PIECES, Build, frame_of, joint
 from layout.paper.laying import diagonal, straight
 
 _GAP = 4.0
+_LARGE = 'paper.size = "600 x 3000 mm"'
 _COUNTS = 4  # so many numbers of pieces are tried from the fewest on
 
 Lay = Literal["auto", "straight", "diagonal", "tiles"]
@@ -57,8 +58,7 @@ def choose(build: Build, paper: Paper, furnish: Furnish, metrics: FontMetrics) -
     Raises FieldError on paper.lay or paper.size, naming what would fit, where nothing does.
     """
     made: Build = cache(build)
-    ways = [way for way in (*_ORDER, *_TILED) if paper.lay in ("auto", way.name)]
-    for way in ways:
+    for way in (*_ORDER, *_TILED):
         if laying := _try(made, paper, way, furnish, metrics):
             return laying
     raise _refusal(made, paper, furnish, metrics)
@@ -69,7 +69,9 @@ def _try(build: Build, paper: Paper, way: _Way, furnish: Furnish, metrics: FontM
         part = build(way.low, ())
     except LayoutError:
         return None
-    if way.low:
+    if not (way.name == "straight" if part.whole else paper.lay in ("auto", way.name)):
+        return None
+    if way.low and not part.whole:
         part = replace(part, notes=(*part.notes, _why_low(build)))
     if way.name == "tiles":
         return _tiles(build, part, way, furnish, printable(paper), metrics)
@@ -140,16 +142,20 @@ def _box_of(piece: Part, placing: Placing) -> tuple[float, float, float, float]:
 def _refusal(build: Build, paper: Paper, furnish: Furnish, metrics: FontMetrics) -> FieldError:
     """What cannot fit, and what would: other ways on this paper, then other papers."""
     part = build(True, ())
-    got = f"a part {part.length:.1f} mm long on paper of {paper.width:.1f} x {paper.height:.1f} mm"
-    lays: tuple[Lay, ...] = ("straight", "diagonal", "tiles")
+    on = f"on paper of {paper.width:.1f} x {paper.height:.1f} mm"
+    got = f"a part {part.length:.1f} mm long {on}"
+    lays: tuple[Lay, ...] = () if part.whole else ("straight", "diagonal", "tiles")
     others = {f'paper.lay = "{lay}"': replace(paper, lay=lay) for lay in lays}
     others |= {f'paper.size = "{name}"': _sized(paper, name) for name in PAPERS}
     fit = [words for words, other in others.items() if _fits(build, other, furnish, metrics)]
+    if part.whole:
+        got = f"{part.title.lower()} of {part.length:.0f} x {part.height:.0f} mm {on}"
+        return FieldError("paper.size", "a sheet that holds every part in one piece", got, " or ".join(fit) or _LARGE)
     needed = {
         "straight": "a sheet that holds the part straight",
         "diagonal": "a sheet that holds the part in one piece across its diagonal",
     }.get(paper.lay, f"a part and a sheet that allow pieces of at least {LEAST_PIECE:g} mm")
-    return FieldError("paper.lay", needed, got, " or ".join(fit) or 'paper.size = "600 x 3000 mm"')
+    return FieldError("paper.lay", needed, got, " or ".join(fit) or _LARGE)
 
 
 def _sized(paper: Paper, name: str) -> Paper:
@@ -158,5 +164,4 @@ def _sized(paper: Paper, name: str) -> Paper:
 
 
 def _fits(build: Build, paper: Paper, furnish: Furnish, metrics: FontMetrics) -> bool:
-    ways = [way for way in (*_ORDER, *_TILED) if paper.lay in ("auto", way.name)]
-    return any(_try(build, paper, way, furnish, metrics) for way in ways)
+    return any(_try(build, paper, way, furnish, metrics) for way in (*_ORDER, *_TILED))

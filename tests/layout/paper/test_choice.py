@@ -1,13 +1,17 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Sequence
 from itertools import product
 
 import pytest
-from kits import layings_of, plan_of
+from kits import font_metrics, layings_of, plan_of
 
+from layout.drawing.sheet import Part
 from layout.errors import FieldError
 from layout.paper.choice import Laying
+from layout.paper.joints import Build
+from layout.paper.sheets import lay
 
 TWELVE: dict[str, object] = {"weaving.width": "12 in", "frame.outer_width": "18 in"}
 TWO_FEET: dict[str, object] = {"weaving.width": "24 in", "frame.outer_width": "30 in"}
@@ -90,3 +94,43 @@ def test_the_notes_say_why_a_strip_is_low() -> None:
     assert note == "Low form, the outermost line only: the full strip is too tall to lie on this sheet in one piece."
     (thin,) = near({"frame.bar_diameter": "5 mm"}).notes
     assert thin.startswith("Low form: this bar is too thin")
+
+
+def card(width: float, height: float) -> Build:
+    """Makes a part that must stay whole."""
+
+    def make(low: bool, joints: Sequence[float]) -> Part:
+        shrunk = 0.5 if low else 1.0
+        return Part("card", "A card", (), (), (0, 0, width * shrunk, height * shrunk), ("How to use it.",), whole=True)
+
+    return make
+
+
+def laid(changes: dict[str, object], build: Build) -> Laying:
+    """How that part lies on the kit's paper."""
+    return lay(plan_of(changes), build, font_metrics())
+
+
+@pytest.mark.parametrize("way", ["auto", "straight", "diagonal", "tiles"])
+def test_a_whole_part_lies_straight_whatever_is_asked_of_strips(way: str) -> None:
+    """A card of 150 x 100 mm lies straight on one sheet, with no word of a low form."""
+    laying = laid({"paper.lay": way}, card(150, 100))
+    assert (laying.way, len(laying.sheets), laying.part.length) == ("straight", 1, 150)
+    assert laying.notes == ()
+
+
+def test_a_whole_part_takes_its_small_form_before_it_gives_up() -> None:
+    """On a sheet of 148 x 210 mm the same card comes in its small form."""
+    assert laid({"paper.size": SMALL}, card(150, 100)).part.length == 75
+
+
+def test_a_whole_part_that_fits_nowhere_is_refused_with_the_papers_that_would_do() -> None:
+    """One sentence names the key and papers that hold it, and the advice works; tiles are never offered."""
+    with pytest.raises(FieldError, match=r"^paper\.size: needs a sheet that holds every part in one piece") as caught:
+        laid({"paper.size": SMALL}, card(500, 300))
+    assert "lay" not in caught.value.example
+    assert "a card of 250 x 150 mm" in str(caught.value)
+    for advice in caught.value.example.split(" or "):
+        assert laid({"paper.size": advice.split('"')[1]}, card(500, 300)).way == "straight"
+    with pytest.raises(FieldError, match=r"for example paper\.size = \"600 x 3000 mm\"$"):
+        laid({}, card(4000, 4000))
