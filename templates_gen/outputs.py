@@ -8,10 +8,10 @@ from dataclasses import dataclass
 from functools import cached_property
 
 from layout.drawing.metrics import FontMetrics
-from layout.drawing.sheet import Part, Sheet, marks_on, sheet_of, stacked
+from layout.drawing.sheet import Part, Piece, Sheet, marks_on, sheet_of, stacked
 from layout.errors import LayoutError, shown
 from layout.kit.kit import kit_values
-from layout.paper.choice import Laying, Piece
+from layout.paper.choice import Laying
 from layout.paper.sheets import lay, printed
 from layout.plan import Plan
 from layout.products import PRODUCTS, suiting

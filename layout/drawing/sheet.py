@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
+from typing import NamedTuple
 
 from layout.drawing.pens import PAINTING_ORDER, Pen
 from layout.drawing.shapes import Path, Placing, Point, Shape, Text
@@ -41,6 +42,13 @@ class Part:
     def height(self) -> float:
         """From bottom to top, in mm."""
         return self.box[3] - self.box[1]
+
+
+class Piece(NamedTuple):
+    """A part, or a piece of one, and where it lies on its sheet."""
+
+    part: Part
+    placing: Placing
 
 
 @dataclass(frozen=True, slots=True)

@@ -10,7 +10,7 @@ from typing import Literal, NamedTuple
 
 from layout.drawing.metrics import FontMetrics
 from layout.drawing.shapes import Placing, Point
-from layout.drawing.sheet import PT, Part
+from layout.drawing.sheet import PT, Part, Piece
 from layout.errors import FieldError, LayoutError
 from layout.kit.inputs import PAPERS
 from layout.kit.kit import Paper
@@ -25,13 +25,6 @@ _COUNTS = 4  # so many numbers of pieces are tried from the fewest on
 Lay = Literal["auto", "straight", "diagonal", "tiles"]
 Furnish = Callable[[Area, Part], Area]
 """Takes the room of head and foot, for this part, out of a bare area."""
-
-
-class Piece(NamedTuple):
-    """A part, or a piece of one, and where it lies on its sheet."""
-
-    part: Part
-    placing: Placing
 
 
 class Laying(NamedTuple):

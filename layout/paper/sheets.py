@@ -6,9 +6,9 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from layout.drawing.metrics import FontMetrics
-from layout.drawing.sheet import Part, Sheet, painted
+from layout.drawing.sheet import Part, Piece, Sheet, painted
 from layout.paper.area import Area, printable
-from layout.paper.choice import Laying, Piece, choose
+from layout.paper.choice import Laying, choose
 from layout.paper.furniture import Head, furnish
 from layout.paper.joints import Build
 from layout.plan import Plan

@@ -4,8 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Mapping, Sequence
 
-from layout.drawing.sheet import Sheet
-from layout.paper.choice import Piece
+from layout.drawing.sheet import Piece, Sheet
 from layout.plan import Plan
 from templates_gen.verify.bars import check_bars
 from templates_gen.verify.compare import NOTHING, Findings

@@ -6,8 +6,7 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
 from layout.drawing.shapes import Path, Point, Region, Shape, Step, Text
-from layout.drawing.sheet import Part, Sheet
-from layout.paper.choice import Piece
+from layout.drawing.sheet import Part, Piece, Sheet
 from templates_gen.verify import LIMIT
 from templates_gen.verify.compare import NOTHING, Findings
 from templates_gen.verify.crosses import Lie, crosses_on, lie_of

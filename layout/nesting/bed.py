@@ -1,0 +1,120 @@
+"""What is placed and on what: parts and copies, the sheet that takes them, and both in whole micrometres.
+
+Whole numbers make sums of sizes exact, so that a row which just fits does fit and every run gives the same result.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Sequence
+from dataclasses import dataclass
+from typing import NamedTuple
+
+from layout.drawing.sheet import Part
+from layout.errors import FieldError
+from layout.limits import whole
+
+_MICRO = 1000
+_NOISE = 1e-3  # of a micrometre: what sums of floats may leave on a size
+_MOST = 1000  # copies of one part
+
+
+class Wanted(NamedTuple):
+    """`copies` of a part, each turned by one of `turns` (degrees: 0, 90 or both; a part with a grain has only one)."""
+
+    part: Part
+    copies: int = 1
+    turns: tuple[int, ...] = (0, 90)
+
+
+class Room(NamedTuple):
+    """What one sheet offers to parts with their gaps, in micrometres."""
+
+    width: int
+    height: int
+
+
+@dataclass(frozen=True, slots=True)
+class Bed:
+    """A sheet of `width` x `height` mm: parts keep `gap` from each other and `edge` from the sheet's edges."""
+
+    width: float
+    height: float
+    gap: float
+    edge: float
+
+    @property
+    def room(self) -> Room:
+        """What is left inside the edges, with one gap more, which the last part of a row does not need."""
+        taken = 2 * self.edge - self.gap
+        return Room(_down(self.width - taken), _down(self.height - taken))
+
+
+class Way(NamedTuple):
+    """One way a block may lie: turned by `turn` degrees it is `width` x `height` micrometres with its gap."""
+
+    turn: int
+    width: int
+    height: int
+
+
+class Block(NamedTuple):
+    """One copy of the `number`th part that is wanted, in every way it may lie."""
+
+    number: int
+    ways: tuple[Way, ...]
+
+
+class Spot(NamedTuple):
+    """Where a block lies: `x` and `y` in micrometres from the upper left corner of the room, y downward."""
+
+    number: int
+    way: Way
+    x: int
+    y: int
+
+
+Sheets = list[list[Spot]]
+"""The spots on each sheet."""
+
+
+def blocks_of(wanted: Sequence[Wanted], bed: Bed) -> list[Block]:
+    """Every copy as a block, in the order wanted.
+
+    Raises FieldError (with an empty field) for a part that no sheet holds, or copies that cannot be meant.
+    """
+    blocks: list[Block] = []
+    for number, (part, copies, turns) in enumerate(wanted):
+        whole(copies, "copies", f"copies of {part.title}", "2", most=_MOST)
+        ways = tuple(_way(part, turn, bed.gap) for turn in turns)
+        fitting = tuple(way for way in ways if way.width <= bed.room.width and way.height <= bed.room.height)
+        if not fitting:
+            raise _too_large(part, ways[0], bed)
+        blocks += [Block(number, fitting)] * copies
+    return blocks
+
+
+def least_sheets(blocks: Sequence[Block], bed: Bed) -> int:
+    """The area bound: no placing needs fewer sheets than the parts with their gaps have area."""
+    width, height = bed.room
+    return math.ceil(sum(block.ways[0].width * block.ways[0].height for block in blocks) / (width * height))
+
+
+def _way(part: Part, turn: int, gap: float) -> Way:
+    sides = _up(part.length + gap), _up(part.height + gap)
+    return Way(turn, *(sides if turn == 0 else sides[::-1]))
+
+
+def _up(mm: float) -> int:
+    return math.ceil(mm * _MICRO - _NOISE)
+
+
+def _down(mm: float) -> int:
+    return math.floor(mm * _MICRO + _NOISE)
+
+
+def _too_large(part: Part, way: Way, bed: Bed) -> FieldError:
+    more = 2 * bed.edge - bed.gap
+    width, height = (math.ceil(side / _MICRO + more) for side in (way.width, way.height))
+    needed = f"a sheet of at least {width} x {height} mm, edges of {bed.edge:g} mm included, for {part.title}"
+    return FieldError("", needed, f"{bed.width:g} x {bed.height:g} mm", f"{width} x {height} mm")
