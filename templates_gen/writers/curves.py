@@ -1,26 +1,11 @@
-"""Arcs through three points, as the file formats want them: Bézier handles and radii. No circle's centre is needed."""
+"""Arcs through three points, as the file formats want them: Bézier handles, radii and turns."""
 
 from __future__ import annotations
 
 import math
 
+from layout.drawing.arcs import radius, turn
 from layout.drawing.shapes import Point
-
-
-def turn(start: Point, through: Point, end: Point) -> float:
-    """The angle of the arc in radians, counter-clockwise positive.
-
-    The two chords meet at `through` with half the arc's angle between their directions (inscribed angles).
-    """
-    ux, uy = through.x - start.x, through.y - start.y
-    vx, vy = end.x - through.x, end.y - through.y
-    return 2 * math.atan2(ux * vy - uy * vx, ux * vx + uy * vy)
-
-
-def radius(start: Point, through: Point, end: Point) -> float:
-    """The radius of the arc in mm: chord / (2 sin(turn / 2)). The three points must not be in line."""
-    chord = math.hypot(end.x - start.x, end.y - start.y)
-    return abs(chord / (2 * math.sin(turn(start, through, end) / 2)))
 
 
 def handles(start: Point, through: Point, end: Point) -> tuple[Point, Point]:
@@ -35,3 +20,6 @@ def handles(start: Point, through: Point, end: Point) -> tuple[Point, Point]:
     first = Point(start.x + cos * x + sin * y, start.y - sin * x + cos * y)
     second = Point(end.x - cos * x + sin * y, end.y - sin * x - cos * y)
     return first, second
+
+
+__all__ = ["handles", "radius", "turn"]
