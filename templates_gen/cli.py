@@ -57,6 +57,17 @@ def new(file: Path) -> None:
     click.echo(f"Wrote {file}. Change what is different on your frame, then run: templates-gen make {file} -o strips")
 
 
+@main.command("new-stock")
+@click.argument("file", type=Path)
+@_sentences
+def new_stock(file: Path) -> None:
+    """Write a commented stock file (sheet, kerf, operations of a cutter) to FILE; never over a file that is there."""
+    from templates_gen.stockfile import write_starter
+
+    write_starter(file)
+    click.echo(f"Wrote {file}. Change what is different in your shop; measure thickness and kerf.")
+
+
 @main.command()
 @KIT
 @click.option("-o", "--out", default="strips", show_default=True, type=Path, help="Folder.")

@@ -22,9 +22,12 @@ class Operation:
 class Stock:
     """A sheet of material, mm throughout.
 
-    `kerf_x` and `kerf_y` are the full width of a cut that runs up and across the sheet's x axis; with `kerf_drawn` the
-    outlines are drawn so that the parts come out right, otherwise the cutter's own compensation is relied on. `grain`
-    is the axis that the face grain runs along. Speeds are mm/s by operation, prices are per sheet and per minute.
+    `kerf_x` is the full width of the cut along x (of a cut that runs up the sheet), `kerf_y` along y (of one that runs
+    across it); `kerf_uncertainty` is by how much they may be off. With `kerf_drawn` the outlines are drawn so that the
+    parts come out right, otherwise the cutter's own compensation is relied on. `grain` is the axis that the face grain
+    runs along; `bending` the bending strength along it in N/mm2. `ease` is added to a yarn's thickness where a slot
+    holds it. `too_fine` says what is made where a pitch is too fine for a comb. Speeds are mm/s by operation, prices
+    are by "sheet" and "minute"; what is not known is left out of both.
     """
 
     name: str
@@ -40,3 +43,6 @@ class Stock:
     operations: Mapping[str, Operation]
     speeds: Mapping[str, float]
     prices: Mapping[str, float]
+    kerf_uncertainty: float | None = None
+    bending: float | None = None
+    too_fine: Literal["say so", "every second end", "printed guide"] = "say so"

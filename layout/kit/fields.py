@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Callable, Iterable
 from difflib import get_close_matches
 from typing import Any
@@ -23,7 +24,9 @@ from layout.kit.names import read_name
 from layout.units import Length, Sett, read_length, read_sett, read_size, say_length
 
 MOST_PAIRS = 10_000
+MOST_NUMBER = 1_000_000
 _LONGEST_WORD = 60
+_COLOUR = re.compile("#[0-9a-fA-F]{6}")
 
 
 def read_field(spec: Input, value: object, key: str, metrics: FontMetrics) -> Any:
@@ -106,6 +109,18 @@ def _size(_: Input, value: object) -> tuple[str, int, int]:
     return ("own", width, height)
 
 
+def _number(_: Input, value: object) -> float:
+    if isinstance(value, bool) or not isinstance(value, int | float) or not 0 < value <= MOST_NUMBER:
+        raise FieldError("", f"a plain number above zero and at most {MOST_NUMBER:,}", shown(value), "")
+    return float(value)
+
+
+def _colour(_: Input, value: object) -> str:
+    if not isinstance(value, str) or not _COLOUR.fullmatch(value):
+        raise FieldError("", 'a colour as "#" and six of 0-9 and a-f', shown(value), "")
+    return value.lower()
+
+
 def closest(word: str, known: Iterable[str]) -> str:
     """The one of `known` that `word` was probably meant to be, or nothing."""
     return next(iter(get_close_matches(word[:_LONGEST_WORD], list(known), n=1)), "")
@@ -139,4 +154,6 @@ _READERS: dict[str, Callable[[Input, object], Any]] = {
     "flag": _flag,
     "choice": _choice,
     "size": _size,
+    "number": _number,
+    "colour": _colour,
 }

@@ -11,7 +11,9 @@ from typing import Literal
 
 from layout.units import Length
 
-Kind = Literal["version", "name", "length", "width", "sett", "whole", "flag", "choice", "size", "readings"]
+Kind = Literal[
+    "version", "name", "length", "width", "sett", "whole", "flag", "choice", "size", "readings", "number", "colour"
+]
 
 AS_WIDE_AS_FITS = "as wide as fits"
 VERSION = 1

@@ -1,4 +1,4 @@
-"""The nested plain values of a kit, walked in their own order: every value read, every refusal kept."""
+"""The nested plain values of a file, walked in their own order: every value read, every refusal kept."""
 
 from __future__ import annotations
 
@@ -7,8 +7,9 @@ from typing import Any
 
 from layout.drawing.metrics import FontMetrics
 from layout.errors import FieldError, shown
+from layout.kit.catalogue import KIT, Catalogue
 from layout.kit.fields import example_of, read_field, tame
-from layout.kit.inputs import BY_KEY, INPUTS, TABLES, Input
+from layout.kit.inputs import Input
 from layout.kit.unknown import READING_EXAMPLE, short_key, unknown_in_reading, unknown_key
 from layout.setting.sett import Reading
 
@@ -18,13 +19,13 @@ MOST_READINGS = 50
 
 
 class Walk:
-    """One walk over a kit: `got` holds what could be read, by dotted key, and `errors` every refusal.
+    """One walk over the values of a file: `got` holds what could be read, by dotted key, and `errors` every refusal.
 
     A key that is missing in `got` was refused; one that was left out stands there with its default.
     """
 
-    def __init__(self, metrics: FontMetrics) -> None:
-        self.metrics = metrics
+    def __init__(self, metrics: FontMetrics, inputs: Catalogue = KIT) -> None:
+        self.metrics, self.inputs = metrics, inputs
         self.got: dict[str, Any] = {}
         self.errors: list[FieldError] = []
         self._met: set[str] = set()  # keys and tables that were given, or meant by a misspelt one
@@ -32,7 +33,7 @@ class Walk:
     def over(self, values: Mapping[str, object]) -> None:
         """Read all of `values`, then fill in what was left out."""
         for key, value in values.items():
-            if key not in TABLES:
+            if key not in self.inputs.tables:
                 self._entry("", str(key), value)
             elif isinstance(value, Mapping):
                 for leaf, inner in value.items():
@@ -44,7 +45,7 @@ class Walk:
 
     def only(self, table: str, values: Mapping[str, object]) -> None:
         """Read `values` as the entries of one table, and fill in what was left out there."""
-        self._met.update(name for name in ("version", "name", *TABLES) if name != table)
+        self._met.update(name for name in ("version", "name", *self.inputs.tables) if name != table)
         for leaf, value in values.items():
             self._entry(table, str(leaf), value)
         self._fill_in()
@@ -52,9 +53,9 @@ class Walk:
     def _entry(self, table: str, leaf: str, value: object) -> None:
         if len(self.errors) >= MOST_ERRORS:
             return
-        spec = BY_KEY.get(f"{table}.{leaf}".removeprefix("."))
+        spec = self.inputs.by_key.get(f"{table}.{leaf}".removeprefix("."))
         if spec is None:
-            error, meant = unknown_key(table, leaf)
+            error, meant = unknown_key(table, leaf, self.inputs)
             self.errors.append(error)
             self._met.add(meant)
             return
@@ -86,7 +87,7 @@ class Walk:
         leaves = {str(leaf): value for leaf, value in entry.items()} if isinstance(entry, Mapping) else {}
         before = len(self.errors)
         for leaf, value in leaves.items():
-            spec = BY_KEY.get(f"sett.readings[].{leaf}")
+            spec = self.inputs.by_key.get(f"sett.readings[].{leaf}")
             if spec is None:
                 self.errors.append(unknown_in_reading(key, leaf))
             else:
@@ -102,7 +103,7 @@ class Walk:
         return Reading(self.got[f"{key}.pairs"], over, "measure" in leaves)
 
     def _fill_in(self) -> None:
-        for spec in INPUTS:
+        for spec in self.inputs.inputs:
             if spec.key in self._met or spec.key.split(".")[0] in self._met or "[]" in spec.key:
                 continue
             if spec.required:

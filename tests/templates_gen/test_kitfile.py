@@ -17,9 +17,9 @@ from layout.errors import FieldErrors, LayoutError
 from layout.kit.fields import read_field
 from layout.kit.inputs import BY_KEY, INPUTS, Input
 from layout.setting.sett import take_sett
-from templates_gen import kitfile
 from templates_gen.fonts import metrics
 from templates_gen.kitfile import KitFileError, demo, load, write_starter
+from templates_gen.tomlfile import LARGEST
 
 NOBODY = 65534
 
@@ -204,7 +204,7 @@ def test_a_byte_order_mark_does_not_matter(tmp_path: Path) -> None:
 def test_a_file_beyond_all_measure_is_refused(tmp_path: Path) -> None:
     """Too large, too deep, or a number without end: one sentence, at once."""
     path = tmp_path / "kit.toml"
-    path.write_bytes(b"#" * (kitfile.LARGEST + 1))
+    path.write_bytes(b"#" * (LARGEST + 1))
     assert refusal(path).endswith("is larger than 1 MB, which no kit file is")
     for text in ("x = " + "[" * 100_000, "x = " + "1" * 100_000):
         path.write_text(text)
@@ -218,7 +218,7 @@ def test_a_file_of_the_largest_size_is_still_read(tmp_path: Path) -> None:
     """The limit itself is no refusal."""
     path = tmp_path / "kit.toml"
     text = starter_text().encode()
-    path.write_bytes(text + b"#" * (kitfile.LARGEST - len(text)))
+    path.write_bytes(text + b"#" * (LARGEST - len(text)))
     assert load(path) == demo()
 
 
