@@ -38,6 +38,15 @@ NUMBER = rf"""(?P<minus>[-\u2212])?(?:
 """One number, for use in a larger pattern with `re.VERBOSE`."""
 
 
+_ALONE = re.compile(NUMBER, re.VERBOSE)
+
+
+def read_number(text: str) -> Fraction | None:
+    """The number that `text` is, exactly; None if it is none, FieldError if it can be read in two ways."""
+    match = _ALONE.fullmatch(text.strip())
+    return number_from(match, text) if match else None
+
+
 def number_from(match: re.Match[str], text: str) -> Fraction:
     """The number that `NUMBER` found in `text`, exactly; a fraction that is none raises FieldError."""
     got = match.groupdict()

@@ -128,6 +128,28 @@ def sett(counts: tuple[str, ...], windows: tuple[str, ...], unit: str | None, as
 
 
 @main.command()
+@click.argument("threads", nargs=-1, metavar="YARN...")
+@click.option("--plies", help="How many such threads are folded in the yarn; the count is of one of them.")
+@click.option("--weighed", is_flag=True, help='You weighed a measured length yourself: "4.5 g in 10 m".')
+@click.option("--fibre", help="What it is made of, such as wool, for its compressed thickness.")
+@click.option("--volume", help="Instead of the fibre, the cm3 that a gram of the yarn takes up.")
+@click.option("--wraps", help="Turns of a hand wrap, side by side, counted.")
+@click.option("--over", help='The window they were counted in, such as "1 in".')
+@JSON
+@_sentences
+def yarn(threads: tuple[str, ...], as_json: bool, **options: Any) -> None:
+    """Show a yarn in every system, by its label: "8 Ne" --plies 2, "40 tex x 2", "50 g in 120 m", "3360 yd/lb".
+
+    Several yarns are folded together: "60 Ne" "40 Ne x 2".
+    """
+    from templates_gen.yarn_options import asked
+    from templates_gen.yarn_report import yarn_table, yarn_values
+
+    told = asked(threads, **options)
+    click.echo(json.dumps(yarn_values(told), indent=2, ensure_ascii=False) if as_json else yarn_table(told))
+
+
+@main.command()
 @click.argument("paths", nargs=-1, required=True, type=Path)
 @click.option("--kit", type=Path, help="Check against this kit, not the inputs a file carries.")
 @JSON

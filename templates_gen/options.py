@@ -22,7 +22,9 @@ def sett_of(counts: Sequence[str], windows: Sequence[str], unit: str | None) -> 
     """The sett that wrap readings say; FieldErrors naming --count, --over and --unit."""
     if len(counts) != len(windows):
         raise FieldError("--over", "one window for every --count", f"{len(counts)} and {len(windows)}", _EXAMPLE)
-    readings = [{"pairs": _whole(count), "window": window} for count, window in zip(counts, windows, strict=True)]
+    readings = [
+        {"pairs": whole_or_text(count), "window": window} for count, window in zip(counts, windows, strict=True)
+    ]
     values: dict[str, object] = {"readings": readings}
     if unit is not None:
         values["marking_unit"] = unit
@@ -34,7 +36,8 @@ def sett_of(counts: Sequence[str], windows: Sequence[str], unit: str | None) -> 
         raise _as_option(error, several=len(counts) > 1) from None
 
 
-def _whole(text: str) -> int | str:
+def whole_or_text(text: str) -> int | str:
+    """A whole number as such, any other text as it is: whoever needs a number refuses it by its name."""
     return int(text) if text.isascii() and text.isdigit() and len(text) < 10 else text
 
 

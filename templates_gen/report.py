@@ -66,7 +66,7 @@ def plan_table(plan: Plan, notes: Iterable[str]) -> str:
         ("Winds", str(warp.winds), f"{warp.ends} ends"),
         ("Marks", f"{len(warp.near)} near, {len(warp.far)} far", "the near end also carries the tie-off"),
     ]
-    lines = [kit.name, f"Warp {kit.warp}, weft {kit.weft}", "", *_aligned(rows)]
+    lines = [kit.name, f"Warp {kit.warp}, weft {kit.weft}", "", *aligned(rows)]
     for heading, sentences in (("Why", plan.notes), ("Take care", (*plan.warnings, *notes))):
         if sentences:
             lines += ["", heading, *(f"  {sentence}" for sentence in sentences)]
@@ -80,7 +80,7 @@ def sett_table(sett: SettTaken) -> str:
         ("Marking unit", say_length(sett.unit), f"{say_number(sett.winds_per_unit)} winds to each"),
     ]
     notes = [f"  {sentence}" for sentence in (*sett.notes, *sett.warnings)]
-    return "\n".join([*_aligned(rows), "", *notes])
+    return "\n".join([*aligned(rows), "", *notes])
 
 
 def _why(sett: SettTaken) -> str:
@@ -94,7 +94,8 @@ def _both(mm: Fraction, imperial: bool) -> str:
     return ", ".join(say_length(Length(mm, unit)) for unit in units)
 
 
-def _aligned(rows: Sequence[tuple[str, str, str]]) -> list[str]:
+def aligned(rows: Sequence[tuple[str, str, str]]) -> list[str]:
+    """Rows of a name, a value and a remark as lines with straight columns."""
     name, value = (max(len(row[column]) for row in rows) for column in (0, 1))
     return [f"{row[0]:<{name}}  {row[1]:<{value}}  {row[2]}".rstrip() for row in rows]
 
@@ -107,7 +108,7 @@ def made_table(report: Report) -> str:
         f"Proven: {len(report.made)} files read back, {report.marks} marks, "
         f"largest deviation {_micrometres(report.deviation)}."
     )
-    return "\n".join([*_aligned(rows), *notes, proven])
+    return "\n".join([*aligned(rows), *notes, proven])
 
 
 def checked_values(checked: Sequence[Checked]) -> list[dict[str, object]]:

@@ -16,6 +16,7 @@ FINEST_TEX, HEAVIEST_TEX = Fraction(1), Fraction(50_000)
 """Our own limits: finer than 1 tex is a single silk filament, heavier than 50 g to the metre is a rope."""
 
 _MOST_PLIES, _MOST_STRANDS = 100, 100
+_NO_TAKE_UP = "the take-up of the twist left out"
 
 
 @dataclass(frozen=True, slots=True)
@@ -58,7 +59,7 @@ def yarn_of(count: Number | str, of: str, plies: Number = 1, field: str = "yarn"
     if of_system.finished and folds > 1:
         needed = f"to be left out, since {of_system.words} are of the finished yarn"
         raise FieldError(f"{field}.plies", needed, str(folds), "plies = 1")
-    said = f"{of_system.words}: {plain(number)}" + (f", {folds} plies" if folds > 1 else "")
+    said = f"{of_system.words}: {plain(number)}" + (f", {folds} plies, {_NO_TAKE_UP}" if folds > 1 else "")
     return _within_limits(of_system.tex(number) * folds, How.COMPUTED, f"From the label, {said}.", field)
 
 
@@ -83,7 +84,7 @@ def folded(yarns: Sequence[Yarn], field: str = "yarn") -> Yarn:
     if not yarns:
         raise FieldError(field, "at least one thread to fold", "none", "two threads of 8 Ne")
     how = How.MEASURED if all(yarn.how is How.MEASURED for yarn in yarns) else How.COMPUTED
-    said = f"{len(yarns)} threads folded, the take-up of the twist left out."
+    said = f"{len(yarns)} threads folded, {_NO_TAKE_UP}."
     return _within_limits(sum((yarn.tex for yarn in yarns), Fraction(0)), how, said, field)
 
 

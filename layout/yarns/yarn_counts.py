@@ -14,6 +14,7 @@ from types import MappingProxyType
 
 from layout.errors import FieldError, shown
 from layout.limits import Number, above_zero
+from layout.numerals import read_number
 
 POUND_G = Fraction("453.59237")
 OUNCE_G = POUND_G / 16
@@ -63,7 +64,7 @@ _ALL = (
 SYSTEMS: Mapping[str, System] = MappingProxyType({system.key: system for system in _ALL})
 
 _FOLDED = re.compile(r"\s*(\d+(?:[.,]\d+)?)\s*[/x]\s*(\d+(?:[.,]\d+)?)\s*s?\s*", re.ASCII | re.IGNORECASE)
-_NUMBER = re.compile(r"\s*(\d{1,12})(?:[.,](\d{1,12}))?\s*", re.ASCII)
+_LONGEST = 60
 
 
 def system(name: str, field: str = "system") -> System:
@@ -78,26 +79,34 @@ def system(name: str, field: str = "system") -> System:
 
 
 def read_count(value: Number | str, field: str = "count") -> Fraction:
-    """The number exactly, from a number or from text such as "8", "8.5" or "8,5".
+    """The number exactly, from a number or from text such as "8", "8.5", "8,5" or "8 1/2".
 
-    Text such as "8/2" is refused, since books write ply before count and today's craft labels count before ply.
+    Text such as "8/2" is refused, since books write ply before count and today's craft labels count before ply; so is
+    "8,500", which may mean thousands.
     """
     if not isinstance(value, str):
         return above_zero(value, field, "a count", "count = 8")
-    folded = _FOLDED.fullmatch(value)
-    if folded:
-        raise _two_meanings(field, value, *folded.groups())
-    number = _NUMBER.fullmatch(value)
-    if not number:
+    if meanings := two_meanings(value):
+        first, second, needed = meanings
+        raise FieldError(field, needed, shown(value), f"count = {first}, plies = {second} for the first meaning")
+    try:
+        number = read_number(value) if len(value) <= _LONGEST else None
+    except FieldError as error:
+        raise error.at(field) from None
+    if number is None:
         raise FieldError(field, "a plain number above zero", shown(value), "count = 8")
-    return above_zero(Fraction(f"{number[1]}.{number[2] or 0}"), field, "a count", "count = 8")
+    return above_zero(number, field, "a count", "count = 8")
 
 
-def _two_meanings(field: str, text: str, first: str, second: str) -> FieldError:
+def two_meanings(text: str) -> tuple[str, str, str] | None:
+    """Both numbers of text such as "8/2", and what is needed instead of it; None for text of another form."""
+    found = _FOLDED.fullmatch(text) if len(text) <= _LONGEST else None
+    if not found:
+        return None
+    first, second = found.groups()
     craft = f"singles of count {first} folded {second}-ply, as today's craft labels write"
     books = f"singles of count {second} folded {first}-ply, as older books write"
-    needed = f"count and plies stated apart, since this means {craft}, or {books}"
-    return FieldError(field, needed, shown(text), f"count = {first}, plies = {second} for the first meaning")
+    return first, second, f"count and plies stated apart, since this means {craft}, or {books}"
 
 
 def rounded_tex(tex: Fraction) -> Fraction:

@@ -12,7 +12,7 @@ from typing import Any
 
 import click
 import pytest
-from click.testing import CliRunner, Result
+from commands import refused, run
 
 from templates_gen import generate
 from templates_gen.cli import main
@@ -20,23 +20,6 @@ from templates_gen.cli import main
 ROOT = Path(__file__).parents[2]
 FILES = ("strip-near.pdf", "strip-near.svg", "strip-far.pdf", "strip-far.svg", "kit.pdf")
 INCH = 25.4  # mm, exactly
-
-
-def run(*arguments: object) -> Result:
-    """One command in this process; an error that is not its own stops the test."""
-    result = CliRunner().invoke(main, [str(each) for each in arguments])
-    if result.exception is not None and not isinstance(result.exception, SystemExit):
-        raise result.exception
-    return result
-
-
-def refused(*arguments: object, lines: int = 1) -> str:
-    """What a command says that must be refused: code 2, nothing printed, so many sentences."""
-    result = run(*arguments)
-    assert (result.exit_code, result.stdout) == (2, "")
-    assert len(result.stderr.splitlines()) == lines
-    assert "Traceback" not in result.stderr
-    return result.stderr
 
 
 def process(*arguments: object, **environment: str) -> subprocess.CompletedProcess[str]:

@@ -112,19 +112,27 @@ def test_both_meanings_of_a_folded_count_are_spelt_out() -> None:
 
 
 @pytest.mark.parametrize(
-    "text", ["", "  ", "abc", "-8", "0", "NaN", "inf", "1e400", "8 2", "٨", "8.5.1", "1.000,5", "8//2"]
+    "text",
+    ["", "  ", "abc", "-8", "0", "NaN", "inf", "1e400", "8 2", "٨", "8.5.1", "1.000,5", "8//2", "8,500", "9" * 80],
 )
 def test_what_is_no_count_is_refused(text: str) -> None:
-    """Text is read whole or not at all."""
+    """Text is read whole or not at all; a comma that may mean thousands is not guessed."""
     with pytest.raises(FieldError):
         read_count(text)
 
 
 @pytest.mark.parametrize(
-    ("text", "number"), [("8", 8), (" 8.5 ", Fraction(17, 2)), ("8,5", Fraction(17, 2)), ("0.75", Fraction(3, 4))]
+    ("text", "number"),
+    [
+        ("8", 8),
+        (" 8.5 ", Fraction(17, 2)),
+        ("8,5", Fraction(17, 2)),
+        ("0.75", Fraction(3, 4)),
+        ("8 1/2", Fraction(17, 2)),
+    ],
 )
 def test_a_plain_number_is_read_exactly(text: str, number: Fraction) -> None:
-    """A decimal point or a decimal comma."""
+    """A decimal point, a decimal comma or a fraction."""
     assert read_count(text) == number
 
 

@@ -1,0 +1,133 @@
+"""Yarns as their labels say them: a count with its system, or a ball of a weight and a length.
+
+Read: `8 Ne`, `Nm 14`, `40 tex x 2` (the count of one thread, then how many are folded, as ISO 1139 writes it from
+single to fold; from memory), `50 g in 120 m`, `240 m / 100 g`, `3360 yd/lb`. Never guessed: a count without a system,
+`8/2`, `cut`.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+from typing import NamedTuple
+
+from layout.errors import FieldError, shown
+from layout.figure import Figure, assumed
+from layout.limits import Number
+from layout.units import WORDS, read_length
+from layout.yarns.diameter import specific_volume
+from layout.yarns.weights import WEIGHTS, read_weight
+from layout.yarns.yarn import Yarn, yarn_from_ball, yarn_of, yarn_weighed
+from layout.yarns.yarn_counts import system, two_meanings
+
+EXAMPLE = '"8 Ne x 2" or "50 g in 120 m"'
+
+_LONGEST = 60
+_NAMES = {
+    "tex": ("tex",),
+    "dtex": ("dtex", "decitex"),
+    "denier": ("denier", "den"),
+    "nm": ("nm", "metric", "metric count"),
+    "ne": ("ne", "nec", "cotton", "cotton count"),
+    "worsted": ("worsted", "worsted count"),
+    "run": ("run", "runs", "woollen run", "woolen run"),
+    "lea": ("lea", "leas", "linen lea", "nel"),
+    "cut": ("cut", "cuts"),
+}
+_KEYS = {name: key for key, names in _NAMES.items() for name in names}
+
+_PLIES = re.compile(r"(?P<one>.*[a-z])(?:\s+x|\s*×)\s*(?P<plies>[0-9]{1,6})", re.IGNORECASE | re.DOTALL)
+_COUNT = re.compile(r"(?P<before>[a-z ]*)(?P<count>.*?)(?P<after>[a-z ]*)", re.IGNORECASE | re.DOTALL)
+_APART = re.compile(r"\s*[/=,;]\s*|\s+(?:in|per|to|is|for)\s+|\s+", re.IGNORECASE)
+_LAST = re.compile(r"(?P<word>[a-z]+)\.?$", re.IGNORECASE)
+
+_FIBRES = {"ne": "cotton", "worsted": "wool", "run": "wool", "lea": "linen"}
+
+
+class Label(NamedTuple):
+    """A yarn and the key of the `system` that its count was given in; empty for a ball."""
+
+    yarn: Yarn
+    system: str
+
+
+def read_label(text: object, plies: Number | None = None, field: str = "yarn", *, weighed: bool = False) -> Label:
+    """The yarn that a label says; `weighed` takes a weight and a length for measured ones.
+
+    `plies` says how many such threads are folded where the text does not. FieldError at `field` for anything that is
+    not sure.
+    """
+    if not isinstance(text, str) or len(text) > _LONGEST:
+        raise FieldError(field, "a yarn as its label says it", shown(text), EXAMPLE)
+    said = text.strip()
+    try:
+        ball = _ball(said, plies, weighed)
+        if weighed and not ball:
+            raise FieldError("", "a weight and a length, where a yarn was weighed", shown(text), '"4.5 g in 10 m"')
+        return ball or _counted(said, plies)
+    except FieldError as error:
+        fits = error.example.startswith('"')
+        raise FieldError(field, error.needed, error.got, error.example if fits else EXAMPLE) from None
+
+
+def _ball(text: str, plies: Number | None, weighed: bool) -> Label | None:
+    """The yarn of a weight and a length, whichever comes first; a bare unit means one of it. None for other text."""
+    for apart in _APART.finditer(text):
+        weight, length = text[: apart.start()], text[apart.end() :]
+        if _unit(length) in WEIGHTS:
+            weight, length = length, weight
+        if _unit(weight) in WEIGHTS and _unit(length) in WORDS:
+            if plies is not None:
+                needed = "no plies beside a weight and a length, which are of the finished yarn"
+                raise FieldError("", needed, shown(text), '"50 g in 120 m"')
+            yarn = yarn_weighed if weighed else yarn_from_ball
+            return Label(yarn(read_weight(_one(weight)), read_length(_one(length)).mm / 1000), "")
+    return None
+
+
+def _unit(side: str) -> str:
+    """The word that `side` ends with, in small letters; empty if it ends otherwise."""
+    found = _LAST.search(side)
+    return found["word"].lower() if found else ""
+
+
+def _one(side: str) -> str:
+    return f"1 {side}" if side.rstrip(".").isalpha() else side
+
+
+def _counted(text: str, plies: Number | None) -> Label:
+    """The yarn of a count in a system, before or after its number."""
+    folds = _PLIES.fullmatch(text)
+    if folds and plies is not None:
+        raise FieldError("", "the plies said once only", shown(text), '"8 Ne x 2"')
+    found = _COUNT.fullmatch(folds["one"] if folds else text)
+    before, count, after = (part.strip() for part in found.groups()) if found else ("", "", "")
+    if not count or (before and after):
+        raise FieldError("", "a count with its system, or a weight and a length", shown(text), EXAMPLE)
+    word = before or after
+    if meanings := two_meanings(count):
+        first, second, needed = meanings
+        known = word if word.lower() in _KEYS else "Ne"
+        raise FieldError("", needed, shown(text), f'"{first} {known} x {second}" for the first meaning')
+    key = _system(word, text)
+    told = 1 if plies is None else plies
+    return Label(yarn_of(count, key, int(folds["plies"]) if folds else told), key)
+
+
+def _system(word: str, text: str) -> str:
+    key = _KEYS.get(" ".join(word.lower().split()))
+    if key is None:
+        listed = "tex, dtex, denier, Nm, Ne, worsted, run or lea"
+        raise FieldError("", f"a count with its system ({listed})", shown(text), EXAMPLE)
+    try:
+        return system(key).key
+    except FieldError as error:  # "cut", with its two meanings
+        raise FieldError("", error.needed, shown(text), '"3600 yd/lb" for 12 cuts of 300 yd') from None
+
+
+def fibre_of(labels: Sequence[Label]) -> Figure:
+    """The specific volume of the fibre that the labels' count is named after, else of wool; always assumed."""
+    named = {_FIBRES.get(label.system, "") for label in labels}
+    fibre = named.pop() if len(named) == 1 else ""
+    why = f"{fibre} taken, since it is a {fibre} count" if fibre else "wool taken"
+    return assumed(specific_volume(fibre or "wool").value, f"No fibre stated; {why}.")
