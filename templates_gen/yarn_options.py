@@ -12,7 +12,7 @@ from layout.limits import above_zero, plain, whole
 from layout.numerals import read_number
 from layout.units import Length, read_length
 from layout.yarns.diameter import INCH, Diameter, compressed, craft_classes, specific_volume, wrapped
-from layout.yarns.label import Label, fibre_of, read_label
+from layout.yarns.label_text import Read, fibre_of, read_label
 from layout.yarns.yarn import Yarn, folded
 from templates_gen.options import whole_or_text
 
@@ -88,7 +88,7 @@ def asked(
     return Asked(None, None, wrap)
 
 
-def _labels(threads: Sequence[str], plies: str | None, *, weighed: bool) -> list[Label]:
+def _labels(threads: Sequence[str], plies: str | None, *, weighed: bool) -> list[Read]:
     folds = None
     threads = _quoted(threads)
     if plies is not None:
@@ -105,7 +105,7 @@ def _quoted(words: Sequence[str]) -> Sequence[str]:
     return [" ".join(words)] if forgotten else words
 
 
-def _volume(fibre: str | None, volume: str | None, labels: Sequence[Label]) -> Figure:
+def _volume(fibre: str | None, volume: str | None, labels: Sequence[Read]) -> Figure:
     if volume is None:
         if fibre is None:
             return fibre_of(labels)

@@ -44,14 +44,14 @@ _LAST = re.compile(r"(?P<word>[a-z]+)\.?$", re.IGNORECASE)
 _FIBRES = {"ne": "cotton", "worsted": "wool", "run": "wool", "lea": "linen"}
 
 
-class Label(NamedTuple):
+class Read(NamedTuple):
     """A yarn and the key of the `system` that its count was given in; empty for a ball."""
 
     yarn: Yarn
     system: str
 
 
-def read_label(text: object, plies: Number | None = None, field: str = "yarn", *, weighed: bool = False) -> Label:
+def read_label(text: object, plies: Number | None = None, field: str = "yarn", *, weighed: bool = False) -> Read:
     """The yarn that a label says; `weighed` takes a weight and a length for measured ones.
 
     `plies` says how many such threads are folded where the text does not. FieldError at `field` for anything that is
@@ -70,7 +70,7 @@ def read_label(text: object, plies: Number | None = None, field: str = "yarn", *
         raise FieldError(field, error.needed, error.got, error.example if fits else EXAMPLE) from None
 
 
-def _ball(text: str, plies: Number | None, weighed: bool) -> Label | None:
+def _ball(text: str, plies: Number | None, weighed: bool) -> Read | None:
     """The yarn of a weight and a length, whichever comes first; a bare unit means one of it. None for other text."""
     for apart in _APART.finditer(text):
         weight, length = text[: apart.start()], text[apart.end() :]
@@ -81,7 +81,7 @@ def _ball(text: str, plies: Number | None, weighed: bool) -> Label | None:
                 needed = "no plies beside a weight and a length, which are of the finished yarn"
                 raise FieldError("", needed, shown(text), '"50 g in 120 m"')
             yarn = yarn_weighed if weighed else yarn_from_ball
-            return Label(yarn(read_weight(_one(weight)), read_length(_one(length)).mm / 1000), "")
+            return Read(yarn(read_weight(_one(weight)), read_length(_one(length)).mm / 1000), "")
     return None
 
 
@@ -95,7 +95,7 @@ def _one(side: str) -> str:
     return f"1 {side}" if side.rstrip(".").isalpha() else side
 
 
-def _counted(text: str, plies: Number | None) -> Label:
+def _counted(text: str, plies: Number | None) -> Read:
     """The yarn of a count in a system, before or after its number."""
     folds = _PLIES.fullmatch(text)
     if folds and plies is not None:
@@ -111,7 +111,7 @@ def _counted(text: str, plies: Number | None) -> Label:
         raise FieldError("", needed, shown(text), f'"{first} {known} x {second}" for the first meaning')
     key = _system(word, text)
     told = 1 if plies is None else plies
-    return Label(yarn_of(count, key, int(folds["plies"]) if folds else told), key)
+    return Read(yarn_of(count, key, int(folds["plies"]) if folds else told), key)
 
 
 def _system(word: str, text: str) -> str:
@@ -125,7 +125,7 @@ def _system(word: str, text: str) -> str:
         raise FieldError("", error.needed, shown(text), '"3600 yd/lb" for 12 cuts of 300 yd') from None
 
 
-def fibre_of(labels: Sequence[Label]) -> Figure:
+def fibre_of(labels: Sequence[Read]) -> Figure:
     """The specific volume of the fibre that the labels' count is named after, else of wool; always assumed."""
     named = {_FIBRES.get(label.system, "") for label in labels}
     fibre = named.pop() if len(named) == 1 else ""

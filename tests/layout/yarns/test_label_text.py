@@ -11,7 +11,7 @@ from hypothesis import strategies as st
 
 from layout.errors import FieldError
 from layout.figure import How
-from layout.yarns.label import EXAMPLE, fibre_of, read_label
+from layout.yarns.label_text import EXAMPLE, fibre_of, read_label
 from layout.yarns.yarn import yarn_from_ball, yarn_of
 from layout.yarns.yarn_counts import SYSTEMS
 
