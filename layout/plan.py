@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from fractions import Fraction
 
+from layout.frames.load import Load, load_on
 from layout.kit.kit import Kit
 from layout.setting.sett import take_sett
 from layout.units import say_length, say_number
@@ -21,6 +22,11 @@ class Plan:
     warnings: tuple[str, ...]
 
     @property
+    def load(self) -> Load:
+        """The pull of the warp on a frame end, and how far the end gives way."""
+        return load_on(self.kit.frame, self.kit.strength, self.warp.ends, self.warp.width)
+
+    @property
     def sett_words(self) -> str:
         """The sett and the winds to a marking unit, as sheets and strips say it."""
         sett = self.warp.sett
@@ -34,4 +40,5 @@ def plan(kit: Kit) -> Plan:
     """Sett, winds and marks of `kit`. Raises FieldError, with the key to change, where the kit cannot be wound."""
     sett = take_sett(kit.sett)
     warp = wind(sett, kit.frame, kit.weaving)
-    return Plan(kit, warp, sett.notes + warp.notes, sett.warnings)
+    load = load_on(kit.frame, kit.strength, warp.ends, warp.width)
+    return Plan(kit, warp, sett.notes + warp.notes + load.notes, sett.warnings + load.warnings)

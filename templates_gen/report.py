@@ -10,6 +10,7 @@ from layout.setting.sett import SettTaken
 from layout.units import Length, say_length, say_number
 from templates_gen.check import Checked, Count
 from templates_gen.generate import Report
+from templates_gen.load_report import load_rows, load_values
 
 INCH, CM = Fraction(127, 5), Fraction(10)
 
@@ -48,6 +49,7 @@ def plan_values(plan: Plan, notes: Iterable[str]) -> dict[str, object]:
         "winds_per_unit": number(warp.sett.winds_per_unit),
         "near_marks_mm": sorted(map(number, warp.near)),
         "far_marks_mm": sorted(map(number, warp.far)),
+        **load_values(plan.load),
         "warnings": [*plan.warnings, *notes],
     }
 
@@ -65,6 +67,7 @@ def plan_table(plan: Plan, notes: Iterable[str]) -> str:
         ("Weaving", _both(warp.width, imperial), "from limit to limit, in whole winds"),
         ("Winds", str(warp.winds), f"{warp.ends} ends"),
         ("Marks", f"{len(warp.near)} near, {len(warp.far)} far", "the near end also carries the tie-off"),
+        *load_rows(plan.load),
     ]
     lines = [kit.name, f"Warp {kit.warp}, weft {kit.weft}", "", *aligned(rows)]
     for heading, sentences in (("Why", plan.notes), ("Take care", (*plan.warnings, *notes))):

@@ -15,7 +15,7 @@ ROOT = Path(__file__).resolve().parent.parent
 HEAVY = ("reportlab", "svgwrite", "pypdf", "pint", "fontTools")
 
 RANKS: tuple[tuple[str, ...], ...] = (
-    ("errors", "numerals", "units"),
+    ("errors", "numerals", "units", "forces"),
     ("limits", "figure"),
     ("drawing",),
     ("setting", "frames", "yarns"),

@@ -21,7 +21,7 @@ SPAN_OVER = 500
 
 _MODULI = {
     "pine": 9_000, "oak": 11_000, "birch": 13_000, "beech": 13_000, "ash": 12_000, "bamboo": 15_000,
-    "aluminium": 70_000, "brass": 100_000, "steel": 200_000,
+    "aluminium": 70_000, "brass": 100_000, "copper": 120_000, "steel": 200_000,
 }  # fmt: skip
 
 MODULI: Mapping[str, Figure] = MappingProxyType(
@@ -61,14 +61,31 @@ class Bar:
         return math.pi * float(outer**4 - inner**4) / 64
 
 
-def pull(ends: Number, tension_newtons: Number) -> Figure:
+@dataclass(frozen=True, slots=True)
+class Board:
+    """A flat frame end: `thickness` from face to back, `width` the way the warp pulls, clear `span`, all in mm."""
+
+    thickness: Number
+    width: Number
+    span: Number
+    stiffness: Figure
+
+    @property
+    def inertia(self) -> float:
+        """Second moment of area in mm4 about the axis from face to back: thickness width^3 / 12."""
+        thick = above_zero(self.thickness, "frame.thickness", "the thickness in mm", "thickness = 18")
+        wide = above_zero(self.width, "frame.end_width", "the width of a flat end in mm", "end_width = 40")
+        return float(thick * wide**3) / 12
+
+
+def pull(ends: Number, tension: Figure) -> Figure:
     """The pull in N of all ends on one bar; every end pulls at both bars, whether it lies on the face or the back."""
     count = whole(ends, "ends", "the number of ends", "ends = 60")
-    each = above_zero(tension_newtons, "tension", "the tension of an end in newtons", "tension = 2")
-    return computed(float(count * each), f"{count} ends of {plain(each)} N each, as stated.")
+    each = above_zero(tension.value, "tension", "the tension of an end in newtons", "tension = 2")
+    return computed(float(count * each), f"{count} ends of {plain(each)} N each.", tension)
 
 
-def deflection(bar: Bar, load: Figure, loaded_mm: Number | None = None) -> Figure:
+def deflection(bar: Bar | Board, load: Figure, loaded_mm: Number | None = None) -> Figure:
     """How far in mm the middle of the bar gives way under `load` N spread over its middle `loaded_mm` (or all of it).
 
     Bars held stiffly at their ends bend less: this is the upper bound, for ends that may turn.
@@ -86,8 +103,8 @@ def deflection(bar: Bar, load: Figure, loaded_mm: Number | None = None) -> Figur
     return computed(bent, reason, load, bar.stiffness)
 
 
-def deflection_warnings(bar: Bar, bent: Figure) -> tuple[str, ...]:
-    """One sentence if a bar bends by more than its span / 500; else nothing."""
+def deflection_warnings(bar: Bar | Board, bent: Figure) -> tuple[str, ...]:
+    """One sentence if a bar bends by more than its span / 500, with what it assumes; else nothing."""
     most = float(above_zero(bar.span, "frame.span", "the span of the bar in mm", "span = 300")) / SPAN_OVER
     if bent.value <= most:
         return ()
@@ -95,4 +112,4 @@ def deflection_warnings(bar: Bar, bent: Figure) -> tuple[str, ...]:
         f"The bar bends by {bent.value:.2f} mm, more than its span / {SPAN_OVER} ({most:.2f} mm), so the middle ends "
         "go slack; take a thicker bar, or warp with less tension."
     )
-    return (said,)
+    return (" ".join((said, *bent.assumptions)),)

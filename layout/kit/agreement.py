@@ -11,6 +11,7 @@ from layout.errors import FieldError
 from layout.frames.frame import FlatEnd, Frame, RoundBar
 from layout.kit.fields import example_of
 from layout.kit.inputs import AS_WIDE_AS_FITS, BY_KEY, LEAST_SETT, MOST_SETT
+from layout.kit.strength import strength_errors
 from layout.setting.sett import SettInput, take_sett
 from layout.units import Length, exact_length, mm_in, say_length
 
@@ -22,7 +23,7 @@ _OF_ENDS = {"round bars": ("bar_diameter",), "flat ends": ("thickness", "edge_ra
 
 def disagreements(got: Got) -> list[FieldError]:
     """Every refusal that follows from two or more inputs together; `got` holds what was read, by dotted key."""
-    return [*sett_errors(got), *_ends_errors(got), *_side_errors(got), *_weaving_errors(got)]
+    return [*sett_errors(got), *_ends_errors(got), *_side_errors(got), *_weaving_errors(got), *strength_errors(got)]
 
 
 def sett_errors(got: Got) -> Iterator[FieldError]:

@@ -9,12 +9,15 @@ from typing import Any
 
 from layout.drawing.metrics import FontMetrics
 from layout.errors import FieldError, shown
+from layout.forces import Force, read_force
 from layout.kit.inputs import (
     AS_WIDE_AS_FITS,
     LEAST_PAPER,
     LEAST_SETT,
+    LEAST_TENSION,
     MOST_PAPER,
     MOST_SETT,
+    MOST_TENSION,
     PAPERS,
     POINT,
     VERSION,
@@ -70,6 +73,13 @@ def _sett(_: Input, value: object) -> Sett:
     if not LEAST_SETT <= sett.per_mm <= MOST_SETT:
         raise FieldError("", "a sett from 0.1 to 60 ends per cm (0.254 to 152.4 epi)", shown(value), "")
     return sett
+
+
+def _force(_: Input, value: object) -> Force:
+    force = read_force(value)
+    if not LEAST_TENSION <= force.newtons <= MOST_TENSION:
+        raise FieldError("", "a pull from 0.01 to 100 N (about 1 g to 10 kg)", shown(value), "")
+    return force
 
 
 def _whole(_: Input, value: object) -> int:
@@ -156,4 +166,5 @@ _READERS: dict[str, Callable[[Input, object], Any]] = {
     "size": _size,
     "number": _number,
     "colour": _colour,
+    "force": _force,
 }

@@ -9,11 +9,13 @@ from dataclasses import dataclass
 from fractions import Fraction
 from typing import Literal
 
+from layout.frames.bar import MODULI
 from layout.units import Length
 
 Kind = Literal[
-    "version", "name", "length", "width", "sett", "whole", "flag", "choice", "size", "readings", "number", "colour"
-]
+    "version", "name", "length", "width", "sett", "whole", "flag", "choice", "size", "force", "readings",
+    "number", "colour",
+]  # fmt: skip
 
 AS_WIDE_AS_FITS = "as wide as fits"
 VERSION = 1
@@ -28,6 +30,9 @@ LEAST_PAPER, MOST_PAPER = (420, 595), 9921
 
 LEAST_SETT, MOST_SETT = Fraction(1, 100), Fraction(6)
 """Setts in ends per mm: 0.1 to 60 ends per cm."""
+
+LEAST_TENSION, MOST_TENSION = Fraction(1, 100), Fraction(100)
+"""The pull of one end in newtons."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -159,6 +164,24 @@ INPUTS = (
         default="10 mm",
         low=_mm(3),
         high=_mm(1500),
+    ),
+    Input("frame.tension", "force", "How hard one end of the warp pulls; left out, 1.5 N is assumed.", '"150 g"'),
+    Input("frame.material", "choice", "What the frame ends are made of.", '"beech"', choices=tuple(MODULI)),
+    Input(
+        "frame.bar_bore",
+        "length",
+        "How wide round bars that are tubes are inside.",
+        '"12 mm"',
+        low=_mm(0),
+        high=_mm(119),
+    ),
+    Input(
+        "frame.end_width",
+        "length",
+        "How wide flat ends are, from their outer edge toward the weaving.",
+        '"40 mm"',
+        low=_mm(4),
+        high=_mm(500),
     ),
     Input(
         "weaving.width",

@@ -10,8 +10,10 @@ from layout.drawing.metrics import FontMetrics
 from layout.drawing.sheet import PT
 from layout.errors import FieldErrors
 from layout.frames.frame import Frame, RoundBar
+from layout.frames.strength import Strength
 from layout.kit.agreement import disagreements, frame_of, sett_errors, sett_of
 from layout.kit.inputs import AS_WIDE_AS_FITS, POINT, VERSION
+from layout.kit.strength import strength_of, strength_values
 from layout.kit.tables import Walk
 from layout.setting.sett import Reading, SettInput
 from layout.units import Length, exact_length, exact_sett, say_number
@@ -54,6 +56,7 @@ class Kit:
     frame: Frame
     weaving: Weaving
     paper: Paper
+    strength: Strength
 
 
 def read_kit(values: Mapping[str, object], metrics: FontMetrics) -> Kit:
@@ -69,7 +72,7 @@ def read_kit(values: Mapping[str, object], metrics: FontMetrics) -> Kit:
         raise FieldErrors(errors)
     got = walk.got
     name, warp, weft = (got[key] for key in ("name", "yarns.warp", "yarns.weft"))
-    return Kit(name, warp, weft, sett_of(got), frame_of(got), _weaving_of(got), _paper_of(got))
+    return Kit(name, warp, weft, sett_of(got), frame_of(got), _weaving_of(got), _paper_of(got), strength_of(got))
 
 
 def read_sett_input(values: Mapping[str, object], metrics: FontMetrics) -> SettInput:
@@ -103,7 +106,7 @@ def kit_values(kit: Kit) -> dict[str, object]:
         "name": kit.name,
         "yarns": {"warp": kit.warp, "weft": kit.weft},
         "sett": _sett_values(kit.sett),
-        "frame": _frame_values(kit.frame),
+        "frame": _frame_values(kit.frame) | strength_values(kit.strength),
         "weaving": {"width": width, "height": exact_length(kit.weaving.height), **weaving},
         "paper": {"size": _size_words(kit.paper), "lay": kit.paper.lay},
     }

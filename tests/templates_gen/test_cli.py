@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+import math
 import os
 import subprocess
 import sys
@@ -90,8 +91,27 @@ def test_plan_has_its_keys_and_no_others() -> None:
         "winds_per_unit",
         "near_marks_mm",
         "far_marks_mm",
+        "end_pull_n",
+        "end_pull_how",
+        "end_bending_mm",
+        "end_bending_how",
+        "end_bending_most_mm",
         "warnings",
     ]
+
+
+def test_the_demo_load_by_hand() -> None:
+    """Statics: 60 ends of 150 g (9.80665 m/s2) pull with 88.26 N; F (8 L^3 - 4 L W^2 + W^3) / (384 E I) in mm."""
+    values = plan_of()
+    force, span, width, inertia = 60 * 0.15 * 9.80665, 340.0, 240.0, math.pi * 15**4 / 64
+    bent = force * (8 * span**3 - 4 * span * width**2 + width**3) / (384 * 70_000 * inertia)
+    assert values["end_pull_n"] == pytest.approx(force)
+    assert values["end_bending_mm"] == pytest.approx(bent)
+    assert values["end_bending_most_mm"] == pytest.approx(340 / 500)
+    assert (values["end_pull_how"], values["end_bending_how"]) == ("computed", "assumed")
+    rows = run("plan").stdout
+    assert "Pull on each end  88.3 N, 19.8 lb" in rows
+    assert "0.33 mm, 0.013 in" in rows
 
 
 def test_the_demo_plan_by_hand() -> None:

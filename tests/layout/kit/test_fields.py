@@ -38,6 +38,10 @@ NO_SIZE: list[object] = [
     "NaN x NaN mm", "1e9 x 1e9 mm", "100 x 210 mm", "148 x 200 mm", "210 x 3501 mm", "1000000000 x 210 mm",
     "210 x 297 kg",
 ]  # fmt: skip
+NO_FORCE: list[object] = [
+    5, 0, -1, 1.5, float("nan"), True, None, [], {}, "", "2", "0 N", "-2 N", "NaN N", "1e9 N", "0.009 N", "101 N",
+    "11 kg", "12 mm", "1,500 g", 10**5000,
+]  # fmt: skip
 NO_READINGS: list[object] = [5, 0, 1.5, True, None, [], {}, "", "13", [13], [[]], [{}], [{"pairs": 13}] * 51]
 WRONG: dict[str, list[object]] = {
     "version": [0, -1, 2, 1.0, float("nan"), True, None, [], {}, "", "1", 10**5000],
@@ -49,6 +53,7 @@ WRONG: dict[str, list[object]] = {
     "flag": NO_FLAG,
     "choice": NO_WORD,
     "size": NO_SIZE,
+    "force": NO_FORCE,
     "readings": NO_READINGS,
 }
 

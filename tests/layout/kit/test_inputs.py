@@ -20,7 +20,7 @@ def test_every_input_is_explained() -> None:
 @pytest.mark.parametrize("spec", [spec for spec in INPUTS if "[]" not in spec.key], ids=lambda spec: spec.key)
 def test_the_examples_in_refusals_work(spec: Input) -> None:
     """What a refusal offers as an example would be taken, word for word."""
-    base = FLAT if spec.key in ("frame.thickness", "frame.edge_radius") else ROUND
+    base = FLAT if spec.key in ("frame.thickness", "frame.edge_radius", "frame.end_width") else ROUND
     if spec.key == "sett.given":
         base = changed(base, sett={})
     value = tomllib.loads(f"{spec.leaf} = {spec.example}")[spec.leaf]

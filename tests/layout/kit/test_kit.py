@@ -104,11 +104,17 @@ def test_the_sett_alone_is_read_as_in_a_kit() -> None:
 
 def test_a_kit_tells_every_input_it_has() -> None:
     """`kit_values` leaves out only what the kit does not have."""
-    kit: Kit = read_kit(changed(FLAT, sett__marking_unit="4 cm", sett__loosest=True, sett__as_measured=True), METRICS)
+    strength = {"frame__tension": "150 g", "frame__material": "oak", "frame__end_width": "40 mm"}
+    sett = {"sett__marking_unit": "4 cm", "sett__loosest": True, "sett__as_measured": True}
+    kit: Kit = read_kit(changed(FLAT, **sett, **strength), METRICS)
     told = kit_values(kit)
     keys = {
         f"{table}.{leaf}" if isinstance(inner, dict) else table
         for table, inner in told.items()
         for leaf in (inner if isinstance(inner, dict) else [""])
     }
-    assert keys == {spec.key for spec in INPUTS if "[]" not in spec.key} - {"sett.given", "frame.bar_diameter"}
+    assert keys == {spec.key for spec in INPUTS if "[]" not in spec.key} - {
+        "sett.given",
+        "frame.bar_diameter",
+        "frame.bar_bore",
+    }

@@ -1,0 +1,77 @@
+"""How hard the warp pulls at a frame end, and how far the end gives way."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from fractions import Fraction
+
+from layout.figure import Figure, assumed, measured
+from layout.forces import Force, say_force
+from layout.frames.bar import SPAN_OVER, Bar, Board, deflection, deflection_warnings, modulus, pull
+from layout.frames.frame import FlatEnd, Frame, RoundBar
+from layout.frames.strength import Strength
+
+USUAL_TENSION = Force(Fraction(3, 2))
+"""What an end is taken to pull where the kit does not say: a round figure for a warp wound by hand, from memory."""
+
+_FORMULA = (
+    "A frame end bends as a simply supported beam of span L that carries F over its middle width W, by "
+    "F (8 L^3 - 4 L W^2 + W^3) / (384 E I): 5 w L^4 / (384 E I) where W = L (any engineering handbook)."
+)
+
+
+@dataclass(frozen=True, slots=True)
+class Load:
+    """The pull on one frame end in N, and what it does.
+
+    `bending` is how far its middle gives way in mm, None where the kit does not say what that needs (`wanting`, a
+    sentence); `most` is how far it may.
+    """
+
+    ends: int
+    tension: Force
+    pull: Figure
+    bending: Figure | None
+    most: float
+    wanting: str
+    notes: tuple[str, ...] = ()
+    warnings: tuple[str, ...] = ()
+
+    @property
+    def tension_words(self) -> str:
+        """The tension of an end, and whether it was assumed."""
+        return say_force(self.tension) + (" (assumed)" if self.pull.assumptions else "")
+
+
+def load_on(frame: Frame, strength: Strength, ends: int, width_mm: Fraction) -> Load:
+    """The load of `ends` ends over the middle `width_mm` of either end of `frame`, which both carry all of it."""
+    tension = strength.tension or USUAL_TENSION
+    force = pull(ends, _tension(strength.tension))
+    span = frame.outer_width.mm - 2 * frame.side_width.mm
+    most = float(span) / SPAN_OVER
+    bar = _end_of(frame.ends, strength, span)
+    if isinstance(bar, str):
+        return Load(ends, tension, force, None, most, bar)
+    bent = deflection(bar, force, width_mm)
+    notes = (" ".join((_FORMULA, *bent.assumptions)),)
+    return Load(ends, tension, force, bent, most, "", notes, deflection_warnings(bar, bent))
+
+
+def _tension(said: Force | None) -> Figure:
+    if said:
+        return measured(float(said.newtons), f"An end pulls with {say_force(said)}, as stated.")
+    usual = f"An end pulls with {say_force(USUAL_TENSION)}, a round figure for a warp wound by hand, from memory."
+    return assumed(float(USUAL_TENSION.newtons), usual)
+
+
+def _end_of(ends: RoundBar | FlatEnd, strength: Strength, span: Fraction) -> Bar | Board | str:
+    """A frame end as a beam, or what the kit would have to say of it."""
+    material, width, bore = strength.material, strength.end_width, strength.bar_bore
+    if isinstance(ends, RoundBar):
+        if material is None:
+            return "to know it, give frame.material"
+        return Bar(ends.diameter.mm, span, modulus(material), bore.mm if bore else 0)
+    if material is None or width is None:
+        lacking = [key for key, value in (("frame.material", material), ("frame.end_width", width)) if value is None]
+        return f"to know it, give {' and '.join(lacking)}"
+    return Board(ends.thickness.mm, width.mm, span, modulus(material))

@@ -1,0 +1,22 @@
+"""What a kit says of how strong its frame ends are."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from layout.forces import Force
+from layout.units import Length
+
+
+@dataclass(frozen=True, slots=True)
+class Strength:
+    """None where the kit says nothing.
+
+    `tension` is the pull of one end, `material` what the ends are made of; a round bar may have a `bar_bore`, a board
+    has an `end_width`, measured the way the warp pulls.
+    """
+
+    tension: Force | None = None
+    material: str | None = None
+    bar_bore: Length | None = None
+    end_width: Length | None = None

@@ -1,0 +1,29 @@
+"""What the plan says about the pull of the warp on the frame ends, as rows for people and as plain values."""
+
+from __future__ import annotations
+
+from layout.forces import NEWTONS
+from layout.frames.load import Load
+
+
+def load_values(load: Load) -> dict[str, object]:
+    """For programs: N and mm, each with how it was obtained; null where the kit does not say what it needs."""
+    return {
+        "end_pull_n": load.pull.value,
+        "end_pull_how": load.pull.how.value,
+        "end_bending_mm": load.bending.value if load.bending else None,
+        "end_bending_how": load.bending.how.value if load.bending else None,
+        "end_bending_most_mm": load.most,
+    }
+
+
+def load_rows(load: Load) -> list[tuple[str, str, str]]:
+    """For people: the pull on each frame end, and how far it bends."""
+    newtons = load.pull.value
+    both = f"{newtons:.1f} N, {newtons / float(NEWTONS['lb']):.1f} lb"
+    pull = ("Pull on each end", both, f"{load.ends} ends of {load.tension_words} each")
+    if load.bending is None:
+        return [pull, ("Bending", "not known", load.wanting)]
+    how = f"the middle of an end, {load.bending.how.value}; at most {load.most:.2f} mm is good (span / 500)"
+    bent = load.bending.value
+    return [pull, ("Bending", f"{bent:.2f} mm, {bent / 25.4:.3f} in", how)]

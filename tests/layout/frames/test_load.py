@@ -1,0 +1,108 @@
+"""The pull of the warp on a frame end, and its bending, reckoned by hand and by scipy."""
+
+from __future__ import annotations
+
+import math
+
+import pytest
+from kits import FLAT, kit_of, plan_of
+from scipy.integrate import quad
+
+from layout.figure import How
+from layout.frames.load import Load
+from layout.kit.kit import kit_values
+
+# 20 cm of 2.5 ends/cm are 50 ends; 40 cm less two sides of 25 mm are a span of 350 mm
+BEECH: dict[str, object] = {"frame.material": "beech", "frame.tension": "2 N"}
+SPAN, WIDTH = 350.0, 200.0
+
+
+def load(changes: dict[str, object]) -> Load:
+    """The load of a kit's warp."""
+    return plan_of(changes).load
+
+
+def bent(force: float, inertia: float, modulus: float) -> float:
+    """The middle of the beam by virtual work, integrated by scipy (Euler-Bernoulli)."""
+    start = (SPAN - WIDTH) / 2
+
+    def moment(x: float) -> float:
+        return force / 2 * x - force / WIDTH * max(0.0, x - start) ** 2 / 2
+
+    return 2 * float(quad(lambda x: moment(x) * x / 2, 0, SPAN / 2, points=[start])[0]) / (modulus * inertia)
+
+
+def test_a_stated_tension_is_reckoned_with() -> None:
+    """Statics: 50 ends of 2 N are 100 N; nothing is assumed of it."""
+    said = load(BEECH)
+    assert (said.pull.value, said.pull.how) == (100, How.COMPUTED)
+    assert said.tension_words == "2 N"
+
+
+def test_a_tension_left_out_is_assumed_and_said_to_be() -> None:
+    """50 ends of 1.5 N are 75 N."""
+    said = load({})
+    assert (said.pull.value, said.pull.how) == (75, How.ASSUMED)
+    assert said.tension_words == "1.5 N (assumed)"
+
+
+@pytest.mark.parametrize(
+    ("changes", "inertia", "modulus"),
+    [
+        (BEECH, math.pi * 16**4 / 64, 13_000),
+        (BEECH | {"frame.material": "steel"}, math.pi * 16**4 / 64, 200_000),
+        (BEECH | {"frame.bar_bore": "12 mm"}, math.pi * (16**4 - 12**4) / 64, 13_000),
+        (BEECH | FLAT | {"frame.end_width": "30 mm"}, 18 * 30**3 / 12, 13_000),
+    ],
+)
+def test_bending_is_that_of_the_beam(changes: dict[str, object], inertia: float, modulus: float) -> None:
+    """Round bar, metal, tube and board, each against the beam equation; a modulus is always assumed."""
+    said = load(changes)
+    assert said.bending is not None
+    assert said.bending.value == pytest.approx(bent(100, inertia, modulus), rel=1e-6)
+    assert said.bending.how is How.ASSUMED
+    assert said.most == pytest.approx(SPAN / 500)
+
+
+@pytest.mark.parametrize(
+    ("changes", "wanting"),
+    [
+        ({}, "to know it, give frame.material"),
+        (FLAT, "to know it, give frame.material and frame.end_width"),
+        (FLAT | {"frame.material": "oak"}, "to know it, give frame.end_width"),
+    ],
+)
+def test_what_is_not_known_is_asked_for_and_not_guessed(changes: dict[str, object], wanting: str) -> None:
+    """Without the material or the width of a board there is no bending, and the keys that would give it are named."""
+    assert (load(changes).bending, load(changes).wanting, load(changes).warnings) == (None, wanting, ())
+
+
+def test_a_bar_that_bends_too_far_is_warned_of_in_the_plan() -> None:
+    """Beech of 16 mm under 100 N over 350 mm bends more than 0.7 mm (common practice: span / 500); steel does not."""
+    (warning,) = plan_of(BEECH).warnings
+    assert "more than its span / 500 (0.70 mm)" in warning
+    assert warning.endswith("Elastic modulus of beech 13000 N/mm2, a round figure from memory.")
+    assert plan_of(BEECH | {"frame.material": "steel"}).warnings == ()
+
+
+def test_the_formula_and_its_assumptions_stand_among_the_reasons() -> None:
+    """Where a bending is told the plan says by which formula, and what was assumed; else nothing."""
+    assert any("5 w L^4 / (384 E I)" in note and "from memory" in note for note in plan_of(BEECH).notes)
+    assert not any("384" in note for note in plan_of({}).notes)
+
+
+def test_strength_is_carried_and_read_back() -> None:
+    """A kit's tension, material, bore and width come back as the very same kit."""
+    for changes in (BEECH | {"frame.bar_bore": "1/4 in"}, BEECH | FLAT | {"frame.end_width": "40 mm"}):
+        kit = kit_of(changes)
+        values = kit_values(kit)
+        frame = values["frame"]
+        assert isinstance(frame, dict)
+        assert frame["tension"] == "2 N"
+        assert (
+            kit_of(
+                {f"frame.{key}": value for key, value in frame.items()}
+                | {"frame.bar_diameter": frame.get("bar_diameter")}
+            )
+            == kit
+        )
