@@ -48,6 +48,49 @@ FLAT: dict[str, Any] = ROUND | {
 }
 LEFT_OUT = object()
 
+BESIDE: dict[str, dict[str, Any]] = {
+    "sett.readings[]": {"pairs": 17, "window": "5 cm"},
+    "weft.picks": {"number": 44, "over": "5 cm"},
+    "weft.beads": {"number": 22, "over": "5 cm"},
+    "weft.pick": {"straight": "118 mm", "woven": "100 mm"},
+    "weft.colours[]": {"name": "madder", "share": 100},
+    "weft.sample": {"grams": 9, "width": "10 cm", "height": "12 cm"},
+    **{f"{table}.wrap": {"turns": 11, "window": "2 cm"} for table in ("warp", "weft", "weft.strands[]")},
+}
+"""What a small table needs beside any one of its keys."""
+_YARN: dict[str, dict[str, Any]] = {
+    "count": {"system": "ne"},
+    "system": {"count": 8},
+    "plies": {"count": 8, "system": "ne"},
+    "order": {"count": "8/2", "system": "ne"},
+    "grams": {"length": "120 m"},
+    "length": {"grams": 50},
+    "weighed": {"grams": 50, "length": "120 m"},
+}
+
+
+def placed(key: str, value: object) -> tuple[dict[str, Any], str]:
+    """A kit that is right but for `value` at `key` of the table of inputs, and the key where that stands in it."""
+    base = FLAT if key in ("frame.thickness", "frame.edge_radius", "frame.end_width") else ROUND
+    values = copy.deepcopy(changed(base, sett={}) if key == "sett.given" else base)
+    place, at = values, ""
+    *tables, leaf = key.split(".")
+    for depth, table in enumerate(tables, 1):
+        name, path = table.removesuffix("[]"), ".".join(tables[:depth])
+        fresh = copy.deepcopy(BESIDE.get(path, {}))
+        at = f"{at}.{name}".removeprefix(".")
+        if table.endswith("[]"):
+            place[name], at = [fresh], f"{at}[1]"
+            place = fresh
+        else:
+            place = place.setdefault(name, fresh)
+    if leaf == "measure":
+        place.pop("window")
+    if tables and "wrap" not in tables and (tables[0] == "warp" or "strands[]" in tables):
+        place |= _YARN.get(leaf, {})
+    place[leaf] = value
+    return values, f"{at}.{leaf}".removeprefix(".")
+
 
 def changed(base: dict[str, Any], **changes: object) -> dict[str, Any]:
     """`base` with "table__key" set to new values; LEFT_OUT takes a key away."""

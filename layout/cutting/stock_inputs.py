@@ -6,7 +6,7 @@ from fractions import Fraction
 
 from layout.cutting.stock import OPERATIONS
 from layout.kit.catalogue import catalogue
-from layout.kit.inputs import Input
+from layout.kit.spec import Input
 from layout.units import Length
 
 _COLOURS = {"engrave": "#2f4b7c", "score": "#4f8f5b", "cut": "#b5403a", "reference": "#9a9a9a"}

@@ -5,12 +5,16 @@ from __future__ import annotations
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 
-from layout.kit.inputs import INPUTS, Input
+from layout.kit.inputs import INPUTS
+from layout.kit.spec import Input, tables_of
 
 
 @dataclass(frozen=True, slots=True)
 class Catalogue:
-    """The `inputs` of one kind of file in their order, the same `by_key`, and the names of their `tables`."""
+    """The `inputs` of one kind of file in their order, the same `by_key`, and the keys of their `tables`.
+
+    Lists of tables stand among the inputs; the key of an entry ends in `[]`.
+    """
 
     inputs: tuple[Input, ...]
     by_key: Mapping[str, Input]
@@ -20,8 +24,7 @@ class Catalogue:
 def catalogue(inputs: Iterable[Input]) -> Catalogue:
     """The catalogue of these inputs."""
     every = tuple(inputs)
-    tables = tuple(dict.fromkeys(spec.key.split(".")[0] for spec in every if "." in spec.key))
-    return Catalogue(every, {spec.key: spec for spec in every}, tables)
+    return Catalogue(every, {spec.key: spec for spec in every}, tables_of(every))
 
 
 KIT = catalogue(INPUTS)

@@ -21,12 +21,13 @@ from layout.kit.inputs import (
     PAPERS,
     POINT,
     VERSION,
-    Input,
 )
 from layout.kit.names import read_name
+from layout.kit.number_fields import read_amount, read_count_of, read_share, read_system, read_whole
+from layout.kit.spec import Input
 from layout.units import Length, Sett, read_length, read_sett, read_size, say_length
 
-MOST_PAIRS = 10_000
+_OWN_EXAMPLES = ("count", "system")  # what would work there depends on what came
 MOST_NUMBER = 1_000_000
 _LONGEST_WORD = 60
 _COLOUR = re.compile("#[0-9a-fA-F]{6}")
@@ -38,7 +39,8 @@ def read_field(spec: Input, value: object, key: str, metrics: FontMetrics) -> An
     try:
         return read_name(value, metrics) if spec.kind == "name" else _READERS[spec.kind](spec, value)
     except FieldError as error:
-        raise FieldError(key, error.needed, error.got, example_of(spec)) from None
+        own = error.example if spec.kind in _OWN_EXAMPLES else ""
+        raise FieldError(key, error.needed, error.got, own or example_of(spec)) from None
 
 
 def example_of(spec: Input) -> str:
@@ -80,12 +82,6 @@ def _force(_: Input, value: object) -> Force:
     if not LEAST_TENSION <= force.newtons <= MOST_TENSION:
         raise FieldError("", "a pull from 0.01 to 100 N (about 1 g to 10 kg)", shown(value), "")
     return force
-
-
-def _whole(_: Input, value: object) -> int:
-    if isinstance(value, bool) or not isinstance(value, int) or not 1 <= value <= MOST_PAIRS:
-        raise FieldError("", f"a whole number from 1 to {MOST_PAIRS:,}", shown(value), "")
-    return value
 
 
 def _flag(_: Input, value: object) -> bool:
@@ -160,11 +156,15 @@ _READERS: dict[str, Callable[[Input, object], Any]] = {
     "length": _length,
     "width": _width,
     "sett": _sett,
-    "whole": _whole,
+    "whole": read_whole,
     "flag": _flag,
     "choice": _choice,
     "size": _size,
     "number": _number,
     "colour": _colour,
     "force": _force,
+    "amount": read_amount,
+    "share": read_share,
+    "count": read_count_of,
+    "system": read_system,
 }

@@ -5,17 +5,13 @@ A key of `[]` stands for each entry of a list. Examples are written as they woul
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from fractions import Fraction
-from typing import Literal
 
 from layout.frames.bar import MODULI
+from layout.kit.spec import Input
+from layout.kit.spec import of_mm as _mm
+from layout.kit.yarn_inputs import YARN_INPUTS
 from layout.units import Length
-
-Kind = Literal[
-    "version", "name", "length", "width", "sett", "whole", "flag", "choice", "size", "force", "readings",
-    "number", "colour",
-]  # fmt: skip
 
 AS_WIDE_AS_FITS = "as wide as fits"
 VERSION = 1
@@ -35,33 +31,6 @@ LEAST_TENSION, MOST_TENSION = Fraction(1, 100), Fraction(100)
 """The pull of one end in newtons."""
 
 
-@dataclass(frozen=True, slots=True)
-class Input:
-    """One input: `low` and `high` bound a length in mm or a count; `default` is what stands if it is left out.
-
-    A `required` input has no default; a default of None means that leaving it out says something of its own.
-    """
-
-    key: str
-    kind: Kind
-    help: str
-    example: str
-    required: bool = False
-    default: str | bool | None = None
-    low: Length | None = None
-    high: Length | None = None
-    choices: tuple[str, ...] = ()
-
-    @property
-    def leaf(self) -> str:
-        """The key without its table."""
-        return self.key.rsplit(".", 1)[-1]
-
-
-def _mm(mm: int) -> Length:
-    return Length(Fraction(mm))
-
-
 _LONGEST = Length(Fraction(3000), "m")
 
 INPUTS = (
@@ -77,7 +46,7 @@ INPUTS = (
     ),
     Input(
         "sett.readings",
-        "readings",
+        "tables",
         "Wrap counts of warp and weft wound side by side; several are taken together.",
         '[{pairs = 13, window = "5 cm"}]',
     ),
@@ -241,7 +210,7 @@ INPUTS = (
         default="auto",
         choices=("auto", "straight", "diagonal", "tiles"),
     ),
+    *YARN_INPUTS,
 )
 
 BY_KEY = {spec.key: spec for spec in INPUTS}
-TABLES = tuple(dict.fromkeys(spec.key.split(".")[0] for spec in INPUTS if "." in spec.key))

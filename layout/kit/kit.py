@@ -6,6 +6,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from typing import Any, Literal
 
+from layout.amounts.told import AmountsTold
 from layout.drawing.metrics import FontMetrics
 from layout.drawing.sheet import PT
 from layout.errors import FieldErrors
@@ -15,6 +16,7 @@ from layout.kit.agreement import disagreements, frame_of, sett_errors, sett_of
 from layout.kit.inputs import AS_WIDE_AS_FITS, POINT, VERSION
 from layout.kit.strength import strength_of, strength_values
 from layout.kit.tables import Walk
+from layout.kit.telling import told
 from layout.setting.sett import Reading, SettInput
 from layout.units import Length, exact_length, exact_sett, say_number
 
@@ -47,7 +49,7 @@ class Paper:
 
 @dataclass(frozen=True, slots=True)
 class Kit:
-    """One kit: what it is called, its yarns by name, its sett, frame, weaving and paper."""
+    """One kit: what it is called, its yarns by name, its sett, frame, weaving, paper, and what it says of amounts."""
 
     name: str
     warp: str
@@ -57,6 +59,7 @@ class Kit:
     weaving: Weaving
     paper: Paper
     strength: Strength
+    amounts: AmountsTold
 
 
 def read_kit(values: Mapping[str, object], metrics: FontMetrics) -> Kit:
@@ -71,8 +74,17 @@ def read_kit(values: Mapping[str, object], metrics: FontMetrics) -> Kit:
     if errors:
         raise FieldErrors(errors)
     got = walk.got
-    name, warp, weft = (got[key] for key in ("name", "yarns.warp", "yarns.weft"))
-    return Kit(name, warp, weft, sett_of(got), frame_of(got), _weaving_of(got), _paper_of(got), strength_of(got))
+    return Kit(
+        name=got["name"],
+        warp=got["yarns.warp"],
+        weft=got["yarns.weft"],
+        sett=sett_of(got),
+        frame=frame_of(got),
+        weaving=_weaving_of(got),
+        paper=_paper_of(got),
+        strength=strength_of(got),
+        amounts=_amounts_of(got),
+    )
 
 
 def read_sett_input(values: Mapping[str, object], metrics: FontMetrics) -> SettInput:
@@ -97,10 +109,16 @@ def _paper_of(got: Mapping[str, Any]) -> Paper:
     return Paper(name, width * PT, height * PT, got["paper.lay"])
 
 
+def _amounts_of(got: Mapping[str, Any]) -> AmountsTold:
+    return AmountsTold(*(got[key] for key in ("warp", "weft", "room", "weaving.draw_in", "weaving.shrinkage")))
+
+
 def kit_values(kit: Kit) -> dict[str, object]:
     """Plain nested values that JSON and TOML can hold and that `read_kit` reads as the very same kit."""
     weaving = {key: getattr(kit.weaving, key) for key in _WEAVING[2:]}
     width = AS_WIDE_AS_FITS if kit.weaving.width is None else exact_length(kit.weaving.width)
+    amounts = told(kit.amounts)
+    weaving |= {key: amounts.pop(key) for key in ("draw_in", "shrinkage") if key in amounts}
     return {
         "version": VERSION,
         "name": kit.name,
@@ -109,6 +127,7 @@ def kit_values(kit: Kit) -> dict[str, object]:
         "frame": _frame_values(kit.frame) | strength_values(kit.strength),
         "weaving": {"width": width, "height": exact_length(kit.weaving.height), **weaving},
         "paper": {"size": _size_words(kit.paper), "lay": kit.paper.lay},
+        **amounts,
     }
 
 

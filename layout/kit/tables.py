@@ -9,19 +9,21 @@ from layout.drawing.metrics import FontMetrics
 from layout.errors import FieldError, shown
 from layout.kit.catalogue import KIT, Catalogue
 from layout.kit.fields import example_of, read_field, tame
-from layout.kit.inputs import Input
-from layout.kit.unknown import READING_EXAMPLE, short_key, unknown_in_reading, unknown_key
-from layout.setting.sett import Reading
+from layout.kit.makers import MAKERS
+from layout.kit.spec import Input
+from layout.kit.unknown import entry_example, short_key, unknown_key
 
 MOST_ERRORS = 50
 """After so many refusals the rest of a file is not read."""
-MOST_READINGS = 50
+MOST_ENTRIES = 50
+"""More entries of one list are refused."""
 
 
 class Walk:
     """One walk over the values of a file: `got` holds what could be read, by dotted key, and `errors` every refusal.
 
-    A key that is missing in `got` was refused; one that was left out stands there with its default.
+    A key that is missing in `got` was refused; one that was left out stands there with its default. What stands in a
+    table of `MAKERS` is held as one value under the table's key.
     """
 
     def __init__(self, metrics: FontMetrics, inputs: Catalogue = KIT) -> None:
@@ -32,38 +34,34 @@ class Walk:
 
     def over(self, values: Mapping[str, object]) -> None:
         """Read all of `values`, then fill in what was left out."""
-        for key, value in values.items():
-            if key not in self.inputs.tables:
-                self._entry("", str(key), value)
-            elif isinstance(value, Mapping):
-                for leaf, inner in value.items():
-                    self._entry(key, str(leaf), inner)
-            else:
-                self._met.add(key)
-                self.errors.append(FieldError(key, "to be a table of keys", shown(tame(value)), f"[{key}]"))
+        self._inside("", "", values)
         self._fill_in()
 
     def only(self, table: str, values: Mapping[str, object]) -> None:
         """Read `values` as the entries of one table, and fill in what was left out there."""
         self._met.update(name for name in ("version", "name", *self.inputs.tables) if name != table)
-        for leaf, value in values.items():
-            self._entry(table, str(leaf), value)
+        self._inside(table, table, values)
         self._fill_in()
 
-    def _entry(self, table: str, leaf: str, value: object) -> None:
-        if len(self.errors) >= MOST_ERRORS:
-            return
-        spec = self.inputs.by_key.get(f"{table}.{leaf}".removeprefix("."))
-        if spec is None:
-            error, meant = unknown_key(table, leaf, self.inputs)
+    def _inside(self, key: str, table: str, values: Mapping[str, object]) -> None:
+        """Every entry of the `table` at `key` (the same, but that entries of lists are numbered)."""
+        for leaf, value in values.items():
+            if len(self.errors) >= MOST_ERRORS:
+                return
+            self._entry(_joined(key, short_key(str(leaf))), table, str(leaf), value)
+
+    def _entry(self, key: str, table: str, leaf: str, value: object) -> None:
+        named = _joined(table, leaf) if "." not in leaf else ""
+        spec = self.inputs.by_key.get(named)
+        if named in self.inputs.tables:
+            self._table(key, named, value)
+        elif spec is None:
+            error, meant = unknown_key(table, leaf, key, self.inputs)
             self.errors.append(error)
             self._met.add(meant)
-            return
-        self._met.add(spec.key)
-        if spec.kind == "readings":
-            self._readings(spec, value)
         else:
-            self._read(spec, value, spec.key)
+            self._met.add(named)
+            (self._list if spec.kind == "tables" else self._read)(spec, value, key)
 
     def _read(self, spec: Input, value: object, key: str) -> None:
         try:
@@ -71,40 +69,45 @@ class Walk:
         except FieldError as error:
             self.errors.append(error)
 
-    def _readings(self, spec: Input, value: object) -> None:
-        """The list of wrap readings, each a small table of its own."""
-        if not isinstance(value, list | tuple) or not 1 <= len(value) <= MOST_READINGS:
-            needed = f"a list of 1 to {MOST_READINGS} wrap readings"
-            self.errors.append(FieldError(spec.key, needed, shown(tame(value)), example_of(spec)))
+    def _table(self, key: str, table: str, value: object) -> None:
+        """A table, or an entry of a list of them."""
+        if not isinstance(value, Mapping):
+            self._met.add(table)
+            self.errors.append(
+                FieldError(key, "to be a table of keys", shown(tame(value)), entry_example(table, self.inputs))
+            )
             return
         before = len(self.errors)
-        found = tuple(self._reading(f"{spec.key}[{number}]", entry) for number, entry in enumerate(value, 1))
-        if len(self.errors) == before:
-            self.got[spec.key] = found
+        self._inside(key, table, value)
+        if table in MAKERS and len(self.errors) == before:
+            self._make(key, table, {str(leaf): self.got[_joined(key, str(leaf))] for leaf in value})
 
-    def _reading(self, key: str, entry: object) -> Reading | None:
-        """One wrap reading; None, with the refusals kept, if it cannot be used."""
-        leaves = {str(leaf): value for leaf, value in entry.items()} if isinstance(entry, Mapping) else {}
+    def _make(self, key: str, table: str, leaves: Mapping[str, Any]) -> None:
+        try:
+            self.got[key] = MAKERS[table](key, leaves)
+        except FieldError as error:
+            self.errors.append(error)
+
+    def _list(self, spec: Input, value: object, key: str) -> None:
+        """A list of small tables."""
+        if not isinstance(value, list | tuple) or not 1 <= len(value) <= MOST_ENTRIES:
+            needed = f"a list of 1 to {MOST_ENTRIES} tables"
+            self.errors.append(FieldError(key, needed, shown(tame(value)), example_of(spec)))
+            return
         before = len(self.errors)
-        for leaf, value in leaves.items():
-            spec = self.inputs.by_key.get(f"sett.readings[].{leaf}")
-            if spec is None:
-                self.errors.append(unknown_in_reading(key, leaf))
-            else:
-                self._read(spec, value, f"{key}.{leaf}")
-        if len(self.errors) > before:
-            return None
-        if "pairs" not in leaves or ("window" in leaves) == ("measure" in leaves):
-            needed = "pairs, and either the window they fit in or what they measure"
-            got = " and ".join(map(short_key, leaves)) if leaves else shown(tame(entry))
-            self.errors.append(FieldError(key, needed, got, READING_EXAMPLE))
-            return None
-        over = self.got[f"{key}.window"] if "window" in leaves else self.got[f"{key}.measure"]
-        return Reading(self.got[f"{key}.pairs"], over, "measure" in leaves)
+        keys = [f"{key}[{number}]" for number in range(1, len(value) + 1)]
+        for entry_key, entry in zip(keys, value, strict=True):
+            self._table(entry_key, f"{spec.key}[]", entry)
+        if len(self.errors) == before:
+            self.got[key] = tuple(self.got[entry_key] for entry_key in keys)
 
     def _fill_in(self) -> None:
+        for table in self.inputs.tables:
+            if table in MAKERS and "." not in table and table not in self.got and table not in self._met:
+                self._make(table, table, {})
         for spec in self.inputs.inputs:
-            if spec.key in self._met or spec.key.split(".")[0] in self._met or "[]" in spec.key:
+            top = spec.key.split(".")[0]
+            if spec.key in self._met or top in self._met or top in MAKERS or "[]" in spec.key:
                 continue
             if spec.required:
                 needed = f"to be given ({spec.help[0].lower()}{spec.help[1:].removesuffix('.')})"
@@ -113,3 +116,7 @@ class Walk:
                 self.got[spec.key] = read_field(spec, spec.default, spec.key, self.metrics)
             else:
                 self.got[spec.key] = spec.default
+
+
+def _joined(table: str, leaf: str) -> str:
+    return f"{table}.{leaf}".removeprefix(".")

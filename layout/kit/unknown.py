@@ -13,39 +13,25 @@ _LONGEST_KEY = 40
 
 
 class Unknown(NamedTuple):
-    """The refusal of a key, and the dotted key (or the table's name) that it was probably meant to be, or nothing."""
+    """The refusal of a key, and the dotted key (or the table's key) that it was probably meant to be, or nothing."""
 
     error: FieldError
     meant: str
 
 
-def unknown_key(table: str, leaf: str, known_inputs: Catalogue = KIT) -> Unknown:
-    """`leaf` stood in `table` ("" for the top of the file), where no such key is known."""
-    inputs, tables = known_inputs.inputs, known_inputs.tables
-    beside = {spec.leaf: spec.key for spec in inputs if spec.key == f"{table}.{spec.leaf}".removeprefix(".")}
-    if not table:
-        beside |= {name: name for name in tables}
-    alike = Counter(spec.leaf for spec in inputs)
-    everywhere = {spec.leaf: spec.key for spec in inputs if "[]" not in spec.key and alike[spec.leaf] == 1}
-    known = everywhere.get(leaf) or beside.get(closest(leaf, beside))  # right, but in the wrong table; misspelt here
-    meant = known or everywhere.get(closest(leaf, everywhere), "")
-    hint = did_you_mean(f"[{meant}]" if meant in tables else meant)
+def unknown_key(table: str, leaf: str, key: str, known: Catalogue = KIT) -> Unknown:
+    """`leaf` stood in `table` ("" for the top of the file), where no such key is known; `key` is where that is."""
+    beside = {spec.leaf: spec.key for spec in known.inputs if spec.table == table}
+    beside |= {name.rpartition(".")[2]: name for name in known.tables if name.rpartition(".")[0] == table}
+    alike = Counter(spec.leaf for spec in known.inputs)
+    unlike = {spec.leaf: spec.key for spec in known.inputs if "[]" not in spec.key and alike[spec.leaf] == 1}
+    everywhere = {} if "[]" in table else unlike
+    right = everywhere.get(leaf) or beside.get(closest(leaf, beside))  # right, but in the wrong table; misspelt here
+    meant = right or everywhere.get(closest(leaf, everywhere), "")
+    hint = did_you_mean(f"[{meant}]" if meant in known.tables else meant.rpartition("[].")[2])
     needed = f"a key that is known{hint}" if hint else f"one of the known keys ({', '.join(beside)})"
-    key = f"{table}.{short_key(leaf)}".removeprefix(".")
-    return Unknown(
-        FieldError(key, needed, shown(leaf), _example(meant or next(iter(beside.values())), known_inputs)), meant
-    )
-
-
-def unknown_in_reading(key: str, leaf: str) -> FieldError:
-    """`leaf` stood in the wrap reading `key`, where no such key is known."""
-    known = [spec.leaf for spec in KIT.inputs if spec.key.startswith("sett.readings[].")]
-    hint = did_you_mean(closest(leaf, known))
-    needed = f"pairs with a window, or pairs with a measure, and no other keys{hint}"
-    return FieldError(f"{key}.{short_key(leaf)}", needed, shown(leaf), READING_EXAMPLE)
-
-
-READING_EXAMPLE = '{pairs = 13, window = "5 cm"}'
+    example = _example(table, meant or next(iter(beside.values())), known)
+    return Unknown(FieldError(key, needed, shown(leaf), example), meant)
 
 
 def short_key(key: str) -> str:
@@ -54,6 +40,17 @@ def short_key(key: str) -> str:
     return key if plain and len(key) <= _LONGEST_KEY else shown(key)
 
 
-def _example(meant: str, known_inputs: Catalogue) -> str:
-    spec = known_inputs.by_key.get(meant)
-    return example_of(spec) if spec else f"[{meant}]"
+def entry_example(table: str, known: Catalogue = KIT) -> str:
+    """How `table` may stand in the file: as an entry of its list, as a line with a small table, or as a heading."""
+    if table.endswith("[]"):
+        return known.by_key[table.removesuffix("[]")].example.removeprefix("[").split("}", 1)[0] + "}"
+    if "." not in table:
+        return f"[{table}]"
+    inside = ", ".join(example_of(spec) for spec in known.inputs if spec.table == table)
+    return f"{table.rpartition('.')[2]} = {{{inside}}}"
+
+
+def _example(table: str, meant: str, known: Catalogue) -> str:
+    if table.endswith("[]"):
+        return entry_example(table, known)
+    return example_of(known.by_key[meant]) if meant in known.by_key else entry_example(meant, known)

@@ -15,7 +15,7 @@ from layout.yarns.yarn_counts import SYSTEMS, read_count, system
 FINEST_TEX, HEAVIEST_TEX = Fraction(1), Fraction(50_000)
 """Our own limits: finer than 1 tex is a single silk filament, heavier than 50 g to the metre is a rope."""
 
-_MOST_PLIES, _MOST_STRANDS = 100, 100
+_MOST_PLIES, MOST_STRANDS = 100, 100
 _NO_TAKE_UP = "the take-up of the twist left out"
 
 
@@ -127,9 +127,9 @@ def bundle(strands: Sequence[Strand], field: str = "weft") -> Bundle:
     if not strands:
         raise FieldError(f"{field}.strands", "at least one strand", "none", "2 strands of one yarn")
     for strand in strands:
-        whole(strand.number, f"{field}.strands", "the number of strands", "strands = 2", most=_MOST_STRANDS)
+        whole(strand.number, f"{field}.strands", "the number of strands", "strands = 2", most=MOST_STRANDS)
     made = Bundle(tuple(strands))
-    whole(made.number, f"{field}.strands", "strands together", "strands = 2", most=_MOST_STRANDS)
+    whole(made.number, f"{field}.strands", "strands together", "strands = 2", most=MOST_STRANDS)
     return made
 
 

@@ -98,6 +98,21 @@ def read_count(value: Number | str, field: str = "count") -> Fraction:
     return above_zero(number, field, "a count", "count = 8")
 
 
+def is_folded(text: str) -> bool:
+    """Whether `text` tells a count and plies with a stroke between them, in whatever order."""
+    return two_meanings(text) is not None
+
+
+def read_folded(text: str, order: str | None, field: str = "count") -> tuple[Fraction, Fraction]:
+    """Count and plies from text such as "8/2", in the `order` "count/plies" or "plies/count"; FieldError without it."""
+    meanings = two_meanings(text)
+    if meanings is None or order is None:
+        read_count(text, field)  # refuses: without an order there are two meanings
+        raise FieldError(field, "count and plies with a stroke between them", shown(text), 'count = "8/2"')
+    first, second = (read_count(part, field) for part in meanings[:2])
+    return (first, second) if order == "count/plies" else (second, first)
+
+
 def two_meanings(text: str) -> tuple[str, str, str] | None:
     """Both numbers of text such as "8/2", and what is needed instead of it; None for text of another form."""
     found = _FOLDED.fullmatch(text) if len(text) <= _LONGEST else None

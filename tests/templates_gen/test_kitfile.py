@@ -78,13 +78,15 @@ def test_the_demo_kit_is_a_plain_one() -> None:
 @pytest.mark.parametrize("spec", [spec for spec in INPUTS if "[]" not in spec.key], ids=lambda spec: spec.key)
 def test_the_starter_shows_every_key(spec: Input) -> None:
     """Each key stands in its own table, live or behind a #, and what stands there would be taken."""
-    table, _, leaf = spec.key.rpartition(".")
+    table, *leaves = spec.key.split(".") if "." in spec.key else ("", spec.key)
     text = starter_text()
-    part = text.split(f"[{table}]")[1].split("\n[")[0] if table else text.split("\n[")[0]
-    line = re.search(rf"^(?:# )?{leaf} = (?:\[\n(?:.*\n)*?\]|.*)", part, re.MULTILINE)
+    part = text.split(f"\n[{table}]")[1].split("\n[")[0] if table else text.split("\n[")[0]
+    line = re.search(rf"^(?:# )?{leaves[0]} = (?:\[\n(?:.*\n)*?\]|.*)", part, re.MULTILINE)
     assert line is not None
-    value = tomllib.loads(line[0].removeprefix("# "))[leaf]
-    if leaf != "readings":
+    value = tomllib.loads(line[0].removeprefix("# "))
+    for leaf in leaves:
+        value = value[leaf]
+    if spec.kind != "tables":
         read_field(BY_KEY[spec.key], value, spec.key, metrics())
 
 

@@ -1,0 +1,64 @@
+"""Plain numbers of a kit: counts of yarns and their systems, shares, whole numbers and others within limits."""
+
+from __future__ import annotations
+
+import re
+from fractions import Fraction
+
+from layout.errors import FieldError, shown
+from layout.kit.spec import Input
+from layout.limits import exact, plain
+from layout.numerals import BLANK, NUMBER, number_from
+from layout.yarns.yarn_counts import is_folded, read_count, system
+
+_SHARE = re.compile(rf"{NUMBER}{BLANK}*(?P<per_cent>%)", re.VERBOSE)
+_LONGEST = 40
+
+
+def read_whole(spec: Input, value: object) -> int:
+    """A whole number within the limits of its input."""
+    if isinstance(value, bool) or not isinstance(value, int) or not spec.least <= value <= spec.most:
+        raise FieldError("", f"a whole number from {spec.least} to {int(spec.most):,}", shown(value), "")
+    return value
+
+
+def read_amount(spec: Input, value: object) -> Fraction:
+    """Any number within the limits of its input, as it was written."""
+    needed = f"a number from {plain(spec.least)} to {int(spec.most):,}, without quotes"
+    number = _exact(value, needed)
+    if not spec.least <= number <= spec.most:
+        raise FieldError("", needed, shown(value), "")
+    return number
+
+
+def read_share(_: Input, value: object) -> Fraction:
+    """A share from 0 up to (not including) 1, from 0.05 or from "5 %"."""
+    needed = 'a share from 0 up to (not including) 1, such as 0.05 or "5 %"'
+    if isinstance(value, str):
+        match = _SHARE.fullmatch(value.strip()) if len(value) <= _LONGEST else None
+        if match is None:
+            raise FieldError("", needed, shown(value), "")
+        number = number_from(match, value) / 100
+    else:
+        number = _exact(value, needed)
+    if not 0 <= number < 1:
+        raise FieldError("", needed, shown(value), "")
+    return number
+
+
+def read_count_of(_: Input, value: object) -> Fraction | str:
+    """A count of yarn; text with a stroke ("8/2") is handed on as it is, since its order stands beside it."""
+    if isinstance(value, str) and len(value) <= _LONGEST:
+        return value if is_folded(value) else Fraction(repr(float(read_count(value, ""))))
+    return read_count(_exact(value, "a count above zero"), "")
+
+
+def read_system(_: Input, value: object) -> str:
+    """The key of a system of linear density."""
+    return system(value if isinstance(value, str) and len(value) <= _LONGEST else shown(value), "").key
+
+
+def _exact(value: object, needed: str) -> Fraction:
+    if not isinstance(value, int | float | Fraction):
+        raise FieldError("", needed, shown(value), "")
+    return exact(value, "", needed, "")
