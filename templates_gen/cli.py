@@ -168,6 +168,25 @@ def check(paths: tuple[Path, ...], kit: Path | None, as_json: bool) -> None:
     sys.exit(1 if any(each.problems for each in checked) else 0)
 
 
+@main.command("trial-cut")
+@click.option("--hole", "holes", multiple=True, metavar="SIZE", help="A hole along x; again for every measurement.")
+@click.option("--part", "parts", multiple=True, metavar="SIZE", help="The part that came out of that hole.")
+@click.option("--hole-y", "holes_y", multiple=True, metavar="SIZE", help="A hole along y, where y is measured apart.")
+@click.option("--part-y", "parts_y", multiple=True, metavar="SIZE", help="The part that came out of that one.")
+@click.option("--within", metavar="SIZE", help="How far off your caliper may be; else half of the last digit.")
+@click.option("--slot", metavar="EASE", help="What is engraved at the slot that held the yarn well.")
+@click.option("--drawn-for", metavar="KERF", help="The kerf engraved on the trial, if it is not the stock's.")
+@click.option("--stock", type=Path, metavar="FILE", help="The stock file to store the values in.")
+@JSON
+@_sentences
+def trial_cut(stock: Path | None, as_json: bool, **sizes: Any) -> None:
+    """Kerf and ease from a trial cut, in mm: kerf = (hole - part) / 2; --stock FILE stores them."""
+    from templates_gen import trial
+
+    taken = trial.take(trial.Asked(**sizes), stock)
+    click.echo(json.dumps(trial.values(taken), indent=2) if as_json else trial.told(taken, stock))
+
+
 def _kit(path: Path | None) -> Kit:
     from templates_gen import kitfile
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import errno
 import os
+import shutil
 from contextlib import suppress
 from pathlib import Path
 from typing import Self
@@ -95,3 +96,22 @@ class Exchange:
 
     def _old(self, name: str) -> Path:
         return self.folder / f".{name}.before.{self._tag}"
+
+
+def replace_file(path: Path, data: bytes) -> None:
+    """Puts `data` in the place of the file at `path`, which is the old one or the new one at every moment.
+
+    Raises FaultError where that cannot be; then the old file stays.
+    """
+    place = path.resolve()  # a link stays one
+    new = place.with_name(f".{place.name}.{os.getpid()}.part")
+    try:
+        place.open("r+b").close()  # one that must not be written to is not replaced either
+        new.write_bytes(data)
+        shutil.copymode(place, new)
+        new.replace(place)
+    except OSError as error:
+        raise fault("replace", path, error) from error
+    finally:
+        with suppress(OSError):
+            new.unlink(missing_ok=True)

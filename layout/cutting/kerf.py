@@ -19,7 +19,6 @@ LARGEST = Fraction(5)
 """No cutter's kerf is wider, in mm."""
 
 _READING = re.compile(r"([0-9]{1,4}(?:[.,]([0-9]{1,4}))?)\s*(mm|in|\")?", re.ASCII)
-_EXAMPLE = "20.14"
 
 
 class Reading(NamedTuple):
@@ -48,14 +47,14 @@ class Kerf:
         return max(self.reading, (self.high - self.low) / 2)
 
 
-def read_caliper(text: object, field: str, within: Fraction | None = None) -> Reading:
+def read_caliper(text: object, field: str, within: Fraction | None = None, example: str = "20.14") -> Reading:
     """A reading such as "20.14", "20,14 mm" or "0.793 in"; mm where no unit is said.
 
     It may be off by `within` mm, or else by half of its last digit. Raises FieldError naming `field`.
     """
     match = _READING.fullmatch(text.strip()) if isinstance(text, str) else None
     if match is None:
-        raise FieldError(field, "a size as the caliper shows it, in mm or inches", shown(text), f"{field} {_EXAMPLE}")
+        raise FieldError(field, "a size as the caliper shows it, in mm or inches", shown(text), f"{field} {example}")
     number, decimals, unit = match.groups()
     try:
         length = read_length(f"{number} {unit or 'mm'}")
@@ -75,7 +74,7 @@ def kerf_of(holes: Sequence[Reading], parts: Sequence[Reading], names: tuple[str
     a kerf wider than any cutter's, and readings too coarse to tell a kerf at all.
     """
     hole, part = names
-    example = f"{hole} {_EXAMPLE} {part} 19.76"
+    example = f"{hole} 20.14 {part} 19.76"
     if len(holes) != len(parts) or not holes:
         raise FieldError(part, f"one {part} for every {hole}", f"{len(parts)} for {len(holes)}", example)
     kerfs = [(one.mm - other.mm) / 2 for one, other in zip(holes, parts, strict=True)]

@@ -1,0 +1,148 @@
+"""What was measured on a trial cut: read from the command's options, told, and put into a stock file."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+from fractions import Fraction
+from pathlib import Path
+
+from layout.cutting.kerf import Kerf, ease_of, kerf_of, read_caliper
+from layout.cutting.stock import Stock
+from layout.errors import FieldError
+from layout.units import say_number
+from templates_gen.stockfile import load
+from templates_gen.stockstore import store
+
+_EXAMPLE = "--hole 20.14 --part 19.76"
+
+
+@dataclass(frozen=True, slots=True)
+class Asked:
+    """The options as they were given, sizes still as text."""
+
+    holes: Sequence[str] = ()
+    parts: Sequence[str] = ()
+    holes_y: Sequence[str] = ()
+    parts_y: Sequence[str] = ()
+    within: str | None = None
+    slot: str | None = None
+    drawn_for: str | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Trial:
+    """The kerf along x and along y (one and the same where y was not measured apart) and the ease of a slot, in mm."""
+
+    kerf_x: Kerf | None
+    kerf_y: Kerf | None
+    ease: Fraction | None
+
+    @property
+    def entries(self) -> Mapping[str, str | None]:
+        """What a stock file's table [cutting] says of it."""
+        said: dict[str, str | None] = {}
+        if self.kerf_x and self.kerf_y:
+            apart = self.kerf_x is not self.kerf_y
+            said["kerf"] = None if apart else _mm(self.kerf_x.mm)
+            said["kerf_x"] = _mm(self.kerf_x.mm) if apart else None
+            said["kerf_y"] = _mm(self.kerf_y.mm) if apart else None
+            said["kerf_uncertainty"] = _mm(max(self.kerf_x.uncertainty, self.kerf_y.uncertainty))
+        if self.ease is not None:
+            said["ease"] = _mm(self.ease)
+        return said
+
+
+def measured(asked: Asked, stock: Stock | None) -> Trial:
+    """What the options say. A slot was drawn for the kerf that `drawn_for` says, else for that of `stock`.
+
+    Raises FieldError naming the option.
+    """
+    within = _within(asked.within)
+    kerf_x = _kerf(asked.holes, asked.parts, ("--hole", "--part"), within)
+    kerf_y = _kerf(asked.holes_y, asked.parts_y, ("--hole-y", "--part-y"), within) or kerf_x
+    if kerf_y and not kerf_x:
+        raise FieldError("--hole", "a measurement along x beside the one along y", "nothing", _EXAMPLE)
+    if not kerf_x and asked.slot is None:
+        raise FieldError("--hole", "what was measured on the trial cut", "nothing", _EXAMPLE)
+    return Trial(kerf_x, kerf_y, _ease(asked, kerf_x, stock))
+
+
+def _kerf(holes: Sequence[str], parts: Sequence[str], names: tuple[str, str], within: Fraction | None) -> Kerf | None:
+    if not holes and not parts:
+        return None
+    hole, part = names
+    found = [read_caliper(text, hole, within) for text in holes]
+    return kerf_of(found, [read_caliper(text, part, within) for text in parts], names)
+
+
+def _within(text: str | None) -> Fraction | None:
+    return None if text is None else read_caliper(text, "--within", example="0.02").mm
+
+
+def _ease(asked: Asked, kerf: Kerf | None, stock: Stock | None) -> Fraction | None:
+    """The ease that the slot had, whatever kerf it was drawn for and cut with."""
+    if asked.slot is None:
+        return None
+    slot = read_caliper(asked.slot, "--slot", example="0.30").mm
+    known = None if stock is None else Fraction(repr(stock.kerf_x))
+    drawn = known if asked.drawn_for is None else read_caliper(asked.drawn_for, "--drawn-for", example="0.20").mm
+    cut = kerf.mm if kerf else known
+    if drawn is None or cut is None:
+        needed = "the stock file, or --drawn-for and a measured kerf, to know how wide the slot really was"
+        raise FieldError("--slot", needed, "neither", "--slot 0.30 --stock birch.toml")
+    return ease_of(slot, drawn, cut)
+
+
+def told(trial: Trial, path: Path | None) -> str:
+    """The trial for people, and what was stored where."""
+    lines = []
+    apart = trial.kerf_x is not trial.kerf_y
+    for kerf, name in (
+        (trial.kerf_x, "Kerf along x" if apart else "Kerf"),
+        (trial.kerf_y if apart else None, "Kerf along y"),
+    ):
+        if kerf:
+            lines.append(f"{name:<13} {_mm(kerf.mm)}, within {_mm(kerf.uncertainty)}   {_measurements(kerf)}")
+    if trial.ease is not None:
+        lines.append(f"{'Ease':<13} {_mm(trial.ease)}")
+    if path is None:
+        return "\n".join([*lines, "Not stored; give --stock FILE to put it into a stock file."])
+    stored = (f'{key} = "{value}"' for key, value in trial.entries.items() if value is not None)
+    return "\n".join([*lines, f"Stored in {path}: {', '.join(stored)}"])
+
+
+def _measurements(kerf: Kerf) -> str:
+    if kerf.count == 1:
+        return "1 measurement"
+    return f"{kerf.count} measurements from {_mm(kerf.low)} to {_mm(kerf.high)}"
+
+
+def values(trial: Trial) -> dict[str, object]:
+    """The trial for programs, in mm; null for what was not measured."""
+    ease = None if trial.ease is None else float(trial.ease)
+    return {"kerf_x": _values(trial.kerf_x), "kerf_y": _values(trial.kerf_y), "ease_mm": ease}
+
+
+def _values(kerf: Kerf | None) -> dict[str, object] | None:
+    if kerf is None:
+        return None
+    return {
+        "mm": float(kerf.mm),
+        "uncertainty_mm": float(kerf.uncertainty),
+        "low_mm": float(kerf.low),
+        "high_mm": float(kerf.high),
+        "measurements": kerf.count,
+    }
+
+
+def _mm(value: Fraction) -> str:
+    return f"{say_number(value)} mm"
+
+
+def take(asked: Asked, path: Path | None) -> Trial:
+    """The trial, stored in the stock file at `path` if there is one; what is refused leaves the file as it was."""
+    trial = measured(asked, load(path) if path else None)
+    if path:
+        store(path, trial.entries)
+    return trial
