@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 from pathlib import Path
 
-from layout.cutting.kerf import Kerf, ease_of, kerf_of, read_caliper
+from layout.cutting.caliper import Kerf, ease_of, kerf_of, read_caliper
 from layout.cutting.stock import Stock
 from layout.errors import FieldError
 from layout.units import say_number

@@ -7,7 +7,7 @@ import pytest
 from hypothesis import assume, given
 from hypothesis import strategies as st
 
-from layout.cutting.kerf import Reading, ease_of, kerf_of, read_caliper
+from layout.cutting.caliper import Reading, ease_of, kerf_of, read_caliper
 from layout.errors import FieldError
 
 NAMES = ("--hole", "--part")
