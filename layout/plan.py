@@ -5,11 +5,14 @@ from __future__ import annotations
 from dataclasses import dataclass
 from fractions import Fraction
 
+from layout.frames.frame import NotchedEnd
 from layout.frames.load import Load, load_on
+from layout.kit.ends import counted_by
 from layout.kit.kit import Kit
 from layout.setting.sett import take_sett
 from layout.units import say_length, say_number
-from layout.warps.warp import Warp, wind
+from layout.warps.warp import Warp
+from layout.warps.warping import warp_on
 
 
 @dataclass(frozen=True, slots=True)
@@ -28,17 +31,33 @@ class Plan:
 
     @property
     def sett_words(self) -> str:
-        """The sett and the winds to a marking unit, as sheets and strips say it."""
+        """The sett and the winds (or ends) to a marking unit, as sheets and strips say it."""
         sett = self.warp.sett
         per, unit = (Fraction(127, 5), "inch") if sett.unit.imperial else (Fraction(10), "cm")
-        winds = say_number(sett.winds_per_unit)
-        noun = "wind" if sett.winds_per_unit == 1 else "winds"
-        return f"{say_number(sett.per_mm * per)} ends per {unit}, {winds} {noun} to {say_length(sett.unit)}"
+        return f"{say_number(sett.per_mm * per)} ends per {unit}, {sett.counted} to {say_length(sett.unit)}"
+
+    @property
+    def count_words(self) -> str:
+        """How many winds and ends there are, and what is doubled, as sheets say it."""
+        warp, weaving = self.warp, self.kit.weaving
+        words = [f"{warp.ends} ends"]
+        if warp.winds:
+            one_more = " and one pass" if warp.ends % 2 else ""
+            words.insert(0, f"{warp.winds} {'wind' if warp.winds == 1 else 'winds'}{one_more}")
+        if weaving.doubled_warp:
+            words.append("every end of two threads")
+        if weaving.doubled_selvedges:
+            outer = weaving.doubled_selvedges
+            words.append(f"the outer {'end' if outer == 1 else f'{outer} ends'} at each side doubled")
+        return ", ".join(words)
 
 
 def plan(kit: Kit) -> Plan:
     """Sett, winds and marks of `kit`. Raises FieldError, with the key to change, where the kit cannot be wound."""
-    sett = take_sett(kit.sett)
-    warp = wind(sett, kit.frame, kit.weaving)
+    ends = kit.frame.ends
+    notches = ends.density if isinstance(ends, NotchedEnd) else None
+    sett = take_sett(kit.sett, counted_by(ends.name), notches)
+    warp = warp_on(sett, kit.frame, kit.weaving)
     load = load_on(kit.frame, kit.strength, warp.ends, warp.width)
-    return Plan(kit, warp, sett.notes + warp.notes + load.notes, sett.warnings + load.warnings)
+    warnings = sett.warnings + warp.warnings + load.warnings
+    return Plan(kit, warp, sett.notes + warp.notes + load.notes, warnings)

@@ -21,6 +21,10 @@ def number(exact: Fraction | float) -> int | float:
     return exact.numerator if exact.denominator == 1 else float(exact)
 
 
+def _or_null(exact: Fraction | None) -> int | float | None:
+    return None if exact is None else number(exact)
+
+
 def sett_values(sett: SettTaken) -> dict[str, object]:
     """The sett taken for programs; `high_per_inch` is null where a sett was given."""
     return {
@@ -28,7 +32,7 @@ def sett_values(sett: SettTaken) -> dict[str, object]:
         "sett_per_cm": number(sett.per_mm * CM),
         "low_per_inch": number(sett.low * INCH),
         "high_per_inch": None if sett.high is None else number(sett.high * INCH),
-        "winds_per_unit": number(sett.winds_per_unit),
+        "winds_per_unit": _or_null(sett.winds_per_unit),
         "marking_unit_mm": number(sett.unit.mm),
         "warnings": list(sett.warnings),
     }
@@ -43,10 +47,11 @@ def plan_values(plan: Plan, notes: Iterable[str]) -> dict[str, object]:
         "pitch_mm": number(warp.pitch),
         "ends": warp.ends,
         "winds": warp.winds,
-        "winding_pitch_mm": number(warp.winding_pitch),
+        "winding_pitch_mm": _or_null(warp.winding_pitch),
         "weaving_width_mm": number(warp.width),
         "marking_unit_mm": number(warp.sett.unit.mm),
-        "winds_per_unit": number(warp.sett.winds_per_unit),
+        "winds_per_unit": _or_null(warp.sett.winds_per_unit),
+        "threads": sum(warp.threads),
         "near_marks_mm": sorted(map(number, warp.near)),
         "far_marks_mm": sorted(map(number, warp.far)),
         **load_values(plan.load),
@@ -62,11 +67,11 @@ def plan_table(plan: Plan, notes: Iterable[str]) -> str:
     rows = [
         ("Sett", f"{say_number(sett.per_mm * INCH)} per inch, {say_number(sett.per_mm * CM)} per cm", _why(sett)),
         ("Pitch", _both(warp.pitch, imperial), "from one end to the next in the weaving"),
-        ("Winding pitch", _both(warp.winding_pitch, imperial), "a wind lays two ends, one on the face and one behind"),
-        ("Marking unit", say_length(sett.unit), f"{say_number(sett.winds_per_unit)} winds to each"),
-        ("Weaving", _both(warp.width, imperial), "from limit to limit, in whole winds"),
-        ("Winds", str(warp.winds), f"{warp.ends} ends"),
-        ("Marks", f"{len(warp.near)} near, {len(warp.far)} far", "the near end also carries the tie-off"),
+        _spacing(plan),
+        ("Marking unit", say_length(sett.unit), f"{sett.counted} to each"),
+        ("Weaving", _both(warp.width, imperial), f"from limit to limit, in whole {_whole(plan)}"),
+        _count(plan),
+        ("Marks", f"{len(warp.near)} near, {len(warp.far)} far", _tie_off(plan)),
         *load_rows(plan.load),
     ]
     lines = [kit.name, f"Warp {kit.warp}, weft {kit.weft}", "", *aligned(rows)]
@@ -76,11 +81,41 @@ def plan_table(plan: Plan, notes: Iterable[str]) -> str:
     return "\n".join(lines)
 
 
+_SPACING = {
+    "wound": ("Winding pitch", "a wind lays two ends, one on the face and one behind"),
+    "notched": ("Notches", "from one notch that is used to the next"),
+    "pegged": ("Pegs", "from one peg to the next; each turns two ends"),
+}
+
+
+def _spacing(plan: Plan) -> tuple[str, str, str]:
+    warp = plan.warp
+    name, why = _SPACING[warp.kind]
+    return name, _both(warp.spacing, warp.sett.unit.imperial), why
+
+
+def _count(plan: Plan) -> tuple[str, str, str]:
+    first, *others = plan.count_words.split(", ")
+    name, number = ("Winds", str(plan.warp.winds)) if plan.warp.winds else ("Ends", str(plan.warp.ends))
+    more = " and one pass" if first.endswith("pass") else ""
+    return name, number + more, ", ".join(others)
+
+
+def _whole(plan: Plan) -> str:
+    return "winds" if plan.warp.winds and plan.warp.ends % 2 == 0 else "ends"
+
+
+def _tie_off(plan: Plan) -> str:
+    if plan.warp.ends % 2:
+        return "tied off at the far end"
+    return "the near end also carries the tie-off" if plan.warp.kind == "wound" else "tied off at the near end"
+
+
 def sett_table(sett: SettTaken) -> str:
     """The sett for people, with what every usual unit would make of it."""
     rows = [
         ("Sett", f"{say_number(sett.per_mm * INCH)} per inch, {say_number(sett.per_mm * CM)} per cm", _why(sett)),
-        ("Marking unit", say_length(sett.unit), f"{say_number(sett.winds_per_unit)} winds to each"),
+        ("Marking unit", say_length(sett.unit), f"{sett.counted} to each"),
     ]
     notes = [f"  {sentence}" for sentence in (*sett.notes, *sett.warnings)]
     return "\n".join([*aligned(rows), "", *notes])

@@ -36,6 +36,25 @@ _VALUES: dict[str, object] = {
 FLAT = {"frame.ends": "flat ends", "frame.bar_diameter": None, "frame.thickness": "18 mm"}
 """Flat ends instead of round bars; add an edge radius if they are to be rounded."""
 
+NOTCHED = {
+    "frame.ends": "notched ends",
+    "frame.bar_diameter": None,
+    "frame.thickness": "12 mm",
+    "frame.notch_width": "1.2 mm",
+    "frame.notch_depth": "6 mm",
+}
+"""Notched ends, still to be notched; with a notch_density they are there already."""
+
+PEGGED = {
+    "frame.ends": "pegged ends",
+    "frame.bar_diameter": None,
+    "frame.thickness": "15 mm",
+    "frame.peg_diameter": "2.5 mm",
+    "frame.row_distance": "12 mm",
+    "frame.edge_distance": "10 mm",
+}
+"""Pegged ends."""
+
 
 @cache
 def font_metrics() -> FontMetrics:

@@ -46,6 +46,26 @@ FLAT: dict[str, Any] = ROUND | {
         "side_width": "30 mm",
     }
 }
+_SIZES = {"outer_width": "40 cm", "outer_height": "55 cm", "side_width": "30 mm"}
+NOTCHED: dict[str, Any] = ROUND | {
+    "frame": {
+        "ends": "notched ends",
+        "thickness": "18 mm",
+        "notch_width": "1 mm",
+        "notch_depth": "6 mm",
+        **_SIZES,
+    }
+}
+PEGGED: dict[str, Any] = ROUND | {
+    "frame": {
+        "ends": "pegged ends",
+        "thickness": "18 mm",
+        "peg_diameter": "2 mm",
+        "row_distance": "12 mm",
+        "edge_distance": "10 mm",
+        **_SIZES,
+    }
+}
 LEFT_OUT = object()
 
 BESIDE: dict[str, dict[str, Any]] = {
@@ -71,7 +91,7 @@ _YARN: dict[str, dict[str, Any]] = {
 
 def placed(key: str, value: object) -> tuple[dict[str, Any], str]:
     """A kit that is right but for `value` at `key` of the table of inputs, and the key where that stands in it."""
-    base = FLAT if key in ("frame.thickness", "frame.edge_radius", "frame.end_width") else ROUND
+    base = with_ends_for(key)
     values = copy.deepcopy(changed(base, sett={}) if key == "sett.given" else base)
     place, at = values, ""
     *tables, leaf = key.split(".")
@@ -90,6 +110,14 @@ def placed(key: str, value: object) -> tuple[dict[str, Any], str]:
         place |= _YARN.get(leaf, {})
     place[leaf] = value
     return values, f"{at}.{leaf}".removeprefix(".")
+
+
+def with_ends_for(key: str) -> dict[str, Any]:
+    """The plain kit whose frame ends `key` belongs to, the one on round bars for a key of no frame end."""
+    leaf = key.removeprefix("frame.")
+    own = {"edge_radius": FLAT, "thickness": FLAT, "end_width": FLAT, "notch_density": NOTCHED}
+    own |= {leaf: kit for kit in (NOTCHED, PEGGED) for leaf in kit["frame"] if leaf not in own | ROUND["frame"]}
+    return own.get(leaf, ROUND)
 
 
 def changed(base: dict[str, Any], **changes: object) -> dict[str, Any]:

@@ -113,7 +113,7 @@ def sett_tables(draw: st.DrawFn) -> dict[str, object]:
 
 @st.composite
 def frame_tables(draw: st.DrawFn, widest_mm: int) -> dict[str, object]:
-    """The table [frame]: round bars or flat ends, with at least a third of the outer width left to weave in."""
+    """The table [frame]: ends of every kind, with at least a third of the outer width left to weave in."""
     width = draw(st.integers(150, widest_mm))
     table = {
         "outer_width": f"{width} mm",
@@ -121,8 +121,16 @@ def frame_tables(draw: st.DrawFn, widest_mm: int) -> dict[str, object]:
         "side_width": draw(length_texts(0, width / 6)),
         "margin": draw(length_texts(3, width / 6)),
     }
-    if draw(st.booleans()):
-        return {"ends": "round bars", "bar_diameter": draw(length_texts(4, 60)), **table}
+    kind = draw(st.sampled_from(["round bars", "flat ends", "notched ends", "pegged ends"]))
+    if kind == "round bars":
+        return {"ends": kind, "bar_diameter": draw(length_texts(4, 60)), **table}
+    if kind == "notched ends":
+        notch = {"notch_width": draw(length_texts(0.3, 20)), "notch_depth": draw(length_texts(1, 20))}
+        return {"ends": kind, "thickness": draw(length_texts(3, 60)), **notch, **table}
+    if kind == "pegged ends":
+        pegs = {key: draw(length_texts(2, 20)) for key in ("row_distance", "edge_distance")}
+        pegs |= {"thickness": draw(length_texts(3, 60)), "peg_diameter": draw(length_texts(1, 8))}
+        return {"ends": kind, **pegs, **table}
     edge = {"edge_radius": draw(length_texts(0, 6))} if draw(st.booleans()) else {}
     return {"ends": "flat ends", "thickness": draw(length_texts(12, 60)), **edge, **table}
 
@@ -142,6 +150,18 @@ def kits(
         "start": draw(st.sampled_from(["left", "right"])),
         "first_pass": draw(st.sampled_from(["face", "back"])),
     }
+    if frame["ends"] in ("notched ends", "pegged ends"):
+        del weaving["slant"], weaving["first_pass"]
+    weaving |= draw(
+        st.fixed_dictionaries(
+            {},
+            optional={
+                "tie_off": st.sampled_from(["near end", "far end", "either end"]),
+                "doubled_selvedges": st.integers(0, 3),
+                "doubled_warp": st.booleans(),
+            },
+        )
+    )
     left_out = draw(st.sets(st.sampled_from(["width", "near_end", "slant", "start", "first_pass"])))
     sizes = ["common", "a4", "letter", "a3", "11x17", "210 x 297 mm", "8 1/2 x 14 in", "500 x 700 mm"]
     return {

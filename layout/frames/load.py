@@ -8,7 +8,7 @@ from fractions import Fraction
 from layout.figure import Figure, assumed, measured
 from layout.forces import Force, say_force
 from layout.frames.bar import SPAN_OVER, Bar, Board, deflection, deflection_warnings, modulus, pull
-from layout.frames.frame import FlatEnd, Frame, RoundBar
+from layout.frames.frame import Ends, Frame, NotchedEnd, RoundBar
 from layout.frames.strength import Strength
 
 USUAL_TENSION = Force(Fraction(3, 2))
@@ -64,7 +64,7 @@ def _tension(said: Force | None) -> Figure:
     return assumed(float(USUAL_TENSION.newtons), usual)
 
 
-def _end_of(ends: RoundBar | FlatEnd, strength: Strength, span: Fraction) -> Bar | Board | str:
+def _end_of(ends: Ends, strength: Strength, span: Fraction) -> Bar | Board | str:
     """A frame end as a beam, or what the kit would have to say of it."""
     material, width, bore = strength.material, strength.end_width, strength.bar_bore
     if isinstance(ends, RoundBar):
@@ -74,4 +74,5 @@ def _end_of(ends: RoundBar | FlatEnd, strength: Strength, span: Fraction) -> Bar
     if material is None or width is None:
         lacking = [key for key, value in (("frame.material", material), ("frame.end_width", width)) if value is None]
         return f"to know it, give {' and '.join(lacking)}"
-    return Board(ends.thickness.mm, width.mm, span, modulus(material))
+    cut_away = ends.notch_depth.mm if isinstance(ends, NotchedEnd) else 0
+    return Board(ends.thickness.mm, width.mm - cut_away, span, modulus(material))

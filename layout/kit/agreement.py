@@ -8,22 +8,26 @@ from math import floor
 from typing import Any
 
 from layout.errors import FieldError
-from layout.frames.frame import FlatEnd, Frame, RoundBar
+from layout.kit.ends import counted_by, ends_errors, frame_of
 from layout.kit.fields import example_of
 from layout.kit.inputs import AS_WIDE_AS_FITS, BY_KEY, LEAST_SETT, MOST_SETT
 from layout.kit.strength import strength_errors
 from layout.setting.sett import SettInput, take_sett
-from layout.units import Length, exact_length, mm_in, say_length
+from layout.units import Length, mm_in, say_length
 
 Got = Mapping[str, Any]
-_SQUARE = Length(Fraction(0))
 _LONGEST = Length(Fraction(3000))
-_OF_ENDS = {"round bars": ("bar_diameter",), "flat ends": ("thickness", "edge_radius")}  # the first has to be given
+_INSETS = {
+    "round bars": "both bars",
+    "flat ends": "nothing",
+    "notched ends": "the notches of both ends",
+    "pegged ends": "the pegs of both ends",
+}
 
 
 def disagreements(got: Got) -> list[FieldError]:
     """Every refusal that follows from two or more inputs together; `got` holds what was read, by dotted key."""
-    return [*sett_errors(got), *_ends_errors(got), *_side_errors(got), *_weaving_errors(got), *strength_errors(got)]
+    return [*sett_errors(got), *ends_errors(got), *_side_errors(got), *_weaving_errors(got), *strength_errors(got)]
 
 
 def sett_errors(got: Got) -> Iterator[FieldError]:
@@ -54,7 +58,7 @@ def _readings_errors(got: Got) -> Iterator[FieldError]:
     if limits:
         return
     try:
-        take_sett(sett_of(got))
+        take_sett(sett_of(got), counted_by(got.get("frame.ends")), got.get("frame.notch_density"))
     except FieldError as error:
         yield error
 
@@ -70,24 +74,6 @@ def sett_of(got: Got) -> SettInput:
     )
 
 
-def _ends_errors(got: Got) -> Iterator[FieldError]:
-    ends = got.get("frame.ends")
-    if ends is None:
-        return
-    main = f"frame.{_OF_ENDS[ends][0]}"
-    if main in got and got[main] is None:
-        yield FieldError(main, f'to be given with ends = "{ends}"', "nothing", example_of(BY_KEY[main]))
-    for key in (f"frame.{leaf}" for kind, leaves in _OF_ENDS.items() for leaf in leaves if kind != ends):
-        if got.get(key) is not None:
-            needed = f'to be left out with ends = "{ends}"'
-            yield FieldError(key, needed, say_length(got[key]), example_of(BY_KEY[main]))
-    thickness, radius = got.get("frame.thickness"), got.get("frame.edge_radius")
-    if ends == "flat ends" and thickness and radius and radius.mm > thickness.mm / 2:
-        half = Length(thickness.mm / 2, thickness.unit)
-        needed = f"at most half the thickness, {say_length(half)}"
-        yield FieldError("frame.edge_radius", needed, say_length(radius), f'edge_radius = "{exact_length(half)}"')
-
-
 def _side_errors(got: Got) -> Iterator[FieldError]:
     width, side, margin = (got.get(f"frame.{key}") for key in ("outer_width", "side_width", "margin"))
     if not (width and side and margin):
@@ -101,24 +87,21 @@ def _side_errors(got: Got) -> Iterator[FieldError]:
 
 
 def _weaving_errors(got: Got) -> Iterator[FieldError]:
-    if not all(got.get(f"frame.{key}") for key in ("ends", "outer_width", "outer_height", "side_width", "margin")):
-        return
-    end = got.get(f"frame.{_OF_ENDS[got['frame.ends']][0]}")
-    if not end:
-        return
     frame = frame_of(got)
+    if frame is None:
+        return
     width, widest = got.get("weaving.width"), frame.widest_weaving
     if width and 0 < widest.mm < width.mm:
         needed = f"at most the {say_length(widest)} that the frame leaves between its margins"
         yield FieldError("weaving.width", needed, say_length(width), f'width = "{AS_WIDE_AS_FITS}"')
-    height, round_bars = got.get("weaving.height"), isinstance(frame.ends, RoundBar)
-    room = Length(frame.outer_height.mm - (2 * end.mm if round_bars else 0), frame.outer_height.unit)
+    height, taken, what = got.get("weaving.height"), 2 * frame.ends.inset_mm, _INSETS[frame.ends.name]
+    room = Length(frame.outer_height.mm - taken, frame.outer_height.unit)
     if room.mm <= 0:
-        needed = f"more than both bars together, {_say(2 * end.mm, room)}"
-        example = f'outer_height = "{_say(6 * end.mm, room)}"'
+        needed = f"more than {what} together, {_say(taken, room)}"
+        example = f'outer_height = "{_say(3 * taken, room)}"'
         yield FieldError("frame.outer_height", needed, say_length(frame.outer_height), example)
     elif height and height.mm >= room.mm:
-        less = " less both bars" if round_bars else ""
+        less = f" less {what}" if taken else ""
         needed = f"less than the frame's outer height{less}, {say_length(room)}"
         yield FieldError("weaving.height", needed, say_length(height), f'height = "{_fitting(room)}"')
 
@@ -132,13 +115,3 @@ def _fitting(room: Length) -> str:
     mm = room.mm * 3 / 4
     step = mm_in("in") / 4 if room.imperial else Fraction(1)
     return say_length(Length(max(floor(mm / step), 1) * step, "in" if room.imperial else "mm"))
-
-
-def frame_of(got: Got) -> Frame:
-    """The frame's inputs as one value."""
-    if got["frame.ends"] == "round bars":
-        ends: RoundBar | FlatEnd = RoundBar(got["frame.bar_diameter"])
-    else:
-        ends = FlatEnd(got["frame.thickness"], got.get("frame.edge_radius") or _SQUARE)
-    sizes = (got[f"frame.{key}"] for key in ("outer_width", "outer_height", "side_width", "margin"))
-    return Frame(ends, *sizes)

@@ -84,6 +84,17 @@ def _force(_: Input, value: object) -> Force:
     return force
 
 
+def _density(_: Input, value: object) -> Sett:
+    """Notches in a length, written as a sett is."""
+    try:
+        density = read_sett(value)
+    except FieldError as error:
+        raise FieldError("", error.needed.replace("ends", "notches"), error.got, "") from None
+    if not LEAST_SETT <= density.per_mm <= MOST_SETT:
+        raise FieldError("", "notches 0.1 to 60 per cm (0.254 to 152.4 per inch)", shown(value), "")
+    return density
+
+
 def _flag(_: Input, value: object) -> bool:
     if not isinstance(value, bool):
         raise FieldError("", "true or false, without quotes", shown(value), "")
@@ -156,6 +167,7 @@ _READERS: dict[str, Callable[[Input, object], Any]] = {
     "length": _length,
     "width": _width,
     "sett": _sett,
+    "density": _density,
     "whole": read_whole,
     "flag": _flag,
     "choice": _choice,

@@ -10,15 +10,16 @@ from layout.amounts.told import AmountsTold
 from layout.drawing.metrics import FontMetrics
 from layout.drawing.sheet import PT
 from layout.errors import FieldErrors
-from layout.frames.frame import Frame, RoundBar
+from layout.frames.frame import Frame, NotchedEnd
 from layout.frames.strength import Strength
-from layout.kit.agreement import disagreements, frame_of, sett_errors, sett_of
+from layout.kit.agreement import disagreements, sett_errors, sett_of
+from layout.kit.ends import END_FIELDS, frame_of
 from layout.kit.inputs import AS_WIDE_AS_FITS, POINT, VERSION
 from layout.kit.strength import strength_of, strength_values
 from layout.kit.tables import Walk
 from layout.kit.telling import told
 from layout.setting.sett import Reading, SettInput
-from layout.units import Length, exact_length, exact_sett, say_number
+from layout.units import Length, Sett, exact_length, exact_sett, say_number
 
 
 @dataclass(frozen=True, slots=True)
@@ -26,7 +27,9 @@ class Weaving:
     """What is woven and how it is wound. A `width` of None is as wide as fits.
 
     `near_end` is the end of the standing frame where the warp is tied on; `start` the side where winding begins, seen
-    from the face as the frame stands; `first_pass` runs over the face or behind the back.
+    from the face as the frame stands; `first_pass` runs over the face or behind the back. `tie_off` says at which end
+    the warp may be tied off (None: a wound one at the near end, any other at either). So many outer ends at each side
+    as `doubled_selvedges` says have twice as many threads as the others, which have two in a `doubled_warp`.
     """
 
     width: Length | None
@@ -35,6 +38,9 @@ class Weaving:
     slant: Literal["shared", "face straight"] = "shared"
     start: Literal["left", "right"] = "left"
     first_pass: Literal["face", "back"] = "face"
+    tie_off: Literal["near end", "far end", "either end"] | None = None
+    doubled_selvedges: int = 0
+    doubled_warp: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -70,16 +76,16 @@ def read_kit(values: Mapping[str, object], metrics: FontMetrics) -> Kit:
     """
     walk = Walk(metrics)
     walk.over(values)
-    errors = [*walk.errors, *disagreements(walk.got)]
-    if errors:
+    got, errors = walk.got, [*walk.errors, *disagreements(walk.got)]
+    frame = frame_of(got)
+    if errors or frame is None:  # a frame that is none is among the errors
         raise FieldErrors(errors)
-    got = walk.got
     return Kit(
         name=got["name"],
         warp=got["yarns.warp"],
         weft=got["yarns.weft"],
         sett=sett_of(got),
-        frame=frame_of(got),
+        frame=frame,
         weaving=_weaving_of(got),
         paper=_paper_of(got),
         strength=strength_of(got),
@@ -97,7 +103,9 @@ def read_sett_input(values: Mapping[str, object], metrics: FontMetrics) -> SettI
     return sett_of(walk.got)
 
 
-_WEAVING = ("width", "height", "near_end", "slant", "start", "first_pass")
+_TURNS = ("near_end", "slant", "start", "first_pass")
+_OPTIONAL = ("tie_off", "doubled_selvedges", "doubled_warp")
+_WEAVING = ("width", "height", *_TURNS, *_OPTIONAL)
 
 
 def _weaving_of(got: Mapping[str, Any]) -> Weaving:
@@ -115,7 +123,8 @@ def _amounts_of(got: Mapping[str, Any]) -> AmountsTold:
 
 def kit_values(kit: Kit) -> dict[str, object]:
     """Plain nested values that JSON and TOML can hold and that `read_kit` reads as the very same kit."""
-    weaving = {key: getattr(kit.weaving, key) for key in _WEAVING[2:]}
+    weaving = {key: getattr(kit.weaving, key) for key in _TURNS}
+    weaving |= {key: value for key in _OPTIONAL if (value := getattr(kit.weaving, key))}
     width = AS_WIDE_AS_FITS if kit.weaving.width is None else exact_length(kit.weaving.width)
     amounts = told(kit.amounts)
     weaving |= {key: amounts.pop(key) for key in ("draw_in", "shrinkage") if key in amounts}
@@ -148,13 +157,15 @@ def _reading_values(reading: Reading) -> dict[str, object]:
 
 def _frame_values(frame: Frame) -> dict[str, object]:
     ends = frame.ends
-    if isinstance(ends, RoundBar):
-        lengths = {"bar_diameter": ends.diameter}
-    else:
-        lengths = {"thickness": ends.thickness, "edge_radius": ends.edge_radius}
+    lengths = {key: getattr(ends, field) for key, field in END_FIELDS[ends.name].items()}
+    if isinstance(ends, NotchedEnd) and ends.density is None:
+        del lengths["notch_density"]
     lengths |= {key: getattr(frame, key) for key in ("outer_width", "outer_height", "side_width", "margin")}
-    kind = "round bars" if isinstance(ends, RoundBar) else "flat ends"
-    return {"ends": kind, **{key: exact_length(length) for key, length in lengths.items()}}
+    return {"ends": ends.name, **{key: _exact(value) for key, value in lengths.items()}}
+
+
+def _exact(value: Length | Sett) -> str:
+    return exact_sett(value) if isinstance(value, Sett) else exact_length(value)
 
 
 def _size_words(paper: Paper) -> str:

@@ -10,8 +10,8 @@ from typing import Literal
 from layout.units import Length
 
 Kind = Literal[
-    "version", "name", "length", "width", "sett", "whole", "flag", "choice", "size", "tables", "number", "colour",
-    "force", "amount", "share", "count", "system",
+    "version", "name", "length", "width", "sett", "density", "whole", "flag", "choice", "size", "tables", "number",
+    "colour", "force", "amount", "share", "count", "system",
 ]  # fmt: skip
 
 
@@ -28,7 +28,7 @@ class Input:
     help: str
     example: str
     required: bool = False
-    default: str | bool | None = None
+    default: str | bool | int | None = None
     low: Length | None = None
     high: Length | None = None
     choices: tuple[str, ...] = ()

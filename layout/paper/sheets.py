@@ -51,10 +51,9 @@ def _sheet(
 
 def _head(plan: Plan, part: Part, number: tuple[int, int]) -> Head:
     kit = plan.kit
-    winds = f"{plan.warp.winds} winds, {plan.warp.ends} ends"
     lines = (
         f"{part.title}: {plan.sett_words}",
-        f"Warp {kit.warp}, weft {kit.weft}; {winds}",
+        f"Warp {kit.warp}, weft {kit.weft}; {plan.count_words}",
         f"Sheet {number[0]} of {number[1]}",
     )
     return Head(kit.name, lines, part.notes)

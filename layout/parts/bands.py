@@ -9,7 +9,7 @@ from dataclasses import dataclass
 from math import pi
 
 from layout.drawing.pens import Pen
-from layout.frames.frame import FlatEnd, RoundBar
+from layout.frames.frame import Ends, FlatEnd, RoundBar
 
 _ROW, _LOW_ROW, _TALLER = 3.4, 3.2, 0.8  # heights of a row of small words, and more for capitals with accents
 _MARK_UP, _MARK_DOWN, _NUMBERS = 1.8, 1.0, 2.8
@@ -66,16 +66,18 @@ def low_bands() -> Bands:
     return Bands((-_LOW_DOWN, _LOW_UP), (_LOW_UP, top), outermost, top, -_LOW_BACK, (words, words), _LOW_ROW)
 
 
-def full_bands(ends: RoundBar | FlatEnd, *, tall: bool = False) -> Bands | None:
+def full_bands(ends: Ends, *, tall: bool = False) -> Bands | None:
     """The full form for these frame ends; None where a bar is too thin to carry marks and numbers on its face.
 
     `tall` words hold capitals with accents and take higher rows.
     """
     row = _ROW + (_TALLER if tall else 0.0)
-    return _over_edge(ends, row) if isinstance(ends, FlatEnd) else _round_bar(ends, row)
+    if isinstance(ends, FlatEnd):
+        return _over_edge(ends, row)
+    return _round_bar(ends, row) if isinstance(ends, RoundBar) else None
 
 
-def tallest(ends: RoundBar | FlatEnd) -> float:
+def tallest(ends: Ends) -> float:
     """The greatest height of a full strip: on a round bar it must not close over itself."""
     return pi * float(ends.diameter.mm) - 1 if isinstance(ends, RoundBar) else float("inf")
 

@@ -49,8 +49,9 @@ def check_room(plan: Plan, length: float, metrics: FontMetrics) -> None:
         got = f"{float(frame.outer_width.mm - 2 * frame.side_width.mm):g} mm"
         raise FieldError("frame.outer_width", needed, got, 'outer_width = "12 cm"')
     unit = plan.warp.sett.unit
-    least = metrics.width(str(plan.warp.winds), SMALL) + NUMBER_GAP + _LIMIT_LINE
+    most = len(plan.warp.far)
+    least = metrics.width(str(most), SMALL) + NUMBER_GAP + _LIMIT_LINE
     if plan.warp.width >= unit.mm and float(unit.mm) < least:
-        needed = f"at least {least:.1f} mm, room for the running totals up to {plan.warp.winds}"
+        needed = f"at least {least:.1f} mm, room for the running totals up to {most}"
         example = '"1/2 in"' if unit.imperial else '"1 cm"'
         raise FieldError("sett.marking_unit", needed, say_length(unit), f"marking_unit = {example}")

@@ -1,7 +1,7 @@
 """Marking units: the distances between the long numbered marks, and the sett that counts off evenly in each.
 
-A wind lays two ends, so a unit u holds floor(low u / 2) whole winds of a sett `low`, and 2 floor(low u / 2) / u is the
-largest sett that counts off evenly in it.
+What is counted off lays e ends: a wind lays two, between notches and pegs each end counts by itself. So a unit u holds
+floor(low u / e) of them of a sett `low`, and e floor(low u / e) / u is the largest sett that counts off evenly in it.
 """
 
 from __future__ import annotations
@@ -9,6 +9,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from fractions import Fraction
 from math import floor
+from typing import NamedTuple
 
 from layout.errors import FieldError
 from layout.setting.readings import PER
@@ -24,83 +25,106 @@ USUAL = {
 }
 """The usual marking units, smallest first, by whether they are in inches."""
 
-_FEWEST_WINDS = 2  # with one wind to a unit every mark would be a long one
+_FEWEST = 2  # with one wind to a unit every mark would be a long one
+
+
+class Counted(NamedTuple):
+    """What is counted off in a unit: how many `ends` each lays, and the word for `one` and for `many`."""
+
+    ends: int
+    one: str
+    many: str
+
+    def noun(self, count: Fraction | int) -> str:
+        """The word that goes with `count`."""
+        return self.one if count == 1 else self.many
+
+
+WINDS, SINGLY = Counted(2, "wind", "winds"), Counted(1, "end", "ends")
 
 
 @dataclass(frozen=True, slots=True)
 class Offer:
-    """What one marking unit makes of a sett: `per_mm` (0 if not one wind fits) and the `loss`, 0 to 1."""
+    """What one marking unit makes of a sett counted off `by`: `per_mm` (0 if not one fits) and the `loss`, 0 to 1."""
 
     unit: Length
     per_mm: Fraction
     loss: Fraction
+    by: Counted = WINDS
+
+    @property
+    def count(self) -> Fraction:
+        """How many winds, or ends, are laid in the unit."""
+        return self.per_mm * self.unit.mm / self.by.ends
 
 
-def offer(low: Fraction, unit: Length) -> Offer:
-    """The largest sett up to `low` that counts off in whole winds in `unit`."""
-    per_mm = 2 * floor(low * unit.mm / 2) / unit.mm
-    return Offer(unit, per_mm, (low - per_mm) / low)
+def offer(low: Fraction, unit: Length, by: Counted = WINDS) -> Offer:
+    """The largest sett up to `low` that counts off evenly in `unit`."""
+    per_mm = by.ends * floor(low * unit.mm / by.ends) / unit.mm
+    return Offer(unit, per_mm, (low - per_mm) / low, by)
 
 
-def offers_for(low: Fraction, *, imperial: bool) -> tuple[Offer, ...]:
+def offers_for(low: Fraction, *, imperial: bool, by: Counted = WINDS) -> tuple[Offer, ...]:
     """What every usual unit makes of `low`: those of the system in use first, smallest first."""
-    return tuple(offer(low, unit) for unit in USUAL[imperial] + USUAL[not imperial])
+    return tuple(offer(low, unit, by) for unit in USUAL[imperial] + USUAL[not imperial])
 
 
-def chosen(low: Fraction, *, imperial: bool) -> Offer:
+def chosen(low: Fraction, *, imperial: bool, by: Counted = WINDS) -> Offer:
     """The smallest usual unit of the system in use that loses at most 12 %; FieldError saying what would do if none."""
     for unit in USUAL[imperial]:
-        found = offer(low, unit)
+        found = offer(low, unit, by)
         if found.loss <= MOST_LOST:
             return found
     per, name = PER[imperial]
     sett = f"{say_number(low * per)} {name}"
     needed = f"to be given, since no usual unit in {'inches' if imperial else 'cm'} loses at most 12 % of {sett}"
-    other = [found for found in offers_for(low, imperial=not imperial)[: len(USUAL[not imperial])] if _does(found)]
-    would = [*map(_words, other), f"{_words(_least(low, imperial))} as the one that loses least"]
+    others = offers_for(low, imperial=not imperial, by=by)[: len(USUAL[not imperial])]
+    other = [found for found in others if _does(found)]
+    would = [*map(_words, other), f"{_words(_least(low, imperial, by))} as the one that loses least"]
     raise FieldError("sett.marking_unit", needed, "nothing", f"{', or '.join(would)}, or as_measured = true")
 
 
-def taken(low: Fraction, unit: Length) -> Offer:
-    """What the unit that was asked for makes of `low`; FieldError if not one wind fits in it."""
-    found = offer(low, unit)
+def taken(low: Fraction, unit: Length, by: Counted = WINDS) -> Offer:
+    """What the unit that was asked for makes of `low`; FieldError if not one wind (or end) fits in it."""
+    found = offer(low, unit, by)
     if found.per_mm:
         return found
     per, name = PER[unit.imperial]
-    needed = f"a length that holds one wind (2 ends) of {say_number(low * per)} {name}"
-    every = offers_for(low, imperial=unit.imperial)
+    one = f"one {by.one} (2 ends)" if by is WINDS else f"one {by.one}"
+    needed = f"a length that holds {one} of {say_number(low * per)} {name}"
+    every = offers_for(low, imperial=unit.imperial, by=by)
     would = [usual for usual in every if _does(usual)] or [usual for usual in every if usual.per_mm]
-    example = ", or ".join(map(_words, would)) or _words(_least(low, unit.imperial))
+    example = ", or ".join(map(_words, would)) or _words(_least(low, unit.imperial, by))
     raise FieldError("sett.marking_unit", needed, say_length(unit), f"{example}, or as_measured = true")
 
 
-def own_unit(per_mm: Fraction, *, imperial: bool) -> Length:
+def own_unit(per_mm: Fraction, *, imperial: bool, by: Counted = WINDS) -> Length:
     """The unit for a sett that is taken as it is.
 
-    The smallest usual one with a whole number of winds, at least two; else the smallest with at least two; else the
-    largest.
+    The smallest usual one with a whole number of winds (or ends), at least two; else the smallest with at least two;
+    else the largest.
     """
-    winds = {unit: per_mm * unit.mm / 2 for unit in USUAL[imperial]}
-    enough = [unit for unit, count in winds.items() if count >= _FEWEST_WINDS]
-    even = [unit for unit in enough if winds[unit].denominator == 1]
+    counts = {unit: per_mm * unit.mm / by.ends for unit in USUAL[imperial]}
+    enough = [unit for unit, count in counts.items() if count >= _FEWEST]
+    even = [unit for unit in enough if counts[unit].denominator == 1]
     return (even or enough or [USUAL[imperial][-1]])[0]
 
 
 def better(low: Fraction, than: Offer) -> Offer | None:
     """The usual unit that loses least, if it loses less; of the unit's own system if one there does."""
-    every = [found for found in offers_for(low, imperial=than.unit.imperial) if found.loss < than.loss]
+    every = [found for found in offers_for(low, imperial=than.unit.imperial, by=than.by) if found.loss < than.loss]
     own = [found for found in every if found.unit.imperial == than.unit.imperial]
     return min(own or every, key=lambda found: found.loss, default=None)
 
 
-def _least(low: Fraction, imperial: bool) -> Offer:
+def _least(low: Fraction, imperial: bool, by: Counted) -> Offer:
     """The usual unit that loses least; where none holds a wind, the whole inches or centimetres that do."""
-    usual = min(offers_for(low, imperial=imperial), key=lambda found: found.loss)
+    usual = min(offers_for(low, imperial=imperial, by=by), key=lambda found: found.loss)
     if usual.per_mm:
         return usual
     step = _INCH if imperial else Fraction(10)
-    first = -floor(-2 / low / step)  # the fewest inches or centimetres that hold one wind
-    longer = [offer(low, Length(step * count, "in" if imperial else "cm")) for count in range(first, 2 * first + 1)]
+    first = -floor(-by.ends / low / step)  # the fewest inches or centimetres that hold one
+    longer = [offer(low, Length(step * count, "in" if imperial else "cm"), by) for count in range(first, 2 * first + 1)]
     return min(longer, key=lambda found: found.loss)
 
 

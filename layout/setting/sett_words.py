@@ -9,7 +9,7 @@ from itertools import groupby
 
 from layout.setting.marking import MOST_LOST, Offer, better, say_share
 from layout.setting.readings import PER
-from layout.units import Length, say_length, say_number
+from layout.units import say_length, say_number
 
 
 class How(Enum):
@@ -30,7 +30,7 @@ def notes_on(low: Fraction, high: Fraction | None, made: Offer, offers: Sequence
     """Sentences on the sett taken: what it is, what it loses, what other units would give, what was measured."""
     imperial = made.unit.imperial
     sett = say_per_mm(made.per_mm, imperial=imperial)
-    notes = [f"The sett taken is {sett}: {_winds(made.per_mm, made.unit)}, {how.value}."]
+    notes = [f"The sett taken is {sett}: {_counted(made.per_mm, made)}, {how.value}."]
     if high is not None:
         per, name = PER[imperial]
         measured = f"the sett measured, at least {say_number(low * per)} and less than {say_number(high * per)} {name}"
@@ -38,17 +38,13 @@ def notes_on(low: Fraction, high: Fraction | None, made: Offer, offers: Sequence
     notes += _other_units(made, offers, imperial=imperial)
     if how is How.COUNTED:
         as_it_is = say_per_mm(low, imperial=imperial)
-        notes.append(f"As measured (as_measured = true) it would be {as_it_is}, {_winds(low, made.unit)}.")
+        notes.append(f"As measured (as_measured = true) it would be {as_it_is}, {_counted(low, made)}.")
     return tuple(notes)
 
 
 def warnings_on(low: Fraction, made: Offer) -> tuple[str, ...]:
-    """Sentences that ask for care: winds that do not fall into the unit, a unit that loses much."""
-    warnings = []
-    winds = made.per_mm * made.unit.mm / 2
-    if winds.denominator != 1:
-        unit, count = say_length(made.unit), say_number(winds)
-        warnings.append(f"{count} winds to {unit} is no whole number, so the long marks will fall between winds.")
+    """Sentences that ask for care: winds or ends that do not fall into the unit, a unit that loses much."""
+    warnings = [*uneven(made)]
     if made.loss > MOST_LOST:
         usual = better(low, made)
         instead = f"a unit of {say_length(usual.unit)} would lose {say_share(usual.loss)}" if usual else ""
@@ -58,9 +54,18 @@ def warnings_on(low: Fraction, made: Offer) -> tuple[str, ...]:
     return tuple(warnings)
 
 
-def _winds(per_mm: Fraction, unit: Length) -> str:
-    winds = per_mm * unit.mm / 2
-    return f"{say_number(winds)} {'wind' if winds == 1 else 'winds'} to {say_length(unit)}"
+def uneven(made: Offer) -> tuple[str, ...]:
+    """A sentence where what is counted off does not fall evenly into the unit."""
+    if made.count.denominator == 1:
+        return ()
+    counted, many = _counted(made.per_mm, made), made.by.many
+    return (f"{counted} is no whole number, so the long marks will fall between {many}.",)
+
+
+def _counted(per_mm: Fraction, made: Offer) -> str:
+    """How a sett counts off in the unit of `made`: "5 winds to 4 cm", "10 ends to 4 cm"."""
+    count = per_mm * made.unit.mm / made.by.ends
+    return f"{say_number(count)} {made.by.noun(count)} to {say_length(made.unit)}"
 
 
 def _other_units(made: Offer, offers: Sequence[Offer], *, imperial: bool) -> list[str]:
@@ -80,6 +85,6 @@ def _offer_words(alike: Iterable[Offer]) -> str:
     if len(more) > 1:
         units = units.replace(" and ", ", ", len(more) - 1)
     if not first.per_mm:
-        return f"not one wind at {units}"
+        return f"not one {first.by.one} at {units}"
     per, name = PER[first.unit.imperial]
     return f"{say_number(first.per_mm * per)} {name} at {units} (loses {say_share(first.loss)})"

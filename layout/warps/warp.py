@@ -1,12 +1,7 @@
-"""The warp on a wound frame: how many winds, and where each one crosses both frame ends.
+"""The warp on its frame: where it meets both frame ends, and the way of the thread from one to the other.
 
-Formulas: a wind lays two ends, so the winding pitch P is twice the pitch p. Seen along the winding, with s the share of
-the slant taken on the face pass, the contacts lie at
-
-    near  A_j = -W/2 + f (1/2 - s) P/2 + j P   j = 0..n   (0 the tie-on, n the tie-off; f +1 face first, -1 back first)
-    far   C_j = A_j + q P                      j = 0..n-1 (q = s face first, 1 - s back first)
-
-so that at mid-height face and back ends alternate at one even pitch.
+Exact lengths in mm; x from the centre of the weaving, left negative. N ends at pitch p make a weaving W = N p wide, and
+the ends are wanted at (k + 1/2) p - W/2, k = 0..N-1. How the thread gets there is said in the modules beside this one.
 """
 
 from __future__ import annotations
@@ -14,39 +9,53 @@ from __future__ import annotations
 from dataclasses import dataclass
 from fractions import Fraction
 from math import ceil, floor
-from typing import Literal
+from typing import Literal, NamedTuple
 
-from layout.errors import FieldError
-from layout.frames.frame import Frame
-from layout.kit.kit import Weaving
+from layout.frames.frame import Kind
 from layout.setting.sett import SettTaken
-from layout.units import Length, say_length
 
 End = Literal["near", "far"]
+Layer = Literal["face", "back"]
 
-MOST_MARKS = 5000
-"""More marks than this on one strip are refused."""
+
+class Pass(NamedTuple):
+    """One end as it is laid: from x = `near` at the near end to x = `far` at the far end, on the face or behind.
+
+    Its `direction` is "up" from the near end to the far end and "down" on the way back.
+    """
+
+    near: Fraction
+    far: Fraction
+    layer: Layer
+    direction: Literal["up", "down"]
 
 
 @dataclass(frozen=True, slots=True)
 class Warp:
-    """A warp wound round both frame ends; exact lengths in mm, x from the centre of the weaving, left negative.
+    """A warp on both frame ends. `near`, `far` and `passes` are in the order of winding.
 
-    `near` and `far` list the winding marks in the order of winding: `near[0]` is the tie-on and `near[-1]` the tie-off.
-    `toward` is +1 where the winding goes on to the right and -1 to the left.
+    `near` and `far` are the marks of the frame ends: where a wound warp crosses them (`near[0]` the tie-on), the
+    middles of the notches in which ends lie, the centres of the pegs. From one mark to the next lie `spacing` mm. An
+    odd number of `ends` is tied off at the far end. `toward` is +1 where the winding goes on to the right and -1 to the
+    left. `threads` says for every end, from left to right, of how many threads it is.
     """
 
+    kind: Kind
     sett: SettTaken
-    winds: int
+    ends: int
     near: tuple[Fraction, ...]
     far: tuple[Fraction, ...]
+    passes: tuple[Pass, ...]
+    spacing: Fraction
     toward: int
+    threads: tuple[int, ...]
     notes: tuple[str, ...]
+    warnings: tuple[str, ...] = ()
 
     @property
-    def ends(self) -> int:
-        """Two to a wind."""
-        return 2 * self.winds
+    def winds(self) -> int | None:
+        """How many whole winds there are, two ends to each; None between notches and pegs, where there are none."""
+        return self.ends // 2 if self.kind == "wound" else None
 
     @property
     def pitch(self) -> Fraction:
@@ -54,70 +63,36 @@ class Warp:
         return 1 / self.sett.per_mm
 
     @property
-    def winding_pitch(self) -> Fraction:
-        """From one wind to the next on a frame end, in mm."""
-        return 2 * self.pitch
+    def winding_pitch(self) -> Fraction | None:
+        """From one wind to the next on a frame end, in mm; None where there are no winds."""
+        return self.spacing if self.kind == "wound" else None
 
     @property
     def width(self) -> Fraction:
         """From limit to limit, in mm."""
-        return self.winds * self.winding_pitch
+        return self.ends * self.pitch
+
+    @property
+    def end_positions(self) -> tuple[Fraction, ...]:
+        """Where every end is wanted, from left to right."""
+        return tuple((k + Fraction(1, 2)) * self.pitch - self.width / 2 for k in range(self.ends))
+
+    @property
+    def layers(self) -> tuple[Layer, ...]:
+        """The layer of every end, from left to right."""
+        return tuple(each.layer for each in self.passes[:: self.toward])
+
+    def marks(self, end: End) -> tuple[Fraction, ...]:
+        """The marks of one frame end, in the order of winding."""
+        return self.near if end == "near" else self.far
 
     def unit_lines(self, end: End) -> list[tuple[Fraction, int]]:
         """Every marking-unit line past the starting limit, with how many marks of `end` lie between the two.
 
         Half-open: a mark on a line is the first of the next unit, so that a unit never counts one too many.
         """
-        unit, pitch, start = self.sett.unit.mm, self.winding_pitch, -self.width / 2
-        lead = self.toward * (self.near if end == "near" else self.far)[0] - start
+        unit, start = self.sett.unit.mm, -self.width / 2
+        lead = self.toward * self.marks(end)[0] - start
         distances = [k * unit for k in range(1, floor(self.width / unit) + 1)]
-        outside = ceil(-lead / pitch)
-        return [(self.toward * (start + d), ceil((d - lead) / pitch) - outside) for d in distances]
-
-
-def wind(sett: SettTaken, frame: Frame, weaving: Weaving) -> Warp:
-    """The warp that fits the frame or the width asked for, in whole winds.
-
-    Raises FieldError where not one wind fits, or more than `MOST_MARKS` marks would be needed.
-    """
-    room = weaving.width or frame.widest_weaving
-    pitch = 2 / sett.per_mm
-    winds = floor(room.mm / pitch)
-    if winds < 1:
-        one = say_length(Length(pitch, room.unit))
-        raise FieldError(
-            "weaving.width", f"room for one wind, {one} at this sett", say_length(room), _more(pitch, room)
-        )
-    if winds + 1 > MOST_MARKS:
-        widest = say_length(Length((MOST_MARKS - 1) * pitch, room.unit))
-        raise FieldError("weaving.width", f"at most {MOST_MARKS:,} marks a strip", f"{winds + 1:,}", widest)
-    near, far = _contacts(winds, pitch, weaving)
-    return Warp(sett, winds, near, far, 1 if weaving.start == "left" else -1, _notes(room, weaving, winds * pitch))
-
-
-def _more(pitch: Fraction, room: Length) -> str:
-    return say_length(Length(10 * pitch, room.unit))
-
-
-def _contacts(winds: int, pitch: Fraction, weaving: Weaving) -> tuple[tuple[Fraction, ...], tuple[Fraction, ...]]:
-    share = Fraction(1, 2) if weaving.slant == "shared" else Fraction(0)
-    face_first = weaving.first_pass == "face"
-    lead = (Fraction(1, 2) - share) * pitch / 2 * (1 if face_first else -1)
-    over = share if face_first else 1 - share
-    toward = 1 if weaving.start == "left" else -1
-    first = -winds * pitch / 2 + lead
-    near = tuple(toward * (first + j * pitch) for j in range(winds + 1))
-    far = tuple(toward * (first + (j + over) * pitch) for j in range(winds))
-    return near, far
-
-
-def _notes(room: Length, weaving: Weaving, width: Fraction) -> tuple[str, ...]:
-    notes = []
-    if spare := room.mm - width:
-        taken, whole, less = (say_length(Length(mm, room.unit)) for mm in (width, room.mm, spare))
-        asked = "were asked for" if weaving.width else "fit between the margins"
-        notes.append(f"The weaving is {taken} wide, in whole winds; {whole} {asked}, {less} more.")
-    if weaving.slant == "face straight":
-        outside = "tie-off" if weaving.first_pass == "face" else "tie-on"
-        notes.append(f"The ends on the face stand straight; the {outside} lies half a pitch outside the limit.")
-    return tuple(notes)
+        outside = ceil(-lead / self.spacing)
+        return [(self.toward * (start + d), ceil((d - lead) / self.spacing) - outside) for d in distances]

@@ -1,14 +1,16 @@
-"""Where the marks of a wound frame must be, from the kit's numbers alone.
+"""Where the marks of a frame's ends must be, from the kit's numbers alone.
 
 Nothing here calls the layout's sett, warp or parts: it reckons the same things another way, so that a mistake there
-cannot hide. At mid-height the ends must stand at (k + 1/2) p - W/2, and each pass is straight, so every two contacts
-that follow each other have their middle there; the slant of the first pass fixes the first contact.
+cannot hide. At mid-height the ends must stand at (k + 1/2) p - W/2, and each pass is straight, so both its ends have
+their middle there. Followed from the first of them, the thread gives every mark: round a bar it goes on where it came,
+at notches every turn leads to the next notch, and a peg stands in the middle of the two ends that it turns.
 """
 
 from __future__ import annotations
 
 from dataclasses import dataclass
 from fractions import Fraction
+from itertools import pairwise
 
 from layout.kit.kit import Kit
 
@@ -33,25 +35,63 @@ class Expected:
 
 def expected(kit: Kit, sett: Fraction, unit: Fraction) -> Expected:
     """The marks of `kit` at `sett` ends per mm (see `sett_is_sound`) and the marking unit in mm."""
-    frame, weaving = kit.frame, kit.weaving
-    room = weaving.width.mm if weaving.width else frame.outer_width.mm - 2 * (frame.side_width.mm + frame.margin.mm)
-    ends = 2 * int(room * sett / 2)
+    ends = _ends(kit, sett)
     width = ends / sett
-    face_slant = Fraction(1, 2) if weaving.slant == "shared" else Fraction(0)
-    first_slant = (face_slant if weaving.first_pass == "face" else 1 - face_slant) * 2 / sett
-    middles = [(k + Fraction(1, 2)) / sett for k in range(ends)]
-    contacts = [middles[0] - first_slant / 2]
-    for middle in middles:
-        contacts.append(2 * middle - contacts[-1])
-    near, far = tuple(contacts[0::2]), tuple(contacts[1::2])
+    near, far = _FOLLOWED[kit.frame.ends.kind](kit, [(k + Fraction(1, 2)) / sett for k in range(ends)], 1 / sett)
     lines = {"near": _lines(near, width, unit), "far": _lines(far, width, unit)}
-    turn = 1 if weaving.start == "left" else -1
+    turn = 1 if kit.weaving.start == "left" else -1
 
     def seen(distances: tuple[Fraction, ...]) -> tuple[Fraction, ...]:
         return tuple(turn * (distance - width / 2) for distance in distances)
 
     placed = {end: tuple((turn * (at - width / 2), total) for at, total in found) for end, found in lines.items()}
     return Expected(seen(near), seen(far), placed, (-width / 2, width / 2), -turn * width / 2)
+
+
+def _ends(kit: Kit, sett: Fraction) -> int:
+    """As many ends as there is room for; even where the thread must come back, odd where it must not."""
+    frame, weaving = kit.frame, kit.weaving
+    room = weaving.width.mm if weaving.width else frame.outer_width.mm - 2 * (frame.side_width.mm + frame.margin.mm)
+    ends = int(room * sett)
+    left_out = True if frame.ends.kind == "wound" else None
+    back = {"near end": True, "far end": False, "either end": None, None: left_out}[weaving.tie_off]
+    return ends if back is None or back == (ends % 2 == 0) else ends - 1
+
+
+Marks = tuple[tuple[Fraction, ...], tuple[Fraction, ...]]
+
+
+def _round_bars(kit: Kit, middles: list[Fraction], pitch: Fraction) -> Marks:
+    """Distances of the contacts from the limit where winding starts; the slant of the first pass fixes the first."""
+    face_slant = Fraction(1, 2) if kit.weaving.slant == "shared" else Fraction(0)
+    first_slant = (face_slant if kit.weaving.first_pass == "face" else 1 - face_slant) * 2 * pitch
+    contacts = [middles[0] - first_slant / 2]
+    for middle in middles:
+        contacts.append(2 * middle - contacts[-1])
+    return tuple(contacts[0::2]), tuple(contacts[1::2])
+
+
+def _through_notches(kit: Kit, middles: list[Fraction], pitch: Fraction) -> Marks:
+    """The first pass stands upright; every turn round a tooth leads on to the next notch that is used."""
+    density = getattr(kit.frame.ends, "density", None)
+    apart = max(pitch, 1 / density.per_mm) if density else pitch
+    visits: list[Fraction] = []
+    here = middles[0]
+    for middle in middles:
+        there = 2 * middle - here
+        visits += [here, there]
+        here = there + apart
+    near, far = visits[0::4] + visits[3::4], visits[1::4] + visits[2::4]
+    return tuple(sorted(set(near))), tuple(sorted(set(far)))
+
+
+def _round_pegs(_: Kit, middles: list[Fraction], pitch: Fraction) -> Marks:
+    """A peg stands between the two ends it turns, the far ones after the first end; the outer two as far outside."""
+    between = [middles[0] - pitch / 2, *((a + b) / 2 for a, b in pairwise(middles)), middles[-1] + pitch / 2]
+    return tuple(between[0::2]), tuple(between[1::2])
+
+
+_FOLLOWED = {"wound": _round_bars, "notched": _through_notches, "pegged": _round_pegs}
 
 
 def _lines(contacts: tuple[Fraction, ...], width: Fraction, unit: Fraction) -> tuple[tuple[Fraction, int], ...]:
@@ -66,12 +106,18 @@ def _lines(contacts: tuple[Fraction, ...], width: Fraction, unit: Fraction) -> t
 
 
 def sett_is_sound(kit: Kit, sett: Fraction, unit: Fraction) -> bool:
-    """Whether `sett` follows from the kit's readings and the unit, or is the one it gives."""
+    """Whether `sett` follows from the kit's readings and the unit, or is the one it gives, and fits notches it has."""
+    counts = [Fraction(reading.pairs) / reading.over.mm for reading in kit.sett.readings]
+    measured = min(counts) if kit.sett.loosest else max(counts, default=Fraction(0))
+    if density := getattr(kit.frame.ends, "density", None):
+        allowed = [density.per_mm / 2, density.per_mm, 2 * density.per_mm]
+        if kit.sett.given:
+            return sett == kit.sett.given.per_mm and sett in allowed
+        return sett == max((each for each in allowed if each <= measured), default=None)
     if kit.sett.given:
         return sett == kit.sett.given.per_mm
-    counts = [Fraction(reading.pairs) / reading.over.mm for reading in kit.sett.readings]
-    measured = min(counts) if kit.sett.loosest else max(counts)
     if kit.sett.as_measured:
         return sett == measured
-    winds = sett * unit / 2
-    return winds.denominator == 1 and winds * 2 / unit <= measured < (winds + 1) * 2 / unit
+    laid = 2 if kit.frame.ends.kind == "wound" else 1
+    count = sett * unit / laid
+    return count.denominator == 1 and count * laid / unit <= measured < (count + 1) * laid / unit

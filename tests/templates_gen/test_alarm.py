@@ -5,9 +5,11 @@ from __future__ import annotations
 import io
 import re
 from collections.abc import Callable, Iterable
+from dataclasses import replace
 from fractions import Fraction
 from functools import cache
 from itertools import pairwise
+from typing import Any
 
 import pytest
 from kits import font_metrics, kit_of
@@ -15,7 +17,7 @@ from kits import font_metrics, kit_of
 import layout.paper.furniture as furniture
 import layout.parts.strip as strip_module
 import layout.plan as plan_module
-import layout.warps.warp as warp_module
+import layout.warps.wound as wound_module
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Path, Placing, Point, Region, Shape, Step, Text, line
 from layout.drawing.sheet import Sheet, pen_of
@@ -382,34 +384,31 @@ PATCH = pytest.MonkeyPatch
 
 
 def _half_a_pitch_off(patch: PATCH) -> None:
-    whole_pitches = warp_module._contacts
+    whole_pitches = wound_module._contacts
 
-    def off(winds: int, pitch: Fraction, weaving: object) -> tuple[tuple[Fraction, ...], tuple[Fraction, ...]]:
-        near, far = whole_pitches(winds, pitch, weaving)  # type: ignore[arg-type]
-        return tuple(x + pitch / 4 for x in near), tuple(x + pitch / 4 for x in far)
+    def off(ends: int, pitch: Fraction, weaving: object) -> tuple[tuple[Fraction, ...], tuple[Fraction, ...]]:
+        near, far = whole_pitches(ends, pitch, weaving)  # type: ignore[arg-type]
+        return tuple(x + pitch / 2 for x in near), tuple(x + pitch / 2 for x in far)
 
-    patch.setattr(warp_module, "_contacts", off)
+    patch.setattr(wound_module, "_contacts", off)
 
 
 def _one_wind_less(patch: PATCH) -> None:
-    right = plan_module.wind
+    right = plan_module.warp_on
 
-    def wind(sett: SettTaken, frame: object, weaving: object) -> Warp:
+    def less(sett: SettTaken, frame: object, weaving: object) -> Warp:
         warp = right(sett, frame, weaving)  # type: ignore[arg-type]
-        return Warp(sett, warp.winds - 1, warp.near[:-1], warp.far[:-1], warp.toward, warp.notes)
+        return replace(warp, ends=warp.ends - 2, near=warp.near[:-1], far=warp.far[:-1], passes=warp.passes[:-2])
 
-    patch.setattr(plan_module, "wind", wind)
+    patch.setattr(plan_module, "warp_on", less)
 
 
 def _not_counted_off(patch: PATCH) -> None:
     right = plan_module.take_sett
 
-    def as_measured(choice: SettInput) -> SettTaken:
-        sett = right(choice)
-        per_mm, winds = sett.low, sett.low * sett.unit.mm / 2
-        return SettTaken(
-            per_mm, sett.low, sett.high, sett.unit, winds, Fraction(0), sett.offers, sett.notes, sett.warnings
-        )
+    def as_measured(choice: SettInput, *how: Any) -> SettTaken:
+        sett = right(choice, *how)
+        return replace(sett, per_mm=sett.low, loss=Fraction(0))
 
     patch.setattr(plan_module, "take_sett", as_measured)
 

@@ -89,6 +89,7 @@ def test_plan_has_its_keys_and_no_others() -> None:
         "weaving_width_mm",
         "marking_unit_mm",
         "winds_per_unit",
+        "threads",
         "near_marks_mm",
         "far_marks_mm",
         "end_pull_n",

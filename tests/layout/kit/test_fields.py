@@ -11,7 +11,7 @@ from hypothesis import strategies as st
 from layout.errors import FieldErrors
 from layout.kit.inputs import BY_KEY, INPUTS
 from layout.kit.kit import kit_values, read_kit
-from tests.plain_kits import FLAT, METRICS, ROUND, changed, only_refusal, placed
+from tests.plain_kits import METRICS, changed, only_refusal, placed, with_ends_for
 from tests.strategies import kits
 
 # Everything that is wrong in the same way for a kind of input; each must be refused by a sentence naming the key.
@@ -58,6 +58,8 @@ WRONG: dict[str, list[object]] = {
     "length": NO_LENGTH,
     "width": NO_LENGTH,
     "sett": NO_SETT,
+    "density": NO_SETT,
+    "few": [-1, 11, 1.0, 0.5, float("nan"), 10**5000, True, None, [], {}, "", "1", "one"],
     "whole": NO_COUNT,
     "flag": NO_FLAG,
     "choice": NO_WORD,
@@ -77,7 +79,7 @@ def wrong_values() -> list[Any]:
         pytest.param(spec.key, value, id=f"{spec.key}={repr(value)[:20] if value != 10**5000 else 'huge'}")
         for spec in INPUTS
         for value in WRONG[spec.kind]
-        if (spec.kind, spec.least, value) != ("amount", 0, 0)
+        if not (spec.kind in ("amount", "whole") and spec.least == 0 and value == 0)
     ]
 
 
@@ -101,13 +103,19 @@ def test_every_input_refuses_what_it_cannot_be(key: str, value: object) -> None:
         ("weaving.width", "1 mm", "320 mm", "0.999 mm", "3000.001 mm"),
         ("frame.thickness", "6 mm", "120 mm", "1.999 mm", "120.001 mm"),
         ("frame.edge_radius", "0 mm", "9 mm", "-0.001 mm", "60.001 mm"),
+        ("frame.notch_width", "0.3 mm", "1.5 mm", "0.299 mm", "20.001 mm"),
+        ("frame.notch_depth", "1 mm", "60 mm", "0.999 mm", "60.001 mm"),
+        ("frame.notch_density", "3.4 per cm", "5 per cm", "0,099 per cm", "60,001 per cm"),
+        ("frame.peg_diameter", "1 mm", "4 mm", "0.999 mm", "40.001 mm"),
+        ("frame.row_distance", "2 mm", "100 mm", "1.999 mm", "200.001 mm"),
+        ("frame.edge_distance", "2 mm", "100 mm", "1.999 mm", "200.001 mm"),
         ("sett.marking_unit", "6 mm", "1 m", "0.999 mm", "1000.001 mm"),
         ("sett.given", "0,1 per cm", "60 per cm", "0,099 per cm", "60,001 per cm"),
     ],
 )
 def test_limits_hold_to_the_micrometre(key: str, low: str, high: str, below: str, above: str) -> None:
     """The limits themselves are taken, a thousandth beyond is not. The limits are our own choice."""
-    base = FLAT if key in ("frame.thickness", "frame.edge_radius") else ROUND
+    base = with_ends_for(key)
     base = changed(base, sett={}) if key == "sett.given" else base
     dotted = key.replace(".", "__")
     for text in (low, high):

@@ -12,12 +12,13 @@ from hypothesis import strategies as st
 
 from layout.errors import FieldErrors
 from layout.frames.frame import FlatEnd, RoundBar
+from layout.kit.ends import END_FIELDS
 from layout.kit.inputs import INPUTS, PAPERS
 from layout.kit.kit import Kit, kit_values, read_kit, read_sett_input
 from layout.kit.yarn_inputs import YARN_INPUTS
 from layout.setting.sett import take_sett
 from layout.units import Length
-from tests.plain_kits import FLAT, LEFT_OUT, METRICS, ROUND, changed
+from tests.plain_kits import FLAT, LEFT_OUT, METRICS, NOTCHED, PEGGED, ROUND, changed
 from tests.strategies import kits
 
 
@@ -103,16 +104,28 @@ def test_the_sett_alone_is_read_as_in_a_kit() -> None:
         read_sett_input({}, METRICS)
 
 
-def test_a_kit_tells_every_input_it_has() -> None:
-    """`kit_values` leaves out only what the kit does not have."""
-    strength = {"frame__tension": "150 g", "frame__material": "oak", "frame__end_width": "40 mm"}
-    sett = {"sett__marking_unit": "4 cm", "sett__loosest": True, "sett__as_measured": True}
-    kit: Kit = read_kit(changed(FLAT, **sett, **strength), METRICS)
+@pytest.mark.parametrize("base", [ROUND, FLAT, changed(NOTCHED, frame__notch_density="5 per cm"), PEGGED])
+def test_a_kit_tells_every_input_it_has(base: dict[str, Any]) -> None:
+    """`kit_values` leaves out only what the kit does not have: what belongs to other frame ends, and a sett given."""
+    own = {"marking_unit": "4 cm", "loosest": True} | (
+        {} if base["frame"].get("notch_density") else {"as_measured": True}
+    )
+    weaving = {"tie_off": "far end", "doubled_selvedges": 1, "doubled_warp": True}
+    board = {} if base is ROUND else {"end_width": "40 mm"}
+    strength = {"tension": "150 g", "material": "oak"} | (board or {"bar_bore": "8 mm"})
+    frame = base["frame"] | strength
+    values = changed(base, sett=base["sett"] | own, weaving=base["weaving"] | weaving, frame=frame)
+    kit: Kit = read_kit(values, METRICS)
     told = kit_values(kit)
     keys = {
         f"{table}.{leaf}" if isinstance(inner, dict) else table
         for table, inner in told.items()
         for leaf in (inner if isinstance(inner, dict) else [""])
     }
+    foreign = {f"frame.{leaf}" for fields in END_FIELDS.values() for leaf in fields} - {
+        f"frame.{leaf}" for leaf in END_FIELDS[base["frame"]["ends"]]
+    }
+    foreign |= {"frame.bar_bore" if board else "frame.end_width"}
     plain = {spec.key for spec in INPUTS if "[]" not in spec.key} - {spec.key for spec in YARN_INPUTS}
-    assert keys == plain - {"sett.given", "frame.bar_diameter", "frame.bar_bore"}
+    asked = plain - {"sett.given"} - foreign
+    assert keys == asked - {"sett.as_measured"} | {f"sett.{leaf}" for leaf in own}

@@ -1,0 +1,25 @@
+"""What a way of warping comes to, before it is known on which side it begins: all x as wound from left to right."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+from typing import NamedTuple
+
+from layout.warps.warp import Pass
+
+
+class Laid(NamedTuple):
+    """Marks of both frame ends and passes in the order of winding, the distance from mark to mark, and sentences."""
+
+    near: tuple[Fraction, ...]
+    far: tuple[Fraction, ...]
+    passes: tuple[Pass, ...]
+    spacing: Fraction
+    notes: tuple[str, ...] = ()
+    warnings: tuple[str, ...] = ()
+
+    def mirrored(self) -> Laid:
+        """The same, begun on the right."""
+        near, far = (tuple(-x for x in marks) for marks in (self.near, self.far))
+        passes = tuple(each._replace(near=-each.near, far=-each.far) for each in self.passes)
+        return self._replace(near=near, far=far, passes=passes)

@@ -1,0 +1,32 @@
+"""A warp between notches, there and back on the face: it goes round a tooth at every turn and never behind the frame.
+
+With an end in every notch (or in every second of a bar that is there already) the notches that carry ends lie where the
+ends are wanted, (k + 1/2) p - W/2, at both frame ends, and every pass stands upright. With two ends to a notch the
+notches lie twice the pitch apart, facing each other; a pass goes up upright and comes down from the next notch to the
+same one, so that at mid-height the ends stand even, and in pairs at the notches.
+"""
+
+from __future__ import annotations
+
+from fractions import Fraction
+
+from layout.warps.laid import Laid
+from layout.warps.warp import Pass
+
+
+def notched(ends: int, pitch: Fraction, to_a_notch: Fraction | None) -> Laid:
+    """Notches and passes of `ends` ends at `pitch` mm, as wound from left to right."""
+    first = pitch / 2 - ends * pitch / 2
+    if to_a_notch == 2:
+        return _in_pairs(ends, pitch, first)
+    at = tuple(first + k * pitch for k in range(ends))
+    passes = tuple(Pass(x, x, "face", "down" if k % 2 else "up") for k, x in enumerate(at))
+    return Laid(at, at, passes, pitch)
+
+
+def _in_pairs(ends: int, pitch: Fraction, first: Fraction) -> Laid:
+    near = tuple(first + 2 * j * pitch for j in range((ends + 1) // 2))
+    far = tuple(first + 2 * j * pitch for j in range(ends // 2 + 1))
+    passes = tuple(Pass(near[k // 2], far[(k + 1) // 2], "face", "down" if k % 2 else "up") for k in range(ends))
+    note = "With two ends to a notch the ends stand in pairs at the notches and even at half height."
+    return Laid(near, far, passes, 2 * pitch, (note,))

@@ -1,0 +1,57 @@
+"""A warp between pegs that stand on the face: every peg turns two ends.
+
+The near pegs stand at -W/2 + j P and the far pegs at -W/2 + (j + 1/2) P, with P twice the pitch, so that between them
+the ends are wanted where they lie; the first peg, and the last, hold one end. Every second peg stands in the outer row
+of its frame end. A pass touches its pegs on the sides that face each other, half a peg inside their centres (the
+thickness of the thread is left aside).
+"""
+
+from __future__ import annotations
+
+from fractions import Fraction
+
+from layout.amounts.thread import peg_warnings
+from layout.errors import FieldError
+from layout.frames.frame import PeggedEnd
+from layout.units import Length, say_length
+from layout.warps.laid import Laid
+from layout.warps.warp import Pass
+
+LEAST_WOOD = Fraction(1)
+"""So much wood in mm must stay between two holes, and between two notches."""
+
+
+def pegged(ends: int, pitch: Fraction, frame_end: PeggedEnd) -> Laid:
+    """Pegs and passes of `ends` ends at `pitch` mm, as wound from left to right.
+
+    Raises FieldError where the pegs of a row would touch.
+    """
+    _check(pitch, frame_end)
+    half = frame_end.peg_diameter.mm / 2
+    near = tuple(2 * j * pitch - ends * pitch / 2 for j in range(ends // 2 + 1))
+    far = tuple((2 * j + 1) * pitch - ends * pitch / 2 for j in range((ends + 1) // 2))
+    passes = tuple(
+        Pass(near[(k + 1) // 2] - half, far[k // 2] + half, "face", "down")
+        if k % 2
+        else Pass(near[k // 2] + half, far[k // 2] - half, "face", "up")
+        for k in range(ends)
+    )
+    return Laid(near, far, passes, 2 * pitch, (), peg_warnings(frame_end.peg_diameter.mm, 0, pitch))
+
+
+def in_outer_row(number: int) -> bool:
+    """Whether the peg with this number (0 the first in the order of winding) stands in the outer row."""
+    return number % 2 == 1
+
+
+def _check(pitch: Fraction, frame_end: PeggedEnd) -> None:
+    """FieldError where pegs are too thick to stand beside each other with some wood between their holes."""
+    most = 2 * pitch - LEAST_WOOD
+    if frame_end.peg_diameter.mm > most:
+        needed = f"pegs at most {say_length(Length(most))} thick, for a peg every {say_length(Length(2 * pitch))}"
+        got = say_length(frame_end.peg_diameter)
+        raise FieldError("frame.peg_diameter", needed, got, _thinner(pitch))
+
+
+def _thinner(pitch: Fraction) -> str:
+    return f'peg_diameter = "{say_length(Length(pitch / 2))}", or a looser sett'

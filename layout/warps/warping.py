@@ -1,0 +1,96 @@
+"""From a sett, a frame and a weaving to the warp: how many ends there is room for, and how they are laid."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+from math import floor
+
+from layout.errors import FieldError
+from layout.frames.frame import Ends, Frame, NotchedEnd, PeggedEnd
+from layout.kit.kit import Weaving
+from layout.setting.sett import SettTaken
+from layout.units import Length, say_length
+from layout.warps.laid import Laid
+from layout.warps.notched import notched
+from layout.warps.pegged import pegged
+from layout.warps.warp import Warp
+from layout.warps.wound import wound
+
+MOST_MARKS = 5000
+"""More marks than this on one strip are refused."""
+
+
+def warp_on(sett: SettTaken, frame: Frame, weaving: Weaving) -> Warp:
+    """The warp that fits the frame or the width asked for.
+
+    Raises FieldError where it holds too few ends, or more than `MOST_MARKS` marks would be needed.
+    """
+    room, pitch = weaving.width or frame.widest_weaving, 1 / sett.per_mm
+    ends = _ends(room, pitch, frame.ends, weaving)
+    laid = _laid(ends, sett, frame.ends, weaving)
+    if weaving.start == "right":
+        laid = laid.mirrored()
+    return Warp(
+        kind=frame.ends.kind,
+        sett=sett,
+        ends=ends,
+        near=laid.near,
+        far=laid.far,
+        passes=laid.passes,
+        spacing=laid.spacing,
+        toward=1 if weaving.start == "left" else -1,
+        threads=_threads(ends, weaving),
+        notes=(*_room_notes(room, ends, pitch, frame.ends, weaving), *laid.notes),
+        warnings=laid.warnings,
+    )
+
+
+def _laid(ends: int, sett: SettTaken, frame_end: Ends, weaving: Weaving) -> Laid:
+    pitch = 1 / sett.per_mm
+    if isinstance(frame_end, NotchedEnd):
+        return notched(ends, pitch, sett.to_a_notch)
+    if isinstance(frame_end, PeggedEnd):
+        return pegged(ends, pitch, frame_end)
+    return wound(ends, pitch, weaving)
+
+
+def _tie_off(frame_end: Ends, weaving: Weaving) -> str:
+    """Where the warp may be tied off; not said, a wound one in whole winds, any other where it comes to its end."""
+    return weaving.tie_off or ("near end" if frame_end.kind == "wound" else "either end")
+
+
+def _ends(room: Length, pitch: Fraction, frame_end: Ends, weaving: Weaving) -> int:
+    """As many ends as the room holds: an even number tied off at the near end, an odd one at the far end."""
+    tie_off = _tie_off(frame_end, weaving)
+    ends, least = floor(room.mm / pitch), 3 if tie_off == "far end" else 2
+    if tie_off != "either end":
+        ends -= (ends - least) % 2
+    if ends < least:
+        what = "one wind" if frame_end.kind == "wound" and least == 2 else f"{least} ends"
+        needed = f"room for {what}, {say_length(Length(least * pitch, room.unit))} at this sett"
+        raise FieldError("weaving.width", needed, say_length(room), say_length(Length(20 * pitch, room.unit)))
+    one_by_one = frame_end.kind == "notched"
+    marks = ends + 1 if one_by_one else ends // 2 + 1
+    if marks > MOST_MARKS:
+        widest = say_length(Length((MOST_MARKS - 1) * pitch * (1 if one_by_one else 2), room.unit))
+        raise FieldError("weaving.width", f"at most {MOST_MARKS:,} marks a strip", f"{marks:,}", widest)
+    return ends
+
+
+def _threads(ends: int, weaving: Weaving) -> tuple[int, ...]:
+    """One thread an end, or two; the outer ends that are doubled have twice as many."""
+    doubled, each = weaving.doubled_selvedges, 2 if weaving.doubled_warp else 1
+    if 2 * doubled > ends:
+        needed = f"at most half of the {ends} ends doubled at each side"
+        raise FieldError("weaving.doubled_selvedges", needed, str(doubled), "doubled_selvedges = 1")
+    return (2 * each,) * doubled + (each,) * (ends - 2 * doubled) + (2 * each,) * doubled
+
+
+def _room_notes(room: Length, ends: int, pitch: Fraction, frame_end: Ends, weaving: Weaving) -> tuple[str, ...]:
+    spare = room.mm - ends * pitch
+    if not spare:
+        return ()
+    taken, whole, less = (say_length(Length(mm, room.unit)) for mm in (ends * pitch, room.mm, spare))
+    asked = "were asked for" if weaving.width else "fit between the margins"
+    winds = frame_end.kind == "wound" and ends % 2 == 0
+    return (f"The weaving is {taken} wide, in whole {'winds' if winds else 'ends'}; {whole} {asked}, {less} more.",)

@@ -1,0 +1,48 @@
+"""A warp wound round both frame ends: a wind lays one end on the face and one behind.
+
+A wind lays two ends, so the winding pitch P is twice the pitch p. Seen along the winding, with q the share of the slant
+that every first pass of a wind takes, the contacts lie at
+
+    near  A_j = -W/2 + (1/2 - q) P/2 + j P   (A_0 the tie-on; after n whole winds A_n the tie-off)
+    far   C_j = A_j + q P                    (with an odd end more, the last C is the tie-off)
+
+so that at mid-height face and back ends alternate at one even pitch. With s the share of the face, 1/2 if it is shared
+and 0 if the face stands straight, q is s where the face comes first and 1 - s where the back does.
+"""
+
+from __future__ import annotations
+
+from fractions import Fraction
+
+from layout.kit.kit import Weaving
+from layout.warps.laid import Laid
+from layout.warps.warp import Pass
+
+
+def wound(ends: int, pitch: Fraction, weaving: Weaving) -> Laid:
+    """Contacts and passes of `ends` ends at `pitch` mm, as wound from left to right."""
+    near, far = _contacts(ends, pitch, weaving)
+    layers = ("face", "back") if weaving.first_pass == "face" else ("back", "face")
+    passes = tuple(
+        Pass(near[(k + 1) // 2], far[k // 2], layers[k % 2], "down" if k % 2 else "up")  # type: ignore[arg-type]
+        for k in range(ends)
+    )
+    return Laid(near, far, passes, 2 * pitch, _notes(near, far, ends * pitch, weaving))
+
+
+def _contacts(ends: int, pitch: Fraction, weaving: Weaving) -> tuple[tuple[Fraction, ...], tuple[Fraction, ...]]:
+    share = Fraction(1, 2) if weaving.slant == "shared" else Fraction(0)
+    first_share = share if weaving.first_pass == "face" else 1 - share
+    first = -ends * pitch / 2 + (Fraction(1, 2) - first_share) * pitch
+    near = tuple(first + 2 * j * pitch for j in range(ends // 2 + 1))
+    far = tuple(first + 2 * (j + first_share) * pitch for j in range((ends + 1) // 2))
+    return near, far
+
+
+def _notes(near: tuple[Fraction, ...], far: tuple[Fraction, ...], width: Fraction, weaving: Weaving) -> tuple[str, ...]:
+    if weaving.slant == "shared":
+        return ()
+    last = max(near[-1], far[-1])
+    outside = [name for name, is_out in (("tie-on", near[0] < -width / 2), ("tie-off", last > width / 2)) if is_out]
+    out = f"; the {' and the '.join(outside)} {'lies' if len(outside) == 1 else 'lie'} half a pitch outside the limit"
+    return (f"The ends on the face stand straight{out if outside else ''}.",)
