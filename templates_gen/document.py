@@ -3,14 +3,25 @@
 from __future__ import annotations
 
 import json
-from collections.abc import Sequence
-from typing import NamedTuple
+import math
+import re
+from collections.abc import Mapping, Sequence
+from typing import Any, NamedTuple
 
+from layout.cutting.stock import OPERATIONS, Operation
+from layout.drawing.pens import Pen
 from layout.drawing.sheet import Sheet
 from layout.errors import LayoutError
 
 AUTHOR = "templates-gen"
 LANGUAGE = "en-GB"
+
+Operations = Mapping[str, Operation]
+OPERATION_OF = {Pen.ENGRAVE: "engrave", Pen.SCORE: "score", Pen.THROUGH: "cut", Pen.REFERENCE: "reference"}
+"""What a cutter calls the pens that it knows, in the order of work."""
+
+_COLOUR = re.compile("#[0-9a-f]{6}")
+_WIDEST = 10.0  # mm; a line wider than this is no line
 
 
 class ReadError(LayoutError):
@@ -18,10 +29,14 @@ class ReadError(LayoutError):
 
 
 class About(NamedTuple):
-    """`title` is shown by viewers; `inputs` is the one JSON text the sheets were drawn from, kept to the letter."""
+    """`title` is shown by viewers; `inputs` is the one JSON text the sheets were drawn from, kept to the letter.
+
+    `operations` are the colours and line widths of a file for a cutter; None where the file is for the eye.
+    """
 
     title: str
     inputs: str
+    operations: Operations | None = None
 
 
 class Document(NamedTuple):
@@ -32,19 +47,47 @@ class Document(NamedTuple):
 
 
 def packed(sheets: Sequence[Sheet], about: About) -> str:
-    """The inputs and the sheets' names in one line of plain ASCII, which every format carries unharmed."""
-    return json.dumps({"inputs": about.inputs, "sheets": [sheet.name for sheet in sheets]})
+    """Inputs, sheets' names and operations in one line of plain ASCII, which every format carries unharmed."""
+    values: dict[str, object] = {"inputs": about.inputs, "sheets": [sheet.name for sheet in sheets]}
+    if about.operations is not None:
+        values["operations"] = {name: [shown.colour, shown.width] for name, shown in about.operations.items()}
+    return json.dumps(values)
 
 
-def unpacked(line: str) -> tuple[str, tuple[str, ...]]:
-    """The inputs and the sheets' names out of such a line; `ReadError` if it is not one."""
+def unpacked(line: str) -> tuple[str, tuple[str, ...], Operations | None]:
+    """The inputs, the sheets' names and the operations out of such a line; `ReadError` if it is not one."""
     try:
         found = json.loads(line)
     except (ValueError, RecursionError) as error:
         raise ReadError("the file does not carry the inputs of its drawing") from error
-    if not isinstance(found, dict) or found.keys() != {"inputs", "sheets"}:
+    if not isinstance(found, dict) or found.keys() - {"operations"} != {"inputs", "sheets"}:
         raise ReadError("the file does not carry the inputs of its drawing")
     inputs, names = found["inputs"], found["sheets"]
     if not isinstance(inputs, str) or not isinstance(names, list) or not all(isinstance(name, str) for name in names):
         raise ReadError("the file does not carry the inputs of its drawing as text")
-    return inputs, tuple(names)
+    return inputs, tuple(names), _operations(found["operations"]) if "operations" in found else None
+
+
+def _operations(found: Any) -> Operations:
+    try:
+        table = {str(name): Operation(*shown) for name, shown in found.items()}
+        wrong = operations_fault(table)
+    except (AttributeError, TypeError, ValueError) as error:
+        raise ReadError("the file does not carry the operations of a cutter") from error
+    if wrong:
+        raise ReadError(f"the file carries operations of which {wrong}")
+    return table
+
+
+def operations_fault(table: Operations) -> str:
+    """What keeps a table of operations from being written or read, after "of which"; nothing if it is whole."""
+    if tuple(table) != OPERATIONS:
+        return f"there must be these, in the order of work: {', '.join(OPERATIONS)}"
+    if not all(_COLOUR.fullmatch(shown.colour) for shown in table.values()):
+        return 'every colour must read like "#0055aa", in small letters'
+    if len({shown.colour for shown in table.values()}) < len(table):
+        return "no two may have one colour"
+    widths = [shown.width for shown in table.values()]
+    if not all(isinstance(width, int | float) and 0 < width <= _WIDEST and math.isfinite(width) for width in widths):
+        return f"every line width must lie above 0 and up to {_WIDEST:g} mm"
+    return ""

@@ -8,8 +8,10 @@ from types import MappingProxyType
 
 from layout.drawing.sheet import Sheet
 from templates_gen.document import About, Document, ReadError
+from templates_gen.readers import dxf as dxf_reader
 from templates_gen.readers import pdf as pdf_reader
 from templates_gen.readers import svg as svg_reader
+from templates_gen.writers import dxf as dxf_writer
 from templates_gen.writers import pdf as pdf_writer
 from templates_gen.writers import svg as svg_writer
 
@@ -33,6 +35,7 @@ FORMATS: Mapping[str, Format] = MappingProxyType(
     {
         "pdf": Format(".pdf", pdf_writer.write, pdf_reader.read, words=True),
         "svg": Format(".svg", svg_writer.write, svg_reader.read, words=False),
+        "dxf": Format(".dxf", dxf_writer.write, dxf_reader.read, words=False),
     }
 )
 """Every format by its name."""

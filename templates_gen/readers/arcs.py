@@ -59,3 +59,15 @@ def middle_of_arc(start: Point, radius: float, counter_clockwise: bool, end: Poi
     middle = Point(x - side * (end.y - start.y) / chord, y + side * (end.x - start.x) / chord)
     _chord_and_rise(start, middle, end)
     return middle
+
+
+def middle_of_bulge(start: Point, bulge: float, end: Point) -> Point:
+    """The middle of the arc from `start` to `end` whose rise is `bulge` times half its chord, to the right of it.
+
+    That is the tangent of a quarter of its angle (DXF reference, group code 42 of LWPOLYLINE); `ReadError` if the arc
+    is none of ours.
+    """
+    x, y = (start.x + end.x) / 2, (start.y + end.y) / 2
+    middle = Point(x + bulge * (end.y - start.y) / 2, y - bulge * (end.x - start.x) / 2)
+    _chord_and_rise(start, middle, end)
+    return middle

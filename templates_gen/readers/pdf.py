@@ -67,7 +67,9 @@ def _read(data: bytes) -> Document:
         raise ReadError("the PDF does not ask to be printed without scaling")
     if not catalog["/Lang"] or info["/Author"] != AUTHOR:
         raise ReadError("the PDF does not name its language and author")
-    inputs, names = unpacked(_text(info["/Keywords"]))
+    inputs, names, operations = unpacked(_text(info["/Keywords"]))
+    if operations is not None:
+        raise ReadError("the PDF carries the operations of a cutter, for which it is no format")
     pages = _only(catalog["/Pages"], _PAGES, "page tree")
     if not len(pages["/Kids"]) == pages["/Count"] == len(names):
         raise ReadError(f"the PDF names {len(names)} sheets but holds {pages['/Count']} pages")

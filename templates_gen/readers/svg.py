@@ -7,7 +7,7 @@ The library's parser may be asked to unfold entities without end; ours is not as
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from xml.etree import ElementTree
 
 from layout.drawing.pens import Pen
@@ -16,6 +16,7 @@ from layout.drawing.sheet import Sheet
 from layout.errors import shown
 from templates_gen.document import About, Document, ReadError, unpacked
 from templates_gen.readers.arcs import middle_of_arc
+from templates_gen.readers.svg_looks import Look, looks_of
 
 LARGEST_FILE = 64_000_000
 """Bytes; 5,000 marks with all their words in outlines are under a tenth."""
@@ -45,12 +46,13 @@ def read(data: bytes) -> Document:
     if [part.tag for part in head] != [_SVG + "title", _SVG + "desc"]:
         raise ReadError("the SVG does not begin with its title and the inputs of its drawing")
     title, line = (_text(part) for part in head)
-    inputs, names = unpacked(line)
+    inputs, names, operations = unpacked(line)
     if len(names) != 1:
         raise ReadError(f"the SVG names {len(names)} sheets")
-    seen: dict[Pen, int] = {}
-    shapes = [shape for group in groups for shape in _group(group, seen, height)]
-    return Document((Sheet(names[0], width, height, tuple(shapes)),), About(title, inputs))
+    looks = looks_of(operations)
+    seen: dict[str, int] = {}
+    shapes = [shape for group in groups for shape in _group(group, looks, seen, height)]
+    return Document((Sheet(names[0], width, height, tuple(shapes)),), About(title, inputs, operations))
 
 
 def _size(root: ElementTree.Element) -> tuple[float, float]:
@@ -82,29 +84,17 @@ def _no_text(part: ElementTree.Element) -> None:
         raise ReadError(f"the SVG holds text in or after {_tag(part)}")
 
 
-def _attributes(pen: Pen) -> dict[str, str]:
-    """What a pen looks like in SVG, from the table of pens alone."""
-    level = f"{round(255 * pen.ink.grey):02x}"
-    grey = f"#{level}{level}{level}"
-    if pen.ink.fills:
-        return {"fill": grey, "fill-rule": "nonzero", "stroke": "none"}
-    wanted = {"fill": "none", "stroke": grey, "stroke-width": f"{pen.ink.width:g}"}
-    if pen.ink.dash:
-        wanted["stroke-dasharray"] = ",".join([f"{part:g}" for part in pen.ink.dash])
-    return wanted
-
-
-_PENS = {pen.value: (pen, _attributes(pen)) for pen in Pen}
-
-
-def _group(group: ElementTree.Element, seen: dict[Pen, int], height: float) -> Iterator[Shape]:
+def _group(
+    group: ElementTree.Element, looks: Mapping[str, Look], seen: dict[str, int], height: float
+) -> Iterator[Shape]:
     """The shapes of one run; refused unless its name and its look are those of one pen, counted up."""
-    name = group.get("id", "")
-    pen, look = _PENS.get(name.partition("-")[0], (Pen.MARK, {}))
-    seen[pen] = seen.get(pen, 0) + 1
-    wanted = {"id": pen.value if seen[pen] == 1 else f"{pen.value}-{seen[pen]}", **look}
-    if group.tag != _SVG + "g" or dict(group.items()) != wanted or not len(group):
-        raise ReadError(f"the SVG holds {_tag(group)} {shown(name)}, which is not the next run of one of our pens")
+    said = group.get("id", "")
+    name = said.partition("-")[0]
+    pen, look = looks.get(name, (Pen.MARK, {}))
+    seen[name] = seen.get(name, 0) + 1
+    wanted = {"id": name if seen[name] == 1 else f"{name}-{seen[name]}", **look}
+    if group.tag != _SVG + "g" or not look or dict(group.items()) != wanted or not len(group):
+        raise ReadError(f"the SVG holds {_tag(group)} {shown(said)}, which is not the next run of one of our pens")
     _no_text(group)
     for part in group:
         _no_text(part)

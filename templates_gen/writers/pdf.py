@@ -32,6 +32,8 @@ Encode = Callable[[str], list[tuple[str, str]]]  # words to (font resource, esca
 def write(sheets: Sequence[Sheet], about: About) -> bytes:
     """The PDF file, the same bytes for the same sheets. `LayoutError` if a sheet cannot be written."""
     check(sheets, about)
+    if about.operations is not None:
+        raise LayoutError("a PDF is for the eye: it has no operations for a cutter")
     for sheet in sheets:
         if any(isinstance(shape, Region) and shape.pen is Pen.TEXT for shape in sheet.shapes):
             raise LayoutError("a PDF holds words as text, not as outlines")

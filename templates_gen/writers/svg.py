@@ -1,6 +1,7 @@
 """One sheet to SVG for editors and cutters: millimetres all through, nothing but groups and paths.
 
-A group stands for each run of shapes with one pen and is named after it. Words must have become outlines before.
+A group stands for each run of shapes with one pen and is named after it; in a file for a cutter, after its operation,
+whose colour and line width it has. Words must have become outlines before.
 """
 
 from __future__ import annotations
@@ -14,9 +15,10 @@ from layout.drawing.pens import Pen
 from layout.drawing.shapes import Path, Point, Region, Shape, Text
 from layout.drawing.sheet import Sheet, pen_of
 from layout.errors import LayoutError
-from templates_gen.document import About, packed
+from templates_gen.document import OPERATION_OF, About, Operations, packed
 from templates_gen.writers.checks import check
 from templates_gen.writers.curves import radius, turn
+from templates_gen.writers.cutting.checks import check_cut
 
 if TYPE_CHECKING:
     from svgwrite import Drawing
@@ -29,6 +31,8 @@ def write(sheets: Sequence[Sheet], about: About) -> bytes:
         raise LayoutError(f"an SVG file holds one sheet, got {len(sheets)}")
     if any(isinstance(shape, Text) for shape in sheets[0].shapes):
         raise LayoutError("an SVG file holds words as outlines: they must be outlined before")
+    if about.operations is not None:
+        check_cut(sheets, about.operations)
     file = StringIO()
     _drawing(sheets[0], about).write(file)
     return file.getvalue().encode()
@@ -45,22 +49,35 @@ def _drawing(sheet: Sheet, about: About) -> Drawing:
     seen: dict[Pen, int] = {}
     for pen, run in groupby(sheet.shapes, pen_of):
         seen[pen] = seen.get(pen, 0) + 1
-        name = pen.value if seen[pen] == 1 else f"{pen.value}-{seen[pen]}"
-        group = drawing.add(drawing.g(id=name, **_ink(pen)))
+        name, look = _ink(pen) if about.operations is None else _operation(pen, about.operations)
+        group = drawing.add(drawing.g(id=name if seen[pen] == 1 else f"{name}-{seen[pen]}", **look))
         for shape in run:
             commands = " ".join(_commands(shape, sheet.height))
             group.add(SvgPath(commands, debug=False))
     return drawing
 
 
-def _ink(pen: Pen) -> dict[str, str]:
-    """A pen as presentation attributes: no style sheet, which some cutters do not read."""
+def _ink(pen: Pen) -> tuple[str, dict[str, str]]:
+    """A pen's name and its look as presentation attributes: no style sheet, which some cutters do not read."""
     ink = pen.ink
     grey = f"#{round(ink.grey * 255):02x}" + 2 * f"{round(ink.grey * 255):02x}"
-    if ink.fills:
-        return {"fill": grey, "fill_rule": "nonzero", "stroke": "none"}
     dash = {"stroke_dasharray": ",".join(map(_number, ink.dash))} if ink.dash else {}
-    return {"fill": "none", "stroke": grey, "stroke_width": _number(ink.width), **dash}
+    return pen.value, _fill(grey) if ink.fills else {**_stroke(grey, ink.width), **dash}
+
+
+def _operation(pen: Pen, operations: Operations) -> tuple[str, dict[str, str]]:
+    """An operation's name and its look, from the table of the stock."""
+    name = OPERATION_OF[pen]
+    shown = operations[name]
+    return name, _fill(shown.colour) if pen.ink.fills else _stroke(shown.colour, shown.width)
+
+
+def _fill(colour: str) -> dict[str, str]:
+    return {"fill": colour, "fill_rule": "nonzero", "stroke": "none"}
+
+
+def _stroke(colour: str, width: float) -> dict[str, str]:
+    return {"fill": "none", "stroke": colour, "stroke_width": _number(width)}
 
 
 def _commands(shape: Shape, height: float) -> Iterator[str]:

@@ -1,0 +1,89 @@
+"""What a file for a cutter may hold, said before a library is asked to write it."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from itertools import pairwise
+
+from layout.drawing.pens import Pen
+from layout.drawing.shapes import Path, Region, Shape, Text
+from layout.drawing.sheet import Sheet, painted
+from layout.errors import LayoutError, shown
+from templates_gen.document import OPERATION_OF, Operations, operations_fault
+from templates_gen.writers.cutting.inside import first_wrong
+from templates_gen.writers.cutting.overlaps import overlap
+
+SQUARE = 50.0
+"""The side in mm of the square that every cutter's file has for reference."""
+
+_SAME = 1e-4  # mm: a tenth of a micrometre is no length
+
+
+def check_cut(sheets: Sequence[Sheet], operations: Operations) -> None:
+    """`LayoutError` with one sentence if the one sheet, whose numbers are sound, is not what a cutter can take."""
+    if wrong := operations_fault(operations):
+        raise LayoutError(f"a cutter's file needs operations, of which {wrong}")
+    if len(sheets) != 1:
+        raise LayoutError(f"a cutter's file holds one sheet, got {len(sheets)}")
+    if fault := _fault(sheets[0].shapes):
+        raise LayoutError(f"sheet {shown(sheets[0].name)} cannot be cut: {fault}")
+
+
+def _fault(shapes: Sequence[Shape]) -> str:
+    if any(isinstance(shape, Text) for shape in shapes):
+        return "words must be outlined before"
+    drawn = [shape for shape in shapes if not isinstance(shape, Text)]
+    if strange := [shape.pen for shape in drawn if shape.pen not in OPERATION_OF]:
+        return f"no operation belongs to the pen {shown(strange[0].value)}"
+    if painted(drawn) != tuple(drawn):
+        return f"its order of work must be {', '.join(OPERATION_OF.values())}"
+    paths = [shape for shape in drawn if isinstance(shape, Path)]
+    cuts = [path for path in paths if path.pen is Pen.THROUGH]
+    contours = [contour for shape in drawn if isinstance(shape, Region) for contour in shape.contours]
+    return _outlines_fault([*paths, *contours], cuts) or _repeats_fault(paths, contours) or _square_fault(paths)
+
+
+def _outlines_fault(paths: Sequence[Path], cuts: Sequence[Path]) -> str:
+    if not cuts:
+        return "it holds no cut"
+    if any(not path.closed for path in cuts):
+        return "an outline that is cut must be closed"
+    for path in paths:
+        last = path.steps[-1]
+        if path.closed and last.through is None and _meet(path, last.end):
+            return "a closed outline must not end in a straight step to where it began"
+    if outer := first_wrong(cuts):
+        x, y = outer.start
+        return f"what lies inside the outline that begins at {x:.3f}, {y:.3f} mm must be cut before it"
+    return ""
+
+
+def _meet(path: Path, end: tuple[float, float]) -> bool:
+    return abs(path.start.x - end[0]) < _SAME and abs(path.start.y - end[1]) < _SAME
+
+
+def _repeats_fault(paths: Sequence[Path], contours: Sequence[Path]) -> str:
+    """Lines that run over each other would be burnt twice."""
+    worked = [path for path in paths if path.pen is not Pen.REFERENCE]
+    for own in (worked, [path for path in paths if path.pen is Pen.REFERENCE]):
+        if place := overlap(own):
+            return f"two lines run over each other at {place.x:.3f}, {place.y:.3f} mm"
+    rounded = sorted(tuple((round(x, 4), round(y, 4)) for x, y in path.points()) for path in contours)
+    if any(one == other for one, other in pairwise(rounded)):
+        return "it engraves the same area twice"
+    return ""
+
+
+def _square_fault(paths: Sequence[Path]) -> str:
+    """A square on the reference operation, by which a person sees in any program whether the scale is right."""
+    if any(path.pen is Pen.REFERENCE and _is_square(path) for path in paths):
+        return ""
+    return f"it needs a square of {SQUARE:g} mm for reference"
+
+
+def _is_square(path: Path) -> bool:
+    xs, ys = zip(*path.points(), strict=True)
+    straight = path.closed and len(path.steps) == 3 and all(step.through is None for step in path.steps)
+    upright = len({round(x, 4) for x in xs}) == len({round(y, 4) for y in ys}) == 2
+    sides = (max(xs) - min(xs), max(ys) - min(ys))
+    return straight and upright and all(abs(side - SQUARE) < _SAME for side in sides)

@@ -1,0 +1,231 @@
+"""DXF files against one typed by hand and ezdxf's own reading; and what the reader must refuse."""
+
+from __future__ import annotations
+
+import io
+import math
+from itertools import pairwise
+from pathlib import Path as FilePath
+
+import ezdxf
+import pytest
+from cut_plates import ABOUT, OPERATIONS, RING, SCORES, P, plate
+from ezdxf import path as ezdxf_path
+from ezdxf.document import Drawing
+
+from layout.cutting.stock import Operation
+from layout.drawing.pens import Pen
+from layout.drawing.shapes import Path, Point, filled, line, rectangle
+from templates_gen.formats import FORMATS, About, ReadError
+
+read, write = FORMATS["dxf"].read, FORMATS["dxf"].write
+TYPED = (FilePath(__file__).parents[1] / "hand_typed" / "plate.dxf").read_text(encoding="utf-8")
+
+
+def opened(data: bytes) -> Drawing:
+    """A file as ezdxf has it."""
+    return ezdxf.read(io.StringIO(data.decode()))
+
+
+# --- typed by hand
+
+
+def test_a_file_typed_by_hand_is_read_in_millimetres() -> None:
+    """Limits, layers, straight and bent steps are what was typed; 0.1989 is tan(45°/4), here with r = 4 mm."""
+    document = read(TYPED.encode())
+    (sheet,) = document.sheets
+    operations = document.about.operations
+    assert document.about == About("Typed by hand", "{}", operations)
+    assert operations is not None
+    assert operations["cut"] == Operation("#ff0000", 0.01)
+    assert (sheet.name, sheet.width, sheet.height) == ("plate", 110.5, 60)
+    area, score, cut, square = sheet.shapes
+    assert area == filled((P(12.7, 20), P(25.4, 20), P(12.7, 30.5)), Pen.ENGRAVE)
+    assert score == line(P(5, 5), P(5, 35), Pen.SCORE)
+    assert square == rectangle(60, 5, 110, 55, Pen.REFERENCE)
+    assert isinstance(cut, Path)
+    assert (cut.pen, cut.closed) == (Pen.THROUGH, True)
+    for (x, y), (wanted_x, wanted_y) in zip(
+        cut.points(), [(0, 0), (46, 0), (48.828427, 1.171573), (50, 4), (0, 40)], strict=True
+    ):
+        assert (x, y) == pytest.approx((wanted_x, wanted_y), abs=1e-5)
+    bend = math.radians(-67.5)  # the middle of the first eighth of a circle of 4 mm about 46, 4
+    assert cut.steps[1].through == pytest.approx((46 + 4 * math.cos(bend), 4 + 4 * math.sin(bend)), abs=1e-6)
+
+
+# --- what the reader refuses
+
+CHANGES = {
+    "unit inch": ("$INSUNITS\n 70\n4", "$INSUNITS\n 70\n1"),
+    "no unit": ("$INSUNITS\n 70\n4", "$INSUNITS\n 70\n0"),
+    "unit left out": ("  9\n$INSUNITS\n 70\n4\n", ""),
+    "unit twice": ("  9\n$INSUNITS\n 70\n4\n", "  9\n$INSUNITS\n 70\n4\n  9\n$INSUNITS\n 70\n4\n"),
+    "imperial": ("$MEASUREMENT\n 70\n1", "$MEASUREMENT\n 70\n0"),
+    "another version": ("AC1024", "AC1009"),
+    "other limits": ("$LIMMIN\n 10\n0.0", "$LIMMIN\n 10\n1.0"),
+    "no limits": ("  9\n$LIMMAX\n 10\n110.5\n 20\n60.0\n", ""),
+    "a layer too few": ("  0\nLAYER\n  2\nscore\n 70\n0\n 62\n3\n420\n65280\n  6\nContinuous\n370\n25\n", ""),
+    "a layer too many": ("  0\nENDTAB", "  0\nLAYER\n  2\nmark\n 70\n0\n 62\n7\n  6\nContinuous\n  0\nENDTAB"),
+    "a layer frozen": ("2\ncut\n 70\n0", "2\ncut\n 70\n1"),
+    "a layer switched off": ("62\n1\n420", "62\n-1\n420"),
+    "a wrong colour": ("420\n16711680", "420\n16711681"),
+    "a wrong numbered colour": ("62\n1\n420", "62\n5\n420"),
+    "no colour": ("420\n16711680\n", ""),
+    "a wrong weight": ("370\n0", "370\n5"),
+    "a dashed layer": ("16711680\n  6\nContinuous", "16711680\n  6\nDASHED"),
+    "a layer that is not printed": ("16711680\n", "16711680\n290\n0\n"),
+    "another table": ('"cut": ["#ff0000"', '"cut": ["#ee0000"'),
+    "another width in the table": ('"cut": ["#ff0000", 0.01]', '"cut": ["#ff0000", 0.1]'),
+    "two operations of one colour": ('"score": ["#00ff00"', '"score": ["#ff0000"'),
+    "an operation too few": ('"cut": ["#ff0000", 0.01], ', ""),
+    "no operations": ('"operations"', '"operation"'),
+    "another layer": ("  8\ncut", "  8\nmark"),
+    "the layer of nothing": ("  8\ncut", "  8\n0"),
+    "a colour of its own": ("  8\ncut\n", "  8\ncut\n 62\n5\n"),
+    "on the paper": ("  8\ncut\n", "  8\ncut\n 67\n1\n"),
+    "turned up": ("AcDbPolyline\n 90\n5", "AcDbPolyline\n210\n0.0\n220\n1.0\n230\n0.0\n 90\n5"),
+    "wide": (" 70\n1\n 10\n0.0", " 70\n1\n 43\n0.2\n 10\n0.0"),
+    "a raised line": (" 70\n1\n 10\n0.0", " 70\n1\n 38\n2.0\n 10\n0.0"),
+    "a scaled entity": ("  8\ncut\n", "  8\ncut\n 48\n0.97\n"),
+    "another entity": ("LWPOLYLINE\n  5\nA2", "LINE\n  5\nA2"),
+    "an insert": ("  0\nLWPOLYLINE\n  5\nA2", "  0\nINSERT\n  5\nB1\n  2\nblock\n  0\nLWPOLYLINE\n  5\nA2"),
+    "words": ("  0\nLWPOLYLINE\n  5\nA2", "  0\nTEXT\n  5\nB1\n  1\nwords\n  0\nLWPOLYLINE\n  5\nA2"),
+    "a block that draws": ("BLOCKS\n", "BLOCKS\n  0\nBLOCK\n  0\nLINE\n  0\nENDBLK\n"),
+    "a count that is wrong": ("AcDbPolyline\n 90\n5", "AcDbPolyline\n 90\n4"),
+    "a flag that is none": (" 90\n5\n 70\n1", " 90\n5\n 70\n129"),
+    "a bulge on an open line": (" 10\n5.0\n 20\n35.0\n", " 10\n5.0\n 20\n35.0\n 42\n0.1\n"),
+    "a bulge of 60 degrees": ("0.198912367379658", "0.267949192431123"),
+    "a width at a corner": (" 10\n46.0\n 20\n0.0\n", " 10\n46.0\n 20\n0.0\n 40\n0.1\n"),
+    "half a corner": (" 10\n46.0\n 20\n0.0\n", " 10\n46.0\n"),
+    "no number": (" 10\n46.0", " 10\nnan"),
+    "endless": (" 10\n46.0", " 10\ninf"),
+    "a large number": (" 10\n46.0", " 10\n123456789.0"),
+    "a comma": (" 10\n46.0", " 10\n46,0"),
+    "an open area": (" 90\n3\n 70\n1", " 90\n3\n 70\n0"),
+    "an area too many": ("areas: 1", "areas: 1 1"),
+    "an area too large": ("areas: 1", "areas: 2"),
+    "no area": ("areas: 1", "areas:"),
+    "no areas": ("999\nareas: 1\n", ""),
+    "no inputs": ('{"inputs": "{}", ', "{"),
+    "a comment among lines": ("  8\ncut", "999\nnote\n  8\ncut"),
+    "another section": ("OBJECTS", "THUMBNAILIMAGE"),
+    "a section too few": ("  0\nSECTION\n  2\nOBJECTS\n  0\nENDSEC\n", ""),
+    "no end": ("  0\nEOF\n", ""),
+    "half a pair": ("  0\nEOF\n", "  0\n"),
+    "something after the end": ("  0\nEOF\n", "  0\nEOF\n  0\nEOF\n"),
+    "a code that is none": ("  8\ncut", "  x\ncut"),
+    "half a unit's value": ("$INSUNITS\n 70\n4", "$INSUNITS\n 70\n4.0"),
+}
+
+
+def test_retyping_as_such_is_not_refused() -> None:
+    """The same file with another number is read: what follows is refused for its change alone."""
+    assert read(TYPED.replace("12.7", "12.8").encode()) != read(TYPED.encode())
+
+
+@pytest.mark.parametrize("change", CHANGES)
+def test_what_is_not_ours_is_refused(change: str) -> None:
+    """Whatever our writer never makes ends the reading, with one sentence."""
+    old, new = CHANGES[change]
+    assert old in TYPED
+    with pytest.raises(ReadError) as caught:
+        read(TYPED.replace(old, new, 1).encode())
+    assert "\n" not in str(caught.value)
+
+
+def test_a_file_beyond_all_bounds_is_refused_unread() -> None:
+    """Sixty-four megabytes are the limit."""
+    with pytest.raises(ReadError, match="64000000"):
+        read(bytes(64_000_001))
+
+
+# --- ezdxf, from outside our reader
+
+
+def test_ezdxf_finds_nothing_to_mend() -> None:
+    """Its audit tells no error and repairs nothing."""
+    auditor = opened(write([plate()], ABOUT)).audit()
+    assert (auditor.errors, auditor.fixes) == ([], [])
+
+
+def test_the_unit_is_the_millimetre() -> None:
+    """R2010, $INSUNITS 4, metric, and limits as large as the sheet."""
+    drawing = opened(write([plate()], ABOUT))
+    assert (drawing.acad_release, drawing.units, drawing.header["$MEASUREMENT"]) == ("R2010", 4, 1)
+    assert drawing.header["$LIMMAX"] == (120, 120)
+    assert drawing.header["$EXTMAX"] == (120, 120, 0)
+
+
+def test_ezdxf_finds_every_outline_where_it_was_drawn() -> None:
+    """Layers, closings, corners, and the middles of arcs as its own path module has them, to a micrometre."""
+    found = list(opened(write([plate()], ABOUT)).modelspace())
+    drawn = [path for shape in plate().shapes for path in (shape.contours if shape is RING else (shape,))]
+    assert len(found) == len(drawn) == 2 + 3 + 3 + 7
+    layers = {Pen.ENGRAVE: "engrave", Pen.SCORE: "score", Pen.THROUGH: "cut", Pen.REFERENCE: "reference"}
+    for entity, path in zip(found, drawn, strict=True):
+        assert isinstance(path, Path)
+        assert (entity.dxf.layer, entity.dxf.color) == (layers[path.pen], 256)  # 256: by layer
+        assert entity.closed == path.closed
+        outside = [Point(point.x, point.y) for point in ezdxf_path.make_path(entity).flattening(0.00005)]
+        for point in path.points():
+            assert min(math.dist(point, other) for other in outside) < 0.001
+        for middle in (step.through for step in path.steps if step.through):
+            assert min(_off(middle, a, b) for a, b in pairwise(outside)) < 0.001
+
+
+def _off(point: Point, one: Point, other: Point) -> float:
+    """How far a point lies off a short straight piece."""
+    dx, dy = other.x - one.x, other.y - one.y
+    share = ((point.x - one.x) * dx + (point.y - one.y) * dy) / (dx * dx + dy * dy or 1)
+    share = min(max(share, 0.0), 1.0)
+    return math.dist(point, (one.x + share * dx, one.y + share * dy))
+
+
+def test_ezdxf_measures_what_was_drawn() -> None:
+    """Length round a slot of 20 mm between half circles of 3 mm, and round the plate of 100 x 40 mm with r = 5 mm."""
+    cuts = [each for each in opened(write([plate()], ABOUT)).modelspace() if each.dxf.layer == "cut"]
+    lengths = [
+        sum(one.distance(other) for one, other in pairwise(points))
+        for points in (list(ezdxf_path.make_path(each).flattening(0.0001)) for each in cuts)
+    ]
+    assert lengths == pytest.approx([40 + 6 * math.pi, 8 * math.pi, 2 * 90 + 2 * 30 + 10 * math.pi], abs=0.01)
+
+
+def test_layers_have_the_colours_and_widths_of_the_table() -> None:
+    """True colours to the letter; the nearest line weight of the format; nothing hidden."""
+    layers = opened(write([plate()], ABOUT)).layers
+    for name, shown in OPERATIONS.items():
+        layer = layers.get(name)
+        assert layer.rgb is not None
+        assert "#{:02x}{:02x}{:02x}".format(*layer.rgb) == shown.colour
+        assert abs(layer.dxf.lineweight / 100 - shown.width) <= 0.02
+        assert layer.is_on()
+        assert not layer.is_frozen()
+
+
+COLOURS = ["#000000", "#ffffff", "#ff7f00", "#00ffff", "#0000ff", "#123456", "#7f7f7f", "#d0c0b0"]
+
+
+@pytest.mark.parametrize("colour", COLOURS)
+def test_any_colour_has_a_numbered_one_that_both_sides_find(colour: str) -> None:
+    """The writer takes it from ezdxf's table, the reader from the rule of the wheel."""
+    table = OPERATIONS | {"cut": Operation(colour, 0.33)}
+    assert read(write([plate()], ABOUT._replace(operations=table))).about.operations == table
+
+
+def test_the_comments_leave_ezdxf_alone() -> None:
+    """What the file carries stands in lines of at most 255 letters that no program takes for drawing."""
+    data = write([plate()], ABOUT._replace(inputs="織" * 5000))
+    lines = data.decode().split("\n")
+    assert lines[:2] == ["999", ABOUT.title]
+    assert max(map(len, lines)) <= 255
+    assert opened(data).audit().errors == []
+    assert read(data).about.inputs == "織" * 5000
+
+
+def test_the_order_of_work_is_the_order_of_the_file() -> None:
+    """Engraved, scored, cut with the slot and the hole before the outline, and the reference last."""
+    order = [each.dxf.layer for each in opened(write([plate()], ABOUT)).modelspace()]
+    assert order == ["engrave"] * 2 + ["score"] * len(SCORES) + ["cut"] * 3 + ["reference"] * 7
+    corners = [len(each) for each in opened(write([plate()], ABOUT)).modelspace() if each.dxf.layer == "cut"]
+    assert corners == [10, 8, 12]  # of the slot, the hole and the outline
