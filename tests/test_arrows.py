@@ -12,7 +12,7 @@ from pathlib import Path
 import pytest
 
 ROOT = Path(__file__).resolve().parent.parent
-HEAVY = ("reportlab", "svgwrite", "pypdf", "pint", "fontTools")
+HEAVY = ("reportlab", "svgwrite", "ezdxf", "pypdf", "pint", "fontTools")
 
 RANKS: tuple[tuple[str, ...], ...] = (
     ("errors", "numerals", "units", "forces"),
@@ -115,7 +115,7 @@ def test_no_arrows_go_round() -> None:
 @pytest.mark.parametrize("name", [name for name in OUTER if under(name, "templates_gen.readers")])
 def test_readers_know_no_writer(name: str) -> None:
     """A reader imports neither our writers nor the libraries that write."""
-    writers = ("templates_gen.writers", "reportlab", "svgwrite")
+    writers = ("templates_gen.writers", "reportlab", "svgwrite", "ezdxf")
     assert [each for each in imported(OUTER[name]) if under(each, *writers)] == []
 
 

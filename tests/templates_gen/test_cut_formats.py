@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import hashlib
 import os
-import random
 import subprocess
 import sys
 from collections.abc import Callable
@@ -26,6 +25,7 @@ from cut_plates import (
     cut_sheets,
     plate,
 )
+from damage import damaged
 from hypothesis import given, settings
 from same import assert_same
 
@@ -191,15 +191,9 @@ def test_the_same_bytes_in_any_process(name: str) -> None:
 @names
 def test_damaged_files_are_refused_and_nothing_worse(name: str) -> None:
     """Bytes cut short or changed at random are read or refused, never met with another error."""
-    whole = FORMATS[name].write([plate()], ABOUT)
-    dice = random.Random(7)  # noqa: S311 - the same damage in every run
-    for _ in range(150):
-        data = bytearray(whole)
-        for _ in range(dice.randint(1, 6)):
-            data[dice.randrange(len(data))] = dice.randrange(256)
-        for broken in (bytes(data), whole[: dice.randrange(len(whole))]):
-            with suppress(ReadError):
-                assert len(FORMATS[name].read(broken).sheets) == 1
+    for broken in damaged(FORMATS[name].write([plate()], ABOUT)):
+        with suppress(ReadError):
+            assert len(FORMATS[name].read(broken).sheets) == 1
 
 
 @names
