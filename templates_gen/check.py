@@ -132,9 +132,9 @@ def _file(path: Path, data: bytes, kit: Kit | None, metrics: FontMetrics, listed
     try:
         form = _format(path)
         if form is None:
-            endings = " or ".join(form.suffix for form in FORMATS.values())
+            endings = ", ".join(form.suffix for form in FORMATS.values())
             got = shown(path.suffix) if path.suffix else "no ending"
-            raise ReadError(f"needs a file that ends in {endings}, got {got}")
+            raise ReadError(f"needs a file that ends in one of {endings}, got {got}")
         found = form.read(data)
         file, carried = _inputs(found.about.inputs, metrics)
         if listed and file != listed:

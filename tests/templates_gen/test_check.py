@@ -10,6 +10,7 @@ import shutil
 from pathlib import Path
 
 import pytest
+from cut_plates import OPERATIONS, plate
 from kits import FLAT, font_metrics, kit_of, plan_of
 
 from layout.drawing.sheet import Sheet
@@ -225,7 +226,8 @@ CARRIED = {
 def test_inputs_that_cannot_be_used(kind: str, name: str, tmp_path: Path) -> None:
     """A file of our form that carries no kit, or none that can be used, is told so line by line."""
     path = tmp_path / f"any.{kind}"
-    path.write_bytes(FORMATS[kind].write([Sheet("any", 50, 50, ())], About("any", CARRIED[name])))
+    sheet, operations = (plate(), OPERATIONS) if kind == "dxf" else (Sheet("any", 50, 50, ()), None)
+    path.write_bytes(FORMATS[kind].write([sheet], About("any", CARRIED[name], operations)))
     (found,) = checked(path)
     assert found.problems
     assert found.asked is None
