@@ -75,6 +75,8 @@ def _drawing(sheet: Sheet, about: About) -> Drawing:
         for path in _paths(shape):
             look = {"layer": OPERATION_OF[pen_of(shape)]}
             space.add_lwpolyline(list(_vertices(path)), format="xyb", close=path.closed, dxfattribs=look)
+    for kind in sorted(drawing.entitydb.dxf_types_in_use()):  # the library would list them as a set has them
+        drawing.classes.add_class(kind)
     return drawing
 
 
