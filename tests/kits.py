@@ -30,15 +30,11 @@ _VALUES: dict[str, object] = {
         "margin": "15 mm",
     },
     "weaving": {"width": "20 cm", "height": "34 cm"},
+    "room": {"heading": "0 mm", "hand": "5 mm", "slope": 1},  # so that the thickest bars leave room for that height
     "paper": {},
 }
 
-FLAT = {
-    "frame.ends": "flat ends",
-    "frame.bar_diameter": None,
-    "frame.thickness": "18 mm",
-    "weaving.height": "30 cm",
-}
+FLAT = {"frame.ends": "flat ends", "frame.bar_diameter": None, "frame.thickness": "18 mm"}
 """Flat ends instead of round bars; add an edge radius if they are to be rounded."""
 
 NOTCHED = {

@@ -9,7 +9,7 @@ from layout.amounts.thread import flat_end_turn, notched_path, pegged_path, roun
 from layout.errors import FieldError
 from layout.figure import Figure, computed
 from layout.frames.frame import FlatEnd, Frame, NotchedEnd, PeggedEnd, RoundBar
-from layout.units import Length, say_length
+from layout.limits import plain
 from layout.warps.warp import Warp
 
 _PERIOD = 4  # after so many passes staggered pegs stand as they stood before
@@ -73,9 +73,10 @@ def _pegged(frame: Frame, ends: PeggedEnd, warp: Warp, thread: Figure) -> tuple[
             for count in (_PERIOD, 2 * _PERIOD, warp.ends)
         )
     except FieldError:
-        most = Length(2 * warp.pitch, frame.outer_height.unit)
-        needed = f"peg and thread together no thicker than two pitches, {say_length(most)}"
-        example = f'peg_diameter = "{say_length(Length(warp.pitch, "mm"))}"'
-        raise FieldError("frame.peg_diameter", needed, f"{across:.2f} mm", example) from None
+        most = f"two pitches, {plain(2 * warp.pitch)} mm"
+        room = float(2 * warp.pitch) - thread.value
+        instead = f'peg_diameter = "{plain(round(room, 3))} mm"' if room >= 1 else "a looser sett or a thinner warp"
+        needed = f"peg and thread together no thicker than {most}"
+        raise FieldError("frame.peg_diameter", needed, f"{plain(round(across, 3))} mm", instead) from None
     said = "Up and down between pegs, and round a peg at both ends."
     return computed((more.value - some.value) * 2 / _PERIOD, said, thread), whole

@@ -97,6 +97,17 @@ def test_plan_has_its_keys_and_no_others() -> None:
         "end_bending_mm",
         "end_bending_how",
         "end_bending_most_mm",
+        "warp_per_wind_mm",
+        "warp_total_m",
+        "warp_total_g",
+        "heading_thread_m",
+        "weft_take_up",
+        "picks_per_cm",
+        "weft_total_m",
+        "weft_total_g",
+        "weavable_height_mm",
+        "weft_by_colour",
+        "obtained",
         "warnings",
     ]
 

@@ -1,0 +1,91 @@
+"""What the plan says of a pair of yarns: warnings with their reasons, and kinds of thickness kept apart."""
+
+from __future__ import annotations
+
+import pytest
+
+from tests.plain_kits import LEFT_OUT
+from tests.yarn_kits import amounts_of
+
+
+def wrapped(warp: int, weft: int, **changes: object) -> tuple[str, ...]:
+    """Warnings on yarns that take so many turns in 2 cm, at a pitch of 4 mm unless changed."""
+    told = {"warp": {"wrap": {"turns": warp, "window": "2 cm"}}, "weft": {"wrap": {"turns": weft, "window": "2 cm"}}}
+    return amounts_of(**(told | changes)).warnings
+
+
+def test_the_ideal_pair_is_not_warned_of() -> None:
+    """American Tapestry Alliance: warp near half the pitch, weft as thick as the gap: 2 and 2 mm at 4 mm."""
+    assert wrapped(10, 10) == ()
+
+
+@pytest.mark.parametrize(
+    ("warp", "weft", "said"),
+    [
+        (20, 10, "is 25% of the pitch, too thin"),
+        (7, 20, "is 71% of the pitch, too thick"),
+        (10, 20, "is 50% of the gap between the ends, too thin"),
+        (10, 7, "too thick: it cannot be beaten down to cover the warp"),
+        (4, 10, "no gap to lie in"),
+    ],
+)
+def test_faults_of_a_pair_are_named(warp: int, weft: int, said: str) -> None:
+    """Our own limits about the ideal; each sentence gives its reason."""
+    assert said in " ".join(wrapped(warp, weft))
+
+
+def test_the_sett_off_the_ladder_is_said() -> None:
+    """Metric ladder of a yarn supplier's technical article: 2, 2.5, 3 per cm; 2.7 is none of them."""
+    assert any("off the usual ladder" in said for said in wrapped(10, 10, sett={"given": "2.7 per cm"}))
+
+
+def test_the_wrap_of_the_pair_stands_against_yarns_apart() -> None:
+    """Two yarns of 2 mm suggest 2.5 ends per cm, 15 % either way; a pair wrapped at 3.4 per cm is doubted, and kept."""
+    readings = {"readings": [{"pairs": 34, "measure": "10 cm"}], "as_measured": True}
+    doubted = [said for said in wrapped(10, 10, sett=readings) if "apart make likely" in said]
+    assert len(doubted) == 1
+    assert "3.4 ends per cm" in doubted[0]
+    assert not any("apart" in said for said in wrapped(10, 10, sett={"given": "2.7 per cm"}))
+
+
+def test_a_first_guess_says_how_far_off_it_can_be() -> None:
+    """Soft 15 % either way (our own guess); compressed a third only, as hand wraps of soft wool come out."""
+    soft = amounts_of(warp__fibre=LEFT_OUT).notes[0]
+    assert "soft diameters of the two yarns would be 2.5 ends per cm (6.35 epi)" in soft
+    assert "2.125 ends per cm" in soft
+    assert "to 2.875 ends per cm" in soft
+    pressed = amounts_of(warp__wrap=LEFT_OUT, weft__wrap=LEFT_OUT).notes[0]
+    assert "compressed diameters" in pressed
+    assert "a half to a third" in pressed
+
+
+def test_soft_and_compressed_are_never_mixed() -> None:
+    """One yarn wrapped, the other reckoned: nothing is judged, and the plan says why."""
+    told = {"warp": {"wrap": {"turns": 10, "window": "2 cm"}}, "weft__wrap": LEFT_OUT}
+    found = amounts_of(**told)
+    assert "never mixed" in found.notes[0]
+    assert found.warnings == ()
+    assert found.weft_take_up is None
+
+
+def test_both_thicknesses_are_labelled() -> None:
+    """Each is told with which it is."""
+    found = amounts_of()
+    assert [str(each.kind) for each in found.warp_thickness] == ["soft", "compressed"]
+    assert [str(each.kind) for each in found.weft_thickness] == ["soft", "compressed"]
+
+
+def test_a_bundle_without_a_wrap_of_its_own_is_bunched_from_its_strands() -> None:
+    """Areas add: four strands of 1 mm are 2 mm thick together, and that is assumed."""
+    strands = [{"number": 4, "wrap": {"turns": 20, "window": "2 cm"}}]
+    (soft,) = amounts_of(weft={"strands": strands}).weft_thickness
+    assert soft.mm == pytest.approx(2)
+    assert soft.figure.assumptions
+
+
+def test_unlike_fibres_are_bunched_from_their_areas() -> None:
+    """Two strands of one yarn are as thick, told once or told apart as two fibres of one volume."""
+    yarn = {"count": 300, "system": "tex", "fibre": "wool"}
+    together = amounts_of(weft={"strands": [yarn | {"number": 2}]}).weft_thickness[0]
+    apart = amounts_of(weft={"strands": [yarn, yarn | {"fibre": "mohair"}]}).weft_thickness[0]
+    assert apart.mm == pytest.approx(together.mm)
