@@ -9,6 +9,7 @@ from layout.drawing.metrics import FontMetrics
 from layout.drawing.sheet import Part
 from layout.paper.joints import Build
 from layout.parts.strip import full_form_of, strip
+from layout.parts.wrap_gauge import wrap_gauge
 from layout.plan import Plan
 from layout.warps.warp import End
 
@@ -44,7 +45,18 @@ def _strip(end: End) -> Product:
     return Product(builds, alone)
 
 
-PRODUCTS: Mapping[str, Product] = {"strip-near": _strip("near"), "strip-far": _strip("far")}
+def _gauge() -> Product:
+    def builds(plan: Plan, metrics: FontMetrics) -> tuple[Build, ...]:
+        return (lambda _low, _joints: wrap_gauge(plan, metrics),)
+
+    return Product(builds, lambda plan, metrics: (wrap_gauge(plan, metrics),))
+
+
+PRODUCTS: Mapping[str, Product] = {
+    "strip-near": _strip("near"),
+    "strip-far": _strip("far"),
+    "wrap-gauge": _gauge(),
+}
 """Everything that can be made, in the order of the kit's sheets."""
 
 

@@ -57,6 +57,13 @@ PEGGED = {
 """Pegged ends."""
 
 
+FILES = (
+    *(f"{name}.{form}" for name in ("strip-near", "strip-far", "wrap-gauge") for form in ("pdf", "svg")),
+    "kit.pdf",
+)
+"""What is made of a kit on round bars, in order."""
+
+
 @cache
 def font_metrics() -> FontMetrics:
     """The measures of the print font."""

@@ -135,6 +135,12 @@ def test_the_proof_reckons_on_its_own() -> None:
     assert [each for each in imported(OUTER["templates_gen.verify.expected"]) if under(each, *own)] == []
 
 
+def test_the_proof_of_the_gauge_reckons_on_its_own() -> None:
+    """What a wrap gauge must show is reckoned without the layout's setting, warps, parts and paper."""
+    own = ("layout.setting", "layout.warps", "layout.parts", "layout.paper")
+    assert [each for each in imported(OUTER["templates_gen.verify.gauge"]) if under(each, *own)] == []
+
+
 def test_the_command_line_starts_light() -> None:
     """Importing the commands loads none of the heavy libraries."""
     said = f"import sys, templates_gen.cli; print([name for name in {HEAVY} if name in sys.modules])"

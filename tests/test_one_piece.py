@@ -3,7 +3,11 @@
 from __future__ import annotations
 
 import pytest
-from kits import FLAT, layings_of, plan_of
+from kits import FLAT, font_metrics, plan_of
+
+from layout.paper.choice import Laying
+from layout.paper.sheets import lay
+from layout.products import PRODUCTS
 
 ENDS: tuple[dict[str, object], ...] = (
     *({"frame.bar_diameter": f"{mm} mm"} for mm in (6, 8, 10, 12, 15, 20, 28, 40)),
@@ -14,6 +18,12 @@ SETTS = ("4 epi", "5 epi", "6 epi", "8 epi", "10 epi", "12 epi", "2/cm", "2.5/cm
 SLANTS = ("shared", "face straight")
 
 
+def strips_of(changes: dict[str, object]) -> list[Laying]:
+    """How both strips of a kit lie on its paper."""
+    planned, metrics = plan_of(changes), font_metrics()
+    return [lay(planned, PRODUCTS[name].builds(planned, metrics)[0], metrics) for name in ("strip-near", "strip-far")]
+
+
 @pytest.mark.parametrize("paper", ["common", "a4", "letter"])
 @pytest.mark.parametrize("number", range(len(ENDS)))
 def test_twelve_inches_lie_in_one_piece(paper: str, number: int) -> None:
@@ -21,7 +31,7 @@ def test_twelve_inches_lie_in_one_piece(paper: str, number: int) -> None:
     for k, sett in enumerate(SETTS):
         twelve = {"weaving.width": "12 in", "frame.outer_width": "18 in", "sett.given": sett, "paper.size": paper}
         turned = {"weaving.slant": SLANTS[(k + number) % 2], "weaving.start": ("left", "right")[k % 2]}
-        for laying in layings_of(plan_of({**twelve, **turned, **ENDS[number]})):
+        for laying in strips_of({**twelve, **turned, **ENDS[number]}):
             assert [len(pieces) for pieces in laying.sheets] == [1]
             assert laying.part.length >= 304.8 - 25.4  # whole winds of a coarse sett may leave less than an inch
             low = any("Low form" in note for note in laying.notes)
@@ -33,5 +43,5 @@ def test_twelve_inches_lie_in_one_piece(paper: str, number: int) -> None:
 def test_a_tall_strip_stays_whole_where_the_sheet_allows_it() -> None:
     """On a large sheet the same strip is the full one, as high as the half turn and its gluing edge."""
     twelve = {"weaving.width": "12 in", "frame.outer_width": "18 in", "paper.size": "a3"}
-    assert [laying.part.height > 25 for laying in layings_of(plan_of(twelve))] == [True, True]
-    assert all(laying.notes == () for laying in layings_of(plan_of(twelve)))
+    assert [laying.part.height > 25 for laying in strips_of(twelve)] == [True, True]
+    assert all(laying.notes == () for laying in strips_of(twelve))

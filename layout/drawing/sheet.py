@@ -92,6 +92,6 @@ def sheet_of(name: str, parts: Sequence[Part]) -> Sheet:
 
 
 def marks_on(sheet: Sheet) -> int:
-    """How many marks that are measured stand on the sheet: winds, tens and units."""
-    measured = (Pen.MARK, Pen.TEN, Pen.UNIT)
+    """How many marks that are measured stand on the sheet: winds or ends, tens, units, limits and bold edges."""
+    measured = (Pen.MARK, Pen.TEN, Pen.UNIT, Pen.EDGE)
     return sum(1 for shape in sheet.shapes if isinstance(shape, Path) and shape.pen in measured)

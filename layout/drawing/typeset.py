@@ -31,6 +31,11 @@ def right(words: str, size: float, at: Point, metrics: FontMetrics) -> Text:
     return Text(Point(at.x - metrics.width(words, size), at.y), size, words)
 
 
+def centred(words: str, size: float, at: Point, metrics: FontMetrics) -> Text:
+    """`words` with their middle at `at`."""
+    return Text(Point(at.x - metrics.width(words, size) / 2, at.y), size, words)
+
+
 def is_tall(words: str) -> bool:
     """Whether any letter rises far above a plain capital: a capital with an accent, or a letter with two."""
     if any(letter in _TALL_ALONE for letter in words):

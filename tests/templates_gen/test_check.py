@@ -11,7 +11,7 @@ from pathlib import Path
 
 import pytest
 from cut_plates import OPERATIONS, plate
-from kits import FLAT, font_metrics, kit_of, plan_of
+from kits import FILES, FLAT, font_metrics, kit_of, plan_of
 
 from layout.drawing.sheet import Sheet
 from layout.kit.kit import Kit
@@ -22,8 +22,6 @@ from templates_gen.faults import FaultError
 from templates_gen.folder import MANIFEST
 from templates_gen.formats import FORMATS
 from templates_gen.generate import make
-
-FILES = ("strip-near.pdf", "strip-near.svg", "strip-far.pdf", "strip-far.svg", "kit.pdf")
 
 
 @pytest.fixture(scope="module")
@@ -56,8 +54,8 @@ def test_a_folder_that_is_right(made: Path) -> None:
     found = checked(made)
     assert [Path(each.file).name for each in found] == list(FILES)
     assert all(each.problems == () and each.asked == each.found and each.deviation <= 0.001 for each in found)
-    # 25 winds of 8 mm: 26 near marks and 5 lines every 4 cm, on a sheet of 595 x 790 units of 1/72 in (ISO 32000)
-    assert found[0].found == Count(1, (209.9028, 278.6944), 31)
+    # 25 winds of 8 mm: 26 near marks, 5 lines every 4 cm and 2 limits; 595 x 790 units of 1/72 in (ISO 32000)
+    assert found[0].found == Count(1, (209.9028, 278.6944), 33)
 
 
 def test_files_one_by_one_under_any_name(strips: Path) -> None:

@@ -1,7 +1,7 @@
 from __future__ import annotations
 
 import pytest
-from kits import kit_of, plan_of, sheets_of
+from kits import kit_of, layings_of, plan_of, sheets_of
 
 from layout.drawing.pens import PAINTING_ORDER
 from layout.drawing.shapes import Text
@@ -18,24 +18,27 @@ def said(sheet: Sheet) -> list[str]:
 @pytest.mark.parametrize("changes", [{}, TILES])
 def test_sheets_are_numbered_through(changes: dict[str, object]) -> None:
     """Near before far, each sheet named after its part and numbered among all of its file."""
-    sheets = [printed.sheet for printed in sheets_of(plan_of(changes))]
-    total = len(sheets)
-    for number, sheet in enumerate(sheets, 1):
-        end = "near" if number <= total / 2 else "far"
-        assert sheet.name == f"strip-{end} {number} of {total}"
-        assert f"Sheet {number} of {total}" in said(sheet)
+    planned = plan_of(changes)
+    sheets = [printed.sheet for printed in sheets_of(planned)]
+    names = [laying.part.name for laying in layings_of(planned) for _ in laying.sheets]
+    assert names[0] == "strip-near"
+    for number, (sheet, name) in enumerate(zip(sheets, names, strict=True), 1):
+        assert sheet.name == f"{name} {number} of {len(sheets)}"
+        assert f"Sheet {number} of {len(sheets)}" in said(sheet)
 
 
 @pytest.mark.parametrize("changes", [{}, TILES, {"paper.size": "11x17"}])
 def test_every_sheet_says_what_it_is(changes: dict[str, object]) -> None:
-    """Kit, part, sett, yarns and winds stand on every sheet, and where on the frame its part goes."""
+    """Kit, part, sett, yarns and winds stand on every sheet, and where on the frame a strip goes."""
     for printed in sheets_of(plan_of(changes)):
         words = said(printed.sheet)
-        end = "near" if "near" in printed.sheet.name else "far"
+        title = printed.pieces[0].part.title
         assert words.count("Heron frame") >= 1
-        assert f"Marking strip, {end} end: 2.5 ends per cm, 5 winds to 4 cm" in words
+        assert f"{title}: 2.5 ends per cm, 5 winds to 4 cm" in words
         assert any(row.startswith("Warp seine twine 12/6, weft three strands of wool") for row in words)
-        assert any(row.startswith(f"For the {'bottom' if end == 'near' else 'top'} of the frame") for row in words)
+        if "strip" in printed.sheet.name:
+            end = "bottom" if title == "Marking strip, near end" else "top"
+            assert any(row.startswith(f"For the {end} of the frame") for row in words)
 
 
 def test_sheets_are_the_size_of_the_paper() -> None:
