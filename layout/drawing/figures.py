@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Sequence
 
 from layout.drawing.metrics import FontMetrics
 from layout.drawing.pens import Pen
-from layout.drawing.shapes import Path, Point, Region, Shape, Step, Text, circle, filled, line
+from layout.drawing.shapes import Path, Point, Region, Shape, Step, Text, circle, filled, line, polygon, rectangle
 from layout.drawing.typeset import SMALL
 
 
@@ -37,9 +38,20 @@ def break_line(x: float, low: float, high: float) -> Path:
 
 def block(left: float, low: float, right: float, high: float) -> tuple[Shape, Shape]:
     """A piece of the frame: a tinted box with a thin grey outline."""
-    corners = (Point(left, low), Point(right, low), Point(right, high), Point(left, high))
-    outline = Path(corners[0], tuple(Step(point) for point in corners[1:]), Pen.HELP, closed=True)
-    return filled(corners, Pen.TINT), outline
+    outline = rectangle(left, low, right, high, Pen.HELP)
+    return filled(outline.points(), Pen.TINT), outline
+
+
+def notched_block(
+    left: float, right: float, edge: float, inner: float, notches: Sequence[float], wide: float, ground: float
+) -> tuple[Shape, Shape]:
+    """Such a piece with notches in its `edge`, each `wide` and as deep as to `ground`; it ends at y = `inner`."""
+    corners = [Point(left, inner), Point(left, edge)]
+    for x in notches:
+        corners += [Point(x - wide / 2, edge), Point(x - wide / 2, ground), Point(x + wide / 2, ground)]
+        corners.append(Point(x + wide / 2, edge))
+    corners += [Point(right, edge), Point(right, inner)]
+    return filled(corners, Pen.TINT), polygon(corners, Pen.HELP)
 
 
 def centred(words: str, at: Point, metrics: FontMetrics, size: float = SMALL) -> Text:

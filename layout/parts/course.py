@@ -4,15 +4,16 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from fractions import Fraction
-from typing import Literal, NamedTuple
+from typing import NamedTuple
 
-from layout.warps.warp import Warp
-
-Layer = Literal["face", "back"]
+from layout.warps.warp import Layer, Warp
 
 
 class Leg(NamedTuple):
-    """One pass in the picture, from x = `near` at the near end to x = `far` at the far end; `up` leads to the far one."""
+    """One pass in the picture, from x = `near` at the near end to x = `far` at the far end; if it goes `up`, that way.
+
+    Its `number` counts from 0 in the order of winding.
+    """
 
     number: int
     near: float
@@ -20,65 +21,48 @@ class Leg(NamedTuple):
     layer: Layer
     up: bool
 
-    @property
-    def begin(self) -> float:
-        """Where it comes from."""
-        return self.near if self.up else self.far
-
-    @property
-    def end(self) -> float:
-        """Where it leads."""
-        return self.far if self.up else self.near
-
 
 @dataclass(frozen=True, slots=True)
 class Course:
-    """`first` and `last` passes in the order of winding, x in mm from the middle of the picture.
+    """The passes that are drawn, in the order of winding; x in mm from the middle of the picture.
 
-    `left_out` passes lie between the two, in the gap from `gap[0]` to `gap[1]` (left to right); where it is 0 all are
-    drawn and `last` is empty. `half` is half the width that the passes take.
+    `groups` are those before and those after the gap, in which `left_out` more would lie, from `gap[0]` to `gap[1]`
+    (left to right); where nothing is left out there is one group. `half` is half the width of it all, and `scale` how
+    many times as wide as on the frame everything is drawn.
     """
 
-    first: tuple[Leg, ...]
-    last: tuple[Leg, ...]
+    groups: tuple[tuple[Leg, ...], ...]
     left_out: int
     half: float
     gap: tuple[float, float]
+    scale: float
 
     @property
     def legs(self) -> tuple[Leg, ...]:
         """Every pass that is drawn."""
-        return self.first + self.last
+        return tuple(leg for group in self.groups for leg in group)
 
 
 def course(warp: Warp, step: float, shown: int, gap: float) -> Course:
     """The passes of `warp`, one `step` mm a pitch; of more than twice `shown` (even) only so many on either side."""
-    passes = _passes(warp)
-    left_out = max(0, len(passes) - 2 * shown) // 2 * 2
-    count = shown if left_out else len(passes)
-    width = (len(passes) - left_out) * step + (gap if left_out else 0.0)
+    left_out = max(0, warp.ends - 2 * shown) // 2 * 2
+    count = shown if left_out else warp.ends
+    width = (warp.ends - left_out) * step + (gap if left_out else 0.0)
     toward, scale = warp.toward, Fraction(step) / warp.pitch
 
-    def placed(numbers: range, side: int) -> tuple[Leg, ...]:
-        """Those passes as far from one limit of the picture as they lie from that of the weaving, `scale` times."""
+    def group(numbers: range, side: int) -> tuple[Leg, ...]:
+        """Passes as far from one limit of the picture as they lie from that of the weaving, `scale` times."""
+        limit = toward * side * warp.width / 2
 
         def put(x: Fraction) -> float:
-            return float(toward * side * Fraction(width) / 2 + (x - toward * side * warp.width / 2) * scale)
+            return float(toward * side * Fraction(width) / 2 + (x - limit) * scale)
 
-        return tuple(
-            Leg(k, put(near), put(far), layer, up)
-            for k, (near, far, layer, up) in zip(numbers, (passes[k] for k in numbers), strict=True)
-        )
+        passes = ((k, warp.passes[k]) for k in numbers)
+        return tuple(Leg(k, put(one.near), put(one.far), one.layer, one.direction == "up") for k, one in passes)
 
-    break_at = toward * (count * step - width / 2)
-    edges = sorted((break_at, break_at + toward * gap))
-    first, last = range(count), range(count + left_out, len(passes))
-    return Course(placed(first, -1), placed(last, 1), left_out, width / 2, (edges[0], edges[1]))
-
-
-def _passes(warp: Warp) -> list[tuple[Fraction, Fraction, Layer, bool]]:
-    found: list[tuple[Fraction, Fraction, Layer, bool]] = []
-    for j in range(warp.winds):
-        found.append((warp.near[j], warp.far[j], "face", True))
-        found.append((warp.near[j + 1], warp.far[j], "back", False))
-    return found
+    begin = toward * (count * step - width / 2)
+    left, right = sorted((begin, begin + toward * gap))
+    groups = [group(range(count), -1)]
+    if left_out:
+        groups.append(group(range(count + left_out, warp.ends), 1))
+    return Course(tuple(groups), left_out, width / 2, (left, right), float(scale))

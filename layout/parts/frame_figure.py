@@ -39,8 +39,8 @@ def _frame(frame: Frame, wide: float, high: float, scale: float) -> list[Shape]:
     for x in (0.0, wide - side):
         shapes += block(x, 0.0, x + side, high)
     corners = [Point(0, 0), Point(wide, 0), Point(wide, high), Point(0, high)]
-    shapes += [line(one, other, Pen.UNIT) for one, other in zip(corners, corners[1:] + corners[:1], strict=True)]
-    shapes += [line(corners[k], corners[k + 2], Pen.RULE) for k in (0, 1)]
+    shapes += [line(one, other, Pen.EDGE) for one, other in zip(corners, corners[1:] + corners[:1], strict=True)]
+    shapes += [line(corners[k], corners[k + 2], Pen.THREAD) for k in (0, 1)]
     shapes.append(line(Point(wide / 2, -1.5), Point(wide / 2, high + 1.5), Pen.CENTRE))
     return shapes
 
