@@ -8,7 +8,9 @@ from typing import NamedTuple
 from layout.drawing.metrics import FontMetrics
 from layout.drawing.sheet import Part
 from layout.paper.joints import Build
+from layout.parts.frame_check import frame_check
 from layout.parts.strip import full_form_of, strip
+from layout.parts.winding import winding
 from layout.plan import Plan
 from layout.warps.warp import End
 
@@ -44,7 +46,27 @@ def _strip(end: End) -> Product:
     return Product(builds, alone)
 
 
-PRODUCTS: Mapping[str, Product] = {"strip-near": _strip("near"), "strip-far": _strip("far")}
+def _sheet(make: Callable[..., Part], forms: tuple[str, ...]) -> Product:
+    """A part that stays whole: `make(plan, metrics, low=)`."""
+
+    def builds(plan: Plan, metrics: FontMetrics) -> tuple[Build, ...]:
+        def build(low: bool, _: Sequence[float]) -> Part:
+            return make(plan, metrics, low=low)
+
+        return (build,)
+
+    def alone(plan: Plan, metrics: FontMetrics) -> tuple[Part, ...]:
+        return (make(plan, metrics),)
+
+    return Product(builds, alone, forms=forms)
+
+
+PRODUCTS: Mapping[str, Product] = {
+    "winding": _sheet(winding, ("pdf", "svg")),
+    "strip-near": _strip("near"),
+    "strip-far": _strip("far"),
+    "frame-check": _sheet(frame_check, ("pdf",)),
+}
 """Everything that can be made, in the order of the kit's sheets."""
 
 

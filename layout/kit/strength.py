@@ -34,11 +34,6 @@ def strength_errors(got: Mapping[str, Any]) -> Iterator[FieldError]:
         inside = exact_length(Length(diameter.mm * 3 / 4, diameter.unit))
         needed = f"less than the bar's diameter, {say_length(diameter)}"
         yield FieldError("frame.bar_bore", needed, say_length(strength.bar_bore), f'bar_bore = "{inside}"')
-    depth, width = got.get("frame.notch_depth"), strength.end_width
-    if depth and width and width.mm <= depth.mm:
-        wider = exact_length(Length(depth.mm * 6, depth.unit))
-        needed = f"more than the depth of the notches, {say_length(depth)}"
-        yield FieldError("frame.end_width", needed, say_length(width), f'end_width = "{wider}"')
 
 
 def strength_values(strength: Strength) -> dict[str, object]:

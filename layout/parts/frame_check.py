@@ -83,7 +83,8 @@ def checks(plan: Plan) -> tuple[Check, ...]:
 def _pull(plan: Plan, said: _Said) -> str:
     load = plan.load
     pounds = load.pull.value / float(NEWTONS["lb"])
-    force = f"{load.threads} threads of {load.tension_words} pull at each end with {load.pull.value:.0f} N, {pounds:.0f} lb."
+    newtons = f"{load.pull.value:.0f} N, {pounds:.0f} lb"
+    force = f"{load.threads} threads of {load.tension_words} pull at each end with {newtons}."
     most = f"more than {said(Fraction(load.most), 1)} (span / 500) slackens the middle."
     if load.bending is None:
         return f"{force} Lay a rule along an end when it is warped: {most}"

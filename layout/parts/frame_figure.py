@@ -2,15 +2,13 @@
 
 from __future__ import annotations
 
-from fractions import Fraction
-
 from layout.drawing.figures import arrow_head, block, centred
 from layout.drawing.metrics import FontMetrics
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Placing, Point, Shape, line
 from layout.drawing.typeset import SMALL
 from layout.frames.frame import Frame, RoundBar
-from layout.units import Length, say_length
+from layout.units import Length, mm_in, say_length, say_number
 
 WIDE, _HIGH = 72.0, 96.0
 _BESIDE = 9.0  # what a dimension line and its words take
@@ -69,5 +67,5 @@ def _dimension(length: Length, span: float, metrics: FontMetrics) -> list[Shape]
 def both(length: Length) -> str:
     """A length in its own unit, and in the other system to 0.1 mm or 0.01 in."""
     if length.imperial:
-        return f"{say_length(length)} ({float(length.mm):.1f} mm)"
-    return f"{say_length(length)} ({float(length.mm / Fraction(127, 5)):.2f} in)"
+        return f"{say_length(length)} ({say_number(length.mm, 1)} mm)"
+    return f"{say_length(length)} ({say_number(length.mm / mm_in('in'), 2)} in)"

@@ -17,6 +17,11 @@ from layout.parts.winding_words import legend, words
 from layout.plan import Plan
 
 _ARM, _OFF = 0.5, 1.5
+_NOTES = {
+    "wound": "Not to scale. Full lines run on the face of the frame, broken lines behind it.",
+    "notched": "Not to scale. All ends lie on the face; every turn goes round a tooth.",
+    "pegged": "Not to scale. All ends lie on the face; every peg turns two of them.",
+}
 
 
 def winding(plan: Plan, metrics: FontMetrics, *, low: bool = False) -> Part:
@@ -25,11 +30,9 @@ def winding(plan: Plan, metrics: FontMetrics, *, low: bool = False) -> Part:
     Its register crosses stand beside the frame, on the outermost lines of the near end (left, right) and the far end.
     """
     face = Face.of(plan, LOW if low else FULL)
-    behind = "behind" if plan.warp.kind != "notched" else "behind a tooth"
     shapes: list[Shape] = [*face.frame(), *face.pegs(), *face.heading(), *face.threads(), *face.tied()]
-    shapes += [*side_view(face, metrics), *words(face, metrics), *legend(face.scale, metrics, behind=behind)]
+    shapes += [*side_view(face, metrics), *words(face, metrics), *legend(face.scale, plan.warp.kind, metrics)]
     x, near, far = face.scale.outer / 2 + _OFF, face.height("near"), face.height("far")
     datum = Point(-x, near), Point(x, near), Point(-x, far)
     shapes += [hair for point in datum for hair in cross(point, _ARM, Pen.REGISTER)]
-    note = "Not to scale. Full lines run on the face of the frame, broken lines behind it."
-    return Part("winding", "How to wind", tuple(shapes), datum, face.scale.box, (note,), whole=True)
+    return Part("winding", "How to wind", tuple(shapes), datum, face.scale.box, (_NOTES[plan.warp.kind],), whole=True)

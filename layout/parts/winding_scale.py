@@ -15,8 +15,8 @@ class Scale:
 
     A pitch is one of `steps` wide (wound, or on the face alone); so many passes are `shown` before and after a `gap`,
     whose break lines stand `inset` within it. `reach` is the height from outermost line to outermost line, `inner` the
-    width between the sides, each `side` wide and `past` longer than the frame ends, which are `bar` high. Words stand in
-    rows of `row`. The side view lies `apart` from the frame and takes `beside`.
+    width between the sides, each `side` wide and `past` longer than the frame ends, which are `bar` high. Words stand
+    in rows of `row`. The side view lies `apart` from the frame and takes `beside`.
     """
 
     steps: tuple[float, float]

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Sequence
 
 from layout.drawing.figures import arrow_head, block, centred, knot
@@ -47,15 +48,14 @@ def _bars(face: Face, x: float) -> list[Shape]:
 
 def _boards(face: Face, x: float) -> list[Shape]:
     """Boards in a loop of thread that goes round their edges, and the tie-on on the face of the near one."""
-    scale = face.scale
-    half, turn = _BOARD * scale.bar / 2, _OFF
-    left, right, low, high = x - half - turn, x + half + turn, -turn, scale.reach + turn
-    corners = ((x - half, scale.reach, 180), (x + half, scale.reach, 90), (x + half, 0.0, 0), (x - half, 0.0, -90))
+    half, reach = _BOARD * face.scale.bar / 2, face.scale.reach
+    corners = ((x - half, reach, 180), (x + half, reach, 90), (x + half, 0.0, 0), (x - half, 0.0, -90))
     steps: list[Step] = []
-    for (at_x, at_y, angle), before in zip(
-        corners, ((left, scale.reach), (x + half, high), (right, 0.0), (x - half, low)), strict=True
-    ):
-        steps += [Step(Point(*before)), *arc(Point(at_x, at_y), turn, angle, angle - 90)]
+    for at_x, at_y, angle in corners:
+        turn = arc(Point(at_x, at_y), _OFF, angle, angle - 90)
+        begin = math.radians(angle)
+        steps += [Step(Point(at_x + _OFF * math.cos(begin), at_y + _OFF * math.sin(begin))), *turn]
+    left = x - half - _OFF
     loop = Path(Point(left, 0.0), tuple(steps), Pen.THREAD)
     return [*_wood(face, x), loop, knot(Point(left, face.inside("near", 0.6)))]
 

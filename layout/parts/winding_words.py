@@ -7,11 +7,13 @@ from layout.drawing.metrics import FontMetrics
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Point, Shape, Text, line
 from layout.drawing.typeset import LEAD, SMALL
+from layout.frames.frame import Kind
 from layout.parts.course import Leg
 from layout.parts.winding_face import ENDS, Face
 from layout.parts.winding_scale import Scale
 from layout.warps.warp import End
 
+_BEHIND = {"wound": "behind", "notched": "behind a tooth"}  # between pegs nothing runs behind
 _SAMPLE, _TO_WORDS, _BETWEEN = 7.0, 9.0, 7.0
 
 
@@ -36,10 +38,17 @@ def _row(face: Face, end: End, row: int) -> float:
 def _counts(face: Face, metrics: FontMetrics) -> list[Shape]:
     scale, toward = face.scale, face.plan.warp.toward
     at = Point(-scale.outer / 2, scale.box[3] - LEAD * metrics.ascent)
-    said = face.plan.count_words
+    said = _fitting(face.plan.count_words, scale.box[2] - at.x - 9, metrics)
     middle = Point(at.x + metrics.width(said, LEAD) + 6, at.y + metrics.cap * LEAD / 2)
     shaft = line(Point(middle.x - toward * 3, middle.y), Point(middle.x + toward * 2, middle.y), Pen.HELP)
     return [Text(at, LEAD, said), shaft, arrow_head(Point(middle.x + toward * 2, middle.y), Point(toward, 0))]
+
+
+def _fitting(said: str, room: float, metrics: FontMetrics) -> str:
+    """As many of the clauses of `said`, from the first, as find room."""
+    while metrics.width(said, LEAD) > room:
+        said = said.rpartition(", ")[0]
+    return said
 
 
 def _numbers(face: Face, metrics: FontMetrics) -> list[Text]:
@@ -71,12 +80,13 @@ def _left_out(face: Face, metrics: FontMetrics) -> list[Text]:
     return [centred(said, Point(middle, face.scale.reach / 2 + (1 - k) * row), metrics) for k, said in enumerate(lines)]
 
 
-def legend(scale: Scale, metrics: FontMetrics, *, behind: str) -> list[Shape]:
+def legend(scale: Scale, kind: Kind, metrics: FontMetrics) -> list[Shape]:
     """What the lines mean, in rows under the picture, and that it is not to scale."""
     left, right = -scale.outer / 2, scale.box[2]
     x, y = left, scale.box[1] + scale.row * (scale.legend_rows - 0.5)
     shapes: list[Shape] = []
-    for sample, said in (("face", "on the face"), ("back", behind), ("knot", "knot"), ("rows", "two heading rows")):
+    behind = [("back", _BEHIND[kind])] if kind in _BEHIND else []
+    for sample, said in (("face", "on the face"), *behind, ("knot", "knot"), ("rows", "two heading rows")):
         width = metrics.width(said, SMALL)
         if x + _TO_WORDS + width > right:
             x, y = left, y - scale.row

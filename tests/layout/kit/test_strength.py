@@ -15,14 +15,6 @@ def test_a_bore_must_leave_a_wall() -> None:
     assert read_kit(changed(ROUND, frame__bar_bore=sentence.split('"')[-2]), METRICS)
 
 
-def test_notches_must_leave_some_of_the_board() -> None:
-    """A board no wider than its notches are deep is refused, and the example works."""
-    values = changed(NOTCHED, frame__end_width="5 mm", frame__notch_depth="6 mm")
-    sentence = only_refusal(values, "frame.end_width")
-    assert "more than the depth of the notches, 6 mm" in sentence
-    assert read_kit(changed(NOTCHED, frame__end_width=sentence.split('"')[-2]), METRICS)
-
-
 @pytest.mark.parametrize(
     ("values", "key"),
     [
