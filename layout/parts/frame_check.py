@@ -22,7 +22,7 @@ from layout.parts.frame_figure import WIDE, frame_figure
 from layout.plan import Plan
 from layout.units import mm_in, say_number
 
-_COLUMN, _APART, _INDENT, _BLANK, _AIR = 88.0, 10.0, 5.0, 6.4, 2.6
+_COLUMN, _APART, _INDENT, _BLANK, _AIR, _LESS = 90.0, 10.0, 5.0, 6.4, 2.6, 0.8
 _CORNER, _ARM = 0.8, 0.5
 CAUTION = "A warped frame is under tension: keep your face clear of it when you cut or untie the warp."
 
@@ -39,13 +39,14 @@ def frame_check(plan: Plan, metrics: FontMetrics, *, low: bool = False) -> Part:
     """The check sheet of a plan's frame; `low` gives it without the picture and with less white."""
     column = _Column(metrics, low)
     shapes, foot = column.set(checks(plan))
-    left = -_CORNER if low else -WIDE - _APART
+    left, beside = -_CORNER, -_CORNER
     if not low:
+        left, beside = -WIDE - _APART, -_APART / 2
         picture, floor = frame_figure(plan.kit.frame, metrics)
         shapes += Placing(0, left, 0).shapes(picture)
         foot = min(foot, floor)
     box = (left - _CORNER, foot - _CORNER, _COLUMN + _CORNER, _CORNER)
-    datum = Point(left, foot), Point(_COLUMN, foot), Point(left, 0.0)
+    datum = Point(beside, foot), Point(_COLUMN, foot), Point(beside, 0.0)
     shapes += [hair for point in datum for hair in cross(point, _ARM, Pen.REGISTER)]
     note = "Check the frame before you warp it, and write down what you find."
     return Part("frame-check", "Frame check", tuple(shapes), datum, box, (note,), whole=True)
@@ -61,19 +62,19 @@ def checks(plan: Plan) -> tuple[Check, ...]:
     return (
         Check(
             "Diagonals",
-            f"From corner to corner, both {said(diagonal)}. They may differ by {said(aside, 1)}.",
+            f"From corner to corner, both {said(diagonal)}; at most {said(aside, 1)} apart.",
             ("one", "other"),
         ),
         Check(
             "Ends parallel",
-            f"From outermost line to outermost line, at both sides {said(height)}. "
-            f"They may differ by half a pitch, {said(pitch / 2, 1)}.",
+            f"From outermost line to outermost line, at both sides {said(height)}; "
+            f"at most {said(pitch / 2, 1)} apart, half a pitch.",
             ("left", "right"),
         ),
         Check(
             "Centre",
-            f"Mark each end {said(width / 2)} from the left side and from the right: the centre is midway between "
-            "the marks. Threads along both diagonals cross over it. Never take it from a strip.",
+            f"On each end midway between two marks, {said(width / 2)} from the left side and from the right; threads "
+            "along both diagonals cross over it. Never take it from a strip.",
             (),
         ),
         Check("Pull of the warp", _pull(plan, said), ("bent by",)),
@@ -134,7 +135,7 @@ class _Column:
         if item.blanks:
             y -= _BLANK if not self.low else LEADING * SMALL
             shapes += self.blanks(item.blanks, y)
-        return shapes, y - (_AIR if not self.low else 1.2)
+        return shapes, y - (_AIR if not self.low else _LESS)
 
     def blanks(self, names: Sequence[str], y: float) -> list[Shape]:
         """Named lines to write on, side by side on the baseline y."""

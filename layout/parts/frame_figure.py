@@ -37,22 +37,24 @@ def _frame(frame: Frame, wide: float, high: float, scale: float) -> list[Shape]:
     for x in (0.0, wide - side):
         shapes += block(x, 0.0, x + side, high)
     corners = [Point(0, 0), Point(wide, 0), Point(wide, high), Point(0, high)]
-    shapes += [line(one, other, Pen.EDGE) for one, other in zip(corners, corners[1:] + corners[:1], strict=True)]
-    shapes += [line(corners[k], corners[k + 2], Pen.THREAD) for k in (0, 1)]
-    shapes.append(line(Point(wide / 2, -1.5), Point(wide / 2, high + 1.5), Pen.CENTRE))
+    shapes += [line(one, other, Pen.REGISTER) for one, other in zip(corners, corners[1:] + corners[:1], strict=True)]
+    shapes += [line(corners[k], corners[k + 2], Pen.CENTRE) for k in (0, 1)]
+    shapes.append(line(Point(wide / 2, 0), Point(wide / 2, high), Pen.CENTRE))
     return shapes
 
 
 def _across(length: Length, left: float, wide: float, y: float, metrics: FontMetrics) -> list[Shape]:
-    return Placing(0, left, y).shapes(_dimension(length, wide, metrics))
+    return Placing(0, left, y).shapes(_dimension(length, wide, wide / 2, metrics))
 
 
 def _upward(length: Length, x: float, high: float, metrics: FontMetrics) -> list[Shape]:
-    return Placing(90, x + _BESIDE / 2 + 2.5, -high).shapes(_dimension(length, high, metrics))
+    longer = metrics.width(both(length), SMALL) > high  # then the words end with the line, and begin before it
+    middle = high - metrics.width(both(length), SMALL) / 2 if longer else high / 2
+    return Placing(90, x + _BESIDE / 2 + 2.5, -high).shapes(_dimension(length, high, middle, metrics))
 
 
-def _dimension(length: Length, span: float, metrics: FontMetrics) -> list[Shape]:
-    """A dimension line from x = 0 to `span` with its length in both systems under it."""
+def _dimension(length: Length, span: float, middle: float, metrics: FontMetrics) -> list[Shape]:
+    """A dimension line from x = 0 to `span` with its length in both systems under it, about x = `middle`."""
     y = SMALL + 2.0
     ends = (Point(0, y), Point(span, y))
     return [
@@ -60,7 +62,7 @@ def _dimension(length: Length, span: float, metrics: FontMetrics) -> list[Shape]
         *(line(Point(x, y - 1.2), Point(x, y + 1.2), Pen.HELP) for x in (0.0, span)),
         arrow_head(Point(1.3, y), Point(-1, 0)),
         arrow_head(Point(span - 1.3, y), Point(1, 0)),
-        centred(both(length), Point(span / 2, y - 2.6), metrics),
+        centred(both(length), Point(middle, y - 2.6), metrics),
     ]
 
 

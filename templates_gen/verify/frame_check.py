@@ -9,6 +9,7 @@ from decimal import Decimal
 from fractions import Fraction
 
 from layout.drawing.pens import Pen
+from layout.drawing.shapes import Path
 from layout.frames.bar import MODULI
 from layout.frames.frame import NotchedEnd, RoundBar
 from layout.kit.kit import Kit
@@ -20,6 +21,7 @@ from templates_gen.verify.ways import ways
 
 _TITLES = ("Diagonals", "Ends parallel", "Centre", "Pull of the warp", "A warped frame is under tension")
 _DIMENSIONS = "untie the warp."  # what follows stands at the dimension lines
+_ARMS = 2.0  # a longer line than this is no hair of a register cross
 _PICTURE = 120.0  # a part longer than this shows the frame
 
 
@@ -37,21 +39,29 @@ def prove_frame_check(plan: Plan, pieces: Sequence[Seen], *, on_paper: bool) -> 
 
 
 def _picture(kit: Kit, seen: Seen) -> tuple[list[str], float]:
-    """Four edges in the frame's proportions, and the two diagonals from corner to corner."""
-    drawn: dict[Pen, list[tuple[tuple[float, float], ...]]] = {Pen.EDGE: [], Pen.THREAD: []}
-    for path in seen.lines():
-        if path.pen in drawn:
-            drawn[path.pen].append(tuple(sorted((round(x, 6), round(y, 6)) for x, y in path.points())))
-    corners = sorted({at for edge in drawn[Pen.EDGE] for at in edge})
-    if len(drawn[Pen.EDGE]) != 4 or len(corners) != 4 or len(drawn[Pen.THREAD]) != 2:
-        return ["shows no frame with four edges and two diagonals"], 0.0
-    (left, low), _, _, (right, high) = corners
-    ratio = kit.frame.outer_width.mm / kit.frame.outer_height.mm
-    off = abs((right - left) - float(ratio) * (high - low))
-    wanted = {((left, low), (right, high)), ((left, high), (right, low))}
-    ends = [min(max(math.dist(a, c), math.dist(b, d)) for c, d in wanted) for a, b in drawn[Pen.THREAD]]
-    off = max(off, *ends)
+    """Four edges in the frame's proportions, both diagonals from corner to corner, and the centre line between them."""
+    edges, centres = (
+        {tuple(sorted(path.points())) for path in seen.lines() if path.pen is pen and _length(path) > _ARMS}
+        for pen in (Pen.REGISTER, Pen.CENTRE)
+    )
+    corners = sorted(at for edge in edges for at in edge)
+    if len(edges) != 4 or len(centres) != 3:
+        return ["shows no frame with four edges, two diagonals and a centre line"], 0.0
+    (left, low), (right, high) = corners[0], corners[-1]
+    middle = (left + right) / 2
+    ratio = float(kit.frame.outer_width.mm / kit.frame.outer_height.mm)
+    wanted = {
+        ((left, low), (right, high)),
+        ((left, high), (right, low)),
+        ((middle, low), (middle, high)),
+    }
+    ends = [min(max(math.dist(a, c), math.dist(b, d)) for c, d in wanted) for a, b in centres]
+    off = max(abs((right - left) - ratio * (high - low)), *ends)
     return ([f"its picture is {off * 1000:.1f} micrometres off"] if off > LIMIT else []), off
+
+
+def _length(path: Path) -> float:
+    return math.dist(path.start, path.steps[0].end)
 
 
 def _numbers(kit: Kit, sett: Fraction) -> Mapping[str, list[tuple[Fraction, int]]]:
