@@ -30,7 +30,7 @@ class Plan:
     @property
     def load(self) -> Load:
         """The pull of the warp on a frame end, and how far the end gives way."""
-        return load_on(self.kit.frame, self.kit.strength, self.warp.ends, self.warp.width)
+        return load_on(self.kit.frame, self.kit.strength, sum(self.warp.threads), self.warp.width)
 
     @property
     def sett_words(self) -> str:
@@ -61,7 +61,7 @@ def plan(kit: Kit) -> Plan:
     notches = ends.density if isinstance(ends, NotchedEnd) else None
     sett = take_sett(kit.sett, counted_by(ends.name), notches)
     warp = warp_on(sett, kit.frame, kit.weaving)
-    load = load_on(kit.frame, kit.strength, warp.ends, warp.width)
+    load = load_on(kit.frame, kit.strength, sum(warp.threads), warp.width)
     amounts = reckon(kit, warp)
     notes = sett.notes + warp.notes + load.notes + amounts.notes
     warnings = sett.warnings + warp.warnings + load.warnings + amounts.warnings

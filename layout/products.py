@@ -8,7 +8,9 @@ from typing import NamedTuple
 from layout.drawing.metrics import FontMetrics
 from layout.drawing.sheet import Part
 from layout.paper.joints import Build
+from layout.parts.frame_check import frame_check
 from layout.parts.strip import full_form_of, strip
+from layout.parts.winding import winding
 from layout.parts.wrap_gauge import wrap_gauge
 from layout.plan import Plan
 from layout.warps.warp import End
@@ -45,17 +47,27 @@ def _strip(end: End) -> Product:
     return Product(builds, alone)
 
 
-def _gauge() -> Product:
-    def builds(plan: Plan, metrics: FontMetrics) -> tuple[Build, ...]:
-        return (lambda _low, _joints: wrap_gauge(plan, metrics),)
+def _sheet(make: Callable[..., Part], forms: tuple[str, ...]) -> Product:
+    """A part that stays whole: `make(plan, metrics, low=)`."""
 
-    return Product(builds, lambda plan, metrics: (wrap_gauge(plan, metrics),))
+    def builds(plan: Plan, metrics: FontMetrics) -> tuple[Build, ...]:
+        def build(low: bool, _: Sequence[float]) -> Part:
+            return make(plan, metrics, low=low)
+
+        return (build,)
+
+    def alone(plan: Plan, metrics: FontMetrics) -> tuple[Part, ...]:
+        return (make(plan, metrics),)
+
+    return Product(builds, alone, forms=forms)
 
 
 PRODUCTS: Mapping[str, Product] = {
+    "winding": _sheet(winding, ("pdf", "svg")),
     "strip-near": _strip("near"),
     "strip-far": _strip("far"),
-    "wrap-gauge": _gauge(),
+    "wrap-gauge": _sheet(lambda plan, metrics, low=False: wrap_gauge(plan, metrics), ("pdf", "svg")),
+    "frame-check": _sheet(frame_check, ("pdf",)),
 }
 """Everything that can be made, in the order of the kit's sheets."""
 

@@ -21,7 +21,7 @@ def load_rows(load: Load) -> list[tuple[str, str, str]]:
     """For people: the pull on each frame end, and how far it bends."""
     newtons = load.pull.value
     both = f"{newtons:.1f} N, {newtons / float(NEWTONS['lb']):.1f} lb"
-    pull = ("Pull on each end", both, f"{load.ends} ends of {load.tension_words} each")
+    pull = ("Pull on each end", both, f"{load.threads} threads of {load.tension_words} each")
     if load.bending is None:
         return [pull, ("Bending", "not known", load.wanting)]
     how = f"the middle of an end, {load.bending.how.value}; at most {load.most:.2f} mm is good (span / 500)"

@@ -42,7 +42,9 @@ class Pen(Enum):
     TEN = "ten"  # every tenth wind
     UNIT = "unit"  # each marking unit
     EDGE = "edge"  # limits of the weaving, bold edges
-    SOLID = "solid"  # arrow heads
+    THREAD_BACK = "thread behind"  # warp that runs behind the frame, in pictures
+    THREAD = "thread"  # warp on the face, in pictures
+    SOLID = "solid"  # arrow heads, knots
     ENGRAVE = "engrave"  # areas that a laser engraves
     SCORE = "score"  # lines that a laser scores
     THROUGH = "cut through"  # outlines that a laser cuts, inner ones first
@@ -67,6 +69,8 @@ _INKS = {
     Pen.TEN: Ink(0.5),
     Pen.UNIT: Ink(0.35),
     Pen.EDGE: Ink(0.7),
+    Pen.THREAD_BACK: Ink(0.35, grey=0.4, dash=(1.6, 1.0)),
+    Pen.THREAD: Ink(0.5, grey=0.1),
     Pen.SOLID: Ink(0),
     Pen.ENGRAVE: Ink(0, grey=0.3),
     Pen.SCORE: Ink(0.25, grey=0.5),

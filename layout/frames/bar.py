@@ -78,11 +78,11 @@ class Board:
         return float(thick * wide**3) / 12
 
 
-def pull(ends: Number, tension: Figure) -> Figure:
-    """The pull in N of all ends on one bar; every end pulls at both bars, whether it lies on the face or the back."""
-    count = whole(ends, "ends", "the number of ends", "ends = 60")
-    each = above_zero(tension.value, "tension", "the tension of an end in newtons", "tension = 2")
-    return computed(float(count * each), f"{count} ends of {plain(each)} N each.", tension)
+def pull(threads: Number, tension: Figure) -> Figure:
+    """The pull in N of all threads on one bar; each pulls at both bars, whether it lies on the face or the back."""
+    count = whole(threads, "threads", "the number of threads", "threads = 60")
+    each = above_zero(tension.value, "tension", "the tension of a thread in newtons", "tension = 2")
+    return computed(float(count * each), f"{count} threads of {plain(each)} N each.", tension)
 
 
 def deflection(bar: Bar | Board, load: Figure, loaded_mm: Number | None = None) -> Figure:

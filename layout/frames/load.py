@@ -22,13 +22,13 @@ _FORMULA = (
 
 @dataclass(frozen=True, slots=True)
 class Load:
-    """The pull on one frame end in N, and what it does.
+    """The pull of all `threads` on one frame end in N, each with that `tension`, and what it does.
 
     `bending` is how far its middle gives way in mm, None where the kit does not say what that needs (`wanting`, a
     sentence); `most` is how far it may.
     """
 
-    ends: int
+    threads: int
     tension: Force
     pull: Figure
     bending: Figure | None
@@ -39,33 +39,36 @@ class Load:
 
     @property
     def tension_words(self) -> str:
-        """The tension of an end, and whether it was assumed."""
+        """The tension of a thread, and whether it was assumed."""
         return say_force(self.tension) + (" (assumed)" if self.pull.assumptions else "")
 
 
-def load_on(frame: Frame, strength: Strength, ends: int, width_mm: Fraction) -> Load:
-    """The load of `ends` ends over the middle `width_mm` of either end of `frame`, which both carry all of it."""
+def load_on(frame: Frame, strength: Strength, threads: int, width_mm: Fraction) -> Load:
+    """The load of so many threads over the middle `width_mm` of either end of `frame`, which both carry all of it."""
     tension = strength.tension or USUAL_TENSION
-    force = pull(ends, _tension(strength.tension))
+    force = pull(threads, _tension(strength.tension))
     span = frame.outer_width.mm - 2 * frame.side_width.mm
     most = float(span) / SPAN_OVER
     bar = _end_of(frame.ends, strength, span)
     if isinstance(bar, str):
-        return Load(ends, tension, force, None, most, bar)
+        return Load(threads, tension, force, None, most, bar)
     bent = deflection(bar, force, width_mm)
     notes = (" ".join((_FORMULA, *bent.assumptions)),)
-    return Load(ends, tension, force, bent, most, "", notes, deflection_warnings(bar, bent))
+    return Load(threads, tension, force, bent, most, "", notes, deflection_warnings(bar, bent))
 
 
 def _tension(said: Force | None) -> Figure:
     if said:
-        return measured(float(said.newtons), f"An end pulls with {say_force(said)}, as stated.")
-    usual = f"An end pulls with {say_force(USUAL_TENSION)}, a round figure for a warp wound by hand, from memory."
+        return measured(float(said.newtons), f"A thread pulls with {say_force(said)}, as stated.")
+    usual = f"A thread pulls with {say_force(USUAL_TENSION)}, a round figure for a warp wound by hand, from memory."
     return assumed(float(USUAL_TENSION.newtons), usual)
 
 
 def _end_of(ends: Ends, strength: Strength, span: Fraction) -> Bar | Board | str:
-    """A frame end as a beam, or what the kit would have to say of it."""
+    """A frame end as a beam, or what the kit would have to say of it.
+
+    A board with notches is as wide as what they leave; the holes of pegs, which the pegs fill, are left aside.
+    """
     material, width, bore = strength.material, strength.end_width, strength.bar_bore
     if isinstance(ends, RoundBar):
         if material is None:
@@ -74,5 +77,5 @@ def _end_of(ends: Ends, strength: Strength, span: Fraction) -> Bar | Board | str
     if material is None or width is None:
         lacking = [key for key, value in (("frame.material", material), ("frame.end_width", width)) if value is None]
         return f"to know it, give {' and '.join(lacking)}"
-    cut_away = ends.notch_depth.mm if isinstance(ends, NotchedEnd) else 0
-    return Board(ends.thickness.mm, width.mm - cut_away, span, modulus(material))
+    cut = ends.notch_depth.mm if isinstance(ends, NotchedEnd) else 0
+    return Board(ends.thickness.mm, width.mm - cut, span, modulus(material))

@@ -12,8 +12,8 @@ from layout.units import Length
 class Strength:
     """None where the kit says nothing.
 
-    `tension` is the pull of one end, `material` what the ends are made of; a round bar may have a `bar_bore`, a board
-    has an `end_width`, measured the way the warp pulls.
+    `tension` is the pull of one thread, `material` what the ends are made of; a round bar may have a `bar_bore`, a
+    board has an `end_width`, measured the way the warp pulls.
     """
 
     tension: Force | None = None

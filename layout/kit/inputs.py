@@ -178,7 +178,7 @@ INPUTS = (
         low=_mm(3),
         high=_mm(1500),
     ),
-    Input("frame.tension", "force", "How hard one end of the warp pulls; left out, 1.5 N is assumed.", '"150 g"'),
+    Input("frame.tension", "force", "How hard one thread of the warp pulls; left out, 1.5 N is assumed.", '"150 g"'),
     Input("frame.material", "choice", "What the frame ends are made of.", '"beech"', choices=tuple(MODULI)),
     Input(
         "frame.bar_bore",

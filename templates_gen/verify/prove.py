@@ -9,14 +9,18 @@ from layout.plan import Plan
 from templates_gen.verify.bars import check_bars
 from templates_gen.verify.compare import NOTHING, Findings
 from templates_gen.verify.expected import sett_is_sound
+from templates_gen.verify.frame_check import prove_frame_check
 from templates_gen.verify.gauge import prove_gauge
 from templates_gen.verify.marks import prove_strip
 from templates_gen.verify.seen import Seen, seen_on
+from templates_gen.verify.winding import prove_winding
 
 PROOFS: Mapping[str, Callable[..., Findings]] = {
+    "winding": prove_winding,
     "strip-near": prove_strip,
     "strip-far": prove_strip,
     "wrap-gauge": prove_gauge,
+    "frame-check": prove_frame_check,
 }
 """By the name of a part: `proof(plan, pieces, on_paper=)` over all pieces of that part in a file."""
 

@@ -19,7 +19,7 @@ def test_widths_come_from_the_series() -> None:
 def test_no_two_lines_look_alike() -> None:
     """From width, dash and grey alone a reader tells which pen drew a line."""
     lines = [pen for pen in Pen if not pen.ink.fills]
-    assert len(lines) == 13
+    assert len(lines) == 15
     assert all(one.ink != other.ink for one, other in combinations(lines, 2))
 
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 
 import pytest
-from kits import FLAT, kit_of, plan_of
+from kits import FLAT, NOTCHED, PEGGED, kit_of, plan_of
 from scipy.integrate import quad
 
 from layout.figure import How
@@ -39,6 +39,12 @@ def test_a_stated_tension_is_reckoned_with() -> None:
     assert said.tension_words == "2 N"
 
 
+def test_doubled_ends_pull_twice() -> None:
+    """Two threads to an end, and the outer end at each side of four: 2 (50 + 2) = 104 threads of 2 N."""
+    said = load(BEECH | {"weaving.doubled_warp": True, "weaving.doubled_selvedges": 1})
+    assert (said.threads, said.pull.value) == (104, 208)
+
+
 def test_a_tension_left_out_is_assumed_and_said_to_be() -> None:
     """50 ends of 1.5 N are 75 N."""
     said = load({})
@@ -53,6 +59,8 @@ def test_a_tension_left_out_is_assumed_and_said_to_be() -> None:
         (BEECH | {"frame.material": "steel"}, math.pi * 16**4 / 64, 200_000),
         (BEECH | {"frame.bar_bore": "12 mm"}, math.pi * (16**4 - 12**4) / 64, 13_000),
         (BEECH | FLAT | {"frame.end_width": "30 mm"}, 18 * 30**3 / 12, 13_000),
+        (BEECH | NOTCHED | {"frame.end_width": "36 mm"}, 12 * 30**3 / 12, 13_000),
+        (BEECH | PEGGED | {"frame.end_width": "30 mm"}, 15 * 30**3 / 12, 13_000),
     ],
 )
 def test_bending_is_that_of_the_beam(changes: dict[str, object], inertia: float, modulus: float) -> None:

@@ -1,0 +1,148 @@
+"""The frame check sheet: what to measure on the frame before it is warped, and what the numbers must be.
+
+All is found from the frame itself. A far end that stands s aside makes the diagonals d1, d2 of a frame W wide differ by
+about 2 W s / d (from d1^2 - d2^2 = 4 W s), which gives the difference that half a pitch allows.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from fractions import Fraction
+from math import hypot
+from typing import NamedTuple
+
+from layout.drawing.metrics import FontMetrics
+from layout.drawing.pens import Pen
+from layout.drawing.shapes import Placing, Point, Shape, Text, cross, line
+from layout.drawing.sheet import Part
+from layout.drawing.typeset import LEAD, LEADING, SMALL, paragraph, paragraph_height, wrap
+from layout.forces import NEWTONS
+from layout.parts.frame_figure import WIDE, frame_figure
+from layout.plan import Plan
+from layout.units import mm_in, say_number
+
+_COLUMN, _APART, _INDENT, _BLANK, _AIR, _LESS = 90.0, 10.0, 5.0, 6.4, 2.6, 0.8
+_CORNER, _ARM = 0.8, 0.5
+CAUTION = "A warped frame is under tension: keep your face clear of it when you cut or untie the warp."
+
+
+class Check(NamedTuple):
+    """One thing to measure: its `title`, what must come out, and the names of the blanks to write on."""
+
+    title: str
+    sentence: str
+    blanks: tuple[str, ...]
+
+
+def frame_check(plan: Plan, metrics: FontMetrics, *, low: bool = False) -> Part:
+    """The check sheet of a plan's frame; `low` gives it without the picture and with less white."""
+    column = _Column(metrics, low)
+    shapes, foot = column.set(checks(plan))
+    left, beside = -_CORNER, -_CORNER
+    if not low:
+        left, beside = -WIDE - _APART, -_APART / 2
+        picture, floor = frame_figure(plan.kit.frame, metrics)
+        shapes += Placing(0, left, 0).shapes(picture)
+        foot = min(foot, floor)
+    box = (left - _CORNER, foot - _CORNER, _COLUMN + _CORNER, _CORNER)
+    datum = Point(beside, foot), Point(_COLUMN, foot), Point(beside, 0.0)
+    shapes += [hair for point in datum for hair in cross(point, _ARM, Pen.REGISTER)]
+    note = "Check the frame before you warp it, and write down what you find."
+    return Part("frame-check", "Frame check", tuple(shapes), datum, box, (note,), whole=True)
+
+
+def checks(plan: Plan) -> tuple[Check, ...]:
+    """What to measure on the frame of a plan, in order."""
+    frame, pitch = plan.kit.frame, plan.warp.pitch
+    width, height = frame.outer_width.mm, frame.outer_height.mm
+    diagonal = Fraction(hypot(width, height))
+    aside = width * pitch / diagonal
+    said = _Said(frame.outer_width.imperial)
+    return (
+        Check(
+            "Diagonals",
+            f"From corner to corner, both {said(diagonal)}; at most {said(aside, 1)} apart.",
+            ("one", "other"),
+        ),
+        Check(
+            "Ends parallel",
+            f"From outermost line to outermost line, at both sides {said(height)}; "
+            f"at most {said(pitch / 2, 1)} apart, half a pitch.",
+            ("left", "right"),
+        ),
+        Check(
+            "Centre",
+            f"On each end midway between two marks, {said(width / 2)} from the left side and from the right; threads "
+            "along both diagonals cross over it. Never take it from a strip.",
+            (),
+        ),
+        Check("Pull of the warp", _pull(plan, said), ("bent by",)),
+    )
+
+
+def _pull(plan: Plan, said: _Said) -> str:
+    load = plan.load
+    pounds = load.pull.value / float(NEWTONS["lb"])
+    newtons = f"{load.pull.value:.0f} N, {pounds:.0f} lb"
+    force = f"{load.threads} threads of {load.tension_words} pull at each end with {newtons}."
+    most = f"more than {said(Fraction(load.most), 1)} (span / 500) slackens the middle."
+    if load.bending is None:
+        return f"{force} Lay a rule along an end when it is warped: {most}"
+    return f"{force} It bends by {said(Fraction(load.bending.value), 1)} (computed); {most}"
+
+
+@dataclass(frozen=True, slots=True)
+class _Said:
+    """Says lengths in both systems, the kit's own first: to 0.1 mm and 0.01 in, or one figure `finer`."""
+
+    imperial: bool
+
+    def __call__(self, mm: Fraction, finer: int = 0) -> str:
+        both = (f"{say_number(mm, 1 + finer)} mm", f"{say_number(mm / mm_in('in'), 2 + finer)} in")
+        return ", ".join(both[::-1] if self.imperial else both)
+
+
+@dataclass(frozen=True, slots=True)
+class _Column:
+    metrics: FontMetrics
+    low: bool
+
+    def set(self, items: Sequence[Check]) -> tuple[list[Shape], float]:
+        """The checks one under the other from y = 0 down, the caution last, and the y of the foot."""
+        shapes: list[Shape] = []
+        y = 0.0
+        for number, item in enumerate(items, 1):
+            more, y = self.item(number, item, y)
+            shapes += more
+        lines = wrap(CAUTION, SMALL, _COLUMN - _INDENT, self.metrics)
+        shapes += paragraph(lines, SMALL, Point(_INDENT, y), self.metrics)
+        return shapes, y - paragraph_height(len(lines), SMALL, self.metrics)
+
+    def item(self, number: int, item: Check, top: float) -> tuple[list[Shape], float]:
+        """One check from y = `top` down, and where the next begins."""
+        metrics, size = self.metrics, SMALL if self.low else LEAD
+        shapes: list[Shape] = [*paragraph([str(number)], size, Point(1.5, top), metrics)]
+        words, y = item.sentence, top
+        if self.low:
+            words = f"{item.title}. {words}"
+        else:
+            shapes += paragraph([item.title], LEAD, Point(_INDENT, y), metrics)
+            y -= paragraph_height(1, LEAD, metrics)
+        lines = wrap(words, SMALL, _COLUMN - _INDENT, metrics)
+        shapes += paragraph(lines, SMALL, Point(_INDENT, y), metrics)
+        y -= paragraph_height(len(lines), SMALL, metrics)
+        if item.blanks:
+            y -= _BLANK if not self.low else LEADING * SMALL
+            shapes += self.blanks(item.blanks, y)
+        return shapes, y - (_AIR if not self.low else _LESS)
+
+    def blanks(self, names: Sequence[str], y: float) -> list[Shape]:
+        """Named lines to write on, side by side on the baseline y."""
+        each = (_COLUMN - _INDENT) / 2
+        shapes: list[Shape] = []
+        for k, name in enumerate(names):
+            x = _INDENT + k * each
+            shapes.append(Text(Point(x, y), SMALL, name))
+            shapes.append(line(Point(x + self.metrics.width(name, SMALL) + 1.5, y), Point(x + each - 3, y), Pen.HELP))
+        return shapes

@@ -1,0 +1,104 @@
+"""The words of the winding picture: few, and each beside what it names."""
+
+from __future__ import annotations
+
+from layout.drawing.figures import arrow_head, beside, centred, knot
+from layout.drawing.metrics import FontMetrics
+from layout.drawing.pens import Pen
+from layout.drawing.shapes import Point, Shape, Text, line
+from layout.drawing.typeset import LEAD, SMALL
+from layout.frames.frame import Kind
+from layout.parts.course import Leg
+from layout.parts.winding_face import ENDS, Face
+from layout.parts.winding_scale import Scale
+from layout.warps.warp import End
+
+_BEHIND = {"wound": "behind", "notched": "behind a tooth"}  # between pegs nothing runs behind
+_SAMPLE, _TO_WORDS, _BETWEEN = 7.0, 9.0, 7.0
+
+
+def words(face: Face, metrics: FontMetrics) -> list[Shape]:
+    """The counts and the way the winding goes, the names of both ends and knots, the numbers, what is left out."""
+    shapes: list[Shape] = [*_counts(face, metrics), *_numbers(face, metrics), *_left_out(face, metrics)]
+    toward = face.plan.warp.toward
+    for end in ENDS:
+        at = Point(-toward * face.scale.outer / 2, _row(face, end, 1))
+        shapes.append(beside(f"{end} end", at, metrics, toward))
+    for (at, end), said, side in zip(face.knots(), ("tie on", "tie off"), (-toward, toward), strict=True):
+        at = Point(at.x - side * 3, _row(face, end, 1 if end == "far" else 0))
+        shapes.append(beside(said, at, metrics, side))
+    return shapes
+
+
+def _row(face: Face, end: End, row: int) -> float:
+    """The middle of a row of words outside a frame end."""
+    return face.height(end) + face.outward(end) * (face.scale.past + (row + 0.5) * face.scale.row)
+
+
+def _counts(face: Face, metrics: FontMetrics) -> list[Shape]:
+    scale, toward = face.scale, face.plan.warp.toward
+    at = Point(-scale.outer / 2, scale.box[3] - LEAD * metrics.ascent)
+    said = _fitting(face.plan.count_words, scale.box[2] - at.x - 9, metrics)
+    middle = Point(at.x + metrics.width(said, LEAD) + 6, at.y + metrics.cap * LEAD / 2)
+    shaft = line(Point(middle.x - toward * 3, middle.y), Point(middle.x + toward * 2, middle.y), Pen.HELP)
+    return [Text(at, LEAD, said), shaft, arrow_head(Point(middle.x + toward * 2, middle.y), Point(toward, 0))]
+
+
+def _fitting(said: str, room: float, metrics: FontMetrics) -> str:
+    """As many of the clauses of `said`, from the first, as find room."""
+    while metrics.width(said, LEAD) > room:
+        said = said.rpartition(", ")[0]
+    return said
+
+
+def _numbers(face: Face, metrics: FontMetrics) -> list[Text]:
+    """The number of each wind, or end, beyond the far end; of the outer ones only where there is no room for all."""
+    wound, ends = face.plan.warp.kind == "wound", face.plan.warp.ends
+    groups = [[leg for leg in group if not wound or (leg.up and leg.number < ends - 1)] for group in face.way.groups]
+    said = {leg: str(leg.number // 2 + 1 if wound else leg.number + 1) for group in groups for leg in group}
+    room = face.scale.step(face.plan.warp.kind) * (2 if wound else 1)
+    if max(metrics.width(each, SMALL) for each in said.values()) + 1 > room:
+        groups = [[group[0], *group[-1:]][: len(group)] for group in groups if group]
+    y = _row(face, "far", 0)
+
+    def at(leg: Leg) -> Point:
+        return Point(leg.far if wound else (leg.near + leg.far) / 2, y)
+
+    return [centred(said[leg], at(leg), metrics) for group in groups for leg in group]
+
+
+def _left_out(face: Face, metrics: FontMetrics) -> list[Text]:
+    """How many winds, or ends, lie in the gap."""
+    count = face.way.left_out
+    if not count:
+        return []
+    noun = "end"
+    if face.plan.warp.kind == "wound":
+        count, noun = count // 2, "wind"
+    middle, row = sum(face.way.gap) / 2, face.scale.row
+    lines = (str(count), noun if count == 1 else f"{noun}s", "more")
+    return [centred(said, Point(middle, face.scale.reach / 2 + (1 - k) * row), metrics) for k, said in enumerate(lines)]
+
+
+def legend(scale: Scale, kind: Kind, metrics: FontMetrics) -> list[Shape]:
+    """What the lines mean, in rows under the picture, and that it is not to scale."""
+    left, right = -scale.outer / 2, scale.box[2]
+    x, y = left, scale.box[1] + scale.row * (scale.legend_rows - 0.5)
+    shapes: list[Shape] = []
+    behind = [("back", _BEHIND[kind])] if kind in _BEHIND else []
+    for sample, said in (("face", "on the face"), *behind, ("knot", "knot"), ("rows", "two heading rows")):
+        width = metrics.width(said, SMALL)
+        if x + _TO_WORDS + width > right:
+            x, y = left, y - scale.row
+        shapes += [*_sample(sample, x, y), beside(said, Point(x + _TO_WORDS, y), metrics, 1)]
+        x += _TO_WORDS + width + _BETWEEN
+    shapes.append(beside("not to scale", Point(right - 0.3, scale.box[1] + scale.row / 2), metrics, -1))
+    return shapes
+
+
+def _sample(sample: str, x: float, y: float) -> list[Shape]:
+    if sample == "knot":
+        return [knot(Point(x + _SAMPLE / 2, y))]
+    offsets = (-0.8, 0.8) if sample == "rows" else (0.0,)
+    pen = Pen.THREAD_BACK if sample == "back" else Pen.THREAD
+    return [line(Point(x, y + off), Point(x + _SAMPLE, y + off), pen) for off in offsets]
