@@ -5,10 +5,12 @@ from __future__ import annotations
 from dataclasses import dataclass
 from fractions import Fraction
 
+from layout.amounts.amounts import Amounts
 from layout.frames.frame import NotchedEnd
 from layout.frames.load import Load, load_on
 from layout.kit.ends import counted_by
 from layout.kit.kit import Kit
+from layout.reckoning.reckon import reckon
 from layout.setting.sett import take_sett
 from layout.units import say_length, say_number
 from layout.warps.warp import Warp
@@ -23,6 +25,7 @@ class Plan:
     warp: Warp
     notes: tuple[str, ...]
     warnings: tuple[str, ...]
+    amounts: Amounts
 
     @property
     def load(self) -> Load:
@@ -53,11 +56,13 @@ class Plan:
 
 
 def plan(kit: Kit) -> Plan:
-    """Sett, winds and marks of `kit`. Raises FieldError, with the key to change, where the kit cannot be wound."""
+    """Sett, winds, marks and amounts of `kit`. Raises FieldError, with the key to change, where it cannot be woven."""
     ends = kit.frame.ends
     notches = ends.density if isinstance(ends, NotchedEnd) else None
     sett = take_sett(kit.sett, counted_by(ends.name), notches)
     warp = warp_on(sett, kit.frame, kit.weaving)
     load = load_on(kit.frame, kit.strength, warp.ends, warp.width)
-    warnings = sett.warnings + warp.warnings + load.warnings
-    return Plan(kit, warp, sett.notes + warp.notes + load.notes, warnings)
+    amounts = reckon(kit, warp)
+    notes = sett.notes + warp.notes + load.notes + amounts.notes
+    warnings = sett.warnings + warp.warnings + load.warnings + amounts.warnings
+    return Plan(kit, warp, notes, warnings, amounts)

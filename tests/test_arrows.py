@@ -22,6 +22,7 @@ RANKS: tuple[tuple[str, ...], ...] = (
     ("amounts",),
     ("kit",),
     ("warps",),
+    ("reckoning",),
     ("plan",),
     ("parts", "cutting", "nesting"),
     ("paper",),

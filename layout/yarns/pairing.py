@@ -31,11 +31,12 @@ _FINE = (Fraction(14) / INCH, Fraction(16) / INCH)
 
 @dataclass(frozen=True, slots=True)
 class Guess:
-    """A sett guessed from diameters, ends per mm, with the lowest and highest it may really be."""
+    """A sett guessed from diameters, ends per mm, with the lowest and highest it may really be, and why."""
 
     per_mm: Figure
     low: float
     high: float
+    doubt: str
 
 
 def first_guess(warp: Diameter, weft: Diameter) -> Guess:
@@ -54,7 +55,7 @@ def first_guess(warp: Diameter, weft: Diameter) -> Guess:
         off = f"two yarns wrapped apart may be off by {_WRAP_SPREAD:.0%} (our own guess)"
     doubt = assumed(0, f"First guess only, from {both.kind} diameters: {off}; wrap warp and weft together to know.")
     reason = f"1 / (warp + weft) = 1 / {plain(both.mm)} mm."
-    return Guess(computed(sett, reason, both.figure, doubt), low, high)
+    return Guess(computed(sett, reason, both.figure, doubt), low, high, off)
 
 
 def pairing_warnings(pitch_mm: Number, warp: Diameter, weft: Diameter) -> tuple[str, ...]:

@@ -1,0 +1,70 @@
+"""From a kit and its warp to all its amounts."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+
+from layout.amounts.amounts import Amounts, scaled
+from layout.amounts.shrinkage import left_of, to_make
+from layout.amounts.weft_total import drawn_in, weight_warnings
+from layout.figure import Figure, assumed, computed
+from layout.kit.kit import Kit
+from layout.reckoning.known import known_of, stated
+from layout.reckoning.pairing import pairing_of
+from layout.reckoning.room import room_left
+from layout.reckoning.warp import ADD_WARP, warp_need
+from layout.reckoning.weft import weft_need
+from layout.warps.warp import Warp
+
+DRAW_IN = assumed(0.0, "The width does not draw in.")
+SHRINKAGE = assumed(0.0, "The finished piece does not shrink.")
+
+
+def reckon(kit: Kit, warp: Warp) -> Amounts:
+    """All amounts of `kit`. Raises FieldError where its height cannot be woven in its frame."""
+    told, known, room = kit.amounts, known_of(kit.amounts), room_left(kit, warp)
+    thread = warp_need(kit.frame, warp, known, told.warp)
+    draw = stated(told.draw_in, DRAW_IN, "Draw-in")
+    woven = _woven(kit, warp, draw)
+    weft = weft_need(known, told.weft, drawn_in(warp.pitch, draw.value), *woven)
+    notes, warnings = pairing_of(warp.sett, known)
+    if weft.total_g:
+        warnings += weight_warnings(weft.total_g.value, woven[0].value, woven[1].value)
+    finished, before = _finished(woven, stated(told.shrinkage, SHRINKAGE, "Shrinkage"))
+    return Amounts(
+        warp_per_wind_mm=thread.per_wind_mm,
+        warp_total_m=thread.total_m,
+        warp_total_g=thread.total_g,
+        heading_thread_m=thread.heading_m,
+        weavable_height_mm=room.weavable,
+        fringe_near_mm=room.near,
+        fringe_far_mm=room.far,
+        shed_stick_mm=room.stick,
+        leashes=room.leashes,
+        picks_per_cm=scaled(weft.picks, 10) if weft.picks else None,
+        weft_take_up=weft.take_up,
+        weft_total_m=weft.total_m,
+        weft_total_g=weft.total_g,
+        weft_strands=known.weft.number if known.weft else 1,
+        weft_by_colour=weft.colours,
+        woven_mm=woven,
+        finished_mm=finished,
+        for_finished_mm=before,
+        notes=notes,
+        warnings=warnings,
+        to_add=(*(() if known.warp else (ADD_WARP,)), *weft.to_add),
+    )
+
+
+def _woven(kit: Kit, warp: Warp, draw: Figure) -> tuple[Figure, Figure]:
+    """Width and height in mm as they are woven."""
+    width = computed(drawn_in(warp.width, draw.value), "The width of the warp less the draw-in.", draw)
+    return width, computed(float(kit.weaving.height.mm), "The height of the kit.")
+
+
+def _finished(woven: tuple[Figure, Figure], lost: Figure) -> tuple[tuple[Figure, Figure], tuple[Figure, Figure]]:
+    """What shrinkage leaves of the size woven, and what to weave for that size to be left: divided, never added."""
+    share = Fraction(lost.value)
+    left = tuple(computed(float(left_of(side.value, share)), "Less the shrinkage.", side, lost) for side in woven)
+    more = tuple(computed(float(to_make(side.value, share)), "Divided by what is left.", side, lost) for side in woven)
+    return (left[0], left[1]), (more[0], more[1])

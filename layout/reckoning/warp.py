@@ -1,0 +1,74 @@
+"""The warp thread that a frame takes: one wind, the whole way, the heading rows, and the total."""
+
+from __future__ import annotations
+
+from typing import NamedTuple
+
+from layout.amounts.amounts import scaled
+from layout.amounts.thread import flat_end_turn, round_bar_turn, wind_length, wound_path
+from layout.amounts.told import WarpTold
+from layout.amounts.warping import KNOT, SPARE, STRETCH, TAIL, Side, heading_thread, supply, warp_thread
+from layout.amounts.weft import take_up
+from layout.figure import Figure, assumed, computed
+from layout.frames.frame import Frame, RoundBar
+from layout.reckoning.known import Known, stated
+from layout.warps.warp import Warp
+
+HEADING_TAKE_UP = assumed(0.1, "A heading row takes 10 % more than its width.")
+_NO_THICKNESS = assumed(0.0, "The thickness of the warp is left out of its way round the ends.")
+_KNOTS = 2  # the tie-on and the tie-off
+
+ADD_WARP = (
+    "For the weight of the warp, tell under [warp] how heavy it is: count, system and plies, or grams and length."
+)
+
+
+class WarpNeed(NamedTuple):
+    """One wind in mm, the heading thread in m, and all the warp thread in m and g."""
+
+    per_wind_mm: Figure
+    heading_m: Figure
+    total_m: Figure
+    total_g: Figure | None
+
+
+def warp_need(frame: Frame, warp: Warp, known: Known, told: WarpTold) -> WarpNeed:
+    """The warp thread of one frame."""
+    thick = known.warp_pressed or known.warp_soft
+    thread = thick.figure if thick else _NO_THICKNESS
+    turn = _turn(frame, thread.value)
+    one = wind_length(turn, warp.winding_pitch)
+    per_wind = computed(one, "Once round both ends and on by one winding pitch, along the slant.", thread)
+    way = wound_path(warp.ends, turn, warp.winding_pitch)
+    path = computed(way.value, way.because, way, thread)
+    knot = stated(told.knot, KNOT, "Thread for a knot")
+    heading = heading_of(frame, warp, known, stated(told.tail, TAIL, "The tail of the heading rows"), knot)
+    stretch, spare = stated(told.stretch, STRETCH, "Stretch"), stated(told.spare, SPARE, "Spare")
+    total = warp_thread(path, heading, _KNOTS, knot, stretch, spare)
+    grams = supply(total, known.warp.tex).weight if known.warp else None
+    return WarpNeed(per_wind, scaled(heading, 1 / 1000), scaled(total, 1 / 1000), grams)
+
+
+def _turn(frame: Frame, thread_mm: float) -> float:
+    """Once round both frame ends, in mm."""
+    ends, outer = frame.ends, frame.outer_height.mm
+    if isinstance(ends, RoundBar):
+        return round_bar_turn(outer - ends.diameter.mm, ends.diameter.mm, thread_mm)
+    return flat_end_turn(outer, ends.thickness.mm, ends.edge_radius.mm, thread_mm)
+
+
+def heading_of(frame: Frame, warp: Warp, known: Known, tail: Figure, knot: Figure) -> Figure:
+    """The thread in mm of the two heading rows, round the sides of the frame."""
+    ends = frame.ends
+    thickness = ends.diameter.mm if isinstance(ends, RoundBar) else ends.thickness.mm
+    gap = (frame.outer_width.mm - 2 * frame.side_width.mm - warp.width) / 2
+    side = Side(frame.side_width.mm, thickness, gap)
+    return heading_thread(frame.outer_width.mm, warp.width, side, _heading_take_up(warp, known), tail, knot)
+
+
+def _heading_take_up(warp: Warp, known: Known) -> Figure:
+    """The take-up of the warp thread woven over itself, if it is known how thick it is and if it fits."""
+    thick = known.warp_pressed
+    if thick is None or 2 * thick.mm > warp.pitch:
+        return HEADING_TAKE_UP
+    return take_up(warp.pitch, thick, thick)
