@@ -8,6 +8,7 @@ from fractions import Fraction
 from layout.plan import Plan
 from layout.setting.sett import SettTaken
 from layout.units import Length, say_length, say_number
+from templates_gen.amounts_report import amounts_rows, amounts_sentences, amounts_values
 from templates_gen.check import Checked, Count
 from templates_gen.generate import Report
 from templates_gen.load_report import load_rows, load_values
@@ -55,6 +56,7 @@ def plan_values(plan: Plan, notes: Iterable[str]) -> dict[str, object]:
         "near_marks_mm": sorted(map(number, warp.near)),
         "far_marks_mm": sorted(map(number, warp.far)),
         **load_values(plan.load),
+        **amounts_values(plan.amounts),
         "warnings": [*plan.warnings, *notes],
     }
 
@@ -73,9 +75,11 @@ def plan_table(plan: Plan, notes: Iterable[str]) -> str:
         _count(plan),
         ("Marks", f"{len(warp.near)} near, {len(warp.far)} far", _tie_off(plan)),
         *load_rows(plan.load),
+        *amounts_rows(plan.amounts, imperial=imperial),
     ]
     lines = [kit.name, f"Warp {kit.warp}, weft {kit.weft}", "", *aligned(rows)]
-    for heading, sentences in (("Why", plan.notes), ("Take care", (*plan.warnings, *notes))):
+    care = (("Why", plan.notes), ("Take care", (*plan.warnings, *notes)))
+    for heading, sentences in (*care, *amounts_sentences(plan.amounts)):
         if sentences:
             lines += ["", heading, *(f"  {sentence}" for sentence in sentences)]
     return "\n".join(lines)
