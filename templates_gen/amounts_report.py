@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from fractions import Fraction
 
 from layout.amounts.amounts import Amounts
 from layout.figure import Figure
 from layout.units import say_number
+from layout.yarns.diameter import Diameter
 from layout.yarns.yarn_counts import OUNCE_G, YARD_M
 
 Row = tuple[str, str, str]
@@ -35,7 +36,8 @@ def amounts_sentences(amounts: Amounts) -> tuple[tuple[str, tuple[str, ...]], ..
 
 def _warp_rows(amounts: Amounts, imperial: bool) -> Iterator[Row]:
     per_wind, total, grams = amounts.warp_per_wind_mm, amounts.warp_total_m, amounts.warp_total_g
-    yield "A wind", _short(per_wind, imperial), _how(per_wind)
+    yield from _thickness("An end of warp", amounts.warp_thickness, imperial)
+    yield "Two ends", _short(per_wind, imperial), _how(per_wind)
     yield "Warp", _long(total, imperial), _how(total)
     if grams:
         yield "Warp weight", _weight(grams, imperial), _how(grams)
@@ -56,6 +58,7 @@ def _room_rows(amounts: Amounts, imperial: bool) -> Iterator[Row]:
 
 
 def _weft_rows(amounts: Amounts, imperial: bool) -> Iterator[Row]:
+    yield from _thickness("A pick of weft", amounts.weft_thickness, imperial)
     if picks := amounts.picks_per_cm:
         both = (f"{_plain(picks.value, 2)} per cm", f"{_plain(picks.value * 2.54, 2)} per inch")
         yield "Picks", _ordered(both, imperial), _how(picks)
@@ -74,6 +77,14 @@ def _weft_rows(amounts: Amounts, imperial: bool) -> Iterator[Row]:
     yield "Woven", woven, _how(amounts.woven_mm[0])
     if left != woven:
         yield "Finished", left, f"{amounts.finished_mm[0].how}: to be {woven} when finished, weave {before}"
+
+
+def _thickness(name: str, diameters: Sequence[Diameter], imperial: bool) -> Iterator[Row]:
+    """How thick a yarn is, always with which of the two thicknesses is meant."""
+    for each in diameters:
+        both = (f"{_plain(each.mm, 2)} mm", f"{_plain(each.mm / 25.4, 3)} in")
+        yield name, f"{_ordered(both, imperial)} thick, {each.kind}", _how(each.figure)
+        name = ""
 
 
 def _how(figure: Figure) -> str:

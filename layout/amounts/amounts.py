@@ -8,6 +8,7 @@ from types import MappingProxyType
 
 from layout.amounts.weavable import Leashes
 from layout.figure import Figure
+from layout.yarns.diameter import Diameter
 
 
 def scaled(figure: Figure, factor: float) -> Figure:
@@ -32,6 +33,8 @@ class Amounts:
     `finished_mm` what shrinkage leaves of it, `for_finished_mm` what to weave for the size woven to be left.
     """
 
+    warp_thickness: tuple[Diameter, ...]
+    weft_thickness: tuple[Diameter, ...]
     warp_per_wind_mm: Figure
     warp_total_m: Figure
     warp_total_g: Figure | None

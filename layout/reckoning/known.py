@@ -26,6 +26,16 @@ class Known:
     weft_pressed: Diameter | None
 
     @property
+    def warp_thickness(self) -> tuple[Diameter, ...]:
+        """Both thicknesses of an end, those that are known."""
+        return tuple(each for each in (self.warp_soft, self.warp_pressed) if each)
+
+    @property
+    def weft_thickness(self) -> tuple[Diameter, ...]:
+        """Both thicknesses of the weft, those that are known."""
+        return tuple(each for each in (self.weft_soft, self.weft_pressed) if each)
+
+    @property
     def soft(self) -> Pair | None:
         """Warp and weft as they lie soft, if both were wrapped."""
         return (self.warp_soft, self.weft_soft) if self.warp_soft and self.weft_soft else None
@@ -36,11 +46,19 @@ class Known:
         return (self.warp_pressed, self.weft_pressed) if self.warp_pressed and self.weft_pressed else None
 
 
-def known_of(told: AmountsTold) -> Known:
-    """What `told` lets us know; the bundle's own wrap goes before the wraps of its strands."""
+def known_of(told: AmountsTold, threads: int = 1) -> Known:
+    """What `told` lets us know; the bundle's own wrap goes before the wraps of its strands.
+
+    An end of the warp is as thick as its `threads` together.
+    """
     weft, warp = told.weft, told.warp
     soft = weft.wrap.diameter if weft.wrap else _soft(weft)
-    return Known(warp.yarn(), _bundle(weft), warp.soft, warp.compressed, soft, _pressed(weft))
+    lying, pressed = _end(warp.soft, threads), _end(warp.compressed, threads)
+    return Known(warp.yarn(), _bundle(weft), lying, pressed, soft, _pressed(weft))
+
+
+def _end(thread: Diameter | None, threads: int) -> Diameter | None:
+    return thread if thread is None or threads == 1 else bunched([thread] * threads)
 
 
 def _soft(weft: WeftTold) -> Diameter | None:

@@ -22,7 +22,8 @@ SHRINKAGE = assumed(0.0, "The finished piece does not shrink.")
 
 def reckon(kit: Kit, warp: Warp) -> Amounts:
     """All amounts of `kit`. Raises FieldError where its height cannot be woven in its frame."""
-    told, known, room = kit.amounts, known_of(kit.amounts), room_left(kit, warp)
+    told, room = kit.amounts, room_left(kit, warp)
+    known = known_of(told, 2 if kit.weaving.doubled_warp else 1)
     thread = warp_need(kit.frame, warp, known, told.warp)
     draw = stated(told.draw_in, DRAW_IN, "Draw-in")
     woven = _woven(kit, warp, draw)
@@ -32,6 +33,8 @@ def reckon(kit: Kit, warp: Warp) -> Amounts:
         warnings += weight_warnings(weft.total_g.value, woven[0].value, woven[1].value)
     finished, before = _finished(woven, stated(told.shrinkage, SHRINKAGE, "Shrinkage"))
     return Amounts(
+        warp_thickness=known.warp_thickness,
+        weft_thickness=known.weft_thickness,
         warp_per_wind_mm=thread.per_wind_mm,
         warp_total_m=thread.total_m,
         warp_total_g=thread.total_g,

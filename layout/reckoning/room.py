@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from fractions import Fraction
 from math import floor
 from typing import NamedTuple
@@ -25,7 +26,7 @@ from layout.amounts.weavable import (
 )
 from layout.errors import FieldError
 from layout.figure import Figure, assumed, computed, measured
-from layout.frames.frame import RoundBar
+from layout.frames.frame import FlatEnd, NotchedEnd, RoundBar
 from layout.kit.kit import Kit
 from layout.reckoning.known import stated
 from layout.units import Length, mm_in, say_length
@@ -49,16 +50,15 @@ def room_left(kit: Kit, warp: Warp) -> RoomLeft:
     told, frame = kit.amounts.room, kit.frame
     wide = _end_width(kit)
     inner = frame.outer_height.mm - 2 * Fraction(wide.value)
-    room = _room(told, _apart_mm(kit))
+    room = _room(told, _apart(kit, told))
     weavable = _weavable(kit, inner, room, wide)
     _check(kit, weavable)
     near = room.heading.value + room.apart.value
-    across = 2 * wide.value if not isinstance(frame.ends, RoundBar) else 0.0
-    fringe = fringes(inner, kit.weaving.height.mm, near, frame.ends.half_turn_mm + across)
+    fringe = fringes(inner, kit.weaving.height.mm, near, _turn_mm(kit, warp, wide))
     first, last = (computed(each.value, each.because, room.heading, room.apart, wide) for each in fringe)
     tied = leashes(
         warp.ends,
-        kit.weaving.first_pass == "face",
+        frame.ends.kind != "wound" or kit.weaving.first_pass == "face",
         stated(told.leash_reach, REACH, "The reach of a leash"),
         stated(told.leash_knot, LEASH_KNOT, "The knot of a leash"),
     )
@@ -66,29 +66,40 @@ def room_left(kit: Kit, warp: Warp) -> RoomLeft:
     return RoomLeft(weavable, first, last, stick, tied)
 
 
-def _room(told: RoomTold, apart_mm: Fraction) -> Room:
-    slope = stated(told.slope, SLOPE, "The slope of the layers")
-    return Room(
-        apart_zone(apart_mm, slope),
-        stated(told.heading, HEADING, "The heading"),
-        stated(told.hand, HAND, "Room for the hand"),
-    )
+def _room(told: RoomTold, apart: Figure) -> Room:
+    return Room(apart, stated(told.heading, HEADING, "The heading"), stated(told.hand, HAND, "Room for the hand"))
 
 
-def _apart_mm(kit: Kit) -> Fraction:
-    """How far face and back layer lie apart at the frame ends."""
+def _apart(kit: Kit, told: RoomTold) -> Figure:
+    """The zone in mm at a frame end where face and back layer lie apart; nothing where there is one layer only."""
     ends = kit.frame.ends
-    return ends.diameter.mm if isinstance(ends, RoundBar) else ends.thickness.mm
+    if ends.kind != "wound":
+        return computed(0.0, "All ends lie on the face.")
+    apart = ends.diameter.mm if isinstance(ends, RoundBar) else ends.thickness.mm
+    return apart_zone(apart, stated(told.slope, SLOPE, "The slope of the layers"))
 
 
 def _end_width(kit: Kit) -> Figure:
-    """How much of the outer height an end takes: the bar, or the board as far as the warp lies on it."""
+    """How much of the outer height an end takes: the bar, or the board with its pegs as far as the warp lies on it."""
     ends, given = kit.frame.ends, kit.strength.end_width
     if isinstance(ends, RoundBar):
         return measured(float(ends.diameter.mm), "The bar.")
     if given is not None:
-        return measured(float(given.mm), "The width of the frame ends as the kit states it.")
-    return assumed(float(kit.frame.side_width.mm), _AS_SIDES)
+        return measured(float(max(given.mm, ends.inset_mm)), "The frame ends as wide as the kit states it.")
+    return assumed(float(max(kit.frame.side_width.mm, ends.inset_mm)), _AS_SIDES)
+
+
+def _turn_mm(kit: Kit, warp: Warp, wide: Figure) -> float:
+    """The way from the weaving's side of a frame end, out round it, and back to that side."""
+    ends = kit.frame.ends
+    if isinstance(ends, RoundBar):
+        return ends.half_turn_mm
+    on_board = 2 * (wide.value - float(ends.inset_mm))
+    if isinstance(ends, FlatEnd):
+        return on_board + ends.half_turn_mm
+    if isinstance(ends, NotchedEnd):
+        return on_board + float(warp.spacing + 2 * ends.thickness.mm)
+    return on_board + math.pi * float(ends.peg_diameter.mm) / 2
 
 
 def _weavable(kit: Kit, inner: Fraction, room: Room, wide: Figure) -> Figure:

@@ -5,13 +5,14 @@ from __future__ import annotations
 from typing import NamedTuple
 
 from layout.amounts.amounts import scaled
-from layout.amounts.thread import flat_end_turn, round_bar_turn, wind_length, wound_path
 from layout.amounts.told import WarpTold
 from layout.amounts.warping import KNOT, SPARE, STRETCH, TAIL, Side, heading_thread, supply, warp_thread
 from layout.amounts.weft import take_up
 from layout.figure import Figure, assumed, computed
 from layout.frames.frame import Frame, RoundBar
+from layout.limits import plain
 from layout.reckoning.known import Known, stated
+from layout.reckoning.path import way_of
 from layout.warps.warp import Warp
 
 HEADING_TAKE_UP = assumed(0.1, "A heading row takes 10 % more than its width.")
@@ -36,25 +37,15 @@ def warp_need(frame: Frame, warp: Warp, known: Known, told: WarpTold) -> WarpNee
     """The warp thread of one frame."""
     thick = known.warp_pressed or known.warp_soft
     thread = thick.figure if thick else _NO_THICKNESS
-    turn = _turn(frame, thread.value)
-    one = wind_length(turn, warp.winding_pitch)
-    per_wind = computed(one, "Once round both ends and on by one winding pitch, along the slant.", thread)
-    way = wound_path(warp.ends, turn, warp.winding_pitch)
-    path = computed(way.value, way.because, way, thread)
+    way = way_of(frame, warp, thread)
     knot = stated(told.knot, KNOT, "Thread for a knot")
     heading = heading_of(frame, warp, known, stated(told.tail, TAIL, "The tail of the heading rows"), knot)
     stretch, spare = stated(told.stretch, STRETCH, "Stretch"), stated(told.spare, SPARE, "Spare")
-    total = warp_thread(path, heading, _KNOTS, knot, stretch, spare)
+    found = warp_thread(way.whole, heading, _KNOTS, knot, stretch, spare)
+    said = f"{way.whole.because}; heading rows, {_KNOTS} knots, {plain(100 * spare.value)} % spare."
+    total = computed(found.value, said, found)
     grams = supply(total, known.warp.tex).weight if known.warp else None
-    return WarpNeed(per_wind, scaled(heading, 1 / 1000), scaled(total, 1 / 1000), grams)
-
-
-def _turn(frame: Frame, thread_mm: float) -> float:
-    """Once round both frame ends, in mm."""
-    ends, outer = frame.ends, frame.outer_height.mm
-    if isinstance(ends, RoundBar):
-        return round_bar_turn(outer - ends.diameter.mm, ends.diameter.mm, thread_mm)
-    return flat_end_turn(outer, ends.thickness.mm, ends.edge_radius.mm, thread_mm)
+    return WarpNeed(way.two_ends, scaled(heading, 1 / 1000), scaled(total, 1 / 1000), grams)
 
 
 def heading_of(frame: Frame, warp: Warp, known: Known, tail: Figure, knot: Figure) -> Figure:

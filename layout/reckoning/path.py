@@ -1,0 +1,81 @@
+"""The way of the warp thread on each kind of frame: there and back once, and the whole of it, along its middle line."""
+
+from __future__ import annotations
+
+import math
+from typing import NamedTuple
+
+from layout.amounts.thread import flat_end_turn, notched_path, pegged_path, round_bar_turn, wind_length, wound_path
+from layout.errors import FieldError
+from layout.figure import Figure, computed
+from layout.frames.frame import FlatEnd, Frame, NotchedEnd, PeggedEnd, RoundBar
+from layout.units import Length, say_length
+from layout.warps.warp import Warp
+
+_PERIOD = 4  # after so many passes staggered pegs stand as they stood before
+
+
+class Way(NamedTuple):
+    """Two ends of it in mm (a wind, or there and back with both turns), and the whole way in mm of every thread."""
+
+    two_ends: Figure
+    whole: Figure
+
+
+def way_of(frame: Frame, warp: Warp, thread: Figure) -> Way:
+    """The way of a warp whose thread is `thread` mm thick. FieldError where it does not fit between its pegs."""
+    ends = frame.ends
+    if isinstance(ends, NotchedEnd):
+        two, all_ends = _notched(frame, ends, warp)
+    elif isinstance(ends, PeggedEnd):
+        two, all_ends = _pegged(frame, ends, warp, thread)
+    else:
+        two, all_ends = _wound(frame, ends, warp, thread)
+    threads = sum(warp.threads)
+    return Way(two, computed(all_ends.value * threads / warp.ends, _said(warp, two), all_ends, thread))
+
+
+def _said(warp: Warp, two: Figure) -> str:
+    threads = sum(warp.threads)
+    more = f" of {threads} threads" if threads != warp.ends else ""
+    return f"{warp.ends} ends{more}, two of them {two.value:.1f} mm"
+
+
+def _wound(frame: Frame, ends: RoundBar | FlatEnd, warp: Warp, thread: Figure) -> tuple[Figure, Figure]:
+    outer = frame.outer_height.mm
+    if isinstance(ends, RoundBar):
+        turn = round_bar_turn(outer - ends.diameter.mm, ends.diameter.mm, thread.value)
+    else:
+        turn = flat_end_turn(outer, ends.thickness.mm, ends.edge_radius.mm, thread.value)
+    one = wind_length(turn, warp.spacing)
+    said = "Once round both frame ends and on by a winding pitch."
+    return computed(one, said, thread), wound_path(warp.ends, turn, warp.spacing)
+
+
+def _notched(frame: Frame, ends: NotchedEnd, warp: Warp) -> tuple[Figure, Figure]:
+    """Between the grounds of the notches, and round the back of a tooth at every turn."""
+    between = frame.outer_height.mm - 2 * ends.notch_depth.mm
+    upright = notched_path(warp.ends, between, warp.spacing, ends.thickness.mm)
+    slants = [math.hypot(each.near - each.far, between) - float(between) for each in warp.passes]
+    turn = float(warp.spacing + 2 * ends.thickness.mm)
+    two = 2 * (float(between) + turn) + sum(slants[:2])
+    said = "Up and down on the face, and round the back of a tooth at both ends."
+    return computed(two, said), computed(upright.value + sum(slants), upright.because)
+
+
+def _pegged(frame: Frame, ends: PeggedEnd, warp: Warp, thread: Figure) -> tuple[Figure, Figure]:
+    """Between pegs, round half a peg at every turn."""
+    rows = frame.outer_height.mm - 2 * (ends.edge_distance.mm + ends.row_distance.mm)
+    across = float(ends.peg_diameter.mm) + thread.value
+    try:
+        some, more, whole = (
+            pegged_path(count, rows, warp.pitch, across, ends.row_distance.mm)
+            for count in (_PERIOD, 2 * _PERIOD, warp.ends)
+        )
+    except FieldError:
+        most = Length(2 * warp.pitch, frame.outer_height.unit)
+        needed = f"peg and thread together no thicker than two pitches, {say_length(most)}"
+        example = f'peg_diameter = "{say_length(Length(warp.pitch, "mm"))}"'
+        raise FieldError("frame.peg_diameter", needed, f"{across:.2f} mm", example) from None
+    said = "Up and down between pegs, and round a peg at both ends."
+    return computed((more.value - some.value) * 2 / _PERIOD, said, thread), whole
