@@ -1,0 +1,88 @@
+"""How many columns and rows cartoon paper has, where their lines lie, and when there is none for a kit.
+
+Columns stand where the ends truly lie: the k-th from the left is (k + 1/2) p - W/2, give or take p/2, in a weaving of
+width W at the pitch p. A bead is what shows of the weft up one end: two picks (a tapestry teacher).
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from fractions import Fraction
+from math import floor
+
+from layout.plan import Plan
+from layout.units import Length, say_length, say_number
+
+LEAST_CELL = Fraction(6, 10)
+"""Our own limit in mm: closer lines run together in print."""
+
+LEAST_SIDE = 10
+"""Our own limit in mm."""
+
+MOST_SHEETS_LARGE = 24
+"""Our own limit: a weaving larger than so many whole sheets is no longer pieced together from them."""
+
+
+@dataclass(frozen=True, slots=True)
+class Grid:
+    """How many columns and rows, and how wide and high each is, in mm, exactly."""
+
+    columns: int
+    rows: int
+    pitch: Fraction
+    bead: Fraction
+
+    @property
+    def width(self) -> Fraction:
+        """From limit to limit, in mm."""
+        return self.columns * self.pitch
+
+    @property
+    def height(self) -> Fraction:
+        """From the bottom limit to the top one, in mm."""
+        return self.rows * self.bead
+
+    def column_line(self, number: int) -> float:
+        """The x after so many columns, counted from the left."""
+        return float(number * self.pitch - self.width / 2)
+
+    def row_line(self, number: int) -> float:
+        """The y after so many rows, counted from the bottom."""
+        return float(number * self.bead)
+
+
+def grid_of(plan: Plan, picks_per_mm: Fraction) -> Grid:
+    """The grid of a plan woven with so many picks to the mm, in whole rows."""
+    bead = 2 / picks_per_mm
+    return Grid(plan.warp.ends, floor(plan.kit.weaving.height.mm / bead), plan.warp.pitch, bead)
+
+
+def left_out(plan: Plan, picks_per_mm: Fraction | None) -> str:
+    """Why a plan has no grid, in one sentence; empty if it has one."""
+    if picks_per_mm is None:
+        return "no picks are known for this kit; count the picks, or the beads up one end, on a sample"
+    grid, paper = grid_of(plan, picks_per_mm), plan.kit.paper
+    finest = min(grid.pitch, grid.bead)
+    if finest < LEAST_CELL:
+        return f"its lines would be {say_number(finest)} mm apart; under {say_number(LEAST_CELL)} mm they run together"
+    if min(grid.width, grid.height) < LEAST_SIDE:
+        size = f"{say_number(grid.width, 1)} x {say_number(grid.height, 1)} mm"
+        return f"its {size} in whole columns and rows are under {LEAST_SIDE} mm; there is nothing to design"
+    if float(grid.width * grid.height) > MOST_SHEETS_LARGE * paper.width * paper.height:
+        size = f"{say_number(grid.width, 0)} x {say_number(grid.height, 0)} mm"
+        return f"{size} is more than {MOST_SHEETS_LARGE} sheets of this paper; name larger paper"
+    return ""
+
+
+def notes_for(plan: Plan, grid: Grid, source: str) -> tuple[str, ...]:
+    """How to use the grid, for the head of its sheets; `source` says how its picks were come by."""
+    height = plan.kit.weaving.height
+    rest = height.mm - grid.height
+    less = f", {say_length(Length(rest, height.unit))} less than the height asked for" if rest else ""
+    use = (
+        f"A column to every end, a row to every bead (two picks): {grid.columns} columns of "
+        f"{say_number(grid.pitch)} mm, {grid.rows} rows of {say_number(grid.bead)} mm{less}. Shaded in tens, counted "
+        "from the left and from the bottom of the standing frame. Draw on it, or lay it under the warp with its bold "
+        "sides at the limits of the weaving."
+    )
+    return use, source
