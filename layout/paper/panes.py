@@ -63,7 +63,7 @@ def _counts() -> list[tuple[int, int]]:
 
 def _in_pieces(paned: Paned, whole: Part, cuts: Cuts, placing: Placing) -> Laying:
     """The drawing in pieces, each with its lower left corner where `placing` lays that of a frame at (0, 0)."""
-    notes = (*whole.notes, _how_to_join(whole, len(cuts[0]) + 1, len(cuts[1]) + 1))
+    notes = (*whole.notes, _how_to_join(whole, len(cuts[0]) - 1, len(cuts[1]) - 1))
     drawn = [replace(paned.draw(pane), notes=notes) for pane in _panes(paned, cuts)]
     sheets = tuple((Piece(part, _moved(placing, part)),) for part in drawn)
     return Laying("tiles", replace(whole, notes=notes), sheets, notes[1:])

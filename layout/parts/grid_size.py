@@ -76,13 +76,13 @@ def left_out(plan: Plan, picks_per_mm: Fraction | None) -> str:
 
 def notes_for(plan: Plan, grid: Grid, source: str) -> tuple[str, ...]:
     """How to use the grid, for the head of its sheets; `source` says how its picks were come by."""
-    height = plan.kit.weaving.height
+    height, unit = plan.kit.weaving.height, "in" if plan.warp.sett.unit.imperial else "mm"
     rest = height.mm - grid.height
     less = f", {say_length(Length(rest, height.unit))} less than the height asked for" if rest else ""
+    wide, high = (say_length(Length(cell, unit)) for cell in (grid.pitch, grid.bead))
     use = (
-        f"A column to every end, a row to every bead (two picks): {grid.columns} columns of "
-        f"{say_number(grid.pitch)} mm, {grid.rows} rows of {say_number(grid.bead)} mm{less}. Shaded in tens, counted "
-        "from the left and from the bottom of the standing frame. Draw on it, or lay it under the warp with its bold "
-        "sides at the limits of the weaving."
+        f"A column to every end, a row to every bead (two picks): {grid.columns} columns of {wide}, {grid.rows} rows "
+        f"of {high}{less}. Shaded in tens, counted from the left and from the bottom of the standing frame. Draw on "
+        "it, or lay it under the warp with its bold sides at the limits of the weaving."
     )
     return use, source

@@ -141,9 +141,13 @@ def test_no_piece_is_scaled(kit: str, paper: str) -> None:
 
 @pytest.mark.parametrize("kit", ["cm", "inch", "large"])
 def test_the_proof_distances_are_those_of_the_corners(kit: str) -> None:
-    """By hand: W + 9 mm and H + 9 mm, since each small cross stands 4.5 mm off both limits."""
+    """By hand: W + 9 mm and H + 9 mm, since each small cross stands 4.5 mm off both limits; and how many pieces."""
     laying, _ = laid(kit, "common")
-    said = re.search(r"are ([\d.]+) mm apart across and ([\d.]+) mm up", laying.part.notes[-1])
+    note = laying.part.notes[-1]
+    counts = re.match(r"In (\d+) pieces, (\d+) across and (\d+) up", note)
+    assert counts
+    assert int(counts[1]) == int(counts[2]) * int(counts[3]) == len(pieces(laying))
+    said = re.search(r"are ([\d.]+) mm apart across and ([\d.]+) mm up", note)
     assert said
     plan = plan_of(KITS[kit])
     grid = grid_of(plan, PICKS)
