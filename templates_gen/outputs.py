@@ -14,7 +14,7 @@ from layout.kit.kit import kit_values
 from layout.paper.choice import Laying
 from layout.paper.sheets import lay, printed
 from layout.plan import Plan
-from layout.products import PRODUCTS, suiting
+from layout.products import PRODUCTS, absent, suiting
 from templates_gen.document import About
 from templates_gen.formats import FORMATS
 from templates_gen.outlines import outlined
@@ -80,12 +80,17 @@ class Outputs:
         layings = (laying for each in self.layings.values() for laying in each)
         return tuple(f"{laying.part.title}: {note}" for laying in layings for note in laying.notes)
 
+    @property
+    def absent(self) -> tuple[str, ...]:
+        """What is left out of a whole kit, and why."""
+        return tuple(f"{name} is left out: {why}." for name, why in absent(self.plan).items() if self.whole)
+
     def output(self, file: str) -> Output:
         """The file of that name; LayoutError if there is none."""
         if file not in self.files:
             raise LayoutError(f"says that it is {shown(file)}, which is none of {', '.join(self.files)}")
         if file == KIT_FILE:
-            return self._on_paper(file, self.names)
+            return self._on_paper(file, (name for name in self.names if PRODUCTS[name].in_kit))
         name, _, form = file.rpartition(".")
         return self._on_paper(file, (name,)) if FORMATS[form].words else self._alone(file, name)
 

@@ -16,7 +16,9 @@ from layout.drawing.pens import Pen
 from layout.drawing.shapes import Path, Point, Region, Shape, Text, cross, filled, line
 from layout.drawing.sheet import Part
 from layout.drawing.typeset import SMALL
-from layout.parts.grid_size import Grid
+from layout.errors import LayoutError
+from layout.parts.grid_size import Grid, grid_of, left_out, notes_for
+from layout.plan import Plan
 
 NAME, TITLE = "weaving-grid", "Weaving grid"
 
@@ -27,6 +29,14 @@ _LABEL = 6.4  # from the drawing to the foot of a piece's name, above the small 
 _WORD = 7.0  # from the drawing to the foot of the word under the centre
 _LARGE = 8.0  # larger cells are halved until a cross need not move far
 _CLEAR = 3.0  # a number so near to a trimmed edge is left to the neighbour
+
+
+def drawing_of(plan: Plan, metrics: FontMetrics) -> Paned:
+    """The grid of a plan, to be drawn whole or in panes; LayoutError where it has none."""
+    grid = grid_of(plan)
+    if grid is None:
+        raise LayoutError(f"there is no weaving grid: {left_out(plan)}")
+    return paned(grid, notes_for(plan, grid), metrics)
 
 
 def paned(grid: Grid, notes: tuple[str, ...], metrics: FontMetrics) -> Paned:

@@ -13,8 +13,10 @@ from itertools import pairwise, product
 
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Point, Region
+from layout.plan import Plan
 from templates_gen.verify import LIMIT
 from templates_gen.verify.compare import NOTHING, Findings
+from templates_gen.verify.expected import expected
 from templates_gen.verify.seen import Seen
 
 _LINES = (Pen.HELP, Pen.MARK, Pen.EDGE)
@@ -53,6 +55,22 @@ class Axis:
                 yield number, (low, high)
 
 
+def axes_of(plan: Plan) -> tuple[Axis, Axis]:
+    """The columns and the rows that the kit asks for.
+
+    Picks that were counted are taken from the kit itself; a guess can only be the one that the plan tells.
+    """
+    sett, told, guess = plan.warp.sett, plan.kit.amounts.weft, plan.amounts.picks_per_cm
+    left, right = expected(plan.kit, sett.per_mm, sett.unit.mm).limits
+    bead = 20 / Fraction(guess.value) if guess else Fraction(1)
+    if told.picks:
+        bead = 2 * told.picks.over.mm / told.picks.number
+    elif told.beads:
+        bead = told.beads.over.mm / told.beads.number
+    ends = Axis(left, 1 / sett.per_mm, int((right - left) * sett.per_mm), "ends")
+    return ends, Axis(Fraction(0), bead, int(plan.kit.weaving.height.mm / bead), "beads")
+
+
 @dataclass(slots=True)
 class _Shown:
     """What one piece shows: lines (place, from, to, pen) along both axes, shaded rectangles, and numbers."""
@@ -69,8 +87,9 @@ class _Shown:
         return (left, right), (low, high)
 
 
-def prove_grid(axes: tuple[Axis, Axis], pieces: Sequence[Seen], *, on_paper: bool) -> Findings:
-    """Every piece of a grid against its two `axes`, and all of them together; numbers are read `on_paper`."""
+def prove_grid(plan: Plan, pieces: Sequence[Seen], *, on_paper: bool) -> Findings:
+    """Every piece of a grid against the kit, and all of them together; numbers are read `on_paper`."""
+    axes = axes_of(plan)
     total = NOTHING
     windows: list[tuple[Span, Span]] = []
     told: tuple[set[int], set[int]] = (set(), set())

@@ -9,10 +9,15 @@ from layout.plan import Plan
 from templates_gen.verify.bars import check_bars
 from templates_gen.verify.compare import NOTHING, Findings
 from templates_gen.verify.expected import sett_is_sound
+from templates_gen.verify.grid import prove_grid
 from templates_gen.verify.marks import prove_strip
 from templates_gen.verify.seen import Seen, seen_on
 
-PROOFS: Mapping[str, Callable[..., Findings]] = {"strip-near": prove_strip, "strip-far": prove_strip}
+PROOFS: Mapping[str, Callable[..., Findings]] = {
+    "strip-near": prove_strip,
+    "strip-far": prove_strip,
+    "weaving-grid": prove_grid,
+}
 """By the name of a part: `proof(plan, pieces, on_paper=)` over all pieces of that part in a file."""
 
 

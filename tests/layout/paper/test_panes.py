@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import math
 import re
-from fractions import Fraction
 from functools import cache
 from itertools import pairwise, product
 
@@ -21,14 +20,15 @@ from layout.errors import FieldError
 from layout.paper.choice import Laying
 from layout.paper.panes import MOST_SHEETS, OVERLAP
 from layout.paper.sheets import lay, printed
-from layout.parts.grid import paned
-from layout.parts.grid_size import grid_of, notes_for
+from layout.parts.grid import drawing_of
+from layout.parts.grid_size import grid_of
+from layout.plan import Plan
 
-PICKS = Fraction(8, 10)
+BEADS: dict[str, object] = {"weft": {"beads": {"number": 20, "over": "5 cm"}}}  # 2.5 mm each
 LARGE: dict[str, object] = {"weaving.width": "60 cm", "weaving.height": "50 cm", "frame.outer_width": "70 cm",
                             "frame.outer_height": "80 cm"}  # fmt: skip
-INCH: dict[str, object] = {"weaving.width": "8 in", "weaving.height": "14 in", "sett.given": "8 epi"}
-NARROW: dict[str, object] = {"weaving.width": "16 mm", "weaving.height": "40 cm"}
+INCH: dict[str, object] = {"weaving.width": "8 in", "weaving.height": "13 in", "sett.given": "8 epi"}
+NARROW: dict[str, object] = {"weaving.width": "16 mm", "weaving.height": "35 cm"}
 COARSE: dict[str, object] = LARGE | {"sett.given": "2 per 10 cm"}
 PAPERS = ("common", "a4", "letter", "a3", "11x17", "148 x 210 mm", "210 x 148 mm", "600 x 3000 mm")
 KITS = {
@@ -36,7 +36,7 @@ KITS = {
     "inch": INCH,
     "large": LARGE,
     "coarse": COARSE,
-    "narrow": {"weaving.width": "16 mm", "weaving.height": "40 cm"},
+    "narrow": {"weaving.width": "16 mm", "weaving.height": "35 cm"},
 }
 CASES = [
     (kit, paper)
@@ -45,12 +45,23 @@ CASES = [
 ]
 
 
+def planned(kit: str, paper: str) -> Plan:
+    """The plan of a kit on a paper."""
+    return plan_of(BEADS | KITS[kit] | {"paper.size": paper})
+
+
+def size(kit: str) -> tuple[float, float]:
+    """Width and height of a kit's grid."""
+    grid = grid_of(planned(kit, "common"))
+    assert grid
+    return float(grid.width), float(grid.height)
+
+
 @cache
 def laid(kit: str, paper: str) -> tuple[Laying, tuple[Sheet, ...]]:
     """How the grid of a kit lies on a paper, and the finished sheets."""
-    plan = plan_of(KITS[kit] | {"paper.size": paper})
-    grid = grid_of(plan, PICKS)
-    laying = lay(plan, paned(grid, notes_for(plan, grid, "8 picks per cm, counted."), font_metrics()), font_metrics())
+    plan = planned(kit, paper)
+    laying = lay(plan, drawing_of(plan, font_metrics()), font_metrics())
     return laying, tuple(each.sheet for each in printed(plan, [laying], font_metrics()))
 
 
@@ -86,9 +97,8 @@ def test_all_pieces_show_all_of_it(kit: str, paper: str) -> None:
     """The windows of the pieces cover the weaving exactly, and neighbours overlap by twice OVERLAP (shapely)."""
     laying, _ = laid(kit, paper)
     windows = [window(part) for part in pieces(laying)]
-    plan = plan_of(KITS[kit] | {"paper.size": paper})
-    grid = grid_of(plan, PICKS)
-    whole = shapely.box(-float(grid.width / 2), 0, float(grid.width / 2), float(grid.height))
+    width, height = size(kit)
+    whole = shapely.box(-width / 2, 0, width / 2, height)
     assert shapely.union_all(windows).symmetric_difference(whole).area == pytest.approx(0, abs=1e-6)
     for one, other in pairwise(windows):
         shared = one.intersection(other).bounds
@@ -149,9 +159,7 @@ def test_the_proof_distances_are_those_of_the_corners(kit: str) -> None:
     assert int(counts[1]) == int(counts[2]) * int(counts[3]) == len(pieces(laying))
     said = re.search(r"are ([\d.]+) mm apart across and ([\d.]+) mm up", note)
     assert said
-    plan = plan_of(KITS[kit])
-    grid = grid_of(plan, PICKS)
-    assert (float(said[1]), float(said[2])) == (round(float(grid.width) + 9, 1), round(float(grid.height) + 9, 1))
+    assert (float(said[1]), float(said[2])) == tuple(round(side + 9, 1) for side in size(kit))
 
 
 def test_as_few_sheets_as_can_be() -> None:
@@ -169,11 +177,11 @@ def test_too_many_sheets_are_refused() -> None:
         "weaving.height": "2 m",
         "frame.outer_height": "3 m",
     }
-    plan = plan_of(changes)
-    drawing = paned(grid_of(plan, PICKS), (), font_metrics())
+    plan = plan_of(BEADS | changes)
+    drawing = drawing_of(plan, font_metrics())
     with pytest.raises(
         FieldError, match=rf"^paper\.size: needs .* at most {MOST_SHEETS} sheets, got a weaving grid of 2016 x"
     ) as caught:
         lay(plan, drawing, font_metrics())
     advised = caught.value.example.split('"')[1]
-    assert lay(plan_of(changes | {"paper.size": advised}), drawing, font_metrics()).sheets
+    assert lay(plan_of(BEADS | changes | {"paper.size": advised}), drawing, font_metrics()).sheets

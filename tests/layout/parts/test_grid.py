@@ -15,8 +15,11 @@ from layout.drawing.pane import Pane
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Path, Point, Region, Text
 from layout.drawing.sheet import Part
-from layout.parts.grid import paned
+from layout.errors import LayoutError
+from layout.parts.grid import drawing_of, paned
 from layout.parts.grid_size import LEAST_CELL, Grid, grid_of, left_out, notes_for
+from layout.plan import Plan
+from layout.products import suiting
 
 SMALL = Grid(12, 23, Fraction(4), Fraction(5, 2))
 INCH = Fraction("25.4")
@@ -129,46 +132,80 @@ def test_a_joint_moves_little_and_off_every_line(grid: Grid, x: float, y: float)
         assert min(part, 1 - part) * float(cell) > 0.2
 
 
+def planned(changes: dict[str, object], number: int = 20, over: str = "5 cm") -> Plan:
+    """The plan of a kit of which so many beads were counted over a height (20 in 5 cm: 2.5 mm each)."""
+    return plan_of({"weft": {"beads": {"number": number, "over": over}}} | changes)
+
+
+def grid_in(plan: Plan) -> Grid:
+    """The grid that it must have."""
+    grid = grid_of(plan)
+    assert grid
+    assert left_out(plan) == ""
+    return grid
+
+
 def test_a_height_is_woven_in_whole_beads() -> None:
-    """By hand: at 8 picks a cm a bead is 2.5 mm; 34 cm hold 136 of them, and 344 mm 137 with 1.5 mm over."""
-    grid = grid_of(plan_of({}), Fraction(8, 10))
+    """By hand: beads of 2.5 mm; 34 cm hold 136 of them, and 344 mm 137 with 1.5 mm over, which is said."""
+    plan = planned({})
+    grid = grid_in(plan)
     assert (grid.columns, grid.rows, grid.pitch, grid.bead) == (50, 136, 4, Fraction(5, 2))
-    assert "asked for" not in notes_for(plan_of({}), grid, "Counted.")[0]
-    taller = plan_of({"weaving.height": "344 mm"})
-    grid = grid_of(taller, Fraction(8, 10))
-    assert grid.rows == 137
-    assert "137 rows of 2.5 mm, 1.5 mm less than the height asked for" in notes_for(taller, grid, "Counted.")[0]
+    assert "asked for" not in notes_for(plan, grid)[0]
+    taller = planned({"weaving.height": "344 mm"})
+    assert grid_in(taller).rows == 137
+    assert "137 rows of 2.5 mm, 1.5 mm less than the height asked for" in notes_for(taller, grid_in(taller))[0]
 
 
-def test_beads_are_two_picks() -> None:
+@pytest.mark.parametrize("told", [{"beads": {"number": 22, "over": "1 in"}}, {"picks": {"number": 44, "over": "1 in"}}])
+def test_beads_are_two_picks(told: dict[str, object]) -> None:
     """A tapestry teacher: picks an inch are twice the beads counted up one end, so 22 beads an inch are 44 picks."""
-    grid = grid_of(plan_of({"weaving.height": "10 in"}), Fraction(44) / INCH)
+    grid = grid_in(plan_of({"weaving.height": "10 in", "weft": told}))
     assert grid.rows == 220
     assert grid.bead * 22 == INCH
 
 
-@pytest.mark.parametrize(
-    ("changes", "picks", "why"),
-    [
-        ({}, None, "no picks are known"),
-        ({}, Fraction(4), "0.5 mm apart"),
-        ({"sett.given": "20 ends/cm"}, Fraction(8, 10), "0.5 mm apart"),
-        ({"weaving.height": "2 mm"}, Fraction(8, 10), "200 x 0 mm in whole columns"),
-        (
-            {"weaving.width": "2 m", "weaving.height": "1 m", "frame.outer_width": "3 m", "frame.outer_height": "2 m"},
-            Fraction(8, 10),
-            "more than 24 sheets",
-        ),
-    ],
-)
-def test_where_there_is_no_grid_a_sentence_says_why(
-    changes: dict[str, object], picks: Fraction | None, why: str
-) -> None:
-    """No picks, lines too close, not one bead, or more paper than anyone would tape."""
-    assert why in left_out(plan_of(changes), picks)
+@given(st.integers(5, 60), st.integers(30, 240))
+@settings(max_examples=40, deadline=None)
+def test_counted_beads_are_kept_exactly(number: int, over: int) -> None:
+    """A height of so many times the height counted over holds as many times the beads, with nothing over or short."""
+    plan = planned({"frame.outer_height": "2 m", "weaving.height": f"{3 * over} mm"}, 2 * number, f"{over} mm")
+    grid = grid_of(plan)
+    assert grid
+    assert (grid.rows, grid.height) == (6 * number, 3 * over)
 
 
-def test_a_usual_kit_has_its_grid() -> None:
-    """Nothing is said where nothing is wrong, down to the least distance of lines."""
-    assert left_out(plan_of({}), Fraction(8, 10)) == ""
-    assert left_out(plan_of({}), 2 / LEAST_CELL) == ""
+def test_a_guess_of_the_picks_is_said() -> None:
+    """A weft that was wrapped and not woven gives a grid, and its sheets ask for a sample; counted beads do not."""
+    wrapped = plan_of({"weft": {"wrap": {"turns": 10, "window": "2 cm"}}})
+    assert any("guess" in note for note in notes_for(wrapped, grid_in(wrapped)))
+    assert not any("guess" in note for note in notes_for(planned({}), grid_in(planned({}))))
+
+
+def test_an_inch_kit_is_told_in_inches() -> None:
+    """8 an inch and 10 beads an inch: an eighth and a tenth."""
+    plan = planned({"sett.given": "8 epi"}, 10, "1 in")
+    assert "columns of 1/8 in" in notes_for(plan, grid_in(plan))[0]
+    assert "rows of 0.1 in" in notes_for(plan, grid_in(plan))[0]
+
+
+VAST = {"weaving.width": "2 m", "weaving.height": "1 m", "frame.outer_width": "3 m", "frame.outer_height": "2 m"}
+NONE: dict[str, Plan] = {
+    "no picks are known": plan_of({}),
+    "0.5 mm apart": planned({}, 100),
+    "lines would be 0.5 mm": planned({"sett.given": "20 ends/cm"}),
+    "200 x 2.5 mm in whole columns": planned({"weaving.height": "4 mm"}),
+    "more than 24 whole sheets": planned(dict(VAST)),
+}
+
+
+@pytest.mark.parametrize("why", NONE)
+def test_where_there_is_no_grid_it_is_said_why(why: str) -> None:
+    """No picks, lines too close, nothing to design, or more paper than anyone would tape."""
+    assert why in left_out(NONE[why])
+    assert "weaving-grid" not in suiting(NONE[why])
+
+
+def test_a_grid_that_is_not_cannot_be_drawn() -> None:
+    """One sentence for whoever asks all the same."""
+    with pytest.raises(LayoutError, match="no picks are known"):
+        drawing_of(plan_of({}), font_metrics())
