@@ -50,7 +50,7 @@ class Output:
 class Outputs:
     """All files of a plan, each drawn when it is asked for.
 
-    `only` picks products by name, of those that suit the plan; then there is no file that holds every sheet.
+    `only` picks products by name, of those that suit the plan; then there is no file that holds them all.
     """
 
     def __init__(self, plan: Plan, metrics: FontMetrics, only: Sequence[str] | None = None) -> None:
@@ -109,7 +109,7 @@ class Outputs:
         return Output(file, _names(parts), tuple(sheet.sheet for sheet in sheets), laid, about, on_paper=True)
 
     def _about(self, file: str, parts: Sequence[Part]) -> About:
-        what = "every sheet" if file == KIT_FILE else " and ".join(part.title for part in parts)
+        what = "all guides" if file == KIT_FILE else " and ".join(part.title for part in parts)
         return About(f"{self.plan.kit.name}: {what}", inputs(self.plan, file))
 
 
