@@ -95,7 +95,7 @@ def notes_for(plan: Plan, grid: Grid) -> tuple[str, ...]:
     use = (
         f"A column to every end, a row to every bead (two picks): {grid.columns} columns of {wide}, {grid.rows} rows "
         f"of {high}{less}. Shaded in tens, counted from the left and from the bottom of the standing frame. Draw on "
-        "it, or lay it under the warp with its bold sides at the limits of the weaving."
+        "it, or lay it under the warp: bold sides at the limits of the weaving, lowest line where it begins."
     )
     picks = plan.amounts.picks_per_cm
     if picks and picks.how is How.ASSUMED:
