@@ -6,9 +6,12 @@ from collections.abc import Callable, Mapping, Sequence
 from typing import NamedTuple
 
 from layout.drawing.metrics import FontMetrics
+from layout.drawing.pane import Paned
 from layout.drawing.sheet import Part
 from layout.paper.joints import Build
 from layout.parts.frame_check import frame_check
+from layout.parts.grid import drawing_of
+from layout.parts.grid_size import left_out
 from layout.parts.strip import full_form_of, strip
 from layout.parts.winding import winding
 from layout.parts.wrap_gauge import wrap_gauge
@@ -20,18 +23,24 @@ def _always(_: Plan) -> bool:
     return True
 
 
+def _nothing(_: Plan) -> str:
+    return ""
+
+
 class Product(NamedTuple):
     """One thing to make, of one part or several that belong together.
 
     `builds` makes each part for paper (in its low form or not, clear of joints), `alone` each at its best. `suits`
-    tells whether a plan asks for it. `forms` are the kinds of files that it has to itself; on paper it is in the kit's
-    one file too.
+    tells whether a plan asks for it; `absent` says why one that asks for it cannot have it. `forms` are the kinds of
+    files that it has to itself; on paper it is in the kit's one file too, unless it is not `in_kit`.
     """
 
-    builds: Callable[[Plan, FontMetrics], tuple[Build, ...]]
+    builds: Callable[[Plan, FontMetrics], tuple[Build | Paned, ...]]
     alone: Callable[[Plan, FontMetrics], tuple[Part, ...]]
     suits: Callable[[Plan], bool] = _always
     forms: tuple[str, ...] = ("pdf", "svg")
+    absent: Callable[[Plan], str] = _nothing
+    in_kit: bool = True
 
 
 def _strip(end: End) -> Product:
@@ -62,16 +71,34 @@ def _sheet(make: Callable[..., Part], forms: tuple[str, ...]) -> Product:
     return Product(builds, alone, forms=forms)
 
 
+def _grid() -> Product:
+    def builds(plan: Plan, metrics: FontMetrics) -> tuple[Paned, ...]:
+        return (drawing_of(plan, metrics),)
+
+    def alone(plan: Plan, metrics: FontMetrics) -> tuple[Part, ...]:
+        drawing = drawing_of(plan, metrics)
+        return (drawing.draw(drawing.whole),)
+
+    return Product(builds, alone, absent=left_out, in_kit=False)
+
+
 PRODUCTS: Mapping[str, Product] = {
     "winding": _sheet(winding, ("pdf", "svg")),
     "strip-near": _strip("near"),
     "strip-far": _strip("far"),
-    "wrap-gauge": _sheet(lambda plan, metrics, low=False: wrap_gauge(plan, metrics), ("pdf", "svg")),
+    "wrap-gauge": _sheet(wrap_gauge, ("pdf", "svg")),
     "frame-check": _sheet(frame_check, ("pdf",)),
+    "weaving-grid": _grid(),
 }
 """Everything that can be made, in the order of the kit's sheets."""
 
 
 def suiting(plan: Plan) -> tuple[str, ...]:
     """The names of the products that suit `plan`, in order."""
-    return tuple(name for name, product in PRODUCTS.items() if product.suits(plan))
+    return tuple(name for name, product in PRODUCTS.items() if product.suits(plan) and not product.absent(plan))
+
+
+def absent(plan: Plan) -> Mapping[str, str]:
+    """Why each product that `plan` asks for and cannot have is left out, by its name."""
+    reasons = {name: product.absent(plan) for name, product in PRODUCTS.items() if product.suits(plan)}
+    return {name: why for name, why in reasons.items() if why}

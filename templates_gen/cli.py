@@ -130,6 +130,7 @@ def sett(counts: tuple[str, ...], windows: tuple[str, ...], unit: str | None, as
 @main.command()
 @click.argument("threads", nargs=-1, metavar="YARN...")
 @click.option("--plies", help="How many such threads are folded in the yarn; the count is of one of them.")
+@click.option("--order", help='What is what in a count such as "8/2 Ne": count/plies or plies/count.')
 @click.option("--weighed", is_flag=True, help='You weighed a measured length yourself: "4.5 g in 10 m".')
 @click.option("--fibre", help="What it is made of, such as wool, for its compressed thickness.")
 @click.option("--volume", help="Instead of the fibre, the cm3 that a gram of the yarn takes up.")

@@ -35,7 +35,7 @@ class Made:
 
 @dataclass(frozen=True, slots=True)
 class Report:
-    """What `make` did: the files, and notes on how their parts were laid."""
+    """What `make` did: the files, and notes on how their parts were laid and what was left out."""
 
     made: tuple[Made, ...]
     notes: tuple[str, ...]
@@ -72,7 +72,7 @@ def make(
             made.append(_proven(plan, output, exchange.write(file, write(output))))
         exchange.write(MANIFEST, manifest(made))
         exchange.settle()
-    return Report(tuple(made), wanted.notes)
+    return Report(tuple(made), wanted.notes + wanted.absent)
 
 
 def _proven(plan: Plan, output: Output, data: bytes) -> Made:

@@ -9,7 +9,7 @@ from layout.errors import FieldError, FieldErrors, shown
 from layout.kit.fields import closest, did_you_mean
 from layout.kit.kit import read_sett_input
 from layout.plan import Plan
-from layout.products import suiting
+from layout.products import absent, suiting
 from layout.setting.sett import SettTaken, take_sett
 from templates_gen.fonts import metrics
 
@@ -57,9 +57,10 @@ def _as_option(error: FieldError, *, several: bool) -> FieldError:
 
 def products_of(plan: Plan, names: Sequence[str]) -> tuple[str, ...] | None:
     """The products that --only names, or None where it names none: then all that suit `plan` are meant."""
-    known = suiting(plan)
+    known, missing = suiting(plan), absent(plan)
     for name in names:
         if name not in known:
             needed = f"a part that this kit has ({', '.join(known)}){did_you_mean(closest(name, known))}"
-            raise FieldError("--only", needed, shown(name), f"--only {known[0]}")
+            why = f" ({missing[name]})" if name in missing else ""
+            raise FieldError("--only", needed, shown(name) + why, f"--only {known[0]}")
     return tuple(names) or None

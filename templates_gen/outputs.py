@@ -14,7 +14,7 @@ from layout.kit.kit import kit_values
 from layout.paper.choice import Laying
 from layout.paper.sheets import lay, printed
 from layout.plan import Plan
-from layout.products import PRODUCTS, suiting
+from layout.products import PRODUCTS, absent, suiting
 from templates_gen.document import About
 from templates_gen.formats import FORMATS
 from templates_gen.outlines import outlined
@@ -50,7 +50,7 @@ class Output:
 class Outputs:
     """All files of a plan, each drawn when it is asked for.
 
-    `only` picks products by name, of those that suit the plan; then there is no file that holds every sheet.
+    `only` picks products by name, of those that suit the plan; then there is no file that holds them all.
     """
 
     def __init__(self, plan: Plan, metrics: FontMetrics, only: Sequence[str] | None = None) -> None:
@@ -80,12 +80,17 @@ class Outputs:
         layings = (laying for each in self.layings.values() for laying in each)
         return tuple(f"{laying.part.title}: {note}" for laying in layings for note in laying.notes)
 
+    @property
+    def absent(self) -> tuple[str, ...]:
+        """What is left out of a whole kit, and why."""
+        return tuple(f"{name} is left out: {why}." for name, why in absent(self.plan).items() if self.whole)
+
     def output(self, file: str) -> Output:
         """The file of that name; LayoutError if there is none."""
         if file not in self.files:
             raise LayoutError(f"says that it is {shown(file)}, which is none of {', '.join(self.files)}")
         if file == KIT_FILE:
-            return self._on_paper(file, self.names)
+            return self._on_paper(file, (name for name in self.names if PRODUCTS[name].in_kit))
         name, _, form = file.rpartition(".")
         return self._on_paper(file, (name,)) if FORMATS[form].words else self._alone(file, name)
 
@@ -104,7 +109,7 @@ class Outputs:
         return Output(file, _names(parts), tuple(sheet.sheet for sheet in sheets), laid, about, on_paper=True)
 
     def _about(self, file: str, parts: Sequence[Part]) -> About:
-        what = "every sheet" if file == KIT_FILE else " and ".join(part.title for part in parts)
+        what = "all guides" if file == KIT_FILE else " and ".join(part.title for part in parts)
         return About(f"{self.plan.kit.name}: {what}", inputs(self.plan, file))
 
 

@@ -10,10 +10,12 @@ from layout.errors import FieldError, shown
 from layout.figure import Figure, computed
 from layout.limits import above_zero, plain, whole
 from layout.numerals import read_number
-from layout.units import Length, read_length
-from layout.yarns.diameter import INCH, Diameter, compressed, craft_classes, specific_volume, wrapped
+from layout.units import read_length
+from layout.yarns.diameter import INCH, Diameter, compressed, craft_classes, specific_volume
+from layout.yarns.label import Wrap
 from layout.yarns.label_text import Read, fibre_of, read_label
 from layout.yarns.yarn import Yarn, folded
+from layout.yarns.yarn_counts import ORDERS
 from templates_gen.options import whole_or_text
 
 _EXAMPLE = '"8 Ne" --plies 2'
@@ -37,33 +39,21 @@ class Asked:
         """The compressed diameter; None where there is only a hand wrap."""
         return compressed(self.yarn, self.volume) if self.yarn and self.volume else None
 
-
-@dataclass(frozen=True, slots=True)
-class Wrap:
-    """A hand wrap: whole `turns` side by side in a `window`."""
-
-    turns: int
-    window: Length
-
     @property
-    def soft(self) -> Diameter:
-        """The soft diameter that it shows."""
-        return wrapped(self.window.mm, self.turns)
-
-    @property
-    def per_inch(self) -> Fraction:
-        """Turns in an inch."""
-        return self.turns * INCH / self.window.mm
+    def wraps_per_inch(self) -> Fraction | None:
+        """Turns of the hand wrap in an inch, if there is one."""
+        return self.wrap.turns * INCH / self.wrap.window.mm if self.wrap else None
 
     @property
     def classes(self) -> tuple[int, ...]:
-        """The Craft Yarn classes that it may belong to, from the finest on."""
-        return tuple(sorted(craft_classes(self.per_inch)))
+        """The Craft Yarn classes that the hand wrap may belong to, from the finest on."""
+        return tuple(sorted(craft_classes(self.wraps_per_inch))) if self.wraps_per_inch else ()
 
 
 def asked(
     threads: Sequence[str],
     plies: str | None,
+    order: str | None,
     fibre: str | None,
     volume: str | None,
     wraps: str | None,
@@ -73,14 +63,14 @@ def asked(
 ) -> Asked:
     """The yarn that the words and options of the command say; FieldError naming the one that does not work."""
     wrap = _wrap(wraps, over)
-    labels = _labels(threads, plies, weighed=weighed)
+    labels = _labels(threads, plies, order, weighed=weighed)
     if labels:
         yarns = [label.yarn for label in labels]
         if len(yarns) > 1:
             yarns.append(folded(yarns, "YARN"))
         reasons = tuple(yarn.because for yarn in yarns)
         return Asked(yarns[-1], _volume(fibre, volume, labels), wrap, reasons)
-    beside = {"--plies": plies, "--fibre": fibre, "--volume": volume, "--weighed": weighed or None}
+    beside = {"--plies": plies, "--order": order, "--fibre": fibre, "--volume": volume, "--weighed": weighed or None}
     given = [name for name, value in beside.items() if value is not None]
     if given or not wrap:
         needed = f"a yarn as its label says it{'' if given else f', or {_WRAP} for a hand wrap alone'}"
@@ -88,7 +78,9 @@ def asked(
     return Asked(None, None, wrap)
 
 
-def _labels(threads: Sequence[str], plies: str | None, *, weighed: bool) -> list[Read]:
+def _labels(threads: Sequence[str], plies: str | None, order: str | None, *, weighed: bool) -> list[Read]:
+    if order is not None and order not in ORDERS:
+        raise FieldError("--order", " or ".join(ORDERS), shown(order), '"8/2 Ne" --order count/plies')
     folds = None
     threads = _quoted(threads)
     if plies is not None:
@@ -96,7 +88,7 @@ def _labels(threads: Sequence[str], plies: str | None, *, weighed: bool) -> list
             needed = "one yarn only; of several, each says its own"
             raise FieldError("--plies", needed, f"{len(threads)} yarns", '"40 Ne x 2" "20 Ne"')
         folds = whole(whole_or_text(plies), "--plies", "the number of plies", "--plies 2", most=100)  # type: ignore[arg-type]
-    return [read_label(thread, folds, "YARN", weighed=weighed) for thread in threads]
+    return [read_label(thread, folds, order, "YARN", weighed=weighed) for thread in threads]
 
 
 def _quoted(words: Sequence[str]) -> Sequence[str]:

@@ -7,11 +7,11 @@ from fractions import Fraction
 from layout.figure import Figure
 from layout.limits import plain
 from layout.numerals import say_number
-from layout.yarns.diameter import INCH, Diameter
+from layout.yarns.diameter import INCH
 from layout.yarns.yarn import Yarn
 from layout.yarns.yarn_counts import OUNCE_G, SYSTEMS, YARD_M, rounded_tex
 from templates_gen.report import aligned, number
-from templates_gen.yarn_options import Asked, Wrap
+from templates_gen.yarn_options import Asked
 
 _BALLS = (("50 g", Fraction(50)), ("100 g", Fraction(100)), ("4 oz", 4 * OUNCE_G))
 _KEYS = {"m/100g": "m_per_100g", "yd/lb": "yd_per_lb"}
@@ -29,9 +29,9 @@ def yarn_values(asked: Asked) -> dict[str, object]:
         "because": list(asked.reasons),
         "specific_volume_cm3_per_g": _figure(asked.volume) if asked.volume else None,
         "compressed_diameter_mm": _figure(hard.figure) if hard else None,
-        "soft_diameter_mm": _figure(wrap.soft.figure) if wrap else None,
-        "wraps_per_inch": number(wrap.per_inch) if wrap else None,
-        "craft_yarn_classes": list(wrap.classes) if wrap else None,
+        "soft_diameter_mm": _figure(wrap.diameter.figure) if wrap else None,
+        "wraps_per_inch": number(asked.wraps_per_inch) if asked.wraps_per_inch else None,
+        "craft_yarn_classes": list(asked.classes) if wrap else None,
     }
 
 
@@ -46,7 +46,7 @@ def _figure(figure: Figure) -> dict[str, object]:
 
 def yarn_table(asked: Asked) -> str:
     """The yarn for people: every system, some balls, both kinds of thickness, and how each was come by."""
-    thick, reasons = _thickness(asked.compressed, asked.wrap)
+    thick, reasons = _thickness(asked)
     rows = [*_systems(asked.yarn), *_balls(asked.yarn)] if asked.yarn else []
     lines = aligned([*rows, *thick])
     head = [*asked.reasons, ""] if asked.yarn else []
@@ -73,20 +73,20 @@ def _balls(yarn: Yarn) -> list[Row]:
     return rows
 
 
-def _thickness(hard: Diameter | None, wrap: Wrap | None) -> tuple[list[Row], list[str]]:
+def _thickness(asked: Asked) -> tuple[list[Row], list[str]]:
     """Both kinds of thickness, each labelled, and the reasons for them."""
     rows: list[Row] = []
     reasons: list[str] = []
-    for diameter in (hard, wrap and wrap.soft):
+    for diameter in (asked.compressed, asked.wrap and asked.wrap.diameter):
         if diameter:
             name, figure = f"{diameter.kind} diameter", diameter.figure
             side = f"{figure.how}; {say_number(INCH / Fraction(diameter.mm), 1)} side by side to the inch"
             rows.append((name, f"{diameter.mm:.3f} mm", side))
             reasons += [figure.because, *figure.assumptions]
-    if wrap:
-        found = ", ".join(map(str, wrap.classes)) or "none"
-        several = "; the classes overlap" if len(wrap.classes) > 1 else ""
-        rows.append(("Craft Yarn class", found, f"for {plain(wrap.per_inch)} wraps to the inch{several}"))
-    if hard and wrap:
+    if asked.wraps_per_inch:
+        found = ", ".join(map(str, asked.classes)) or "none"
+        several = "; the classes overlap" if len(asked.classes) > 1 else ""
+        rows.append(("Craft Yarn class", found, f"for {plain(asked.wraps_per_inch)} wraps to the inch{several}"))
+    if len(rows) > 2:
         reasons.append("Soft and compressed are two thicknesses of one yarn: never reckon with one of each.")
     return rows, reasons

@@ -34,7 +34,12 @@ _VALUES: dict[str, object] = {
     "paper": {},
 }
 
-FLAT = {"frame.ends": "flat ends", "frame.bar_diameter": None, "frame.thickness": "18 mm"}
+FLAT = {
+    "frame.ends": "flat ends",
+    "frame.bar_diameter": None,
+    "frame.thickness": "18 mm",
+    "weaving.height": "30 cm",
+}
 """Flat ends instead of round bars; add an edge radius if they are to be rounded."""
 
 NOTCHED = {

@@ -34,7 +34,9 @@ SHEETS: dict[str, dict[str, Any]] = {
     "tiles": changed(ROUND, frame__outer_width="90 cm", paper__size="letter"),
     "flat": changed(FLAT, weaving__width="18 cm", weaving__start="right", weaving__slant="face straight"),
     "large": changed(FLAT, paper__size="594 x 841 mm"),
+    "grid": changed(ROUND, weft__beads={"number": 23, "over": "5 cm"}, paper__size="letter"),
 }
+FILES = [(kind, "kit.pdf") for kind in SHEETS] + [("grid", "weaving-grid.pdf")]
 
 
 def planned(name: str) -> Plan:
@@ -62,11 +64,11 @@ def corners(sheet: Sheet) -> list[Point]:
     return [point for path in paths for point in (*path.points(), *([path.start] if path.closed else []))]
 
 
-@pytest.mark.parametrize("kind", SHEETS)
-def test_pdfium_finds_every_line_where_it_should_be(kind: str) -> None:
+@pytest.mark.parametrize(("kind", "file"), FILES)
+def test_pdfium_finds_every_line_where_it_should_be(kind: str, file: str) -> None:
     """Page sizes, and every corner of every line of every sheet, agree with what pdfium reads from the file."""
     outputs = Outputs(planned(kind), metrics())
-    wanted = outputs.output("kit.pdf")
+    wanted = outputs.output(file)
     document = pypdfium2.PdfDocument(write(wanted))
     assert len(document) == len(wanted.sheets)
     for page, sheet in zip(document, wanted.sheets, strict=True):
@@ -78,10 +80,10 @@ def test_pdfium_finds_every_line_where_it_should_be(kind: str) -> None:
     document.close()
 
 
-@pytest.mark.parametrize("kind", SHEETS)
-def test_pdfium_finds_every_word_where_it_should_be(kind: str) -> None:
+@pytest.mark.parametrize(("kind", "file"), [*((kind, "strip-near.pdf") for kind in SHEETS), FILES[-1]])
+def test_pdfium_finds_every_word_where_it_should_be(kind: str, file: str) -> None:
     """Words, in order, and where each begins, agree with what pdfium reads from the file."""
-    wanted = Outputs(planned(kind), metrics()).output("strip-near.pdf")
+    wanted = Outputs(planned(kind), metrics()).output(file)
     document = pypdfium2.PdfDocument(write(wanted))
     for page, sheet in zip(document, wanted.sheets, strict=True):
         texts = [shape for shape in sheet.shapes if isinstance(shape, Text)]
@@ -114,3 +116,18 @@ def test_resvg_shows_every_mark_where_it_should_be(kind: str, file: str) -> None
         middle = (start.y + end.y) / 2 + 0.3  # off the outermost line, which crosses the marks
         x, _ = inked(pixels, start.x - 0.4, start.x + 0.4, middle, middle + 0.4)
         assert x == pytest.approx(start.x, abs=0.1)
+
+
+def test_resvg_shows_every_line_of_the_grid_where_it_should_be() -> None:
+    """Rasterised at ten pixels to the millimetre, each column line's ink lies within a pixel of its place."""
+    wanted = Outputs(planned("grid"), metrics()).output("weaving-grid.svg")
+    (sheet,) = wanted.sheets
+    pixels = svg_pixels(write(wanted))
+    assert pixels.shape == pytest.approx((sheet.height * 10, sheet.width * 10), abs=1)
+    lines = [s for s in sheet.shapes if isinstance(s, Path) and s.pen in (Pen.HELP, Pen.MARK)]
+    columns = [line.start for line in lines if line.start.x == line.steps[0].end.x]
+    assert len(columns) > 40
+    for at in columns:
+        low = at.y + 0.6  # between the bold limit and the first row's line, on white paper or on a tint
+        x, _ = inked(pixels, at.x - 0.4, at.x + 0.4, low, low + 0.6)
+        assert x == pytest.approx(at.x, abs=0.1)

@@ -6,11 +6,13 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from layout.drawing.metrics import FontMetrics
+from layout.drawing.pane import Paned
 from layout.drawing.sheet import Part, Piece, Sheet, painted
 from layout.paper.area import Area, printable
 from layout.paper.choice import Laying, choose
 from layout.paper.furniture import Head, furnish
 from layout.paper.joints import Build
+from layout.paper.panes import lay_in_panes
 from layout.plan import Plan
 
 
@@ -22,12 +24,17 @@ class Printed:
     pieces: tuple[Piece, ...]
 
 
-def lay(plan: Plan, build: Build, metrics: FontMetrics) -> Laying:
-    """How the part that `build` makes lies on the kit's paper; FieldError where it cannot."""
+def lay(plan: Plan, build: Build | Paned, metrics: FontMetrics) -> Laying:
+    """How the part that `build` makes lies on the kit's paper; FieldError where it cannot.
+
+    A paned drawing is cut both ways where it must be, however the kit wants its strips to lie.
+    """
 
     def take_room(area: Area, part: Part) -> Area:
         return furnish(area, _head(plan, part, (999, 999)), metrics)[0]
 
+    if isinstance(build, Paned):
+        return lay_in_panes(build, plan.kit.paper, take_room)
     return choose(build, plan.kit.paper, take_room, metrics)
 
 

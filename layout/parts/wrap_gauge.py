@@ -42,7 +42,7 @@ _NOTE = (
 )
 
 
-def wrap_gauge(plan: Plan, metrics: FontMetrics) -> Part:
+def wrap_gauge(plan: Plan, metrics: FontMetrics, *, low: bool = False) -> Part:  # noqa: ARG001 (one form only)
     """The card, unfolded."""
     datum = (
         Point(_CORNER, _CORNER - HEIGHT),

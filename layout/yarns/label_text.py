@@ -2,7 +2,7 @@
 
 Read: `8 Ne`, `Nm 14`, `40 tex x 2` (the count of one thread, then how many are folded, as ISO 1139 writes it from
 single to fold; from memory), `50 g in 120 m`, `240 m / 100 g`, `3360 yd/lb`. Never guessed: a count without a system,
-`8/2`, `cut`.
+`8/2` without its order, `cut`.
 """
 
 from __future__ import annotations
@@ -18,7 +18,7 @@ from layout.units import WORDS, read_length
 from layout.yarns.diameter import specific_volume
 from layout.yarns.weights import WEIGHTS, read_weight
 from layout.yarns.yarn import Yarn, yarn_from_ball, yarn_of, yarn_weighed
-from layout.yarns.yarn_counts import system, two_meanings
+from layout.yarns.yarn_counts import read_folded, system, two_meanings
 
 EXAMPLE = '"8 Ne x 2" or "50 g in 120 m"'
 
@@ -51,10 +51,13 @@ class Read(NamedTuple):
     system: str
 
 
-def read_label(text: object, plies: Number | None = None, field: str = "yarn", *, weighed: bool = False) -> Read:
+def read_label(
+    text: object, plies: Number | None = None, order: str | None = None, field: str = "yarn", *, weighed: bool = False
+) -> Read:
     """The yarn that a label says; `weighed` takes a weight and a length for measured ones.
 
-    `plies` says how many such threads are folded where the text does not. FieldError at `field` for anything that is
+    `plies` says how many such threads are folded where the text does not, and `order` which number of "8/2" says so
+    ("count/plies" or "plies/count"). FieldError at `field` for anything that is
     not sure.
     """
     if not isinstance(text, str) or len(text) > _LONGEST:
@@ -64,7 +67,7 @@ def read_label(text: object, plies: Number | None = None, field: str = "yarn", *
         ball = _ball(said, plies, weighed)
         if weighed and not ball:
             raise FieldError("", "a weight and a length, where a yarn was weighed", shown(text), '"4.5 g in 10 m"')
-        return ball or _counted(said, plies)
+        return ball or _counted(said, plies, order)
     except FieldError as error:
         fits = error.example.startswith('"')
         raise FieldError(field, error.needed, error.got, error.example if fits else EXAMPLE) from None
@@ -95,7 +98,7 @@ def _one(side: str) -> str:
     return f"1 {side}" if side.rstrip(".").isalpha() else side
 
 
-def _counted(text: str, plies: Number | None) -> Read:
+def _counted(text: str, plies: Number | None, order: str | None) -> Read:
     """The yarn of a count in a system, before or after its number."""
     folds = _PLIES.fullmatch(text)
     if folds and plies is not None:
@@ -105,13 +108,19 @@ def _counted(text: str, plies: Number | None) -> Read:
     if not count or (before and after):
         raise FieldError("", "a count with its system, or a weight and a length", shown(text), EXAMPLE)
     word = before or after
+    told: Number = int(folds["plies"]) if folds else 1 if plies is None else plies
     if meanings := two_meanings(count):
         first, second, needed = meanings
-        known = word if word.lower() in _KEYS else "Ne"
-        raise FieldError("", needed, shown(text), f'"{first} {known} x {second}" for the first meaning')
+        if order is None:
+            known = word if word.lower() in _KEYS else "Ne"
+            raise FieldError("", needed, shown(text), f'"{first} {known} x {second}" for the first meaning')
+        if folds or plies is not None:
+            raise FieldError("", "the plies said once only", shown(text), f'"{count} Ne" with its order')
+        count, told = read_folded(count, order)
+    elif order is not None:
+        raise FieldError("", "a stroke between count and plies, where an order is said", shown(text), '"8/2 Ne"')
     key = _system(word, text)
-    told = 1 if plies is None else plies
-    return Read(yarn_of(count, key, int(folds["plies"]) if folds else told), key)
+    return Read(yarn_of(count, key, told), key)
 
 
 def _system(word: str, text: str) -> str:

@@ -66,6 +66,9 @@ SYSTEMS: Mapping[str, System] = MappingProxyType({system.key: system for system 
 _FOLDED = re.compile(r"\s*(\d+(?:[.,]\d+)?)\s*[/x]\s*(\d+(?:[.,]\d+)?)\s*s?\s*", re.ASCII | re.IGNORECASE)
 _LONGEST = 60
 
+ORDERS = ("count/plies", "plies/count")
+"""What is what in a count such as "8/2": as today's craft labels write, and as older books do."""
+
 
 def system(name: str, field: str = "system") -> System:
     """The system called `name`; FieldError for an unknown one, and for "cut", which has two meanings."""
@@ -110,7 +113,7 @@ def read_folded(text: str, order: str | None, field: str = "count") -> tuple[Fra
         read_count(text, field)  # refuses: without an order there are two meanings
         raise FieldError(field, "count and plies with a stroke between them", shown(text), 'count = "8/2"')
     first, second = (read_count(part, field) for part in meanings[:2])
-    return (first, second) if order == "count/plies" else (second, first)
+    return (first, second) if order == ORDERS[0] else (second, first)
 
 
 def two_meanings(text: str) -> tuple[str, str, str] | None:

@@ -11,6 +11,7 @@ from templates_gen.verify.compare import NOTHING, Findings
 from templates_gen.verify.expected import sett_is_sound
 from templates_gen.verify.frame_check import prove_frame_check
 from templates_gen.verify.gauge import prove_gauge
+from templates_gen.verify.grid import prove_grid
 from templates_gen.verify.marks import prove_strip
 from templates_gen.verify.seen import Seen, seen_on
 from templates_gen.verify.winding import prove_winding
@@ -21,6 +22,7 @@ PROOFS: Mapping[str, Callable[..., Findings]] = {
     "strip-far": prove_strip,
     "wrap-gauge": prove_gauge,
     "frame-check": prove_frame_check,
+    "weaving-grid": prove_grid,
 }
 """By the name of a part: `proof(plan, pieces, on_paper=)` over all pieces of that part in a file."""
 

@@ -32,6 +32,8 @@ def values(*words: object) -> dict[str, Any]:
         (["48 Ne", "24 Ne"], "ne", 16),  # W. Davis, Hosiery Manufacture
         (["40 Ne", "--plies", 2], "ne", 20),  # Taylor: 2/40s runs as 20 hanks a pound
         (["40 Ne x 2"], "ne", 20),
+        (["2/40 Ne", "--order", "plies/count"], "ne", 20),
+        (["8/2 Ne", "--order", "count/plies"], "yd_per_lb", 3360),
         (["8 Ne", "--plies", "2"], "yd_per_lb", 3360),  # as sold to craft weavers: 8/2 cotton
         (["20 grains in 120 yd", "--weighed"], "ne", 50),  # Taylor: 120 yd weighing 20 grains
         (["50 g in 120 m"], "m_per_100g", 240),  # arithmetic
@@ -171,6 +173,9 @@ def test_two_thicknesses_are_told_apart() -> None:
         (["8 Ne", "--plies", "two"], "--plies"),
         (["8 Ne", "--plies", "0"], "--plies"),
         (["8 Ne", "9 Ne", "--plies", "2"], "--plies"),
+        (["8/2 Ne", "--order", "count"], "--order"),
+        (["8 Ne", "--order", "count/plies"], "YARN"),
+        (["--wraps", "12", "--over", "1 in", "--order", "count/plies"], "YARN"),
         (["8 Ne", "--fibre", "moonlight"], "--fibre"),
         (["8 Ne", "--volume", "0"], "--volume"),
         (["8 Ne", "--volume", "1,100"], "--volume"),

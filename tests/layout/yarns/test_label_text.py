@@ -120,3 +120,14 @@ def test_a_fibre_that_is_not_stated_is_assumed(labels: list[str], fibre: float) 
     assert volume.value == pytest.approx(fibre)
     assert volume.how is How.ASSUMED
     assert "No fibre stated" in volume.assumptions[0]
+
+
+def test_a_stroke_is_read_in_the_order_that_is_said() -> None:
+    """Craft labels write count/plies (8/2 is two 8s, 4 in all), older books plies/count (Taylor: 2/40s is two 40s)."""
+    assert read_label("8/2 Ne", order="count/plies").yarn.numbers()["ne"] == 4
+    assert read_label("Ne 2/40", order="plies/count").yarn.numbers()["ne"] == 20
+    for text in ("8 Ne", "8/2 Ne x 2", "8/2"):
+        with pytest.raises(FieldError):
+            read_label(text, order="count/plies")
+    with pytest.raises(FieldError, match="once only"):
+        read_label("8/2 Ne", 2, "count/plies")

@@ -40,6 +40,15 @@ def test_nine_pairs_an_inch_guess_nine_ends() -> None:
     assert first_guess(half, half).per_mm.value * 25.4 == pytest.approx(9)
 
 
+def test_half_the_wraps_hold_for_like_yarns_only() -> None:
+    """Handbooks of balanced cloth: 24 wraps an inch are set at 12 ends. So it is for a weft as thick as the warp;
+    a weft twice as thick asks for 8, and the rule is not for weft-faced work.
+    """
+    warp = wrapped(25.4, 24)
+    assert first_guess(warp, warp).per_mm.value * 25.4 == pytest.approx(12)
+    assert first_guess(warp, wrapped(25.4, 12)).per_mm.value * 25.4 == pytest.approx(8)
+
+
 @pytest.mark.parametrize("kind", [soft, hard])
 def test_a_guess_is_always_marked_as_one(kind: type) -> None:
     """Even from measured wraps: only the wrap of the pair measures."""

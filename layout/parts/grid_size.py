@@ -1,0 +1,103 @@
+"""How many columns and rows cartoon paper has, where their lines lie, and when there is none for a kit.
+
+Columns stand where the ends truly lie: the k-th from the left is (k + 1/2) p - W/2, give or take p/2, in a weaving of
+width W at the pitch p. A bead is what shows of the weft up one end: two picks (a tapestry teacher).
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from fractions import Fraction
+from math import floor
+
+from layout.figure import How
+from layout.plan import Plan
+from layout.units import Length, say_length, say_number
+
+LEAST_CELL = Fraction(6, 10)
+"""Our own limit in mm: closer lines run together in print."""
+
+LEAST_SIDE = 10
+"""Our own limit in mm."""
+
+_FINEST = 10**6  # of which parts a number of picks may be told
+
+MOST_SHEETS_LARGE = 24
+"""Our own limit: a weaving larger than so many whole sheets is no longer pieced together from them."""
+
+
+@dataclass(frozen=True, slots=True)
+class Grid:
+    """How many columns and rows, and how wide and high each is, in mm, exactly."""
+
+    columns: int
+    rows: int
+    pitch: Fraction
+    bead: Fraction
+
+    @property
+    def width(self) -> Fraction:
+        """From limit to limit, in mm."""
+        return self.columns * self.pitch
+
+    @property
+    def height(self) -> Fraction:
+        """From the bottom limit to the top one, in mm."""
+        return self.rows * self.bead
+
+    def column_line(self, number: int) -> float:
+        """The x after so many columns, counted from the left."""
+        return float(number * self.pitch - self.width / 2)
+
+    def row_line(self, number: int) -> float:
+        """The y after so many rows, counted from the bottom."""
+        return float(number * self.bead)
+
+
+def picks_of(plan: Plan) -> Fraction | None:
+    """Picks to the mm as the plan has them, as the plain fraction that was counted; None where none are known."""
+    picks = plan.amounts.picks_per_cm
+    return Fraction(picks.value).limit_denominator(_FINEST) / 10 if picks else None
+
+
+def grid_of(plan: Plan) -> Grid | None:
+    """The grid of a plan, in whole rows; None where its picks are not known."""
+    picks = picks_of(plan)
+    if not picks:
+        return None
+    bead, warp = 2 / picks, plan.warp
+    return Grid(int(warp.width / warp.pitch), floor(plan.kit.weaving.height.mm / bead), warp.pitch, bead)
+
+
+def left_out(plan: Plan) -> str:
+    """Why a plan has no grid, in some words; empty if it has one."""
+    grid, paper = grid_of(plan), plan.kit.paper
+    if grid is None:
+        return "no picks are known; count the beads up one end of a sample and say so (weft.beads)"
+    finest = min(grid.pitch, grid.bead)
+    if finest < LEAST_CELL:
+        return f"its lines would be {say_number(finest)} mm apart; under {say_number(LEAST_CELL)} mm they run together"
+    if min(grid.width, grid.height) < LEAST_SIDE:
+        size = f"{say_number(grid.width, 1)} x {say_number(grid.height, 1)} mm"
+        return f"its {size} in whole columns and rows leave nothing to design; it is made from {LEAST_SIDE} mm on"
+    if float(grid.width * grid.height) > MOST_SHEETS_LARGE * paper.width * paper.height:
+        size = f"{say_number(grid.width, 0)} x {say_number(grid.height, 0)} mm"
+        return f"{size} is more than {MOST_SHEETS_LARGE} whole sheets of this paper; name larger paper (paper.size)"
+    return ""
+
+
+def notes_for(plan: Plan, grid: Grid) -> tuple[str, ...]:
+    """How to use the grid, and whether its picks are a guess, for the head of its sheets."""
+    height, unit = plan.kit.weaving.height, "in" if plan.warp.sett.unit.imperial else "mm"
+    rest = height.mm - grid.height
+    less = f", {say_length(Length(rest, height.unit))} less than the height asked for" if rest else ""
+    wide, high = (say_length(Length(cell, unit)) for cell in (grid.pitch, grid.bead))
+    use = (
+        f"A column to every end, a row to every bead (two picks): {grid.columns} columns of {wide}, {grid.rows} rows "
+        f"of {high}{less}. Shaded in tens, counted from the left and from the bottom of the standing frame. Draw on "
+        "it, or lay it under the warp: bold sides at the limits of the weaving, lowest line where it begins."
+    )
+    picks = plan.amounts.picks_per_cm
+    if picks and picks.how is How.ASSUMED:
+        return use, "The picks are a guess: weave a sample, count the beads up one end, and print the grid again."
+    return (use,)
