@@ -12,7 +12,7 @@ from layout.cutting.stock import Stock
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Path, Point, Shape
 
-_FINE = 32  # chords to an arc of at most 45 degrees
+_FINE = 12  # chords to an arc of at most 45 degrees
 
 
 def ring(path: Path) -> list[Point]:
@@ -55,7 +55,7 @@ def left_over(cuts: Iterable[Path], kerf_x: float, kerf_y: float) -> shapely.Geo
         return affinity.scale(geometry, wide, high, origin=(0, 0))
 
     burnt = shapely.union_all(
-        [stretched(shapely.LinearRing(ring(path))).buffer(0.5, quad_segs=64) for path in (*holes, outer)]
+        [stretched(shapely.LinearRing(ring(path))).buffer(0.5, quad_segs=16) for path in (*holes, outer)]
     )
     kept = stretched(area_of(outer, holes)).difference(burnt)
     return affinity.scale(kept, kerf_x, kerf_y, origin=(0, 0))

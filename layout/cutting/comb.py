@@ -2,9 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
-from fractions import Fraction
-
 from layout.cutting.blank import SMALL_PART, cut_part
 from layout.cutting.comb_body import comb_blank, marks
 from layout.cutting.stock import Stock
@@ -54,14 +51,10 @@ def step_of(plan: Plan, stock: Stock) -> int:
 
 def teeth_of(plan: Plan, stock: Stock, step: int) -> Teeth:
     """The teeth with slots at (k + 1/2) p - W/2, k = 0, step, 2 step ..., from the centre as one datum."""
-    slot, why = slot_for(float(plan.warp.pitch), None, stock)
-    return teeth_at([float(x) for x in ends_at(plan)[::step]], step * float(plan.warp.pitch), slot, why, stock)
-
-
-def ends_at(plan: Plan) -> Sequence[Fraction]:
-    """Where every end should lie, in mm from the centre, from left to right."""
-    warp = plan.warp
-    return [(k + Fraction(1, 2)) * warp.pitch - warp.width / 2 for k in range(warp.ends)]
+    slot, why = slot_for(plan, stock)
+    return teeth_at(
+        [float(x) for x in plan.warp.end_positions[::step]], step * float(plan.warp.pitch), slot, why, stock
+    )
 
 
 def _tooth(plan: Plan, stock: Stock, step: int) -> float:

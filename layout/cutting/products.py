@@ -13,7 +13,6 @@ from layout.cutting.winding_comb import winding_comb
 from layout.drawing.metrics import FontMetrics
 from layout.drawing.sheet import Part
 from layout.errors import FieldError
-from layout.frames.frame import FlatEnd, RoundBar
 from layout.plan import Plan
 
 Builds = Callable[[Plan, Stock, FontMetrics], tuple[Part, ...]]
@@ -42,7 +41,7 @@ def turns(stock: Stock) -> tuple[int, ...]:
 
 
 def _wound(plan: Plan) -> bool:
-    return isinstance(plan.kit.frame.ends, RoundBar | FlatEnd)
+    return plan.warp.kind == "wound"
 
 
 CUT_PRODUCTS: Mapping[str, CutProduct] = {

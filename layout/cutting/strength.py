@@ -11,14 +11,14 @@ LEAST = 1.0
 SLENDER = 3.0
 """A tooth is at most so many times as long as it is wide (common practice, no source)."""
 
-_BENDING = assumed(30.0, "A bending strength of 30 N/mm2 along the face grain, from memory and low for birch plywood.")
+_BENDING = assumed(30.0, "a bending strength of 30 N/mm2 along the face grain, from memory and low for birch plywood.")
 
 
 def bending_strength(stock: Stock) -> Figure:
     """The bending strength along the face grain in N/mm2, as the stock says it or assumed."""
     if stock.bending is None:
         return _BENDING
-    return measured(stock.bending, f"A bending strength of {stock.bending:g} N/mm2, as the stock says.")
+    return measured(stock.bending, f"a bending strength of {stock.bending:g} N/mm2, as the stock says.")
 
 
 def tooth_holds(width: float, length: float, stock: Stock) -> Figure:

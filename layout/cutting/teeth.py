@@ -12,6 +12,7 @@ from layout.cutting.outline import Corner
 from layout.cutting.stock import Stock
 from layout.cutting.strength import LEAST, SLENDER, narrow, tooth_holds
 from layout.figure import How
+from layout.plan import Plan
 
 LONGEST = 12.0
 """No tooth is longer: no thread at a frame needs more."""
@@ -59,13 +60,17 @@ class Teeth:
         return found[::-1]
 
 
-def slot_for(pitch: float, thread: float | None, stock: Stock) -> tuple[float, str]:
-    """How wide a slot has to be for the warp, and why: its thickness and the stock's ease, else half the pitch."""
-    ease = f"{stock.ease:g} mm of ease"
+def slot_for(plan: Plan, stock: Stock) -> tuple[float, str]:
+    """How wide a slot has to be for the warp, and why: its thickness and the stock's ease, else half the pitch.
+
+    A hand wrap goes before a thickness reckoned from the weight; of two threads in an end one lies upon the other.
+    """
+    told, ease = plan.kit.amounts.warp, f"{stock.ease:g} mm of ease"
+    thread = told.soft or told.compressed
     if thread is not None:
-        return thread + stock.ease, f"the warp's {thread:.2f} mm and {ease}"
+        return thread.mm + stock.ease, f"the warp's {thread.mm:.2f} mm ({thread.kind}) and {ease}"
     why = f"half the pitch and {ease}, since the kit does not say how thick the warp is"
-    return pitch / 2 + stock.ease, why
+    return float(plan.warp.pitch) / 2 + stock.ease, why
 
 
 def teeth_at(centres: Sequence[float], pitch: float, slot: float, why: str, stock: Stock) -> Teeth:
@@ -85,10 +90,10 @@ def strong_enough(teeth: Teeth) -> bool:
 def said_of(teeth: Teeth, stock: Stock, wider: str = "") -> list[str]:
     """Sentences on the slots, on what a tooth holds, and what would be stronger (`wider`) where they are narrow."""
     holds = tooth_holds(teeth.tooth, teeth.length, stock)
-    basis = f" ({holds.assumptions[0].rstrip('.')})" if holds.how is How.ASSUMED else ""
+    basis = f"; assumed: {holds.assumptions[0]}" if holds.how is How.ASSUMED else "."
     notes = [
         f"{len(teeth.centres)} slots {teeth.slot:.2f} mm wide: {teeth.why}.",
-        f"Pushed sideways at its tip, a tooth breaks at about {holds.value:.0f} N, reckoned as a cantilever{basis}.",
+        f"Pushed sideways at its tip, a tooth breaks at about {holds.value:.0f} N, as a cantilever{basis}",
     ]
     if narrow(teeth.tooth, stock):
         better = [f"stock of at most {floor(teeth.tooth * 10) / 10:g} mm", *([wider] if wider else [])]

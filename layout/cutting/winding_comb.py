@@ -23,7 +23,7 @@ def winding_comb(plan: Plan, end: End, stock: Stock, metrics: FontMetrics) -> Pa
     teeth = winds_of(plan, end, stock)
     if not strong_enough(teeth):
         needed = f"a winding pitch that leaves the teeth of a winding comb at least {LEAST:g} mm"
-        got = f"teeth of {teeth.tooth:.2f} mm at a winding pitch of {float(warp.winding_pitch):.2f} mm"
+        got = f"teeth of {teeth.tooth:.2f} mm at a winding pitch of {float(warp.spacing):.2f} mm"
         raise FieldError("cutting.too_fine", needed, got, "the marking strips, which carry any pitch")
     limit = float(warp.width / 2)
     units = [float(x) for x, _ in warp.unit_lines(end)]
@@ -37,9 +37,9 @@ def winding_comb(plan: Plan, end: End, stock: Stock, metrics: FontMetrics) -> Pa
 def winds_of(plan: Plan, end: End, stock: Stock) -> Teeth:
     """The teeth between the winds' marks of a frame end."""
     warp = plan.warp
-    contacts = sorted(float(x) for x in (warp.near if end == "near" else warp.far))
-    slot, why = slot_for(float(warp.pitch), None, stock)
-    return teeth_at(contacts, float(warp.winding_pitch), slot, why, stock)
+    contacts = sorted(float(x) for x in warp.marks(end))
+    slot, why = slot_for(plan, stock)
+    return teeth_at(contacts, float(warp.spacing), slot, why, stock)
 
 
 def _use(end: End) -> str:

@@ -42,7 +42,11 @@ def _wanted(plan: Plan) -> Expected:
 
 
 def _slot(plan: Plan, stock: Stock) -> float:
-    return float(1 / plan.warp.sett.per_mm) / 2 + stock.ease
+    warp = plan.kit.amounts.warp
+    if warp.wrap:
+        return float(warp.wrap.window.mm / warp.wrap.turns) + stock.ease
+    thread = warp.compressed
+    return (thread.mm if thread else float(1 / plan.warp.sett.per_mm) / 2) + stock.ease
 
 
 def _comb(

@@ -11,7 +11,7 @@ from templates_gen.verify.compare import NOTHING, Findings
 from templates_gen.verify.cut_seen import CutSeen, matched, xs, ys
 from templates_gen.verify.seen import Seen
 
-_PASSES = 40  # mm by which a shed stick passes each side, said once more on purpose
+_PASSES = 40  # mm by which a shed stick passes each side, unless the kit tells; once more on purpose
 _SQUARE = 50.0
 
 
@@ -19,7 +19,8 @@ def prove_shed_stick(plan: Plan, stock: Stock, seen: Seen) -> Findings:
     """It rests on both sides of the frame and passes them, and no corner of it is sharp."""
     cut = CutSeen(seen, stock, "x")
     outline = cut.outline
-    half = float(plan.kit.frame.outer_width.mm + 2 * _PASSES) / 2 + cut.beside("x")
+    told = plan.kit.amounts.room.stick_past
+    half = float(plan.kit.frame.outer_width.mm) / 2 + (float(told.mm) if told else _PASSES) + cut.beside("x")
     total = matched("end of the stick", [-half, half], [min(xs(outline)), max(xs(outline))])
     round_steps = [through is not None for _, through in outline.steps]
     sharp = any(not one and not other for one, other in pairwise(round_steps))
