@@ -42,6 +42,9 @@ def sett_errors(got: Got) -> Iterator[FieldError]:
         for key in ("loosest", "as_measured"):
             if got[f"sett.{key}"]:
                 yield FieldError(f"sett.{key}", "readings, and means nothing beside given", "true", f"{key} = false")
+    elif got.get("frame.notch_density") and got["sett.as_measured"]:
+        needed = "to be left out with a notch_density, since the notches set what there can be"
+        yield FieldError("sett.as_measured", needed, "true", "as_measured = false")
     elif not readings:
         yield FieldError("sett", "readings, or a sett given", "neither", example_of(BY_KEY["sett.readings"]))
     else:
