@@ -3,17 +3,23 @@
 from __future__ import annotations
 
 import math
+from pathlib import Path
 
 import pytest
 from ink import meetings
-from kits import KINDS, kit_of, sheets_of
+from kits import KINDS, font_metrics, kit_of, sheets_of
 from test_look import EIGHT_POINTS, GAP, drawn, outside
 
 from layout.drawing.shapes import Text
 from layout.errors import FieldError
+from layout.frames.frame import NotchedEnd
 from layout.kit.inputs import BY_KEY
 from layout.plan import plan
+from templates_gen import kitfile
+from templates_gen.outputs import Outputs
+from templates_gen.verify.whole import lacking
 
+SAMPLE_KITS = Path(__file__).with_name("sample_kits")
 PAPERS = (*BY_KEY["paper.size"].choices, "148 x 210 mm", "210 x 148 mm", "600 x 3000 mm")
 LAYS = BY_KEY["paper.lay"].choices
 WIDTHS = ("20 mm", "20 cm", "12 in", "60 cm")
@@ -24,6 +30,21 @@ def test_the_table_has_every_kind_of_frame_ends() -> None:
     """No kind of frame ends is left out of the table."""
     named = {str(changes.get("frame.ends", "round bars")) for changes in KINDS.values()}
     assert named == set(BY_KEY["frame.ends"].choices)
+
+
+@pytest.mark.parametrize("path", sorted(SAMPLE_KITS.glob("*.toml")), ids=lambda path: path.stem)
+def test_a_sample_kit_is_whole(path: Path) -> None:
+    """Each sample kit has every file and part that its kind of frame asks for, on the paper that it names."""
+    planned = plan(kitfile.load(path))
+    outputs = Outputs(planned, font_metrics())
+    assert lacking(planned.kit, {file: outputs.output(file).parts for file in outputs.files}) == ()
+
+
+def test_the_sample_kits_show_what_others_do_not() -> None:
+    """Beside the demo kit on round bars there are notches to be made, notches that are there, and pegs."""
+    frames = [kitfile.load(path).frame.ends for path in SAMPLE_KITS.glob("*.toml")]
+    shown = {(ends.name, isinstance(ends, NotchedEnd) and ends.density is not None) for ends in frames}
+    assert shown >= {("notched ends", False), ("notched ends", True), ("pegged ends", False)}
 
 
 @pytest.mark.parametrize("paper", PAPERS)
