@@ -42,15 +42,20 @@ class Plan:
     @property
     def count_words(self) -> str:
         """How many winds and ends there are, and what is doubled, as sheets say it."""
-        warp, weaving = self.warp, self.kit.weaving
+        warp = self.warp
         words = [f"{warp.ends} ends"]
         if warp.winds:
             one_more = " and one pass" if warp.ends % 2 else ""
             words.insert(0, f"{warp.winds} {'wind' if warp.winds == 1 else 'winds'}{one_more}")
+        return ", ".join([*words, self.doubled_words] if self.doubled_words else words)
+
+    @property
+    def doubled_words(self) -> str:
+        """Which ends are of more than one thread, as sheets and strips say it; empty where none is."""
+        weaving, words = self.kit.weaving, []
         if weaving.doubled_warp:
             words.append("every end of two threads")
-        if weaving.doubled_selvedges:
-            outer = weaving.doubled_selvedges
+        if outer := weaving.doubled_selvedges:
             words.append(f"the outer {'end' if outer == 1 else f'{outer} ends'} at each side doubled")
         return ", ".join(words)
 
@@ -60,7 +65,8 @@ def plan(kit: Kit) -> Plan:
     ends = kit.frame.ends
     notches = ends.density if isinstance(ends, NotchedEnd) else None
     sett = take_sett(kit.sett, counted_by(ends.name), notches)
-    warp = warp_on(sett, kit.frame, kit.weaving)
+    thread = kit.amounts.warp.soft or kit.amounts.warp.compressed
+    warp = warp_on(sett, kit.frame, kit.weaving, thread.mm if thread else 0)
     load = load_on(kit.frame, kit.strength, sum(warp.threads), warp.width)
     amounts = reckon(kit, warp)
     notes = sett.notes + warp.notes + load.notes + amounts.notes

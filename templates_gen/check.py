@@ -5,7 +5,7 @@ from __future__ import annotations
 import hashlib
 import json
 import stat
-from collections.abc import Callable, Iterable, Mapping
+from collections.abc import Callable, Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from pathlib import Path
 
@@ -21,6 +21,7 @@ from templates_gen.formats import FORMATS, Format
 from templates_gen.outputs import Output, Outputs
 from templates_gen.proof import findings
 from templates_gen.verify.compare import Findings
+from templates_gen.verify.whole import lacking
 
 LARGEST_FILE = 64 * 1024 * 1024
 """Larger files are refused unread: ours are a thousand times smaller."""
@@ -56,12 +57,26 @@ def check(paths: Iterable[Path], kit: Kit | None, metrics: FontMetrics) -> list[
 
 def _folder(folder: Path, kit: Kit | None, metrics: FontMetrics) -> list[Checked]:
     try:
-        digests = _digests(folder)
+        digests, made = _listing(folder)
     except ReadError as error:
         found = [path for path in _inside(folder) if _format(path) and _is(Path.is_file, path)]
         whole = Checked(_said(folder), None, None, 0.0, (str(error),))
         return [whole, *(_file(path, _bytes(path), kit, metrics) for path in found)]
-    return [_listed(folder / name, digest, kit, metrics) for name, digest in digests.items()]
+    checked = [_listed(folder / name, digest, kit, metrics) for name, digest in digests.items()]
+    problems = _lacking(folder, made, kit, metrics) if made else ()
+    return [Checked(_said(folder), None, None, 0.0, problems), *checked] if problems else checked
+
+
+def _lacking(folder: Path, made: Mapping[str, Sequence[str]], kit: Kit | None, metrics: FontMetrics) -> tuple[str, ...]:
+    """What a folder that was made whole lacks of `kit`, or of the kit that its first file carries."""
+    for path in (folder / name for name in made):
+        try:
+            form = _format(path)
+            if kit is None and form:
+                _, kit = _inputs(form.read(_bytes(path)).about.inputs, metrics)
+        except LayoutError:
+            continue  # what is wrong with it is told of the file itself
+    return lacking(kit, made) if kit else ()
 
 
 def _inside(folder: Path) -> list[Path]:
@@ -79,18 +94,25 @@ def _is(kind: Callable[[Path], bool], path: Path) -> bool:
         return False
 
 
-def _digests(folder: Path) -> Mapping[str, str]:
-    """The manifest's files and their sha256, as they stand there; ReadError if there is no whole manifest."""
+def _listing(folder: Path) -> tuple[Mapping[str, str], Mapping[str, Sequence[str]]]:
+    """The sha256 of the manifest's files, and their parts if they were made as a whole kit (else nothing).
+
+    ReadError if there is no manifest of ours.
+    """
     path = folder / MANIFEST
     if not _is(Path.is_file, path):
         raise ReadError(f"the folder is incomplete: it holds no {MANIFEST}, which is written last")
     try:
-        listed = {str(entry["file"]): str(entry["sha256"]) for entry in json.loads(_bytes(path))["files"]}
+        told = json.loads(_bytes(path))
+        listed = {str(entry["file"]): str(entry["sha256"]) for entry in told["files"]}
+        made = {
+            str(entry["file"]): list(map(str, entry["parts"])) for entry in told["files"] if told.get("whole") is True
+        }
     except (ValueError, TypeError, KeyError, RecursionError) as error:
         raise ReadError(f"{MANIFEST} is not one that was written here") from error
     if not listed or any(Path(name).name != name for name in listed):
         raise ReadError(f"{MANIFEST} is not one that was written here")
-    return listed
+    return listed, made
 
 
 def _listed(path: Path, digest: str, kit: Kit | None, metrics: FontMetrics) -> Checked:

@@ -14,6 +14,7 @@ from layout.plan import Plan
 from templates_gen.folder import MANIFEST, Exchange
 from templates_gen.outputs import Output, Outputs
 from templates_gen.proof import findings, read, write
+from templates_gen.verify.whole import lacking
 
 
 class ProofError(LayoutError):
@@ -70,7 +71,9 @@ def make(
             progress(done, len(wanted.files), file)
             output = wanted.output(file)
             made.append(_proven(plan, output, exchange.write(file, write(output))))
-        exchange.write(MANIFEST, manifest(made))
+        if wanted.whole:
+            _check_whole(plan, made)
+        exchange.write(MANIFEST, manifest(made, whole=wanted.whole))
         exchange.settle()
     return Report(tuple(made), wanted.notes + wanted.absent)
 
@@ -87,8 +90,14 @@ def _proven(plan: Plan, output: Output, data: bytes) -> Made:
     return Made(output.file, digest, len(output.sheets), size, output.parts, output.marks, result.deviation)
 
 
-def manifest(made: Iterable[Made]) -> bytes:
-    """The manifest as JSON text: what each file is, and that it was proven."""
+def _check_whole(plan: Plan, made: Iterable[Made]) -> None:
+    """ProofError where the kit would lack a file or a part that it must have."""
+    if problems := lacking(plan.kit, {each.file: each.parts for each in made}):
+        raise ProofError(f"nothing was kept, since the kit would not be whole: {'; '.join(problems)}")
+
+
+def manifest(made: Iterable[Made], *, whole: bool) -> bytes:
+    """The manifest as JSON text: what each file is, that it was proven, and whether the files are a `whole` kit."""
     files = [
         {
             "file": each.file,
@@ -101,4 +110,4 @@ def manifest(made: Iterable[Made]) -> bytes:
         }
         for each in made
     ]
-    return (json.dumps({"version": 1, "files": files}, indent=2) + "\n").encode()
+    return (json.dumps({"version": 1, "whole": whole, "files": files}, indent=2) + "\n").encode()

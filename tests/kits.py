@@ -34,7 +34,7 @@ _VALUES: dict[str, object] = {
     "paper": {},
 }
 
-FLAT = {
+FLAT: dict[str, object] = {
     "frame.ends": "flat ends",
     "frame.bar_diameter": None,
     "frame.thickness": "18 mm",
@@ -42,7 +42,7 @@ FLAT = {
 }
 """Flat ends instead of round bars; add an edge radius if they are to be rounded."""
 
-NOTCHED = {
+NOTCHED: dict[str, object] = {
     "frame.ends": "notched ends",
     "frame.bar_diameter": None,
     "frame.thickness": "12 mm",
@@ -51,7 +51,7 @@ NOTCHED = {
 }
 """Notched ends, still to be notched; with a notch_density they are there already."""
 
-PEGGED = {
+PEGGED: dict[str, object] = {
     "frame.ends": "pegged ends",
     "frame.bar_diameter": None,
     "frame.thickness": "15 mm",
@@ -60,6 +60,19 @@ PEGGED = {
     "frame.edge_distance": "10 mm",
 }
 """Pegged ends."""
+
+KINDS: dict[str, dict[str, object]] = {
+    "round bars": {},
+    "round bars, odd": {"weaving.tie_off": "far end", "weaving.doubled_selvedges": 1},
+    "flat ends": FLAT,
+    "notched ends": NOTCHED,
+    "notched already, every second": NOTCHED | {"frame.notch_density": "5 per cm"},
+    "notched already, every one": NOTCHED | {"frame.notch_density": "2.5 per cm"},
+    "notched already, two ends": NOTCHED | {"frame.notch_density": "1.25 per cm"},
+    "pegged ends": PEGGED,
+    "pegged ends, odd": PEGGED | {"weaving.tie_off": "far end", "weaving.doubled_warp": True},
+}
+"""One kit of every kind of frame, and of every way in which it may be used."""
 
 
 FILES = (

@@ -5,6 +5,7 @@ Run it from anywhere: python tests/samples.py
 
 from __future__ import annotations
 
+import shutil
 from pathlib import Path
 
 import pypdfium2
@@ -15,6 +16,9 @@ from templates_gen.fonts import metrics
 from templates_gen.generate import make
 
 SAMPLES = Path(__file__).parents[1] / "output_samples"
+KITS = Path(__file__).with_name("sample_kits")
+"""A kit for each kind of frame that the built-in demo kit and the kits beside the samples do not show."""
+
 SCALE = 110 / 72  # pixels to a PDF unit
 
 
@@ -26,7 +30,9 @@ def picture(pdf: Path, page: int, to: Path) -> None:
 
 
 def main() -> None:
-    """Every sample kit: the built-in demo kit, and the kits that lie beside its folder."""
+    """Every sample kit: the built-in demo kit, and the kits that lie beside its folder, the sample kits among them."""
+    for path in sorted(KITS.glob("*.toml")):
+        shutil.copyfile(path, SAMPLES / path.name)
     kits = {"willow-frame": kitfile.demo()}
     kits |= {path.stem: kitfile.load(path) for path in sorted(SAMPLES.glob("*.toml"))}
     for name, kit in kits.items():

@@ -125,7 +125,7 @@ def frame_tables(draw: st.DrawFn, widest_mm: int) -> dict[str, object]:
     if kind == "round bars":
         return {"ends": kind, "bar_diameter": draw(length_texts(4, 60)), **table}
     if kind == "notched ends":
-        notch = {"notch_width": draw(length_texts(0.3, 20)), "notch_depth": draw(length_texts(1, 20))}
+        notch = {"notch_width": draw(length_texts(0.5, 20)), "notch_depth": draw(length_texts(1, 20))}
         return {"ends": kind, "thickness": draw(length_texts(3, 60)), **notch, **table}
     if kind == "pegged ends":
         pegs = {key: draw(length_texts(2, 20)) for key in ("row_distance", "edge_distance")}

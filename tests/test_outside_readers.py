@@ -6,12 +6,13 @@ Both are programs from outside the project that share no code with our readers.
 from __future__ import annotations
 
 import ctypes
+import math
 from typing import Any
 
 import pypdfium2
 import pypdfium2.raw as pdfium
 import pytest
-from plain_kits import FLAT, ROUND, changed
+from plain_kits import FLAT, NOTCHED, PEGGED, ROUND, changed
 from rasters import inked, svg_pixels
 
 from layout.drawing.pens import Pen
@@ -33,6 +34,10 @@ SHEETS: dict[str, dict[str, Any]] = {
     "diagonal a4": changed(ROUND, weaving__width="12 in", paper__size="a4", frame__bar_diameter="12 mm"),
     "tiles": changed(ROUND, frame__outer_width="90 cm", paper__size="letter"),
     "flat": changed(FLAT, weaving__width="18 cm", weaving__start="right", weaving__slant="face straight"),
+    "notched": changed(NOTCHED, weaving__width="15 cm"),
+    "held": changed(NOTCHED, weaving__width="15 cm", frame__notch_density="5 per cm", weaving__near_end="top"),
+    "pegged": changed(PEGGED, weaving__width="15 cm"),
+    "pegged tiles": changed(PEGGED, frame__outer_width="90 cm", paper__size="letter", frame__peg_diameter="4 mm"),
     "large": changed(FLAT, paper__size="594 x 841 mm"),
     "grid": changed(ROUND, weft__beads={"number": 23, "over": "5 cm"}, paper__size="letter"),
 }
@@ -45,23 +50,30 @@ def planned(name: str) -> Plan:
 
 
 def stroked(page: Any) -> list[Point]:
-    """Every corner of every stroked path of a page, in mm, as pdfium reads them."""
+    """Every corner of every stroked path of a page, in mm, as pdfium reads them; of a curve where it ends."""
     points = []
     for thing in page.get_objects(filter=[pdfium.FPDF_PAGEOBJ_PATH]):
         fill, stroke = ctypes.c_int(), ctypes.c_int()
         pdfium.FPDFPath_GetDrawMode(thing.raw, fill, stroke)
         assert tuple(thing.get_matrix().get()) == (1, 0, 0, 1, 0, 0)
+        curved = 0  # how many points of a curve were met: the third of each is where it ends
         for k in range(pdfium.FPDFPath_CountSegments(thing.raw) if stroke.value else 0):
             x, y = ctypes.c_float(), ctypes.c_float()
-            pdfium.FPDFPathSegment_GetPoint(pdfium.FPDFPath_GetPathSegment(thing.raw, k), x, y)
-            points.append(Point(x.value * PT, y.value * PT))
+            segment = pdfium.FPDFPath_GetPathSegment(thing.raw, k)
+            pdfium.FPDFPathSegment_GetPoint(segment, x, y)
+            curved += pdfium.FPDFPathSegment_GetType(segment) == pdfium.FPDF_SEGMENT_BEZIERTO
+            if curved % 3 == 0:
+                points.append(Point(x.value * PT, y.value * PT))
     return points
 
 
 def corners(sheet: Sheet) -> list[Point]:
-    """The same points as the sheet says they should be; pdfium ends a closed path with its first point."""
+    """The same points as the sheet says they should be; pdfium ends a closed path with its first point, once."""
     paths = [shape for shape in sheet.shapes if isinstance(shape, Path)]
-    return [point for path in paths for point in (*path.points(), *([path.start] if path.closed else []))]
+    back = [path.closed and math.dist(path.points()[-1], path.start) > 1e-9 for path in paths]
+    return [
+        p for path, more in zip(paths, back, strict=True) for p in (*path.points(), *([path.start] if more else []))
+    ]
 
 
 @pytest.mark.parametrize(("kind", "file"), FILES)

@@ -95,8 +95,11 @@ def peg_warnings(peg_mm: Number, thread_mm: Number, pitch_mm: Number) -> tuple[s
     pitch = above_zero(pitch_mm, "pitch", "the pitch in mm", "pitch = 4")
     if peg + thread <= pitch:
         return ()
+    both = (
+        f"Peg and thread together ({plain(peg + thread)} mm) exceed" if thread else f"A peg ({plain(peg)} mm) exceeds"
+    )
     said = (
-        f"Peg and thread together ({plain(peg + thread)} mm) exceed the pitch ({plain(pitch)} mm), so the ends lie in "
-        "pairs instead of parallel; take a thinner peg or a looser sett."
+        f"{both} the pitch ({plain(pitch)} mm), so the ends lie in pairs instead of parallel; take a thinner peg or a "
+        "looser sett."
     )
     return (said,)

@@ -13,7 +13,7 @@ from layout.kit.fields import example_of
 from layout.kit.inputs import AS_WIDE_AS_FITS, BY_KEY, LEAST_SETT, MOST_SETT
 from layout.kit.strength import strength_errors
 from layout.setting.sett import SettInput, take_sett
-from layout.units import Length, mm_in, say_length
+from layout.units import Length, Sett, mm_in, say_length
 
 Got = Mapping[str, Any]
 _LONGEST = Length(Fraction(3000))
@@ -42,6 +42,10 @@ def sett_errors(got: Got) -> Iterator[FieldError]:
         for key in ("loosest", "as_measured"):
             if got[f"sett.{key}"]:
                 yield FieldError(f"sett.{key}", "readings, and means nothing beside given", "true", f"{key} = false")
+        yield from _taking_errors(got)
+    elif _notches(got) and got["sett.as_measured"]:
+        needed = "to be left out with a notch_density, since the notches set what there can be"
+        yield FieldError("sett.as_measured", needed, "true", "as_measured = false")
     elif not readings:
         yield FieldError("sett", "readings, or a sett given", "neither", example_of(BY_KEY["sett.readings"]))
     else:
@@ -55,12 +59,22 @@ def _readings_errors(got: Got) -> Iterator[FieldError]:
             limits = True
             needed = "a count that makes 0.1 to 60 ends per cm"
             yield FieldError(f"sett.readings[{number}]", needed, reading.words, '{pairs = 13, window = "5 cm"}')
-    if limits:
-        return
+    if not limits:
+        yield from _taking_errors(got)
+
+
+def _taking_errors(got: Got) -> Iterator[FieldError]:
+    """Why no sett can be taken for these frame ends, if none can."""
     try:
-        take_sett(sett_of(got), counted_by(got.get("frame.ends")), got.get("frame.notch_density"))
+        take_sett(sett_of(got), counted_by(got.get("frame.ends")), _notches(got))
     except FieldError as error:
         yield error
+
+
+def _notches(got: Got) -> Sett | None:
+    """How close the notches of a bar are that is there already; None for other frame ends."""
+    density: Sett | None = got.get("frame.notch_density") if got.get("frame.ends") == "notched ends" else None
+    return density
 
 
 def sett_of(got: Got) -> SettInput:

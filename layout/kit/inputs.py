@@ -108,7 +108,7 @@ INPUTS = (
         "length",
         "How wide the notches of notched ends are.",
         '"1.5 mm"',
-        low=Length(Fraction(3, 10)),
+        low=Length(Fraction(1, 2)),
         high=_mm(20),
     ),
     Input(
@@ -125,7 +125,7 @@ INPUTS = (
         "How close the notches of a bar are that is there already; left out, the bar is still to be notched.",
         '"4 per cm"',
     ),
-    Input("frame.peg_diameter", "length", "How thick the pegs are.", '"3 mm"', low=_mm(1), high=_mm(40)),
+    Input("frame.peg_diameter", "length", "How thick the pegs are.", '"3 mm"', low=_mm(1), high=_mm(25)),
     Input(
         "frame.row_distance",
         "length",

@@ -108,13 +108,15 @@ def _within(shapes: Sequence[Shape], begin: float, stop: float, metrics: FontMet
 
 
 def _clipped(path: Path, begin: float, stop: float) -> list[Path]:
-    """What is left of a straight-sided path between two uprights: itself, or the open runs inside."""
+    """What is left of a path between two uprights: itself, or the open runs inside; a curve only where it is whole."""
     corners = path.points()
     first, last = corners[0].x, corners[-1].x
     if len(corners) == 2 and (max(first, last) < begin or min(first, last) > stop):
         return []  # most of a long strip, for most of its pieces
     if all(begin <= x <= stop for x, _ in corners):
         return [path]
+    if any(step.through for step in path.steps):
+        return []
     runs: list[list[Point]] = []
     for one, other in zip(corners, [*corners[1:], *corners[: int(path.closed)]], strict=False):
         inside = _segment(one, other, begin, stop)

@@ -9,7 +9,7 @@ from dataclasses import dataclass
 from math import pi
 
 from layout.drawing.pens import Pen
-from layout.frames.frame import Ends, FlatEnd, RoundBar
+from layout.frames.frame import Ends, FlatEnd, NotchedEnd, PeggedEnd, RoundBar
 
 _ROW, _LOW_ROW, _TALLER = 3.4, 3.2, 0.8  # heights of a row of small words, and more for capitals with accents
 _MARK_UP, _MARK_DOWN, _NUMBERS = 1.8, 1.0, 2.8
@@ -17,6 +17,9 @@ _LOW_UP, _LOW_DOWN, _LOW_BACK = 1.5, 0.5, 1.5  # the low form spares every tenth
 _AIR = 0.6  # more height for a row where there is room
 _WORDS_FROM = 0.15  # the first row of words begins so far inside the numbers' band, whose figures leave it free
 _GLUE, _GLUE_TOP = 6.0, 1.6
+_BEHIND_MARKS = 2.0
+_TEN_ROOM = 0.8  # the mark of a tenth reaches further back than others
+_ROUND_PEG = 1.6  # a cross reaches so far past the hole it marks
 _FLAP = 8.0
 
 UNITS_SHORT = 0.35
@@ -28,6 +31,7 @@ EDGE_CLEAR = 0.35
 class Bands:
     """Heights in mm; `lines` are the fold and register lines, `front` and `back` the smallest reach of the paper.
 
+    Marks reach from `marks[0]` to `marks[1]`; every other one may stand in a `second` row, with a reach of its own.
     Rows of words, each `row` high, fill `room` (from, to) and then go on downward from `below`; with no `below` they go
     on upward from the room, and the paper grows with them. The gluing edge begins at `glue`.
     """
@@ -41,6 +45,21 @@ class Bands:
     row: float
     below: float | None = None
     glue: float | None = None
+    second: tuple[float, float] | None = None
+
+    def span(self, number: int) -> tuple[float, float]:
+        """From where to where the mark of that number reaches (0 the first): every other one may lie further out."""
+        return self.second if self.second and number % 2 else self.marks
+
+    @property
+    def marks_reach_back(self) -> bool:
+        """Whether marks come so close to the back of the paper that nothing else finds room behind them."""
+        return min(self.marks[0], *(self.second or self.marks)) - self.back < _BEHIND_MARKS
+
+    @property
+    def units_from(self) -> float:
+        """Where unit lines begin: at the outermost line, or where the marks begin that are nearer to the weaving."""
+        return self.marks[0] if self.second else 0.0
 
     @property
     def units_to(self) -> float:
@@ -58,8 +77,12 @@ class Bands:
         return found
 
 
-def low_bands() -> Bands:
-    """The low form: the outermost line only, about 9 mm with one row of words."""
+def low_bands(ends: Ends | None = None, *, tall: bool = False) -> Bands:
+    """The low form of a strip; for bars and flat ends the outermost line only, about 9 mm with one row of words."""
+    if isinstance(ends, NotchedEnd) and ends.density is None:
+        return _notched(ends, _row(tall), 0.0)
+    if isinstance(ends, PeggedEnd):
+        return _pegged(ends, _row(tall), from_edge=False)
     top = _LOW_UP + _NUMBERS
     outermost = ((0.0, Pen.REGISTER),)
     words = top - _WORDS_FROM
@@ -71,10 +94,16 @@ def full_bands(ends: Ends, *, tall: bool = False) -> Bands | None:
 
     `tall` words hold capitals with accents and take higher rows.
     """
-    row = _ROW + (_TALLER if tall else 0.0)
-    if isinstance(ends, FlatEnd):
-        return _over_edge(ends, row)
-    return _round_bar(ends, row) if isinstance(ends, RoundBar) else None
+    row = _row(tall)
+    if isinstance(ends, NotchedEnd):
+        return _notched(ends, row, float(ends.thickness.mm)) if ends.density is None else low_bands()
+    if isinstance(ends, PeggedEnd):
+        return _pegged(ends, row, from_edge=True)
+    return _over_edge(ends, row) if isinstance(ends, FlatEnd) else _round_bar(ends, row)
+
+
+def _row(tall: bool) -> float:
+    return _ROW + (_TALLER if tall else 0.0)
 
 
 def tallest(ends: Ends) -> float:
@@ -98,6 +127,30 @@ def _round_bar(bar: RoundBar, row: float) -> Bands | None:
     lines = tuple((v, Pen.REGISTER) for v in (quarter, 0.0, -quarter))
     below = -quarter - _GLUE_TOP
     return Bands((low, _MARK_UP), (_MARK_UP, top), lines, quarter, -quarter - _GLUE, room, row, below, -quarter)
+
+
+def _notched(end: NotchedEnd, row: float, flap: float) -> Bands:
+    """On the face from the outer edge past the ground of the notches, and a flap as thick as the board."""
+    ground = float(end.notch_depth.mm)
+    top = ground + _MARK_UP + _NUMBERS
+    lines = ((0.0, Pen.FOLD),) if flap else ()
+    low = -flap + _TEN_ROOM if flap else _TEN_ROOM
+    words = top - _WORDS_FROM
+    room = (words, words)
+    return Bands((low, ground + _MARK_UP), (ground + _MARK_UP, top), lines, top, -flap, room, row + _AIR)
+
+
+def _pegged(end: PeggedEnd, row: float, *, from_edge: bool) -> Bands:
+    """On the face past both rows of pegs, from the outer edge of the board or from beyond the outer row."""
+    outer, apart = float(end.edge_distance.mm), float(end.row_distance.mm)
+    reach = float(end.peg_diameter.mm) / 2 + _ROUND_PEG
+    inner = outer + apart
+    back = min(0.0, outer - reach - _TEN_ROOM) if from_edge else outer - reach - 2 * _TEN_ROOM
+    top = inner + reach + _NUMBERS
+    lines = tuple((v, Pen.REGISTER) for v in (inner, outer))
+    words, marks = top - _WORDS_FROM, (inner - reach, inner + reach)
+    room, second = (words, words), (outer - reach, outer + reach)
+    return Bands(marks, (marks[1], top), lines, top, back, room, row + _AIR, second=second)
 
 
 def _over_edge(end: FlatEnd, row: float) -> Bands:

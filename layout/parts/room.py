@@ -21,17 +21,20 @@ _LEAST = 24.0  # no word would fit a shorter one
 _LIMIT_LINE = 0.8  # what a bold limit takes off the first unit, with a gap to the total
 
 
-def reach(plan: Plan, contacts: Sequence[float], *, low: bool) -> tuple[float, float]:
+def reach(plan: Plan, contacts: Sequence[float], *, low: bool, beside: float = 0.0) -> tuple[float, float]:
     """Left and right edge of the paper: past the limits and the outer marks, and long enough for the words.
+
+    So much as `beside` belongs to a mark at each of its sides: a hole, or half a notch.
 
     A `low` strip must lie on small sheets: where a mark outside a limit makes it longer, it ends closer to the limits.
     """
     frame, half = plan.kit.frame, float(plan.warp.width / 2)
     between_sides = float(frame.outer_width.mm - 2 * frame.side_width.mm) / 2 - _OFF_SIDES
     least = min(_SHORTEST / 2, between_sides)
-    longer = max(map(abs, contacts)) + _PAST_MARK > half + _PAST_LIMIT
+    past_mark = beside + _PAST_MARK
+    longer = max(map(abs, contacts)) + past_mark > half + _PAST_LIMIT
     past = half + (_PAST_LIMIT_LOW if low and longer else _PAST_LIMIT)
-    return min(-past, min(contacts) - _PAST_MARK, -least), max(past, max(contacts) + _PAST_MARK, least)
+    return min(-past, min(contacts) - past_mark, -least), max(past, max(contacts) + past_mark, least)
 
 
 def free_of(uprights: Sequence[float], first: float, inward: int) -> float:

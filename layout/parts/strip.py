@@ -1,4 +1,6 @@
-"""The marking strip of one frame end: laid round the bar or over the edge, it shows where every wind crosses.
+"""The marking strip of one frame end: laid on its bar or board, it shows where every wind crosses.
+
+For ends with notches or pegs it is the template by which they are sawn or drilled.
 
 The part's y axis runs up the paper; its x is the plan's x, 0 the centre of the weaving and left negative, as the frame
 stands before the weaver. All positions come from the plan as exact fractions and are turned into mm once.
@@ -16,9 +18,10 @@ from layout.drawing.sheet import Part
 from layout.drawing.typeset import SMALL, is_tall
 from layout.errors import LayoutError
 from layout.parts.bands import EDGE_CLEAR, Bands, full_bands, low_bands, tallest
+from layout.parts.holes import beside, outlines
 from layout.parts.phrases import ARROW, Packer, Set
 from layout.parts.room import NUMBER_GAP, check_room, free_of, reach
-from layout.parts.wording import notes_for, phrases_for
+from layout.parts.wording import notes_for, phrases_for, title_of
 from layout.plan import Plan
 from layout.warps.warp import End
 
@@ -32,12 +35,13 @@ def strip(plan: Plan, end: End, metrics: FontMetrics, *, low: bool = False, join
     Words keep clear of the `joints` (x in mm). Raises LayoutError where the full form cannot be had on this bar, and
     FieldError where words or totals find no room.
     """
-    bands = low_bands() if low else full_bands(plan.kit.frame.ends, tall=is_tall(plan.kit.name))
+    ends, tall = plan.kit.frame.ends, is_tall(plan.kit.name)
+    bands = low_bands(ends, tall=tall) if low else full_bands(ends, tall=tall)
     if bands is None:
         raise LayoutError("this bar is too thin for a full strip; the low form shows the outermost line only")
     draft = _Draft(plan, end, metrics, bands, low, joints)
     part = draft.part(notes_for(plan, end, low=low))
-    if not low and part.height > tallest(plan.kit.frame.ends):
+    if not low and part.height > tallest(ends):
         raise LayoutError(
             "a full strip would close over itself on this bar; the low form shows the outermost line only"
         )
@@ -69,7 +73,7 @@ class _Draft:
 
     def part(self, notes: tuple[str, ...]) -> Part:
         """Everything drawn, in part coordinates."""
-        left, right = reach(self.plan, self.contacts, low=self.low)
+        left, right = reach(self.plan, self.contacts, low=self.low, beside=beside(self.plan))
         check_room(self.plan, right - left, self.metrics)
         words = self.packed(left, right)
         floors = self.bands.rows(1 + max(placed.row for placed in words))
@@ -81,14 +85,15 @@ class _Draft:
         shapes += [line(Point(left, self.up * v), Point(right, self.up * v), pen) for v, pen in self.bands.lines]
         shapes += [hair for point in datum for hair in cross(point, _ARM, Pen.REGISTER)]
         shapes += [*self.winds(), *self.units(), *self.limits(), *self.centre(words, floors)]
+        shapes += outlines(self.plan, self.end, self.up)
         shapes += self.gluing_edge(left, min(floors))
         shapes += [shape for placed in words for shape in self.phrase(placed, floors[placed.row])]
-        title = f"Marking strip, {self.end} end"
+        title = f"{title_of(self.plan)}, {self.end} end"
         return Part(f"strip-{self.end}", title, tuple(shapes), datum, (left, low, right, high), notes)
 
     def corners(self, left: float, low: float, right: float, high: float) -> tuple[Point, Point, Point]:
-        """The register crosses: in three corners, and clear of the marks that reach to the back of a low strip."""
-        uprights = [*self.contacts, -self.half, self.half] if self.low else []
+        """The register crosses: in three corners, and clear of marks that reach to the back of the paper."""
+        uprights = [*self.contacts, -self.half, self.half] if self.bands.marks_reach_back else []
         lefts, rights = free_of(uprights, left, 1), free_of(uprights, right, -1)
         if self.up > 0:
             return Point(lefts, low), Point(rights, low), Point(left, high)
@@ -108,11 +113,11 @@ class _Draft:
         return line(Point(x, self.up * low), Point(x, self.up * high), pen)
 
     def winds(self) -> list[Path]:
-        """One mark a contact; every tenth wind a stronger one (the tie-on is wind 0 of the near end)."""
-        low, high = self.bands.marks
-        first = 0 if self.end == "near" else 1
+        """One mark a contact; every tenth one stronger (the tie-on of a wound warp is wind 0 of the near end)."""
+        first = 0 if self.end == "near" and self.plan.warp.kind == "wound" else 1
         marks = []
         for number, x in enumerate(self.contacts, first):
+            low, high = self.bands.span(number - first)
             ten = number > 0 and number % 10 == 0
             marks.append(self.upright(x, low - _TEN_MORE * ten, high, Pen.TEN if ten else Pen.MARK))
         return marks
@@ -124,13 +129,13 @@ class _Draft:
         for exact, total in self.plan.warp.unit_lines(self.end):
             x, words = float(exact), str(total)
             before = NUMBER_GAP + self.metrics.width(words, SMALL) if self.plan.warp.toward > 0 else -NUMBER_GAP
-            shapes.append(self.upright(x, 0.0, self.bands.units_to, Pen.UNIT))
+            shapes.append(self.upright(x, self.bands.units_from, self.bands.units_to, Pen.UNIT))
             shapes.append(Text(Point(x - before, self.baseline(low, high)), SMALL, words))
         return shapes
 
     def limits(self) -> list[Path]:
         """Bold lines at both limits of the weaving."""
-        low, high = self.bands.marks[0], self.bands.units_to
+        low, high = min(span[0] for span in map(self.bands.span, (0, 1))), self.bands.units_to
         return [self.upright(x, low, high, Pen.EDGE) for x in (-self.half, self.half)]
 
     def centre(self, words: Sequence[Set], floors: Sequence[float]) -> list[Path]:

@@ -7,6 +7,9 @@ from typing import NamedTuple
 
 from layout.warps.warp import Pass
 
+LEAST_WOOD = Fraction(1)
+"""So much wood in mm must stay between two holes, and between two notches that are still to be made."""
+
 
 class Laid(NamedTuple):
     """Marks of both frame ends and passes in the order of winding, the distance from mark to mark, and sentences."""

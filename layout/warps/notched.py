@@ -10,12 +10,21 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-from layout.warps.laid import Laid
+from layout.errors import FieldError
+from layout.frames.frame import NotchedEnd
+from layout.units import Length, say_length
+from layout.warps.laid import LEAST_WOOD, Laid
 from layout.warps.warp import Pass
 
+_THINNEST = Fraction(1, 2)  # no saw cuts a narrower notch
 
-def notched(ends: int, pitch: Fraction, to_a_notch: Fraction | None) -> Laid:
-    """Notches and passes of `ends` ends at `pitch` mm, as wound from left to right."""
+
+def notched(ends: int, pitch: Fraction, frame_end: NotchedEnd, to_a_notch: Fraction | None) -> Laid:
+    """Notches and passes of `ends` ends at `pitch` mm, as wound from left to right.
+
+    Raises FieldError where notches would leave no tooth between them.
+    """
+    _check(pitch, frame_end)
     first = pitch / 2 - ends * pitch / 2
     if to_a_notch == 2:
         return _in_pairs(ends, pitch, first)
@@ -24,9 +33,25 @@ def notched(ends: int, pitch: Fraction, to_a_notch: Fraction | None) -> Laid:
     return Laid(at, at, passes, pitch)
 
 
+def _check(pitch: Fraction, frame_end: NotchedEnd) -> None:
+    """A board that is still to be notched keeps some wood; one that is there must have room for its notches at all."""
+    apart = pitch if frame_end.density is None else 1 / frame_end.density.per_mm
+    most = apart - (LEAST_WOOD if frame_end.density is None else 0)
+    if frame_end.notch_width.mm <= most:
+        return
+    tooth = f" and a tooth of {say_length(Length(LEAST_WOOD))}" if frame_end.density is None else ""
+    needed = f"a notch{tooth} to fit in the {say_length(Length(apart))} from one notch to the next"
+    thin = most / 2 >= _THINNEST
+    example = f'notch_width = "{say_length(Length(most / 2))}"' if thin else "a looser sett, or round bars"
+    raise FieldError("frame.notch_width", needed, say_length(frame_end.notch_width), example)
+
+
 def _in_pairs(ends: int, pitch: Fraction, first: Fraction) -> Laid:
     near = tuple(first + 2 * j * pitch for j in range((ends + 1) // 2))
     far = tuple(first + 2 * j * pitch for j in range(ends // 2 + 1))
     passes = tuple(Pass(near[k // 2], far[(k + 1) // 2], "face", "down" if k % 2 else "up") for k in range(ends))
-    note = "With two ends to a notch the ends stand in pairs at the notches and even at half height."
+    note = (
+        "With two ends to a notch the ends stand in pairs at the notches and even at half height; "
+        "the last far notch may lie half a pitch outside the limit."
+    )
     return Laid(near, far, passes, 2 * pitch, (note,))

@@ -14,15 +14,12 @@ from layout.amounts.thread import peg_warnings
 from layout.errors import FieldError
 from layout.frames.frame import PeggedEnd
 from layout.units import Length, say_length
-from layout.warps.laid import Laid
+from layout.warps.laid import LEAST_WOOD, Laid
 from layout.warps.warp import Pass
 
-LEAST_WOOD = Fraction(1)
-"""So much wood in mm must stay between two holes, and between two notches."""
 
-
-def pegged(ends: int, pitch: Fraction, frame_end: PeggedEnd) -> Laid:
-    """Pegs and passes of `ends` ends at `pitch` mm, as wound from left to right.
+def pegged(ends: int, pitch: Fraction, frame_end: PeggedEnd, thread_mm: float = 0) -> Laid:
+    """Pegs and passes of `ends` ends at `pitch` mm, as wound from left to right; `thread_mm` thick, 0 if not known.
 
     Raises FieldError where the pegs of a row would touch.
     """
@@ -36,7 +33,7 @@ def pegged(ends: int, pitch: Fraction, frame_end: PeggedEnd) -> Laid:
         else Pass(near[k // 2] + half, far[k // 2] - half, "face", "up")
         for k in range(ends)
     )
-    return Laid(near, far, passes, 2 * pitch, (), peg_warnings(frame_end.peg_diameter.mm, 0, pitch))
+    return Laid(near, far, passes, 2 * pitch, (), peg_warnings(frame_end.peg_diameter.mm, thread_mm, pitch))
 
 
 def in_outer_row(number: int) -> bool:

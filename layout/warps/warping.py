@@ -20,14 +20,14 @@ MOST_MARKS = 5000
 """More marks than this on one strip are refused."""
 
 
-def warp_on(sett: SettTaken, frame: Frame, weaving: Weaving) -> Warp:
-    """The warp that fits the frame or the width asked for.
+def warp_on(sett: SettTaken, frame: Frame, weaving: Weaving, thread_mm: float = 0) -> Warp:
+    """The warp that fits the frame or the width asked for, of a thread so thick (0: not known).
 
     Raises FieldError where it holds too few ends, or more than `MOST_MARKS` marks would be needed.
     """
     room, pitch = weaving.width or frame.widest_weaving, 1 / sett.per_mm
     ends = _ends(room, pitch, frame.ends, weaving)
-    laid = _laid(ends, sett, frame.ends, weaving)
+    laid = _laid(ends, sett, frame.ends, weaving, thread_mm)
     if weaving.start == "right":
         laid = laid.mirrored()
     return Warp(
@@ -45,12 +45,12 @@ def warp_on(sett: SettTaken, frame: Frame, weaving: Weaving) -> Warp:
     )
 
 
-def _laid(ends: int, sett: SettTaken, frame_end: Ends, weaving: Weaving) -> Laid:
+def _laid(ends: int, sett: SettTaken, frame_end: Ends, weaving: Weaving, thread_mm: float) -> Laid:
     pitch = 1 / sett.per_mm
     if isinstance(frame_end, NotchedEnd):
-        return notched(ends, pitch, sett.to_a_notch)
+        return notched(ends, pitch, frame_end, sett.to_a_notch)
     if isinstance(frame_end, PeggedEnd):
-        return pegged(ends, pitch, frame_end)
+        return pegged(ends, pitch, frame_end, thread_mm)
     return wound(ends, pitch, weaving)
 
 

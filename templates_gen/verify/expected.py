@@ -18,7 +18,7 @@ from layout.kit.kit import Kit
 @dataclass(frozen=True, slots=True)
 class Expected:
     """Exact positions in mm: contacts in the order of winding, unit lines with their totals, the two limits, and
-    the one of them where winding starts.
+    the one of them where winding starts. A `wound` warp counts its near contacts from 0, the tie-on.
     """
 
     near: tuple[Fraction, ...]
@@ -26,6 +26,7 @@ class Expected:
     lines: dict[str, tuple[tuple[Fraction, int], ...]]
     limits: tuple[Fraction, Fraction]
     start: Fraction
+    wound: bool
 
     @property
     def edges(self) -> dict[str, tuple[Fraction, ...]]:
@@ -45,7 +46,9 @@ def expected(kit: Kit, sett: Fraction, unit: Fraction) -> Expected:
         return tuple(turn * (distance - width / 2) for distance in distances)
 
     placed = {end: tuple((turn * (at - width / 2), total) for at, total in found) for end, found in lines.items()}
-    return Expected(seen(near), seen(far), placed, (-width / 2, width / 2), -turn * width / 2)
+    return Expected(
+        seen(near), seen(far), placed, (-width / 2, width / 2), -turn * width / 2, kit.frame.ends.kind == "wound"
+    )
 
 
 def _ends(kit: Kit, sett: Fraction) -> int:

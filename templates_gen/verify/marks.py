@@ -14,6 +14,7 @@ from layout.plan import Plan
 from templates_gen.verify import LIMIT
 from templates_gen.verify.compare import Findings
 from templates_gen.verify.expected import Expected, expected
+from templates_gen.verify.holes import prove_openings
 from templates_gen.verify.seen import Seen
 
 End = Literal["near", "far"]
@@ -41,6 +42,8 @@ def prove_strip(plan: Plan, pieces: Sequence[Seen], *, on_paper: bool) -> Findin
     sett = plan.warp.sett
     wanted = expected(plan.kit, sett.per_mm, sett.unit.mm)
     total = _uncovered(wanted, end, pieces)
+    if not wanted.wound:
+        total += prove_openings(plan.kit, end, wanted.near if end == "near" else wanted.far, pieces)
     told: set[int] = set()
     for seen in pieces:
         marks = _look(seen)
@@ -89,7 +92,7 @@ def _piece(wanted: Expected, end: End, box: tuple[float, float, float, float], s
     def within(xs: Iterable[float]) -> list[float]:
         return [x for x in xs if left <= x <= right]
 
-    first = 0 if end == "near" else 1
+    first = 0 if end == "near" and wanted.wound else 1
     contacts = list(enumerate(map(float, wanted.near if end == "near" else wanted.far), first))
     found = Findings(seen.lean, () if seen.lean <= LIMIT else ("marks do not stand upright",))
     for pen, xs in (

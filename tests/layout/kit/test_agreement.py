@@ -6,7 +6,7 @@ from typing import Any
 
 import pytest
 
-from tests.plain_kits import FLAT, LEFT_OUT, ROUND, changed, only_refusal
+from tests.plain_kits import FLAT, LEFT_OUT, NOTCHED, PEGGED, ROUND, changed, only_refusal
 
 
 @pytest.mark.parametrize(
@@ -45,6 +45,50 @@ from tests.plain_kits import FLAT, LEFT_OUT, ROUND, changed, only_refusal
 def test_inputs_that_do_not_go_together_are_refused(changes: dict[str, Any], key: str, says: str) -> None:
     """A refusal names the input to change and what it would have to be beside the others."""
     assert says in only_refusal(changed(ROUND, **changes), key)
+
+
+@pytest.mark.parametrize(
+    ("base", "changes", "key", "says"),
+    [
+        (NOTCHED, {"frame__notch_width": LEFT_OUT}, "frame.notch_width", 'given with ends = "notched ends"'),
+        (NOTCHED, {"frame__notch_depth": LEFT_OUT}, "frame.notch_depth", 'given with ends = "notched ends"'),
+        (NOTCHED, {"frame__thickness": LEFT_OUT}, "frame.thickness", 'given with ends = "notched ends"'),
+        (NOTCHED, {"frame__peg_diameter": "3 mm"}, "frame.peg_diameter", 'left out with ends = "notched ends"'),
+        (NOTCHED, {"frame__end_width": "6 mm"}, "frame.end_width", "more than the 6 mm that its notches take"),
+        (NOTCHED, {"weaving__slant": "face straight"}, "weaving.slant", "all ends lie straight on the face"),
+        (NOTCHED, {"weaving__first_pass": "back"}, "weaving.first_pass", "all ends lie straight on the face"),
+        (NOTCHED, {"weaving__height": "54 cm"}, "weaving.height", "less the notches of both ends, 53.8 cm"),
+        (NOTCHED, {"frame__notch_density": "8 per cm"}, "frame.notch_density", "at most 6.8 notches per cm"),
+        (
+            NOTCHED,
+            {"frame__notch_density": "4 per cm", "sett": {"given": "3 per cm"}},
+            "sett.given",
+            "2 ends per cm (an end in every second notch), 4 ends per cm (an end in every notch)",
+        ),
+        (
+            NOTCHED,
+            {"frame__notch_density": "5 per cm", "sett__as_measured": True},
+            "sett.as_measured",
+            "left out with a notch_density",
+        ),
+        (PEGGED, {"frame__row_distance": LEFT_OUT}, "frame.row_distance", 'given with ends = "pegged ends"'),
+        (PEGGED, {"frame__peg_diameter": LEFT_OUT}, "frame.peg_diameter", 'given with ends = "pegged ends"'),
+        (PEGGED, {"frame__edge_distance": LEFT_OUT}, "frame.edge_distance", 'given with ends = "pegged ends"'),
+        (PEGGED, {"frame__notch_density": "5 per cm"}, "frame.notch_density", 'left out with ends = "pegged ends"'),
+        (PEGGED, {"frame__bar_bore": "5 mm"}, "frame.bar_bore", 'left out with ends = "pegged ends"'),
+        (PEGGED, {"frame__end_width": "2 cm"}, "frame.end_width", "more than the 2.3 cm that its pegs take"),
+        (PEGGED, {"frame__outer_height": "46 mm"}, "frame.outer_height", "more than the pegs of both ends together"),
+        (ROUND, {"frame__notch_depth": "5 mm"}, "frame.notch_depth", 'left out with ends = "round bars"'),
+        (FLAT, {"frame__edge_distance": "5 mm"}, "frame.edge_distance", 'left out with ends = "flat ends"'),
+        (ROUND, {"weaving__tie_off": "nowhere"}, "weaving.tie_off", '"near end", "far end" or "either end"'),
+        (ROUND, {"weaving__doubled_selvedges": 11}, "weaving.doubled_selvedges", "a whole number from 0 to 10"),
+    ],
+)
+def test_every_kind_of_ends_has_its_own_inputs(
+    base: dict[str, Any], changes: dict[str, Any], key: str, says: str
+) -> None:
+    """What an end needs must be given, what belongs to another kind left out, each in one sentence."""
+    assert says in only_refusal(changed(base, **changes), key)
 
 
 @pytest.mark.parametrize(

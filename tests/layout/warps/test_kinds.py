@@ -156,7 +156,7 @@ def test_more_doubled_than_there_are_is_refused() -> None:
 def test_pegs_that_would_touch_are_refused_and_thick_ones_told() -> None:
     """At a pitch of 4 mm a peg stands every 8 mm: 7 mm thick leaves a millimetre of wood, thicker is refused."""
     thick = plan_of(PEGGED | {"frame.peg_diameter": "7 mm"})
-    assert any("exceed the pitch (4 mm)" in warning for warning in thick.warnings)
+    assert any("(7 mm) exceeds the pitch (4 mm)" in warning for warning in thick.warnings)
     assert plan_of(PEGGED).warnings == ()
     with pytest.raises(FieldError, match=r"frame\.peg_diameter: needs pegs at most 7 mm thick"):
         plan_of(PEGGED | {"frame.peg_diameter": "7.1 mm"})

@@ -1,0 +1,59 @@
+"""Which files a whole kit must have, and which parts each must show: told once more, from the kit alone.
+
+Nothing here asks the list of products, so that one that is lost there, or wrongly left out, is missed here. A new
+product needs a line in `WHOLE`.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator, Mapping, Sequence
+from typing import NamedTuple
+
+from layout.kit.kit import Kit
+
+EVERY_SHEET = "kit.pdf"
+_ON_PAPER = "pdf"
+
+
+def _every(_: Kit) -> bool:
+    return True
+
+
+class Wanted(NamedTuple):
+    """What one name stands for: the `parts` that each of its files shows, in which `forms`, `when` a kit asks for it.
+
+    What comes on paper must be in the one file of every sheet too.
+    """
+
+    parts: tuple[str, ...]
+    forms: tuple[str, ...] = ("pdf", "svg")
+    when: Callable[[Kit], bool] = _every
+
+
+WHOLE: Mapping[str, Wanted] = {
+    "strip-near": Wanted(("strip-near",)),
+    "strip-far": Wanted(("strip-far",)),
+}
+"""By the name of each file without its ending."""
+
+
+def lacking(kit: Kit, made: Mapping[str, Sequence[str]]) -> tuple[str, ...]:
+    """What a whole kit must have and `made` (the parts in every file, by the file's name) has not, as sentences."""
+    return tuple(_lacking(kit, made))
+
+
+def _lacking(kit: Kit, made: Mapping[str, Sequence[str]]) -> Iterator[str]:
+    asked: dict[str, list[str]] = {}
+    for name, wanted in WHOLE.items():
+        if wanted.when(kit):
+            asked |= {f"{name}.{form}": list(wanted.parts) for form in wanted.forms}
+            if _ON_PAPER in wanted.forms:
+                asked.setdefault(EVERY_SHEET, []).extend(wanted.parts)
+    for file, parts in asked.items():
+        if file not in made:
+            yield f"{file} is missing, which this kit must have"
+            continue
+        for part in sorted(set(parts)):
+            if list(made[file]).count(part) != parts.count(part):
+                yield f"{file} shows {part} {list(made[file]).count(part)} times where {parts.count(part)} was wanted"
+    yield from (f"{file} is there, which this kit does not ask for" for file in made if file not in asked)

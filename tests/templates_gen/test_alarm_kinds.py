@@ -1,0 +1,212 @@
+"""The alarm on templates and on kits that are not whole: what is spoilt there must ring, what is not must not."""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Callable
+from dataclasses import replace
+from pathlib import Path as File
+
+import pytest
+from kits import NOTCHED, PEGGED, font_metrics, plan_of
+
+import layout.parts.holes as holes
+import layout.parts.strip as strip_module
+import layout.plan as plan_module
+import templates_gen.outputs as outputs_module
+from layout.drawing.pens import Pen
+from layout.drawing.shapes import Path, Placing
+from layout.plan import Plan
+from layout.products import PRODUCTS
+from layout.units import read_length
+from templates_gen.check import check
+from templates_gen.folder import MANIFEST
+from templates_gen.generate import ProofError, make
+from templates_gen.outputs import Outputs
+from templates_gen.proof import findings, read, write
+from templates_gen.verify.compare import compare
+from templates_gen.verify.whole import WHOLE, lacking
+
+KINDS: dict[str, dict[str, object]] = {
+    "notched": NOTCHED,
+    "notched from the right, top": NOTCHED | {"weaving.start": "right", "weaving.near_end": "top"},
+    "held, every second": NOTCHED | {"frame.notch_density": "5 per cm"},
+    "held, every one": NOTCHED | {"frame.notch_density": "2.5 per cm"},
+    "held, two ends": NOTCHED | {"frame.notch_density": "1.25 per cm"},
+    "pegged": PEGGED,
+    "pegged, odd, from the right": PEGGED | {"weaving.tie_off": "far end", "weaving.start": "right"},
+    "wound, odd": {"weaving.tie_off": "far end", "weaving.slant": "face straight", "weaving.first_pass": "back"},
+    "tiles of notches": NOTCHED | {"paper.lay": "tiles"},
+    "tiles of pegs": PEGGED | {"paper.lay": "tiles", "frame.peg_diameter": "6 mm"},
+}
+
+
+def alarm(planned: Plan, file: str) -> str:
+    """What the proof says of a file of this plan that is exactly as it was drawn; nothing if it passes."""
+    wanted = Outputs(planned, font_metrics()).output(file)
+    data = write(wanted)
+    found = read(wanted, data)
+    assert compare(wanted.sheets, found.sheets).sound
+    return "; ".join(findings(planned, wanted, found).problems)
+
+
+@pytest.mark.parametrize("kind", KINDS)
+@pytest.mark.parametrize("file", ["kit.pdf", "strip-near.svg", "strip-far.svg"])
+def test_what_is_right_does_not_ring(kind: str, file: str) -> None:
+    """Every kind of frame passes, on paper and alone."""
+    assert alarm(plan_of(KINDS[kind]), file) == ""
+
+
+PATCH = pytest.MonkeyPatch
+
+
+def outlines(change: Callable[[list[Path]], list[Path]]) -> Callable[[PATCH], None]:
+    """A builder that draws other notches, holes or ticks."""
+    right = holes.outlines
+    return lambda patch: patch.setattr(strip_module, "outlines", lambda *how: change(right(*how)))
+
+
+def aside(mm: float) -> Callable[[list[Path]], list[Path]]:
+    """The first outline moved to the right."""
+    return lambda paths: [*Placing(0, mm, 0).shapes(paths[:1]), *paths[1:]]  # type: ignore[list-item]
+
+
+def lower(mm: float) -> Callable[[list[Path]], list[Path]]:
+    """Every outline moved up the paper."""
+    return lambda paths: [path for path in Placing(0, 0, mm).shapes(paths) if isinstance(path, Path)]
+
+
+def laid(**changes: Callable[[Plan], object]) -> Callable[[PATCH], None]:
+    """A warp that is other than the kit asks for."""
+    right = plan_module.warp_on
+
+    def wrong(*how: object) -> object:
+        warp = right(*how)  # type: ignore[arg-type]
+        return replace(warp, **{key: change(warp) for key, change in changes.items()})  # type: ignore[arg-type]
+
+    return lambda patch: patch.setattr(plan_module, "warp_on", wrong)
+
+
+def thicker(patch: PATCH) -> None:
+    """Holes of 3 mm for pegs of 2.5 mm."""
+    right = holes._holes
+    wide = read_length("3 mm")
+    patch.setattr(holes, "_holes", lambda ends, *how: right(replace(ends, peg_diameter=wide), *how))
+
+
+ON = ("kit.pdf", "strip-far.svg")
+WRONG: dict[str, tuple[str, Callable[[PATCH], None]]] = {
+    "a notch aside": ("notched", outlines(aside(0.002))),
+    "a notch missing": ("notched", outlines(lambda paths: paths[1:])),
+    "a notch twice": ("notched", outlines(lambda paths: [paths[0], *paths])),
+    "no notches": ("notched", outlines(lambda _: [])),
+    "notches not deep enough": (
+        "notched",
+        outlines(
+            lambda paths: [
+                holes._notch((p.start.x + p.steps[-1].end.x) / 2, 0.6, p.steps[0].end.y * 0.99) for p in paths
+            ]
+        ),
+    ),
+    "notches drawn from the other edge": (
+        "notched",
+        outlines(
+            lambda paths: [holes._notch((p.start.x + p.steps[-1].end.x) / 2, 0.6, -p.steps[0].end.y) for p in paths]
+        ),
+    ),
+    "notches too wide": (
+        "notched",
+        outlines(
+            lambda paths: [holes._notch((p.start.x + p.steps[-1].end.x) / 2, 0.7, p.steps[0].end.y) for p in paths]
+        ),
+    ),
+    "a hole aside": ("pegged", outlines(aside(0.002))),
+    "a hole missing": ("pegged", outlines(lambda paths: paths[:-1])),
+    "rows swapped": ("pegged", lambda patch: patch.setattr(holes, "in_outer_row", lambda number: number % 2 == 0)),
+    "rows too near the edge": ("pegged", outlines(lower(0.01))),
+    "holes too wide": ("pegged", thicker),
+    "a tick aside": ("held, every second", outlines(aside(0.002))),
+    "a tick missing": ("held, every second", outlines(lambda paths: paths[1:])),
+    "marks where notches stay empty": (
+        "held, every second",
+        laid(near=lambda warp: tuple(x + 2 for x in warp.near), far=lambda warp: tuple(x + 2 for x in warp.far)),  # type: ignore[attr-defined]
+    ),
+    "near and far notches swapped": ("held, two ends", laid(near=lambda w: w.far, far=lambda w: w.near)),  # type: ignore[attr-defined]
+    "far pegs where near ones belong": (
+        "pegged",
+        laid(far=lambda warp: tuple(x - 4 for x in warp.far)),  # type: ignore[attr-defined]
+    ),
+    "an odd warp drawn even": (
+        "wound, odd",
+        laid(ends=lambda w: w.ends + 1, near=lambda w: (*w.near, w.near[-1] + 8)),  # type: ignore[attr-defined]
+    ),
+}
+
+
+@pytest.mark.parametrize("name", WRONG)
+def test_a_wrong_template_rings(name: str, monkeypatch: PATCH) -> None:
+    """A template that is drawn wrong, and written just so, is found out from the kit alone, on paper and alone."""
+    kind, spoil = WRONG[name]
+    spoil(monkeypatch)
+    planned = plan_of(KINDS[kind])
+    assert all(alarm(planned, file) for file in ON)
+
+
+def test_a_hole_whole_on_no_piece_rings(monkeypatch: PATCH) -> None:
+    """In tiles, an outline that every piece lost to the other is missed."""
+    outlines(lambda paths: [*paths[:12], *paths[13:]])(monkeypatch)
+    assert "hole" in alarm(plan_of(KINDS["tiles of pegs"]), "strip-near.pdf")
+
+
+# A kit that is not whole.
+
+
+def test_every_product_stands_in_the_list_of_the_whole() -> None:
+    """What can be made and what a whole kit must have are told apart, and name the same files."""
+    assert set(PRODUCTS) == set(WHOLE)
+
+
+@pytest.mark.parametrize("kind", KINDS)
+def test_a_whole_kit_lacks_nothing(kind: str) -> None:
+    """The files of every kind of frame, and the parts in each, are those the second list asks for."""
+    planned = plan_of(KINDS[kind])
+    outputs = Outputs(planned, font_metrics())
+    assert lacking(planned.kit, {file: outputs.output(file).parts for file in outputs.files}) == ()
+
+
+@pytest.mark.parametrize("name", list(PRODUCTS))
+def test_a_product_left_out_rings(name: str, monkeypatch: PATCH, tmp_path: File) -> None:
+    """A kit from which one product was dropped is refused before anything is kept."""
+    rest = tuple(each for each in PRODUCTS if each != name)
+    monkeypatch.setattr(outputs_module, "suiting", lambda _: rest)
+    with pytest.raises(ProofError, match=rf"would not be whole: .*{name}\.pdf is missing"):
+        make(plan_of(), tmp_path, font_metrics())
+    assert list(tmp_path.iterdir()) == []
+
+
+def test_a_part_missing_on_paper_rings(monkeypatch: PATCH, tmp_path: File) -> None:
+    """The one file of every sheet must show each part, though every file is there."""
+    right = Outputs._on_paper
+    monkeypatch.setattr(Outputs, "_on_paper", lambda outputs, file, names: right(outputs, file, tuple(names)[:1]))
+    with pytest.raises(ProofError, match=r"kit\.pdf shows strip-far 0 times where 1 was wanted"):
+        make(plan_of(), tmp_path, font_metrics())
+
+
+def test_a_folder_that_lost_a_file_and_its_line_rings(tmp_path: File) -> None:
+    """A file taken away together with its line in the manifest is missed all the same; `--only` asks for no more."""
+    make(plan_of(), tmp_path, font_metrics())
+    assert [each.problems for each in check([tmp_path], None, font_metrics()) if each.problems] == []
+    (tmp_path / "strip-far.svg").unlink()
+    told = json.loads((tmp_path / MANIFEST).read_text("utf-8"))
+    told["files"] = [entry for entry in told["files"] if entry["file"] != "strip-far.svg"]
+    (tmp_path / MANIFEST).write_text(json.dumps(told), "utf-8")
+    (first, *_) = check([tmp_path], None, font_metrics())
+    assert first.problems == ("strip-far.svg is missing, which this kit must have",)
+    make(plan_of(), tmp_path / "one", font_metrics(), ["strip-near"])
+    assert all(each.problems == () for each in check([tmp_path / "one"], None, font_metrics()))
+
+
+def test_pens_of_marks_are_what_the_tests_lean_on() -> None:
+    """Outlines are register lines, ticks are grey: a change of pen is found by the comparison."""
+    assert {path.pen for path in holes.outlines(plan_of(NOTCHED), "near", 1)} == {Pen.REGISTER}
+    assert {path.pen for path in holes.outlines(plan_of(KINDS["held, every second"]), "near", 1)} == {Pen.HELP}
