@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from layout.drawing.metrics import FontMetrics
 from layout.drawing.sheet import Part, Piece, Sheet, painted
 from layout.paper.area import Area, printable
-from layout.paper.choice import Laying, choose
+from layout.paper.choice import Furnish, Laying, choose
 from layout.paper.furniture import Head, furnish
 from layout.paper.joints import Build
 from layout.plan import Plan
@@ -24,11 +24,16 @@ class Printed:
 
 def lay(plan: Plan, build: Build, metrics: FontMetrics) -> Laying:
     """How the part that `build` makes lies on the kit's paper; FieldError where it cannot."""
+    return choose(build, plan.kit.paper, furnisher(plan, metrics), metrics)
+
+
+def furnisher(plan: Plan, metrics: FontMetrics) -> Furnish:
+    """Takes the room that head and foot need out of an area."""
 
     def take_room(area: Area, part: Part) -> Area:
         return furnish(area, _head(plan, part, (999, 999)), metrics)[0]
 
-    return choose(build, plan.kit.paper, take_room, metrics)
+    return take_room
 
 
 def printed(plan: Plan, layings: Sequence[Laying], metrics: FontMetrics) -> tuple[Printed, ...]:
