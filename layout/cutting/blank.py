@@ -57,7 +57,7 @@ def cut_part(blank: Blank, stock: Stock) -> Part:
     xs, ys = zip(*cuts[-1].points(), strict=True)
     box = (min(xs), min(ys), max(xs), max(ys))
     part = Part(blank.name, blank.title, tuple(shapes), datum, box, (*blank.notes, _lies(stock)), whole=True)
-    _check_fits(part, stock)
+    check_fits(part, stock)
     return part
 
 
@@ -70,7 +70,8 @@ def _lies(stock: Stock) -> str:
     return f"For the stock {stock.name}: kerf {kerf}, {how}{grain}."
 
 
-def _check_fits(part: Part, stock: Stock) -> None:
+def check_fits(part: Part, stock: Stock) -> None:
+    """FieldError on the sheet where the part is larger than the stock."""
     for key, size, room in (("width", part.length, stock.width), ("height", part.height, stock.height)):
         if size > room:
             needed = f"at least {math.ceil(size)} mm for the {part.title.lower()}"

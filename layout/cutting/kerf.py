@@ -2,8 +2,9 @@
 
 The beam is taken as a spot `kerf_x` wide and `kerf_y` high (a circle where both are equal) whose middle follows the
 line. What is kept is drawn fatter all round, so a slot is drawn narrower; no position changes, so no pitch does. With
-one kerf for both ways an arc stays an arc of the same middle. With two, straight sides are exact, and each arc of at
-most 45 degrees goes through three exact points: within a few micrometres while neither kerf is half the other again.
+one kerf for both ways an arc stays an arc of the same middle. With two, straight sides are exact, and each arc becomes
+two (so that none turns by more than 45 degrees afterwards) that go through three exact points each: within a few
+micrometres while neither kerf is half the other again.
 """
 
 from __future__ import annotations
@@ -13,7 +14,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from layout.cutting.outline import area, turned_back
-from layout.drawing.arcs import turn
+from layout.drawing.arcs import halved, turn
 from layout.drawing.shapes import Path, Point, Step
 from layout.errors import FieldError, LayoutError
 
@@ -66,7 +67,7 @@ def drawn(outer: Path, holes: Sequence[Path], kerf: Kerf) -> tuple[Path, ...]:
 
 def _moved(path: Path, kerf: Kerf) -> Path:
     """`path`, with what is kept on its left, moved to its right."""
-    sides = _sides(path)
+    sides = _sides(path, halves=kerf.x != kerf.y)
     corners = [_corner(sides[k - 1], side, kerf) for k, side in enumerate(sides)]
     steps = []
     for k, side in enumerate(sides):
@@ -78,9 +79,9 @@ def _moved(path: Path, kerf: Kerf) -> Path:
     return Path(corners[0], tuple(steps), path.pen, closed=True)
 
 
-def _sides(path: Path) -> list[_Side]:
-    """Every side of a closed path, the one that its closing draws too."""
-    steps = list(path.steps)
+def _sides(path: Path, *, halves: bool) -> list[_Side]:
+    """Every side of a closed path, the one that its closing draws too; each arc in two where `halves` are wanted."""
+    steps = _halved(path) if halves else list(path.steps)
     if math.dist(path.start, steps[-1].end) > _SAME:
         steps.append(Step(path.start))
     sides, start = [], path.start
@@ -88,6 +89,13 @@ def _sides(path: Path) -> list[_Side]:
         sides.append(_straight(start, end) if through is None else _bent(start, through, end))
         start = end
     return sides
+
+
+def _halved(path: Path) -> list[Step]:
+    steps: list[Step] = []
+    for start, step in zip(path.points(), path.steps, strict=False):
+        steps += [step] if step.through is None else halved(start, step.through, step.end)
+    return steps
 
 
 def _straight(start: Point, end: Point) -> _Side:

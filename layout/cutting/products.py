@@ -9,6 +9,7 @@ from layout.cutting.comb import comb
 from layout.cutting.reference import reference_square
 from layout.cutting.shed_stick import shed_stick
 from layout.cutting.stock import Stock
+from layout.cutting.trial_cut import trial_cut
 from layout.cutting.winding_comb import winding_comb
 from layout.drawing.metrics import FontMetrics
 from layout.drawing.sheet import Part
@@ -54,6 +55,7 @@ CUT_PRODUCTS: Mapping[str, CutProduct] = {
         _wound,
     ),
     "shed-stick": CutProduct(lambda plan, stock, metrics: (shed_stick(plan, stock, metrics),)),
+    "trial-cut": CutProduct(lambda plan, stock, metrics: (trial_cut(plan, stock, metrics),)),
 }
 """Everything that can be cut, in the order of its files."""
 

@@ -130,5 +130,5 @@ def _words(mm: float) -> str:
 
 
 def without_money(stock: Stock) -> Stock:
-    """The same stock as a file may carry it: what a drawing does not need, such as prices, is left out."""
-    return replace(stock, prices={}, speeds={})
+    """The same stock as a file may carry it: nothing that is drawn or said on a page needs the prices."""
+    return replace(stock, prices={})

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import math
 
-from layout.drawing.shapes import Point
+from layout.drawing.shapes import Point, Step
 
 
 def turn(start: Point, through: Point, end: Point) -> float:
@@ -27,6 +27,22 @@ def arc_length(start: Point, through: Point, end: Point) -> float:
     """The length of the arc in mm: radius times turn, or the chord where three points in line make it one."""
     angle = abs(turn(start, through, end))
     return math.dist(start, end) if angle < _STRAIGHT else radius(start, through, end) * angle
+
+
+def halved(start: Point, through: Point, end: Point) -> tuple[Step, Step]:
+    """The same arc in two steps that meet at `through`, each with a point of its own in its middle."""
+    return Step(through, _middle(start, through, end)), Step(end, _middle(through, end, start))
+
+
+def _middle(start: Point, end: Point, beyond: Point) -> Point:
+    """The middle of the arc from `start` to `end` on the circle that passes through a point `beyond` it.
+
+    That point sees the chord at half the arc's angle; the middle stands off the chord by chord / 2 tan(angle / 4).
+    """
+    ux, uy, vx, vy = start.x - beyond.x, start.y - beyond.y, end.x - beyond.x, end.y - beyond.y
+    off = math.tan(math.atan2(ux * vy - uy * vx, ux * vx + uy * vy) / 2) / 2
+    dx, dy = end.x - start.x, end.y - start.y
+    return Point((start.x + end.x) / 2 + dy * off, (start.y + end.y) / 2 - dx * off)
 
 
 _STRAIGHT = 1e-7  # radians; arc and chord differ by turn^2 / 24, which is nothing here

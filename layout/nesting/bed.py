@@ -1,6 +1,7 @@
 """What is placed and on what: parts and copies, the sheet that takes them, and both in whole micrometres.
 
-Whole numbers make sums of sizes exact, so that a row which just fits does fit and every run gives the same result.
+Whole numbers make sums of sizes exact, so that a row which just fits does fit and every run gives the same result. All
+are rounded up: what is as large as the room fits, and nothing lies more than a micrometre over an edge.
 """
 
 from __future__ import annotations
@@ -47,7 +48,7 @@ class Bed:
     def room(self) -> Room:
         """What is left inside the edges, with one gap more, which the last part of a row does not need."""
         taken = 2 * self.edge - self.gap
-        return Room(_down(self.width - taken), _down(self.height - taken))
+        return Room(_up(self.width - taken), _up(self.height - taken))
 
 
 class Way(NamedTuple):
@@ -107,10 +108,6 @@ def _way(part: Part, turn: int, gap: float) -> Way:
 
 def _up(mm: float) -> int:
     return math.ceil(mm * _MICRO - _NOISE)
-
-
-def _down(mm: float) -> int:
-    return math.floor(mm * _MICRO + _NOISE)
 
 
 def _too_large(part: Part, way: Way, bed: Bed) -> FieldError:

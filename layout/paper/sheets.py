@@ -9,7 +9,7 @@ from layout.drawing.metrics import FontMetrics
 from layout.drawing.pane import Paned
 from layout.drawing.sheet import Part, Piece, Sheet, painted
 from layout.paper.area import Area, printable
-from layout.paper.choice import Laying, choose
+from layout.paper.choice import Furnish, Laying, choose
 from layout.paper.furniture import Head, furnish
 from layout.paper.joints import Build
 from layout.paper.panes import lay_in_panes
@@ -29,13 +29,19 @@ def lay(plan: Plan, build: Build | Paned, metrics: FontMetrics) -> Laying:
 
     A paned drawing is cut both ways where it must be, however the kit wants its strips to lie.
     """
+    take_room = furnisher(plan, metrics)
+    if isinstance(build, Paned):
+        return lay_in_panes(build, plan.kit.paper, take_room)
+    return choose(build, plan.kit.paper, take_room, metrics)
+
+
+def furnisher(plan: Plan, metrics: FontMetrics) -> Furnish:
+    """Takes the room that head and foot need out of an area."""
 
     def take_room(area: Area, part: Part) -> Area:
         return furnish(area, _head(plan, part, (999, 999)), metrics)[0]
 
-    if isinstance(build, Paned):
-        return lay_in_panes(build, plan.kit.paper, take_room)
-    return choose(build, plan.kit.paper, take_room, metrics)
+    return take_room
 
 
 def printed(plan: Plan, layings: Sequence[Laying], metrics: FontMetrics) -> tuple[Printed, ...]:

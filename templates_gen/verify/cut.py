@@ -11,7 +11,10 @@ from layout.drawing.sheet import Piece, Sheet
 from layout.plan import Plan
 from templates_gen.verify.compare import Findings
 from templates_gen.verify.cut_combs import prove_comb, prove_winding_comb
+from templates_gen.verify.cut_job import prove_facts, prove_safety
+from templates_gen.verify.cut_pictures import prove_picture
 from templates_gen.verify.cut_sticks import prove_shed_stick, prove_square
+from templates_gen.verify.cut_trial import prove_trial_cut
 from templates_gen.verify.expected import sett_is_sound
 from templates_gen.verify.seen import Seen, seen_on
 
@@ -20,7 +23,11 @@ CUT_PROOFS: Mapping[str, Callable[[Plan, Stock, Seen], Findings]] = {
     "winding-comb-near": prove_winding_comb,
     "winding-comb-far": prove_winding_comb,
     "shed-stick": prove_shed_stick,
+    "trial-cut": prove_trial_cut,
     "reference-square": prove_square,
+    "job-facts": prove_facts,
+    "job-safety": prove_safety,
+    "job-board": prove_picture,
 }
 """By the name of a part: `proof(plan, stock, seen)`."""
 

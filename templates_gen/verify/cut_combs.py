@@ -23,7 +23,7 @@ def prove_comb(plan: Plan, stock: Stock, seen: Seen) -> Findings:
     pitch = 1 / plan.warp.sett.per_mm
     low, high = wanted.limits
     count = int((high - low) / pitch)
-    step = 1 if pitch - _slot(plan, stock) >= _NARROWEST else 2
+    step = 1 if pitch - slot_of(plan, stock) >= _NARROWEST else 2
     centres = [low + pitch / 2 + k * pitch for k in range(0, count, step)]
     return _comb(centres, step * pitch, wanted, "near", plan, CutSeen(seen, stock, "y"))
 
@@ -41,7 +41,8 @@ def _wanted(plan: Plan) -> Expected:
     return expected(plan.kit, sett.per_mm, sett.unit.mm)
 
 
-def _slot(plan: Plan, stock: Stock) -> float:
+def slot_of(plan: Plan, stock: Stock) -> float:
+    """How wide a slot is wanted: the yarn as it was wrapped, or reckoned, or half the pitch, and the ease."""
     warp = plan.kit.amounts.warp
     if warp.wrap:
         return float(warp.wrap.window.mm / warp.wrap.turns) + stock.ease
@@ -52,11 +53,11 @@ def _slot(plan: Plan, stock: Stock) -> float:
 def _comb(
     centres: Sequence[Fraction], pitch: Fraction, wanted: Expected, end: str, plan: Plan, cut: CutSeen
 ) -> Findings:
-    half = _slot(plan, cut.stock) / 2 - cut.beside("x")
+    half = slot_of(plan, cut.stock) / 2 - cut.beside("x")
     walls = [float(x) + side for x in centres for side in (-half, half)]
     inner = uprights([cut.outline])[1:-1]  # without the left and right edge of the whole comb
     total = matched("slot wall", walls, inner)
-    tooth = float(pitch) - _slot(plan, cut.stock)
+    tooth = float(pitch) - slot_of(plan, cut.stock)
     if not total.problems:
         total += _length(cut, inner, tooth)
     if tooth < _NARROWEST:

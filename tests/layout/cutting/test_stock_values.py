@@ -192,8 +192,8 @@ def test_a_stock_tells_itself_in_values_that_read_back_the_same(
 
 
 def test_a_file_carries_no_prices() -> None:
-    """What a drawing does not need stays in the shop."""
+    """What no page needs stays in the shop; the speeds are needed for the time on the job sheet."""
     stock: Stock = read_stock(stock_of({"prices.sheet": 4.5, "speeds.cut": 12}), METRICS)
     kept = without_money(stock)
-    assert (kept.prices, kept.speeds) == ({}, {})
+    assert (kept.prices, kept.speeds) == ({}, {"cut": 12})
     assert (kept.kerf_x, kept.name) == (stock.kerf_x, stock.name)
