@@ -6,7 +6,6 @@ import math
 from collections.abc import Iterator, Sequence
 from functools import cache
 
-from layout.drawing.pens import Pen
 from layout.drawing.shapes import Path, Placing, Point, Region, Shape, Step, Text
 from layout.drawing.sheet import Sheet
 from layout.errors import LayoutError, shown
@@ -20,11 +19,16 @@ Units = tuple[float, float]
 
 
 def outlined(sheet: Sheet) -> Sheet:
-    """The same sheet, in the same order, with a region of `Pen.TEXT` for every text; blank words leave nothing."""
+    """The same sheet, in the same order, with a region for every text, of its pen; blank words leave nothing.
+
+    A pen that does not fill draws the outlines of the letters instead.
+    """
     shapes: list[Shape] = []
     for shape in sheet.shapes:
         if not isinstance(shape, Text):
             shapes.append(shape)
+        elif not shape.pen.ink.fills:
+            shapes += outline(shape).contours
         elif (region := outline(shape)).contours:
             shapes.append(region)
     return Sheet(sheet.name, sheet.width, sheet.height, tuple(shapes))
@@ -41,9 +45,9 @@ def outline(text: Text) -> Region:
         for contour in _glyph(letter):
             points = placing.points(Point(text.size * (pen_x + x), text.size * y) for x, y in contour)
             start, *others = points
-            contours.append(Path(start, tuple([Step(point) for point in others]), Pen.TEXT, closed=True))
+            contours.append(Path(start, tuple([Step(point) for point in others]), text.pen, closed=True))
         pen_x += metrics.advances[letter]
-    return Region(tuple(contours), Pen.TEXT)
+    return Region(tuple(contours), text.pen)
 
 
 @cache

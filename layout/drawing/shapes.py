@@ -47,12 +47,16 @@ class Region(NamedTuple):
 
 
 class Text(NamedTuple):
-    """`words` on a baseline that begins at `at`, `size` mm to the em, turned `angle` degrees from the x axis."""
+    """`words` on a baseline that begins at `at`, `size` mm to the em, turned `angle` degrees from the x axis.
+
+    Another `pen` than the one for words is for what is engraved or drawn by its outlines.
+    """
 
     at: Point
     size: float
     words: str
     angle: float = 0.0
+    pen: Pen = Pen.TEXT
 
 
 Shape = Path | Region | Text
@@ -142,5 +146,5 @@ class Placing:
             elif isinstance(shape, Region):
                 placed.append(Region(tuple([path(contour) for contour in shape.contours]), shape.pen))
             else:
-                placed.append(Text(put(shape.at), shape.size, shape.words, shape.angle + self.degrees))
+                placed.append(shape._replace(at=put(shape.at), angle=shape.angle + self.degrees))
         return placed

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from typing import NamedTuple
 
 from layout.drawing.pens import PAINTING_ORDER, Pen
-from layout.drawing.shapes import Path, Placing, Point, Shape, Text
+from layout.drawing.shapes import Path, Placing, Point, Shape
 
 PT = 25.4 / 72
 """One PDF unit in mm (ISO 32000: 1/72 in)."""
@@ -62,8 +62,8 @@ class Sheet:
 
 
 def pen_of(shape: Shape) -> Pen:
-    """The pen a shape is drawn with; words have one of their own."""
-    return Pen.TEXT if isinstance(shape, Text) else shape.pen
+    """The pen a shape is drawn with."""
+    return shape.pen
 
 
 def painted(shapes: Iterable[Shape]) -> tuple[Shape, ...]:

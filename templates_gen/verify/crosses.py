@@ -12,6 +12,7 @@ from layout.drawing.shapes import Path, Point
 from layout.drawing.sheet import Sheet
 
 _SAME = 0.01  # two hairs of one cross share their middle and length to well under this, in mm
+_PENS = (Pen.REGISTER, Pen.REFERENCE)  # on paper; on what is cut
 
 
 class Lie(NamedTuple):
@@ -30,7 +31,7 @@ class Lie(NamedTuple):
 
 def crosses_on(sheet: Sheet) -> list[Point]:
     """The middle of every register cross: two hairs of one length, one drawn after the other, at right angles."""
-    hairs = [shape for shape in sheet.shapes if isinstance(shape, Path) and shape.pen is Pen.REGISTER]
+    hairs = [shape for shape in sheet.shapes if isinstance(shape, Path) and shape.pen in _PENS]
     found, k = [], 0
     while k + 1 < len(hairs):
         if middle := _cross(hairs[k], hairs[k + 1]):

@@ -5,6 +5,7 @@ from __future__ import annotations
 import unicodedata
 from collections.abc import Iterable, Sequence
 
+from layout.drawing.pens import Pen
 from layout.drawing.shapes import Path, Point, Region, Text
 from layout.drawing.sheet import Sheet
 from layout.errors import LayoutError, shown
@@ -73,6 +74,8 @@ def _region_fault(region: Region) -> str:
 
 
 def _text_fault(text: Text) -> str:
+    if text.pen is not Pen.TEXT:
+        return f"words drawn with the pen {shown(text.pen.value)} must be outlined before"
     if not _inside(text.at):
         return f"a text needs a place within {LARGEST:g} mm, got {text.at.x:g}, {text.at.y:g}"
     if not 0 < text.size <= LARGEST or not abs(text.angle) <= 3600:

@@ -159,7 +159,7 @@ def _words(texts: Iterable[Text], encode: Encode) -> Iterator[str]:
     """One text object; each text stands by its own matrix, so that nothing hangs on the width of another."""
     font = ""
     yield "BT"
-    for (x, y), size, words, angle in texts:
+    for (x, y), size, words, angle, _ in texts:
         cos, sin = math.cos(math.radians(angle)), math.sin(math.radians(angle))
         yield f"{cos:.9f} {sin:.9f} {-sin:.9f} {cos:.9f} {x * _PT:.5f} {y * _PT:.5f} Tm"
         for name, codes in encode(words):

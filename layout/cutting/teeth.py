@@ -1,0 +1,99 @@
+"""A row of slots with teeth between them: how wide, how long, and whether they hold. Lengths in mm."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from itertools import pairwise
+from math import floor
+
+from layout.cutting.kerf import Kerf, too_wide
+from layout.cutting.outline import Corner
+from layout.cutting.stock import Stock
+from layout.cutting.strength import LEAST, SLENDER, narrow, tooth_holds
+from layout.figure import How
+
+LONGEST = 12.0
+"""No tooth is longer: no thread at a frame needs more."""
+
+_END = 6.0  # the outer teeth are at least so wide
+
+
+@dataclass(frozen=True, slots=True)
+class Teeth:
+    """Slots `slot` wide at `centres` (from left to right) between teeth `tooth` wide and `length` long.
+
+    The outer teeth are `end` wide. `why` says where the slot's width comes from.
+    """
+
+    centres: tuple[float, ...]
+    slot: float
+    tooth: float
+    length: float
+    end: float
+    why: str
+
+    @property
+    def left(self) -> float:
+        """Where the first outer tooth begins."""
+        return self.centres[0] - self.slot / 2 - self.end
+
+    @property
+    def right(self) -> float:
+        """Where the last outer tooth ends."""
+        return self.centres[-1] + self.slot / 2 + self.end
+
+    def corners(self) -> list[Corner]:
+        """The edge from the upper right tip to the upper left one; slots and tips are rounded.
+
+        The roots of the teeth lie at y = 0, their tips at y = `length`.
+        """
+        half, top = self.slot / 2, self.length
+        walls = [self.left, *(side for x in self.centres for side in (x - half, x + half)), self.right]
+        root = min(half, top / 2)
+        found: list[Corner] = []
+        for k, (left, right) in enumerate(pairwise(walls)):
+            radius = root if k % 2 else min((right - left) / 2, top / 2)
+            height = 0.0 if k % 2 else top
+            found += [Corner(left, height, radius), Corner(right, height, radius)]
+        return found[::-1]
+
+
+def slot_for(pitch: float, thread: float | None, stock: Stock) -> tuple[float, str]:
+    """How wide a slot has to be for the warp, and why: its thickness and the stock's ease, else half the pitch."""
+    ease = f"{stock.ease:g} mm of ease"
+    if thread is not None:
+        return thread + stock.ease, f"the warp's {thread:.2f} mm and {ease}"
+    why = f"half the pitch and {ease}, since the kit does not say how thick the warp is"
+    return pitch / 2 + stock.ease, why
+
+
+def teeth_at(centres: Sequence[float], pitch: float, slot: float, why: str, stock: Stock) -> Teeth:
+    """The teeth between slots at `centres`, `pitch` apart. FieldError where the kerf is no narrower than a slot."""
+    if max(stock.kerf_x, stock.kerf_y) >= slot:
+        raise too_wide(Kerf(stock.kerf_x, stock.kerf_y), f"a slot of the comb, {slot:.2f} mm")
+    tooth = pitch - slot
+    length = min(LONGEST, SLENDER * tooth)
+    return Teeth(tuple(centres), slot, tooth, length, max(_END, stock.thickness), why)
+
+
+def strong_enough(teeth: Teeth) -> bool:
+    """Whether the teeth may be cut at all."""
+    return teeth.tooth >= LEAST
+
+
+def said_of(teeth: Teeth, stock: Stock, wider: str = "") -> list[str]:
+    """Sentences on the slots, on what a tooth holds, and what would be stronger (`wider`) where they are narrow."""
+    holds = tooth_holds(teeth.tooth, teeth.length, stock)
+    basis = f" ({holds.assumptions[0].rstrip('.')})" if holds.how is How.ASSUMED else ""
+    notes = [
+        f"{len(teeth.centres)} slots {teeth.slot:.2f} mm wide: {teeth.why}.",
+        f"Pushed sideways at its tip, a tooth breaks at about {holds.value:.0f} N, reckoned as a cantilever{basis}.",
+    ]
+    if narrow(teeth.tooth, stock):
+        better = [f"stock of at most {floor(teeth.tooth * 10) / 10:g} mm", *([wider] if wider else [])]
+        notes.append(
+            f"Take care: teeth {teeth.tooth:.2f} mm wide are narrower than the stock is thick ({stock.thickness:g} mm) "
+            f"and break easily; {' or '.join(better)} is stronger."
+        )
+    return notes

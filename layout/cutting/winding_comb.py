@@ -1,0 +1,50 @@
+"""Winding combs: held along the frame ends while the warp is wound, with one tooth a wind to keep the winds apart."""
+
+from __future__ import annotations
+
+from layout.cutting.blank import SMALL_PART, cut_part
+from layout.cutting.comb_body import comb_blank, marks
+from layout.cutting.stock import Stock
+from layout.cutting.strength import LEAST
+from layout.cutting.teeth import Teeth, said_of, slot_for, strong_enough, teeth_at
+from layout.drawing.metrics import FontMetrics
+from layout.drawing.sheet import Part
+from layout.errors import FieldError
+from layout.plan import Plan
+from layout.warps.warp import End
+
+
+def winding_comb(plan: Plan, end: End, stock: Stock, metrics: FontMetrics) -> Part:
+    """The winding comb of one frame end of a wound frame, teeth along the face grain.
+
+    Raises FieldError where the winding pitch is too fine for the stock, the kerf for a slot, or the sheet too small.
+    """
+    warp = plan.warp
+    teeth = winds_of(plan, end, stock)
+    if not strong_enough(teeth):
+        needed = f"a winding pitch that leaves the teeth of a winding comb at least {LEAST:g} mm"
+        got = f"teeth of {teeth.tooth:.2f} mm at a winding pitch of {float(warp.winding_pitch):.2f} mm"
+        raise FieldError("cutting.too_fine", needed, got, "the marking strips, which carry any pitch")
+    limit = float(warp.width / 2)
+    units = [float(x) for x, _ in warp.unit_lines(end)]
+    words = [plan.kit.name, f"winding comb, {end} end \N{MIDDLE DOT} {plan.sett_words}"]
+    notes = (_use(end), *said_of(teeth, stock), SMALL_PART)
+    scored = marks(0.0, units, (-limit, limit))
+    blank = comb_blank(f"winding-comb-{end}", f"Winding comb, {end} end", teeth, scored, words, notes, stock, metrics)
+    return cut_part(blank, stock)
+
+
+def winds_of(plan: Plan, end: End, stock: Stock) -> Teeth:
+    """The teeth between the winds' marks of a frame end."""
+    warp = plan.warp
+    contacts = sorted(float(x) for x in (warp.near if end == "near" else warp.far))
+    slot, why = slot_for(float(warp.pitch), None, stock)
+    return teeth_at(contacts, float(warp.winding_pitch), slot, why, stock)
+
+
+def _use(end: End) -> str:
+    ends = " (at both its ends the slots hold the tie-on and the tie-off)" if end == "near" else ""
+    return (
+        f"Fasten it along the {end} end, teeth outward and engraved side to the face; every wind lies in the next "
+        f"slot{ends}. Long scored lines are the limits of the weaving, shorter ones the marking units."
+    )

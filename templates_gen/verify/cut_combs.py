@@ -1,0 +1,71 @@
+"""Combs as a file shows them, held against the numbers of kit and stock alone."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from fractions import Fraction
+
+from layout.cutting.stock import Stock
+from layout.drawing.pens import Pen
+from layout.plan import Plan
+from templates_gen.verify import LIMIT
+from templates_gen.verify.compare import Findings
+from templates_gen.verify.cut_seen import CutSeen, matched, uprights, ys
+from templates_gen.verify.expected import Expected, expected
+from templates_gen.verify.seen import Seen
+
+_NARROWEST, _SLENDER = 1.0, 3.0  # mm; how often its width a tooth may be long: both said once more on purpose
+
+
+def prove_comb(plan: Plan, stock: Stock, seen: Seen) -> Findings:
+    """A slot for every end, or for every second one where the teeth would else be too narrow."""
+    wanted = _wanted(plan)
+    pitch = 1 / plan.warp.sett.per_mm
+    low, high = wanted.limits
+    count = int((high - low) / pitch)
+    step = 1 if pitch - _slot(plan, stock) >= _NARROWEST else 2
+    centres = [low + pitch / 2 + k * pitch for k in range(0, count, step)]
+    return _comb(centres, step * pitch, wanted, "near", plan, CutSeen(seen, stock, "y"))
+
+
+def prove_winding_comb(plan: Plan, stock: Stock, seen: Seen) -> Findings:
+    """A slot for every mark of the winds on that end."""
+    wanted = _wanted(plan)
+    end = seen.part.name.rpartition("-")[2]
+    contacts = sorted(wanted.near if end == "near" else wanted.far)
+    return _comb(contacts, 2 / plan.warp.sett.per_mm, wanted, end, plan, CutSeen(seen, stock, "y"))
+
+
+def _wanted(plan: Plan) -> Expected:
+    sett = plan.warp.sett
+    return expected(plan.kit, sett.per_mm, sett.unit.mm)
+
+
+def _slot(plan: Plan, stock: Stock) -> float:
+    return float(1 / plan.warp.sett.per_mm) / 2 + stock.ease
+
+
+def _comb(
+    centres: Sequence[Fraction], pitch: Fraction, wanted: Expected, end: str, plan: Plan, cut: CutSeen
+) -> Findings:
+    half = _slot(plan, cut.stock) / 2 - cut.beside("x")
+    walls = [float(x) + side for x in centres for side in (-half, half)]
+    inner = uprights([cut.outline])[1:-1]  # without the left and right edge of the whole comb
+    total = matched("slot wall", walls, inner)
+    tooth = float(pitch) - _slot(plan, cut.stock)
+    if not total.problems:
+        total += _length(cut, inner, tooth)
+    if tooth < _NARROWEST:
+        total += Findings(0.0, (f"teeth of {tooth:.2f} mm, under {_NARROWEST:g} mm",))
+    lines = {*map(float, wanted.limits), *(float(at) for at, _ in wanted.lines[end]), 0.0}
+    return total + matched("scored mark", sorted(lines), uprights(cut.paths(Pen.SCORE)))
+
+
+def _length(cut: CutSeen, walls: Sequence[float], tooth: float) -> Findings:
+    """No tooth is longer than so many times its width; root and tip are drawn equally far off, so the kerf is out."""
+    low, top = min(ys(cut.outline)), max(ys(cut.outline))
+    edge = [y for x, y in cut.outline.points() if walls[0] - LIMIT <= x <= walls[-1] + LIMIT and y > low + LIMIT]
+    long = top - min(edge)
+    if long <= _SLENDER * tooth + LIMIT:
+        return Findings(0.0, ())
+    return Findings(0.0, (f"teeth {long:.2f} mm long, more than {_SLENDER:g} times their {tooth:.2f} mm",))

@@ -1,0 +1,33 @@
+"""Sticks and the reference square, held against the numbers of kit and stock alone."""
+
+from __future__ import annotations
+
+from itertools import pairwise
+
+from layout.cutting.stock import Stock
+from layout.drawing.pens import Pen
+from layout.plan import Plan
+from templates_gen.verify.compare import NOTHING, Findings
+from templates_gen.verify.cut_seen import CutSeen, matched, xs, ys
+from templates_gen.verify.seen import Seen
+
+_PASSES = 40  # mm by which a shed stick passes each side, said once more on purpose
+_SQUARE = 50.0
+
+
+def prove_shed_stick(plan: Plan, stock: Stock, seen: Seen) -> Findings:
+    """It rests on both sides of the frame and passes them, and no corner of it is sharp."""
+    cut = CutSeen(seen, stock, "x")
+    outline = cut.outline
+    half = float(plan.kit.frame.outer_width.mm + 2 * _PASSES) / 2 + cut.beside("x")
+    total = matched("end of the stick", [-half, half], [min(xs(outline)), max(xs(outline))])
+    round_steps = [through is not None for _, through in outline.steps]
+    sharp = any(not one and not other for one, other in pairwise(round_steps))
+    return total + (Findings(0.0, ("the shed stick has a sharp corner",)) if sharp else NOTHING)
+
+
+def prove_square(_: Plan, stock: Stock, seen: Seen) -> Findings:
+    """The square measures 50 mm both ways; it is not drawn for a kerf, since nothing runs it."""
+    squares = [path for path in CutSeen(seen, stock, stock.grain).paths(Pen.REFERENCE) if len(path.steps) == 3]
+    found = [max(at(path)) - min(at(path)) for path in squares for at in (xs, ys)]
+    return matched("side of the reference square", [_SQUARE, _SQUARE], found)
