@@ -22,19 +22,28 @@ def _every(_: Kit) -> bool:
 class Wanted(NamedTuple):
     """What one name stands for: the `parts` that each of its files shows, in which `forms`, `when` a kit asks for it.
 
-    What comes on paper must be in the one file of every sheet too.
+    What comes on paper must be in the one file of every sheet too, if it is `in_kit`; what the kit `may` have is
+    neither missed nor one too many.
     """
 
     parts: tuple[str, ...]
     forms: tuple[str, ...] = ("pdf", "svg")
     when: Callable[[Kit], bool] = _every
+    in_kit: bool = True
+    may: bool = False
 
 
 WHOLE: Mapping[str, Wanted] = {
+    "winding": Wanted(("winding",)),
     "strip-near": Wanted(("strip-near",)),
     "strip-far": Wanted(("strip-far",)),
+    "wrap-gauge": Wanted(("wrap-gauge",)),
+    "frame-check": Wanted(("frame-check",), ("pdf",)),
+    "weaving-grid": Wanted(("weaving-grid",), in_kit=False, may=True),
 }
 """By the name of each file without its ending."""
+
+_MUST = Wanted(())
 
 
 def lacking(kit: Kit, made: Mapping[str, Sequence[str]]) -> tuple[str, ...]:
@@ -47,9 +56,11 @@ def _lacking(kit: Kit, made: Mapping[str, Sequence[str]]) -> Iterator[str]:
     for name, wanted in WHOLE.items():
         if wanted.when(kit):
             asked |= {f"{name}.{form}": list(wanted.parts) for form in wanted.forms}
-            if _ON_PAPER in wanted.forms:
+            if _ON_PAPER in wanted.forms and wanted.in_kit:
                 asked.setdefault(EVERY_SHEET, []).extend(wanted.parts)
     for file, parts in asked.items():
+        if file not in made and WHOLE.get(file.rpartition(".")[0], _MUST).may:
+            continue
         if file not in made:
             yield f"{file} is missing, which this kit must have"
             continue
