@@ -9,16 +9,21 @@ from collections.abc import Callable, Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from pathlib import Path
 
+from layout.cutting.stock import Stock
+from layout.cutting.stock_values import without_money
 from layout.drawing.metrics import FontMetrics
-from layout.drawing.sheet import marks_on
+from layout.drawing.sheet import cuts_on, marks_on
 from layout.errors import LayoutError, ascii_safe, shown
-from layout.kit.kit import Kit, read_kit
-from layout.plan import plan
+from layout.kit.kit import Kit
+from layout.plan import Plan, plan
+from templates_gen.carried import Carried, carried
+from templates_gen.cut_outputs import cut_products_of
 from templates_gen.document import Document, ReadError
 from templates_gen.faults import FaultError, fault
 from templates_gen.folder import MANIFEST
 from templates_gen.formats import FORMATS, Format
-from templates_gen.outputs import Output, Outputs
+from templates_gen.output import Output
+from templates_gen.outputs import Outputs
 from templates_gen.proof import findings
 from templates_gen.verify.compare import Findings
 from templates_gen.verify.whole import lacking
@@ -34,6 +39,7 @@ class Count:
     sheets: int
     size: tuple[float, float]
     marks: int
+    cuts: int = 0
 
 
 @dataclass(frozen=True, slots=True)
@@ -47,33 +53,53 @@ class Checked:
     problems: tuple[str, ...]
 
 
-def check(paths: Iterable[Path], kit: Kit | None, metrics: FontMetrics) -> list[Checked]:
+@dataclass(frozen=True, slots=True)
+class Against:
+    """The kit and the stock that files are checked against; None for what each file carries itself."""
+
+    kit: Kit | None = None
+    stock: Stock | None = None
+
+    def unlike(self, said: Carried) -> Findings:
+        """Whether a file carries another kit or stock than these."""
+        kit = self.kit is not None and said.kit != self.kit
+        stock = self.stock is not None and said.stock is not None and said.stock != without_money(self.stock)
+        unlike = [what for what, differs in (("kit", kit), ("stock", stock)) if differs]
+        return Findings(0.0, tuple(f"carries the inputs of another {what} than the one given" for what in unlike))
+
+
+def check(paths: Iterable[Path], against: Against, metrics: FontMetrics) -> list[Checked]:
     """Every file of `paths`, folders by their manifest. FaultError where a path cannot be read at all."""
     checked: list[Checked] = []
     for path in paths:
-        checked += _folder(path, kit, metrics) if _is(Path.is_dir, path) else [_file(path, _bytes(path), kit, metrics)]
+        checked += (
+            _folder(path, against, metrics) if _is(Path.is_dir, path) else [_file(path, _bytes(path), against, metrics)]
+        )
     return checked
 
 
-def _folder(folder: Path, kit: Kit | None, metrics: FontMetrics) -> list[Checked]:
+def _folder(folder: Path, against: Against, metrics: FontMetrics) -> list[Checked]:
     try:
         digests, made = _listing(folder)
     except ReadError as error:
         found = [path for path in _inside(folder) if _format(path) and _is(Path.is_file, path)]
         whole = Checked(_said(folder), None, None, 0.0, (str(error),))
-        return [whole, *(_file(path, _bytes(path), kit, metrics) for path in found)]
-    checked = [_listed(folder / name, digest, kit, metrics) for name, digest in digests.items()]
-    problems = _lacking(folder, made, kit, metrics) if made else ()
+        return [whole, *(_file(path, _bytes(path), against, metrics) for path in found)]
+    checked = [_listed(folder / name, digest, against, metrics) for name, digest in digests.items()]
+    problems = _lacking(folder, made, against, metrics) if made else ()
     return [Checked(_said(folder), None, None, 0.0, problems), *checked] if problems else checked
 
 
-def _lacking(folder: Path, made: Mapping[str, Sequence[str]], kit: Kit | None, metrics: FontMetrics) -> tuple[str, ...]:
-    """What a folder that was made whole lacks of `kit`, or of the kit that its first file carries."""
+def _lacking(
+    folder: Path, made: Mapping[str, Sequence[str]], against: Against, metrics: FontMetrics
+) -> tuple[str, ...]:
+    """What a folder that was made whole lacks of the kit given, or of the one that its first file carries."""
+    kit = against.kit
     for path in (folder / name for name in made):
         try:
             form = _format(path)
             if kit is None and form:
-                _, kit = _inputs(form.read(_bytes(path)).about.inputs, metrics)
+                kit = carried(form.read(_bytes(path)).about.inputs, metrics).kit
         except LayoutError:
             continue  # what is wrong with it is told of the file itself
     return lacking(kit, made) if kit else ()
@@ -115,11 +141,11 @@ def _listing(folder: Path) -> tuple[Mapping[str, str], Mapping[str, Sequence[str
     return listed, made
 
 
-def _listed(path: Path, digest: str, kit: Kit | None, metrics: FontMetrics) -> Checked:
+def _listed(path: Path, digest: str, against: Against, metrics: FontMetrics) -> Checked:
     if not _is(Path.is_file, path):
         return Checked(_said(path), None, None, 0.0, (f"missing, though {MANIFEST} lists it",))
     data = _bytes(path)
-    result = _file(path, data, kit, metrics, path.name)
+    result = _file(path, data, against, metrics, path.name)
     if hashlib.sha256(data).hexdigest() == digest:
         return result
     problems = (*result.problems, f"is not the file that {MANIFEST} lists")
@@ -147,7 +173,7 @@ def _said(path: Path) -> str:
     return ascii_safe(str(path))
 
 
-def _file(path: Path, data: bytes, kit: Kit | None, metrics: FontMetrics, listed: str = "") -> Checked:
+def _file(path: Path, data: bytes, against: Against, metrics: FontMetrics, listed: str = "") -> Checked:
     """One file; one that is `listed` must be the file of that name, wherever else it may be called as one likes."""
     found: Document | None = None
     asked: Output | None = None
@@ -158,30 +184,23 @@ def _file(path: Path, data: bytes, kit: Kit | None, metrics: FontMetrics, listed
             got = shown(path.suffix) if path.suffix else "no ending"
             raise ReadError(f"needs a file that ends in one of {endings}, got {got}")
         found = form.read(data)
-        file, carried = _inputs(found.about.inputs, metrics)
-        if listed and file != listed:
-            raise ReadError(f"was made as {shown(file)}, not as {shown(listed)}")
-        plans = plan(kit or carried)
-        asked = Outputs(plans, metrics).output(file)
-        result = findings(plans, asked, found)
-        if kit and kit != carried:
-            result += Findings(0.0, ("carries the inputs of another kit than the one given",))
+        said = carried(found.about.inputs, metrics)
+        if listed and said.file != listed:
+            raise ReadError(f"was made as {shown(said.file)}, not as {shown(listed)}")
+        plans = plan(against.kit or said.kit)
+        asked = _outputs(plans, said, against, metrics).output(said.file)
+        result = findings(plans, asked, found) + against.unlike(said)
     except LayoutError as error:
         problems = tuple(str(error).splitlines())
         return Checked(_said(path), _counted(asked), _counted(found), 0.0, problems)
     return Checked(_said(path), _counted(asked), _counted(found), result.deviation, result.problems)
 
 
-def _inputs(text: str, metrics: FontMetrics) -> tuple[str, Kit]:
-    """The file's own name and kit, as it carries them."""
-    try:
-        carried = json.loads(text)
-        file, values = carried["file"], carried["kit"]
-    except (ValueError, TypeError, KeyError, RecursionError) as error:
-        raise ReadError("the file does not carry the inputs of its drawing") from error
-    if not isinstance(file, str) or not isinstance(values, dict):
-        raise ReadError("the file does not carry the inputs of its drawing")
-    return file, read_kit(values, metrics)
+def _outputs(plans: Plan, said: Carried, against: Against, metrics: FontMetrics) -> Outputs:
+    """Where the file is found again; of what is cut, no more than the products that it may be of."""
+    if said.stock is None:
+        return Outputs(plans, metrics)
+    return Outputs(plans, metrics, cut_products_of(said.file), against.stock or said.stock)
 
 
 def _counted(source: Output | Document | None) -> Count | None:
@@ -189,4 +208,4 @@ def _counted(source: Output | Document | None) -> Count | None:
         return None
     first = source.sheets[0]
     size = (round(first.width, 4), round(first.height, 4))
-    return Count(len(source.sheets), size, sum(map(marks_on, source.sheets)))
+    return Count(len(source.sheets), size, sum(map(marks_on, source.sheets)), sum(map(cuts_on, source.sheets)))

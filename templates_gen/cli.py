@@ -13,6 +13,7 @@ from typing import Any
 
 import click
 
+from layout.cutting.stock import Stock
 from layout.errors import LayoutError
 from layout.kit.kit import Kit
 from layout.plan import Plan
@@ -34,6 +35,7 @@ def _sentences(command: Callable[..., None]) -> Callable[..., None]:
 
 
 KIT = click.argument("kit", required=False, type=Path)
+STOCK = click.option("--stock", type=Path, metavar="FILE", help="What parts are cut from; else 3 mm birch plywood.")
 JSON = click.option("--json", "as_json", is_flag=True, help="Print plain values for programs.")
 
 
@@ -72,8 +74,9 @@ def new_stock(file: Path) -> None:
 @KIT
 @click.option("-o", "--out", default="strips", show_default=True, type=Path, help="Folder.")
 @click.option("--only", multiple=True, metavar="NAME", help="Make this part alone; give it again for more.")
+@STOCK
 @_sentences
-def make(kit: Path | None, out: Path, only: tuple[str, ...]) -> None:
+def make(kit: Path | None, out: Path, only: tuple[str, ...], stock: Path | None) -> None:
     """Make every file of KIT (without one: of the built-in demo kit), each read back and proven."""
     from templates_gen import generate, report
     from templates_gen.fonts import metrics
@@ -81,7 +84,7 @@ def make(kit: Path | None, out: Path, only: tuple[str, ...]) -> None:
 
     planned = _planned(kit)
     try:
-        made = generate.make(planned, out, metrics(), products_of(planned, only), _progress())
+        made = generate.make(planned, out, metrics(), products_of(planned, only), _progress(), _stock(stock))
     except generate.ProofError as error:
         click.echo(str(error), err=True)
         sys.exit(1)
@@ -153,15 +156,18 @@ def yarn(threads: tuple[str, ...], as_json: bool, **options: Any) -> None:
 @main.command()
 @click.argument("paths", nargs=-1, required=True, type=Path)
 @click.option("--kit", type=Path, help="Check against this kit, not the inputs a file carries.")
+@click.option("--stock", type=Path, help="Check what is cut against this stock, not the one a file carries.")
 @JSON
 @_sentences
-def check(paths: tuple[Path, ...], kit: Path | None, as_json: bool) -> None:
+def check(paths: tuple[Path, ...], kit: Path | None, stock: Path | None, as_json: bool) -> None:
     """Read files or a folder back; code 1 when one is more than 1 micrometre off, incomplete or says another word."""
     from templates_gen import report
+    from templates_gen.check import Against
     from templates_gen.check import check as check_paths
     from templates_gen.fonts import metrics
 
-    checked = check_paths(paths, _kit(kit) if kit else None, metrics())
+    against = Against(_kit(kit) if kit else None, _stock(stock) if stock else None)
+    checked = check_paths(paths, against, metrics())
     if as_json:
         click.echo(json.dumps(report.checked_values(checked), indent=2, ensure_ascii=False))
     else:
@@ -192,6 +198,12 @@ def _kit(path: Path | None) -> Kit:
     from templates_gen import kitfile
 
     return kitfile.load(path) if path else kitfile.demo()
+
+
+def _stock(path: Path | None) -> Stock:
+    from templates_gen import stockfile
+
+    return stockfile.load(path) if path else stockfile.built_in()
 
 
 def _planned(path: Path | None) -> Plan:

@@ -8,11 +8,13 @@ from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass
 from pathlib import Path
 
+from layout.cutting.stock import Stock
 from layout.drawing.metrics import FontMetrics
 from layout.errors import LayoutError
 from layout.plan import Plan
 from templates_gen.folder import MANIFEST, Exchange
-from templates_gen.outputs import Output, Outputs
+from templates_gen.output import Output
+from templates_gen.outputs import Outputs
 from templates_gen.proof import findings, read, write
 from templates_gen.verify.whole import lacking
 
@@ -23,7 +25,7 @@ class ProofError(LayoutError):
 
 @dataclass(frozen=True, slots=True)
 class Made:
-    """One proven file: its name, digest, sheet size in mm, parts, number of marks, largest deviation in mm."""
+    """One proven file: its name, digest, sheet size in mm, parts, number of marks and cuts, largest deviation in mm."""
 
     file: str
     sha256: str
@@ -31,6 +33,7 @@ class Made:
     size: tuple[float, float]
     parts: tuple[str, ...]
     marks: int
+    cuts: int
     deviation: float
 
 
@@ -47,6 +50,11 @@ class Report:
         return sum(made.marks for made in self.made)
 
     @property
+    def cuts(self) -> int:
+        """How many outlines that are cut were proven."""
+        return sum(made.cuts for made in self.made)
+
+    @property
     def deviation(self) -> float:
         """The largest deviation in mm."""
         return max((made.deviation for made in self.made), default=0.0)
@@ -58,13 +66,16 @@ def make(
     metrics: FontMetrics,
     only: Sequence[str] | None = None,
     progress: Callable[[int, int, str], None] = lambda *_: None,
+    stock: Stock | None = None,
 ) -> Report:
     """Writes every file of `plan`, or those of the products named in `only`, into `folder`, and its manifest last.
+
+    What is cut, is cut from `stock`; without one, nothing is.
 
     Raises FieldError where the kit cannot be laid out, ProofError where a file did not come back right, FaultError
     where the folder cannot be written. In each case the folder is as it was.
     """
-    wanted = Outputs(plan, metrics, only)
+    wanted = Outputs(plan, metrics, only, stock)
     with Exchange(folder) as exchange:
         made = []
         for done, file in enumerate(wanted.files):
@@ -87,7 +98,8 @@ def _proven(plan: Plan, output: Output, data: bytes) -> Made:
     first = output.sheets[0]
     size = (round(first.width, 4), round(first.height, 4))
     digest = hashlib.sha256(data).hexdigest()
-    return Made(output.file, digest, len(output.sheets), size, output.parts, output.marks, result.deviation)
+    counts = (output.marks, output.cuts)
+    return Made(output.file, digest, len(output.sheets), size, output.parts, *counts, result.deviation)
 
 
 def _check_whole(plan: Plan, made: Iterable[Made]) -> None:
@@ -106,6 +118,7 @@ def manifest(made: Iterable[Made], *, whole: bool) -> bytes:
             "sheet_mm": list(each.size),
             "parts": list(each.parts),
             "marks": each.marks,
+            "cuts": each.cuts,
             "deviation_um": round(each.deviation * 1000, 3),
         }
         for each in made

@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from collections.abc import Sequence
 
+from layout.cutting.products import cut_suiting
 from layout.errors import FieldError, FieldErrors, shown
 from layout.kit.fields import closest, did_you_mean
 from layout.kit.kit import read_sett_input
@@ -57,7 +58,7 @@ def _as_option(error: FieldError, *, several: bool) -> FieldError:
 
 def products_of(plan: Plan, names: Sequence[str]) -> tuple[str, ...] | None:
     """The products that --only names, or None where it names none: then all that suit `plan` are meant."""
-    known, missing = suiting(plan), absent(plan)
+    known, missing = (*suiting(plan), *cut_suiting(plan)), absent(plan)
     for name in names:
         if name not in known:
             needed = f"a part that this kit has ({', '.join(known)}){did_you_mean(closest(name, known))}"

@@ -2,60 +2,39 @@
 
 from __future__ import annotations
 
-import json
 from collections.abc import Iterable, Mapping, Sequence
-from dataclasses import dataclass
 from functools import cached_property
 
+from layout.cutting.stock import Stock
 from layout.drawing.metrics import FontMetrics
-from layout.drawing.sheet import Part, Piece, Sheet, marks_on, sheet_of, stacked
+from layout.drawing.sheet import Part, Piece, sheet_of, stacked
 from layout.errors import LayoutError, shown
-from layout.kit.kit import kit_values
 from layout.paper.choice import Laying
 from layout.paper.sheets import lay, printed
 from layout.plan import Plan
 from layout.products import PRODUCTS, absent, suiting
+from templates_gen.cut_outputs import CutOutputs
 from templates_gen.document import About
 from templates_gen.formats import FORMATS
 from templates_gen.outlines import outlined
+from templates_gen.output import Output, names_of, titled
 
 KIT_FILE = "kit.pdf"
-
-
-@dataclass(frozen=True, slots=True)
-class Output:
-    """One file to be made: `sheets` as they must be read back, `laid` the pieces on each, `parts` by name.
-
-    On paper the words are real words; a part alone has them as outlines, and stands straight at its own size.
-    """
-
-    file: str
-    parts: tuple[str, ...]
-    sheets: tuple[Sheet, ...]
-    laid: tuple[tuple[Piece, ...], ...]
-    about: About
-    on_paper: bool
-
-    @property
-    def format(self) -> str:
-        """The name of its format in the table of formats."""
-        return self.file.rpartition(".")[2]
-
-    @property
-    def marks(self) -> int:
-        """How many measured marks its sheets show."""
-        return sum(map(marks_on, self.sheets))
 
 
 class Outputs:
     """All files of a plan, each drawn when it is asked for.
 
-    `only` picks products by name, of those that suit the plan; then there is no file that holds them all.
+    `only` picks products by name, of those that suit the plan; then there is no file that holds them all. Without a
+    `stock` nothing is cut.
     """
 
-    def __init__(self, plan: Plan, metrics: FontMetrics, only: Sequence[str] | None = None) -> None:
+    def __init__(
+        self, plan: Plan, metrics: FontMetrics, only: Sequence[str] | None = None, stock: Stock | None = None
+    ) -> None:
         self.plan, self.metrics = plan, metrics
         self.whole = only is None
+        self.cut = CutOutputs(plan, stock, metrics, only) if stock else None
         wanted = tuple(PRODUCTS) if only is None else only
         self.names = tuple(name for name in suiting(plan) if name in wanted)
 
@@ -63,7 +42,8 @@ class Outputs:
     def files(self) -> tuple[str, ...]:
         """Every file's name, in the order of making."""
         own = (f"{name}.{form}" for name in self.names for form in PRODUCTS[name].forms)
-        return (*own, KIT_FILE) if self.whole else tuple(own)
+        kit = (KIT_FILE,) if self.whole else ()
+        return (*own, *kit, *(self.cut.files if self.cut else ()))
 
     @cached_property
     def layings(self) -> Mapping[str, tuple[Laying, ...]]:
@@ -78,7 +58,8 @@ class Outputs:
     def notes(self) -> tuple[str, ...]:
         """What a person should know about how the parts were laid."""
         layings = (laying for each in self.layings.values() for laying in each)
-        return tuple(f"{laying.part.title}: {note}" for laying in layings for note in laying.notes)
+        own = (f"{laying.part.title}: {note}" for laying in layings for note in laying.notes)
+        return (*own, *(self.cut.notes if self.cut else ()))
 
     @property
     def absent(self) -> tuple[str, ...]:
@@ -89,6 +70,8 @@ class Outputs:
         """The file of that name; LayoutError if there is none."""
         if file not in self.files:
             raise LayoutError(f"says that it is {shown(file)}, which is none of {', '.join(self.files)}")
+        if self.cut and file in self.cut.files:
+            return self.cut.output(file)
         if file == KIT_FILE:
             return self._on_paper(file, (name for name in self.names if PRODUCTS[name].in_kit))
         name, _, form = file.rpartition(".")
@@ -98,7 +81,7 @@ class Outputs:
         parts = PRODUCTS[name].alone(self.plan, self.metrics)
         laid = tuple(Piece(part, placing) for part, placing in zip(parts, stacked(parts), strict=True))
         about = self._about(file, parts)
-        return Output(file, _names(parts), (outlined(sheet_of(name, parts)),), (laid,), about, on_paper=False)
+        return Output(file, names_of(parts), (outlined(sheet_of(name, parts)),), (laid,), about, on_paper=False)
 
     def _on_paper(self, file: str, names: Iterable[str]) -> Output:
         layings = [laying for name in names for laying in self.layings[name]]
@@ -106,17 +89,8 @@ class Outputs:
         parts = [laying.part for laying in layings]
         laid = tuple(sheet.pieces for sheet in sheets)
         about = self._about(file, parts)
-        return Output(file, _names(parts), tuple(sheet.sheet for sheet in sheets), laid, about, on_paper=True)
+        return Output(file, names_of(parts), tuple(sheet.sheet for sheet in sheets), laid, about, on_paper=True)
 
     def _about(self, file: str, parts: Sequence[Part]) -> About:
         what = "all guides" if file == KIT_FILE else " and ".join(part.title for part in parts)
-        return About(f"{self.plan.kit.name}: {what}", inputs(self.plan, file))
-
-
-def _names(parts: Iterable[Part]) -> tuple[str, ...]:
-    return tuple(part.name for part in parts)
-
-
-def inputs(plan: Plan, file: str) -> str:
-    """What a file carries about its kit: only what the drawing needs, as one JSON text."""
-    return json.dumps({"file": file, "kit": kit_values(plan.kit)}, ensure_ascii=False, separators=(",", ":"))
+        return titled(self.plan, what, file)

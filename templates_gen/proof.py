@@ -2,12 +2,18 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
+from layout.drawing.sheet import Sheet
 from layout.plan import Plan
 from templates_gen.document import Document
 from templates_gen.formats import FORMATS
-from templates_gen.outputs import Output
-from templates_gen.verify.compare import Findings, compare
+from templates_gen.output import Output
+from templates_gen.verify.bars import check_bars
+from templates_gen.verify.compare import NOTHING, Findings, compare
+from templates_gen.verify.cut import prove_cut
 from templates_gen.verify.prove import prove
+from templates_gen.verify.seen import seen_on
 
 
 def write(output: Output) -> bytes:
@@ -32,4 +38,21 @@ def findings(plan: Plan, output: Output, found: Document) -> Findings:
             result += Findings(0.0, (f"is called {said!r} where {asked!r} was wanted",))
     if result.problems:
         return result
+    if found.about.operations != output.about.operations:
+        result += Findings(0.0, ("shows its operations in other colours or widths than its stock asks for",))
+    if output.stock is not None:
+        return result + prove_cut_file(plan, output, found.sheets)
     return result + prove(plan, found.sheets, output.laid, on_paper=output.on_paper)
+
+
+def prove_cut_file(plan: Plan, output: Output, sheets: Sequence[Sheet]) -> Findings:
+    """What is cut against kit and stock alone; in tiles, only that every piece lies true to scale."""
+    total = NOTHING
+    for number, (sheet, pieces) in enumerate(zip(sheets, output.laid, strict=True), 1):
+        if output.stock is not None and not output.tiled:
+            total += prove_cut(plan, output.stock, sheet, pieces, f"sheet {number}")
+        else:
+            total += seen_on(sheet, pieces, f"sheet {number}")[1]
+        if output.on_paper:
+            total += check_bars(sheet)
+    return total

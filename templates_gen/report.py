@@ -144,10 +144,10 @@ def aligned(rows: Sequence[tuple[str, str, str]]) -> list[str]:
 
 def made_table(report: Report) -> str:
     """Every file that was made, and the last line: what was proven."""
-    rows = [(made.file, _size(made.size, made.sheets), f"{made.marks} marks") for made in report.made]
+    rows = [(made.file, _size(made.size, made.sheets), _counts(made.marks, made.cuts)) for made in report.made]
     notes = [f"  {note}" for note in report.notes]
     proven = (
-        f"Proven: {len(report.made)} files read back, {report.marks} marks, "
+        f"Proven: {len(report.made)} files read back, {_counts(report.marks, report.cuts)}, "
         f"largest deviation {_micrometres(report.deviation)}."
     )
     return "\n".join([*aligned(rows), *notes, proven])
@@ -181,11 +181,19 @@ def checked_table(checked: Sequence[Checked]) -> str:
 
 
 def _count_values(count: Count | None) -> dict[str, object] | None:
-    return {"sheets": count.sheets, "sheet_mm": list(count.size), "marks": count.marks} if count else None
+    if count is None:
+        return None
+    return {"sheets": count.sheets, "sheet_mm": list(count.size), "marks": count.marks, "cuts": count.cuts}
 
 
 def _said(count: Count) -> str:
-    return f"{_size(count.size, count.sheets)}, {count.marks} marks"
+    return f"{_size(count.size, count.sheets)}, {_counts(count.marks, count.cuts)}"
+
+
+def _counts(marks: int, cuts: int) -> str:
+    """Marks are measured, outlines are cut; a file has the one or the other, a folder may have both."""
+    outlines = f"{cuts} outline{'' if cuts == 1 else 's'} to cut"
+    return f"{marks} marks, {outlines}" if marks and cuts else outlines if cuts else f"{marks} marks"
 
 
 def _size(size: tuple[float, float], sheets: int) -> str:

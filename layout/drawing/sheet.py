@@ -91,6 +91,11 @@ def sheet_of(name: str, parts: Sequence[Part]) -> Sheet:
     return Sheet(name, max(part.length for part in parts), height, painted(shapes))
 
 
+def cuts_on(sheet: Sheet) -> int:
+    """How many outlines on the sheet are cut."""
+    return sum(1 for shape in sheet.shapes if isinstance(shape, Path) and shape.pen is Pen.THROUGH)
+
+
 def marks_on(sheet: Sheet) -> int:
     """How many marks that are measured stand on the sheet: winds or ends, tens, units, limits and bold edges."""
     measured = (Pen.MARK, Pen.TEN, Pen.UNIT, Pen.EDGE)

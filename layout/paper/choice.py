@@ -120,7 +120,7 @@ def _said(part: Part, count: int) -> Part:
     distance = f"{proof_distance(part):.1f}"
     note = (
         f"In {count} pieces: against a window, lay each piece on the next so that the three large crosses meet, tape "
-        f"them, then cut the strip out. Joined, the small crosses at its two ends are {distance} mm apart."
+        f"them, then cut it out. Joined, the small crosses at its two ends are {distance} mm apart."
     )
     return replace(part, notes=(*part.notes, note))
 

@@ -5,12 +5,14 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from dataclasses import replace
 from itertools import pairwise
+from math import cos, radians
 
 from layout.drawing.metrics import FontMetrics
 from layout.drawing.pens import Pen
-from layout.drawing.shapes import Path, Point, Region, Shape, Step, Text, cross
+from layout.drawing.shapes import Path, Point, Region, Shape, Text, cross
 from layout.drawing.sheet import Part
 from layout.drawing.typeset import SMALL
+from layout.paper.clipping import clipped
 
 OVERLAP = 14.0
 """Each piece goes on this far past its joints, in mm."""
@@ -42,7 +44,7 @@ def pieces(part: Part, joints: Sequence[float], metrics: FontMetrics) -> list[Pa
     """`part` cut at `joints`, each piece with the crosses of its joints and its number written beside it."""
     left, low, right, high = part.box
     edges = [left, *joints, right]
-    totals = _totals(part.shapes, metrics)
+    totals = [*_totals(part.shapes, metrics), *_engraved(part.shapes, metrics)]
     found = []
     for k, (start, end) in enumerate(pairwise(edges)):
         begin = _off(start - OVERLAP, totals, 0) if k else left
@@ -79,6 +81,12 @@ def _totals(shapes: Sequence[Shape], metrics: FontMetrics) -> list[Span]:
     return spans
 
 
+def _engraved(shapes: Sequence[Shape], metrics: FontMetrics) -> list[Span]:
+    """From where to where the words on a part that is cut reach: they are not broken, so a piece holds them whole."""
+    cut = any(isinstance(shape, Path) and shape.pen is Pen.THROUGH for shape in shapes)
+    return [_span(shape, metrics) for shape in shapes if cut and isinstance(shape, Text)]
+
+
 def _off(edge: float, spans: Sequence[Span], side: int) -> float:
     """`edge`, or the `side` (0 lower, 1 upper) of the span that it would cut."""
     return next((span[side] for span in spans if span[0] < edge < span[1]), edge)
@@ -86,7 +94,8 @@ def _off(edge: float, spans: Sequence[Span], side: int) -> float:
 
 def _span(shape: Text | Region, metrics: FontMetrics) -> Span:
     if isinstance(shape, Text):
-        return shape.at.x, shape.at.x + metrics.width(shape.words, shape.size)
+        end = shape.at.x + metrics.width(shape.words, shape.size) * cos(radians(shape.angle))
+        return min(shape.at.x, end), max(shape.at.x, end)
     xs = [point.x for contour in shape.contours for point in contour.points()]
     return min(xs), max(xs)
 
@@ -101,40 +110,7 @@ def _within(shapes: Sequence[Shape], begin: float, stop: float, metrics: FontMet
             kept += phrase if all(begin <= first and last <= stop for first, last in spans) else []
             phrase = []
         if isinstance(shape, Path):
-            kept += _clipped(shape, begin, stop)
+            kept += clipped(shape, begin, stop)
         elif shape is not None:
             phrase.append(shape)
     return kept
-
-
-def _clipped(path: Path, begin: float, stop: float) -> list[Path]:
-    """What is left of a path between two uprights: itself, or the open runs inside; a curve only where it is whole."""
-    corners = path.points()
-    first, last = corners[0].x, corners[-1].x
-    if len(corners) == 2 and (max(first, last) < begin or min(first, last) > stop):
-        return []  # most of a long strip, for most of its pieces
-    if all(begin <= x <= stop for x, _ in corners):
-        return [path]
-    if any(step.through for step in path.steps):
-        return []
-    runs: list[list[Point]] = []
-    for one, other in zip(corners, [*corners[1:], *corners[: int(path.closed)]], strict=False):
-        inside = _segment(one, other, begin, stop)
-        if inside and runs and runs[-1][-1] == inside[0]:
-            runs[-1].append(inside[1])
-        elif inside:
-            runs.append(list(inside))
-    return [Path(run[0], tuple(Step(point) for point in run[1:]), path.pen) for run in runs]
-
-
-def _segment(one: Point, other: Point, begin: float, stop: float) -> tuple[Point, Point] | None:
-    run = other.x - one.x
-    if run == 0:
-        return (one, other) if begin <= one.x <= stop else None
-    enter, leave = sorted(((begin - one.x) / run, (stop - one.x) / run))
-    enter, leave = max(0.0, enter), min(1.0, leave)
-    if enter >= leave:
-        return None
-    rise = other.y - one.y
-    at = [Point(one.x + run * t, one.y + rise * t) if 0 < t < 1 else (one if t == 0 else other) for t in (enter, leave)]
-    return at[0], at[1]

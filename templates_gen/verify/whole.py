@@ -6,6 +6,7 @@ product needs a line in `WHOLE`.
 
 from __future__ import annotations
 
+import re
 from collections.abc import Callable, Iterator, Mapping, Sequence
 from typing import NamedTuple
 
@@ -46,6 +47,11 @@ WHOLE: Mapping[str, Wanted] = {
 _MUST = Wanted(())
 
 
+_FOR_CUTTERS = ("svg", "dxf")
+_CUT = re.compile(r"(?P<name>[a-z-]+)-\d+x\d+mm-(?:no-kerf|kerf-[\d.x]+)\.(?P<form>\w+)")
+"""What is cut is named by its size and kerf. A stock may not allow it; what it allows comes in both cutters' forms."""
+
+
 def lacking(kit: Kit, made: Mapping[str, Sequence[str]]) -> tuple[str, ...]:
     """What a whole kit must have and `made` (the parts in every file, by the file's name) has not, as sentences."""
     return tuple(_lacking(kit, made))
@@ -67,4 +73,9 @@ def _lacking(kit: Kit, made: Mapping[str, Sequence[str]]) -> Iterator[str]:
         for part in sorted(set(parts)):
             if list(made[file]).count(part) != parts.count(part):
                 yield f"{file} shows {part} {list(made[file]).count(part)} times where {parts.count(part)} was wanted"
-    yield from (f"{file} is there, which this kit does not ask for" for file in made if file not in asked)
+    cut = {file: found for file in made if (found := _CUT.fullmatch(file))}
+    forms = {(found["name"], found["form"]) for found in cut.values()}
+    for name in dict.fromkeys(name for name, _ in forms):
+        yield from (f"{name} is missing as {form}" for form in _FOR_CUTTERS if (name, form) not in forms)
+    strays = (file for file in made if file not in asked and file not in cut)
+    yield from (f"{file} is there, which this kit does not ask for" for file in strays)

@@ -16,7 +16,7 @@ from kits import FILES, FLAT, font_metrics, kit_of, plan_of
 from layout.drawing.sheet import Sheet
 from layout.kit.kit import Kit
 from templates_gen import check as check_module
-from templates_gen.check import Checked, Count, check
+from templates_gen.check import Against, Checked, Count, check
 from templates_gen.document import About, packed
 from templates_gen.faults import FaultError
 from templates_gen.folder import MANIFEST
@@ -40,7 +40,7 @@ def strips(made: Path, tmp_path: Path) -> Path:
 
 def checked(*paths: Path, kit: Kit | None = None) -> list[Checked]:
     """Every path checked."""
-    return check(paths, kit, font_metrics())
+    return check(paths, Against(kit), font_metrics())
 
 
 def problem(path: Path, kit: Kit | None = None) -> str:

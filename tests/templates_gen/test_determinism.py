@@ -7,15 +7,15 @@ import os
 import subprocess
 import sys
 from concurrent.futures import ProcessPoolExecutor
+from functools import partial
 from multiprocessing import get_context
 from pathlib import Path
 
 import pytest
-from kits import FILES
 
 from layout.drawing.metrics import FontMetrics
 from layout.plan import Plan
-from templates_gen.folder import MANIFEST
+from templates_gen import stockfile
 from templates_gen.generate import make
 
 ROOT = Path(__file__).parents[2]
@@ -42,8 +42,8 @@ def digests(folder: Path) -> dict[str, str]:
 def here(tmp_path_factory: pytest.TempPathFactory, demo_plan: Plan, metrics: FontMetrics) -> dict[str, str]:
     """The demo kit as this process makes it."""
     folder = tmp_path_factory.mktemp("here")
-    make(demo_plan, folder, metrics)
-    assert set(digests(folder)) == {*FILES, MANIFEST}
+    make(demo_plan, folder, metrics, stock=stockfile.built_in())
+    assert {name.rpartition(".")[2] for name in digests(folder)} == {"pdf", "svg", "dxf", "json"}
     return digests(folder)
 
 
@@ -62,6 +62,7 @@ def test_the_same_bytes_from_spawned_workers(
     """Two workers that start afresh, each given the plan, make the same files."""
     folders = [tmp_path / "one", tmp_path / "two"]
     with ProcessPoolExecutor(2, mp_context=get_context("spawn")) as pool:
-        for report in pool.map(make, [demo_plan] * 2, folders, [metrics] * 2):
-            assert len(report.made) == len(FILES)
+        given = partial(make, stock=stockfile.built_in())
+        for report in pool.map(given, [demo_plan] * 2, folders, [metrics] * 2):
+            assert len(report.made) == len(here) - 1
     assert [digests(folder) for folder in folders] == [here, here]

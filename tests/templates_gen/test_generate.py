@@ -18,7 +18,7 @@ from layout.drawing.shapes import Point, line
 from layout.drawing.sheet import Sheet
 from layout.errors import FieldError, LayoutError
 from layout.plan import Plan
-from templates_gen import generate
+from templates_gen import generate, stockfile
 from templates_gen.document import Document
 from templates_gen.folder import MANIFEST
 from templates_gen.formats import FORMATS
@@ -39,7 +39,7 @@ def there(folder: Path) -> dict[str, bytes | None]:
 def sizes(tmp_path_factory: pytest.TempPathFactory, demo_plan: Plan, metrics: FontMetrics) -> list[int]:
     """How many bytes each file of the demo kit takes."""
     folder = tmp_path_factory.mktemp("sizes")
-    make(demo_plan, folder, metrics)
+    make(demo_plan, folder, metrics, stock=stockfile.built_in())  # as the command does
     return [path.stat().st_size for path in folder.iterdir()]
 
 
@@ -73,7 +73,7 @@ def test_the_manifest_tells_each_file(tmp_path: Path, demo_plan: Plan, metrics: 
     assert [entry["file"] for entry in manifest["files"]] == list(FILES)
     for entry in manifest["files"]:
         assert entry["sha256"] == hashlib.sha256((tmp_path / entry["file"]).read_bytes()).hexdigest()
-        assert set(entry) == {"file", "sha256", "sheets", "sheet_mm", "parts", "marks", "deviation_um"}
+        assert set(entry) == {"file", "sha256", "sheets", "sheet_mm", "parts", "marks", "cuts", "deviation_um"}
         assert 0 <= entry["deviation_um"] <= 1
     near, *_, kit = manifest["files"]
     assert near["sheet_mm"] == [209.9028, 278.6944]  # 595 x 790 units of 1/72 in (ISO 32000)

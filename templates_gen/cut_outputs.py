@@ -1,0 +1,139 @@
+"""Every file of what is cut for a kit from one stock: for the cutter as SVG and DXF, for the eye as PDF."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from functools import cached_property
+
+from layout.cutting.on_paper import drawing_of
+from layout.cutting.products import CUT_PRODUCTS, cut_suiting
+from layout.cutting.stock import Stock
+from layout.drawing.metrics import FontMetrics
+from layout.drawing.sheet import STACK_GAP, Part, Piece, sheet_of, stacked
+from layout.errors import FieldError
+from layout.paper.choice import Laying
+from layout.paper.sheets import lay, printed
+from layout.plan import Plan
+from templates_gen.document import About
+from templates_gen.formats import FORMATS
+from templates_gen.outlines import outlined
+from templates_gen.output import Output, names_of, titled
+
+
+class CutOutputs:
+    """The files of the cut products among `only` (None: of all) that suit the plan, each drawn when it is asked for.
+
+    A product that the stock does not allow is left out and told in the notes; if it was asked for, FieldError says why.
+    """
+
+    def __init__(self, plan: Plan, stock: Stock, metrics: FontMetrics, only: Sequence[str] | None) -> None:
+        self.plan, self.stock, self.metrics = plan, stock, metrics
+        self.names = tuple(name for name in cut_suiting(plan) if only is None or name in only)
+        self.asked = only is not None
+        self._laid: dict[str, tuple[Laying, ...]] = {}
+        self._unlaid: list[str] = []
+
+    @cached_property
+    def _built(self) -> tuple[Mapping[str, tuple[Part, ...]], tuple[str, ...]]:
+        """The parts of every product that can be cut, by its name, and what is said of the others."""
+        built, refused = {}, []
+        for name in self.names:
+            try:
+                built[name] = CUT_PRODUCTS[name].builds(self.plan, self.stock, self.metrics)
+            except FieldError as error:
+                if self.asked:
+                    raise
+                refused.append(f"{name} is not made: {error}")
+        return built, tuple(refused)
+
+    @cached_property
+    def _products(self) -> Mapping[str, str]:
+        """The product of every file; what its paper does not allow is no file."""
+        found: dict[str, str] = {}
+        for name, parts in self._built[0].items():
+            stem = "-".join((name, _size(parts), _kerf(self.stock)))
+            forms = [form for form in CUT_PRODUCTS[name].forms if not FORMATS[form].words or self._layings(name)]
+            found |= {f"{stem}.{form}": name for form in forms}
+        return found
+
+    @property
+    def files(self) -> tuple[str, ...]:
+        """Every file's name, in the order of making."""
+        return tuple(self._products)
+
+    def _layings(self, name: str) -> tuple[Laying, ...]:
+        """How the parts of a product lie on the kit's paper; none where one of them cannot, which is noted."""
+        if name not in self._laid:
+            try:
+                self._laid[name] = tuple(self._lay(drawing_of(part)) for part in self._built[0][name])
+            except FieldError as error:
+                self._laid[name] = ()
+                self._unlaid.append(f"{name} is not drawn on paper: {error}")
+        return self._laid[name]
+
+    def _lay(self, drawing: Part) -> Laying:
+        def build(_low: bool, _joints: Sequence[float]) -> Part:
+            return drawing
+
+        return lay(self.plan, build, self.metrics)
+
+    @property
+    def notes(self) -> tuple[str, ...]:
+        """What asks for care, how the drawings lie on paper, and what is not made."""
+        told = [f"{part.title}: {note}" for parts in self._built[0].values() for part in parts for note in _care(part)]
+        for name, parts in self._built[0].items():
+            for part, laying in zip(parts, self._layings(name), strict=False):
+                told += [f"{part.title}: {note}" for note in laying.part.notes[len(part.notes) + 1 :]]
+        return (*told, *self._built[1], *self._unlaid)
+
+    def output(self, file: str) -> Output:
+        """The file of that name, which must be one of `files`."""
+        name = self._products[file]
+        return self._on_paper(file, name) if FORMATS[file.rpartition(".")[2]].words else self._for_cutter(file, name)
+
+    def _for_cutter(self, file: str, name: str) -> Output:
+        parts = CUT_PRODUCTS[name].alone(self.plan, self.stock, self.metrics)
+        laid = tuple(Piece(part, placing) for part, placing in zip(parts, stacked(parts), strict=True))
+        about = self._about(file, name)._replace(operations=self.stock.operations)
+        sheet = outlined(sheet_of(name, parts))
+        return Output(file, names_of(parts), (sheet,), (laid,), about, on_paper=False, stock=self.stock)
+
+    def _on_paper(self, file: str, name: str) -> Output:
+        """The parts one after the other; a part in one piece is proven by its own coordinates, as it is cut."""
+        parts, layings = self._built[0][name], self._layings(name)
+        sheets = printed(self.plan, layings, self.metrics)
+        tiled = any(laying.way == "tiles" for laying in layings)
+        laid = tuple(sheet.pieces for sheet in sheets)
+        if not tiled:
+            laid = tuple((Piece(part, piece.placing),) for part, (piece,) in zip(parts, laid, strict=True))
+        shown = tuple(sheet.sheet for sheet in sheets)
+        about = self._about(file, name)
+        return Output(file, names_of(parts), shown, laid, about, on_paper=True, stock=self.stock, tiled=tiled)
+
+    def _about(self, file: str, name: str) -> About:
+        what = " and ".join(part.title for part in self._built[0][name])
+        return titled(self.plan, what, file, self.stock)
+
+
+def _care(part: Part) -> list[str]:
+    """Of what is said on its sheet, what a person should know before cutting."""
+    return [note for note in part.notes if note.startswith("Take care")]
+
+
+def _size(parts: Sequence[Part]) -> str:
+    """How large all that is cut is, as it lies in the file."""
+    height = sum(part.height for part in parts) + STACK_GAP * (len(parts) - 1)
+    return f"{max(part.length for part in parts):.0f}x{height:.0f}mm"
+
+
+def _kerf(stock: Stock) -> str:
+    """The kerf that the lines are drawn for; a file without one leaves it to the machine."""
+    if not stock.kerf_drawn:
+        return "no-kerf"
+    widths = (stock.kerf_x,) if stock.kerf_x == stock.kerf_y else (stock.kerf_x, stock.kerf_y)
+    return "kerf-" + "x".join(f"{width:.2f}" if width == round(width, 2) else f"{width:.3f}" for width in widths)
+
+
+def cut_products_of(file: str) -> tuple[str, ...]:
+    """The products that a file of that name may be of."""
+    return tuple(name for name in CUT_PRODUCTS if file.startswith(f"{name}-"))
