@@ -22,7 +22,7 @@ from layout.parts.frame_figure import WIDE, frame_figure
 from layout.plan import Plan
 from layout.units import mm_in, say_number
 
-_COLUMN, _APART, _INDENT, _BLANK, _AIR, _LESS = 90.0, 10.0, 5.0, 6.4, 2.6, 0.8
+_COLUMN, _APART, _INDENT, _BLANK, _AIR, _LESS = 86.8, 10.0, 5.0, 6.4, 2.6, 0.8
 _CORNER, _ARM = 0.8, 0.5
 CAUTION = "A warped frame is under tension: keep your face clear of it when you cut or untie the warp."
 

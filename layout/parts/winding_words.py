@@ -14,6 +14,7 @@ from layout.parts.winding_scale import Scale
 from layout.warps.warp import End
 
 _BEHIND = {"wound": "behind", "notched": "behind a tooth"}  # between pegs nothing runs behind
+_INWARD, _CLEAR = 3.0, 0.5  # how far a knot's name reaches past it, and keeps from the other's
 _SAMPLE, _TO_WORDS, _BETWEEN = 7.0, 9.0, 7.0
 
 
@@ -24,10 +25,17 @@ def words(face: Face, metrics: FontMetrics) -> list[Shape]:
     for end in ENDS:
         at = Point(-toward * face.scale.outer / 2, _row(face, end, 1))
         shapes.append(beside(f"{end} end", at, metrics, toward))
-    for (at, end), said, side in zip(face.knots(), ("tie on", "tie off"), (-toward, toward), strict=True):
-        at = Point(at.x - side * 3, _row(face, end, 1 if end == "far" else 0))
-        shapes.append(beside(said, at, metrics, side))
-    return shapes
+    return [*shapes, *_tied(face, metrics)]
+
+
+def _tied(face: Face, metrics: FontMetrics) -> list[Text]:
+    """Both knots by name, each outward from its knot, and clear of the other where they stand close."""
+    toward, ((on, _), (off, end)) = face.plan.warp.toward, face.knots()
+    inward = min(_INWARD, toward * (off.x - on.x) / 2 - _CLEAR) if end == "near" else _INWARD
+    return [
+        beside("tie on", Point(on.x + toward * inward, _row(face, "near", 0)), metrics, -toward),
+        beside("tie off", Point(off.x - toward * inward, _row(face, end, int(end == "far"))), metrics, toward),
+    ]
 
 
 def _row(face: Face, end: End, row: int) -> float:

@@ -1,0 +1,335 @@
+"""The alarm for pictures: a winding picture or check sheet that is drawn wrong must ring, a right one must not."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import replace
+from functools import cache
+
+import pytest
+from kits import font_metrics, kit_of
+from pictures import EVERY, KINDS
+
+import layout.frames.load as load_module
+import layout.parts.frame_check as check_module
+import layout.parts.frame_figure as figure_module
+import layout.parts.winding_face as face_module
+import layout.parts.winding_words as words_module
+from layout.drawing.pens import Pen
+from layout.drawing.shapes import Path, Placing, Point, Region, Shape, polygon
+from layout.errors import LayoutError
+from layout.parts.course import Course, Leg, course
+from layout.parts.winding_face import Face
+from layout.parts.winding_scale import FULL
+from layout.plan import Plan, plan
+from templates_gen.outputs import Output, Outputs
+from templates_gen.proof import findings, read, write
+from templates_gen.verify.compare import compare
+
+PATCH = pytest.MonkeyPatch
+PAPERS = ("common", "letter", "a4", "148 x 210 mm", "600 x 900 mm")
+CHECKED: dict[str, object] = {"frame.material": "beech", "frame.tension": "7 oz", "weaving.slant": "face straight"}
+
+
+def alarm(planned: Plan, wanted: Output) -> str:
+    """What the proof says against a file that came back just as it was drawn; nothing if it passes."""
+    try:
+        found = read(wanted, write(wanted))
+        assert compare(wanted.sheets, found.sheets).sound
+        result = findings(planned, wanted, found)
+    except LayoutError as error:
+        return str(error)
+    assert result.sound == (not result.problems)
+    return "; ".join(result.problems)
+
+
+@pytest.mark.parametrize("name", EVERY)
+def test_right_pictures_do_not_ring(name: str) -> None:
+    """Every kind of frame, in every turn, on papers in turn: the picture on paper and alone, and the check sheet."""
+    paper = {"paper.size": PAPERS[list(EVERY).index(name) % len(PAPERS)]}
+    planned = plan(kit_of(EVERY[name] | paper))
+    outputs = Outputs(planned, font_metrics())
+    for file in ("winding.pdf", "winding.svg", "frame-check.pdf"):
+        assert alarm(planned, outputs.output(file)) == "", file
+
+
+@pytest.mark.parametrize(
+    "changes",
+    [
+        {"frame.outer_width": "18 in", "frame.outer_height": "24 1/2 in"},
+        {"frame.material": "steel", "frame.bar_bore": "12 mm", "weaving.doubled_warp": True},
+        KINDS["flat ends"] | {"frame.material": "oak", "frame.end_width": "30 mm", "frame.tension": "3 N"},
+        KINDS["notched ends"] | {"frame.material": "ash", "frame.end_width": "40 mm", "weaving.doubled_selvedges": 2},
+        {"sett.given": "7.5 epi", "frame.outer_width": "1.2 m", "frame.outer_height": "3 m"},
+        {"name": "12 12"},
+    ],
+)
+def test_right_check_sheets_do_not_ring(changes: dict[str, object]) -> None:
+    """In inches, with a tube, boards, doubled ends, long frames, a name of figures."""
+    planned = plan(kit_of(changes))
+    outputs = Outputs(planned, font_metrics())
+    assert alarm(planned, outputs.output("frame-check.pdf")) == ""
+    assert alarm(planned, outputs.output("kit.pdf")) == ""
+
+
+# Builders that are wrong: the file is just as it was drawn, and only the kit's own numbers speak against it.
+
+
+def _legs(patch: PATCH, change: Callable[[Leg], Leg]) -> None:
+    def wrong(*values: object) -> Course:
+        right = course(*values)  # type: ignore[arg-type]
+        return replace(right, groups=tuple(tuple(map(change, group)) for group in right.groups))
+
+    patch.setattr(face_module, "course", wrong)
+
+
+def _mirrored(patch: PATCH) -> None:
+    _legs(patch, lambda leg: leg._replace(near=-leg.near, far=-leg.far))
+
+
+def _layers_swapped(patch: PATCH) -> None:
+    _legs(patch, lambda leg: leg._replace(layer="back" if leg.layer == "face" else "face"))
+
+
+def _one_layer_wrong(patch: PATCH) -> None:
+    _legs(patch, lambda leg: leg._replace(layer="face") if leg.number == 3 else leg)
+
+
+def _arrows_turned(patch: PATCH) -> None:
+    _legs(patch, lambda leg: leg._replace(up=not leg.up))
+
+
+def _one_pass_less(patch: PATCH) -> None:
+    def wrong(*values: object) -> Course:
+        right = course(*values)  # type: ignore[arg-type]
+        return replace(right, groups=(right.groups[0][:-1], *right.groups[1:]))
+
+    patch.setattr(face_module, "course", wrong)
+
+
+def _slant_lost(patch: PATCH) -> None:
+    _legs(patch, lambda leg: leg._replace(near=(leg.near + leg.far) / 2, far=(leg.near + leg.far) / 2))
+
+
+def _one_pass_aside(patch: PATCH) -> None:
+    _legs(patch, lambda leg: leg._replace(near=leg.near + 0.002) if leg.number == 4 else leg)
+
+
+def _thread(patch: PATCH, change: Callable[[list[Shape]], list[Shape]]) -> None:
+    right = Face.leg
+    patch.setattr(Face, "leg", lambda face, leg: change(right(face, leg)))
+
+
+def _no_arrows(patch: PATCH) -> None:
+    _thread(patch, lambda shapes: shapes[:1])
+
+
+def _knots(patch: PATCH, change: Callable[[Shape], Shape | None]) -> None:
+    right = Face.tied
+
+    def wrong(face: Face) -> list[Shape]:
+        changed = (change(shape) for shape in right(face))
+        return [shape for shape in changed if shape is not None]
+
+    patch.setattr(Face, "tied", wrong)
+
+
+def _knots_aside(patch: PATCH) -> None:
+    _knots(patch, lambda shape: Placing(0, 0.01, 0).shapes([shape])[0])
+
+
+def _no_knots(patch: PATCH) -> None:
+    _knots(patch, lambda shape: None if isinstance(shape, Region) else shape)
+
+
+def _knots_at_the_other_end(patch: PATCH) -> None:
+    right = Face.knot
+    patch.setattr(Face, "knot", lambda face, leg, end: right(face, leg, "far" if end == "near" else "near"))
+
+
+def _ends_swapped(patch: PATCH) -> None:
+    right = Face.outward
+    patch.setattr(Face, "outward", lambda face, end: -right(face, end))
+
+
+def _side_turned(patch: PATCH) -> None:
+    import layout.parts.winding_side as side_module
+
+    right = side_module._passes
+
+    def wrong(face: Face, x: float, half: float, metrics: object) -> list[Shape]:
+        return [
+            Region((_upside(shape.contours[0]),), Pen.SOLID) if isinstance(shape, Region) else shape
+            for shape in right(face, x, half, metrics)  # type: ignore[arg-type]
+        ]
+
+    patch.setattr(side_module, "_passes", wrong)
+
+
+def _upside(head: Path) -> Path:
+    """The same arrow head pointing back."""
+    tip, *base = head.points()
+    foot = Point((base[0].x + base[1].x) / 2, (base[0].y + base[1].y) / 2)
+    turned = [Point(tip.x + foot.x - p.x, tip.y + foot.y - p.y) for p in head.points()]
+    return polygon(turned, head.pen)
+
+
+def _words(patch: PATCH, of: str, old: str, new: str) -> None:
+    right = getattr(words_module, of)
+
+    def wrong(face: Face, metrics: object) -> list[Shape]:
+        return [
+            shape._replace(words=shape.words.replace(old, new)) if hasattr(shape, "words") else shape
+            for shape in right(face, metrics)
+        ]
+
+    patch.setattr(words_module, of, wrong)
+
+
+def _winds_go_back(patch: PATCH) -> None:
+    right = words_module._counts
+
+    def wrong(face: Face, metrics: object) -> list[Shape]:
+        return [
+            Region((_upside(shape.contours[0]),), Pen.SOLID) if isinstance(shape, Region) else shape
+            for shape in right(face, metrics)  # type: ignore[arg-type]
+        ]
+
+    patch.setattr(words_module, "_counts", wrong)
+
+
+PICTURES: dict[str, Callable[[PATCH], None]] = {
+    "mirrored": _mirrored,
+    "layers swapped": _layers_swapped,
+    "one layer wrong": _one_layer_wrong,
+    "passes up and down swapped": _arrows_turned,
+    "one pass less": _one_pass_less,
+    "the slant lost": _slant_lost,
+    "one pass 1 micrometre aside": _one_pass_aside,
+    "no arrows": _no_arrows,
+    "knots aside": _knots_aside,
+    "no knots": _no_knots,
+    "knots at the other end": _knots_at_the_other_end,
+    "near and far end swapped": _ends_swapped,
+    "turned as it is seen from the right": _side_turned,
+    "the winding goes back": _winds_go_back,
+}
+SAID: dict[str, Callable[[PATCH], None]] = {
+    "a wind too many is said": lambda patch: _words(patch, "_counts", "25 winds", "26 winds"),
+    "an end too few is said": lambda patch: _words(patch, "_counts", "50 ends", "49 ends"),
+    "one more left out is said": lambda patch: _words(patch, "_left_out", "17", "18"),
+    "nothing left out is said": lambda patch: patch.setattr(words_module, "_left_out", lambda *_: []),
+    "winds numbered from 2": lambda patch: _words(patch, "_numbers", "1", "2"),
+    "tie-on and tie-off swapped": lambda patch: _swapped_words(patch),
+}
+
+
+def _swapped_words(patch: PATCH) -> None:
+    right = words_module._tied
+    names = {"tie on": "tie off", "tie off": "tie on"}
+    patch.setattr(
+        words_module, "_tied", lambda face, m: [text._replace(words=names[text.words]) for text in right(face, m)]
+    )
+
+
+@cache
+def slanted() -> dict[str, object]:
+    """A kit that no mirror leaves as it is."""
+    return {"weaving.slant": "face straight"}
+
+
+@pytest.mark.parametrize("file", ["winding.pdf", "winding.svg", "kit.pdf"])
+@pytest.mark.parametrize("name", PICTURES)
+def test_a_wrong_picture_rings(name: str, file: str, monkeypatch: PATCH) -> None:
+    """A picture of another warp than the kit's is found out, on paper and alone."""
+    PICTURES[name](monkeypatch)
+    planned = plan(kit_of(slanted()))
+    assert "winding" in alarm(planned, Outputs(planned, font_metrics()).output(file))
+
+
+@pytest.mark.parametrize("name", SAID)
+def test_wrong_words_ring(name: str, monkeypatch: PATCH) -> None:
+    """So are wrong counts, numbers and names, where words are real."""
+    SAID[name](monkeypatch)
+    planned = plan(kit_of(slanted()))
+    assert "winding" in alarm(planned, Outputs(planned, font_metrics()).output("winding.pdf"))
+
+
+@pytest.mark.parametrize("kind", ["notched ends", "notches in pairs", "pegged ends"])
+@pytest.mark.parametrize(
+    "name", ["passes up and down swapped", "one pass less", "knots aside", "near and far end swapped"]
+)
+def test_wrong_pictures_of_other_ends_ring(kind: str, name: str, monkeypatch: PATCH) -> None:
+    """Between notches and pegs too."""
+    PICTURES[name](monkeypatch)
+    planned = plan(kit_of(KINDS[kind]))
+    assert "winding" in alarm(planned, Outputs(planned, font_metrics()).output("winding.svg"))
+
+
+def _diagonal(patch: PATCH) -> None:
+    patch.setattr(check_module, "hypot", lambda a, b: (float(a) ** 2 + float(b) ** 2) ** 0.5 + 0.1)
+
+
+def _bends_more(patch: PATCH) -> None:
+    right = load_module.deflection
+
+    def wrong(*values: object) -> object:
+        bent = right(*values)  # type: ignore[arg-type]
+        return replace(bent, value=bent.value * 1.02)
+
+    patch.setattr(load_module, "deflection", wrong)
+
+
+Checks = tuple[check_module.Check, ...]
+
+
+def _checks(patch: PATCH, change: Callable[[Checks], Checks]) -> None:
+    right = check_module.checks
+    patch.setattr(check_module, "checks", lambda planned: change(right(planned)))
+
+
+def _sentence(patch: PATCH, number: int, old: str, new: str) -> None:
+    def wrong(found: Checks) -> Checks:
+        assert old in found[number].sentence
+        spoilt = found[number]._replace(sentence=found[number].sentence.replace(old, new))
+        return (*found[:number], spoilt, *found[number + 1 :])
+
+    _checks(patch, wrong)
+
+
+def _stretched(patch: PATCH) -> None:
+    right = figure_module._frame
+    patch.setattr(figure_module, "_frame", lambda frame, wide, high, scale: right(frame, wide * 1.001, high, scale))
+
+
+def _dimension_wrong(patch: PATCH) -> None:
+    right = figure_module.both
+    patch.setattr(figure_module, "both", lambda length: right(length).replace("15.75", "15.57"))
+
+
+SHEETS: dict[str, Callable[[PATCH], None]] = {
+    "a diagonal 0.1 mm long": _diagonal,
+    "a bar that bends 2 % more": _bends_more,
+    "half a pitch said to be a pitch": lambda patch: _sentence(patch, 1, "at most 2 mm", "at most 4 mm"),
+    "the centre at the whole width": lambda patch: _sentence(patch, 2, "200 mm", "400 mm"),
+    "the inches of another length": lambda patch: _sentence(patch, 0, "26.77 in", "26.67 in"),
+    "a number left out": lambda patch: _sentence(patch, 3, "0.7 mm, 0.028 in", "a little"),
+    "a check left out": lambda patch: _checks(patch, lambda found: found[:3]),
+    "another order of checks": lambda patch: _checks(patch, lambda found: found[::-1]),
+    "a picture 0.1 % wide": _stretched,
+    "a wrong dimension": _dimension_wrong,
+}
+
+
+@pytest.mark.parametrize("name", SHEETS)
+def test_a_wrong_check_sheet_rings(name: str, monkeypatch: PATCH) -> None:
+    """A check sheet that tells other numbers than the kit's, or draws another frame, is found out."""
+    SHEETS[name](monkeypatch)
+    planned = plan(kit_of(CHECKED))
+    assert "frame check" in alarm(planned, Outputs(planned, font_metrics()).output("frame-check.pdf"))
+
+
+def test_the_picture_that_is_spoilt_shows_a_gap() -> None:
+    """The kit that the wrong builders spoil has passes left out, so that counting them matters."""
+    face = Face.of(plan(kit_of(slanted())), FULL)
+    assert (len(face.way.legs), face.way.left_out) == (16, 34)
