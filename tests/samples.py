@@ -9,9 +9,10 @@ import shutil
 from pathlib import Path
 
 import pypdfium2
+import resvg_py
 
 from layout.plan import plan
-from templates_gen import kitfile
+from templates_gen import kitfile, stockfile
 from templates_gen.fonts import metrics
 from templates_gen.generate import make
 
@@ -20,6 +21,7 @@ KITS = Path(__file__).with_name("sample_kits")
 """A kit for each kind of frame that the built-in demo kit and the kits beside the samples do not show."""
 
 SCALE = 110 / 72  # pixels to a PDF unit
+SMALL = 75  # pixels to an inch of a picture that stands beside others
 
 
 def picture(pdf: Path, page: int, to: Path) -> None:
@@ -27,6 +29,14 @@ def picture(pdf: Path, page: int, to: Path) -> None:
     document = pypdfium2.PdfDocument(pdf)
     document[page].render(scale=SCALE, grayscale=True).to_pil().save(to, optimize=True)
     document.close()
+
+
+def drawing(svg: Path, to: Path) -> None:
+    """A drawing as a picture for a page that shows several."""
+    png = resvg_py.svg_to_bytes(
+        svg_string=svg.read_text("utf-8"), background="white", skip_system_fonts=True, dpi=SMALL
+    )
+    to.write_bytes(bytes(png))
 
 
 def main() -> None:
@@ -37,8 +47,11 @@ def main() -> None:
     kits |= {path.stem: kitfile.load(path) for path in sorted(SAMPLES.glob("*.toml"))}
     for name, kit in kits.items():
         folder = SAMPLES / name
-        make(plan(kit), folder, metrics())
-        picture(folder / "kit.pdf", 0, folder / "sheet-1.png")
+        for old in folder.glob("*"):
+            old.unlink()
+        make(plan(kit), folder, metrics(), stock=stockfile.built_in())
+        picture(folder / "strip-near.pdf", 0, folder / "strip-near.png")
+        drawing(folder / "winding.svg", folder / "winding.png")
 
 
 if __name__ == "__main__":

@@ -16,6 +16,7 @@ from templates_gen.cli import main
 
 README = Path(__file__).parents[1] / "README.md"
 BLOCK = re.compile(r"^```console\n\$ (?P<command>.*)\n(?P<output>(?:.*\n)*?)```$", re.MULTILINE)
+KEYS = re.compile(r"(<!-- keys -->\n)(.*?)(\n?<!-- end of keys -->)", re.DOTALL)
 
 
 def outputs(text: str) -> Iterator[tuple[re.Match[str], str]]:
@@ -42,8 +43,24 @@ def test_readme_shows_real_output(tmp_path: Path, monkeypatch: pytest.MonkeyPatc
     assert [block["output"] for block in BLOCK.finditer(text)] == [printed for _, printed in runs]
 
 
+def key_rows() -> Iterator[str]:
+    """The README's table of keys, row by row, from the inputs' own words."""
+    yield from ("| key | what it says | for example |", "|---|---|---|")
+    for spec in INPUTS:
+        if spec.key.count("[]") <= 1 and "threads[]" not in spec.key:
+            left_out = f"; left out: `{spec.default}`" if isinstance(spec.default, str) else ""
+            choices = " or ".join(f"`{choice}`" for choice in spec.choices)
+            said = f"{spec.help.rstrip('.')}: {choices}" if choices and spec.kind == "choice" else spec.help.rstrip(".")
+            yield f"| `{spec.key}` | {said}{left_out} | `{spec.example}` |"
+
+
 def test_readme_explains_every_key() -> None:
-    """Whoever adds an input to the kit explains it in the README."""
+    """The table of keys is what the inputs say of themselves; those of one thread of several are those of a yarn."""
     text = README.read_text(encoding="utf-8")
-    keys = [spec.key for spec in INPUTS if "[]" not in spec.key]
-    assert [key for key in keys if f"`{key}`" not in text] == []
+    table = "\n".join(key_rows())
+    if os.environ.get("RENEW"):
+        text = KEYS.sub(lambda found: f"{found[1]}{table}{found[3]}", text)
+        README.write_text(text, encoding="utf-8")
+    found = KEYS.search(text)
+    assert found is not None
+    assert found[2] == table
