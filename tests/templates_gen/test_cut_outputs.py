@@ -96,15 +96,14 @@ def test_a_name_holds_size_and_kerf() -> None:
 
 @pytest.mark.parametrize("form", CUTTER)
 def test_a_cutters_file_carries_stock_and_operations_but_no_money(form: str) -> None:
-    """The inputs hold the stock without prices and speeds; the table of operations is the stock's."""
-    priced = replace(stock(), prices={"sheet": 4.5}, speeds={"cut": 20.0})
+    """The inputs hold the stock without prices; the table of operations is the stock's."""
+    priced = replace(stock(), prices={"sheet": 4.5})
     wanted = Outputs(planned(), font_metrics(), ["comb"], priced).output(cut_files(form)[0])
     document = read(wanted, write(wanted))
     carried = json.loads(document.about.inputs)
     assert set(carried) == {"file", "kit", "stock"}
     assert carried["stock"]["name"] == stock().name
     assert not carried["stock"].get("prices")
-    assert not carried["stock"].get("speeds")
     assert document.about.operations == stock().operations
 
 
