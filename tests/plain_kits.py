@@ -73,6 +73,7 @@ BESIDE: dict[str, dict[str, Any]] = {
     "weft.picks": {"number": 44, "over": "5 cm"},
     "weft.beads": {"number": 22, "over": "5 cm"},
     "weft.pick": {"straight": "118 mm", "woven": "100 mm"},
+    "weaving.washed": {"before": "200 mm", "after": "194 mm"},
     "weft.colours[]": {"name": "madder", "share": 100},
     "weft.sample": {"grams": 9, "width": "10 cm", "height": "12 cm"},
     **{f"{table}.wrap": {"turns": 11, "window": "2 cm"} for table in ("warp", "weft", "weft.strands[]")},

@@ -10,6 +10,7 @@ from hypothesis import strategies as st
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Path, Point, Region, Step, Text, arc
 from layout.drawing.sheet import Sheet
+from layout.units import Sett, exact_sett, read_sett
 
 # Numbers of the weaver's trade: yarns, diameters, quantities.
 tex_values = st.fractions(min_value=Fraction(1), max_value=Fraction(50_000), max_denominator=1000)
@@ -111,6 +112,14 @@ def sett_tables(draw: st.DrawFn) -> dict[str, object]:
     return table
 
 
+def densities(sett: dict[str, object]) -> st.SearchStrategy[str]:
+    """Notches in a length on which a sett given falls, or of which every second one is no closer than any measured."""
+    if "given" not in sett:
+        return st.sampled_from(["1 per cm", "2 1/2 per inch", "30 per 10 cm"])
+    given = read_sett(sett["given"])
+    return st.sampled_from([1, 2, 4]).map(lambda k: exact_sett(Sett(given.per_mm * k / 2, given.unit)))
+
+
 @st.composite
 def frame_tables(draw: st.DrawFn, widest_mm: int) -> dict[str, object]:
     """The table [frame]: ends of every kind, with at least a third of the outer width left to weave in."""
@@ -162,13 +171,16 @@ def kits(
             },
         )
     )
+    sett = draw(sett_tables())
+    if frame["ends"] == "notched ends" and draw(st.booleans()) and "as_measured" not in sett:
+        frame["notch_density"] = draw(densities(sett))
     left_out = draw(st.sets(st.sampled_from(["width", "near_end", "slant", "start", "first_pass"])))
     sizes = ["common", "a4", "letter", "a3", "11x17", "210 x 297 mm", "8 1/2 x 14 in", "500 x 700 mm"]
     return {
         "version": 1,
         "name": draw(names),
         "yarns": {"warp": draw(names), "weft": draw(names)},
-        "sett": draw(sett_tables()),
+        "sett": sett,
         "frame": frame,
         "weaving": {key: value for key, value in weaving.items() if key not in left_out},
         "paper": {"size": draw(st.sampled_from(sizes)), "lay": draw(st.sampled_from(lays))},

@@ -84,7 +84,7 @@ def test_a_large_peg_stands_whole_in_tiles() -> None:
     planned = plan(kit_of(KINDS["pegged ends"] | pegs | wide | {"paper.lay": "tiles", "paper.size": "a3"}))
     circles = set()
     for printed in sheets_of(planned):
-        for part, _ in printed.pieces:
+        for part in (part for part, _ in printed.pieces if part.name.startswith("strip-")):
             for shape in part.shapes:
                 if not isinstance(shape, Text) and hasattr(shape, "closed") and shape.closed and len(shape.steps) == 8:
                     xs = [point.x for point in shape.points()]

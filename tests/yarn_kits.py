@@ -114,5 +114,7 @@ def told_kits(draw: st.DrawFn) -> dict[str, Any]:
         frame__outer_height=draw(length_texts(480, 1500)),
         weaving__height=draw(length_texts(20, 150)),
     )
-    values["weaving"] |= draw(_some(draw_in=_shares, shrinkage=_shares))
+    values["weaving"] |= draw(_some(draw_in=_shares))
+    washed = st.just({"washed": {"before": "8 in", "after": "19,5 cm"}})
+    values["weaving"] |= draw(st.one_of(_some(shrinkage=_shares), washed))
     return values

@@ -57,6 +57,14 @@ class ColourTold:
 
 
 @dataclass(frozen=True, slots=True)
+class Washed:
+    """A sample measured `before` and `after` it was taken off and washed."""
+
+    before: Length
+    after: Length
+
+
+@dataclass(frozen=True, slots=True)
 class WeftTold:
     """The weft bundle: its `strands`, how the bundle wraps, what a sample showed, its colours by area."""
 
@@ -85,10 +93,11 @@ class RoomTold:
 
 @dataclass(frozen=True, slots=True)
 class AmountsTold:
-    """All of it together; `draw_in` of the width and `shrinkage` of the finished piece are shares."""
+    """All of it together; `draw_in` of the width is a share, as is `shrinkage`, unless a sample was `washed`."""
 
     warp: WarpTold = field(default_factory=WarpTold)
     weft: WeftTold = field(default_factory=WeftTold)
     room: RoomTold = field(default_factory=RoomTold)
     draw_in: Fraction | None = None
     shrinkage: Fraction | None = None
+    washed: Washed | None = None

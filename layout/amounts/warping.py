@@ -7,8 +7,6 @@ from fractions import Fraction
 
 from layout.figure import Figure, assumed, computed
 from layout.limits import Number, above_zero, plain, share, whole, zero_or_more
-from layout.yarns.yarn import Yarn
-from layout.yarns.yarn_counts import OUNCE_G, YARD_M
 
 KNOT = assumed(100.0, "100 mm of thread for a knot.")
 TAIL = assumed(150.0, "A tail of 150 mm at the start of the heading rows (common practice).")
@@ -17,38 +15,10 @@ _THREE_WIDTHS = assumed(3, "Three outer widths of thread for the heading rows (c
 STRETCH = assumed(0.0, "No stretch of the warp under tension.")
 
 
-@dataclass(frozen=True, slots=True)
-class Supply:
-    """Thread to be had: `length` in mm and `weight` in g."""
-
-    length: Figure
-    weight: Figure
-
-    @property
-    def metres(self) -> float:
-        """The length in metres."""
-        return self.length.value / 1000
-
-    @property
-    def yards(self) -> float:
-        """The length in yards of exactly 0.9144 m."""
-        return self.metres / float(YARD_M)
-
-    @property
-    def grams(self) -> float:
-        """The weight in grams."""
-        return self.weight.value
-
-    @property
-    def ounces(self) -> float:
-        """The weight in ounces, sixteen to the pound of 453.59237 g."""
-        return self.grams / float(OUNCE_G)
-
-
-def supply(length: Figure, tex: Fraction) -> Supply:
-    """The length (mm) with its weight at `tex` grams in a kilometre."""
-    weight = length.value / 1e6 * float(tex)
-    return Supply(length, computed(weight, f"{plain(length.value / 1000)} m of {plain(tex)} tex.", length))
+def weight(length: Figure, tex: Fraction) -> Figure:
+    """The weight in g of a length in mm at `tex` grams in a kilometre."""
+    said = f"{plain(round(length.value / 1000, 2))} m of {plain(round(float(tex), 1))} tex."
+    return computed(length.value / 1e6 * float(tex), said, length)
 
 
 @dataclass(frozen=True, slots=True)
@@ -110,16 +80,3 @@ def warp_thread(
     total = (way / (1 + longer) + rows + count * each) * (1 + extra)
     reason = f"Path / (1 + {plain(longer)}), heading rows and {count} knots, and {plain(100 * extra)} % spare."
     return computed(float(total), reason, path, heading, *((knot,) if count else ()), stretch, spare)
-
-
-def warp_supply(thread: Figure, yarn: Yarn) -> Supply:
-    """The warp thread (mm) of one frame with its weight."""
-    return supply(thread, yarn.tex)
-
-
-def loose_warp(ends: Number, length_m: Number, yarn: Yarn) -> Supply:
-    """Ends of one length each, cut and not wound: ends x length."""
-    count = whole(ends, "ends", "the number of ends", "ends = 60")
-    length = above_zero(length_m, "warp.length", "the length of an end in m", "length = 1.2")
-    total = float(count * length * 1000)
-    return supply(computed(total, f"{count} ends of {plain(length)} m."), yarn.tex)

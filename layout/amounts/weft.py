@@ -21,16 +21,6 @@ UPPER_BOUND = assumed(
 )
 
 
-def spacing(length: float, diameters: float, angle: float) -> float:
-    """Peirce's p: the distance between crossed threads for a thread of length l between them at weave angle t."""
-    return (length - diameters * angle) * math.cos(angle) + diameters * math.sin(angle)
-
-
-def crimp_height(length: float, diameters: float, angle: float) -> float:
-    """Peirce's h: how far the thread leaves the middle plane of the cloth, from one crossing to the next."""
-    return (length - diameters * angle) * math.sin(angle) + diameters * (1 - math.cos(angle))
-
-
 def pick_length(pitch_mm: Number, diameters_mm: Number) -> float:
     """The weft in mm from one end to the next, over straight ends: sqrt(p^2 - D^2) + D asin(D / p).
 

@@ -6,11 +6,9 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 
-from layout.amounts.warping import Supply, supply
 from layout.errors import FieldError, ascii_safe
 from layout.figure import Figure, computed, measured
 from layout.limits import Number, above_zero, plain, share, whole, zero_or_more
-from layout.yarns.yarn import Bundle
 
 TAIL_MM = 25
 """A yarn tail at both ends of every length of weft, about an inch (G. Christie, Embroidery and Tapestry Weaving)."""
@@ -32,7 +30,8 @@ def weft_length(width_mm: Number, height_mm: Number, picks: Figure, take_up: Fig
     each = above_zero(picks.value, "picks", "picks per mm", "picks = 0.9")
     more = zero_or_more(take_up.value, "weft.take_up", "the take-up of the weft", "take_up = 0.2")
     total = float(width * height * each * (1 + more))
-    reason = f"{plain(each * height)} picks of {plain(width)} mm and {plain(100 * more)} % take-up."
+    picked, taken = plain(round(each * height, 1)), plain(round(100 * more, 1))
+    reason = f"{picked} picks of {plain(width)} mm and {taken} % take-up."
     return computed(total, reason, picks, take_up)
 
 
@@ -62,46 +61,25 @@ def _key(field: str, name: str) -> str:
 
 @dataclass(frozen=True, slots=True)
 class ColourPart:
-    """One colour of a weaving: its `share` of the area, the `bundle` it is woven with, the `lengths` put in."""
+    """One colour of a weaving: its `share` of the area, and how many `lengths` of weft are put in."""
 
     name: str
     share: Number
-    bundle: Bundle
     lengths: int = 0
 
 
-@dataclass(frozen=True, slots=True)
-class ColourUse:
-    """What one colour takes: `bundle` is the length and weight as woven, `strand` the length of single yarn."""
-
-    name: str
-    bundle: Supply
-    strand: Figure
-
-
-def by_colour(weft: Figure, parts: Sequence[ColourPart], tail_mm: Number = TAIL_MM) -> tuple[ColourUse, ...]:
-    """`weft` (mm, without tails) split by the colours' shares, each with its own tails, weight and strands."""
+def by_colour(weft: Figure, parts: Sequence[ColourPart], tail_mm: Number = TAIL_MM) -> dict[str, Figure]:
+    """`weft` (mm, without tails) split by the colours' shares, each with its own tails, in mm as woven."""
     if len({part.name for part in parts}) != len(parts):
         raise FieldError("weft.colours", "every colour named once", "a name twice", "red = 60, grey = 40")
     shares = colour_shares({part.name: part.share for part in parts})
-    return tuple(_use(weft, part, shares[part.name], tail_mm) for part in parts)
+    return {part.name: _laid(weft, part, shares[part.name], tail_mm) for part in parts}
 
 
-def _use(weft: Figure, part: ColourPart, of_all: Fraction, tail_mm: Number) -> ColourUse:
+def _laid(weft: Figure, part: ColourPart, of_all: Fraction, tail_mm: Number) -> Figure:
     ends = tails(part.lengths, tail_mm)
-    length = weft.value * float(of_all) + ends.value
-    laid = computed(length, f"{plain(100 * of_all)} % of the weft, and its tails.", weft, ends)
-    single = computed(length * part.bundle.number, f"{part.bundle.number} strands of it.", laid)
-    return ColourUse(part.name, supply(laid, part.bundle.tex), single)
-
-
-def weft_total(uses: Sequence[ColourUse]) -> Supply:
-    """All colours together: length and weight as woven."""
-    lengths, weights = [use.bundle.length for use in uses], [use.bundle.weight for use in uses]
-    return Supply(
-        computed(sum(figure.value for figure in lengths), f"{len(uses)} colours together.", *lengths),
-        computed(sum(figure.value for figure in weights), f"{len(uses)} colours together.", *weights),
-    )
+    said = f"{plain(100 * of_all)} % of the weft, and its tails."
+    return computed(weft.value * float(of_all) + ends.value, said, weft, ends)
 
 
 def scaled_from_sample(

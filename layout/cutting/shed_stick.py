@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from layout.amounts.weavable import OVERHANG
-from layout.amounts.weavable import shed_stick as length_of
 from layout.cutting.blank import Blank, cut_part
 from layout.cutting.outline import boxed, outline
 from layout.cutting.stock import Stock
@@ -12,7 +10,6 @@ from layout.drawing.pens import Pen
 from layout.drawing.shapes import Point, Text
 from layout.drawing.sheet import Part
 from layout.drawing.typeset import LEAD, wrap
-from layout.figure import measured
 from layout.plan import Plan
 
 HEIGHT = 30.0
@@ -28,9 +25,7 @@ _USE = (
 
 def shed_stick(plan: Plan, stock: Stock, metrics: FontMetrics) -> Part:
     """The stick, its length along the face grain. FieldError where the sheet is too small for it."""
-    told = plan.kit.amounts.room.stick_past
-    past = measured(float(told.mm), "As the kit says.") if told else OVERHANG
-    length = length_of(plan.kit.frame.outer_width.mm, past)
+    length = plan.amounts.shed_stick_mm
     half, low = length.value / 2, -HEIGHT / 2
     datum = (
         Point(-half + _CROSS, low + _CROSS),

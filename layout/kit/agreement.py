@@ -27,7 +27,21 @@ _INSETS = {
 
 def disagreements(got: Got) -> list[FieldError]:
     """Every refusal that follows from two or more inputs together; `got` holds what was read, by dotted key."""
-    return [*sett_errors(got), *ends_errors(got), *_side_errors(got), *_weaving_errors(got), *strength_errors(got)]
+    return [
+        *sett_errors(got),
+        *ends_errors(got),
+        *_side_errors(got),
+        *_weaving_errors(got),
+        *strength_errors(got),
+        *_washed_errors(got),
+    ]
+
+
+def _washed_errors(got: Got) -> Iterator[FieldError]:
+    """Shrinkage is stated or measured, not both."""
+    if got.get("weaving.washed") and got.get("weaving.shrinkage") is not None:
+        needed = "to be left out beside washed, which measures it"
+        yield FieldError("weaving.shrinkage", needed, "both", example_of(BY_KEY["weaving.shrinkage"]))
 
 
 def sett_errors(got: Got) -> Iterator[FieldError]:

@@ -7,11 +7,10 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-from layout.frames.bar import MODULI
+from layout.kit.frame_inputs import FRAME_INPUTS, LONGEST
 from layout.kit.spec import Input
 from layout.kit.spec import of_mm as _mm
 from layout.kit.yarn_inputs import YARN_INPUTS
-from layout.units import Length
 
 AS_WIDE_AS_FITS = "as wide as fits"
 VERSION = 1
@@ -30,8 +29,6 @@ LEAST_SETT, MOST_SETT = Fraction(1, 100), Fraction(6)
 LEAST_TENSION, MOST_TENSION = Fraction(1, 100), Fraction(100)
 """The pull of one end in newtons."""
 
-
-_LONGEST = Length(Fraction(3000), "m")
 
 INPUTS = (
     Input("version", "version", "The version of the kit file; this one is 1.", "1", required=True),
@@ -58,9 +55,9 @@ INPUTS = (
         required=True,
     ),
     Input(
-        "sett.readings[].window", "length", "The width of the window they fit in.", '"5 cm"', low=_mm(1), high=_LONGEST
+        "sett.readings[].window", "length", "The width of the window they fit in.", '"5 cm"', low=_mm(1), high=LONGEST
     ),
-    Input("sett.readings[].measure", "length", "What so many pairs measure.", '"10 cm"', low=_mm(1), high=_LONGEST),
+    Input("sett.readings[].measure", "length", "What so many pairs measure.", '"10 cm"', low=_mm(1), high=LONGEST),
     Input("sett.given", "sett", "The sett itself, instead of readings; it is taken as it is.", '"6 epi"'),
     Input(
         "sett.marking_unit",
@@ -78,124 +75,7 @@ INPUTS = (
         "true",
         default=False,
     ),
-    Input(
-        "frame.ends",
-        "choice",
-        "What carries the warp at both ends of the frame.",
-        '"round bars"',
-        required=True,
-        choices=("round bars", "flat ends", "notched ends", "pegged ends"),
-    ),
-    Input("frame.bar_diameter", "length", "How thick round bars are.", '"15 mm"', low=_mm(4), high=_mm(120)),
-    Input(
-        "frame.thickness",
-        "length",
-        "How thick flat, notched or pegged ends are, from face to back.",
-        '"18 mm"',
-        low=_mm(2),
-        high=_mm(120),
-    ),
-    Input(
-        "frame.edge_radius",
-        "length",
-        "How far the edges of flat ends are rounded; left out, they are square.",
-        '"3 mm"',
-        low=_mm(0),
-        high=_mm(60),
-    ),
-    Input(
-        "frame.notch_width",
-        "length",
-        "How wide the notches of notched ends are.",
-        '"1.5 mm"',
-        low=Length(Fraction(1, 2)),
-        high=_mm(20),
-    ),
-    Input(
-        "frame.notch_depth",
-        "length",
-        "How deep the notches are, from the outer edge.",
-        '"6 mm"',
-        low=_mm(1),
-        high=_mm(60),
-    ),
-    Input(
-        "frame.notch_density",
-        "density",
-        "How close the notches of a bar are that is there already; left out, the bar is still to be notched.",
-        '"4 per cm"',
-    ),
-    Input("frame.peg_diameter", "length", "How thick the pegs are.", '"3 mm"', low=_mm(1), high=_mm(25)),
-    Input(
-        "frame.row_distance",
-        "length",
-        "From the inner row of pegs to the outer one, centre to centre.",
-        '"12 mm"',
-        low=_mm(2),
-        high=_mm(200),
-    ),
-    Input(
-        "frame.edge_distance",
-        "length",
-        "From the outer edge of a frame end to the centres of its outer row of pegs.",
-        '"10 mm"',
-        low=_mm(2),
-        high=_mm(200),
-    ),
-    Input(
-        "frame.outer_width",
-        "length",
-        "The whole frame from side to side.",
-        '"40 cm"',
-        required=True,
-        low=_mm(40),
-        high=_LONGEST,
-    ),
-    Input(
-        "frame.outer_height",
-        "length",
-        "The whole frame from end to end.",
-        '"55 cm"',
-        required=True,
-        low=_mm(40),
-        high=_LONGEST,
-    ),
-    Input(
-        "frame.side_width",
-        "length",
-        "How wide each side piece is, seen from the face.",
-        '"30 mm"',
-        required=True,
-        low=_mm(0),
-        high=_mm(1500),
-    ),
-    Input(
-        "frame.margin",
-        "length",
-        "What stays free between a side piece and the weaving.",
-        '"15 mm"',
-        default="10 mm",
-        low=_mm(3),
-        high=_mm(1500),
-    ),
-    Input("frame.tension", "force", "How hard one thread of the warp pulls; left out, 1.5 N is assumed.", '"150 g"'),
-    Input("frame.material", "choice", "What the frame ends are made of.", '"beech"', choices=tuple(MODULI)),
-    Input(
-        "frame.bar_bore",
-        "length",
-        "How wide round bars that are tubes are inside.",
-        '"12 mm"',
-        low=_mm(0),
-        high=_mm(119),
-    ),
-    Input(
-        "frame.end_width",
-        "length",
-        "How wide frame ends that are boards are, from their outer edge toward the weaving.",
-        '"40 mm"',
-        low=_mm(4),
-        high=_mm(500),
-    ),
+    *FRAME_INPUTS,
     Input(
         "weaving.width",
         "width",
@@ -203,9 +83,9 @@ INPUTS = (
         '"24 cm"',
         default=AS_WIDE_AS_FITS,
         low=_mm(1),
-        high=_LONGEST,
+        high=LONGEST,
     ),
-    Input("weaving.height", "length", "How high to weave.", '"34 cm"', required=True, low=_mm(1), high=_LONGEST),
+    Input("weaving.height", "length", "How high to weave.", '"34 cm"', required=True, low=_mm(1), high=LONGEST),
     Input(
         "weaving.near_end",
         "choice",

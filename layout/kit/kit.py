@@ -118,7 +118,8 @@ def _paper_of(got: Mapping[str, Any]) -> Paper:
 
 
 def _amounts_of(got: Mapping[str, Any]) -> AmountsTold:
-    return AmountsTold(*(got[key] for key in ("warp", "weft", "room", "weaving.draw_in", "weaving.shrinkage")))
+    told = {key: got.get(f"weaving.{key}") for key in ("draw_in", "shrinkage", "washed")}
+    return AmountsTold(got["warp"], got["weft"], got["room"], **told)
 
 
 def kit_values(kit: Kit) -> dict[str, object]:
@@ -127,7 +128,7 @@ def kit_values(kit: Kit) -> dict[str, object]:
     weaving |= {key: value for key in _OPTIONAL if (value := getattr(kit.weaving, key))}
     width = AS_WIDE_AS_FITS if kit.weaving.width is None else exact_length(kit.weaving.width)
     amounts = told(kit.amounts)
-    weaving |= {key: amounts.pop(key) for key in ("draw_in", "shrinkage") if key in amounts}
+    weaving |= {key: amounts.pop(key) for key in ("draw_in", "shrinkage", "washed") if key in amounts}
     return {
         "version": VERSION,
         "name": kit.name,

@@ -8,7 +8,7 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping
 from typing import Any
 
-from layout.amounts.told import ColourTold, Counted, Drawn, RoomTold, Sample, WarpTold, WeftTold
+from layout.amounts.told import ColourTold, Counted, Drawn, RoomTold, Sample, WarpTold, Washed, WeftTold
 from layout.amounts.weft_total import colour_shares
 from layout.errors import FieldError, shown
 from layout.kit.catalogue import KIT
@@ -86,6 +86,15 @@ def _drawn(key: str, leaves: Leaves) -> Drawn:
     return drawn
 
 
+def _washed(key: str, leaves: Leaves) -> Washed:
+    """A sample before and after washing, which cannot have grown."""
+    washed: Washed = _whole(Washed, "weaving.washed", "before", "after")(key, leaves)
+    if washed.after.mm > washed.before.mm:
+        needed = f"at most what it was before, {say_length(washed.before)}"
+        raise FieldError(f"{key}.after", needed, say_length(washed.after), entry_example("weaving.washed"))
+    return washed
+
+
 def _weft(key: str, leaves: Leaves) -> WeftTold:
     """The weft: its colours make a whole, its strands a bundle, and picks are counted in one way."""
     weft = WeftTold(**leaves)
@@ -130,6 +139,7 @@ MAKERS: Mapping[str, Maker] = {
     "weft.picks": _whole(Counted, "weft.picks", "number", "over"),
     "weft.beads": _whole(Counted, "weft.beads", "number", "over"),
     "weft.pick": _drawn,
+    "weaving.washed": _washed,
     "weft.colours[]": _whole(ColourTold, "weft.colours[]", "name", "share"),
     "weft.sample": _whole(Sample, "weft.sample", "grams", "width", "height"),
     **{f"{table}.threads[]": _folded_thread for table in _YARNS},

@@ -126,6 +126,10 @@ _WEFT = (
 _ROOM = (
     Input("weaving.draw_in", "share", "By how much the width draws in while weaving.", '"2 %"'),
     Input("weaving.shrinkage", "share", "By how much the piece shrinks when it is taken off and washed.", '"5 %"'),
+    Input(
+        "weaving.washed.before", "length", "How long a sample was before washing.", '"200 mm"', low=of_mm(1), high=_FAR
+    ),
+    Input("weaving.washed.after", "length", "How long it is afterwards.", '"188 mm"', low=of_mm(1), high=_FAR),
     Input("room.heading", "length", "The heading at each end of the weaving.", '"10 mm"', low=of_mm(0), high=_FAR),
     Input("room.hand", "length", "Open warp for hand, shed stick and shed.", '"80 mm"', low=of_mm(0), high=_FAR),
     Input(

@@ -5,9 +5,10 @@ from __future__ import annotations
 from fractions import Fraction
 
 from layout.amounts.amounts import Amounts, scaled
-from layout.amounts.shrinkage import left_of, to_make
+from layout.amounts.shrinkage import left_of, shrunk_by, to_make
+from layout.amounts.told import AmountsTold
 from layout.amounts.weft_total import drawn_in, weight_warnings
-from layout.figure import Figure, assumed, computed
+from layout.figure import Figure, assumed, computed, measured
 from layout.kit.kit import Kit
 from layout.reckoning.known import known_of, stated
 from layout.reckoning.pairing import pairing_of
@@ -31,7 +32,7 @@ def reckon(kit: Kit, warp: Warp) -> Amounts:
     notes, warnings = pairing_of(warp.sett, known)
     if weft.total_g:
         warnings += weight_warnings(weft.total_g.value, woven[0].value, woven[1].value)
-    finished, before = _finished(woven, stated(told.shrinkage, SHRINKAGE, "Shrinkage"))
+    finished, before = _finished(woven, _shrinkage(told))
     return Amounts(
         warp_thickness=known.warp_thickness,
         weft_thickness=known.weft_thickness,
@@ -63,6 +64,14 @@ def _woven(kit: Kit, warp: Warp, draw: Figure) -> tuple[Figure, Figure]:
     """Width and height in mm as they are woven."""
     width = computed(drawn_in(warp.width, draw.value), "The width of the warp less the draw-in.", draw)
     return width, computed(float(kit.weaving.height.mm), "The height of the kit.")
+
+
+def _shrinkage(told: AmountsTold) -> Figure:
+    """What is lost in washing, measured on a sample or stated."""
+    if told.washed is None:
+        return stated(told.shrinkage, SHRINKAGE, "Shrinkage")
+    lost = shrunk_by(told.washed.before.mm, told.washed.after.mm)
+    return measured(float(lost), "Shrinkage of a sample that was washed.")
 
 
 def _finished(woven: tuple[Figure, Figure], lost: Figure) -> tuple[tuple[Figure, Figure], tuple[Figure, Figure]]:

@@ -6,7 +6,7 @@ from typing import NamedTuple
 
 from layout.amounts.amounts import scaled
 from layout.amounts.told import WarpTold
-from layout.amounts.warping import KNOT, SPARE, STRETCH, TAIL, Side, heading_thread, supply, warp_thread
+from layout.amounts.warping import KNOT, SPARE, STRETCH, TAIL, Side, heading_thread, warp_thread, weight
 from layout.amounts.weft import take_up
 from layout.figure import Figure, assumed, computed
 from layout.frames.frame import Frame, RoundBar
@@ -44,7 +44,7 @@ def warp_need(frame: Frame, warp: Warp, known: Known, told: WarpTold) -> WarpNee
     found = warp_thread(way.whole, heading, _KNOTS, knot, stretch, spare)
     said = f"{way.whole.because}; heading rows, {_KNOTS} knots, {plain(100 * spare.value)} % spare."
     total = computed(found.value, said, found)
-    grams = supply(total, known.warp.tex).weight if known.warp else None
+    grams = weight(total, known.warp.tex) if known.warp else None
     return WarpNeed(way.two_ends, scaled(heading, 1 / 1000), scaled(total, 1 / 1000), grams)
 
 

@@ -7,12 +7,11 @@ from typing import NamedTuple
 
 from layout.amounts.amounts import ColourNeed, scaled
 from layout.amounts.told import ColourTold, WeftTold
-from layout.amounts.warping import supply
+from layout.amounts.warping import weight
 from layout.amounts.weft import picks_counted, picks_estimated, picks_from_beads, take_up, take_up_measured
 from layout.amounts.weft_total import (
     TAIL_MM,
     ColourPart,
-    ColourUse,
     by_colour,
     scaled_from_sample,
     tails,
@@ -104,7 +103,7 @@ def _total(
     total = computed(length.value + ends.value, f"{length.because} {ends.because}", length, ends)
     if known.weft is None:
         return total, None, ()
-    return total, supply(total, known.weft.tex).weight, colours_of(length, told, known.weft, tailed=False)
+    return total, weight(total, known.weft.tex), colours_of(length, told, known.weft, tailed=False)
 
 
 def _tails(told: WeftTold) -> Figure:
@@ -118,23 +117,18 @@ def colours_of(weft: Figure, told: WeftTold, bundle: Bundle, *, tailed: bool) ->
     A strand with a colour of its own is of that colour in every area; one without takes the colour of the area.
     """
     areas = told.colours or (ColourTold("", Fraction(1)),)
-    parts = [ColourPart(area.name, area.share, bundle, 0 if tailed else area.lengths) for area in areas]
-    uses = by_colour(weft, parts, told.tail.mm if told.tail else TAIL_MM)
-    found: dict[str, list[tuple[ColourUse, Strand]]] = {}
-    for use in uses:
+    parts = [ColourPart(area.name, area.share, 0 if tailed else area.lengths) for area in areas]
+    found: dict[str, list[tuple[Figure, Strand]]] = {}
+    for name, laid in by_colour(weft, parts, told.tail.mm if told.tail else TAIL_MM).items():
         for strand in bundle.strands:
-            found.setdefault(strand.colour or use.name, []).append((use, strand))
+            found.setdefault(strand.colour or name, []).append((laid, strand))
     return () if set(found) == {""} else tuple(_need(name, of_it) for name, of_it in found.items())
 
 
-def _need(name: str, uses: list[tuple[ColourUse, Strand]]) -> ColourNeed:
-    lengths = [(use.bundle.length.value / 1000 * strand.number, strand) for use, strand in uses]
-    sources = [use.bundle.length for use, _ in uses]
-    grams = sum(metres * float(strand.yarn.grams_per_metre) for metres, strand in lengths)
-    strands = sum(strand.number for strand in {id(strand): strand for _, strand in uses}.values())
+def _need(name: str, laid: list[tuple[Figure, Strand]]) -> ColourNeed:
+    lengths = [length for length, _ in laid]
+    metres = sum(length.value / 1000 * strand.number for length, strand in laid)
+    grams = sum(length.value / 1000 * strand.number * float(strand.yarn.grams_per_metre) for length, strand in laid)
+    strands = sum(strand.number for strand in {id(strand): strand for _, strand in laid}.values())
     said = f"{strands} strand{'' if strands == 1 else 's'} of it, every one counted."
-    return ColourNeed(
-        name or "no colour named",
-        computed(sum(metres for metres, _ in lengths), said, *sources),
-        computed(grams, said, *sources),
-    )
+    return ColourNeed(name or "no colour named", computed(metres, said, *lengths), computed(grams, said, *lengths))

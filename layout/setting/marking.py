@@ -25,7 +25,7 @@ USUAL = {
 }
 """The usual marking units, smallest first, by whether they are in inches."""
 
-_FEWEST = 2  # with one wind to a unit every mark would be a long one
+_FEWEST_ENDS = 4  # with one wind, or two single ends, to a unit nearly every mark would be a long one
 
 
 class Counted(NamedTuple):
@@ -101,11 +101,11 @@ def taken(low: Fraction, unit: Length, by: Counted = WINDS) -> Offer:
 def own_unit(per_mm: Fraction, *, imperial: bool, by: Counted = WINDS) -> Length:
     """The unit for a sett that is taken as it is.
 
-    The smallest usual one with a whole number of winds (or ends), at least two; else the smallest with at least two;
-    else the largest.
+    The smallest usual one with a whole number of winds (or ends), at least four ends; else the smallest with at least
+    four; else the largest.
     """
     counts = {unit: per_mm * unit.mm / by.ends for unit in USUAL[imperial]}
-    enough = [unit for unit, count in counts.items() if count >= _FEWEST]
+    enough = [unit for unit, count in counts.items() if count * by.ends >= _FEWEST_ENDS]
     even = [unit for unit in enough if counts[unit].denominator == 1]
     return (even or enough or [USUAL[imperial][-1]])[0]
 

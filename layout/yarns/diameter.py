@@ -123,12 +123,6 @@ def bunched(diameters: Sequence[Diameter]) -> Diameter:
     return Diameter(computed(size, f"{len(figures)} strands bunched, {kind}.", *figures, round_), kind)
 
 
-def taylor_threads_per_inch(yarn: Yarn) -> Figure:
-    """Cotton threads that lie side by side in an inch: square root of yards in a pound less 5 % (J. T. Taylor)."""
-    reason = "Square root of the yards in a pound less 5 % (J. T. Taylor, Cotton Weaving and Designing), for cotton."
-    return computed(0.95 * math.sqrt(yarn.yards_per_pound), reason)
-
-
 _CRAFT_CLASSES: tuple[tuple[float, float], ...] = (
     (30, math.inf), (14, 30), (12, 18), (11, 15), (9, 12), (6, 9), (5, 6), (1, 4),
 )  # fmt: skip

@@ -117,7 +117,7 @@ def _path(vertices: Sequence[Vertex], pen: Pen, *, closed: bool) -> Path:
 
 def _grouped(paths: Sequence[Path], counts: Sequence[int]) -> Iterator[Shape]:
     """Lines as they are; outlines of areas put together again, so many for each as the file says."""
-    left = list(counts)
+    left = iter(counts)
     at = 0
     while at < len(paths):
         pen = paths[at].pen
@@ -125,10 +125,10 @@ def _grouped(paths: Sequence[Path], counts: Sequence[int]) -> Iterator[Shape]:
             yield paths[at]
             at += 1
             continue
-        own = paths[at : at + (left.pop(0) if left else 0)]
+        own = paths[at : at + next(left, 0)]
         if not own or any(path.pen is not pen or not path.closed for path in own):
             raise ReadError("the DXF does not hold the closed areas that it says")
         yield Region(tuple(own), pen)
         at += len(own)
-    if left:
+    if next(left, None) is not None:
         raise ReadError("the DXF says more areas than it holds")

@@ -8,6 +8,7 @@ from typing import Any
 
 import pytest
 
+from layout.plan import plan
 from templates_gen import kitfile
 from tests.commands import refused, run
 
@@ -87,7 +88,7 @@ def test_the_demo_yarns_suit_its_wrap_readings() -> None:
     assert yarns.weft.wrap is not None
     apart = 10 / (yarns.warp.soft.mm + yarns.weft.wrap.diameter.mm)
     assert 2.7 <= apart < 2.8
-    assert plan_of()["warnings"] == []
+    assert plan(kitfile.demo()).warnings == ()
 
 
 def test_only_names_are_enough(kit: Path) -> None:

@@ -13,10 +13,8 @@ from layout.amounts.warping import (
     TAIL,
     Side,
     heading_thread,
-    loose_warp,
-    supply,
-    warp_supply,
     warp_thread,
+    weight,
 )
 from layout.errors import FieldError
 from layout.figure import Figure, How, measured
@@ -31,18 +29,9 @@ def given_mm(value: float) -> Figure:
 
 
 def test_528_ends_of_four_yards_weigh_as_the_handbook_says() -> None:
-    """Weaving handbook: 528 ends x 4 yd of 3360 yd/lb cotton are 2112 yd and 0.629 lb."""
-    warp = loose_warp(528, 4 * 0.9144, yarn_of(3360, "yd/lb"))
-    assert warp.yards == pytest.approx(2112)
-    assert warp.ounces / 16 == pytest.approx(0.629, abs=0.0005)
-
-
-def test_both_systems_say_the_same() -> None:
-    """By definition: 1 yd = 0.9144 m, 1 lb = 453.59237 g, 16 oz a pound."""
-    one = supply(given_mm(914.4), yarn_of(10, "yd/lb").tex)
-    assert one.yards == pytest.approx(1)
-    assert one.ounces == pytest.approx(1.6)
-    assert one.grams == pytest.approx(45.359237)
+    """Weaving handbook: 528 ends x 4 yd of 3360 yd/lb cotton are 0.629 lb (of 453.59237 g, by definition)."""
+    grams = weight(given_mm(528 * 4 * 914.4), yarn_of(3360, "yd/lb").tex)
+    assert grams.value / 453.59237 == pytest.approx(0.629, abs=0.0005)
 
 
 def test_a_wide_frame_follows_the_rule_of_thumb() -> None:
@@ -82,7 +71,7 @@ def test_what_is_assumed_is_said() -> None:
     thread = warp_thread(given_mm(10_000), given_mm(1000))
     assert thread.how is How.ASSUMED
     assert {SPARE.because, STRETCH.because} <= set(thread.assumptions)
-    assert warp_supply(thread, yarn_of(200, "tex")).weight.how is How.ASSUMED
+    assert weight(thread, yarn_of(200, "tex").tex).how is How.ASSUMED
 
 
 @given(st.floats(100, 1e6), st.floats(0, 0.5))
@@ -122,7 +111,7 @@ def test_an_assumed_default_is_what_its_sentence_says(figure: Figure, said: str)
 
 def test_reasons_carry_the_right_numbers() -> None:
     """By hand: a kilometre of 250 tex; 10 % spare; 600 mm x 3 + 150 mm."""
-    assert supply(given_mm(1_000_000), yarn_of(250, "tex").tex).weight.because == "1000 m of 250 tex."
+    assert weight(given_mm(1_000_000), yarn_of(250, "tex").tex).because == "1000 m of 250 tex."
     assert "10 % spare" in warp_thread(given_mm(1000), _NONE).because
     narrow = heading_thread(200, 80, Side(40, 30, 20), given_mm(0.25))
     assert "750 mm only" in narrow.because

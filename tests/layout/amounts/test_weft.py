@@ -14,12 +14,10 @@ from scipy.optimize import brentq, minimize
 from strategies import filled_shares, not_positive
 
 from layout.amounts.weft import (
-    crimp_height,
     pick_length,
     picks_counted,
     picks_estimated,
     picks_from_beads,
-    spacing,
     take_up,
     take_up_measured,
 )
@@ -36,6 +34,16 @@ _TABLE = [(0.25, 1.031416), (0.4, 1.081122), (0.5, 1.127825), (0.6, 1.186101), (
 def thick(mm: float, kind: Kind = Kind.COMPRESSED) -> Diameter:
     """A diameter as given."""
     return Diameter(measured(mm, "Given."), kind)
+
+
+def spacing(length: float, diameters: float, angle: float) -> float:
+    """Peirce 1937, as restated by N. Balasubramanian: p = (l - D t) cos t + D sin t."""
+    return (length - diameters * angle) * math.cos(angle) + diameters * math.sin(angle)
+
+
+def crimp_height(length: float, diameters: float, angle: float) -> float:
+    """Peirce 1937, as restated by N. Balasubramanian: h = (l - D t) sin t + D (1 - cos t)."""
+    return (length - diameters * angle) * math.sin(angle) + diameters * (1 - math.cos(angle))
 
 
 @pytest.mark.parametrize(("filled", "ratio"), _TABLE)

@@ -19,13 +19,11 @@ from layout.amounts.weft_total import (
     scaled_from_sample,
     tails,
     weft_length,
-    weft_total,
     weight_warnings,
 )
 from layout.errors import FieldError
 from layout.figure import Figure, How, measured
 from layout.yarns.diameter import wrapped
-from layout.yarns.yarn import Strand, bundle, yarn_of
 
 _NONE = measured(0.0, "No take-up.")
 _INCH, _YARD = 25.4, 914.4
@@ -94,30 +92,17 @@ def test_shares_that_do_not_add_up_are_refused(shares: dict[str, float]) -> None
 
 @given(st.lists(st.integers(1, 50), min_size=1, max_size=6), st.integers(0, 30))
 def test_colours_add_up_to_the_whole_weft(weights: list[int], lengths: int) -> None:
-    """All colours' lengths are the weft and all tails; the weight follows the tex."""
+    """All colours' lengths are the weft and all tails."""
     total = sum(weights)
-    yarns = bundle([Strand(yarn_of(150, "tex"), 2)])
-    parts = [ColourPart(f"c{k}", Fraction(each, total), yarns, lengths) for k, each in enumerate(weights)]
-    made = weft_total(by_colour(given_figure(90_000), parts))
-    length = 90_000 + len(weights) * lengths * 50
-    assert made.length.value == pytest.approx(length)
-    assert made.grams == pytest.approx(length / 1e6 * 300)
-
-
-def test_a_bundle_of_three_takes_three_times_the_yarn() -> None:
-    """By hand: 60 % of 100 m in three strands are 180 m of yarn, and 60 m x 0.6 g."""
-    three = bundle([Strand(yarn_of(200, "tex"), 3, "madder")])
-    red, _ = by_colour(given_figure(100_000), [ColourPart("madder", 60, three), ColourPart("ash", 40, three)])
-    assert red.bundle.metres == pytest.approx(60)
-    assert red.strand.value == pytest.approx(180_000)
-    assert red.bundle.grams == pytest.approx(36)
+    parts = [ColourPart(f"c{k}", Fraction(each, total), lengths) for k, each in enumerate(weights)]
+    made = by_colour(given_figure(90_000), parts).values()
+    assert sum(laid.value for laid in made) == pytest.approx(90_000 + len(weights) * lengths * 50)
 
 
 def test_a_colour_named_twice_is_refused() -> None:
     """Two rows of one name would hide each other."""
-    one = bundle([Strand(yarn_of(200, "tex"))])
     with pytest.raises(FieldError, match="once"):
-        by_colour(given_figure(1000), [ColourPart("ash", 50, one), ColourPart("ash", 50, one)])
+        by_colour(given_figure(1000), [ColourPart("ash", 50), ColourPart("ash", 50)])
 
 
 def test_a_weighed_sample_scales_by_area() -> None:
@@ -159,12 +144,11 @@ def test_what_draws_in_never_grows(share: Fraction) -> None:
 
 
 def test_assumptions_reach_the_total() -> None:
-    """A soft diameter's upper bound is still named beside the weight of each colour."""
+    """A soft diameter's upper bound is still named beside the length of each colour."""
     wrap = wrapped(25.4, 24)
     weft = weft_length(240, 200, picks_counted(44, 50), take_up(4, wrap, wrap))
-    one = bundle([Strand(yarn_of(200, "tex"))])
-    (use,) = by_colour(weft, [ColourPart("ash", 1, one)])
-    assert "upper bound" in use.bundle.weight.assumptions[0]
+    (laid,) = by_colour(weft, [ColourPart("ash", 1)]).values()
+    assert "upper bound" in laid.assumptions[0]
 
 
 def test_reasons_carry_the_right_numbers() -> None:
@@ -172,9 +156,8 @@ def test_reasons_carry_the_right_numbers() -> None:
     length = weft_length(240, 200, given_figure(0.9), given_figure(0.2))
     assert length.because == "180 picks of 240 mm and 20 % take-up."
     assert "12 g on 100 cm2; this is 6 times as much" in scaled_from_sample(12, (100, 100), (240, 250)).because
-    one = bundle([Strand(yarn_of(200, "tex"))])
-    first, _ = by_colour(length, [ColourPart("ash", 60, one), ColourPart("madder", 40, one)])
-    assert first.bundle.length.because.startswith("60 % of the weft")
+    first, _ = by_colour(length, [ColourPart("ash", 60), ColourPart("madder", 40)]).values()
+    assert first.because.startswith("60 % of the weft")
 
 
 def test_christie_is_named_for_her_tail_only() -> None:

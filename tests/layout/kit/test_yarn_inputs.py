@@ -122,6 +122,13 @@ REFUSED: list[tuple[dict[str, Any], str, str]] = [
     ({"weft": {"colours": [{"name": "a", "share": 50}, {"name": "a", "share": 50}]}}, "weft.colours", "named once"),
     ({"weft": {"colours": [{"share": 50}]}}, "weft.colours[1]", "name and share"),
     ({"weft": {"colours": [{"name": "a", "share": -1}]}}, "weft.colours[1].share", "a number from 0 to 100"),
+    ({"weaving": {"height": "9 cm", "washed": {"before": "9 cm"}}}, "weaving.washed", "before and after"),
+    ({"weaving": {"height": "9 cm", "washed": {"before": "9 cm", "after": "10 cm"}}}, "weaving.washed.after", "9 cm"),
+    (
+        {"weaving": {"height": "9 cm", "washed": {"before": "9 cm", "after": "8 cm"}, "shrinkage": 0.1}},
+        "weaving.shrinkage",
+        "left out beside washed",
+    ),
     ({"weft": 5}, "weft", "table of keys"),
     ({"warp.count": 8}, "warp.count", "known keys"),
 ]

@@ -159,6 +159,13 @@ def test_what_shrinks_by_a_fifth_is_divided_and_never_added() -> None:
     assert found.for_finished_mm[1].value == pytest.approx(12.5 * 25.4)
 
 
+def test_shrinkage_can_be_measured_on_a_sample() -> None:
+    """CNCH again: 10 in that become 8 in, measured and no longer assumed."""
+    found = amounts_of(weaving__height="10 in", weaving__washed={"before": "10 in", "after": "8 in"})
+    assert found.finished_mm[1].value == pytest.approx(8 * 25.4)
+    assert found.finished_mm[1].how is How.COMPUTED
+
+
 def test_only_names_leave_out_what_cannot_be_known() -> None:
     """Yarns that are only called something have a length of warp; each figure that needs more says what to add."""
     found = amounts_of(warp=LEFT_OUT, weft=LEFT_OUT)

@@ -95,6 +95,29 @@ def test_where_the_warp_is_tied_off(kind: str, width: str, way: dict[str, Any]) 
     assert room - 4 * (3 - len(odd)) < warp.width <= room
 
 
+SYMMETRIC = ("wound", "notched", "notched already, every second", "pegged")
+
+
+@given(st.sampled_from(SYMMETRIC), widths, ways)
+def test_marks_are_symmetric(kind: str, width: str, way: dict[str, Any]) -> None:
+    """Tied off at the near end each frame end mirrors onto itself; at the far end, one mirrors onto the other."""
+    warp = warp_of(kind, width, **way)
+    near, far = set(warp.near), set(warp.far)
+    if warp.ends % 2 == 0 or warp.kind == "notched":
+        assert (near, far) == ({-x for x in near}, {-x for x in far})
+    else:
+        assert near == {-x for x in far}
+    assert set(warp.end_positions) == {-x for x in warp.end_positions}
+
+
+@given(st.sampled_from(list(KINDS)), widths, ways)
+def test_winding_from_the_right_mirrors_every_kind(kind: str, width: str, way: dict[str, Any]) -> None:
+    """Begun on the other side, marks and passes are mirrored, and the order of winding stays."""
+    left, right = (warp_of(kind, width, **way | {"start": side}) for side in ("left", "right"))
+    assert (left.near, left.far) == (tuple(-x for x in right.near), tuple(-x for x in right.far))
+    assert [each._replace(near=-each.near, far=-each.far) for each in left.passes] == list(right.passes)
+
+
 @given(st.sampled_from(list(KINDS)), widths, ways)
 def test_totals_are_counted_on_every_kind(kind: str, width: str, way: dict[str, Any]) -> None:
     """A total is the number of marks from the starting limit up to its line; one on the line counts for the next."""

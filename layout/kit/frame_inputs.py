@@ -1,0 +1,134 @@
+"""The inputs of the table [frame]: the ends of every kind, the size of the frame, and how strong it is."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+
+from layout.frames.bar import MODULI
+from layout.kit.spec import Input
+from layout.kit.spec import of_mm as _mm
+from layout.units import Length
+
+LONGEST = Length(Fraction(3000), "m")
+"""No frame, and nothing woven on it, is longer."""
+
+FRAME_INPUTS = (
+    Input(
+        "frame.ends",
+        "choice",
+        "What carries the warp at both ends of the frame.",
+        '"round bars"',
+        required=True,
+        choices=("round bars", "flat ends", "notched ends", "pegged ends"),
+    ),
+    Input("frame.bar_diameter", "length", "How thick round bars are.", '"15 mm"', low=_mm(4), high=_mm(120)),
+    Input(
+        "frame.thickness",
+        "length",
+        "How thick flat, notched or pegged ends are, from face to back.",
+        '"18 mm"',
+        low=_mm(2),
+        high=_mm(120),
+    ),
+    Input(
+        "frame.edge_radius",
+        "length",
+        "How far the edges of flat ends are rounded; left out, they are square.",
+        '"3 mm"',
+        low=_mm(0),
+        high=_mm(60),
+    ),
+    Input(
+        "frame.notch_width",
+        "length",
+        "How wide the notches of notched ends are.",
+        '"1.5 mm"',
+        low=Length(Fraction(1, 2)),
+        high=_mm(20),
+    ),
+    Input(
+        "frame.notch_depth",
+        "length",
+        "How deep the notches are, from the outer edge.",
+        '"6 mm"',
+        low=_mm(1),
+        high=_mm(60),
+    ),
+    Input(
+        "frame.notch_density",
+        "density",
+        "How close the notches of a bar are that is there already; left out, the bar is still to be notched.",
+        '"4 per cm"',
+    ),
+    Input("frame.peg_diameter", "length", "How thick the pegs are.", '"3 mm"', low=_mm(1), high=_mm(25)),
+    Input(
+        "frame.row_distance",
+        "length",
+        "From the inner row of pegs to the outer one, centre to centre.",
+        '"12 mm"',
+        low=_mm(2),
+        high=_mm(200),
+    ),
+    Input(
+        "frame.edge_distance",
+        "length",
+        "From the outer edge of a frame end to the centres of its outer row of pegs.",
+        '"10 mm"',
+        low=_mm(2),
+        high=_mm(200),
+    ),
+    Input(
+        "frame.outer_width",
+        "length",
+        "The whole frame from side to side.",
+        '"40 cm"',
+        required=True,
+        low=_mm(40),
+        high=LONGEST,
+    ),
+    Input(
+        "frame.outer_height",
+        "length",
+        "The whole frame from end to end.",
+        '"55 cm"',
+        required=True,
+        low=_mm(40),
+        high=LONGEST,
+    ),
+    Input(
+        "frame.side_width",
+        "length",
+        "How wide each side piece is, seen from the face.",
+        '"30 mm"',
+        required=True,
+        low=_mm(0),
+        high=_mm(1500),
+    ),
+    Input(
+        "frame.margin",
+        "length",
+        "What stays free between a side piece and the weaving.",
+        '"15 mm"',
+        default="10 mm",
+        low=_mm(3),
+        high=_mm(1500),
+    ),
+    Input("frame.tension", "force", "How hard one thread of the warp pulls; left out, 1.5 N is assumed.", '"150 g"'),
+    Input("frame.material", "choice", "What the frame ends are made of.", '"beech"', choices=tuple(MODULI)),
+    Input(
+        "frame.bar_bore",
+        "length",
+        "How wide round bars that are tubes are inside.",
+        '"12 mm"',
+        low=_mm(0),
+        high=_mm(119),
+    ),
+    Input(
+        "frame.end_width",
+        "length",
+        "How wide frame ends that are boards are, from their outer edge toward the weaving.",
+        '"40 mm"',
+        low=_mm(4),
+        high=_mm(500),
+    ),
+)
