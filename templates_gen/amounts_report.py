@@ -19,7 +19,8 @@ def amounts_values(amounts: Amounts) -> dict[str, object]:
     values: dict[str, object] = {name: figure and figure.value for name, figure in amounts.figures.items()}
     obtained = {name: figure and figure.how.value for name, figure in amounts.figures.items()}
     colours = amounts.weft_by_colour
-    values["weft_by_colour"] = {each.name: {"m": each.length_m.value, "g": each.weight_g.value} for each in colours}
+    by_name = {each.name: {"m": each.length_m.value, "g": each.weight_g.value} for each in colours}
+    values["weft_by_colour"] = by_name or None
     obtained["weft_by_colour"] = colours[0].weight_g.how.value if colours else None
     return {**values, "obtained": obtained}
 

@@ -28,6 +28,7 @@ from layout.errors import FieldError
 from layout.figure import Figure, assumed, computed, measured
 from layout.frames.frame import FlatEnd, NotchedEnd, RoundBar
 from layout.kit.kit import Kit
+from layout.limits import plain
 from layout.reckoning.known import stated
 from layout.units import Length, mm_in, say_length
 from layout.warps.warp import Warp
@@ -111,7 +112,15 @@ def _weavable(kit: Kit, inner: Fraction, room: Room, wide: Figure) -> Figure:
         higher = _said(Length(least.mm + 200, outer.unit))
         raise FieldError("frame.outer_height", needed, say_length(outer), f'outer_height = "{higher}"')
     found = weavable_height(inner, room)
-    return computed(found.value, found.because, found, wide)
+    return computed(found.value, _less(inner, room), found, wide)
+
+
+def _less(inner: Fraction, room: Room) -> str:
+    """What is taken off the height between the ends, in numbers."""
+    taken = [f"2 x {plain(room.heading.value)} mm of heading"]
+    if room.apart.value:
+        taken.append(f"2 x {plain(room.apart.value)} mm where the layers come together")
+    return f"{plain(inner)} mm less {', '.join(taken)}, {plain(room.hand.value)} mm for the hand."
 
 
 def _check(kit: Kit, weavable: Figure) -> None:
