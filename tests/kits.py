@@ -14,7 +14,8 @@ from layout.parts.strip import strip
 from layout.plan import Plan, plan
 from layout.products import PRODUCTS, suiting
 from layout.warps.warp import End
-from templates_gen import fonts
+from templates_gen import fonts, kitfile
+from templates_gen.outputs import Outputs
 
 _VALUES: dict[str, object] = {
     "version": 1,
@@ -75,13 +76,6 @@ KINDS: dict[str, dict[str, object]] = {
 """One kit of every kind of frame, and of every way in which it may be used."""
 
 
-FILES = (
-    *(f"{name}.{form}" for name in ("strip-near", "strip-far", "wrap-gauge") for form in ("pdf", "svg")),
-    "kit.pdf",
-)
-"""What is made of a kit on round bars, in order."""
-
-
 @cache
 def font_metrics() -> FontMetrics:
     """The measures of the print font."""
@@ -123,3 +117,10 @@ def layings_of(planned: Plan) -> list[Laying]:
 def sheets_of(planned: Plan) -> tuple[Printed, ...]:
     """Every printed sheet of a plan."""
     return printed(planned, layings_of(planned), font_metrics())
+
+
+FILES = Outputs(plan_of(), font_metrics()).files
+"""What is made of this kit, in order (`templates_gen.verify.whole` tells once more what must be there)."""
+
+DEMO_FILES = Outputs(plan(kitfile.demo()), font_metrics()).files
+"""What is made of the demo kit, which has a weaving grid too."""
