@@ -1,4 +1,4 @@
-"""DXF files against one typed by hand and ezdxf's own reading; and what the reader must refuse."""
+"""DXF files against one typed by hand and the readings of ezdxf and GDAL; and what the reader must refuse."""
 
 from __future__ import annotations
 
@@ -8,7 +8,9 @@ from itertools import pairwise
 from pathlib import Path as FilePath
 
 import ezdxf
+import pyogrio
 import pytest
+import shapely
 from cut_plates import ABOUT, OPERATIONS, RING, SCORES, P, plate
 from damage import refuses
 from ezdxf import path as ezdxf_path
@@ -226,3 +228,41 @@ def test_the_order_of_work_is_the_order_of_the_file() -> None:
     assert order == ["engrave"] * 2 + ["score"] * len(SCORES) + ["cut"] * 3 + ["reference"] * 7
     corners = [len(each) for each in opened(write([plate()], ABOUT)).modelspace() if each.dxf.layer == "cut"]
     assert corners == [10, 8, 12]  # of the slot, the hole and the outline
+
+
+# --- GDAL, which shares no code with ezdxf
+
+
+def seen_by_gdal(folder: FilePath, data: bytes) -> list[tuple[str, shapely.Geometry]]:
+    """Every line of a file with its layer, as GDAL's DXF driver has it, arcs in steps of a quarter of a degree."""
+    file = folder / "plate.dxf"
+    file.write_bytes(data)
+    pyogrio.set_gdal_config_options({"OGR_ARC_STEPSIZE": 0.25})
+    meta, _, lines, fields = pyogrio.raw.read(file)
+    named = fields[list(meta["fields"]).index("Layer")]
+    return list(zip(named, shapely.from_wkb(lines), strict=True))
+
+
+def test_gdal_finds_every_outline_where_it_was_drawn(tmp_path: FilePath) -> None:
+    """Layers, order, closings, corners and the middles of arcs, to a micrometre."""
+    found = seen_by_gdal(tmp_path, write([plate()], ABOUT))
+    layers = {Pen.ENGRAVE: "engrave", Pen.SCORE: "score", Pen.THROUGH: "cut", Pen.REFERENCE: "reference"}
+    drawn = [path for shape in plate().shapes for path in (shape.contours if shape is RING else (shape,))]
+    assert [layer for layer, _ in found] == [layers[path.pen] for path in drawn]
+    for (_, seen), path in zip(found, drawn, strict=True):
+        assert isinstance(path, Path)
+        assert shapely.is_closed(seen) == path.closed
+        places = [*path.points(), *(step.through for step in path.steps if step.through)]
+        assert max(seen.distance(shapely.Point(place)) for place in places) < 0.001
+
+
+def test_gdal_measures_what_was_drawn(tmp_path: FilePath) -> None:
+    """The slot of 20 mm between half circles of 3 mm, the hole of 4 mm, the plate of 100 x 40 mm with r = 5 mm."""
+    cuts = [seen for layer, seen in seen_by_gdal(tmp_path, write([plate()], ABOUT)) if layer == "cut"]
+    areas = [shapely.Polygon(seen.coords).area for seen in cuts]
+    assert areas == pytest.approx([120 + 9 * math.pi, 16 * math.pi, 4000 - (100 - 25 * math.pi)], abs=0.01)
+    assert [seen.bounds for seen in cuts] == [
+        pytest.approx((17, 10, 43, 16), abs=1e-6),
+        pytest.approx((56, 9, 64, 17), abs=1e-6),
+        pytest.approx((0, 0, 100, 40), abs=1e-6),
+    ]
