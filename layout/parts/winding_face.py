@@ -35,7 +35,7 @@ class Face:
     def of(cls, plan: Plan, scale: Scale) -> Face:
         """The face of a plan's frame, drawn in that size."""
         kind = plan.warp.kind
-        return cls(plan, scale, course(plan.warp, scale.step(kind), scale.most(kind), scale.gap))
+        return cls(plan, scale, course(plan.warp, scale.step(kind), scale.shown, scale.gap))
 
     def height(self, end: End) -> float:
         """The y of the outermost line of a frame end."""

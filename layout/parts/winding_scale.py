@@ -14,13 +14,14 @@ class Scale:
     """How large everything is drawn.
 
     A pitch is one of `steps` wide (wound, or on the face alone); so many passes are `shown` before and after a `gap`,
-    whose break lines stand `inset` within it. `reach` is the height from outermost line to outermost line, `inner` the
-    width between the sides, each `side` wide and `past` longer than the frame ends, which are `bar` high. Words stand
-    in rows of `row`. The side view lies `apart` from the frame and takes `beside`.
+    whose break lines stand `inset` within it, past the most that a pass leans out (half a pitch). `reach` is the height
+    from outermost line to outermost line, `inner` the width between the sides, each `side` wide and `past` longer than
+    the frame ends, which are `bar` high. Words stand in rows of `row`. The side view lies `apart` from the frame and
+    takes `beside`.
     """
 
     steps: tuple[float, float]
-    shown: tuple[int, int]
+    shown: int
     gap: float
     inset: float
     reach: float
@@ -37,10 +38,6 @@ class Scale:
         """The width of a pitch."""
         return self.steps[kind != "wound"]
 
-    def most(self, kind: Kind) -> int:
-        """How many passes are drawn on either side of a gap."""
-        return self.shown[kind != "wound"]
-
     @property
     def outer(self) -> float:
         """The width of the whole frame."""
@@ -55,8 +52,8 @@ class Scale:
 
 
 FULL = Scale(
-    steps=(4.0, 5.5),
-    shown=(8, 6),
+    steps=(4.0, 4.5),
+    shown=8,
     gap=24.0,
     inset=2.5,
     reach=96.0,
@@ -71,9 +68,9 @@ FULL = Scale(
 )
 LOW = Scale(
     steps=(3.5, 3.5),
-    shown=(4, 4),
-    gap=16.0,
-    inset=1.0,
+    shown=4,
+    gap=18.0,
+    inset=2.25,
     reach=36.0,
     inner=54.0,
     side=3.0,

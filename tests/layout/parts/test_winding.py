@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from itertools import pairwise
+
 import pytest
 from golden import listed, matches
 from kits import font_metrics, plan_of
@@ -11,6 +13,8 @@ from layout.drawing.pens import Pen
 from layout.drawing.shapes import Path, Point, Region, Text
 from layout.drawing.sheet import Part
 from layout.parts.winding import winding
+from layout.parts.winding_face import Face
+from layout.parts.winding_scale import FULL, LOW
 
 GOLDEN: dict[str, tuple[dict[str, object], bool]] = {
     **{f"winding-{kind.replace(' ', '-')}": (changes, False) for kind, changes in KINDS.items()},
@@ -108,3 +112,16 @@ def test_knots_stand_on_the_face_of_their_ends(name: str) -> None:
     assert abs(on.y - near) < abs(on.y - far)
     assert (abs(off.y - near) < abs(off.y - far)) == (plan.warp.ends % 2 == 0)
     assert (off.x - on.x) * plan.warp.toward >= 0  # two ends in a pair of notches begin and end in one
+
+
+@pytest.mark.parametrize("name", EVERY)
+@pytest.mark.parametrize("low", [False, True])
+def test_no_pass_leans_into_the_gap(name: str, *, low: bool) -> None:
+    """Every end of a drawn pass lies between a side of the frame and a break line."""
+    face = Face.of(plan_of(EVERY[name]), LOW if low else FULL)
+    spans, inner = face.spans, face.scale.inner / 2
+    edges = [-inner, *(x for one, other in pairwise(spans) for x in (one[1], other[0])), inner]
+    rooms = list(zip(edges[::2], edges[1::2], strict=True))
+    for leg in face.way.legs:
+        for x in (leg.near, leg.far):
+            assert any(left < x < right for left, right in rooms)
