@@ -72,14 +72,15 @@ def comb_blank(
         outline([*body, *teeth.corners()]),
         datum,
         holes=(circle(hole, HOLE, Pen.THROUGH),),
-        scores=tuple(_scored(mark) for mark in scored),
+        scores=tuple(scored_line(mark) for mark in scored),
         words=tuple(_rows(rows, size, left + _SIDE, metrics)),
         notes=tuple(notes),
         grain="y",
     )
 
 
-def _scored(mark: Mark) -> Path:
+def scored_line(mark: Mark) -> Path:
+    """A mark as it is drawn, below roots at y = 0."""
     return line(Point(mark.x, -MARK_FROM), Point(mark.x, -MARK_FROM - mark.length), Pen.SCORE)
 
 

@@ -14,7 +14,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from layout.cutting.outline import area, turned_back
-from layout.drawing.arcs import halved, turn
+from layout.drawing.arcs import halfway, halved, turn
 from layout.drawing.shapes import Path, Point, Step
 from layout.errors import FieldError, LayoutError
 
@@ -71,7 +71,11 @@ def _moved(path: Path, kerf: Kerf) -> Path:
     corners = [_corner(sides[k - 1], side, kerf) for k, side in enumerate(sides)]
     steps = []
     for k, side in enumerate(sides):
-        step = Step(corners[(k + 1) % len(sides)], side.through and _plus(side.through, kerf.out(side.middle)))
+        there = corners[(k + 1) % len(sides)]
+        through = side.through and _plus(side.through, kerf.out(side.middle))
+        if through and kerf.x != kerf.y:
+            through = halfway(corners[k], through, there)
+        step = Step(there, through)
         _check(side, corners[k], step, kerf)
         steps.append(step)
     if steps[-1].through is None:

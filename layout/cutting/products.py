@@ -6,6 +6,10 @@ from collections.abc import Callable, Mapping
 from typing import NamedTuple
 
 from layout.cutting.comb import comb
+from layout.cutting.end_bars import end_bar
+from layout.cutting.gauge_board import gauge_board
+from layout.cutting.guide_bar import guide_bar
+from layout.cutting.peg_jig import peg_jig
 from layout.cutting.reference import reference_square
 from layout.cutting.shed_stick import shed_stick
 from layout.cutting.stock import Stock
@@ -14,7 +18,9 @@ from layout.cutting.winding_comb import winding_comb
 from layout.drawing.metrics import FontMetrics
 from layout.drawing.sheet import Part
 from layout.errors import FieldError
+from layout.frames.frame import NotchedEnd
 from layout.plan import Plan
+from layout.warps.warp import End
 
 Builds = Callable[[Plan, Stock, FontMetrics], tuple[Part, ...]]
 """Makes the parts of a product as they lie on the stock; FieldError, in one sentence, where that cannot be."""
@@ -41,21 +47,29 @@ def turns(stock: Stock) -> tuple[int, ...]:
     return (0, 90) if stock.grain == "none" and stock.kerf_x == stock.kerf_y else (0,)
 
 
-def _wound(plan: Plan) -> bool:
-    return plan.warp.kind == "wound"
+def _both(build: Callable[[Plan, End, Stock, FontMetrics], Part]) -> Builds:
+    """A product with a part for each frame end."""
+    return lambda plan, stock, metrics: (build(plan, "near", stock, metrics), build(plan, "far", stock, metrics))
+
+
+def _one(build: Callable[[Plan, Stock, FontMetrics], Part]) -> Builds:
+    return lambda plan, stock, metrics: (build(plan, stock, metrics),)
+
+
+def _to_be_notched(plan: Plan) -> bool:
+    ends = plan.kit.frame.ends
+    return isinstance(ends, NotchedEnd) and ends.density is None
 
 
 CUT_PRODUCTS: Mapping[str, CutProduct] = {
-    "comb": CutProduct(lambda plan, stock, metrics: (comb(plan, stock, metrics),)),
-    "winding-comb": CutProduct(
-        lambda plan, stock, metrics: (
-            winding_comb(plan, "near", stock, metrics),
-            winding_comb(plan, "far", stock, metrics),
-        ),
-        _wound,
-    ),
-    "shed-stick": CutProduct(lambda plan, stock, metrics: (shed_stick(plan, stock, metrics),)),
-    "trial-cut": CutProduct(lambda plan, stock, metrics: (trial_cut(plan, stock, metrics),)),
+    "comb": CutProduct(_one(comb)),
+    "winding-comb": CutProduct(_both(winding_comb), lambda plan: plan.warp.kind == "wound"),
+    "wrap-gauge-cut": CutProduct(_one(gauge_board)),
+    "spacing-guide-cut": CutProduct(_one(guide_bar)),
+    "shed-stick": CutProduct(_one(shed_stick)),
+    "end-bars": CutProduct(_both(end_bar), _to_be_notched),
+    "peg-jig": CutProduct(_both(peg_jig), lambda plan: plan.warp.kind == "pegged"),
+    "trial-cut": CutProduct(_one(trial_cut)),
 }
 """Everything that can be cut, in the order of its files."""
 

@@ -45,19 +45,24 @@ class Teeth:
         return self.centres[-1] + self.slot / 2 + self.end
 
     def corners(self) -> list[Corner]:
-        """The edge from the upper right tip to the upper left one; slots and tips are rounded.
+        """Its upper edge."""
+        return toothed_edge(self.centres, self.slot, (self.left, self.right), self.length)
 
-        The roots of the teeth lie at y = 0, their tips at y = `length`.
-        """
-        half, top = self.slot / 2, self.length
-        walls = [self.left, *(side for x in self.centres for side in (x - half, x + half)), self.right]
-        root = min(half, top / 2)
-        found: list[Corner] = []
-        for k, (left, right) in enumerate(pairwise(walls)):
-            radius = root if k % 2 else min((right - left) / 2, top / 2)
-            height = 0.0 if k % 2 else top
-            found += [Corner(left, height, radius), Corner(right, height, radius)]
-        return found[::-1]
+
+def toothed_edge(centres: Sequence[float], slot: float, sides: tuple[float, float], length: float) -> list[Corner]:
+    """The edge from the upper right tip to the upper left one, between `sides`; slots and tips are rounded.
+
+    The roots of the teeth lie at y = 0, their tips at y = `length`.
+    """
+    half = slot / 2
+    walls = [sides[0], *(side for x in centres for side in (x - half, x + half)), sides[1]]
+    root = min(half, length / 2)
+    found: list[Corner] = []
+    for k, (left, right) in enumerate(pairwise(walls)):
+        radius = root if k % 2 else min((right - left) / 2, length / 2)
+        height = 0.0 if k % 2 else length
+        found += [Corner(left, height, radius), Corner(right, height, radius)]
+    return found[::-1]
 
 
 def slot_for(plan: Plan, stock: Stock) -> tuple[float, str]:

@@ -28,7 +28,7 @@ def winding_comb(plan: Plan, end: End, stock: Stock, metrics: FontMetrics) -> Pa
     limit = float(warp.width / 2)
     units = [float(x) for x, _ in warp.unit_lines(end)]
     words = [plan.kit.name, f"winding comb, {end} end \N{MIDDLE DOT} {plan.sett_words}"]
-    notes = (_use(end), *said_of(teeth, stock), SMALL_PART)
+    notes = (_use(plan, end), *said_of(teeth, stock), SMALL_PART)
     scored = marks(0.0, units, (-limit, limit))
     blank = comb_blank(f"winding-comb-{end}", f"Winding comb, {end} end", teeth, scored, words, notes, stock, metrics)
     return cut_part(blank, stock)
@@ -42,9 +42,10 @@ def winds_of(plan: Plan, end: End, stock: Stock) -> Teeth:
     return teeth_at(contacts, float(warp.spacing), slot, why, stock)
 
 
-def _use(end: End) -> str:
-    ends = " (at both its ends the slots hold the tie-on and the tie-off)" if end == "near" else ""
+def _use(plan: Plan, end: End) -> str:
+    where = "bottom" if (end == "near") == (plan.kit.weaving.near_end == "bottom") else "top"
+    ends = " (the outer slots hold the tie-on and the tie-off)" if end == "near" else ""
     return (
-        f"Fasten it along the {end} end, teeth outward and engraved side to the face; every wind lies in the next "
-        f"slot{ends}. Long scored lines are the limits of the weaving, shorter ones the marking units."
+        f"Fasten it to the face of the frame's {where} as it stands before you, teeth up and words to you; every wind "
+        f"lies in the next slot{ends}. Long scored lines are the limits of the weaving, shorter ones the marking units."
     )

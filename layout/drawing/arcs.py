@@ -29,6 +29,13 @@ def arc_length(start: Point, through: Point, end: Point) -> float:
     return math.dist(start, end) if angle < _STRAIGHT else radius(start, through, end) * angle
 
 
+def halfway(start: Point, through: Point, end: Point) -> Point:
+    """The middle of the arc, wherever on it `through` lies: off the chord by chord / 2 tan(turn / 4), to its right."""
+    off = math.tan(turn(start, through, end) / 4) / 2
+    dx, dy = end.x - start.x, end.y - start.y
+    return Point((start.x + end.x) / 2 + dy * off, (start.y + end.y) / 2 - dx * off)
+
+
 def halved(start: Point, through: Point, end: Point) -> tuple[Step, Step]:
     """The same arc in two steps that meet at `through`, each with a point of its own in its middle."""
     return Step(through, _middle(start, through, end)), Step(end, _middle(through, end, start))

@@ -10,7 +10,9 @@ from layout.drawing.shapes import Path
 from layout.drawing.sheet import Piece, Sheet
 from layout.plan import Plan
 from templates_gen.verify.compare import Findings
+from templates_gen.verify.cut_bars import prove_end_bar, prove_peg_jig
 from templates_gen.verify.cut_combs import prove_comb, prove_winding_comb
+from templates_gen.verify.cut_gauges import prove_gauge, prove_guide
 from templates_gen.verify.cut_job import prove_facts, prove_safety
 from templates_gen.verify.cut_pictures import prove_picture
 from templates_gen.verify.cut_sticks import prove_shed_stick, prove_square
@@ -24,6 +26,12 @@ CUT_PROOFS: Mapping[str, Callable[[Plan, Stock, Seen], Findings]] = {
     "winding-comb-far": prove_winding_comb,
     "shed-stick": prove_shed_stick,
     "trial-cut": prove_trial_cut,
+    "wrap-gauge-cut": prove_gauge,
+    "spacing-guide-cut": prove_guide,
+    "end-bar-near": prove_end_bar,
+    "end-bar-far": prove_end_bar,
+    "peg-jig-near": prove_peg_jig,
+    "peg-jig-far": prove_peg_jig,
     "reference-square": prove_square,
     "job-facts": prove_facts,
     "job-safety": prove_safety,

@@ -19,7 +19,7 @@ _NARROWEST, _SLENDER = 1.0, 3.0  # mm; how often its width a tooth may be long: 
 
 def prove_comb(plan: Plan, stock: Stock, seen: Seen) -> Findings:
     """A slot for every end, or for every second one where the teeth would else be too narrow."""
-    wanted = _wanted(plan)
+    wanted = wanted_of(plan)
     pitch = 1 / plan.warp.sett.per_mm
     low, high = wanted.limits
     count = int((high - low) / pitch)
@@ -30,13 +30,14 @@ def prove_comb(plan: Plan, stock: Stock, seen: Seen) -> Findings:
 
 def prove_winding_comb(plan: Plan, stock: Stock, seen: Seen) -> Findings:
     """A slot for every mark of the winds on that end."""
-    wanted = _wanted(plan)
+    wanted = wanted_of(plan)
     end = seen.part.name.rpartition("-")[2]
     contacts = sorted(wanted.near if end == "near" else wanted.far)
     return _comb(contacts, 2 / plan.warp.sett.per_mm, wanted, end, plan, CutSeen(seen, stock, "y"))
 
 
-def _wanted(plan: Plan) -> Expected:
+def wanted_of(plan: Plan) -> Expected:
+    """The marks of the kit at the sett that was taken."""
     sett = plan.warp.sett
     return expected(plan.kit, sett.per_mm, sett.unit.mm)
 

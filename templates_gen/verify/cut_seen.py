@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
+from typing import NamedTuple
 
 from layout.cutting.stock import Stock
 from layout.drawing.pens import Pen
@@ -61,9 +62,44 @@ def ys(path: Path) -> list[float]:
     return [point.y for point in path.points()]
 
 
+class Side(NamedTuple):
+    """A straight side that stands upright: its x, and from where to where it reaches up."""
+
+    x: float
+    low: float
+    high: float
+
+
+def upright_sides(paths: Sequence[Path]) -> list[Side]:
+    """Every straight side that stands upright, from left to right."""
+    pairs = [pair for path in paths for pair in _straight(path)]
+    return sorted(
+        Side(one.x, min(one.y, other.y), max(one.y, other.y)) for one, other in pairs if abs(one.x - other.x) < _UPRIGHT
+    )
+
+
 def uprights(paths: Sequence[Path]) -> list[float]:
-    """The x of every straight side that stands upright, from left to right."""
-    return sorted(start.x for path in paths for start, end in _straight(path) if abs(start.x - end.x) < _UPRIGHT)
+    """The x of every such side."""
+    return [side.x for side in upright_sides(paths)]
+
+
+class Round(NamedTuple):
+    """A closed curve: its middle, and what it measures across and up."""
+
+    x: float
+    y: float
+    across: float
+    up: float
+
+
+def rounds(paths: Sequence[Path]) -> list[Round]:
+    """Every closed path of nothing but arcs, from left to right."""
+    found = []
+    for path in paths:
+        if path.closed and all(through for _, through in path.steps):
+            (left, *_, right), (low, *_, high) = sorted(xs(path)), sorted(ys(path))
+            found.append(Round((left + right) / 2, (low + high) / 2, right - left, high - low))
+    return sorted(found)
 
 
 def _straight(path: Path) -> Iterator[tuple[Point, Point]]:

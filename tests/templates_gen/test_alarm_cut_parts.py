@@ -237,3 +237,52 @@ def test_a_builder_of_teeth_across_the_grain_rings(monkeypatch: pytest.MonkeyPat
     monkeypatch.setattr(blank_module, "turned", lambda *_: False)
     assert _said(found("comb", STOCKS["x"]))
     assert not _said(found("comb", STOCKS["y"]))
+
+
+OTHERS: dict[str, dict[str, object]] = {
+    "wrap-gauge-cut": CHANGES,
+    "spacing-guide-cut": CHANGES,
+    "end-bars": NOTCHED,
+    "peg-jig": PEGGED,
+}
+
+
+@pytest.mark.parametrize("name", OTHERS)
+@pytest.mark.parametrize("grain", ["x", "y"])
+def test_bars_and_gauges_drawn_for_another_kerf_ring(name: str, grain: str, monkeypatch: pytest.MonkeyPatch) -> None:
+    """The kerf forgotten, or its two ways mistaken for each other (a guide is scored, where no kerf matters)."""
+    for wrong in (lambda *_: Kerf(0, 0), lambda x, y: Kerf(y, x)):
+        monkeypatch.setattr(blank_module, "Kerf", wrong)
+        said = _said(found(name, STOCKS[grain], of=plan_of(OTHERS[name])))
+        assert bool(said) == (name != "spacing-guide-cut")
+
+
+@pytest.mark.parametrize(
+    ("name", "where", "wrong", "says"),
+    [
+        (
+            "wrap-gauge-cut",
+            "gauge_board.WINDOWS",
+            ((25.4, "1 in"), (50.8, "2 in"), (50.01, "5 cm")),
+            "a window is 10.0",
+        ),
+        ("spacing-guide-cut", "guide_bar.TEN", 5.0, "tenth marks where"),
+        ("spacing-guide-cut", "guide_bar.FACE", 3.0, "marks on the face where"),
+        ("end-bars", "end_bars.toothed_edge", None, "a notch wall is 10.0"),
+        ("end-bars", "end_bars._HOLE", 2.01, "a size of a screw hole is 20.0"),
+        ("peg-jig", "peg_jig.way_up", lambda *_: 1, "a row of holes is 12000.0"),
+        ("peg-jig", "peg_jig.in_outer_row", lambda number: number % 2 == 0, "a row of holes is 12000.0"),
+    ],
+)
+def test_bars_and_gauges_from_a_wrong_builder_ring(
+    name: str, where: str, wrong: object, says: str, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """Windows, marks, notches and holes that are wrong in drawing and plan alike."""
+    if wrong is None:
+        honest = teeth_module.toothed_edge
+
+        def wrong(centres: list[float], *rest: object) -> object:
+            return honest([x + 0.01 for x in centres], *rest)  # type: ignore[arg-type]
+
+    monkeypatch.setattr(f"layout.cutting.{where}", wrong)
+    assert says in _said(found(name, STOCKS["x"], of=plan_of(OTHERS[name])))

@@ -10,9 +10,9 @@ import shapely
 from beams import cuts_of, made_of
 from cut_plans import drawn_area, parts_of, stock_with
 from ink import corners
-from kits import font_metrics, plan_of
+from kits import NOTCHED, PEGGED, font_metrics, plan_of
 
-from layout.cutting.products import CUT_PRODUCTS, cut_suiting, turns, why_not
+from layout.cutting.products import cut_suiting, turns, why_not
 from layout.cutting.reference import reference_square
 from layout.cutting.stock import Stock
 from layout.drawing.pens import Pen
@@ -26,6 +26,8 @@ PLANS: tuple[dict[str, object], ...] = (
     {"weaving.width": "20 mm", "name": "A rather long name of a frame, in words"},
     {"sett.given": "4 ends/cm", "weaving.start": "right", "name": "W" * 40},
     {"weaving.slant": "face straight", "weaving.width": "36 mm"},
+    NOTCHED | {"weaving.width": "60 mm"},
+    PEGGED | {"weaving.tie_off": "far end", "weaving.near_end": "top"},
 )
 STOCKS: tuple[dict[str, object], ...] = (
     {"grain": "x"},
@@ -138,6 +140,8 @@ def test_the_reference_square_measures_50_mm_and_nothing_runs_it() -> None:
 def test_a_product_says_why_it_cannot_be_cut() -> None:
     """Nothing is dropped without a word: the refusal, or nothing where all is well."""
     planned, metrics = plan_of(), font_metrics()
-    assert all(why_not(name, planned, stock_with(), metrics) is None for name in CUT_PRODUCTS)
+    assert all(why_not(name, planned, stock_with(), metrics) is None for name in cut_suiting(planned))
+    assert "notched ends that are still to be made" in str(why_not("end-bars", planned, stock_with(), metrics))
+    assert "pegged ends" in str(why_not("peg-jig", planned, stock_with(), metrics))
     refused = why_not("shed-stick", planned, stock_with(grain="x", width=400.0), metrics)
     assert str(refused).startswith("sheet.width: needs at least 481 mm for the shed stick")

@@ -1,0 +1,108 @@
+"""Notched bars for the ends of a frame: one notch for every end, as the kit says they are wide and deep.
+
+A bar is drawn with its notches up. The end that stands at the bottom has its notches below, so its bar is drawn turned
+half round: what lies to the left on the frame lies to the right on the drawing.
+"""
+
+from __future__ import annotations
+
+from math import ceil
+
+from layout.cutting.blank import SMALL_PART, Blank, cut_part
+from layout.cutting.comb_body import marks, scored_line
+from layout.cutting.kerf import Kerf, too_wide
+from layout.cutting.outline import Corner, outline
+from layout.cutting.stock import Stock
+from layout.cutting.strength import LEAST, SLENDER
+from layout.cutting.teeth import toothed_edge
+from layout.drawing.metrics import FontMetrics
+from layout.drawing.pens import Pen
+from layout.drawing.shapes import Path, Point, Text, circle
+from layout.drawing.sheet import Part
+from layout.drawing.typeset import LEAD, wrap
+from layout.errors import FieldError
+from layout.frames.frame import NotchedEnd
+from layout.plan import Plan
+from layout.warps.warp import End
+
+BODY = 30.0
+"""How wide a bar is below the ground of its notches, in mm."""
+
+_HOLE, _CORNER, _CROSS, _WORDS, _SIDE = 2.0, 5.0, 4.0, 16.0, 8.0
+
+
+def end_bar(plan: Plan, end: End, stock: Stock, metrics: FontMetrics) -> Part:
+    """The bar of one frame end, its teeth along the face grain. FieldError where they would break or do not fit."""
+    ends = _notched(plan)
+    depth, notch, half = (float(mm) for mm in (ends.notch_depth.mm, ends.notch_width.mm, _width(plan) / 2))
+    tooth = float(plan.warp.spacing) - notch
+    _check(tooth, notch, depth, stock)
+    flip = way_up(plan, end)
+    edge = toothed_edge(sorted(flip * float(x) for x in plan.warp.marks(end)), notch, (-half, half), depth)
+    limit = float(plan.warp.width / 2)
+    units = [flip * float(x) for x, _ in plan.warp.unit_lines(end)]
+    low = -BODY + _CORNER + 1.0
+    words, *_ = wrap(f"{plan.kit.name} \N{MIDDLE DOT} {end} end", LEAD, 2 * half - 4 * _SIDE, metrics)
+    blank = Blank(
+        f"end-bar-{end}",
+        f"Notched bar, {end} end",
+        outline([Corner(-half, -BODY, _CORNER), Corner(half, -BODY, _CORNER), *edge]),
+        (Point(-half + _CROSS, low), Point(half - _CROSS, low), Point(-half + _CROSS, -_CROSS)),
+        holes=_screw_holes(plan, stock),
+        scores=tuple(scored_line(mark) for mark in marks(0.0, units, (-limit, limit))),
+        words=(Text(Point(-metrics.width(words, LEAD) / 2, -_WORDS), LEAD, words, pen=Pen.ENGRAVE),),
+        notes=(_use(plan, end, stock), *_care(tooth, stock), SMALL_PART),
+        grain="y",
+    )
+    return cut_part(blank, stock)
+
+
+def way_up(plan: Plan, end: End) -> int:
+    """+1 where the outer edge of an end lies above as the frame stands, -1 where it lies below."""
+    return -1 if (end == "near") == (plan.kit.weaving.near_end == "bottom") else 1
+
+
+def _notched(plan: Plan) -> NotchedEnd:
+    ends = plan.kit.frame.ends
+    if not isinstance(ends, NotchedEnd) or ends.density is not None:
+        raise FieldError("frame.ends", "notched ends that are still to be made", ends.name, 'ends = "notched ends"')
+    return ends
+
+
+def _width(plan: Plan) -> float:
+    return float(plan.kit.frame.outer_width.mm)
+
+
+def _check(tooth: float, notch: float, depth: float, stock: Stock) -> None:
+    kerf = Kerf(stock.kerf_x, stock.kerf_y)
+    if max(kerf.x, kerf.y) >= notch:
+        raise too_wide(kerf, f"a notch, {notch:g} mm")
+    if tooth < LEAST:
+        needed = f"notches that leave at least {LEAST:g} mm between them"
+        raise FieldError("frame.notch_width", needed, f"{tooth:.2f} mm", "a narrower notch or a looser sett")
+    if depth > SLENDER * tooth:
+        needed = f"at most {SLENDER:g} times what is left between two notches, {SLENDER * tooth:.1f} mm"
+        raise FieldError("frame.notch_depth", needed, f"{depth:g} mm", f'notch_depth = "{int(SLENDER * tooth)} mm"')
+
+
+def _screw_holes(plan: Plan, stock: Stock) -> tuple[Path, ...]:
+    """One over the middle of each side piece, where that leaves enough wood round it."""
+    side = float(plan.kit.frame.side_width.mm)
+    if side / 2 - _HOLE < max(stock.thickness, _CORNER):
+        return ()
+    out = (_width(plan) - side) / 2
+    return tuple(circle(Point(x, -BODY / 2), _HOLE, Pen.THROUGH) for x in (-out, out))
+
+
+def _use(plan: Plan, end: End, stock: Stock) -> str:
+    thick = float(_notched(plan).thickness.mm)
+    layers = ceil(thick / stock.thickness - 1e-9)
+    many = f"Cut {layers} and glue them, notches in line, for an end {thick:g} mm thick. " if layers > 1 else ""
+    where = "bottom" if way_up(plan, end) < 0 else "top"
+    return f"{many}It goes to the {where} of the frame, notches outward, words to the face; ease every edge by sanding."
+
+
+def _care(tooth: float, stock: Stock) -> list[str]:
+    if tooth >= stock.thickness:
+        return []
+    return [f"Take care: {tooth:.2f} mm between two notches are less than the stock is thick ({stock.thickness:g} mm)."]

@@ -1,0 +1,71 @@
+"""Notched bars and drilling jigs as a file shows them, held against the numbers of kit and stock alone."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+
+from layout.cutting.stock import Stock
+from layout.drawing.pens import Pen
+from layout.frames.frame import NotchedEnd, PeggedEnd
+from layout.plan import Plan
+from templates_gen.verify.compare import NOTHING, Findings
+from templates_gen.verify.cut_combs import wanted_of
+from templates_gen.verify.cut_seen import CutSeen, matched, rounds, uprights, xs, ys
+from templates_gen.verify.seen import Seen
+
+_SCREW = 4.0  # mm across a hole for a screw
+
+
+def prove_end_bar(plan: Plan, stock: Stock, seen: Seen) -> Findings:
+    """A notch for every end, as wide and deep as the kit says; as long as the frame is wide; screws over the sides."""
+    ends, cut = plan.kit.frame.ends, CutSeen(seen, stock, "y")
+    if not isinstance(ends, NotchedEnd):
+        return Findings(0.0, ("a notched bar for a frame without notches",))
+    half = float(ends.notch_width.mm) / 2 - cut.beside("x")
+    centres = [float(x) for x in _marks(plan, seen)]
+    walls = uprights([cut.outline])[1:-1]
+    total = matched("notch wall", [x + side for x in centres for side in (-half, half)], walls)
+    total += matched("end of the bar", _sides(plan, cut), [min(xs(cut.outline)), max(xs(cut.outline))])
+    low = min(ys(cut.outline))
+    if not total.problems:
+        edge = [y for x, y in cut.outline.points() if walls[0] - 1e-6 <= x <= walls[-1] + 1e-6 and y > low + 1]
+        total += matched("notch depth", [float(ends.notch_depth.mm)], [max(ys(cut.outline)) - min(edge)])
+    return total + _screws(plan, cut)
+
+
+def _screws(plan: Plan, cut: CutSeen) -> Findings:
+    """Holes, if there are any, stand over the middle of the side pieces."""
+    frame, found = plan.kit.frame, rounds(cut.paths(Pen.THROUGH))
+    out = float(frame.outer_width.mm - frame.side_width.mm) / 2
+    total = matched("screw hole", [-out, out], [each.x for each in found]) if found else NOTHING
+    return total + matched(
+        "size of a screw hole", [_SCREW - 2 * cut.beside("x")] * len(found), [e.across for e in found]
+    )
+
+
+def prove_peg_jig(plan: Plan, stock: Stock, seen: Seen) -> Findings:
+    """A hole for every peg, as wide as the peg, in its row; the edge with the holes is the frame's outer edge."""
+    ends, cut = plan.kit.frame.ends, CutSeen(seen, stock, "x")
+    if not isinstance(ends, PeggedEnd):
+        return Findings(0.0, ("a drilling jig for a frame without pegs",))
+    wide, found = float(ends.peg_diameter.mm), rounds(cut.paths(Pen.THROUGH))
+    rows = [ends.edge_distance.mm + (0 if number % 2 else ends.row_distance.mm) for number in range(len(found))]
+    wanted = sorted(zip(map(float, _marks(plan, seen)), rows, strict=False))
+    edge = max(ys(cut.outline)) - cut.beside("y")
+    total = matched("hole", [x for x, _ in wanted], [each.x for each in found])
+    total += matched("row of holes", [edge - float(row) for _, row in wanted], [each.y for each in found])
+    for axis, sizes in (("x", [each.across for each in found]), ("y", [each.up for each in found])):
+        total += matched("size of a hole", [wide - 2 * cut.beside(axis)] * len(sizes), sizes)
+    return total + matched("end of the jig", _sides(plan, cut), [min(xs(cut.outline)), max(xs(cut.outline))])
+
+
+def _marks(plan: Plan, seen: Seen) -> list[Fraction]:
+    """The marks in the order of winding, as they lie with the outer edge up: turned half round at the bottom."""
+    wanted, end = wanted_of(plan), seen.part.name.rpartition("-")[2]
+    bottom = (end == "near") == (plan.kit.weaving.near_end == "bottom")
+    return [-x if bottom else x for x in (wanted.near if end == "near" else wanted.far)]
+
+
+def _sides(plan: Plan, cut: CutSeen) -> list[float]:
+    half = float(plan.kit.frame.outer_width.mm) / 2 + cut.beside("x")
+    return [-half, half]

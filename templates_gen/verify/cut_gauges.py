@@ -1,0 +1,53 @@
+"""The cut wrap gauge and spacing guide as a file shows them, held against the numbers of kit and stock alone."""
+
+from __future__ import annotations
+
+from layout.cutting.stock import Stock
+from layout.drawing.pens import Pen
+from layout.plan import Plan
+from templates_gen.verify.compare import NOTHING, Findings
+from templates_gen.verify.cut_combs import wanted_of
+from templates_gen.verify.cut_seen import CutSeen, matched, upright_sides, ys
+from templates_gen.verify.seen import Seen
+
+_WINDOWS = (25.4, 50.8, 50.0)  # 1 in, 2 in and 5 cm in mm, said once more on purpose
+_NEAR_EDGE = 4.0  # walls of windows begin no further from a long edge
+
+
+def prove_gauge(_: Plan, stock: Stock, seen: Seen) -> Findings:
+    """The windows in both long edges leave 1 in, 2 in and 5 cm between their shoulders."""
+    cut = CutSeen(seen, stock, "x")
+    low, high = min(ys(cut.outline)), max(ys(cut.outline))
+    sides = upright_sides([cut.outline])
+    wanted = [wide - 2 * cut.beside("x") for wide in _WINDOWS]
+    total = NOTHING
+    for walls in ([s.x for s in sides if s.low > high - _NEAR_EDGE], [s.x for s in sides if s.high < low + _NEAR_EDGE]):
+        widths = [right - left for left, right in zip(walls[::2], walls[1::2], strict=False)]
+        total += matched("window", sorted(wanted), sorted(widths))
+    return total
+
+
+def prove_guide(plan: Plan, stock: Stock, seen: Seen) -> Findings:
+    """A mark for every end at its wanted place, longer on the face; every tenth, units, limits and centre."""
+    cut, wanted, pitch = CutSeen(seen, stock, "x"), wanted_of(plan), 1 / plan.warp.sett.per_mm
+    low, high = wanted.limits
+    count, start = int((high - low) / pitch), wanted.start
+    way = 1 if start == low else -1
+    ends = [float(start + way * (k + 1) * pitch - way * pitch / 2) for k in range(count)]
+    marks = upright_sides(cut.paths(Pen.SCORE))
+    edge = max(side.high for side in marks) - 1
+    at_edge = [(side.x, side.high - side.low) for side in marks if side.high > edge]
+    total = matched("limit", [float(low), float(high)], [x for x, long in at_edge if long > 8])
+    total += matched("mark of an end", ends, [x for x, long in at_edge if long < 8])
+    total += matched("tenth mark", ends[9::10], [x for x, long in at_edge if 5.5 < long < 8])
+    total += matched("mark on the face", _on_face(plan, ends), [x for x, long in at_edge if 4 < long < 5.5])
+    lines = {float(at) for at, _ in wanted.lines["near"]} | {0.0}
+    inner = [x for x in lines if abs(x - float(low)) > 1e-9 and abs(x - float(high)) > 1e-9]
+    return total + matched("unit mark", inner, [side.x for side in marks if side.high <= edge])
+
+
+def _on_face(plan: Plan, ends: list[float]) -> list[float]:
+    """The ends on the face but every tenth, which has a mark of its own: all, or on a wound frame every second."""
+    wound = plan.kit.frame.ends.kind == "wound"
+    first = 0 if plan.kit.weaving.first_pass == "face" else 1
+    return [x for k, x in enumerate(ends) if (k + 1) % 10 and (not wound or k % 2 == first)]
