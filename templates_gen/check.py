@@ -197,10 +197,10 @@ def _file(path: Path, data: bytes, against: Against, metrics: FontMetrics, liste
 
 
 def _outputs(plans: Plan, said: Carried, against: Against, metrics: FontMetrics) -> Outputs:
-    """Where the file is found again; of what is cut, no more than the products that it may be of."""
+    """Where the file is found again; of what is cut part by part, no more than the products that it may be of."""
     if said.stock is None:
         return Outputs(plans, metrics)
-    return Outputs(plans, metrics, cut_products_of(said.file), against.stock or said.stock)
+    return Outputs(plans, metrics, cut_products_of(said.file) or None, against.stock or said.stock)
 
 
 def _counted(source: Output | Document | None) -> Count | None:

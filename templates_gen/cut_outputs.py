@@ -17,7 +17,7 @@ from layout.plan import Plan
 from templates_gen.document import About
 from templates_gen.formats import FORMATS
 from templates_gen.outlines import outlined
-from templates_gen.output import Output, names_of, titled
+from templates_gen.output import Output, kerf_in_name, names_of, titled
 
 
 class CutOutputs:
@@ -34,7 +34,7 @@ class CutOutputs:
         self._unlaid: list[str] = []
 
     @cached_property
-    def _built(self) -> tuple[Mapping[str, tuple[Part, ...]], tuple[str, ...]]:
+    def built(self) -> tuple[Mapping[str, tuple[Part, ...]], tuple[str, ...]]:
         """The parts of every product that can be cut, by its name, and what is said of the others."""
         built, refused = {}, []
         for name in self.names:
@@ -50,8 +50,8 @@ class CutOutputs:
     def _products(self) -> Mapping[str, str]:
         """The product of every file; what its paper does not allow is no file."""
         found: dict[str, str] = {}
-        for name, parts in self._built[0].items():
-            stem = "-".join((name, _size(parts), _kerf(self.stock)))
+        for name, parts in self.built[0].items():
+            stem = "-".join((name, _size(parts), kerf_in_name(self.stock)))
             forms = [form for form in CUT_PRODUCTS[name].forms if not FORMATS[form].words or self._layings(name)]
             found |= {f"{stem}.{form}": name for form in forms}
         return found
@@ -65,7 +65,7 @@ class CutOutputs:
         """How the parts of a product lie on the kit's paper; none where one of them cannot, which is noted."""
         if name not in self._laid:
             try:
-                self._laid[name] = tuple(self._lay(drawing_of(part)) for part in self._built[0][name])
+                self._laid[name] = tuple(self._lay(drawing_of(part)) for part in self.built[0][name])
             except FieldError as error:
                 self._laid[name] = ()
                 self._unlaid.append(f"{name} is not drawn on paper: {error}")
@@ -80,11 +80,11 @@ class CutOutputs:
     @property
     def notes(self) -> tuple[str, ...]:
         """What asks for care, how the drawings lie on paper, and what is not made."""
-        told = [f"{part.title}: {note}" for parts in self._built[0].values() for part in parts for note in _care(part)]
-        for name, parts in self._built[0].items():
+        told = [f"{part.title}: {note}" for parts in self.built[0].values() for part in parts for note in _care(part)]
+        for name, parts in self.built[0].items():
             for part, laying in zip(parts, self._layings(name), strict=False):
                 told += [f"{part.title}: {note}" for note in laying.part.notes[len(part.notes) + 1 :]]
-        return (*told, *self._built[1], *self._unlaid)
+        return (*told, *self.built[1], *self._unlaid)
 
     def output(self, file: str) -> Output:
         """The file of that name, which must be one of `files`."""
@@ -100,7 +100,7 @@ class CutOutputs:
 
     def _on_paper(self, file: str, name: str) -> Output:
         """The parts one after the other; a part in one piece is proven by its own coordinates, as it is cut."""
-        parts, layings = self._built[0][name], self._layings(name)
+        parts, layings = self.built[0][name], self._layings(name)
         sheets = printed(self.plan, layings, self.metrics)
         tiled = any(laying.way == "tiles" for laying in layings)
         laid = tuple(sheet.pieces for sheet in sheets)
@@ -111,7 +111,7 @@ class CutOutputs:
         return Output(file, names_of(parts), shown, laid, about, on_paper=True, stock=self.stock, tiled=tiled)
 
     def _about(self, file: str, name: str) -> About:
-        what = " and ".join(part.title for part in self._built[0][name])
+        what = " and ".join(part.title for part in self.built[0][name])
         return titled(self.plan, what, file, self.stock)
 
 
@@ -124,14 +124,6 @@ def _size(parts: Sequence[Part]) -> str:
     """How large all that is cut is, as it lies in the file."""
     height = sum(part.height for part in parts) + STACK_GAP * (len(parts) - 1)
     return f"{max(part.length for part in parts):.0f}x{height:.0f}mm"
-
-
-def _kerf(stock: Stock) -> str:
-    """The kerf that the lines are drawn for; a file without one leaves it to the machine."""
-    if not stock.kerf_drawn:
-        return "no-kerf"
-    widths = (stock.kerf_x,) if stock.kerf_x == stock.kerf_y else (stock.kerf_x, stock.kerf_y)
-    return "kerf-" + "x".join(f"{width:.2f}" if width == round(width, 2) else f"{width:.3f}" for width in widths)
 
 
 def cut_products_of(file: str) -> tuple[str, ...]:

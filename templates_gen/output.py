@@ -58,3 +58,11 @@ def titled(plan: Plan, what: str, file: str, stock: Stock | None = None) -> Abou
     if stock is not None:
         values["stock"] = stock_values(without_money(stock))
     return About(f"{plan.kit.name}: {what}", json.dumps(values, ensure_ascii=False, separators=(",", ":")))
+
+
+def kerf_in_name(stock: Stock) -> str:
+    """The kerf that the lines are drawn for; a file without one leaves it to the machine."""
+    if not stock.kerf_drawn:
+        return "no-kerf"
+    widths = (stock.kerf_x,) if stock.kerf_x == stock.kerf_y else (stock.kerf_x, stock.kerf_y)
+    return "kerf-" + "x".join(f"{width:.2f}" if width == round(width, 2) else f"{width:.3f}" for width in widths)

@@ -13,6 +13,7 @@ from layout.paper.choice import Laying
 from layout.paper.sheets import lay, printed
 from layout.plan import Plan
 from layout.products import PRODUCTS, absent, suiting
+from templates_gen.board_outputs import BoardOutputs
 from templates_gen.cut_outputs import CutOutputs
 from templates_gen.document import About
 from templates_gen.formats import FORMATS
@@ -35,6 +36,7 @@ class Outputs:
         self.plan, self.metrics = plan, metrics
         self.whole = only is None
         self.cut = CutOutputs(plan, stock, metrics, only) if stock else None
+        self.boards = BoardOutputs(plan, stock, metrics, *self.cut.built) if stock and self.cut and self.whole else None
         wanted = tuple(PRODUCTS) if only is None else only
         self.names = tuple(name for name in suiting(plan) if name in wanted)
 
@@ -43,7 +45,12 @@ class Outputs:
         """Every file's name, in the order of making."""
         own = (f"{name}.{form}" for name in self.names for form in PRODUCTS[name].forms)
         kit = (KIT_FILE,) if self.whole else ()
-        return (*own, *kit, *(self.cut.files if self.cut else ()))
+        return (*own, *kit, *(file for each in self._cut for file in each.files))
+
+    @property
+    def _cut(self) -> tuple[CutOutputs | BoardOutputs, ...]:
+        """The files of what is cut: part by part, and on boards."""
+        return tuple(each for each in (self.cut, self.boards) if each)
 
     @cached_property
     def layings(self) -> Mapping[str, tuple[Laying, ...]]:
@@ -59,7 +66,7 @@ class Outputs:
         """What a person should know about how the parts were laid."""
         layings = (laying for each in self.layings.values() for laying in each)
         own = (f"{laying.part.title}: {note}" for laying in layings for note in laying.notes)
-        return (*own, *(self.cut.notes if self.cut else ()))
+        return (*own, *(note for each in self._cut for note in each.notes))
 
     @property
     def absent(self) -> tuple[str, ...]:
@@ -70,8 +77,8 @@ class Outputs:
         """The file of that name; LayoutError if there is none."""
         if file not in self.files:
             raise LayoutError(f"says that it is {shown(file)}, which is none of {', '.join(self.files)}")
-        if self.cut and file in self.cut.files:
-            return self.cut.output(file)
+        if cut := next((each for each in self._cut if file in each.files), None):
+            return cut.output(file)
         if file == KIT_FILE:
             return self._on_paper(file, (name for name in self.names if PRODUCTS[name].in_kit))
         name, _, form = file.rpartition(".")

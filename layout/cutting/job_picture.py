@@ -32,7 +32,7 @@ def picture(job: Job, number: int, width: float, height: float, metrics: FontMet
         shapes.append(left(line, size, Point(_IN, y)))
         y -= LEADING * SMALL
     foot = y - stock.height * scale
-    shapes.append(rectangle(_IN, foot, _IN + stock.width * scale, y, Pen.EDGE))
+    shapes.append(rectangle(_IN, foot, _IN + stock.width * scale, y, Pen.REGISTER))
     for k, piece in enumerate(pieces, 1):
         shapes += _drawn(piece, str(k), Point(_IN, foot), scale, metrics)
     y = foot - LEADING * SMALL * 1.5

@@ -19,7 +19,7 @@ _TENTH = 0.1
 def prove_picture(_: Plan, stock: Stock, seen: Seen) -> Findings:
     """The board keeps its proportion; the parts listed are those drawn, inside it and off each other."""
     paths = [shape for shape in seen.shapes() if isinstance(shape, Path)]
-    edges = [_box(path) for path in paths if path.pen is Pen.EDGE]
+    edges = [_box(path) for path in paths if path.pen is Pen.REGISTER and path.closed]
     if len(edges) != 1:
         return Findings(0.0, (f"{len(edges)} boards in a picture",))
     ((left, low, right, high),) = edges

@@ -11,6 +11,7 @@ from collections.abc import Callable, Iterator, Mapping, Sequence
 from typing import NamedTuple
 
 from layout.kit.kit import Kit
+from templates_gen.verify.whole_boards import boards_lacking, is_of_boards
 
 EVERY_SHEET = "kit.pdf"
 _ON_PAPER = "pdf"
@@ -77,5 +78,6 @@ def _lacking(kit: Kit, made: Mapping[str, Sequence[str]]) -> Iterator[str]:
     forms = {(found["name"], found["form"]) for found in cut.values()}
     for name in dict.fromkeys(name for name, _ in forms):
         yield from (f"{name} is missing as {form}" for form in _FOR_CUTTERS if (name, form) not in forms)
-    strays = (file for file in made if file not in asked and file not in cut)
+    yield from boards_lacking(made, cut, _FOR_CUTTERS)
+    strays = (file for file in made if file not in asked and file not in cut and not is_of_boards(file))
     yield from (f"{file} is there, which this kit does not ask for" for file in strays)

@@ -101,7 +101,7 @@ def test_the_picture_keeps_the_board_s_form() -> None:
     """The board is drawn in its own proportion, and every cut line lies inside it."""
     part = picture(job_for(FAST), 1, 170.0, 120.0, font_metrics())
     paths = [shape for shape in part.shapes if isinstance(shape, Path)]
-    (edge,) = [path for path in paths if path.pen is Pen.EDGE]
+    (edge,) = [path for path in paths if path.pen is Pen.REGISTER and path.closed]
     xs, ys = zip(*edge.points(), strict=True)
     assert (max(xs) - min(xs)) / (max(ys) - min(ys)) == pytest.approx(600 / 400)
     lines = [point for path in paths if path.pen is Pen.HELP for point in path.points()]

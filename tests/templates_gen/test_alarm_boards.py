@@ -1,0 +1,219 @@
+"""The alarm for boards, job sheet and trial cut: builders that are wrong in drawing and plan alike must ring too."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import replace
+from fractions import Fraction
+from functools import cache
+from typing import Any
+
+import pytest
+from kits import font_metrics, plan_of
+
+import layout.cutting.job as job_module
+import layout.cutting.job_picture as picture_module
+import layout.cutting.trial_cut as trial_module
+import templates_gen.board_outputs as outputs_module
+from layout.cutting.boards import Boards
+from layout.cutting.stock import Stock
+from layout.cutting.work import Work
+from layout.drawing.pens import Pen
+from layout.drawing.shapes import Path, Placing, Shape, Text
+from layout.drawing.sheet import Piece
+from templates_gen.output import Output
+from templates_gen.outputs import Outputs
+from templates_gen.proof import findings, prove_cut_file, read, write
+from templates_gen.stockfile import built_in
+
+PATCH = pytest.MonkeyPatch
+STOCK = replace(built_in(), grain="x", speeds={"engrave": 200.0, "score": 60.0, "cut": 12.0}, kerf_x=0.21, kerf_y=0.19)
+
+
+def outputs(stock: Stock = STOCK) -> Outputs:
+    """All files of the test kit, its parts cut from the stock."""
+    return Outputs(plan_of(), font_metrics(), stock=stock)
+
+
+def file_of(beginning: str, ending: str) -> str:
+    """The full name of a file."""
+    return next(file for file in names() if file.startswith(beginning) and file.endswith(ending))
+
+
+@cache
+def names() -> tuple[str, ...]:
+    """Every file of the test kit."""
+    return outputs().files
+
+
+FILES = [("board", ".svg"), ("board", ".dxf"), ("job", ".pdf"), ("trial-cut", ".svg"), ("trial-cut", ".dxf"),
+         ("trial-cut", ".pdf")]  # fmt: skip
+
+
+@pytest.mark.parametrize("name", FILES)
+def test_what_was_not_spoilt_does_not_ring(name: tuple[str, str]) -> None:
+    """Every file is read back and passes both proofs."""
+    output = outputs().output(file_of(*name))
+    result = findings(plan_of(), output, read(output, write(output)))
+    assert (result.problems, result.sound) == ((), True)
+
+
+def wrong(output: Output) -> str:
+    """What the second reckoning alone says of a drawing that agrees with its own plan."""
+    return "; ".join(prove_cut_file(plan_of(), output, output.sheets).problems)
+
+
+def _changed(module: Any, name: str, change: Callable[[Any], Any]) -> Callable[[PATCH], None]:
+    """Changes what a function gives, or a value of its module."""
+
+    def apply(patch: PATCH) -> None:
+        old = getattr(module, name)
+        patch.setattr(module, name, (lambda *given: change(old(*given))) if callable(old) else change(old))
+
+    return apply
+
+
+def _boards(**changes: Any) -> Callable[[PATCH], None]:
+    return _changed(outputs_module, "boards_of", lambda boards: replace(boards, **changes))
+
+
+def _overlapping(boards: Boards) -> Boards:
+    """The second part pushed onto the first."""
+    (first, second, *others), *rest = boards.sheets
+    shifted = Placing(second.placing.degrees, first.placing.dx, first.placing.dy)
+    return replace(boards, sheets=((first, Piece(second.part, shifted), *others), *rest))
+
+
+def _without_one(boards: Boards) -> Boards:
+    (_, *others), *rest = boards.sheets
+    return replace(boards, sheets=(tuple(others), *rest))
+
+
+def _longer(share: float) -> Callable[[Work], Work]:
+    return lambda work: replace(work, cut=work.cut * (1 + share))
+
+
+JOBS: dict[str, tuple[Callable[[PATCH], None], str]] = {
+    "a length 0.1 % too long": (_changed(outputs_module, "work_of", _longer(0.001)), "for cut where"),
+    "an engraved area too large": (
+        _changed(outputs_module, "work_of", lambda work: replace(work, engrave=work.engrave + 2)),
+        "for engrave where",
+    ),
+    "a part that is on no board": (_changed(outputs_module, "boards_of", _without_one), "parts and"),
+    "waste that is none": (_boards(waste=0.1), "% of waste"),
+    "a bound below the area's": (_boards(least=0), "area asks for"),
+    "parts that overlap": (_changed(outputs_module, "boards_of", _overlapping), "overlap"),
+    "half of the time": (_changed(job_module, "seconds", lambda time: time / 2), "min was reckoned"),
+    "a time that is no estimate": (
+        _changed(job_module, "time_words", lambda words: words.replace("an estimate", "sure")),
+        "min was reckoned",
+    ),
+    "a kerf left to the machine": (
+        _changed(job_module, "kerf_words", lambda words: words.replace("drawn in", "not drawn in")),
+        "a kerf",
+    ),
+    "another kerf": (_changed(job_module, "kerf_words", lambda words: words.replace("0.21", "0.12")), "a kerf"),
+    "a missing rule": (_changed(job_module, "SAFETY", lambda rules: rules[:1] + rules[2:]), "extinguisher"),
+    "a rule without its reason": (
+        _changed(job_module, "SAFETY", lambda rules: tuple(rule.partition(", which")[0] for rule in rules)),
+        "hydrogen chloride",
+    ),
+    "operations out of order": (
+        _changed(job_module, "OPERATIONS", lambda _: ("cut", "score", "engrave", "reference")),
+        "the operations",
+    ),
+    "another colour": (_changed(job_module, "in_words", lambda _: "red, #000000; not"), "where engrave is"),
+    "a picture of another size": (
+        _changed(picture_module, "_named", lambda words: words.replace(" mm", "9 mm")),
+        "other parts than its list",
+    ),
+    "a part missing in the picture": (
+        _changed(picture_module, "_drawn", lambda shapes: [shape for shape in shapes if isinstance(shape, Text)]),
+        "other parts than its list",
+    ),
+}  # fmt: skip
+
+
+@pytest.mark.parametrize("name", JOBS)
+def test_a_wrong_job_sheet_rings(name: str, monkeypatch: PATCH) -> None:
+    """Whatever the job sheet says wrongly of kit and stock is told, though its file agrees with its drawing."""
+    spoil, said = JOBS[name]
+    assert wrong(outputs().output("job.pdf")) == ""
+    spoil(monkeypatch)
+    assert said in wrong(outputs().output("job.pdf"))
+
+
+def _wider(rungs: list[Fraction]) -> list[Fraction]:
+    return [rungs[0], rungs[1] + Fraction(1, 100), *rungs[2:]]
+
+
+def _without_kerf(patch: PATCH) -> None:
+    """The plate drawn at its edges."""
+    patch.setattr(trial_module, "drawn", lambda outer, *_: (outer,))
+
+
+TRIALS: dict[str, tuple[Callable[[PATCH], None], str]] = {
+    "a hole of another width": (_changed(trial_module, "HOLE", lambda _: (12.01, 20.0)), "window width"),
+    "a hole of another height": (_changed(trial_module, "HOLE", lambda _: (12.0, 20.01)), "window height"),
+    "a rung too wide": (_changed(trial_module, "kerfs", _wider), "window width"),
+    "a slot too wide": (_changed(trial_module, "eases", _wider), "a slot is"),
+    "slots that forget the kerf": (_without_kerf, "a slot is"),
+    "a window too few": (
+        lambda patch: patch.setattr(
+            trial_module, "STEPS", 6
+        ),
+        "window width",
+    ),
+}  # fmt: skip
+
+
+@pytest.mark.parametrize("name", TRIALS)
+@pytest.mark.parametrize("ending", [".svg", ".pdf"])
+def test_a_wrong_trial_cut_rings(name: str, ending: str, monkeypatch: PATCH) -> None:
+    """A trial whose sizes are not what they are taken for is told."""
+    spoil, said = TRIALS[name]
+    file = file_of("trial-cut", ending)
+    assert wrong(outputs().output(file)) == ""
+    spoil(monkeypatch)
+    made = outputs()
+    again = next(each for each in made.files if each.startswith("trial-cut") and each.endswith(ending))
+    assert said in wrong(made.output(again))
+
+
+def test_a_part_turned_on_its_board_is_the_same_part() -> None:
+    """Without a grain, on a sheet that asks for it, parts lie turned and are proven as they lie."""
+    stock = replace(STOCK, grain="none", kerf_x=0.2, kerf_y=0.2, width=520.0, height=120.0)
+    made = outputs(stock)
+    boards = [made.output(file) for file in made.files if file.startswith("board") and file.endswith("svg")]
+    assert all(wrong(board) == "" for board in boards)
+
+
+def _redrawn(output: Output, change: Callable[[Shape], Shape | None]) -> Output:
+    sheet = output.sheets[0]
+    shapes = tuple(new for shape in sheet.shapes if (new := change(shape)) is not None)
+    return replace(output, sheets=(replace(sheet, shapes=shapes), *output.sheets[1:]))
+
+
+def _wall_aside(shape: Shape) -> Shape:
+    if isinstance(shape, Path) and shape.pen is Pen.THROUGH and len(shape.steps) > 50:
+        step = shape.steps[10]
+        moved = step._replace(end=step.end._replace(x=step.end.x + 0.01, y=step.end.y + 0.01))
+        return shape._replace(steps=(*shape.steps[:10], moved, *shape.steps[11:]))
+    return shape
+
+
+SPOILT: dict[str, Callable[[Shape], Shape | None]] = {
+    "a slot 10 micrometres aside": _wall_aside,
+    "an outline that is open": lambda s: s._replace(closed=False) if isinstance(s, Path) and s.closed else s,
+    "a scored mark missing": lambda s: None if isinstance(s, Path) and s.pen is Pen.SCORE else s,
+    "words not engraved": lambda s: None if s.pen is Pen.ENGRAVE else s,
+}  # fmt: skip
+
+
+@pytest.mark.parametrize("name", SPOILT)
+def test_a_spoilt_board_rings(name: str) -> None:
+    """A board's file that differs from its drawing in one line is told."""
+    output = outputs().output(file_of("board", ".svg"))
+    spoilt = _redrawn(output, SPOILT[name])
+    result = findings(plan_of(), output, read(output, write(output))._replace(sheets=spoilt.sheets))
+    assert result.problems
