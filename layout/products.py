@@ -12,6 +12,7 @@ from layout.paper.joints import Build
 from layout.parts.frame_check import frame_check
 from layout.parts.grid import drawing_of
 from layout.parts.grid_size import left_out
+from layout.parts.spacing_guide import spacing_guide
 from layout.parts.strip import full_form_of, strip
 from layout.parts.winding import winding
 from layout.parts.wrap_gauge import wrap_gauge
@@ -82,10 +83,23 @@ def _grid() -> Product:
     return Product(builds, alone, absent=left_out, in_kit=False)
 
 
+def _spacing() -> Product:
+    ends: tuple[End, End] = ("near", "far")
+
+    def builds(plan: Plan, metrics: FontMetrics) -> tuple[Build, ...]:
+        def of(end: End) -> Build:
+            return lambda low, joints: spacing_guide(plan, end, metrics, low=low, joints=joints)
+
+        return tuple(map(of, ends))
+
+    return Product(builds, lambda plan, metrics: tuple(spacing_guide(plan, end, metrics) for end in ends))
+
+
 PRODUCTS: Mapping[str, Product] = {
     "winding": _sheet(winding, ("pdf", "svg")),
     "strip-near": _strip("near"),
     "strip-far": _strip("far"),
+    "spacing-guide": _spacing(),
     "wrap-gauge": _sheet(wrap_gauge, ("pdf", "svg")),
     "frame-check": _sheet(frame_check, ("pdf",)),
     "weaving-grid": _grid(),

@@ -135,10 +135,11 @@ def test_the_proof_reckons_on_its_own() -> None:
     assert [each for each in imported(OUTER["templates_gen.verify.expected"]) if under(each, *own)] == []
 
 
-def test_the_proof_of_the_gauge_reckons_on_its_own() -> None:
-    """What a wrap gauge must show is reckoned without the layout's setting, warps, parts and paper."""
-    own = ("layout.setting", "layout.warps", "layout.parts", "layout.paper")
-    assert [each for each in imported(OUTER["templates_gen.verify.gauge"]) if under(each, *own)] == []
+@pytest.mark.parametrize("name", ["gauge", "guide", "guide_words", "fanned"])
+def test_the_proofs_of_the_guides_reckon_on_their_own(name: str) -> None:
+    """What gauges and guides must show is reckoned without the layout's setting, warps, amounts, parts and paper."""
+    own = ("layout.setting", "layout.warps", "layout.amounts", "layout.parts", "layout.paper")
+    assert [each for each in imported(OUTER[f"templates_gen.verify.{name}"]) if under(each, *own)] == []
 
 
 def test_the_command_line_starts_light() -> None:

@@ -78,7 +78,8 @@ def _why_low(build: Build) -> str:
         build(False, ())
     except LayoutError as thin:
         return f"Low form: {thin}."
-    return "Low form, the outermost line only: the full strip is too tall to lie on this sheet in one piece."
+    what = build(False, ()).title.partition(",")[0].lower()
+    return f"Low form: the full {what} is too tall to lie on this sheet in one piece."
 
 
 def _tiles(build: Build, part: Part, way: _Way, furnish: Furnish, bare: Area, metrics: FontMetrics) -> Laying | None:

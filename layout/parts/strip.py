@@ -13,20 +13,20 @@ from dataclasses import dataclass
 
 from layout.drawing.metrics import FontMetrics
 from layout.drawing.pens import Pen
-from layout.drawing.shapes import Path, Point, Region, Shape, Text, cross, filled, line, rectangle
+from layout.drawing.shapes import Path, Point, Shape, Text, cross, line, rectangle
 from layout.drawing.sheet import Part
 from layout.drawing.typeset import SMALL, is_tall
 from layout.errors import LayoutError
 from layout.parts.bands import EDGE_CLEAR, Bands, full_bands, low_bands, tallest
 from layout.parts.holes import beside, outlines
-from layout.parts.phrases import ARROW, Packer, Set
+from layout.parts.lettering import FOOT, lettered
+from layout.parts.phrases import Packer, Set
 from layout.parts.room import NUMBER_GAP, check_room, free_of, reach
 from layout.parts.wording import notes_for, phrases_for, title_of
 from layout.plan import Plan
 from layout.warps.warp import End
 
 _WORDS_SPACE, _CORNER, _ARM, _TEN_MORE = 1.9, 0.8, 0.5, 0.6
-_FOOT = 0.92  # baseline of a row of words above its lower edge on the paper
 
 
 def strip(plan: Plan, end: End, metrics: FontMetrics, *, low: bool = False, joints: Sequence[float] = ()) -> Part:
@@ -164,23 +164,7 @@ class _Draft:
 
     def phrase(self, placed: Set, floor: float) -> list[Shape]:
         """The words of a phrase and its arrow head, in the row above `floor`."""
-        phrase, baseline = placed.phrase, self.row_foot(floor) + _FOOT
-        words_at = Point(placed.start + phrase.words_from(), baseline)
-        shapes: list[Shape] = [Text(words_at, SMALL, phrase.words)]
-        if phrase.arrow:
-            from_right = phrase.width(self.metrics) - ARROW if phrase.arrow == "right" else 0.0
-            middle = baseline + self.metrics.cap * SMALL / 2
-            shapes.append(_arrow(Point(placed.start + from_right + ARROW / 2, middle), phrase.arrow))
-        return shapes
-
-
-def _arrow(centre: Point, way: str) -> Region:
-    """A filled arrow head, ARROW mm long, that points `way`."""
-    long, wide = ARROW / 2, 0.8
-    ahead = {"right": (1, 0), "left": (-1, 0), "up": (0, 1), "down": (0, -1)}[way]
-    corners = ((long, 0.0), (-long, wide), (-long, -wide))
-    dx, dy = ahead
-    return filled([Point(centre.x + dx * a - dy * b, centre.y + dy * a + dx * b) for a, b in corners], Pen.SOLID)
+        return lettered(placed, self.row_foot(floor) + FOOT, self.metrics)
 
 
 def full_form_of(plan: Plan, end: End, metrics: FontMetrics) -> Part:

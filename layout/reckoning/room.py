@@ -49,9 +49,9 @@ class RoomLeft(NamedTuple):
 def room_left(kit: Kit, warp: Warp) -> RoomLeft:
     """The room of a kit. Raises FieldError where its height cannot be woven, or no height at all."""
     told, frame = kit.amounts.room, kit.frame
-    wide = _end_width(kit)
+    wide = end_width(kit)
     inner = frame.outer_height.mm - 2 * Fraction(wide.value)
-    room = _room(told, _apart(kit, told))
+    room = _room(told, apart_at(kit))
     weavable = _weavable(kit, inner, room, wide)
     _check(kit, weavable)
     near = room.heading.value + room.apart.value
@@ -71,16 +71,16 @@ def _room(told: RoomTold, apart: Figure) -> Room:
     return Room(apart, stated(told.heading, HEADING, "The heading"), stated(told.hand, HAND, "Room for the hand"))
 
 
-def _apart(kit: Kit, told: RoomTold) -> Figure:
+def apart_at(kit: Kit) -> Figure:
     """The zone in mm at a frame end where face and back layer lie apart; nothing where there is one layer only."""
     ends = kit.frame.ends
     if ends.kind != "wound":
         return computed(0.0, "All ends lie on the face.")
     apart = ends.diameter.mm if isinstance(ends, RoundBar) else ends.thickness.mm
-    return apart_zone(apart, stated(told.slope, SLOPE, "The slope of the layers"))
+    return apart_zone(apart, stated(kit.amounts.room.slope, SLOPE, "The slope of the layers"))
 
 
-def _end_width(kit: Kit) -> Figure:
+def end_width(kit: Kit) -> Figure:
     """How much of the outer height an end takes: the bar, or the board with its pegs as far as the warp lies on it."""
     ends, given = kit.frame.ends, kit.strength.end_width
     if isinstance(ends, RoundBar):

@@ -36,7 +36,7 @@ class Expected:
 
 def expected(kit: Kit, sett: Fraction, unit: Fraction) -> Expected:
     """The marks of `kit` at `sett` ends per mm (see `sett_is_sound`) and the marking unit in mm."""
-    ends = _ends(kit, sett)
+    ends = ends_of(kit, sett)
     width = ends / sett
     near, far = _FOLLOWED[kit.frame.ends.kind](kit, [(k + Fraction(1, 2)) / sett for k in range(ends)], 1 / sett)
     lines = {"near": _lines(near, width, unit), "far": _lines(far, width, unit)}
@@ -51,7 +51,7 @@ def expected(kit: Kit, sett: Fraction, unit: Fraction) -> Expected:
     )
 
 
-def _ends(kit: Kit, sett: Fraction) -> int:
+def ends_of(kit: Kit, sett: Fraction) -> int:
     """As many ends as there is room for; even where the thread must come back, odd where it must not."""
     frame, weaving = kit.frame, kit.weaving
     room = weaving.width.mm if weaving.width else frame.outer_width.mm - 2 * (frame.side_width.mm + frame.margin.mm)

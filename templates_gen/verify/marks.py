@@ -102,7 +102,7 @@ def _piece(wanted: Expected, end: End, box: tuple[float, float, float, float], s
         (Pen.EDGE, [float(x) for x in wanted.limits]),
         (Pen.CENTRE, [0.0, 0.0]),
     ):
-        found += _matched(pen, within(xs), seen.uprights.get(pen, []))
+        found += matched(_NAMES[pen], within(xs), seen.uprights.get(pen, []))
     return found
 
 
@@ -115,11 +115,12 @@ _NAMES = {
 }
 
 
-def _matched(pen: Pen, wanted: list[float], found: list[float]) -> Findings:
+def matched(name: str, wanted: Sequence[float], found: Sequence[float]) -> Findings:
+    """Whether marks stand where they are wanted, and how far off the one that lies worst is; `name` for sentences."""
     if len(wanted) != len(found):
-        return Findings(0.0, (f"{len(found)} {_NAMES[pen]}s where the kit asks for {len(wanted)}",))
+        return Findings(0.0, (f"{len(found)} {name}s where the kit asks for {len(wanted)}",))
     off = max((abs(one - other) for one, other in zip(sorted(wanted), sorted(found), strict=True)), default=0.0)
-    return Findings(off, () if off <= LIMIT else (f"a {_NAMES[pen]} is {off * 1000:.1f} micrometres off",))
+    return Findings(off, () if off <= LIMIT else (f"a {name} is {off * 1000:.1f} micrometres off",))
 
 
 def _lines_told(

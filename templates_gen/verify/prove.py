@@ -12,6 +12,7 @@ from templates_gen.verify.expected import sett_is_sound
 from templates_gen.verify.frame_check import prove_frame_check
 from templates_gen.verify.gauge import prove_gauge
 from templates_gen.verify.grid import prove_grid
+from templates_gen.verify.guide import prove_guide
 from templates_gen.verify.marks import prove_strip
 from templates_gen.verify.seen import Seen, seen_on
 from templates_gen.verify.winding import prove_winding
@@ -20,6 +21,8 @@ PROOFS: Mapping[str, Callable[..., Findings]] = {
     "winding": prove_winding,
     "strip-near": prove_strip,
     "strip-far": prove_strip,
+    "spacing-near": prove_guide,
+    "spacing-far": prove_guide,
     "wrap-gauge": prove_gauge,
     "frame-check": prove_frame_check,
     "weaving-grid": prove_grid,

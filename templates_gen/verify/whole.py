@@ -39,6 +39,7 @@ WHOLE: Mapping[str, Wanted] = {
     "winding": Wanted(("winding",)),
     "strip-near": Wanted(("strip-near",)),
     "strip-far": Wanted(("strip-far",)),
+    "spacing-guide": Wanted(("spacing-near", "spacing-far")),
     "wrap-gauge": Wanted(("wrap-gauge",)),
     "frame-check": Wanted(("frame-check",), ("pdf",)),
     "weaving-grid": Wanted(("weaving-grid",), in_kit=False, may=True),

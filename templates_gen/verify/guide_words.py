@@ -1,0 +1,59 @@
+"""What a spacing guide says of the fan, held against figures that were reckoned by following the ends."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+
+from templates_gen.verify.compare import Findings
+from templates_gen.verify.fanned import End, Followed
+
+_FAN = (
+    r"(\S+ (?:mm|in)) from the outer edge: ends up to (\S+ (?:mm|in)) off",
+    r"no fingers needed from (\S+ (?:mm|in)) on",
+)
+_RIGHT, _NEVER = "the ends lie right by themselves here", "fingers needed at every height"
+_INCH = 25.4
+
+
+def check_words(end: End, texts: Sequence[str], fan: Followed, *, imperial: bool) -> Findings:
+    """The sentences on the fan in the words of every piece, with figures reckoned anew, and which heading it is for."""
+    found = [[re.search(pattern, text) for text in texts] for pattern in _FAN]
+    off, free = ([match.groups() for match in matches if match] for matches in found)
+    asked_off, asked_free, sentence = _asked(end, fan, imperial=imperial)
+    wrong = []
+    if set(off) != asked_off:
+        wrong.append(f"the fan at the heading reads {off} where the kit asks for {asked_off}")
+    if set(free) != asked_free:
+        wrong.append(f"fingers are said not to be needed from {free} where the kit asks for {asked_free}")
+    if sentence and not any(sentence in text for text in texts):
+        wrong.append(f"nowhere says that {sentence}")
+    if not any(f"{end} heading, seen from the face" in text for text in texts):
+        wrong.append(f"nowhere says that this is the {end} heading")
+    return Findings(0.0, tuple(wrong))
+
+
+Figures = set[tuple[str, ...]]
+
+
+def _asked(end: End, fan: Followed, *, imperial: bool) -> tuple[Figures, Figures, str]:
+    """The figures that both sentences must give, and any other sentence that must stand there."""
+    height, settles = fan.heading(end), fan.settles()
+    edge = height if end == "near" else fan.high - height
+    if settles is not None and settles <= height <= fan.high - settles:
+        return set(), set(), _RIGHT
+    off = fan.off(height)
+    if imperial:
+        places = 2 if off >= _INCH / 10 else 3
+        heading: Figures = {(_short(edge / _INCH, 1, "in"), _short(off / _INCH, places, "in"))}
+    else:
+        heading = {(_short(edge, 0, "mm"), _short(off, 1 if off >= 1 else 2, "mm"))}
+    if settles is None:
+        return heading, set(), _NEVER
+    return heading, {(_short(settles / _INCH, 1, "in") if imperial else _short(settles, 0, "mm"),)}, ""
+
+
+def _short(value: float, places: int, unit: str) -> str:
+    """In so many decimals, without zeros at the end."""
+    text = f"{value:.{places}f}"
+    return f"{text.rstrip('0').rstrip('.') if '.' in text else text} {unit}"

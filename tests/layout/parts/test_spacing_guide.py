@@ -1,0 +1,172 @@
+from __future__ import annotations
+
+import math
+from itertools import pairwise
+
+import pytest
+import shapely
+from golden import listed, matches
+from kits import NOTCHED, PEGGED, font_metrics, plan_of
+
+from layout.drawing.pens import Pen
+from layout.drawing.shapes import Path, Text
+from layout.drawing.sheet import Part
+from layout.paper.sheets import lay
+from layout.parts.spacing_guide import spacing_guide
+from layout.products import PRODUCTS
+from layout.warps.warp import End
+
+ENDS: tuple[End, End] = ("near", "far")
+SHORT: dict[str, object] = {"weaving.width": "88 mm"}  # 22 ends at 4 mm: limits at -44 and 44
+TWELVE: dict[str, object] = {"weaving.width": "12 in", "frame.outer_width": "18 in", "sett.given": "8 epi"}
+
+GOLDEN: dict[str, tuple[dict[str, object], End, bool]] = {
+    "spacing-near": (SHORT, "near", False),
+    "spacing-far-back-first-from-the-right": (
+        SHORT | {"weaving.first_pass": "back", "weaving.start": "right"},
+        "far",
+        False,
+    ),
+    "spacing-near-low-inch": (SHORT | {"sett.given": "6 epi"}, "near", True),
+    "spacing-near-notched": (SHORT | NOTCHED, "near", False),
+}
+
+
+def guide(changes: dict[str, object], end: End = "near", *, low: bool = False) -> Part:
+    """One guide of a kit."""
+    return spacing_guide(plan_of(changes), end, font_metrics(), low=low)
+
+
+def marks(part: Part, *pens: Pen) -> dict[float, float]:
+    """How long each mark of these pens is, by its x; every one begins at the long edge, y = 0."""
+    paths = [shape for shape in part.shapes if isinstance(shape, Path) and shape.pen in pens]
+    assert all(path.start.y == 0 and path.start.x == path.steps[0].end.x for path in paths)
+    return {path.start.x: abs(path.steps[0].end.y) for path in sorted(paths)}
+
+
+def numbers(part: Part) -> dict[str, float]:
+    """The middle of every number."""
+    texts = [shape for shape in part.shapes if isinstance(shape, Text) and shape.words.isdigit()]
+    return {text.words: text.at.x + font_metrics().width(text.words, text.size) / 2 for text in texts}
+
+
+def words(part: Part) -> str:
+    """Everything a part says."""
+    return " | ".join(shape.words for shape in part.shapes if isinstance(shape, Text))
+
+
+@pytest.mark.parametrize("name", GOLDEN)
+def test_golden_guides(name: str) -> None:
+    """The guide is, to the micrometre and the letter, the one that was looked at and kept."""
+    changes, end, low = GOLDEN[name]
+    assert matches(name, listed(guide(changes, end, low=low)))
+
+
+@pytest.mark.parametrize("end", ENDS)
+@pytest.mark.parametrize("low", [False, True])
+def test_ends_by_hand(end: End, *, low: bool) -> None:
+    """22 ends at 4 mm over 88 mm: from -42 by 4 mm to 42, the tenth and the twentieth stronger, at -6 and 34."""
+    part = guide(SHORT, end, low=low)
+    assert list(marks(part, Pen.MARK, Pen.TEN)) == [-42 + 4 * k for k in range(22)]
+    assert list(marks(part, Pen.TEN)) == [-42 + 9 * 4, -42 + 19 * 4]
+    assert numbers(part) == pytest.approx({"10": -6, "20": 34})
+    assert list(marks(part, Pen.UNIT)) == [-4, 36]  # every 4 cm from the left limit
+    assert list(marks(part, Pen.EDGE)) == [-44, 44]
+
+
+def test_face_and_back_by_turns() -> None:
+    """Wound from the left, face first: the odd marks are long, the even ones short; back first, the other way."""
+    for changes, face in (
+        ({}, 0),
+        ({"weaving.first_pass": "back"}, 1),
+        ({"weaving.start": "right"}, 1),  # 22 ends: the first from the right is the last from the left
+        ({"weaving.start": "right", "weaving.first_pass": "back"}, 0),
+    ):
+        lengths = list(marks(guide(SHORT | changes), Pen.MARK, Pen.TEN).values())
+        assert set(lengths[face::2]) == {6.0}
+        assert set(lengths[1 - face :: 2]) == {3.2}
+
+
+@pytest.mark.parametrize("changes", [NOTCHED, PEGGED])
+def test_ends_on_the_face_are_all_long(changes: dict[str, object]) -> None:
+    """Between notches or pegs there is one layer, and the guide says so."""
+    part = guide(SHORT | changes)
+    assert set(marks(part, Pen.MARK, Pen.TEN).values()) == {6.0}
+    assert "every end lies on the face" in words(part)
+
+
+def test_numbers_are_counted_from_where_winding_begins() -> None:
+    """From the right, the tenth end is as far from the right limit as it was from the left one."""
+    assert numbers(guide(SHORT | {"weaving.start": "right"})) == pytest.approx({"10": 6, "20": -34})
+
+
+@pytest.mark.parametrize(("per_cm", "step"), [(2.5, 10), (12, 10), (20, 20), (50, 50)])
+def test_numbers_keep_apart(per_cm: float, step: int) -> None:
+    """Every tenth end is numbered, at finer setts every twentieth or fiftieth, and no two numbers come near."""
+    part = guide({"sett.given": f"{per_cm} ends/cm", "sett.marking_unit": "1 cm"})
+    found = numbers(part)
+    assert [int(each) for each in found][:3] == [step, 2 * step, 3 * step]
+    texts = [shape for shape in part.shapes if isinstance(shape, Text) and shape.words.isdigit()]
+    spans = sorted((text.at.x, text.at.x + font_metrics().width(text.words, text.size)) for text in texts)
+    assert all(other[0] - one[1] > 1 for one, other in pairwise(spans))
+    assert spans[-1][1] < part.box[2] - 0.4
+
+
+@pytest.mark.parametrize("near_end", ["bottom", "top"])
+@pytest.mark.parametrize("end", ENDS)
+def test_the_long_edge_faces_the_weaving(near_end: str, end: End) -> None:
+    """At the bottom of the frame the guide lies below its edge, at the top above it; its words say where it goes."""
+    part = guide({"weaving.near_end": near_end}, end)
+    below = (near_end == "bottom") == (end == "near")
+    assert (part.box[3] == 0) == below
+    assert (part.box[1] == 0) == (not below)
+    assert f"{end} heading, seen from the face" in words(part)
+    assert ("below the heading" if below else "above the heading") in part.notes[0]
+
+
+def test_the_fan_is_said() -> None:
+    """The figures reckoned by hand in the test of the fan stand on the guide, with the tolerance in words."""
+    said = words(guide({}))
+    assert "heading 48 mm from the outer edge: ends up to 1.6 mm off" in said
+    assert "no fingers needed from 219 mm on: ends within a tenth of the pitch" in said
+    low = guide({}, low=True)
+    assert "48 mm from the outer edge: ends up to 1.6 mm off" in words(low)
+    assert "within a tenth of the pitch" in low.notes[0]
+
+
+def test_the_fan_in_inches() -> None:
+    """An inch kit says inches: 8 epi on the same frame are off by 3.175 x 0.406 = 1.289 mm, 0.051 in."""
+    said = words(guide({"sett.given": "8 epi"}))
+    assert "heading 1.9 in from the outer edge: ends up to 0.051 in off" in said
+    assert "no fingers needed from 8.6 in on" in said
+
+
+def test_where_nothing_is_off_the_guide_says_so() -> None:
+    """Notches hold the ends where they should be."""
+    assert "the ends lie right by themselves here, within a tenth of the pitch" in words(guide(NOTCHED))
+
+
+@pytest.mark.parametrize("paper", ["common", "a4", "letter"])
+@pytest.mark.parametrize("sett", ["4 epi", "8 epi", "12 epi", "3/cm"])
+def test_twelve_inches_lie_in_one_piece(paper: str, sett: str) -> None:
+    """A guide for a 12 in weaving comes out on one sheet in one piece, in its low form if need be."""
+    planned = plan_of(TWELVE | {"sett.given": sett, "paper.size": paper})
+    for build in PRODUCTS["spacing-guide"].builds(planned, font_metrics()):
+        laying = lay(planned, build, font_metrics())
+        assert [len(pieces) for pieces in laying.sheets] == [1]
+
+
+@pytest.mark.parametrize("low", [False, True])
+@pytest.mark.parametrize("changes", [{}, {"sett.given": "12 epi"}, NOTCHED])
+def test_crosses_stand_clear(changes: dict[str, object], *, low: bool) -> None:
+    """Each datum point has its cross, inside the paper, clear of every mark; the three do not lie in one line."""
+    part = guide(changes, low=low)
+    paths = [shape for shape in part.shapes if isinstance(shape, Path) and not shape.closed]
+    lines = [shapely.LineString(path.points()) for path in paths if path.pen is not Pen.REGISTER]
+    for point in part.datum:
+        around = [p for p in paths if p.pen is Pen.REGISTER and math.dist(p.start, point) == pytest.approx(0.5)]
+        assert len(around) == 2
+        cross = shapely.Point(point).buffer(0.5)
+        assert shapely.box(*part.box).contains(cross)
+        assert min(line.distance(cross) for line in lines) > 0.2
+    assert shapely.Polygon(part.datum).area > 100
