@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
+from functools import cached_property
 from typing import NamedTuple
 
 from layout.cutting.stock import Stock
@@ -16,7 +17,7 @@ from templates_gen.verify.seen import Seen
 _UPRIGHT = 1e-4  # mm that both ends of an upright line may differ in x
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True)
 class CutSeen:
     """One part of a file for a cutter. `grain` is the axis of the part that has to lie along the stock's grain."""
 
@@ -37,9 +38,9 @@ class CutSeen:
 
     def paths(self, pen: Pen) -> list[Path]:
         """Every path of a pen, in the part's own coordinates."""
-        return [self._own(shape) for shape in self.seen.shapes() if isinstance(shape, Path) and shape.pen is pen]
+        return [self._own(path) for path in self.seen.paths(pen)]
 
-    @property
+    @cached_property
     def outline(self) -> Path:
         """The widest of what is cut through."""
         return max(self.paths(Pen.THROUGH), key=lambda path: max(xs(path)) - min(xs(path)))

@@ -8,7 +8,6 @@ from fractions import Fraction
 
 from layout.cutting.stock import Stock
 from layout.drawing.pens import Pen
-from layout.drawing.shapes import Path
 from layout.plan import Plan
 from templates_gen.verify.compare import Findings
 from templates_gen.verify.cut_combs import slot_of
@@ -21,7 +20,7 @@ _CENT = Fraction(1, 100)
 
 def prove_trial_cut(plan: Plan, stock: Stock, seen: Seen) -> Findings:
     """Windows as they stand, twice a kerf wider from rung to rung; slots of every ease, drawn for the stock's kerf."""
-    cuts = [shape for shape in seen.shapes() if isinstance(shape, Path) and shape.pen is Pen.THROUGH]
+    cuts = list(seen.paths(Pen.THROUGH))
     windows, plates = [path for path in cuts if len(path.steps) == 3], [path for path in cuts if len(path.steps) > 3]
     if len(plates) != 1:
         return Findings(0.0, (f"{len(plates)} plates where one was wanted",))

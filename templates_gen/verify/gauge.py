@@ -52,7 +52,7 @@ def _upright(edges: Sequence[Path]) -> Findings:
 def _long_edges(seen: Seen) -> tuple[float, float]:
     """The y of the fold and of the lower cut edge."""
     folds = [path.start.y for path in seen.lines() if path.pen is Pen.FOLD]
-    cuts = [p.y for each in seen.shapes() if isinstance(each, Path) and each.pen is Pen.CUT for p in each.points()]
+    cuts = [point.y for each in seen.paths(Pen.CUT) for point in each.points()]
     return max(folds, default=float("nan")), min(cuts, default=float("nan"))
 
 

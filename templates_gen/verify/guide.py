@@ -8,7 +8,6 @@ from fractions import Fraction
 from typing import cast
 
 from layout.drawing.pens import Pen
-from layout.drawing.shapes import Path
 from layout.kit.kit import Kit
 from layout.plan import Plan
 from templates_gen.verify import LIMIT
@@ -73,7 +72,7 @@ def prove_guide(plan: Plan, pieces: Sequence[Seen], *, on_paper: bool) -> Findin
 def _look(seen: Seen, way: int) -> _Shown:
     """Depths are counted from y = 0, the edge to the weaving; `way` is the side of it on which the guide lies."""
     shown = _Shown()
-    cuts = [each for each in seen.shapes() if isinstance(each, Path) and each.pen is Pen.CUT]
+    cuts = list(seen.paths(Pen.CUT))
     depths = [way * point.y for cut in cuts for point in cut.points()]
     if not depths or abs(min(depths)) > LIMIT:
         shown.wrong.append("the long edge is not where the marks begin, on the side of the weaving")

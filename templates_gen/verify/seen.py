@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 
+from layout.drawing.pens import Pen
 from layout.drawing.shapes import Path, Point, Region, Shape, Step, Text
 from layout.drawing.sheet import Part, Piece, Sheet
 from templates_gen.verify import LIMIT
@@ -42,10 +43,19 @@ class Seen:
 
     def shapes(self) -> Iterator[Shape]:
         """Every shape that lies inside the part's box, in its coordinates; of words only where they begin."""
-        for shape in self.sheet.shapes:
-            back = self._back(shape)
-            if all(map(self.holds, _points(back))):
-                yield back
+        yield from self._inside(self.sheet.shapes)
+
+    def paths(self, pen: Pen) -> Iterator[Path]:
+        """Every path of one pen that lies inside the part's box, in its coordinates."""
+        drawn = (shape for shape in self.sheet.shapes if isinstance(shape, Path) and shape.pen is pen)
+        yield from (path for path in self._inside(drawn) if isinstance(path, Path))
+
+    def _inside(self, shapes: Iterable[Shape]) -> Iterator[Shape]:
+        for shape in shapes:
+            if self.holds(self.lie.back(next(_points(shape)))):  # most that lies elsewhere is told by its first point
+                back = self._back(shape)
+                if all(map(self.holds, _points(back))):
+                    yield back
 
     def _back(self, shape: Shape) -> Shape:
         if isinstance(shape, Text):
