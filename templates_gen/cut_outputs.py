@@ -14,6 +14,7 @@ from layout.errors import FieldError
 from layout.paper.choice import Laying
 from layout.paper.sheets import lay, printed
 from layout.plan import Plan
+from layout.products import PRODUCTS
 from templates_gen.document import About
 from templates_gen.formats import FORMATS
 from templates_gen.outlines import outlined
@@ -23,7 +24,8 @@ from templates_gen.output import Output, kerf_in_name, names_of, titled
 class CutOutputs:
     """The files of the cut products among `only` (None: of all) that suit the plan, each drawn when it is asked for.
 
-    A product that the stock does not allow is left out and told in the notes; if it was asked for, FieldError says why.
+    A product that the stock does not allow is left out and told in the notes; if it was asked for, and nothing of that
+    name is printed either, FieldError says why.
     """
 
     def __init__(self, plan: Plan, stock: Stock, metrics: FontMetrics, only: Sequence[str] | None) -> None:
@@ -41,7 +43,7 @@ class CutOutputs:
             try:
                 built[name] = CUT_PRODUCTS[name].builds(self.plan, self.stock, self.metrics)
             except FieldError as error:
-                if self.asked:
+                if self.asked and name not in PRODUCTS:
                     raise
                 refused.append(f"{name} is not made: {error}")
         return built, tuple(refused)

@@ -58,7 +58,8 @@ def _as_option(error: FieldError, *, several: bool) -> FieldError:
 
 def products_of(plan: Plan, names: Sequence[str]) -> tuple[str, ...] | None:
     """The products that --only names, or None where it names none: then all that suit `plan` are meant."""
-    known, missing = (*suiting(plan), *cut_suiting(plan)), absent(plan)
+    known = tuple(dict.fromkeys((*suiting(plan), *cut_suiting(plan))))  # one name may be printed and cut
+    missing = absent(plan)
     for name in names:
         if name not in known:
             needed = f"a part that this kit has ({', '.join(known)}){did_you_mean(closest(name, known))}"

@@ -106,6 +106,12 @@ def strip_of(changes: dict[str, object] | None = None, end: End = "near", *, low
     return strip(plan_of(changes), end, font_metrics(), low=low)
 
 
+def laying_of(planned: Plan, name: str) -> Laying:
+    """How the one part of that product lies on the plan's paper."""
+    metrics = font_metrics()
+    return lay(planned, PRODUCTS[name].builds(planned, metrics)[0], metrics)
+
+
 def layings_of(planned: Plan) -> list[Laying]:
     """How every part of a plan lies on its paper."""
     metrics = font_metrics()

@@ -135,6 +135,13 @@ def test_the_proof_reckons_on_its_own() -> None:
     assert [each for each in imported(OUTER["templates_gen.verify.expected"]) if under(each, *own)] == []
 
 
+@pytest.mark.parametrize("name", ["ways", "picture", "winding", "frame_check"])
+def test_the_proofs_of_pictures_reckon_on_their_own(name: str) -> None:
+    """What pictures and check sheets must show is reckoned without the layout's setting, warps, load and parts."""
+    own = ("layout.setting", "layout.warps", "layout.frames.load", "layout.parts", "layout.paper")
+    assert [each for each in imported(OUTER[f"templates_gen.verify.{name}"]) if under(each, *own)] == []
+
+
 @pytest.mark.parametrize("name", ["gauge", "guide", "guide_words", "fanned"])
 def test_the_proofs_of_the_guides_reckon_on_their_own(name: str) -> None:
     """What gauges and guides must show is reckoned without the layout's setting, warps, amounts, parts and paper."""

@@ -3,11 +3,9 @@
 from __future__ import annotations
 
 import pytest
-from kits import FLAT, font_metrics, plan_of
+from kits import FLAT, laying_of, plan_of
 
 from layout.paper.choice import Laying
-from layout.paper.sheets import lay
-from layout.products import PRODUCTS
 
 ENDS: tuple[dict[str, object], ...] = (
     *({"frame.bar_diameter": f"{mm} mm"} for mm in (6, 8, 10, 12, 15, 20, 28, 40)),
@@ -20,8 +18,7 @@ SLANTS = ("shared", "face straight")
 
 def strips_of(changes: dict[str, object]) -> list[Laying]:
     """How both strips of a kit lie on its paper."""
-    planned, metrics = plan_of(changes), font_metrics()
-    return [lay(planned, PRODUCTS[name].builds(planned, metrics)[0], metrics) for name in ("strip-near", "strip-far")]
+    return [laying_of(plan_of(changes), name) for name in ("strip-near", "strip-far")]
 
 
 @pytest.mark.parametrize("paper", ["common", "a4", "letter"])

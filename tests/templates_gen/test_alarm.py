@@ -20,7 +20,7 @@ import layout.plan as plan_module
 import layout.warps.wound as wound_module
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Path, Placing, Point, Region, Shape, Step, Text, line
-from layout.drawing.sheet import Sheet, pen_of
+from layout.drawing.sheet import Sheet, marks_on, pen_of
 from layout.errors import LayoutError
 from layout.parts.strip import _Draft
 from layout.plan import Plan, plan
@@ -327,9 +327,12 @@ DRAWN: dict[str, tuple[tuple[str, ...], Change]] = {
 
 
 def redrawn(wanted: Output, change: Change) -> list[Sheet]:
-    """The file's sheets, the first of them changed."""
-    one, *others = wanted.sheets
-    return [Sheet(one.name, one.width, one.height, tuple(change(list(one.shapes), one))), *others]
+    """The file's sheets, the first that shows a strip of them changed."""
+    sheets = list(wanted.sheets)
+    at = next(k for k, sheet in enumerate(sheets) if marks_on(sheet))
+    one = sheets[at]
+    sheets[at] = Sheet(one.name, one.width, one.height, tuple(change(list(one.shapes), one)))
+    return sheets
 
 
 @pytest.mark.parametrize("name", DRAWN)

@@ -310,6 +310,18 @@ def test_a_stock_that_is_too_small_leaves_a_part_out_and_says_so() -> None:
         assert Outputs(planned(), font_metrics(), ["comb"], small).files
 
 
+def test_a_name_that_is_printed_and_cut_is_printed_where_it_cannot_be_cut(monkeypatch: pytest.MonkeyPatch) -> None:
+    """Asked for by name, both are made; from a stock that is too small only the printed one, and that is said."""
+    monkeypatch.setattr("templates_gen.cut_outputs.CUT_PRODUCTS", {"wrap-gauge": CUT_PRODUCTS["comb"]})
+    monkeypatch.setattr("templates_gen.cut_outputs.cut_suiting", lambda _: ("wrap-gauge",))
+    both = Outputs(planned(), font_metrics(), ["wrap-gauge"], stock())
+    assert {"wrap-gauge.pdf", "wrap-gauge.svg"} < set(both.files)
+    assert len(both.files) == 5
+    small = Outputs(planned(), font_metrics(), ["wrap-gauge"], replace(stock(), width=100.0, height=100.0))
+    assert set(small.files) == {"wrap-gauge.pdf", "wrap-gauge.svg"}
+    assert any(note.startswith("wrap-gauge is not made: ") for note in small.notes)
+
+
 # --- the commands
 
 

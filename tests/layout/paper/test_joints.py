@@ -5,7 +5,7 @@ import re
 from itertools import pairwise
 
 import pytest
-from kits import FLAT, font_metrics, layings_of, plan_of
+from kits import FLAT, font_metrics, laying_of, plan_of
 
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Path, Point, Region, Shape, Text, cross
@@ -42,7 +42,7 @@ CASES: dict[str, dict[str, object]] = {
 @pytest.fixture(scope="module", params=CASES)
 def laying(request: pytest.FixtureRequest) -> Laying:
     """A near strip in tiles."""
-    found = next(each for each in layings_of(plan_of(CASES[request.param])) if each.part.name == "strip-near")
+    found = laying_of(plan_of(CASES[request.param]), "strip-near")
     assert found.way == "tiles"
     return found
 
@@ -164,6 +164,6 @@ def test_long_frames_come_out() -> None:
     """A frame of 3 m, our own limit, comes out in tiles on every sheet there is, down to 148 x 210 mm."""
     for size in ("common", "letter", "148 x 210 mm"):
         wide = {"weaving.width": "as wide as fits", "frame.outer_width": "3 m", "paper.size": size}
-        laying = next(each for each in layings_of(plan_of(wide)) if each.part.name == "strip-far")
+        laying = laying_of(plan_of(wide), "strip-far")
         assert laying.way == "tiles"
         assert set().union(*map(uprights, pieces(laying))) == uprights(laying.part)
