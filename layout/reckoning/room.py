@@ -86,7 +86,7 @@ def end_width(kit: Kit) -> Figure:
     if isinstance(ends, RoundBar):
         return measured(float(ends.diameter.mm), "The bar.")
     if given is not None:
-        return measured(float(max(given.mm, ends.inset_mm)), "The frame ends as wide as the kit states it.")
+        return measured(float(given.mm), "The frame ends as wide as the kit states it.")
     return assumed(float(max(kit.frame.side_width.mm, ends.inset_mm)), _AS_SIDES)
 
 

@@ -71,11 +71,39 @@ def test_flat_ends_take_their_width() -> None:
 
 def test_one_layer_needs_no_room_to_come_together() -> None:
     """Between notches all ends lie on the face: 600 less two boards of 30, two headings and the hand."""
-    frame = {
-        "ends": "notched ends", "thickness": "12 mm", "notch_width": "1.2 mm", "notch_depth": "6 mm",
-        "outer_width": "40 cm", "outer_height": "60 cm", "side_width": "30 mm",
-    }  # fmt: skip
-    assert amounts_of(frame=frame).weavable_height_mm.value == 600 - 60 - 20 - 80
+    assert amounts_of(frame=NOTCHED).weavable_height_mm.value == 600 - 60 - 20 - 80
+
+
+PEGGED = {
+    "ends": "pegged ends", "thickness": "15 mm", "peg_diameter": "4 mm", "row_distance": "12 mm",
+    "edge_distance": "10 mm", "outer_width": "40 cm", "outer_height": "60 cm", "side_width": "30 mm",
+}  # fmt: skip
+NOTCHED = {
+    "ends": "notched ends", "thickness": "12 mm", "notch_width": "1.2 mm", "notch_depth": "6 mm",
+    "outer_width": "40 cm", "outer_height": "60 cm", "side_width": "30 mm",
+}  # fmt: skip
+
+
+def test_pegs_reach_further_than_narrow_sides() -> None:
+    """Inner pegs end 10 + 12 + 2 mm within the edge: ends taken as wide as sides of 20 mm are still 24; stated, 40."""
+    for told, taken in (({"side_width": "20 mm"}, 24), ({"end_width": "40 mm"}, 40)):
+        found = amounts_of(frame=PEGGED | told)
+        assert found.weavable_height_mm.value == 600 - 2 * taken - 20 - 80
+
+
+@pytest.mark.parametrize(
+    ("frame", "beyond"),
+    [
+        ({**FLAT["frame"], "end_width": "40 mm"}, 36 + 40 + (18 - 6 + math.pi * 3) / 2),
+        (NOTCHED | {"end_width": "40 mm"}, (40 - 6) + (4 + 24) / 2),
+        (PEGGED | {"end_width": "40 mm"}, (40 - 24) + math.pi * 4 / 4),
+    ],
+    ids=["flat", "notched", "pegged"],
+)
+def test_the_fringe_reaches_half_the_way_round_the_end(frame: dict[str, Any], beyond: float) -> None:
+    """By hand: 10 mm of heading, on flat ends 36 mm where layers come together, the board, and half the turn."""
+    found = amounts_of(frame=frame, weaving__height="20 cm")
+    assert found.fringe_near_mm.value == pytest.approx(10 + beyond)
 
 
 @given(st.integers(20, 380))

@@ -109,6 +109,18 @@ def test_draw_in_narrows_what_is_woven() -> None:
     assert known(found.weft_total_g).value == pytest.approx(86.4 * 0.96)
 
 
+def test_draw_in_brings_the_ends_closer() -> None:
+    """2 mm of warp and weft at 4 mm less 10 % fill 5/9 of the pitch, and each pick bends more (Peirce's geometry)."""
+    found = amounts_of(
+        **NO_FIBRE,
+        warp__wrap={"turns": 20, "window": "2 cm"},
+        weaving__draw_in="10 %",
+        weft__wrap={"turns": 20, "window": "2 cm"},
+    )
+    filled = 5 / 9
+    assert known(found.weft_take_up).value + 1 == pytest.approx(math.sqrt(1 - filled**2) + filled * math.asin(filled))
+
+
 COLOURS = [{"name": "madder", "share": 60, "lengths": 10}, {"name": "ash", "share": 40, "lengths": 30}]
 
 
