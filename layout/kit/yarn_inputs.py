@@ -6,6 +6,7 @@ from fractions import Fraction
 
 from layout.kit.spec import Input, of_mm
 from layout.yarns.diameter import SPECIFIC_VOLUMES
+from layout.yarns.yarn_counts import ORDERS
 
 _FAR = of_mm(3000)
 _VERY_FAR = of_mm(100_000_000)
@@ -22,7 +23,7 @@ def _label(table: str) -> tuple[Input, ...]:
             "choice",
             'What is what in a count such as "8/2".',
             '"count/plies"',
-            choices=("count/plies", "plies/count"),
+            choices=ORDERS,
         ),
         Input(f"{table}.grams", "amount", "What a ball weighs, in grams.", "50", least=Fraction(1, 1000)),
         Input(

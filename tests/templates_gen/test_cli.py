@@ -279,7 +279,7 @@ def test_progress_is_told_when_it_takes_long(tmp_path: Path, monkeypatch: pytest
     result = run("make", "-o", tmp_path / "strips")
     assert result.exit_code == 0
     assert re.search(r"^\d+ of \d+ done, making kit\.pdf \.\.\.$", result.stderr, re.MULTILINE)
-    assert "making strip-near.pdf" not in result.stderr
+    assert f"making {FILES[0]}" not in result.stderr
 
 
 # sett
