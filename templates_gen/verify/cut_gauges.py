@@ -40,7 +40,7 @@ def prove_guide(plan: Plan, stock: Stock, seen: Seen) -> Findings:
     total = matched("limit", [float(low), float(high)], [x for x, long in at_edge if long > 8])
     total += matched("mark of an end", ends, [x for x, long in at_edge if long < 8])
     total += matched("tenth mark", ends[9::10], [x for x, long in at_edge if 5.5 < long < 8])
-    total += matched("mark on the face", _on_face(plan, ends), [x for x, long in at_edge if 4 < long < 5.5])
+    total += matched("face mark", _on_face(plan, ends), [x for x, long in at_edge if 4 < long < 5.5])
     lines = {float(at) for at, _ in wanted.lines["near"]} | {0.0}
     inner = [x for x in lines if abs(x - float(low)) > 1e-9 and abs(x - float(high)) > 1e-9]
     return total + matched("unit mark", inner, [side.x for side in marks if side.high <= edge])

@@ -243,7 +243,7 @@ OTHERS: dict[str, dict[str, object]] = {
     "wrap-gauge-cut": CHANGES,
     "spacing-guide-cut": CHANGES,
     "end-bars": NOTCHED,
-    "peg-jig": PEGGED,
+    "peg-jig": PEGGED | {"weaving.tie_off": "far end"},  # an odd number of ends: no end looks like its mirror image
 }
 
 
@@ -266,11 +266,11 @@ def test_bars_and_gauges_drawn_for_another_kerf_ring(name: str, grain: str, monk
             ((25.4, "1 in"), (50.8, "2 in"), (50.01, "5 cm")),
             "a window is 10.0",
         ),
-        ("spacing-guide-cut", "guide_bar.TEN", 5.0, "tenth marks where"),
-        ("spacing-guide-cut", "guide_bar.FACE", 3.0, "marks on the face where"),
+        ("spacing-guide-cut", "guide_bar.TEN", 5.0, "0 tenth marks where"),
+        ("spacing-guide-cut", "guide_bar.FACE", 3.0, "0 face marks where"),
         ("end-bars", "end_bars.toothed_edge", None, "a notch wall is 10.0"),
         ("end-bars", "end_bars._HOLE", 2.01, "a size of a screw hole is 20.0"),
-        ("peg-jig", "peg_jig.way_up", lambda *_: 1, "a row of holes is 12000.0"),
+        ("peg-jig", "peg_jig.way_up", lambda *_: 1, "a hole is"),
         ("peg-jig", "peg_jig.in_outer_row", lambda number: number % 2 == 0, "a row of holes is 12000.0"),
     ],
 )
