@@ -20,6 +20,8 @@ ENDS: tuple[End, End] = ("near", "far")
 SHORT: dict[str, object] = {"weaving.width": "88 mm"}  # 22 ends at 4 mm: limits at -44 and 44
 TWELVE: dict[str, object] = {"weaving.width": "12 in", "frame.outer_width": "18 in", "sett.given": "8 epi"}
 
+USUAL: dict[str, object] = {"room": {}}  # what is assumed where a kit says nothing of its headings
+
 GOLDEN: dict[str, tuple[dict[str, object], End, bool]] = {
     "spacing-near": (SHORT, "near", False),
     "spacing-far-back-first-from-the-right": (
@@ -126,17 +128,17 @@ def test_the_long_edge_faces_the_weaving(near_end: str, end: End) -> None:
 
 def test_the_fan_is_said() -> None:
     """The figures reckoned by hand in the test of the fan stand on the guide, with the tolerance in words."""
-    said = words(guide({}))
+    said = words(guide(USUAL))
     assert "heading 48 mm from the outer edge: ends up to 1.6 mm off" in said
     assert "no fingers needed from 219 mm on: ends within a tenth of the pitch" in said
-    low = guide({}, low=True)
+    low = guide(USUAL, low=True)
     assert "48 mm from the outer edge: ends up to 1.6 mm off" in words(low)
     assert "within a tenth of the pitch" in low.notes[0]
 
 
 def test_the_fan_in_inches() -> None:
     """An inch kit says inches: 8 epi on the same frame are off by 3.175 x 0.406 = 1.289 mm, 0.051 in."""
-    said = words(guide({"sett.given": "8 epi"}))
+    said = words(guide(USUAL | {"sett.given": "8 epi"}))
     assert "heading 1.9 in from the outer edge: ends up to 0.051 in off" in said
     assert "no fingers needed from 8.6 in on" in said
 

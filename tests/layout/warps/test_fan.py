@@ -82,7 +82,7 @@ def test_by_hand() -> None:
     The near heading lies 16 + 2 x 16 = 48 mm from the outer edge, where t = 1/2 - 227 / 559.13 = 0.094: an end is off
     by 4 mm x 0.406 = 1.62 mm. A tenth of the pitch is reached at 275 - 55.9 = 219.1 mm.
     """
-    of = planned()
+    of = plan_of({"room": {}})
     fan = fan_of(of.kit.frame, of.warp)
     assert fan.way == pytest.approx(559.1327, abs=1e-4)
     assert heading_height(of.kit, "near") == 48
@@ -151,7 +151,7 @@ def test_headings_lie_in_the_frame(changes: dict[str, object]) -> None:
     near, far = (heading_height(of.kit, end) for end in ENDS)
     told = of.kit.amounts.room.heading
     heading = 10.0 if told is None else float(told.mm)
-    assert far - near == pytest.approx(340 + 2 * heading)
+    assert far - near == pytest.approx(float(of.kit.weaving.height.mm) + 2 * heading)
     assert 16 <= near < far < 550 - 16
 
 
