@@ -89,3 +89,11 @@ def test_unlike_fibres_are_bunched_from_their_areas() -> None:
     together = amounts_of(weft={"strands": [yarn | {"number": 2}]}).weft_thickness[0]
     apart = amounts_of(weft={"strands": [yarn, yarn | {"fibre": "mohair"}]}).weft_thickness[0]
     assert apart.mm == pytest.approx(together.mm)
+
+
+def test_each_fibre_of_a_bundle_takes_up_its_own_room() -> None:
+    """Areas add: 300 tex of cotton at 1.1 cm3/g (Peirce) and 300 of wool make one round thread of both areas."""
+    yarn = {"count": 300, "system": "tex"}
+    alone = [amounts_of(weft={"strands": [yarn | {"fibre": each}]}).weft_thickness[0].mm for each in ("cotton", "wool")]
+    both = amounts_of(weft={"strands": [yarn | {"fibre": "wool"}, yarn | {"fibre": "cotton"}]}).weft_thickness[0]
+    assert both.mm**2 == pytest.approx(sum(each**2 for each in alone))

@@ -121,3 +121,10 @@ def test_a_higher_frame_and_more_ends_take_more_warp(height: int, more: int, nar
     assert high.warp_per_wind_mm.value > low.warp_per_wind_mm.value
     narrow = amounts_of(**(base | {"weaving__width": f"{200 - narrower} mm"}), frame__outer_height=f"{height} mm")
     assert high.warp_total_m.value > low.warp_total_m.value >= narrow.warp_total_m.value
+
+
+def test_a_warp_too_thick_to_be_woven_over_itself_still_has_its_length() -> None:
+    """6000 tex of cotton are 2.9 mm thick: twice that does not fit 4 mm, so the heading's take-up is assumed."""
+    found = amounts_of(warp__count=60, warp__wrap=LEFT_OUT)
+    assert found.heading_thread_m.how is How.ASSUMED
+    assert found.warp_total_g is not None
