@@ -17,7 +17,6 @@ from layout.cutting.trial_cut import trial_cut
 from layout.cutting.winding_comb import winding_comb
 from layout.drawing.metrics import FontMetrics
 from layout.drawing.sheet import Part
-from layout.errors import FieldError
 from layout.frames.frame import NotchedEnd
 from layout.plan import Plan
 from layout.warps.warp import End
@@ -77,12 +76,3 @@ CUT_PRODUCTS: Mapping[str, CutProduct] = {
 def cut_suiting(plan: Plan) -> tuple[str, ...]:
     """The names of the products that suit `plan`, in order."""
     return tuple(name for name, product in CUT_PRODUCTS.items() if product.suits(plan))
-
-
-def why_not(name: str, plan: Plan, stock: Stock, metrics: FontMetrics) -> FieldError | None:
-    """What keeps a product from being cut from this stock; None if nothing does."""
-    try:
-        CUT_PRODUCTS[name].builds(plan, stock, metrics)
-    except FieldError as error:
-        return error
-    return None

@@ -12,12 +12,13 @@ from cut_plans import drawn_area, parts_of, stock_with
 from ink import corners
 from kits import NOTCHED, PEGGED, font_metrics, plan_of
 
-from layout.cutting.products import cut_suiting, turns, why_not
+from layout.cutting.products import cut_suiting, turns
 from layout.cutting.reference import reference_square
 from layout.cutting.stock import Stock
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Path, Point, Text
 from layout.drawing.sheet import Part
+from layout.errors import FieldError
 
 PLANS: tuple[dict[str, object], ...] = (
     {},
@@ -137,11 +138,23 @@ def test_the_reference_square_measures_50_mm_and_nothing_runs_it() -> None:
     assert square.points() == [Point(0, 0), Point(50, 0), Point(50, 50), Point(0, 50)]
 
 
-def test_a_product_says_why_it_cannot_be_cut() -> None:
-    """Nothing is dropped without a word: the refusal, or nothing where all is well."""
-    planned, metrics = plan_of(), font_metrics()
-    assert all(why_not(name, planned, stock_with(), metrics) is None for name in cut_suiting(planned))
-    assert "notched ends that are still to be made" in str(why_not("end-bars", planned, stock_with(), metrics))
-    assert "pegged ends" in str(why_not("peg-jig", planned, stock_with(), metrics))
-    refused = why_not("shed-stick", planned, stock_with(grain="x", width=400.0), metrics)
-    assert str(refused).startswith("sheet.width: needs at least 481 mm for the shed stick")
+@pytest.mark.parametrize(
+    ("name", "stock", "says"),
+    [
+        ("end-bars", {}, "notched ends that are still to be made"),
+        ("peg-jig", {}, "needs pegged ends"),
+        ("shed-stick", {"grain": "x", "width": 400.0}, "sheet.width: needs at least 481 mm for the shed stick"),
+        (
+            "spacing-guide-cut",
+            {"grain": "y", "height": 100.0},
+            "sheet.height: needs at least 219 mm for the spacing guide",
+        ),
+        ("wrap-gauge-cut", {"kerf": 1.3}, "cutting.kerf: needs to be less than a slit of the wrap gauge, 1.2 mm"),
+    ],
+)
+def test_a_product_says_why_it_cannot_be_cut(name: str, stock: dict[str, object], says: str) -> None:
+    """Nothing is dropped without a word: one sentence with what is needed, and what would do."""
+    with pytest.raises(FieldError) as caught:
+        parts_of(name, plan_of(), stock_with(**stock))
+    assert says in str(caught.value)
+    assert "; for example " in str(caught.value)
