@@ -43,7 +43,7 @@ def outline(text: Text) -> Region:
     contours, pen_x = [], 0.0
     for letter in text.words:
         for contour in _glyph(letter):
-            points = placing.points(Point(text.size * (pen_x + x), text.size * y) for x, y in contour)
+            points = placing.points([(text.size * (pen_x + x), text.size * y) for x, y in contour])
             start, *others = points
             contours.append(Path(start, tuple([Step(point) for point in others]), text.pen, closed=True))
         pen_x += metrics.advances[letter]

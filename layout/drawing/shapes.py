@@ -120,8 +120,8 @@ class Placing:
         angle = math.radians(self.degrees)
         return math.cos(angle), math.sin(angle)
 
-    def points(self, points: Iterable[Point]) -> list[Point]:
-        """Where `points` of the part lie on the sheet."""
+    def points(self, points: Iterable[tuple[float, float]]) -> list[Point]:
+        """Where `points` of the part, x and y each, lie on the sheet."""
         cos, sin = self._turn()
         dx, dy = self.dx, self.dy
         return [Point(cos * x - sin * y + dx, sin * x + cos * y + dy) for x, y in points]
