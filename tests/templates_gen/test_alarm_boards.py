@@ -27,7 +27,15 @@ from templates_gen.proof import findings, prove_cut_file, read, write
 from templates_gen.stockfile import built_in
 
 PATCH = pytest.MonkeyPatch
-STOCK = replace(built_in(), grain="x", speeds={"engrave": 200.0, "score": 60.0, "cut": 12.0}, kerf_x=0.21, kerf_y=0.19)
+STOCK = replace(
+    built_in(),
+    width=600.0,
+    height=400.0,
+    grain="x",
+    speeds={"engrave": 200.0, "score": 60.0, "cut": 12.0},
+    kerf_x=0.21,
+    kerf_y=0.19,
+)
 
 
 def outputs(stock: Stock = STOCK) -> Outputs:

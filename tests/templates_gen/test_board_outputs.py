@@ -19,7 +19,13 @@ from templates_gen.outputs import Outputs
 from templates_gen.proof import findings, read, write
 from templates_gen.stockfile import built_in, write_starter
 
-FAST = replace(built_in(), speeds={"engrave": 200.0, "score": 60.0, "cut": 12.0}, prices={"sheet": 4.5, "minute": 0.8})
+FAST = replace(
+    built_in(),
+    width=600.0,
+    height=400.0,
+    speeds={"engrave": 200.0, "score": 60.0, "cut": 12.0},
+    prices={"sheet": 4.5, "minute": 0.8},
+)
 SMALL = replace(FAST, grain="none", width=500.0, height=60.0)
 
 

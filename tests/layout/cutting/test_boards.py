@@ -18,7 +18,8 @@ from layout.errors import FieldError
 from templates_gen.stockfile import built_in
 
 NAMES = ("comb", "winding-comb")
-FREE = replace(built_in(), grain="none")
+BIRCH = replace(built_in(), width=600.0, height=400.0, grain="x")
+FREE = replace(BIRCH, grain="none")
 
 
 def parts_for(stock: Stock) -> list[Part]:
@@ -37,7 +38,7 @@ def ink(piece: Piece) -> shapely.MultiPoint:
     return shapely.MultiPoint([point for path in paths for point in path.points()])
 
 
-@pytest.mark.parametrize("stock", [built_in(), FREE, replace(FREE, width=260.0, height=210.0)])
+@pytest.mark.parametrize("stock", [BIRCH, FREE, replace(FREE, width=260.0, height=210.0)])
 def test_every_part_lies_on_the_sheets_once(stock: Stock) -> None:
     """Nothing is lost or doubled; what is drawn keeps off the edges and off its neighbours."""
     boards = boards_for(stock)
@@ -60,7 +61,7 @@ def test_a_small_sheet_is_followed_by_another() -> None:
 
 def test_the_grain_decides_who_may_be_turned() -> None:
     """With a grain no part is turned; without one a sheet too narrow for a comb takes it turned."""
-    grained = boards_for(built_in())
+    grained = boards_for(BIRCH)
     assert {piece.placing.degrees for pieces in grained.sheets for piece in pieces} == {0}
     narrow = boards_of(parts_for(FREE), (0, 90), replace(FREE, width=100.0, height=400.0), font_metrics())
     assert {piece.placing.degrees for pieces in narrow.sheets for piece in pieces[:-1]} == {90}
@@ -95,7 +96,7 @@ def test_the_square_lies_on_parts_only_where_nothing_is_free() -> None:
 
 def test_a_sheet_is_drawn_in_the_order_of_work() -> None:
     """Engraving and scoring first; what is cut inside a part before its outline; the sheet has the stock's size."""
-    sheet = boards_for(built_in()).sheet(1)
+    sheet = boards_for(BIRCH).sheet(1)
     orders = [PAINTING_ORDER[shape.pen] for shape in sheet.shapes]
     assert orders == sorted(orders)
     assert (sheet.name, sheet.width, sheet.height) == ("board 1 of 1", 600.0, 400.0)

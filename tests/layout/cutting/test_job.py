@@ -19,7 +19,8 @@ from templates_gen.outlines import outlined
 from templates_gen.stockfile import built_in
 
 SPEEDS = {"engrave": 200.0, "score": 60.0, "cut": 12.0}
-FAST = replace(built_in(), speeds=SPEEDS, prices={"sheet": 4.5, "minute": 0.8})
+BIRCH = replace(built_in(), width=600.0, height=400.0, grain="x")
+FAST = replace(BIRCH, speeds=SPEEDS, prices={"sheet": 4.5, "minute": 0.8})
 
 
 def job_for(stock: Stock, copies: int = 1) -> Job:
@@ -62,7 +63,7 @@ def test_a_kerf_left_to_the_machine_is_told() -> None:
 
 def test_a_time_that_is_not_known_is_not_told() -> None:
     """Without speeds the card names those that are missing."""
-    words = said(facts(job_for(built_in()), 150.0, font_metrics()))
+    words = said(facts(job_for(BIRCH), 150.0, font_metrics()))
     assert "not told, since the stock file gives no speed for engrave and score and cut" in words
 
 
