@@ -58,7 +58,9 @@ def regions(draw: st.DrawFn) -> Region:
 
 def texts(letters: str) -> st.SearchStrategy[Text]:
     """Words of these letters, anywhere, at any angle, from 0.5 mm to 50 mm."""
-    return st.builds(Text, points, st.floats(0.5, 50), st.text(letters, min_size=1, max_size=20), angles)
+    return st.builds(
+        Text, points, st.floats(0.5, 50), st.text(letters, min_size=1, max_size=20), angles, st.just(Pen.TEXT)
+    )
 
 
 def sheets(letters: str) -> st.SearchStrategy[Sheet]:
