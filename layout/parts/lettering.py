@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
+from layout.drawing.figures import arrow_head
 from layout.drawing.metrics import FontMetrics
-from layout.drawing.pens import Pen
-from layout.drawing.shapes import Point, Region, Shape, Text, filled
+from layout.drawing.shapes import Point, Region, Shape, Text
 from layout.drawing.typeset import SMALL
 from layout.parts.phrases import ARROW, Set
 
@@ -25,8 +25,5 @@ def lettered(placed: Set, baseline: float, metrics: FontMetrics) -> list[Shape]:
 
 def _arrow(centre: Point, way: str) -> Region:
     """A filled arrow head, ARROW mm long, that points `way`."""
-    long, wide = ARROW / 2, 0.8
-    ahead = {"right": (1, 0), "left": (-1, 0), "up": (0, 1), "down": (0, -1)}[way]
-    corners = ((long, 0.0), (-long, wide), (-long, -wide))
-    dx, dy = ahead
-    return filled([Point(centre.x + dx * a - dy * b, centre.y + dy * a + dx * b) for a, b in corners], Pen.SOLID)
+    ahead = {"right": Point(1, 0), "left": Point(-1, 0), "up": Point(0, 1), "down": Point(0, -1)}[way]
+    return arrow_head(centre, ahead, ARROW, 1.6)
