@@ -211,12 +211,17 @@ def _planned(path: Path | None) -> Plan:
     return plan_kit(_kit(path))
 
 
+def _watched() -> bool:
+    """Whether the error stream is a person's screen: a log needs no progress."""
+    return sys.stderr.isatty()
+
+
 def _progress() -> Callable[[int, int, str], None]:
-    """Says on the error stream which file is being made, once more than a second has passed."""
-    begun = time.monotonic()
+    """Tells whoever watches the error stream which file is being made, once more than a second has passed."""
+    begun, watched = time.monotonic(), _watched()
 
     def say(done: int, total: int, file: str) -> None:
-        if time.monotonic() - begun > 1:
+        if watched and time.monotonic() - begun > 1:
             click.echo(f"{done} of {total} done, making {file} ...", err=True)
 
     return say

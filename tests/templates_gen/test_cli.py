@@ -273,9 +273,12 @@ def test_a_proof_that_fails_is_code_1(tmp_path: Path, monkeypatch: pytest.Monkey
 
 
 def test_progress_is_told_when_it_takes_long(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
-    """Once more than a second has passed, the error stream says which file is being made."""
-    clock = iter(range(1000))
+    """Once more than a second has passed, a screen says which file is being made; a log does not."""
     monkeypatch.setattr("templates_gen.cli.time.monotonic", lambda: next(clock))
+    clock = iter(range(1000))
+    assert run("make", "-o", tmp_path / "logged").stderr == ""
+    monkeypatch.setattr("templates_gen.cli._watched", lambda: True)
+    clock = iter(range(1000))
     result = run("make", "-o", tmp_path / "strips")
     assert result.exit_code == 0
     assert re.search(r"^\d+ of \d+ done, making kit\.pdf \.\.\.$", result.stderr, re.MULTILINE)
