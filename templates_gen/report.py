@@ -168,11 +168,15 @@ def checked_values(checked: Sequence[Checked]) -> list[dict[str, object]]:
 
 
 def checked_table(checked: Sequence[Checked]) -> str:
-    """Checked files for people: asked, found, deviation, and every problem under its file."""
+    """Checked files for people: what is right in a line; else asked, found, deviation and every problem below."""
+    longest = max((len(each.file) for each in checked), default=0)
     lines = []
     for each in checked:
-        verdict = "right" if not each.problems else "WRONG"
-        lines.append(f"{verdict}  {each.file}")
+        if not each.problems and each.asked:
+            told = f"asked and found {_said(each.asked)}; largest deviation {_micrometres(each.deviation)}"
+            lines.append(f"right  {each.file:<{longest}}  {told}")
+            continue
+        lines.append(f"WRONG  {each.file}")
         if each.asked and each.found:
             lines += [f"       asked {_said(each.asked)}", f"       found {_said(each.found)}"]
             lines.append(f"       largest deviation {_micrometres(each.deviation)}")
