@@ -46,7 +46,7 @@ def heading_thread(
     outer = float(above_zero(outer_width_mm, "frame.outer_width", "the outer width in mm", "outer_width = 320"))
     woven = float(above_zero(woven_width_mm, "weaving.width", "the width in mm", "width = 240"))
     gap = float(zero_or_more(side.gap, "frame.margin", "the gap beside the weaving in mm", "margin = 15"))
-    around = float(above_zero(side.width, "frame.side_width", "the width of a side in mm", "side_width = 20"))
+    around = float(zero_or_more(side.width, "frame.side_width", "the width of a side in mm", "side_width = 20"))
     around += float(above_zero(side.thickness, "frame.thickness", "the thickness of a side in mm", "thickness = 18"))
     zero_or_more(take_up.value, "heading.take_up", "the take-up of a heading row", "take_up = 0.1")
     rule = 3 * outer + tail.value

@@ -9,7 +9,7 @@ from decimal import Decimal
 from fractions import Fraction
 
 from layout.drawing.pens import Pen
-from layout.drawing.shapes import Path
+from layout.drawing.shapes import Path, Point
 from layout.frames.bar import MODULI
 from layout.frames.frame import NotchedEnd, RoundBar
 from layout.kit.kit import Kit
@@ -41,13 +41,13 @@ def prove_frame_check(plan: Plan, pieces: Sequence[Seen], *, on_paper: bool) -> 
 def _picture(kit: Kit, seen: Seen) -> tuple[list[str], float]:
     """Four edges in the frame's proportions, both diagonals from corner to corner, and the centre line between them."""
     edges, centres = (
-        {tuple(sorted(path.points())) for path in seen.lines() if path.pen is pen and _length(path) > _ARMS}
+        {tuple(path.points()) for path in seen.lines() if path.pen is pen and _length(path) > _ARMS}
         for pen in (Pen.REGISTER, Pen.CENTRE)
     )
-    corners = sorted(at for edge in edges for at in edge)
+    corners = [at for edge in edges for at in edge]
     if len(edges) != 4 or len(centres) != 3:
         return ["shows no frame with four edges, two diagonals and a centre line"], 0.0
-    (left, low), (right, high) = corners[0], corners[-1]
+    (left, low), (right, high) = map(min, zip(*corners, strict=True)), map(max, zip(*corners, strict=True))
     middle = (left + right) / 2
     ratio = float(kit.frame.outer_width.mm / kit.frame.outer_height.mm)
     wanted = {
@@ -55,9 +55,15 @@ def _picture(kit: Kit, seen: Seen) -> tuple[list[str], float]:
         ((left, high), (right, low)),
         ((middle, low), (middle, high)),
     }
-    ends = [min(max(math.dist(a, c), math.dist(b, d)) for c, d in wanted) for a, b in centres]
+    ends = [min(_apart(found, each) for each in wanted) for found in centres]
     off = max(abs((right - left) - ratio * (high - low)), *ends)
     return ([f"its picture is {off * 1000:.1f} micrometres off"] if off > LIMIT else []), off
+
+
+def _apart(found: Sequence[Point], other: Sequence[tuple[float, float]]) -> float:
+    """How far the ends of two lines lie apart, whichever way each runs: what lies upright may begin at either end."""
+    (a, b), (c, d) = found, other
+    return min(max(math.dist(a, c), math.dist(b, d)), max(math.dist(a, d), math.dist(b, c)))
 
 
 def _length(path: Path) -> float:
