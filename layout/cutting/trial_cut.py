@@ -87,9 +87,9 @@ def _corners(middles: Sequence[float], slots: Sequence[float], right: float, roo
     top = root + _SLOT
     corners = [Corner(0, 0, _ROUND), Corner(right, 0, _ROUND), Corner(right, top, _ROUND)]
     for middle, width in reversed(list(zip(middles, slots, strict=True))):
-        half = width / 2
-        corners += [Corner(middle + half, top), Corner(middle + half, root, half)]
-        corners += [Corner(middle - half, root, half), Corner(middle - half, top)]
+        half, radius = width / 2, min(width, _SLOT) / 2  # a wide slot keeps straight walls to measure between
+        corners += [Corner(middle + half, top), Corner(middle + half, root, radius)]
+        corners += [Corner(middle - half, root, radius), Corner(middle - half, top)]
     return [*corners, Corner(0, top, _ROUND)]
 
 

@@ -103,9 +103,9 @@ def picture_of(seen: Seen, toward: int) -> Picture:
         left.y,
         other.y,
         passes,
-        [1 if ahead.x > 0 else -1 for at, ahead in inside if at.y > high],
+        [1 if ahead.x > 0 else -1 for at, ahead in arrows if at.y > high],
         [at for at in knots if left.x < at.x < right.x and low < at.y < high],
-        [(at.x, (ahead.y > 0) == (other.y > left.y)) for at, ahead in arrows if at.x > right.x],
+        [(at.x, (ahead.y > 0) == (other.y > left.y)) for at, ahead in arrows if at.x > right.x and at.y <= high],
         list(seen.words()),
     )
 

@@ -5,8 +5,12 @@ from __future__ import annotations
 import pytest
 from kits import FLAT, PEGGED, font_metrics, kit_of, plan_of
 
+from layout.cutting.trial_cut import STEPS, trial_cut
+from layout.drawing.shapes import Path
+from templates_gen import stockfile
 from templates_gen.outputs import Outputs
 from templates_gen.proof import findings, read, write
+from templates_gen.verify.cut_seen import uprights
 
 
 def told(changes: dict[str, object], file: str) -> tuple[str, ...]:
@@ -46,3 +50,26 @@ def test_a_height_midway_between_two_figures_may_be_rounded_to_either() -> None:
         "room": None,
     }
     assert told(tie, "spacing-guide.pdf") == ()
+
+
+@pytest.mark.parametrize("file", ["winding.pdf", "winding.svg"])
+def test_an_arrow_behind_many_words_is_still_the_winding_s(file: str) -> None:
+    """Words of a doubled warp reach past the frame; the arrow after them belongs to the face, not to the side view."""
+    long = FLAT | {
+        "sett": {"readings": [{"pairs": 5, "window": "2 in"}], "as_measured": True},
+        "frame.outer_width": "210 mm",
+        "frame.side_width": "20 mm",
+        "frame.margin": "10 mm",
+        "weaving.width": "150 mm",
+        "weaving.height": "100 mm",
+        "weaving.doubled_warp": True,
+    }
+    assert told(long, file) == ()
+
+
+def test_a_trial_cut_for_the_coarsest_slots_is_drawn() -> None:
+    """A slot wider than twice its depth cannot end in a half round; it still has walls to measure between."""
+    coarse = {"sett": {"readings": [{"pairs": 1, "window": "2 in"}], "as_measured": True}}
+    part = trial_cut(plan_of(coarse), stockfile.built_in(), font_metrics())
+    plate = max((shape for shape in part.shapes if isinstance(shape, Path)), key=lambda path: len(path.steps))
+    assert len(uprights([plate])) == 2 * (STEPS + 1) + 2
