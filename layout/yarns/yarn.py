@@ -37,11 +37,6 @@ class Yarn:
         """Exact length of a gram in metres."""
         return 1000 / self.tex
 
-    @property
-    def yards_per_pound(self) -> Fraction:
-        """Exact length of a pound in yards."""
-        return SYSTEMS["yd/lb"].number(self.tex)
-
     def numbers(self) -> Mapping[str, Fraction]:
         """The exact number in every system, by the key of the system; of the yarn as a whole, not of its singles."""
         return MappingProxyType({key: entry.number(self.tex) for key, entry in SYSTEMS.items()})

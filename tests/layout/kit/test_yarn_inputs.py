@@ -51,12 +51,12 @@ def test_a_kit_that_tells_nothing_carries_nothing_of_it() -> None:
 
 def test_craft_labels_write_the_count_first() -> None:
     """As sold to craft weavers: 8/2 cotton has 3360 yd in a pound."""
-    assert warp_yarn(count="8/2", order="count/plies", system="ne").yards_per_pound == 3360
+    assert warp_yarn(count="8/2", order="count/plies", system="ne").numbers()["yd/lb"] == 3360
 
 
 def test_older_books_write_the_plies_first() -> None:
     """J. T. Taylor, Cotton Weaving and Designing: 2/40s is two 40s folded and runs as 20 hanks of 840 yd a pound."""
-    assert warp_yarn(count="2/40", order="plies/count", system="ne").yards_per_pound == 20 * 840
+    assert warp_yarn(count="2/40", order="plies/count", system="ne").numbers()["yd/lb"] == 20 * 840
 
 
 def test_the_order_is_never_guessed() -> None:

@@ -38,7 +38,7 @@ def test_two_forties_run_as_twenty_hanks_a_pound() -> None:
 
 def test_a_two_ply_eights_cotton_has_3360_yards_a_pound() -> None:
     """As sold to craft weavers (craft writing: 8/2 is 8s folded 2-ply)."""
-    assert yarn_of(8, "ne", plies=2).yards_per_pound == 3360
+    assert yarn_of(8, "ne", plies=2).numbers()["yd/lb"] == 3360
 
 
 def test_a_weighed_thread_has_the_handbook_count() -> None:
