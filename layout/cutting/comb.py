@@ -44,7 +44,7 @@ def step_of(plan: Plan, stock: Stock) -> int:
     needed = f"a pitch that leaves the teeth of a comb at least {LEAST:g} mm"
     got = f"teeth of {_tooth(plan, stock, EVERY):.2f} mm at a pitch of {float(plan.warp.pitch):.2f} mm"
     works = "the printed spacing guide"
-    if second:
+    if second and stock.too_fine == "say so":
         works = f'too_fine = "every second end" (teeth of {_tooth(plan, stock, SECOND):.1f} mm), or {works}'
     raise FieldError("cutting.too_fine", needed, got, works)
 

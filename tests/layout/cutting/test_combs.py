@@ -142,6 +142,14 @@ def test_every_second_end_is_chosen_where_the_stock_says_so() -> None:
     assert "turn it over, left for right" in part.notes[0]
 
 
+def test_the_printed_guide_is_chosen_where_the_stock_says_so() -> None:
+    """Though a comb for every second end would hold, none is made, and the guide alone is named."""
+    stock = stock_with(too_fine="printed guide")
+    with pytest.raises(FieldError, match=r"got teeth of 0\.85 mm .*for example the printed spacing guide$"):
+        comb(plan_of(FINE), stock, font_metrics())
+    assert comb(plan_of(), stock, font_metrics()) == comb(plan_of(), stock_with(), font_metrics())
+
+
 def test_a_kerf_no_narrower_than_a_slot_is_refused() -> None:
     """The sentence says how wide the slot would be."""
     with pytest.raises(FieldError) as caught:
