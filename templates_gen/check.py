@@ -94,15 +94,26 @@ def _lacking(
     folder: Path, made: Mapping[str, Sequence[str]], against: Against, metrics: FontMetrics
 ) -> tuple[str, ...]:
     """What a folder that was made whole lacks of the kit given, or of the one that its first file carries."""
-    kit = against.kit
-    for path in (folder / name for name in made):
+    first, cut = (_first(folder, names, metrics) for names in (made, filter(cut_products_of, made)))
+    kit, stock = against.kit or (first and first.kit), cut and cut.stock
+    if kit is None:
+        return ()
+    try:
+        without = Outputs(plan(kit), metrics, stock=stock).without
+    except LayoutError:
+        return ()  # it is told of the files themselves
+    return lacking(kit, made, without, cuts=cut is not None)
+
+
+def _first(folder: Path, names: Iterable[str], metrics: FontMetrics) -> Carried | None:
+    """What the first of these files that can be read carries; what is wrong with others is told of each itself."""
+    for path in (folder / name for name in names):
         try:
-            form = _format(path)
-            if kit is None and form:
-                kit = carried(form.read(_bytes(path)).about.inputs, metrics).kit
+            if form := _format(path):
+                return carried(form.read(_bytes(path)).about.inputs, metrics)
         except LayoutError:
-            continue  # what is wrong with it is told of the file itself
-    return lacking(kit, made) if kit else ()
+            continue
+    return None
 
 
 def _inside(folder: Path) -> list[Path]:

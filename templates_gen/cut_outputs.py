@@ -48,6 +48,11 @@ class CutOutputs:
                 refused.append(f"{name} is not made: {error}")
         return built, tuple(refused)
 
+    @property
+    def refused(self) -> frozenset[str]:
+        """The names of the products that the stock does not allow."""
+        return frozenset(self.names) - self.built[0].keys()
+
     @cached_property
     def _products(self) -> Mapping[str, str]:
         """The product of every file; what its paper does not allow is no file."""

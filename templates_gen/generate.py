@@ -83,7 +83,7 @@ def make(
             output = wanted.output(file)
             made.append(_proven(plan, output, exchange.write(file, write(output))))
         if wanted.whole:
-            _check_whole(plan, made)
+            _check_whole(wanted, made)
         exchange.write(MANIFEST, manifest(made, whole=wanted.whole))
         exchange.settle()
     return Report(tuple(made), wanted.notes + wanted.absent)
@@ -102,9 +102,10 @@ def _proven(plan: Plan, output: Output, data: bytes) -> Made:
     return Made(output.file, digest, len(output.sheets), size, output.parts, *counts, result.deviation)
 
 
-def _check_whole(plan: Plan, made: Iterable[Made]) -> None:
+def _check_whole(wanted: Outputs, made: Iterable[Made]) -> None:
     """ProofError where the kit would lack a file or a part that it must have."""
-    if problems := lacking(plan.kit, {each.file: each.parts for each in made}):
+    files = {each.file: each.parts for each in made}
+    if problems := lacking(wanted.plan.kit, files, wanted.without, cuts=wanted.cut is not None):
         raise ProofError(f"nothing was kept, since the kit would not be whole: {'; '.join(problems)}")
 
 

@@ -73,6 +73,11 @@ class Outputs:
         """What is left out of a whole kit, and why."""
         return tuple(f"{name} is left out: {why}." for name, why in absent(self.plan).items() if self.whole)
 
+    @property
+    def without(self) -> frozenset[str]:
+        """The names of what the plan asks for and its numbers or the stock do not allow; why is told."""
+        return frozenset(absent(self.plan)) | (self.cut.refused if self.cut else frozenset())
+
     def output(self, file: str) -> Output:
         """The file of that name; LayoutError if there is none."""
         if file not in self.files:

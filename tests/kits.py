@@ -130,3 +130,8 @@ FILES = Outputs(plan_of(), font_metrics()).files
 
 DEMO_FILES = Outputs(plan(kitfile.demo()), font_metrics()).files
 """What is made of the demo kit, which has a weaving grid too."""
+
+
+def parts_of(outputs: Outputs) -> dict[str, tuple[str, ...]]:
+    """The parts in every file, by the file's name."""
+    return {file: outputs.output(file).parts for file in outputs.files}

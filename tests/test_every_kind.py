@@ -7,7 +7,7 @@ from pathlib import Path
 
 import pytest
 from ink import meetings
-from kits import KINDS, font_metrics, kit_of, sheets_of
+from kits import KINDS, font_metrics, kit_of, parts_of, sheets_of
 from test_look import EIGHT_POINTS, GAP, drawn, outside
 
 from layout.drawing.shapes import Text
@@ -37,7 +37,7 @@ def test_a_sample_kit_is_whole(path: Path) -> None:
     """Each sample kit has every file and part that its kind of frame asks for, on the paper that it names."""
     planned = plan(kitfile.load(path))
     outputs = Outputs(planned, font_metrics())
-    assert lacking(planned.kit, {file: outputs.output(file).parts for file in outputs.files}) == ()
+    assert lacking(planned.kit, parts_of(outputs), outputs.without) == ()
 
 
 def test_the_sample_kits_show_what_others_do_not() -> None:

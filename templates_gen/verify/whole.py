@@ -1,17 +1,17 @@
 """Which files a whole kit must have, and which parts each must show: told once more, from the kit alone.
 
-Nothing here asks the list of products, so that one that is lost there, or wrongly left out, is missed here. A new
-product needs a line in `WHOLE`.
+Nothing here asks the list of products, so that one that is lost there is missed here. A new product needs a line in
+`WHOLE`; what is cut, one in `whole_cut`.
 """
 
 from __future__ import annotations
 
-import re
-from collections.abc import Callable, Iterator, Mapping, Sequence
+from collections.abc import Callable, Collection, Iterator, Mapping, Sequence
 from typing import NamedTuple
 
 from layout.kit.kit import Kit
 from templates_gen.verify.whole_boards import boards_lacking, is_of_boards
+from templates_gen.verify.whole_cut import FOR_CUTTERS, cut_files, cut_lacking
 
 EVERY_SHEET = "kit.pdf"
 _ON_PAPER = "pdf"
@@ -24,8 +24,8 @@ def _every(_: Kit) -> bool:
 class Wanted(NamedTuple):
     """What one name stands for: the `parts` that each of its files shows, in which `forms`, `when` a kit asks for it.
 
-    What comes on paper must be in the one file of every sheet too, if it is `in_kit`; what the kit `may` have is
-    neither missed nor one too many.
+    What comes on paper must be in the one file of every sheet too, if it is `in_kit`; what a kit `may` be
+    unable to have is not missed where that is said.
     """
 
     parts: tuple[str, ...]
@@ -46,39 +46,36 @@ WHOLE: Mapping[str, Wanted] = {
 }
 """By the name of each file without its ending."""
 
-_MUST = Wanted(())
+
+def lacking(
+    kit: Kit, made: Mapping[str, Sequence[str]], without: Collection[str] = (), *, cuts: bool = False
+) -> tuple[str, ...]:
+    """What a whole kit must have and `made` (the parts in every file, by the file's name) has not, as sentences.
+
+    `without` names what is said to be impossible for kit or stock; where nothing `cuts`, nothing cut is asked for.
+    """
+    printed = _printed(kit, made, without)
+    return (*printed, *cut_lacking(kit, made, without), *_boards(kit, made)) if cuts else tuple(printed)
 
 
-_FOR_CUTTERS = ("svg", "dxf")
-_CUT = re.compile(r"(?P<name>[a-z-]+)-\d+x\d+mm-(?:no-kerf|kerf-[\d.x]+)\.(?P<form>\w+)")
-"""What is cut is named by its size and kerf. A stock may not allow it; what it allows comes in both cutters' forms."""
-
-
-def lacking(kit: Kit, made: Mapping[str, Sequence[str]]) -> tuple[str, ...]:
-    """What a whole kit must have and `made` (the parts in every file, by the file's name) has not, as sentences."""
-    return tuple(_lacking(kit, made))
-
-
-def _lacking(kit: Kit, made: Mapping[str, Sequence[str]]) -> Iterator[str]:
+def _printed(kit: Kit, made: Mapping[str, Sequence[str]], without: Collection[str]) -> Iterator[str]:
     asked: dict[str, list[str]] = {}
     for name, wanted in WHOLE.items():
-        if wanted.when(kit):
+        if wanted.when(kit) and not (wanted.may and name in without):
             asked |= {f"{name}.{form}": list(wanted.parts) for form in wanted.forms}
             if _ON_PAPER in wanted.forms and wanted.in_kit:
                 asked.setdefault(EVERY_SHEET, []).extend(wanted.parts)
     for file, parts in asked.items():
-        if file not in made and WHOLE.get(file.rpartition(".")[0], _MUST).may:
-            continue
         if file not in made:
             yield f"{file} is missing, which this kit must have"
             continue
         for part in sorted(set(parts)):
             if list(made[file]).count(part) != parts.count(part):
                 yield f"{file} shows {part} {list(made[file]).count(part)} times where {parts.count(part)} was wanted"
-    cut = {file: found for file in made if (found := _CUT.fullmatch(file))}
-    forms = {(found["name"], found["form"]) for found in cut.values()}
-    for name in dict.fromkeys(name for name, _ in forms):
-        yield from (f"{name} is missing as {form}" for form in _FOR_CUTTERS if (name, form) not in forms)
-    yield from boards_lacking(made, cut, _FOR_CUTTERS)
+    cut = cut_files(kit, made)
     strays = (file for file in made if file not in asked and file not in cut and not is_of_boards(file))
     yield from (f"{file} is there, which this kit does not ask for" for file in strays)
+
+
+def _boards(kit: Kit, made: Mapping[str, Sequence[str]]) -> Iterator[str]:
+    return boards_lacking(made, cut_files(kit, made), FOR_CUTTERS)

@@ -9,7 +9,7 @@ from pathlib import Path as File
 from typing import Any
 
 import pytest
-from kits import NOTCHED, PEGGED, font_metrics, plan_of
+from kits import NOTCHED, PEGGED, font_metrics, parts_of, plan_of
 
 import layout.parts.holes as holes
 import layout.parts.strip as strip_module
@@ -177,7 +177,7 @@ def test_a_whole_kit_lacks_nothing(kind: str) -> None:
     """The files of every kind of frame, and the parts in each, are those the second list asks for."""
     planned = plan_of(KINDS[kind])
     outputs = Outputs(planned, font_metrics())
-    assert lacking(planned.kit, {file: outputs.output(file).parts for file in outputs.files}) == ()
+    assert lacking(planned.kit, parts_of(outputs), outputs.without) == ()
 
 
 @pytest.mark.parametrize("name", [name for name, wanted in WHOLE.items() if not wanted.may])

@@ -1,0 +1,75 @@
+"""Which parts a whole kit must have for the cutter, and in which files: told once more, from the kit alone.
+
+Nothing here asks the list of what can be cut, so that a product lost there is missed here. A new one needs a line in
+`CUT`.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Callable, Collection, Iterator, Mapping, Sequence
+from typing import NamedTuple
+
+from layout.frames.frame import NotchedEnd
+from layout.kit.kit import Kit
+
+FOR_CUTTERS = ("svg", "dxf")
+
+_CUT = re.compile(r"(?P<name>[a-z-]+)-\d+x\d+mm-(?:no-kerf|kerf-[\d.x]+)\.(?P<form>\w+)")
+"""What is cut is named by its size and kerf."""
+
+_SQUARE = "reference-square"
+
+
+def _every(_: Kit) -> bool:
+    return True
+
+
+def _to_be_notched(kit: Kit) -> bool:
+    return isinstance(kit.frame.ends, NotchedEnd) and kit.frame.ends.density is None
+
+
+class Cut(NamedTuple):
+    """What one name stands for: the `parts` that each of its files shows, `when` a kit asks for it."""
+
+    parts: tuple[str, ...]
+    when: Callable[[Kit], bool] = _every
+
+
+CUT: Mapping[str, Cut] = {
+    "comb": Cut(("comb",)),
+    "winding-comb": Cut(("winding-comb-near", "winding-comb-far"), lambda kit: kit.frame.ends.kind == "wound"),
+    "wrap-gauge-cut": Cut(("wrap-gauge-cut",)),
+    "spacing-guide-cut": Cut(("spacing-guide-cut",)),
+    "shed-stick": Cut(("shed-stick",)),
+    "end-bars": Cut(("end-bar-near", "end-bar-far"), _to_be_notched),
+    "peg-jig": Cut(("peg-jig-near", "peg-jig-far"), lambda kit: kit.frame.ends.kind == "pegged"),
+    "trial-cut": Cut(("trial-cut",)),
+}
+"""By the name of each file before its size."""
+
+
+def cut_files(kit: Kit, made: Collection[str]) -> Mapping[str, tuple[str, str]]:
+    """Name and form of those files among `made` that are cut, or drawn as they are cut, and that the kit asks for."""
+    found = {file: match for file in made if (match := _CUT.fullmatch(file))}
+    told = {file: (match["name"], match["form"]) for file, match in found.items()}
+    return {file: (name, form) for file, (name, form) in told.items() if name in CUT and CUT[name].when(kit)}
+
+
+def cut_lacking(kit: Kit, made: Mapping[str, Sequence[str]], without: Collection[str]) -> Iterator[str]:
+    """What `made` (the parts in every file) lacks for the cutter, as sentences; not what it has to do `without`.
+
+    What comes for the cutter comes in both forms, with the reference square; the paper may not allow the drawing.
+    """
+    there = cut_files(kit, made)
+    forms = set(there.values())
+    for name in (name for name, cut in CUT.items() if cut.when(kit)):
+        if not any((name, form) in forms for form in FOR_CUTTERS):
+            if name not in without:
+                yield f"{name} is missing, which this kit must have for the cutter"
+            continue
+        yield from (f"{name} is missing as {form}" for form in FOR_CUTTERS if (name, form) not in forms)
+    for file, (name, form) in there.items():
+        wanted = [*CUT[name].parts, *([_SQUARE] if form in FOR_CUTTERS else [])]
+        if sorted(made[file]) != sorted(wanted):
+            yield f"{file} shows {', '.join(made[file]) or 'nothing'} where {', '.join(wanted)} was wanted"

@@ -1,0 +1,124 @@
+"""A kit that lacks a part for the cutter, or a drawing nobody said it had to do without, is never called whole."""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Callable
+from dataclasses import replace
+from functools import cache
+from pathlib import Path as File
+
+import pytest
+from kits import KINDS, font_metrics, parts_of, plan_of
+
+import templates_gen.cut_outputs as cut_outputs_module
+import templates_gen.outputs as outputs_module
+from layout.cutting.products import CUT_PRODUCTS, cut_suiting
+from layout.plan import plan
+from layout.products import suiting
+from templates_gen import kitfile, stockfile
+from templates_gen.check import Against, check
+from templates_gen.folder import MANIFEST
+from templates_gen.generate import ProofError, make
+from templates_gen.outputs import Outputs
+from templates_gen.verify.whole import lacking
+from templates_gen.verify.whole_cut import CUT
+
+PATCH = pytest.MonkeyPatch
+ROUND = ("comb", "winding-comb", "wrap-gauge-cut", "spacing-guide-cut", "shed-stick", "trial-cut")
+KIND_OF = dict.fromkeys(ROUND, "demo") | {"end-bars": "notched ends", "peg-jig": "pegged ends"}
+
+
+@cache
+def outputs_of(kind: str) -> Outputs:
+    """All files of a kit of that kind, its parts cut from the stock that is built in."""
+    planned = plan(kitfile.demo()) if kind == "demo" else plan_of(KINDS[kind])
+    return Outputs(planned, font_metrics(), stock=stockfile.built_in())
+
+
+def said(outputs: Outputs, change: Callable[[dict[str, tuple[str, ...]]], object] = lambda _: None) -> str:
+    """What the kit is told to lack, its files changed by `change`."""
+    made = parts_of(outputs)
+    change(made)
+    return "; ".join(lacking(outputs.plan.kit, made, outputs.without, cuts=True))
+
+
+def test_every_cut_product_stands_in_the_second_list() -> None:
+    """What can be cut and what a whole kit must have cut are told apart, and name the same products."""
+    assert set(CUT_PRODUCTS) == set(CUT) == set(KIND_OF)
+
+
+@pytest.mark.parametrize("kind", ["demo", *KINDS])
+def test_a_whole_kit_lacks_nothing_to_cut(kind: str) -> None:
+    """Of every kind of frame, the files for the cutter and the parts in each are those of the second list."""
+    assert said(outputs_of(kind)) == ""
+
+
+@pytest.mark.parametrize("name", CUT_PRODUCTS)
+def test_a_cut_product_left_out_rings(name: str, monkeypatch: PATCH) -> None:
+    """A product that is lost from the list is missed, since nothing said that the stock does not allow it."""
+    planned = outputs_of(KIND_OF[name]).plan
+    rest = tuple(each for each in cut_suiting(planned) if each != name)
+    monkeypatch.setattr(cut_outputs_module, "cut_suiting", lambda _: rest)
+    outputs = Outputs(planned, font_metrics(), stock=stockfile.built_in())
+    assert said(outputs) == f"{name} is missing, which this kit must have for the cutter"
+
+
+def test_nothing_is_kept_of_a_kit_that_lacks_a_comb(monkeypatch: PATCH, tmp_path: File) -> None:
+    """`make` refuses it before anything is kept."""
+    monkeypatch.setattr(cut_outputs_module, "cut_suiting", lambda _: ("trial-cut",))
+    with pytest.raises(ProofError, match="would not be whole: comb is missing"):
+        make(plan_of(), tmp_path, font_metrics(), stock=stockfile.built_in())
+    assert list(tmp_path.iterdir()) == []
+
+
+def test_what_the_stock_does_not_allow_is_not_missed() -> None:
+    """On a sheet too short for the stick it is said to be impossible, and the rest is whole."""
+    short = replace(stockfile.built_in(), width=300.0)
+    outputs = Outputs(plan_of(), font_metrics(), stock=short)
+    assert "shed-stick" in outputs.without
+    assert said(outputs) == ""
+
+
+@pytest.mark.parametrize("form", ["svg", "dxf", "pdf"])
+def test_half_a_product_rings(form: str) -> None:
+    """Winding combs of which the near one is lost are no winding combs, in whichever file."""
+    outputs = outputs_of("demo")
+    (file,) = (each for each in outputs.files if each.startswith("winding-comb-") and each.endswith(form))
+    found = said(outputs, lambda made: made.update({file: made[file][1:]}))
+    assert f"{file} shows winding-comb-far" in found
+
+
+@pytest.mark.parametrize("form", ["svg", "dxf"])
+def test_a_product_in_one_form_rings(form: str) -> None:
+    """What is cut comes in both of a cutter's forms."""
+    outputs = outputs_of("demo")
+    (file,) = (each for each in outputs.files if each.startswith("comb-") and each.endswith(form))
+    assert f"comb is missing as {form}" in said(outputs, lambda made: made.pop(file))
+
+
+def test_a_part_of_another_kind_of_frame_rings() -> None:
+    """A drilling jig among the files of a frame without pegs is one too many."""
+    stray = "peg-jig-300x93mm-kerf-0.20.svg"
+    found = said(outputs_of("demo"), lambda made: made.update({stray: ("peg-jig-near", "peg-jig-far")}))
+    assert f"{stray} is there, which this kit does not ask for" in found
+
+
+def test_a_grid_left_out_unsaid_rings(monkeypatch: PATCH) -> None:
+    """A kit whose beads were counted must have its weaving grid; one without picks has said why not."""
+    assert "weaving-grid" in outputs_of("notched ends").without
+    planned = outputs_of("demo").plan
+    rest = tuple(each for each in suiting(planned) if each != "weaving-grid")
+    monkeypatch.setattr(outputs_module, "suiting", lambda _: rest)
+    found = said(Outputs(planned, font_metrics(), stock=stockfile.built_in()))
+    assert found == "; ".join(f"weaving-grid.{form} is missing, which this kit must have" for form in ("pdf", "svg"))
+
+
+def test_a_folder_that_lost_a_part_and_its_lines_rings(tmp_path: File) -> None:
+    """Files of a comb taken away together with their lines in the manifest are missed all the same."""
+    make(plan_of(), tmp_path, font_metrics(), stock=stockfile.built_in())
+    told = json.loads((tmp_path / MANIFEST).read_text("utf-8"))
+    told["files"] = [entry for entry in told["files"] if not entry["file"].startswith("comb-")]
+    (tmp_path / MANIFEST).write_text(json.dumps(told), "utf-8")
+    (first, *_) = check([tmp_path], Against(), font_metrics())
+    assert first.problems[0] == "comb is missing, which this kit must have for the cutter"
