@@ -17,6 +17,7 @@ from layout.plan import Plan
 LONGEST = 12.0
 """No tooth is longer: no thread at a frame needs more."""
 
+_ROUNDED = 0.9  # of a tooth's length: between the rounds of root and tip a straight wall is left
 _END = 6.0  # the outer teeth are at least so wide
 
 
@@ -56,10 +57,10 @@ def toothed_edge(centres: Sequence[float], slot: float, sides: tuple[float, floa
     """
     half = slot / 2
     walls = [sides[0], *(side for x in centres for side in (x - half, x + half)), sides[1]]
-    root = min(half, length / 2)
+    root = min(half, _ROUNDED / 2 * length)
     found: list[Corner] = []
     for k, (left, right) in enumerate(pairwise(walls)):
-        radius = root if k % 2 else min((right - left) / 2, length / 2)
+        radius = root if k % 2 else min((right - left) / 2, length / 2, _ROUNDED * length - root)
         height = 0.0 if k % 2 else length
         found += [Corner(left, height, radius), Corner(right, height, radius)]
     return found[::-1]

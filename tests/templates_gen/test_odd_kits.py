@@ -5,6 +5,8 @@ from __future__ import annotations
 import pytest
 from kits import FLAT, PEGGED, font_metrics, kit_of, plan_of
 
+from layout.cutting.outline import Corner, outline
+from layout.cutting.teeth import toothed_edge
 from layout.cutting.trial_cut import STEPS, trial_cut
 from layout.drawing.shapes import Path
 from templates_gen import stockfile
@@ -73,3 +75,11 @@ def test_a_trial_cut_for_the_coarsest_slots_is_drawn() -> None:
     part = trial_cut(plan_of(coarse), stockfile.built_in(), font_metrics())
     plate = max((shape for shape in part.shapes if isinstance(shape, Path)), key=lambda path: len(path.steps))
     assert len(uprights([plate])) == 2 * (STEPS + 1) + 2
+
+
+@pytest.mark.parametrize(("slot", "length"), [(1.2, 1.0), (7.1, 4.05), (1.2, 6.0)])
+def test_a_shallow_slot_keeps_straight_walls(slot: float, length: float) -> None:
+    """However shallow, each wall of a slot has a straight piece to be measured by; without one no proof can find it."""
+    edge = toothed_edge([0.0, 20.0], slot, (-20.0, 40.0), length)
+    found = uprights([outline([Corner(-20, -30), Corner(40, -30), *edge])])[1:-1]
+    assert found == pytest.approx([-slot / 2, slot / 2, 20 - slot / 2, 20 + slot / 2])
