@@ -97,7 +97,8 @@ def _screw_holes(plan: Plan, stock: Stock) -> tuple[Path, ...]:
 def _use(plan: Plan, end: End, stock: Stock) -> str:
     thick = float(_notched(plan).thickness.mm)
     layers = ceil(thick / stock.thickness - 1e-9)
-    many = f"Cut {layers} and glue them, notches in line, for an end {thick:g} mm thick. " if layers > 1 else ""
+    glued = f"they make {layers * stock.thickness:g} mm where the kit has {thick:g} mm"
+    many = f"Drawn once: cut {layers} and glue them, notches in line; {glued}. " if layers > 1 else ""
     where = "bottom" if way_up(plan, end) < 0 else "top"
     return f"{many}It goes to the {where} of the frame, notches outward, words to the face; ease every edge by sanding."
 

@@ -62,7 +62,10 @@ def facts(job: Job, width: float, metrics: FontMetrics) -> Part:
         ("Material", f"{stock.material} ({stock.name})"),
         ("Thickness", f"{stock.thickness:g} mm"),
         ("Sheets", f"{len(boards.sheets)} of {stock.width:g} x {stock.height:g} mm; by area at least {boards.least}"),
-        ("Parts", f"{parts}; {waste} % of the sheets is waste, edges and gaps included"),
+        (
+            "Parts",
+            f"{parts}, each once: its drawing says if you need more; {waste} % of the sheets is waste, gaps included",
+        ),
         ("Kerf", kerf_words(stock)),
         ("Grain", f"runs along {stock.grain}; no part is turned across it" if stock.grain != "none" else "none"),
         ("Order", "one after the other, each in its colour; inner cuts before outlines"),

@@ -8,6 +8,9 @@ from layout.drawing.pens import Pen
 from layout.drawing.shapes import Path, Placing, Point, Shape, Text
 from layout.drawing.sheet import Part, painted
 
+LASER = "Laser: trained people only, always watched, shop rules first."
+"""The caution of every sheet with something to cut, in few words; the job sheet has them all."""
+
 _TURN = Placing(-90)
 
 
@@ -18,7 +21,7 @@ def drawing_of(part: Part) -> Part:
     corners = placing.points([Point(*part.box[:2]), Point(*part.box[2:])])
     (left, right), (bottom, top) = (sorted(along) for along in zip(*corners, strict=True))
     datum = tuple(placing.points(part.datum))
-    notes = ("A drawing at exact scale of what the cutter's files hold.", *part.notes)
+    notes = (f"A drawing at exact scale of the cutter's files. {LASER}", *part.notes)
     return replace(part, shapes=painted(shapes), datum=datum, box=(left, bottom, right, top), notes=notes, whole=False)
 
 

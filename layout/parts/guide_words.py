@@ -56,9 +56,9 @@ def fan_words(plan: Plan, end: End, *, brief: bool) -> tuple[str, ...]:
     away = _said(height if end == "near" else fan.high - height, imperial)
     off = f"{'' if brief else 'heading '}{away} from the outer edge: ends up to {_fine(fan.off(height), imperial)} off"
     if free is None:
-        return off, "fingers needed at every height"
+        return off, "pushing needed at every height"
     settled = _said(free[0] if end == "near" else fan.high - free[1], imperial)
-    return off, f"no fingers needed from {settled} on{within and ': ends ' + within}"
+    return off, f"no push needed from {settled} on{within and ': ends ' + within}"
 
 
 def _said(mm: float, imperial: bool) -> str:
@@ -77,7 +77,7 @@ def notes_for(plan: Plan, end: End, *, brief: bool) -> str:
     """How to use the guide, for the head of its sheet."""
     where = "bottom" if (end == "near") == (plan.kit.weaving.near_end == "bottom") else "top"
     side = {"bottom": "below", "top": "above"}[where]
-    more = f" No fingers are needed where ends lie {TENTH} of their places." if brief else ""
+    more = f" No pushing is needed where ends lie {TENTH} of their places." if brief else ""
     return (
         f"For the heading at the {where} of the frame as it stands before you. Cut it out, the long edge along a rule, "
         f"glue it on card, lay it on the warp {side} the heading, centre on centre, push each end to its mark.{more}"

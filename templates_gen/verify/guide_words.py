@@ -10,9 +10,9 @@ from templates_gen.verify.fanned import End, Followed
 
 _FAN = (
     r"(\S+ (?:mm|in)) from the outer edge: ends up to (\S+ (?:mm|in)) off",
-    r"no fingers needed from (\S+ (?:mm|in)) on",
+    r"no push needed from (\S+ (?:mm|in)) on",
 )
-_RIGHT, _NEVER = "the ends lie right by themselves here", "fingers needed at every height"
+_RIGHT, _NEVER = "the ends lie right by themselves here", "pushing needed at every height"
 _INCH = 25.4
 _TIE = 1e-6  # mm: what lies so close to the middle between two last figures may be rounded to either
 
@@ -26,7 +26,7 @@ def check_words(end: End, texts: Sequence[str], fan: Followed, *, imperial: bool
     if set(off) not in [each[0] for each in asked]:
         wrong.append(f"the fan at the heading reads {off} where the kit asks for {asked_off}")
     if set(free) not in [each[1] for each in asked]:
-        wrong.append(f"fingers are said not to be needed from {free} where the kit asks for {asked_free}")
+        wrong.append(f"pushing is said not to be needed from {free} where the kit asks for {asked_free}")
     if sentence and not any(sentence in text for text in texts):
         wrong.append(f"nowhere says that {sentence}")
     if not any(f"{end} heading, seen from the face" in text for text in texts):

@@ -98,8 +98,9 @@ def test_bars_say_how_many_make_an_end() -> None:
     """12 mm of 3 mm stock are four; of 12 mm stock one, and then nothing is said of glue."""
     near, far = parts_of("end-bars", plan_of(NOTCHED), stock_with())
     assert near.notes[0].startswith(
-        "Cut 4 and glue them, notches in line, for an end 12 mm thick. It goes to the bottom"
+        "Drawn once: cut 4 and glue them, notches in line; they make 12 mm where the kit has 12 mm. It goes to the"
     )
+    assert "to the bottom" in near.notes[0]
     assert "to the top" in far.notes[0]
     thick, _ = parts_of("end-bars", plan_of(NOTCHED), stock_with(thickness=12.0))
     assert thick.notes[0].startswith("It goes to the bottom of the frame, notches outward")

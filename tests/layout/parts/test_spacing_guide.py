@@ -130,7 +130,7 @@ def test_the_fan_is_said() -> None:
     """The figures reckoned by hand in the test of the fan stand on the guide, with the tolerance in words."""
     said = words(guide(USUAL))
     assert "heading 48 mm from the outer edge: ends up to 1.6 mm off" in said
-    assert "no fingers needed from 219 mm on: ends within a tenth of the pitch" in said
+    assert "no push needed from 219 mm on: ends within a tenth of the pitch" in said
     low = guide(USUAL, low=True)
     assert "48 mm from the outer edge: ends up to 1.6 mm off" in words(low)
     assert "within a tenth of the pitch" in low.notes[0]
@@ -140,7 +140,7 @@ def test_the_fan_in_inches() -> None:
     """An inch kit says inches: 8 epi on the same frame are off by 3.175 x 0.406 = 1.289 mm, 0.051 in."""
     said = words(guide(USUAL | {"sett.given": "8 epi"}))
     assert "heading 1.9 in from the outer edge: ends up to 0.051 in off" in said
-    assert "no fingers needed from 8.6 in on" in said
+    assert "no push needed from 8.6 in on" in said
 
 
 def test_where_nothing_is_off_the_guide_says_so() -> None:
