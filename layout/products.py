@@ -72,6 +72,13 @@ def _sheet(make: Callable[..., Part], forms: tuple[str, ...]) -> Product:
     return Product(builds, alone, forms=forms)
 
 
+def _gauge() -> Product:
+    def builds(plan: Plan, metrics: FontMetrics) -> tuple[Build, ...]:
+        return (lambda _low, _joints: wrap_gauge(plan, metrics),)
+
+    return Product(builds, lambda plan, metrics: (wrap_gauge(plan, metrics),))
+
+
 def _grid() -> Product:
     def builds(plan: Plan, metrics: FontMetrics) -> tuple[Paned, ...]:
         return (drawing_of(plan, metrics),)
@@ -100,7 +107,7 @@ PRODUCTS: Mapping[str, Product] = {
     "strip-near": _strip("near"),
     "strip-far": _strip("far"),
     "spacing-guide": _spacing(),
-    "wrap-gauge": _sheet(wrap_gauge, ("pdf", "svg")),
+    "wrap-gauge": _gauge(),
     "frame-check": _sheet(frame_check, ("pdf",)),
     "weaving-grid": _grid(),
 }

@@ -42,7 +42,7 @@ JSON = click.option("--json", "as_json", is_flag=True, help="Print plain values 
 @click.group(context_settings={"help_option_names": ["-h", "--help"]})
 @click.version_option(package_name="templates-gen")
 def main() -> None:
-    """Exact-scale guides and cut parts for frame loom kits, from one kit file; every file is proven before it exists."""
+    """Exact-scale guides and cut parts for loom kits, from one kit file; every file is proven before it exists."""
     for stream in (sys.stdout, sys.stderr):
         if isinstance(stream, io.TextIOWrapper):  # a screen that lacks a letter of a name gets its number instead
             stream.reconfigure(errors="backslashreplace")

@@ -52,9 +52,8 @@ def step_of(plan: Plan, stock: Stock) -> int:
 def teeth_of(plan: Plan, stock: Stock, step: int) -> Teeth:
     """The teeth with slots at (k + 1/2) p - W/2, k = 0, step, 2 step ..., from the centre as one datum."""
     slot, why = slot_for(plan, stock)
-    return teeth_at(
-        [float(x) for x in plan.warp.end_positions[::step]], step * float(plan.warp.pitch), slot, why, stock
-    )
+    centres = [float(x) for x in plan.warp.end_positions[::step]]
+    return teeth_at(centres, step * float(plan.warp.pitch), slot, why, stock, float(plan.warp.width / 2))
 
 
 def _tooth(plan: Plan, stock: Stock, step: int) -> float:

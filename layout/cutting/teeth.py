@@ -19,6 +19,7 @@ LONGEST = 12.0
 
 _ROUNDED = 0.9  # of a tooth's length: between the rounds of root and tip a straight wall is left
 _END = 6.0  # the outer teeth are at least so wide
+_PAST = 2.0  # and there is so much wood beyond a limit, whose mark must not fall off
 
 
 @dataclass(frozen=True, slots=True)
@@ -79,13 +80,17 @@ def slot_for(plan: Plan, stock: Stock) -> tuple[float, str]:
     return float(plan.warp.pitch) / 2 + stock.ease, why
 
 
-def teeth_at(centres: Sequence[float], pitch: float, slot: float, why: str, stock: Stock) -> Teeth:
-    """The teeth between slots at `centres`, `pitch` apart. FieldError where the kerf is no narrower than a slot."""
+def teeth_at(centres: Sequence[float], pitch: float, slot: float, why: str, stock: Stock, limit: float) -> Teeth:
+    """The teeth between slots at `centres`, `pitch` apart; the outer ones reach past `limit` to both sides.
+
+    Raises FieldError where the kerf is no narrower than a slot.
+    """
     if max(stock.kerf_x, stock.kerf_y) >= slot:
         raise too_wide(Kerf(stock.kerf_x, stock.kerf_y), f"a slot of the comb, {slot:.2f} mm")
     tooth = pitch - slot
     length = min(LONGEST, SLENDER * tooth)
-    return Teeth(tuple(centres), slot, tooth, length, max(_END, stock.thickness), why)
+    past = limit + _PAST - min(-centres[0], centres[-1]) - slot / 2
+    return Teeth(tuple(centres), slot, tooth, length, max(_END, stock.thickness, past), why)
 
 
 def strong_enough(teeth: Teeth) -> bool:

@@ -39,7 +39,7 @@ def winds_of(plan: Plan, end: End, stock: Stock) -> Teeth:
     warp = plan.warp
     contacts = sorted(float(x) for x in warp.marks(end))
     slot, why = slot_for(plan, stock)
-    return teeth_at(contacts, float(warp.spacing), slot, why, stock)
+    return teeth_at(contacts, float(warp.spacing), slot, why, stock, float(warp.width / 2))
 
 
 def _use(plan: Plan, end: End) -> str:

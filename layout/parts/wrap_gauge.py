@@ -42,7 +42,7 @@ _NOTE = (
 )
 
 
-def wrap_gauge(plan: Plan, metrics: FontMetrics, *, low: bool = False) -> Part:  # noqa: ARG001 (one form only)
+def wrap_gauge(plan: Plan, metrics: FontMetrics) -> Part:
     """The card, unfolded."""
     datum = (
         Point(_CORNER, _CORNER - HEIGHT),

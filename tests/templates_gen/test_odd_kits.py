@@ -83,3 +83,19 @@ def test_a_shallow_slot_keeps_straight_walls(slot: float, length: float) -> None
     edge = toothed_edge([0.0, 20.0], slot, (-20.0, 40.0), length)
     found = uprights([outline([Corner(-20, -30), Corner(40, -30), *edge])])[1:-1]
     assert found == pytest.approx([-slot / 2, slot / 2, 20 - slot / 2, 20 + slot / 2])
+
+
+def test_a_winding_comb_reaches_past_a_limit_beyond_its_last_wind() -> None:
+    """With an odd number of ends the last wind lies far inside the limit, whose mark still stands on the wood."""
+    odd = {
+        "sett.readings": None,
+        "sett.given": "3 epi",
+        "frame.bar_diameter": "10 mm",
+        "weaving.width": "150 mm",
+        "weaving.tie_off": "far end",
+    }
+    planned, stock = plan_of(odd), stockfile.built_in()
+    outputs = Outputs(planned, font_metrics(), ["winding-comb"], stock)
+    svg = next(file for file in outputs.files if file.startswith("winding-comb") and file.endswith("svg"))
+    wanted = outputs.output(svg)
+    assert findings(planned, wanted, read(wanted, write(wanted))).problems == ()

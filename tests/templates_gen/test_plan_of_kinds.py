@@ -32,7 +32,7 @@ def test_notches_to_be_made() -> None:
 
 def test_notches_that_are_there() -> None:
     """At least 5.5 epi on ten notches an inch: every second one, 50 ends in 10 in."""
-    values = values_of("rowan")
+    values = values_of("maple")
     assert (values["sett_per_inch"], values["ends"], values["winds"]) == (5, 50, None)
     assert values["near_marks_mm"] == pytest.approx([(k + 0.5) * 5.08 - 127 for k in range(50)])
 
@@ -49,7 +49,7 @@ def test_pegs_of_an_odd_warp() -> None:
     ("name", "said"),
     [
         ("alder", ("Notches", "66  ", "the outer end at each side doubled", "tied off at the near end")),
-        ("rowan", ("an end in every second notch, of 10 notches an inch", "50 near, 50 far")),
+        ("maple", ("an end in every second notch, of 10 notches an inch", "50 near, 50 far")),
         ("hazel", ("each turns two ends", "39", "20 near, 20 far", "tied off at the far end", "0.5 cm more")),
     ],
 )
@@ -62,7 +62,7 @@ def test_the_plan_for_people(name: str, said: tuple[str, ...]) -> None:
 
 def test_a_sett_that_the_notches_refuse_is_one_sentence(tmp_path: Path) -> None:
     """The command leaves with code 2 and says what would fit."""
-    text = (KITS / "rowan-frame.toml").read_text("utf-8")
+    text = (KITS / "maple-frame.toml").read_text("utf-8")
     kit = tmp_path / "kit.toml"
     kit.write_text(text.replace('readings = [{pairs = 11, window = "2 in"}]', 'given = "6 epi"'), "utf-8")
     said = refused("plan", kit)
