@@ -9,7 +9,7 @@ from layout.cutting.on_paper import drawing_of
 from layout.cutting.products import CUT_PRODUCTS, cut_suiting
 from layout.cutting.stock import Stock
 from layout.drawing.metrics import FontMetrics
-from layout.drawing.sheet import STACK_GAP, Part, Piece, sheet_of, stacked
+from layout.drawing.sheet import STACK_GAP, Part, Piece, Sheet, sheet_of, stacked
 from layout.errors import FieldError
 from layout.paper.choice import Laying
 from layout.paper.sheets import lay, printed
@@ -34,6 +34,7 @@ class CutOutputs:
         self.asked = only is not None
         self._laid: dict[str, tuple[Laying, ...]] = {}
         self._unlaid: list[str] = []
+        self._for_cutters: dict[str, tuple[Sheet, tuple[Piece, ...]]] = {}
 
     @cached_property
     def built(self) -> tuple[Mapping[str, tuple[Part, ...]], tuple[str, ...]]:
@@ -99,11 +100,18 @@ class CutOutputs:
         return self._on_paper(file, name) if FORMATS[file.rpartition(".")[2]].words else self._for_cutter(file, name)
 
     def _for_cutter(self, file: str, name: str) -> Output:
-        parts = CUT_PRODUCTS[name].alone(self.plan, self.stock, self.metrics)
-        laid = tuple(Piece(part, placing) for part, placing in zip(parts, stacked(parts), strict=True))
+        sheet, laid = self._alone(name)
+        names = names_of(piece.part for piece in laid)
         about = self._about(file, name)._replace(operations=self.stock.operations)
-        sheet = outlined(sheet_of(name, parts))
-        return Output(file, names_of(parts), (sheet,), (laid,), about, on_paper=False, stock=self.stock)
+        return Output(file, names, (sheet,), (laid,), about, on_paper=False, stock=self.stock)
+
+    def _alone(self, name: str) -> tuple[Sheet, tuple[Piece, ...]]:
+        """A product as a cutter gets it, words in outlines, drawn once for all its files."""
+        if name not in self._for_cutters:
+            parts = CUT_PRODUCTS[name].alone(self.plan, self.stock, self.metrics)
+            laid = tuple(Piece(part, placing) for part, placing in zip(parts, stacked(parts), strict=True))
+            self._for_cutters[name] = outlined(sheet_of(name, parts)), laid
+        return self._for_cutters[name]
 
     def _on_paper(self, file: str, name: str) -> Output:
         """The parts one after the other; a part in one piece is proven by its own coordinates, as it is cut."""

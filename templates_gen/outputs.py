@@ -40,7 +40,7 @@ class Outputs:
         wanted = tuple(PRODUCTS) if only is None else only
         self.names = tuple(name for name in suiting(plan) if name in wanted)
 
-    @property
+    @cached_property
     def files(self) -> tuple[str, ...]:
         """Every file's name, in the order of making."""
         own = (f"{name}.{form}" for name in self.names for form in PRODUCTS[name].forms)

@@ -2,11 +2,15 @@
 
 from __future__ import annotations
 
+import math
+from collections.abc import Sequence
+
+import pytest
 from hypothesis import strategies as st
 
 from layout.cutting.stock import Operation
 from layout.drawing.pens import Pen
-from layout.drawing.shapes import Path, Point, Region, Shape, Step, arc, circle, cross, line, polygon, rectangle
+from layout.drawing.shapes import Path, Point, Region, Shape, Step, arc, circle, cross, filled, line, polygon, rectangle
 from layout.drawing.sheet import Sheet, painted
 from templates_gen.document import About
 
@@ -93,3 +97,18 @@ def _ring(centre: Point, radius: float, turned: float, sweep: float, pen: Pen) -
 def _area(centre: Point, radius: float, turned: float) -> Region:
     outer = _ring(centre, radius, turned, 300, Pen.ENGRAVE)
     return Region((outer, _ring(centre, radius / 2, turned, -300, Pen.ENGRAVE)), Pen.ENGRAVE)
+
+
+def assert_typed_by_hand(shapes: Sequence[Shape], within: float) -> None:
+    """Whether a reader found the plate that was typed by hand, in `within` mm: an area, a score, a cut, a square."""
+    area, score, cut, square = shapes
+    assert area == filled((P(12.7, 20), P(25.4, 20), P(12.7, 30.5)), Pen.ENGRAVE)
+    assert score == line(P(5, 5), P(5, 35), Pen.SCORE)
+    assert square == rectangle(60, 5, 110, 55, Pen.REFERENCE)
+    assert isinstance(cut, Path)
+    assert (cut.pen, cut.closed) == (Pen.THROUGH, True)
+    corners = [(0, 0), (46, 0), (48.828427, 1.171573), (50, 4), (0, 40)]  # 46 + 4 cos 45°, 4 - 4 sin 45°
+    for point, wanted in zip(cut.points(), corners, strict=True):
+        assert tuple(point) == pytest.approx(wanted, abs=within)
+    bend = math.radians(-67.5)  # the middle of the first eighth of a circle of 4 mm about 46, 4
+    assert cut.steps[1].through == pytest.approx((46 + 4 * math.cos(bend), 4 + 4 * math.sin(bend)), abs=within)

@@ -7,7 +7,8 @@ from dataclasses import replace
 from functools import cache
 
 import pytest
-from kits import NOTCHED, PEGGED, font_metrics, kit_of
+from alarms import alarm_of
+from kits import NOTCHED, PEGGED, kit_of
 
 import layout.parts.gauge_table as table_module
 import layout.parts.wrap_gauge as gauge_module
@@ -16,9 +17,6 @@ from layout.drawing.pens import Pen
 from layout.drawing.shapes import Path, Placing, Point, Shape, Text
 from layout.drawing.sheet import Part
 from layout.plan import Plan, plan
-from templates_gen.outputs import Outputs
-from templates_gen.proof import findings, read, write
-from templates_gen.verify.compare import compare
 
 KITS: dict[str, dict[str, object]] = {
     "cm": {"sett": {"readings": [{"pairs": 13, "window": "5 cm"}]}},
@@ -42,12 +40,7 @@ def planned(name: str = "cm") -> Plan:
 
 def alarm(form: str = "pdf", name: str = "cm") -> str:
     """What the proof says against the gauge as it is drawn now; nothing if it passes. Written and read it is sound."""
-    wanted = Outputs(planned(name), font_metrics()).output(f"wrap-gauge.{form}")
-    found = read(wanted, write(wanted))
-    assert compare(wanted.sheets, found.sheets).sound
-    result = findings(planned(name), wanted, found)
-    assert bool(result.problems) == (not result.sound), "a deviation must be told"
-    return "; ".join(result.problems)
+    return alarm_of(planned(name), f"wrap-gauge.{form}")
 
 
 @pytest.mark.parametrize("form", ["pdf", "svg"])

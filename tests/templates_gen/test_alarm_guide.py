@@ -7,6 +7,7 @@ from dataclasses import replace
 from functools import cache
 
 import pytest
+from alarms import alarm_of
 from kits import FLAT, NOTCHED, PEGGED, font_metrics, kit_of
 
 import layout.parts.guide_words as words_module
@@ -19,7 +20,6 @@ from layout.plan import Plan, plan
 from layout.warps.warp import Warp
 from templates_gen.outputs import Outputs
 from templates_gen.proof import findings, read, write
-from templates_gen.verify.compare import compare
 
 TILED: dict[str, object] = {"frame.outer_width": "90 cm", "weaving.width": "70 cm", "paper.lay": "tiles"}
 KITS: dict[str, dict[str, object]] = {
@@ -50,12 +50,7 @@ def planned(name: str = "cm") -> Plan:
 
 def alarm(form: str = "pdf", name: str = "cm") -> str:
     """What the proof says against the guides as they are drawn now; nothing if they pass."""
-    wanted = Outputs(planned(name), font_metrics()).output(f"spacing-guide.{form}")
-    found = read(wanted, write(wanted))
-    assert compare(wanted.sheets, found.sheets).sound
-    result = findings(planned(name), wanted, found)
-    assert bool(result.problems) == (not result.sound), "a deviation must be told"
-    return "; ".join(result.problems)
+    return alarm_of(planned(name), f"spacing-guide.{form}")
 
 
 @pytest.mark.parametrize("form", ["pdf", "svg"])

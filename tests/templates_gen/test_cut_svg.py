@@ -14,14 +14,13 @@ from xml.etree import ElementTree
 
 import pytest
 import svgelements
-from cut_plates import ABOUT, OPERATIONS, OUTLINE, RING, SLOT, P, plate
+from cut_plates import ABOUT, OPERATIONS, OUTLINE, RING, SLOT, P, assert_typed_by_hand, plate
 from damage import refuses
 from rasters import inked, svg_pixels
 from svgwrite.validator2 import get_validator
 
 from layout.cutting.stock import Operation
-from layout.drawing.pens import Pen
-from layout.drawing.shapes import Path, Point, filled, line, rectangle
+from layout.drawing.shapes import Path, Point
 from templates_gen.formats import FORMATS, About
 
 read, write = FORMATS["svg"].read, FORMATS["svg"].write
@@ -46,15 +45,7 @@ def test_a_file_typed_by_hand_is_read_in_millimetres() -> None:
     assert operations is not None
     assert operations["score"] == Operation("#00ff00", 0.25)
     assert (sheet.width, sheet.height) == (110.5, 60)
-    area, score, cut, square = sheet.shapes
-    assert area == filled((P(12.7, 20), P(25.4, 20), P(12.7, 30.5)), Pen.ENGRAVE)
-    assert score == line(P(5, 5), P(5, 35), Pen.SCORE)
-    assert square == rectangle(60, 5, 110, 55, Pen.REFERENCE)
-    assert isinstance(cut, Path)
-    assert (cut.pen, cut.closed) == (Pen.THROUGH, True)
-    assert cut.points() == [(0, 0), (46, 0), (48.82843, pytest.approx(1.17157)), (50, 4), (0, 40)]
-    bend = math.radians(-67.5)  # the middle of the first eighth of a circle of 4 mm about 46, 4
-    assert cut.steps[1].through == pytest.approx((46 + 4 * math.cos(bend), 4 + 4 * math.sin(bend)), abs=1e-4)
+    assert_typed_by_hand(sheet.shapes, 1e-5)
 
 
 CHANGES = {

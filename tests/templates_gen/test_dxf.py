@@ -11,14 +11,14 @@ import ezdxf
 import pyogrio
 import pytest
 import shapely
-from cut_plates import ABOUT, OPERATIONS, RING, SCORES, P, plate
+from cut_plates import ABOUT, OPERATIONS, RING, SCORES, assert_typed_by_hand, plate
 from damage import refuses
 from ezdxf import path as ezdxf_path
 from ezdxf.document import Drawing
 
 from layout.cutting.stock import Operation
 from layout.drawing.pens import Pen
-from layout.drawing.shapes import Path, Point, filled, line, rectangle
+from layout.drawing.shapes import Path, Point
 from templates_gen.formats import FORMATS, About, ReadError
 
 read, write = FORMATS["dxf"].read, FORMATS["dxf"].write
@@ -42,18 +42,7 @@ def test_a_file_typed_by_hand_is_read_in_millimetres() -> None:
     assert operations is not None
     assert operations["cut"] == Operation("#ff0000", 0.01)
     assert (sheet.name, sheet.width, sheet.height) == ("plate", 110.5, 60)
-    area, score, cut, square = sheet.shapes
-    assert area == filled((P(12.7, 20), P(25.4, 20), P(12.7, 30.5)), Pen.ENGRAVE)
-    assert score == line(P(5, 5), P(5, 35), Pen.SCORE)
-    assert square == rectangle(60, 5, 110, 55, Pen.REFERENCE)
-    assert isinstance(cut, Path)
-    assert (cut.pen, cut.closed) == (Pen.THROUGH, True)
-    for (x, y), (wanted_x, wanted_y) in zip(
-        cut.points(), [(0, 0), (46, 0), (48.828427, 1.171573), (50, 4), (0, 40)], strict=True
-    ):
-        assert (x, y) == pytest.approx((wanted_x, wanted_y), abs=1e-5)
-    bend = math.radians(-67.5)  # the middle of the first eighth of a circle of 4 mm about 46, 4
-    assert cut.steps[1].through == pytest.approx((46 + 4 * math.cos(bend), 4 + 4 * math.sin(bend)), abs=1e-6)
+    assert_typed_by_hand(sheet.shapes, 1e-6)
 
 
 # --- what the reader refuses
