@@ -6,7 +6,7 @@ from collections.abc import Mapping
 from typing import Any
 
 from kits import FLAT, NOTCHED, PEGGED
-from wrong_builders import Wrong, returns, swap
+from wrong_builders import Wrong, returns, value
 
 import layout.parts.holes as holes_module
 import layout.parts.strip as strip_module
