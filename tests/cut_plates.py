@@ -15,10 +15,10 @@ from layout.drawing.sheet import Sheet, painted
 from templates_gen.document import About
 
 OPERATIONS = {
-    "engrave": Operation("#2f4b7c", 0.1),
-    "score": Operation("#4f8f5b", 0.13),
-    "cut": Operation("#b5403a", 0.01),
-    "reference": Operation("#9a9a9a", 0.1),
+    "engrave": Operation("#27358d", 0.1),
+    "score": Operation("#2f9a74", 0.13),
+    "cut": Operation("#c9391f", 0.01),
+    "reference": Operation("#a19a8e", 0.1),
 }
 ABOUT = About("Heron frame: plate", '{"name": "Zoë Łukasz Ольга"}', OPERATIONS)
 P = Point

@@ -9,7 +9,7 @@ from layout.kit.catalogue import catalogue
 from layout.kit.spec import Input
 from layout.units import Length
 
-_COLOURS = {"engrave": "#2f4b7c", "score": "#4f8f5b", "cut": "#b5403a", "reference": "#9a9a9a"}
+_COLOURS = {"engrave": "#27358d", "score": "#2f9a74", "cut": "#c9391f", "reference": "#a19a8e"}
 _RUN = OPERATIONS[:-1]
 _TABLE_HELP = {
     "colours": "The colour that shows the cutter what to {operation}.",

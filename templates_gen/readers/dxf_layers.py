@@ -23,8 +23,9 @@ def check_layers(tables: Tags, operations: Operations) -> None:
     found = dict(map(_layer, layers))
     if list(found) != [*_ALWAYS, *operations] or len(found) != len(layers):
         raise ReadError(f"the DXF has the layers {shown(list(found))}, which are not those of its operations")
+    numbers = _numbered(operations)
     for name, shown_as in operations.items():
-        if found[name] != (wanted := _look(shown_as)):
+        if found[name] != (wanted := _look(shown_as, numbers[name])):
             raise ReadError(f"the DXF shows the layer {name} by {shown(found[name])}, where {shown(wanted)} is wanted")
 
 
@@ -33,12 +34,12 @@ def _layer(record: Tags) -> tuple[str, Mapping[int, str]]:
     return values.pop(2, ""), values
 
 
-def _look(operation: Operation) -> Mapping[int, str]:
-    """Seen and free (70), the nearest numbered colour (62), the colour itself (420), a whole line (6), its weight."""
+def _look(operation: Operation, number: int) -> Mapping[int, str]:
+    """Seen and free (70), its numbered colour (62), the colour itself (420), a whole line (6), its weight."""
     weight = min(_WEIGHTS, key=lambda each: abs(each - operation.width * 100))
     red, green, blue = _rgb(operation)
     colour = str(red * 65536 + green * 256 + blue)
-    return {70: "0", 62: str(_numbered(operation)), 420: colour, 6: "Continuous", 370: str(weight)}
+    return {70: "0", 62: str(number), 420: colour, 6: "Continuous", 370: str(weight)}
 
 
 def _rgb(operation: Operation) -> tuple[int, int, int]:
@@ -50,12 +51,20 @@ _PLAIN = {1: 0xFF0000, 2: 0xFFFF00, 3: 0x00FF00, 4: 0x00FFFF, 5: 0x0000FF, 6: 0x
 _DEPTHS = {0: 255, 4: 127, 6: 76, 8: 38}
 
 
-def _numbered(operation: Operation) -> int:
-    """The number of the nearest colour of the format's own: a few plain ones, and a wheel of 24 hues in four depths."""
+def _numbered(operations: Operations) -> Mapping[str, int]:
+    """The format's own colours, by number: each operation has the nearest that none before it took.
+
+    There are a few plain ones, and a wheel of 24 hues in four depths, of which the plain ones are left out.
+    """
     wheel = {k: (value >> 16, value >> 8 & 255, value & 255) for k, value in _PLAIN.items()}
-    wheel |= {10 * hue + ones: _hue(hue, depth) for hue in range(1, 25) for ones, depth in _DEPTHS.items()}
-    wanted = _rgb(operation)
-    return min(wheel, key=lambda k: math.dist(wanted, wheel[k]))
+    hues = {10 * hue + ones: _hue(hue, depth) for hue in range(1, 25) for ones, depth in _DEPTHS.items()}
+    wheel |= {k: rgb for k, rgb in hues.items() if rgb not in wheel.values()}
+    numbers: dict[str, int] = {}
+    for name, operation in operations.items():
+        wanted = _rgb(operation)
+        numbers[name] = min(wheel, key=lambda k: math.dist(wanted, wheel[k]))
+        del wheel[numbers[name]]
+    return numbers
 
 
 def _hue(number: int, depth: int) -> tuple[int, int, int]:

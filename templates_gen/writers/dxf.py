@@ -68,8 +68,10 @@ def _drawing(sheet: Sheet, about: About) -> Drawing:
     space.reset_extents((0, 0, 0), (*corner, 0))
     for name, value in (("$LIMMIN", (0, 0)), ("$LIMMAX", corner), ("$EXTMIN", (0, 0, 0)), ("$EXTMAX", (*corner, 0))):
         drawing.header[name] = value
-    for name, shown in (about.operations or {}).items():
-        layer = drawing.layers.add(name, color=_nearest_colour(shown.colour), lineweight=_nearest_weight(shown.width))
+    operations = about.operations or {}
+    numbers = _numbers([shown.colour for shown in operations.values()])
+    for (name, shown), number in zip(operations.items(), numbers, strict=True):
+        layer = drawing.layers.add(name, color=number, lineweight=_nearest_weight(shown.width))
         layer.rgb = _rgb(shown.colour)
     for shape in sheet.shapes:
         for path in _paths(shape):
@@ -111,16 +113,21 @@ def _rgb(colour: str) -> tuple[int, int, int]:
     return int(colour[1:3], 16), int(colour[3:5], 16), int(colour[5:7], 16)
 
 
-def _nearest_colour(colour: str) -> int:
-    """The one of the numbered colours that programs without others show instead.
+def _numbers(colours: Sequence[str]) -> list[int]:
+    """The numbered colours that programs without others show instead, one to each colour and no two alike.
 
-    The plain ones, less 7, which is whatever is not the ground, and the full hues in four depths.
+    In the order of work each takes the nearest that is left of the plain ones, less 7, which is whatever is not the
+    ground, and the hues in four depths, less the six that look like a plain one.
     """
     from ezdxf.colors import aci2rgb
 
-    wanted = _rgb(colour)
-    numbered: list[int] = [*range(1, 7), 8, 9, *(k for k in range(10, 250) if k % 10 in (0, 4, 6, 8))]
-    return min(numbered, key=lambda k: math.dist(wanted, tuple(aci2rgb(k))))
+    plain, hues = [*range(1, 7), 8, 9], [k for k in range(10, 250) if k % 10 in (0, 4, 6, 8)]
+    left = plain + [k for k in hues if aci2rgb(k) not in map(aci2rgb, plain)]
+    numbers: list[int] = []
+    for wanted in map(_rgb, colours):
+        numbers.append(min(left, key=lambda k: math.dist(wanted, tuple(aci2rgb(k)))))
+        left.remove(numbers[-1])
+    return numbers
 
 
 def _nearest_weight(width: float) -> int:

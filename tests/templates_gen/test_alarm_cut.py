@@ -97,8 +97,8 @@ BYTES: dict[str, tuple[str, Callable[[bytes], bytes]]] = {
     "SVG an arc flattened": ("svg", sub(rb'(id="cut".*?)A[\d.]+ [\d.]+ 0 0 [01] ', rb"\1L")),
     "SVG an arc the other way": ("svg", sub(rb'(id="cut".*?A[\d.]+ [\d.]+ 0 0) 0 ', rb"\1 1 ")),
     "SVG cut named as scored": ("svg", lines(b'id="cut"', b'id="score"')),
-    "SVG cut in another colour": ("svg", lines(b'stroke="#b5403a"', b'stroke="#b5403b"')),
-    "SVG cut in the colour of the scored": ("svg", lines(b'stroke="#b5403a"', b'stroke="#4f8f5b"')),
+    "SVG cut in another colour": ("svg", lines(b'stroke="#c9391f"', b'stroke="#c9391e"')),
+    "SVG cut in the colour of the scored": ("svg", lines(b'stroke="#c9391f"', b'stroke="#2f9a74"')),
     "SVG cut too wide": ("svg", lines(b'stroke-width="0.01"', b'stroke-width="0.1"')),
     "SVG group lost": ("svg", sub(rb'<g [^>]*id="score".*?</g>', b"")),
     "SVG groups swapped": (
@@ -106,7 +106,7 @@ BYTES: dict[str, tuple[str, Callable[[bytes], bytes]]] = {
         sub(rb'(<g [^>]*id="score".*?</g>)(<g [^>]*id="cut".*?</g>)', rb"\2\1"),
     ),
     "SVG a line twice": ("svg", sub(rb'(id="score".*?)(<path[^>]*>)', rb"\1\2\2")),
-    "SVG another table": ("svg", lambda data: data.replace(b"#b5403a", b"#b5403b")),
+    "SVG another table": ("svg", lambda data: data.replace(b"#c9391f", b"#c9391e")),
     "SVG cut short": ("svg", lambda data: data[:-100]),
     "DXF unit inch": ("dxf", lines(b"$INSUNITS\n 70\n4", b"$INSUNITS\n 70\n1")),
     "DXF without a unit": ("dxf", lines(b"$INSUNITS\n 70\n4", b"$INSUNITS\n 70\n0")),
@@ -129,7 +129,7 @@ BYTES: dict[str, tuple[str, Callable[[bytes], bytes]]] = {
     "DXF layer renamed": ("dxf", sub(rb"\n  2\ncut\n", b"\n  2\nthrough\n")),
     "DXF a line lost": ("dxf", sub(rb"  0\nLWPOLYLINE\n((?!  0\n).)*?score\n((?!  0\n).)*", b"")),
     "DXF a line twice": ("dxf", sub(rb"(  0\nLWPOLYLINE\n((?!  0\n).)*?score\n((?!  0\n).)*)", rb"\1\1")),
-    "DXF another table": ("dxf", lines(b"#b5403a", b"#b5403b")),
+    "DXF another table": ("dxf", lines(b"#c9391f", b"#c9391e")),
     "DXF cut short": ("dxf", lambda data: data[:-100]),
 }
 
@@ -242,8 +242,8 @@ def test_another_drawing_rings(name: str, drawn: str) -> None:
 
 
 TABLES: dict[str, About] = {
-    "another colour of cuts": ABOUT._replace(operations=OPERATIONS | {"cut": Operation("#b5403b", 0.01)}),
-    "another width of cuts": ABOUT._replace(operations=OPERATIONS | {"cut": Operation("#b5403a", 0.012)}),
+    "another colour of cuts": ABOUT._replace(operations=OPERATIONS | {"cut": Operation("#c9391e", 0.01)}),
+    "another width of cuts": ABOUT._replace(operations=OPERATIONS | {"cut": Operation("#c9391f", 0.012)}),
     "colours swapped": ABOUT._replace(
         operations=OPERATIONS | {"cut": OPERATIONS["score"], "score": OPERATIONS["cut"]},
     ),

@@ -141,7 +141,7 @@ TABLES = {
     "one too few": {name: shown for name, shown in OPERATIONS.items() if name != "score"},
     "another order": dict(reversed(OPERATIONS.items())),
     "a name of its own": OPERATIONS | {"mark": Operation("#000000", 0.1)},
-    "two of one colour": OPERATIONS | {"score": replace(OPERATIONS["score"], colour="#b5403a")},
+    "two of one colour": OPERATIONS | {"score": replace(OPERATIONS["score"], colour="#c9391f")},
     "a colour by name": OPERATIONS | {"cut": Operation("red", 0.1)},
     "a colour in capitals": OPERATIONS | {"cut": Operation("#FF0000", 0.1)},
     "no width": OPERATIONS | {"cut": Operation("#ff0000", 0)},

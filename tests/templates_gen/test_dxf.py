@@ -4,6 +4,8 @@ from __future__ import annotations
 
 import io
 import math
+import random
+from collections.abc import Sequence
 from itertools import pairwise
 from pathlib import Path as FilePath
 
@@ -20,6 +22,9 @@ from layout.cutting.stock import Operation
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Path, Point
 from templates_gen.formats import FORMATS, About, ReadError
+from templates_gen.readers.dxf_layers import _numbered
+from templates_gen.stockfile import built_in
+from templates_gen.writers.dxf import _numbers
 
 read, write = FORMATS["dxf"].read, FORMATS["dxf"].write
 TYPED = (FilePath(__file__).parents[1] / "hand_typed" / "plate.dxf").read_text(encoding="utf-8")
@@ -199,6 +204,39 @@ def test_any_colour_has_a_numbered_one_that_both_sides_find(colour: str) -> None
     """The writer takes it from ezdxf's table, the reader from the rule of the wheel."""
     table = OPERATIONS | {"cut": Operation(colour, 0.33)}
     assert read(write([plate()], ABOUT._replace(operations=table))).about.operations == table
+
+
+SETS = (
+    tuple(shown.colour for shown in built_in().operations.values()),
+    ("#ff0000", "#fe0000", "#ff0100", "#ff0001"),
+    ("#000000", "#010101", "#000001", "#010000"),
+    ("#808080", "#818181", "#7f7f7f", "#9a9a9a"),
+    ("#2f4b7c", "#4f8f5b", "#b5403a", "#9a9a9a"),
+)
+
+
+@pytest.mark.parametrize("colours", SETS, ids=" ".join)
+def test_no_two_operations_have_one_colour_number(colours: Sequence[str]) -> None:
+    """A cutter that goes by numbers, or by what a number looks like, tells them apart, whatever the stock's colours."""
+    table = {name: Operation(colour, 0.1) for name, colour in zip(OPERATIONS, colours, strict=True)}
+    data = write([plate()], ABOUT._replace(operations=table))
+    numbers = [opened(data).layers.get(name).dxf.color for name in table]
+    assert len({ezdxf.colors.aci2rgb(number) for number in numbers}) == len(table)
+    assert not {0, 7, 256} & set(numbers)  # by block, whatever is not the ground, by layer
+    assert read(data).about.operations == table
+
+
+def test_the_numbers_of_any_colours_differ_and_are_found_by_both_sides() -> None:
+    """Two hundred tables of colours, half of them near each other."""
+    dice = random.Random(3)  # noqa: S311 - the same colours in every run
+    for k in range(200):
+        base = dice.randrange(1 << 24)
+        spread = 1 << (24 if k % 2 else 4)
+        colours = {f"#{(base + dice.randrange(spread)) % (1 << 24):06x}": None for _ in range(9)}
+        table = {name: Operation(colour, 0.1) for name, colour in zip(OPERATIONS, colours, strict=False)}
+        written = _numbers([shown.colour for shown in table.values()])
+        assert dict(zip(table, written, strict=True)) == _numbered(table)
+        assert len({ezdxf.colors.aci2rgb(number) for number in written}) == len(table)
 
 
 def test_the_comments_leave_ezdxf_alone() -> None:

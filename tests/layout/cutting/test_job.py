@@ -47,8 +47,8 @@ def test_the_card_says_what_is_cut_and_how() -> None:
     assert "runs along x; no part is turned across it" in words
     order = [words.index(each) for each in ("1  engrave", "2  score", "3  cut", "reference", "Time")]
     assert order == sorted(order)
-    assert f"red, #b5403a; {job.work.cut / 1000:.3f} m" in words
-    assert "grey, #9a9a9a; nothing runs it" in words
+    assert f"red, #c9391f; {job.work.cut / 1000:.3f} m" in words
+    assert "grey, #a19a8e; nothing runs it" in words
     seconds = job.work.engrave / 0.1 / 200 + job.work.score / 60 + job.work.cut / 12
     assert f"about {seconds / 60:.1f} min, an estimate" in words
 

@@ -88,7 +88,7 @@ def test_a_kerf_may_be_measured_both_ways() -> None:
             {"colours.etch": "#123456"},
             (
                 "colours.etch: needs one of the known keys (engrave, score, cut, reference), got 'etch'; "
-                'for example engrave = "#2f4b7c"'
+                'for example engrave = "#27358d"'
             ),
         ),
         (
@@ -102,12 +102,12 @@ def test_a_kerf_may_be_measured_both_ways() -> None:
             {"colours.score": "#112233", "colours.cut": "#112233"},
             (
                 "colours.cut: needs a colour of its own, unlike every other operation, got #112233, which "
-                'colours.score has too; for example cut = "#b5403a"'
+                'colours.score has too; for example cut = "#c9391f"'
             ),
         ),
         (
             {"colours.cut": "red"},
-            'colours.cut: needs a colour as "#" and six of 0-9 and a-f, got \'red\'; for example cut = "#b5403a"',
+            'colours.cut: needs a colour as "#" and six of 0-9 and a-f, got \'red\'; for example cut = "#c9391f"',
         ),
         (
             {"cutting.kerff": "0.2 mm"},
