@@ -1,7 +1,8 @@
 """Numbers as people write them, read exactly. Knows nothing of units.
 
 Read: `12`, `3.5`, `3,5`, `.5`, `3/4`, `5 1/2`, `11-3/4`, `5½`, `1⁄8` (fraction slash), with one minus sign before them.
-Not read: exponents, digits of other scripts, two decimal signs, a comma that may mean thousands.
+Not read: exponents, digits of other scripts, two decimal signs, a comma that may mean thousands, more than `MOST_WHOLE`
+digits before the decimal sign or `MOST_DECIMALS` after it (zeros at the end are not counted).
 """
 
 from __future__ import annotations
@@ -27,13 +28,16 @@ VULGAR = {chr(code): _vulgar(code) for code in _VULGAR_CODES}
 BLANK = "[ \t\u00a0\u2009\u202f]"
 """What may stand between a number and its unit (regular expression): plain, no-break and thin spaces."""
 
-# A fraction written out may have 22 digits over 10: room for every number the other forms can hold, said exactly.
+MOST_WHOLE, MOST_DECIMALS = 12, 18
+"""Of a decimal number: so many digits before the decimal sign and after it."""
+
+# A fraction written out may have 30 digits over 19: room for every number the other forms can hold, said exactly.
 NUMBER = rf"""(?P<minus>[-\u2212])?(?:
     (?P<units>[0-9]{{1,12}})(?:{BLANK}+|-)(?P<over>[0-9]{{1,10}})[/\u2044](?P<under>[0-9]{{1,10}})
   | (?:(?P<ones>[0-9]{{1,12}})(?:{BLANK}*|-))?(?P<vulgar>[{"".join(VULGAR)}])
-  | (?P<top>[0-9]{{1,22}})[/\u2044](?P<bottom>[0-9]{{1,10}})
-  | (?P<whole>[0-9]{{1,12}})(?:(?P<sign>[.,])(?P<decimals>[0-9]{{1,9}}))?
-  | [.,](?P<part>[0-9]{{1,9}})
+  | (?P<top>[0-9]{{1,30}})[/\u2044](?P<bottom>[0-9]{{1,19}})
+  | (?P<whole>[0-9]{{1,60}})(?:(?P<sign>[.,])(?P<decimals>[0-9]{{1,60}}))?
+  | [.,](?P<part>[0-9]{{1,60}})
 )"""
 """One number, for use in a larger pattern with `re.VERBOSE`."""
 
@@ -57,9 +61,10 @@ def number_from(match: re.Match[str], text: str) -> Fraction:
     elif got["bottom"] is not None:
         value = _quotient(got["top"], got["bottom"], text, proper=False)
     elif got["part"] is not None:
-        value = Fraction("0." + got["part"])
+        value = _decimal("0", ".", got["part"], text, text.strip()[match.end("part") :])
     else:
-        value = _decimal(got["whole"], got["sign"], got["decimals"], text)
+        rest = text.strip()[max(match.end("whole"), match.end("decimals")) :]
+        value = _decimal(got["whole"], got["sign"], got["decimals"], text, rest)
     return -value if got["minus"] else value
 
 
@@ -72,12 +77,16 @@ def _quotient(top: str, bottom: str, text: str, *, proper: bool) -> Fraction:
     return value
 
 
-def _decimal(whole: str, sign: str | None, decimals: str | None, text: str) -> Fraction:
+def _decimal(whole: str, sign: str | None, decimals: str | None, text: str, rest: str) -> Fraction:
     if sign == "," and decimals is not None and len(decimals) == 3 and int(whole) > 0:
         either = f"{whole}{decimals} or {whole}.{decimals.rstrip('0') or '0'}"
         needed = f"a number that can be read in one way only (a comma before three digits may mean {either})"
         raise FieldError("", needed, shown(text), f"{whole}{decimals} mm")
-    return Fraction(f"{whole}.{decimals or 0}")
+    kept = (decimals or "").rstrip("0")
+    if len(whole) > MOST_WHOLE or len(kept) > MOST_DECIMALS:
+        needed = f"at most {MOST_WHOLE} digits before the decimal sign and {MOST_DECIMALS} after it"
+        raise FieldError("", needed, shown(text), f"{whole[:3]}.{(kept or '5')[:2]}{rest}")
+    return Fraction(f"{whole}.{kept or 0}")
 
 
 def say_number(value: Fraction, places: int = 3) -> str:

@@ -14,7 +14,7 @@ from typing import Any
 from layout.errors import FieldError, shown
 from layout.numerals import BLANK, NUMBER, number_from, say_mixed, say_number
 
-_LONGEST = 60
+_LONGEST = 64
 _FINEST = 64  # inches are said in fractions down to 1/64
 
 # As pint reads them: name, value, the short word we keep, other words. These words and no others are read.
@@ -126,7 +126,9 @@ def read_size(text: object) -> tuple[Length, Length]:
 
 def _short(text: object, needed: str, example: str) -> str:
     """`text` trimmed, or a refusal of what is no text or absurdly long (so that reading it costs nothing)."""
-    if not isinstance(text, str) or len(text) > _LONGEST:
+    if isinstance(text, str) and len(text) > _LONGEST:
+        raise FieldError("", f"{needed}, in at most {_LONGEST} characters", shown(text), example)
+    if not isinstance(text, str):
         raise FieldError("", needed, shown(text), example)
     return text.strip()
 

@@ -69,7 +69,7 @@ def measured_range(readings: Sequence[Reading], *, loosest: bool) -> Range:
         return together
     stands = min(readings, key=lambda reading: (reading.low, reading.high))
     alone = Range(stands.low, stands.high)
-    return alone if alone == together else alone._replace(warnings=(_loosest_words(stands, together),))
+    return alone if alone == together else alone._replace(warnings=(_loosest_words(readings, stands),))
 
 
 def _common(readings: Sequence[Reading]) -> Range:
@@ -81,12 +81,12 @@ def _agree(readings: Sequence[Reading]) -> bool:
     return low < high
 
 
-def _loosest_words(stands: Reading, together: Range) -> str:
+def _loosest_words(readings: Sequence[Reading], stands: Reading) -> str:
     kept = f"loosest = true lets the smallest reading stand alone: {stands.words}."
-    if together.low >= together.high:
+    if not _agree(readings):
         return f"The readings contradict each other; {kept}"
-    per, name = PER[stands.over.imperial]
-    return f"{kept} The readings agree, and without that key they say at least {say_number(together.low * per)} {name}."
+    least = _say(*_lowest(readings))
+    return f"{kept} The readings agree, and without that key they say at least {least}."
 
 
 def _contradiction(readings: Sequence[Reading]) -> FieldError:
@@ -111,21 +111,21 @@ def _odd_one(readings: Sequence[Reading]) -> int | None:
 
 
 def _one_side(readings: Sequence[Reading], odd: int) -> str:
-    reading = readings[odd]
-    rest = _common([*readings[:odd], *readings[odd + 1 :]])
+    reading, others = readings[odd], [*readings[:odd], *readings[odd + 1 :]]
+    rest = _common(others)
     squeezed = reading.low >= rest.high
-    gap = _gap(*((rest.high, reading.low) if squeezed else (reading.high, rest.low)), reading)
+    own = (reading.low, reading) if squeezed else (reading.high, reading)
+    gap = _gap(_highest(others), own) if squeezed else _gap(own, _lowest(others))
     how = "squeezed together" if squeezed else "wrapped loosely or stretched apart"
     count = f"miscounted by {_off_by(reading, rest)} ({'too many' if squeezed else 'too few'})"
-    others = _span(rest.low, rest.high, reading)
     found = f"reading {odd + 1} as the odd one out: {_said(reading)}"
-    return f"{found}, where all others say {others}, {gap}, {how} or {count}"
+    return f"{found}, where all others say {_span(_lowest(others), _highest(others))}, {gap}, {how} or {count}"
 
 
 def _two_sides(readings: Sequence[Reading], tight: int, loose: int) -> str:
     high, low = readings[tight], readings[loose]
     off = min(_off_by(high, Range(low.low, low.high)), _off_by(low, Range(high.low, high.high)))
-    gap = _gap(low.high, high.low, high)
+    gap = _gap((low.high, low), (high.low, high))
     return (
         f"reading {tight + 1}, {_said(high)}, against reading {loose + 1}, {_said(low)}, {gap}: "
         f"reading {tight + 1} squeezed together, reading {loose + 1} wrapped loosely or stretched apart, "
@@ -133,20 +133,43 @@ def _two_sides(readings: Sequence[Reading], tight: int, loose: int) -> str:
     )
 
 
+Bound = tuple[Fraction, Reading]
+"""A sett that a reading bounds, in ends per mm, and that reading: in its units the bound is said."""
+
+
+def _lowest(readings: Sequence[Reading]) -> Bound:
+    return max(((reading.low, reading) for reading in readings), key=lambda bound: bound[0])
+
+
+def _highest(readings: Sequence[Reading]) -> Bound:
+    return min(((reading.high, reading) for reading in readings), key=lambda bound: bound[0])
+
+
 def _said(reading: Reading) -> str:
-    return f"{reading.words} ({_span(reading.low, reading.high, reading)})"
+    return f"{reading.words} ({_span((reading.low, reading), (reading.high, reading))})"
 
 
-def _span(low: Fraction, high: Fraction, like: Reading) -> str:
+def _say(sett: Fraction, like: Reading) -> str:
     per, name = PER[like.over.imperial]
-    return f"{say_number(low * per)} to less than {say_number(high * per)} {name}"
+    return f"{say_number(sett * per)} {name}"
 
 
-def _gap(below: Fraction, above: Fraction, like: Reading) -> str:
-    per, name = PER[like.over.imperial]
-    if below == above:
+def _span(low: Bound, high: Bound) -> str:
+    """From one bound to the other; the unit stands once where both have the same."""
+    if low[1].over.imperial == high[1].over.imperial:
+        per, name = PER[low[1].over.imperial]
+        return f"{say_number(low[0] * per)} to less than {say_number(high[0] * per)} {name}"
+    return f"{_say(*low)} to less than {_say(*high)}"
+
+
+def _gap(below: Bound, above: Bound) -> str:
+    """How far apart two bounds lie: in their unit and in per cent, or in per cent alone where the units differ."""
+    if below[0] == above[0]:
         return "which only touch and do not overlap"
-    return f"a gap of {say_number((above - below) * per)} {name} ({say_number((above - below) / below * 100, 1)} %)"
+    share = f"{say_number((above[0] - below[0]) / below[0] * 100, 1)} %"
+    if below[1].over.imperial != above[1].over.imperial:
+        return f"a gap of {share}"
+    return f"a gap of {_say(above[0] - below[0], below[1])} ({share})"
 
 
 def _off_by(reading: Reading, others: Range) -> int:

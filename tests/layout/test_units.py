@@ -5,6 +5,7 @@ from __future__ import annotations
 import subprocess
 import sys
 import unicodedata
+from decimal import Decimal
 from fractions import Fraction
 
 import pint
@@ -67,6 +68,10 @@ LENGTHS_READ = [
     ("-5 mm", Fraction(-5), "mm"),
     ("\u22125 1/2 in", Fraction(-11, 2) * INCH, "in"),
     ("0 mm", Fraction(0), "mm"),
+    ("25.400000000000 mm", INCH, "mm"),
+    ("0.000000000000000001 m", Fraction(1, 10**15), "m"),
+    ("12.5" + "0" * 50 + " cm", Fraction(125), "cm"),
+    ("999999999999.999999999999999999 in", Fraction(10**30 - 1, 10**18) * INCH, "in"),
 ]
 
 LENGTHS_REFUSED = [
@@ -98,6 +103,8 @@ SETTS_READ = [
     ("15/2 per 10 cm", Fraction(3, 40), "10 cm"),
     ("1/2/cm", Fraction(1, 20), "cm"),
     ("-8 epi", -8 / INCH, "in"),
+    ("1.09890110989 ends per cm", Fraction(109890110989, 10**12), "cm"),
+    ("-999999999999.999999999999999999 per 10 cm", Fraction(1 - 10**30, 10**20), "10 cm"),
 ]
 
 SETTS_REFUSED = [
@@ -129,6 +136,38 @@ def test_a_bare_number_is_refused_for_want_of_its_unit(value: object) -> None:
     """A number without a unit is no length, whatever number it is."""
     with pytest.raises(FieldError, match="needs a length with its unit"):
         read_length(value)
+
+
+@pytest.mark.parametrize(
+    ("text", "example"),
+    [
+        ("1.0000000000000000001 mm", "1.00 mm"),
+        (".1234567890123456789 ft", "0.12 ft"),
+        ("1234567890123 cm", "123.5 cm"),
+        ("-1,0123456789012345678 in", "1.01 in"),
+    ],
+)
+def test_too_many_digits_are_named_and_the_example_is_read(text: str, example: str) -> None:
+    """More than 12 digits before the decimal sign, or 18 after it, are refused in words that say so."""
+    with pytest.raises(FieldError, match="at most 12 digits before the decimal sign and 18 after it") as caught:
+        read_length(text)
+    assert caught.value.example == example
+    assert read_length(example).mm > 0
+
+
+def test_a_text_too_long_to_be_a_number_says_how_long_it_may_be() -> None:
+    """No length needs more than 64 characters."""
+    with pytest.raises(FieldError, match="in at most 64 characters"):
+        read_length("1." + "5" * 70 + " mm")
+
+
+@given(st.decimals(0, 10**12 - 1, places=18, allow_nan=False, allow_infinity=False))
+def test_eighteen_decimals_are_read_and_said_back_exactly(number: Decimal) -> None:
+    """Source: Python's own decimal numbers."""
+    length, sett = read_length(f"{number:f} in"), read_sett(f"{number:f} per 10 cm")
+    assert (length.mm, sett.per_mm) == (Fraction(number) * INCH, Fraction(number) / 100)
+    assert read_length(exact_length(length)) == length
+    assert read_sett(exact_sett(sett)) == sett
 
 
 def test_a_comma_before_three_digits_is_called_ambiguous() -> None:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from fractions import Fraction
 
 import pytest
@@ -10,8 +11,8 @@ from hypothesis import strategies as st
 
 from layout.errors import FieldError
 from layout.setting.sett import Reading, SettInput, take_sett
-from layout.units import Length
-from tests.setts import counted, setts, true_of, windows
+from layout.units import Length, say_number
+from tests.setts import INCH, counted, setts, true_of, windows
 
 
 def test_the_loosest_stands_with_a_warning() -> None:
@@ -46,6 +47,16 @@ CONTRADICTIONS = [
     ([(13, "5 cm"), (13, "5 cm"), (17, "5 cm"), (17, "5 cm")], "reading 3, | against reading 1,"),
     # 10..11 against 12..13 epi.
     ([(10, "1 in"), (12, "1 in")], "a gap of 1 epi (9.1 %)"),
+    # 10..11 epi against 5..5.2 per cm, 12.7 epi: in unlike units the gap, 15.5 % of 11, is said in per cent alone.
+    (
+        [(10, "1 in"), (25, "5 cm")],
+        "25 pairs in a 5 cm window (5 to less than 5.2 ends per cm) | (10 to less than 11 epi), a gap of 15.5 %:",
+    ),
+    # 6..7 epi, 2.6..2.8 per cm (6.6..7.1 epi), and 3.4..3.6 per cm: others from the second to the first.
+    (
+        [(6, "1 in"), (13, "5 cm"), (17, "5 cm")],
+        "reading 3 as | where all others say 2.6 ends per cm to less than 7 epi, a gap of 23.4 %",
+    ),
 ]
 
 
@@ -56,6 +67,28 @@ def test_contradicting_readings_are_reported_never_averaged(readings: list[tuple
         counted(*readings)
     for words in says.split(" | "):
         assert words in str(caught.value)
+
+
+@given(st.lists(st.tuples(st.integers(3, 30), windows), min_size=2, max_size=4))
+def test_a_contradiction_is_told_in_the_units_of_the_readings(told: list[tuple[int, Length]]) -> None:
+    """Readings in inches alone are never answered in centimetres, nor the other way; each number of a span is one of
+    the readings' own, worked out here from pairs and window.
+    """
+    readings = tuple(Reading(pairs, over, measured=False) for pairs, over in told)
+    assume(max(each.low for each in readings) >= min(each.high for each in readings))
+    with pytest.raises(FieldError) as caught:
+        take_sett(SettInput(readings))
+    said, inches = caught.value.got, {reading.over.imperial for reading in readings}
+    assert "ends per cm" not in said or False in inches
+    assert "epi" not in said or True in inches
+    own = {
+        say_number((pairs + more) * (INCH if over.imperial else 10) / over.mm)
+        for pairs, over in told
+        for more in (0, 1)
+    }
+    spans = re.findall(r"([\d.]+)(?: epi| ends per cm)? to less than ([\d.]+)", said)
+    assert spans
+    assert {number for span in spans for number in span} <= own
 
 
 @given(setts, st.lists(windows, min_size=1, max_size=6))
