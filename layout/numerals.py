@@ -1,5 +1,6 @@
 """Numbers as people write them, read exactly. Knows nothing of units.
 
+Said: by one rule, for whoever draws a number and whoever proves it: to the nearest last figure, halves away from zero.
 Read: `12`, `3.5`, `3,5`, `.5`, `3/4`, `5 1/2`, `11-3/4`, `5½`, `1⁄8` (fraction slash), with one minus sign before them.
 Not read: exponents, digits of other scripts, two decimal signs, a comma that may mean thousands, more than `MOST_WHOLE`
 digits before the decimal sign or `MOST_DECIMALS` after it (zeros at the end are not counted).
@@ -10,6 +11,7 @@ from __future__ import annotations
 import re
 import unicodedata
 from fractions import Fraction
+from math import isqrt
 
 from layout.errors import FieldError, shown
 
@@ -89,12 +91,34 @@ def _decimal(whole: str, sign: str | None, decimals: str | None, text: str, rest
     return Fraction(f"{whole}.{kept or 0}")
 
 
-def say_number(value: Fraction, places: int = 3) -> str:
-    """`value` in figures with a decimal point, rounded to `places`, no zeros at its end."""
-    scaled = round(abs(value) * 10**places)
+def say_number(value: Fraction | float, places: int = 3) -> str:
+    """`value` in figures with a decimal point, halves away from zero, no zeros at its end.
+
+    A float stands for the nearest number of twelve figures: what two ways of reckoning leave behind these cannot turn
+    the last figure said.
+    """
+    return _without_zeros(say_fixed(value, places))
+
+
+def say_fixed(value: Fraction | float, places: int) -> str:
+    """As `say_number`, always with all `places`."""
+    exact = Fraction(f"{value:.11e}") if isinstance(value, float) else Fraction(value)
+    scaled = (2 * abs(exact) * 10**places + 1) // 2
+    return f"{'-' if exact < 0 and scaled else ''}{_pointed(scaled, places)}"
+
+
+def say_root(square: Fraction, places: int = 3) -> str:
+    """The square root of `square` as `say_number` says a number, exactly; `square` must not be negative."""
+    return _without_zeros(_pointed((isqrt(int(4 * square * 100**places)) + 1) // 2, places))
+
+
+def _pointed(scaled: int, places: int) -> str:
     whole, decimals = divmod(scaled, 10**places)
-    tail = f"{decimals:0{places}d}".rstrip("0") if places else ""
-    return f"{'-' if value < 0 and scaled else ''}{whole}{'.' if tail else ''}{tail}"
+    return f"{whole}.{decimals:0{places}d}" if places else str(whole)
+
+
+def _without_zeros(text: str) -> str:
+    return text.rstrip("0").rstrip(".") if "." in text else text
 
 
 def say_mixed(value: Fraction) -> str:

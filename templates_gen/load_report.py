@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from layout.forces import NEWTONS
 from layout.frames.load import Load
+from layout.numerals import say_fixed
 
 
 def load_values(load: Load) -> dict[str, object]:
@@ -13,17 +14,17 @@ def load_values(load: Load) -> dict[str, object]:
         "end_pull_how": load.pull.how.value,
         "end_bending_mm": load.bending.value if load.bending else None,
         "end_bending_how": load.bending.how.value if load.bending else None,
-        "end_bending_most_mm": load.most,
+        "end_bending_most_mm": float(load.most),
     }
 
 
 def load_rows(load: Load) -> list[tuple[str, str, str]]:
     """For people: the pull on each frame end, and how far it bends."""
     newtons = load.pull.value
-    both = f"{newtons:.1f} N, {newtons / float(NEWTONS['lb']):.1f} lb"
+    both = f"{say_fixed(newtons, 1)} N, {say_fixed(newtons / float(NEWTONS['lb']), 1)} lb"
     pull = ("Pull on each end", both, f"{load.threads} threads of {load.tension_words} each")
     if load.bending is None:
         return [pull, ("Bending", "not known", load.wanting)]
-    how = f"the middle of an end, {load.bending.how.value}; at most {load.most:.2f} mm is good (span / 500)"
+    how = f"the middle of an end, {load.bending.how.value}; at most {say_fixed(load.most, 2)} mm is good (span / 500)"
     bent = load.bending.value
-    return [pull, ("Bending", f"{bent:.2f} mm, {bent / 25.4:.3f} in", how)]
+    return [pull, ("Bending", f"{say_fixed(bent, 2)} mm, {say_fixed(bent / 25.4, 3)} in", how)]

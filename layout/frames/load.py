@@ -32,7 +32,7 @@ class Load:
     tension: Force
     pull: Figure
     bending: Figure | None
-    most: float
+    most: Fraction
     wanting: str
     notes: tuple[str, ...] = ()
     warnings: tuple[str, ...] = ()
@@ -48,7 +48,7 @@ def load_on(frame: Frame, strength: Strength, threads: int, width_mm: Fraction) 
     tension = strength.tension or USUAL_TENSION
     force = pull(threads, _tension(strength.tension))
     span = frame.outer_width.mm - 2 * frame.side_width.mm
-    most = float(span) / SPAN_OVER
+    most = span / SPAN_OVER
     bar = _end_of(frame.ends, strength, span)
     if isinstance(bar, str):
         return Load(threads, tension, force, None, most, bar)

@@ -9,7 +9,6 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 from fractions import Fraction
-from math import hypot
 from typing import NamedTuple
 
 from layout.drawing.metrics import FontMetrics
@@ -18,6 +17,7 @@ from layout.drawing.shapes import Placing, Point, Shape, Text, cross, line
 from layout.drawing.sheet import Part
 from layout.drawing.typeset import LEAD, LEADING, SMALL, paragraph, paragraph_height, wrap
 from layout.forces import NEWTONS
+from layout.numerals import say_root
 from layout.parts.frame_figure import WIDE, frame_figure
 from layout.plan import Plan
 from layout.units import mm_in, say_number
@@ -56,13 +56,13 @@ def checks(plan: Plan) -> tuple[Check, ...]:
     """What to measure on the frame of a plan, in order."""
     frame, pitch = plan.kit.frame, plan.warp.pitch
     width, height = frame.outer_width.mm, frame.outer_height.mm
-    diagonal = Fraction(hypot(width, height))
-    aside = width * pitch / diagonal
+    squared = width**2 + height**2  # of the diagonal
+    apart = (width * pitch) ** 2 / squared  # squared as well
     said = _Said(frame.outer_width.imperial)
     return (
         Check(
             "Diagonals",
-            f"From corner to corner, both {said(diagonal)}; at most {said(aside, 1)} apart.",
+            f"From corner to corner, both {said.root(squared)}; at most {said.root(apart, 1)} apart.",
             ("one", "other"),
         ),
         Check(
@@ -84,12 +84,12 @@ def checks(plan: Plan) -> tuple[Check, ...]:
 def _pull(plan: Plan, said: _Said) -> str:
     load = plan.load
     pounds = load.pull.value / float(NEWTONS["lb"])
-    newtons = f"{load.pull.value:.0f} N, {pounds:.0f} lb"
+    newtons = f"{say_number(load.pull.value, 0)} N, {say_number(pounds, 0)} lb"
     force = f"{load.threads} threads of {load.tension_words} pull at each end with {newtons}."
-    most = f"more than {said(Fraction(load.most), 1)} (span / 500) slackens the middle."
+    most = f"more than {said(load.most, 1)} (span / 500) slackens the middle."
     if load.bending is None:
         return f"{force} Lay a rule along an end when it is warped: {most}"
-    return f"{force} It bends by {said(Fraction(load.bending.value), 1)} (computed); {most}"
+    return f"{force} It bends by {said(load.bending.value, 1)} (computed); {most}"
 
 
 @dataclass(frozen=True, slots=True)
@@ -98,9 +98,16 @@ class _Said:
 
     imperial: bool
 
-    def __call__(self, mm: Fraction, finer: int = 0) -> str:
-        both = (f"{say_number(mm, 1 + finer)} mm", f"{say_number(mm / mm_in('in'), 2 + finer)} in")
-        return ", ".join(both[::-1] if self.imperial else both)
+    def __call__(self, mm: Fraction | float, finer: int = 0) -> str:
+        return self.both(say_number(mm, 1 + finer), say_number(mm / mm_in("in"), 2 + finer))
+
+    def root(self, squared: Fraction, finer: int = 0) -> str:
+        """The length whose square in mm2 is `squared`."""
+        return self.both(say_root(squared, 1 + finer), say_root(squared / mm_in("in") ** 2, 2 + finer))
+
+    def both(self, metric: str, inches: str) -> str:
+        """Both figures with their units, the kit's own first."""
+        return f"{inches} in, {metric} mm" if self.imperial else f"{metric} mm, {inches} in"
 
 
 @dataclass(frozen=True, slots=True)

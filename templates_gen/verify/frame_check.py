@@ -5,7 +5,6 @@ from __future__ import annotations
 import math
 import re
 from collections.abc import Iterator, Mapping, Sequence
-from decimal import Decimal
 from fractions import Fraction
 
 from layout.drawing.pens import Pen
@@ -13,6 +12,7 @@ from layout.drawing.shapes import Path, Point
 from layout.frames.bar import MODULI
 from layout.frames.frame import NotchedEnd, RoundBar
 from layout.kit.kit import Kit
+from layout.numerals import say_number, say_root
 from layout.plan import Plan
 from templates_gen.verify import LIMIT
 from templates_gen.verify.compare import Findings
@@ -22,6 +22,7 @@ from templates_gen.verify.ways import ways
 _TITLES = ("Diagonals", "Ends parallel", "Centre", "Pull of the warp", "A warped frame is under tension")
 _DIMENSIONS = "untie the warp."  # what follows stands at the dimension lines
 _ARMS = 2.0  # a longer line than this is no hair of a register cross
+_INCH = Fraction(127, 5)
 _PICTURE = 120.0  # a part longer than this shows the frame
 
 
@@ -70,24 +71,26 @@ def _length(path: Path) -> float:
     return math.dist(path.start, path.steps[0].end)
 
 
-def _numbers(kit: Kit, sett: Fraction) -> Mapping[str, list[tuple[Fraction, int]]]:
-    """What each check must say: lengths in mm, and to how many places."""
+_Told = list[tuple[str, str]]  # figures and the unit behind them
+
+
+def _numbers(kit: Kit, sett: Fraction) -> Mapping[str, _Told]:
+    """What each check must say, each length in both systems; the diagonals may differ by w p / d."""
     width, height = kit.frame.outer_width.mm, kit.frame.outer_height.mm
-    diagonal = Fraction(math.sqrt(width * width + height * height))
-    span = width - 2 * kit.frame.side_width.mm
-    pull = [(span / 500, 2)]
+    squared = width * width + height * height
+    pull = _both((width - 2 * kit.frame.side_width.mm) / 500, 2)
     if (bent := bending(kit, sett)) is not None:
-        pull.append((Fraction(bent), 2))
+        pull += _both(bent, 2)
     return {
-        "Diagonals": [(diagonal, 1), (width / sett / diagonal, 2)],
-        "Ends parallel": [(height, 1), (1 / sett / 2, 2)],
-        "Centre": [(width / 2, 1)],
+        "Diagonals": _root(squared, 1) + _root((width / sett) ** 2 / squared, 2),
+        "Ends parallel": _both(height, 1) + _both(1 / sett / 2, 2),
+        "Centre": _both(width / 2, 1),
         "Pull of the warp": pull,
         _TITLES[-1]: [],
     }
 
 
-def _words(numbers: Mapping[str, list[tuple[Fraction, int]]], seen: Seen) -> Iterator[str]:
+def _words(numbers: Mapping[str, _Told], seen: Seen) -> Iterator[str]:
     """Each number in its own check, in both systems."""
     said = " ".join(words for _, words in seen.words())
     at = [said.find(title) for title in _TITLES]
@@ -96,7 +99,7 @@ def _words(numbers: Mapping[str, list[tuple[Fraction, int]]], seen: Seen) -> Ite
         return
     for title, begin, end in zip(_TITLES, at, (*at[1:], len(said)), strict=True):
         told = re.findall(r"([\d.]+) (mm|in)\b", said[begin:end].partition(_DIMENSIONS)[0])
-        wanted = [each for mm, places in numbers[title] for each in _both(mm, places)]
+        wanted = numbers[title]
         if sorted(told) != sorted(wanted):
             asked = ", ".join(" ".join(each) for each in wanted)
             yield f"{title.lower()} says other numbers than {asked}"
@@ -105,19 +108,17 @@ def _words(numbers: Mapping[str, list[tuple[Fraction, int]]], seen: Seen) -> Ite
 def _dimensions(kit: Kit, seen: Seen) -> list[str]:
     """The outer sizes at the picture, each also in the other system."""
     sizes = (kit.frame.outer_width, kit.frame.outer_height)
-    wanted = [f"({_said(size.mm, 1)} mm)" if size.imperial else f"({_both(size.mm, 1)[1][0]} in)" for size in sizes]
+    wanted = [f"({' '.join(_both(size.mm, 1)[0 if size.imperial else 1])})" for size in sizes]
     told = [found[0] for _, words in seen.words() if (found := re.search(r"\([\d.]+ (mm|in)\)$", words))]
     return [] if sorted(told) == sorted(wanted) else ["its picture has other dimensions than the frame"]
 
 
-def _both(mm: Fraction, places: int) -> list[tuple[str, str]]:
-    return [(_said(mm, places), "mm"), (_said(mm / Fraction(127, 5), places + 1), "in")]
+def _both(mm: Fraction | float, places: int) -> _Told:
+    return [(say_number(mm, places), "mm"), (say_number(mm / _INCH, places + 1), "in")]
 
 
-def _said(value: Fraction, places: int) -> str:
-    """Rounded half to even, without zeros at the end."""
-    text = str(Decimal(round(value * 10**places)).scaleb(-places))
-    return text.rstrip("0").rstrip(".") if "." in text else text
+def _root(squared: Fraction, places: int) -> _Told:
+    return [(say_root(squared, places), "mm"), (say_root(squared / _INCH**2, places + 1), "in")]
 
 
 def bending(kit: Kit, sett: Fraction) -> float | None:

@@ -14,7 +14,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from layout.errors import FieldError
-from layout.numerals import VULGAR, say_mixed, say_number
+from layout.numerals import VULGAR, say_fixed, say_mixed, say_number, say_root
 from layout.units import (
     WORDS,
     Length,
@@ -327,13 +327,49 @@ def test_every_plain_decimal_is_worth_its_digits(text: str) -> None:
         assert read_length(text) == Length(Fraction(digits.replace(",", ".")) * mm_in(unit), unit)
 
 
-@given(st.fractions(min_value=-(10**6), max_value=10**6), st.integers(min_value=0, max_value=6))
-def test_a_number_is_said_as_its_nearest_decimal(value: Fraction, places: int) -> None:
-    """Source: Python's rounding of exact fractions."""
-    said = say_number(value, places)
-    assert Fraction(said) == round(value, places)
+fractions = st.fractions(min_value=-(10**6), max_value=10**6)
+places = st.integers(min_value=0, max_value=6)
+
+
+def ties(figures: int) -> st.SearchStrategy[Fraction]:
+    """Numbers midway between two of so many decimals."""
+    return st.integers(-(10**9), 10**9).map(lambda k: Fraction(2 * k + 1, 2 * 10**figures))
+
+
+@given(st.data(), places)
+def test_a_number_is_said_as_its_nearest_decimal(data: st.DataObject, figures: int) -> None:
+    """Off by half a last figure at most; midway between two it is the one further from zero."""
+    value = data.draw(fractions | ties(figures))
+    said = say_number(value, figures)
+    off, half = abs(Fraction(said)) - abs(value), Fraction(1, 2 * 10**figures)
+    assert -half < off <= half
+    assert Fraction(said) * value >= 0
     assert not ("." in said and said.endswith("0"))
     assert said != "-0"
+    assert said == say_fixed(value, figures).rstrip("0").rstrip(".") or figures == 0
+    assert len(say_fixed(value, figures).partition(".")[2]) == figures
+
+
+@given(st.data(), places)
+def test_a_float_is_said_as_the_decimal_that_it_stands_for(data: st.DataObject, figures: int) -> None:
+    """What two ways of reckoning leave in the last digits of a float turns no figure, at ties and elsewhere."""
+    value = data.draw(ties(figures).filter(lambda tie: abs(tie) < 10**4) | st.decimals(-9999, 9999, places=7))
+    exact = float(value)
+    for nudged in (exact, exact * (1 + 3e-16), exact * (1 - 3e-16)):
+        assert say_number(nudged, figures) == say_number(Fraction(value), figures)
+
+
+@given(fractions.map(abs), places)
+def test_a_root_is_said_as_its_nearest_decimal(square: Fraction, figures: int) -> None:
+    """Its square lies between those of the numbers half a last figure below and above."""
+    said, half = Fraction(say_root(square, figures)), Fraction(1, 2 * 10**figures)
+    assert max(said - half, Fraction(0)) ** 2 <= square < (said + half) ** 2
+
+
+@given(fractions.map(abs) | ties(2).map(abs), places)
+def test_the_root_of_a_square_is_said_as_its_side(side: Fraction, figures: int) -> None:
+    """Ties among roots of fractions are told as those of fractions are."""
+    assert say_root(side**2, figures) == say_number(side, figures)
 
 
 @given(st.integers(min_value=-(10**6), max_value=10**6))

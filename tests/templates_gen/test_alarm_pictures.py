@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Callable
 from dataclasses import replace
 from functools import cache
@@ -18,6 +19,7 @@ import layout.parts.winding_words as words_module
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Path, Placing, Point, Region, Shape, polygon
 from layout.errors import LayoutError
+from layout.numerals import say_number
 from layout.parts.course import Course, Leg, course
 from layout.parts.winding_face import Face
 from layout.parts.winding_scale import FULL
@@ -267,7 +269,7 @@ def test_wrong_pictures_of_other_ends_ring(kind: str, name: str, monkeypatch: PA
 
 
 def _diagonal(patch: PATCH) -> None:
-    patch.setattr(check_module, "hypot", lambda a, b: (float(a) ** 2 + float(b) ** 2) ** 0.5 + 0.1)
+    patch.setattr(check_module, "say_root", lambda square, places: say_number(math.sqrt(square) + 0.1, places))
 
 
 def _bends_more(patch: PATCH) -> None:

@@ -1,0 +1,55 @@
+"""What a frame check says, said alike by the drawing and by its proof, over many frames and every tie among them."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+
+import pytest
+from kits import FLAT, font_metrics, plan_of
+
+from layout.drawing.sheet import Piece, sheet_of, stacked
+from layout.parts.frame_check import frame_check
+from templates_gen.verify.frame_check import prove_frame_check
+from templates_gen.verify.seen import seen_on
+
+LEAST, MOST = 350, 450  # mm
+
+
+def complaints(changes: dict[str, object]) -> tuple[str, ...]:
+    """What the proof says of the check sheet of a kit, as it is drawn."""
+    planned = plan_of(changes)
+    part = frame_check(planned, font_metrics())
+    seen, _ = seen_on(sheet_of("", [part]), [Piece(part, stacked([part])[0])], "sheet 1")
+    return prove_frame_check(planned, seen, on_paper=True).problems
+
+
+def refused(widths: list[str], changes: dict[str, object]) -> dict[str, tuple[str, ...]]:
+    """The widths of a frame whose check sheet is refused."""
+    found = {width: complaints(changes | {"frame.outer_width": width}) for width in widths}
+    return {width: wrong for width, wrong in found.items() if wrong}
+
+
+IN_MM = [f"{Fraction(k, 2)} mm" for k in range(2 * LEAST, 2 * MOST + 1)]
+IN_INCHES = [f"{Fraction(k, 16)} in" for k in range(14 * 16, 18 * 16 + 1)]
+WAYS: dict[str, dict[str, object]] = {
+    "round bars": {},
+    "sides of 1 3/8 in": {"frame.side_width": "1 3/8 in"},
+    "a board that bends": FLAT | {"frame.material": "oak", "frame.end_width": "30 mm", "frame.tension": "2 N"},
+}
+
+
+@pytest.mark.parametrize("way", WAYS)
+def test_no_width_of_a_frame_is_refused(way: str) -> None:
+    """Widths by half a millimetre and by a sixteenth of an inch."""
+    assert refused(IN_MM + IN_INCHES, WAYS[way]) == {}
+
+
+@pytest.mark.parametrize("width", ["40.25 cm", "18 in"])
+def test_ties_are_among_them(width: str) -> None:
+    """Frames whose span / 500 lies midway between two figures, in mm or in inches, are proven as well."""
+    sides = {"frame.side_width": "32.5 mm"} if width.endswith("cm") else {"frame.side_width": "1 3/8 in"}
+    planned = plan_of(sides | {"frame.outer_width": width})
+    most = planned.load.most / (Fraction(127, 5) if width.endswith("in") else 1)
+    figures = 3 if width.endswith("in") else 2
+    assert (most * 10**figures).denominator == 2
+    assert complaints(sides | {"frame.outer_width": width}) == ()
