@@ -10,11 +10,22 @@ from layout.frames.frame import NotchedEnd
 from layout.frames.load import Load, load_on
 from layout.kit.ends import counted_by
 from layout.kit.kit import Kit
+from layout.messages.english import ENGLISH
+from layout.messages.roles import Count
 from layout.reckoning.reckon import reckon
+from layout.setting.marking import WINDS
 from layout.setting.sett import take_sett
 from layout.units import say_length, say_number
 from layout.warps.warp import Warp
 from layout.warps.warping import warp_on
+
+_SETT = {
+    (False, True): Count.SETT_CM_WINDS,
+    (False, False): Count.SETT_CM_ENDS,
+    (True, True): Count.SETT_INCH_WINDS,
+    (True, False): Count.SETT_INCH_ENDS,
+}
+"""By whether the marking unit is in inches, and whether winds are counted off in it."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -36,28 +47,33 @@ class Plan:
     def sett_words(self) -> str:
         """The sett and the winds (or ends) to a marking unit, as sheets and strips say it."""
         sett = self.warp.sett
-        per, unit = (Fraction(127, 5), "inch") if sett.unit.imperial else (Fraction(10), "cm")
-        return f"{say_number(sett.per_mm * per)} ends per {unit}, {sett.counted} to {say_length(sett.unit)}"
+        per = Fraction(127, 5) if sett.unit.imperial else Fraction(10)
+        role = _SETT[sett.unit.imperial, sett.by is WINDS]
+        values = {"sett": say_number(sett.per_mm * per), "count": say_number(sett.per_unit)}
+        return ENGLISH.say(role, **values, unit=say_length(sett.unit))
 
     @property
     def count_words(self) -> str:
         """How many winds and ends there are, and what is doubled, as sheets say it."""
-        warp = self.warp
-        words = [f"{warp.ends} ends"]
-        if warp.winds:
-            one_more = " and one pass" if warp.ends % 2 else ""
-            words.insert(0, f"{warp.winds} {'wind' if warp.winds == 1 else 'winds'}{one_more}")
-        return ", ".join([*words, self.doubled_words] if self.doubled_words else words)
+        return ENGLISH.listed((self.counted, *self.doubled))
 
     @property
-    def doubled_words(self) -> str:
-        """Which ends are of more than one thread, as sheets and strips say it; empty where none is."""
-        weaving, words = self.kit.weaving, []
-        if weaving.doubled_warp:
-            words.append("every end of two threads")
+    def counted(self) -> str:
+        """How many winds and ends there are."""
+        warp = self.warp
+        if not warp.winds:
+            return ENGLISH.say(Count.ENDS, ends=warp.ends)
+        role = Count.WINDS_AND_A_PASS if warp.ends % 2 else Count.WINDS
+        return ENGLISH.say(role, winds=warp.winds, ends=warp.ends)
+
+    @property
+    def doubled(self) -> tuple[str, ...]:
+        """Which ends are of more than one thread, as sheets and strips say it; nothing where none is."""
+        weaving = self.kit.weaving
+        words = [ENGLISH.say(Count.DOUBLED)] if weaving.doubled_warp else []
         if outer := weaving.doubled_selvedges:
-            words.append(f"the outer {'end' if outer == 1 else f'{outer} ends'} at each side doubled")
-        return ", ".join(words)
+            words.append(ENGLISH.say(Count.DOUBLED_OUTER, outer=outer))
+        return tuple(words)
 
 
 def plan(kit: Kit) -> Plan:

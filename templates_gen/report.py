@@ -99,10 +99,11 @@ def _spacing(plan: Plan) -> tuple[str, str, str]:
 
 
 def _count(plan: Plan) -> tuple[str, str, str]:
-    first, *others = plan.count_words.split(", ")
-    name, number = ("Winds", str(plan.warp.winds)) if plan.warp.winds else ("Ends", str(plan.warp.ends))
-    more = " and one pass" if first.endswith("pass") else ""
-    return name, number + more, ", ".join(others)
+    warp, doubled = plan.warp, plan.doubled
+    if not warp.winds:
+        return "Ends", str(warp.ends), ", ".join(doubled)
+    number = f"{warp.winds} and one pass" if warp.ends % 2 else str(warp.winds)
+    return "Winds", number, ", ".join((f"{warp.ends} ends", *doubled))
 
 
 def _whole(plan: Plan) -> str:

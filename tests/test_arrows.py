@@ -17,6 +17,7 @@ HEAVY = ("reportlab", "svgwrite", "ezdxf", "pypdf", "pint", "fontTools")
 RANKS: tuple[tuple[str, ...], ...] = (
     ("errors", "numerals", "units", "forces"),
     ("limits", "figure"),
+    ("messages",),
     ("drawing",),
     ("setting", "frames", "yarns"),
     ("amounts",),

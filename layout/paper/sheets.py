@@ -8,6 +8,8 @@ from dataclasses import dataclass
 from layout.drawing.metrics import FontMetrics
 from layout.drawing.pane import Paned
 from layout.drawing.sheet import Part, Piece, Sheet, painted
+from layout.messages.english import ENGLISH
+from layout.messages.roles import Sheet as Sheets
 from layout.paper.area import Area, printable
 from layout.paper.choice import Furnish, Laying, choose
 from layout.paper.furniture import Head, furnish
@@ -65,8 +67,8 @@ def _sheet(
 def _head(plan: Plan, part: Part, number: tuple[int, int]) -> Head:
     kit = plan.kit
     lines = (
-        f"{part.title}: {plan.sett_words}",
-        f"Warp {kit.warp}, weft {kit.weft}; {plan.count_words}",
-        f"Sheet {number[0]} of {number[1]}",
+        ENGLISH.say(Sheets.PART, part=part.title, sett=plan.sett_words),
+        ENGLISH.say(Sheets.YARNS, warp=kit.warp, weft=kit.weft, counts=plan.count_words),
+        ENGLISH.say(Sheets.NUMBER, number=number[0], total=number[1]),
     )
     return Head(kit.name, lines, part.notes)

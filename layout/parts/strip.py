@@ -17,6 +17,8 @@ from layout.drawing.shapes import Path, Point, Shape, Text, cross, line, rectang
 from layout.drawing.sheet import Part
 from layout.drawing.typeset import SMALL, is_tall
 from layout.errors import LayoutError
+from layout.messages.english import ENGLISH
+from layout.messages.roles import Strip
 from layout.parts.bands import EDGE_CLEAR, Bands, full_bands, low_bands, tallest
 from layout.parts.holes import beside, outlines
 from layout.parts.lettering import FOOT, lettered
@@ -88,7 +90,7 @@ class _Draft:
         shapes += outlines(self.plan, self.end, self.up)
         shapes += self.gluing_edge(left, min(floors))
         shapes += [shape for placed in words for shape in self.phrase(placed, floors[placed.row])]
-        title = f"{title_of(self.plan)}, {self.end} end"
+        title = title_of(self.plan, self.end)
         return Part(f"strip-{self.end}", title, tuple(shapes), datum, (left, low, right, high), notes)
 
     def corners(self, left: float, low: float, right: float, high: float) -> tuple[Point, Point, Point]:
@@ -152,7 +154,8 @@ class _Draft:
         glue = self.bands.glue
         if glue is None or lowest_words < glue:
             return []
-        return [Text(Point(left + 4, self.baseline(glue - 1.2 - self.bands.row, glue - 1.2)), SMALL, "gluing edge")]
+        words = ENGLISH.say(Strip.GLUING_EDGE)
+        return [Text(Point(left + 4, self.baseline(glue - 1.2 - self.bands.row, glue - 1.2)), SMALL, words)]
 
     def baseline(self, low: float, high: float) -> float:
         """The y of a baseline that centres capitals between v = `low` and `high`."""

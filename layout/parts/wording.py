@@ -1,65 +1,84 @@
-"""What the marking strips and templates and their sheets say, in one place."""
+"""Which messages the marking strips and templates and their sheets carry."""
 
 from __future__ import annotations
 
+from fractions import Fraction
+
 from layout.drawing.typeset import is_tall
 from layout.frames.frame import NotchedEnd, PeggedEnd, RoundBar
+from layout.messages.english import ENGLISH
+from layout.messages.roles import Sheet, Strip
 from layout.parts.phrases import Phrase
 from layout.plan import Plan
-from layout.setting.notches import USES
 from layout.units import say_length
 from layout.warps.warp import End
 
-_FLUSH = "its edge away from the weaving flush with the outer edge"
-_SAW = "Clamp the board, saw with fingers clear, and mind the saw as its maker says."
-_DRILL = "Clamp the board, shield your eyes, and mind the drill as its maker says."
+_TITLES = {
+    "marking": {"near": Strip.MARKING_NEAR, "far": Strip.MARKING_FAR},
+    "notching": {"near": Strip.NOTCHING_NEAR, "far": Strip.NOTCHING_FAR},
+    "drilling": {"near": Strip.DRILLING_NEAR, "far": Strip.DRILLING_FAR},
+}
+_SEEN = {"near": Strip.NEAR_FROM_FACE, "far": Strip.FAR_FROM_FACE}
+_TIE_ON, _TIE_OFF = (Strip.TIE_ON_LEFT, Strip.TIE_ON_RIGHT), (Strip.TIE_OFF_LEFT, Strip.TIE_OFF_RIGHT)
+_IN_NOTCHES = {
+    Fraction(1, 2): (Strip.WAY_EVERY_SECOND, Strip.HELD_EVERY_SECOND),
+    Fraction(1): (Strip.WAY_EVERY, Strip.HELD_EVERY),
+    Fraction(2): (Strip.WAY_TWO, Strip.HELD_TWO),
+}
+"""By how many ends lie in a notch that is there already: the way of the thread, and how the strip is used."""
 
 
-def title_of(plan: Plan) -> str:
-    """What the strip is for this kind of frame."""
+def title_of(plan: Plan, end: End) -> str:
+    """What the strip is for this kind of frame, and for which end."""
     ends = plan.kit.frame.ends
+    kind = "marking"
     if isinstance(ends, PeggedEnd):
-        return "Drilling template"
-    return "Notch template" if isinstance(ends, NotchedEnd) and ends.density is None else "Marking strip"
+        kind = "drilling"
+    elif isinstance(ends, NotchedEnd) and ends.density is None:
+        kind = "notching"
+    return ENGLISH.say(_TITLES[kind][end])
 
 
 def phrases_for(plan: Plan, end: End, *, up: int, brief: bool) -> list[Phrase]:
     """The words of a strip; `up` is +1 where the weaving lies above it on the paper, `brief` spares rows and room."""
     forward = plan.warp.toward > 0
     name = [] if brief and is_tall(plan.kit.name) else [Phrase(plan.kit.name, optional=brief)]
-    doubled = plan.doubled_words
     return [
         *_sides(plan, end, forward=forward),
-        Phrase("centre", "centre"),
-        Phrase("this edge to the weaving", arrow="up" if up > 0 else "down"),
-        Phrase(f"{end} end, seen from the face"),
-        Phrase(f"{_way(plan)} go on this way", arrow="right" if forward else "left"),
+        Phrase(ENGLISH.say(Strip.CENTRE), "centre"),
+        Phrase(ENGLISH.say(Strip.EDGE_TO_WEAVING), arrow="up" if up > 0 else "down"),
+        Phrase(ENGLISH.say(_SEEN[end])),
+        Phrase(ENGLISH.say(_way(plan)), arrow="right" if forward else "left"),
         Phrase(plan.sett_words, optional=brief),
-        *([Phrase(doubled)] if doubled else []),
+        *map(Phrase, plan.doubled),
         *name,
     ]
 
 
-def _way(plan: Plan) -> str:
-    """How the thread goes, up to the word that an arrow ends."""
+def _way(plan: Plan) -> Strip:
+    """How the thread goes."""
     if plan.warp.kind == "wound":
-        behind = "behind the frame" if plan.kit.weaving.first_pass == "back" else "on the face"
-        return f"first pass {behind}; the winds"
+        return Strip.WAY_BACK_FIRST if plan.kit.weaving.first_pass == "back" else Strip.WAY_FACE_FIRST
     if plan.warp.kind == "pegged":
-        return "on the face, round one peg after the other; the ends"
+        return Strip.WAY_PEGS
     use = plan.warp.sett.to_a_notch
-    return f"on the face, {USES[use]}; the ends" if use else "on the face, round the teeth; the ends"
+    return _IN_NOTCHES[use][0] if use else Strip.WAY_TEETH
 
 
 def _sides(plan: Plan, end: End, *, forward: bool) -> list[Phrase]:
     """Left and right, with the tie-on and the tie-off where they are: an odd warp is tied off at the far end."""
-    first = "tie on here" if end == "near" else ""
-    last = "tie off here" if (end == "far") == bool(plan.warp.ends % 2) else ""
-    left, right = (first, last) if forward else (last, first)
-    dot = " \N{MIDDLE DOT} "
+    first = end == "near"
+    last = (end == "far") == bool(plan.warp.ends % 2)
+    starts, ends = (0, 1) if forward else (1, 0)
+    tied: list[Strip | None] = [None, None]
+    if first:
+        tied[starts] = _TIE_ON[starts]
+    if last:
+        tied[ends] = _TIE_OFF[ends]
+    left, right = tied
     return [
-        Phrase(f"{left}{dot}left", "left", "left") if left else Phrase("left", "left"),
-        Phrase(f"right{dot}{right}", "right", "right") if right else Phrase("right", "right"),
+        Phrase(ENGLISH.say(left or Strip.LEFT), "left", "left" if left else ""),
+        Phrase(ENGLISH.say(right or Strip.RIGHT), "right", "right" if right else ""),
     ]
 
 
@@ -71,46 +90,33 @@ def notes_for(plan: Plan, end: End, *, low: bool) -> tuple[str, ...]:
     elif isinstance(ends, NotchedEnd):
         use = _notching(ends, low=low) if ends.density is None else _choosing(plan)
     else:
-        use = _wrapping(round_bar=isinstance(ends, RoundBar), low=low)
-    where = "bottom" if (end == "near") == (plan.kit.weaving.near_end == "bottom") else "top"
-    return (f"For the {where} of the frame as it stands before you. {use}",)
+        use = [ENGLISH.say(_WRAPPING[isinstance(ends, RoundBar), low])]
+    at_bottom = (end == "near") == (plan.kit.weaving.near_end == "bottom")
+    return (ENGLISH.paragraph([ENGLISH.say(Sheet.FOR_BOTTOM if at_bottom else Sheet.FOR_TOP), *use]),)
 
 
-def _wrapping(*, round_bar: bool, low: bool) -> str:
-    outermost = "outermost line of the bar" if round_bar else "middle of the edge"
-    if low:
-        return f"Cut it out and glue it on with the long line along the {outermost}."
-    if round_bar:
-        return (
-            f"Cut it out: its edge to the weaving lies at the face of the bar, the middle line along the {outermost}, "
-            "the third line at its back; glue the plain edge down behind."
-        )
-    return "Cut it out, fold both dashed lines over the edge, and glue one flap to the face and one to the back."
+_WRAPPING = {
+    (True, True): Strip.ALONG_BAR,
+    (True, False): Strip.WRAP_BAR,
+    (False, True): Strip.ALONG_EDGE,
+    (False, False): Strip.WRAP_EDGE,
+}
+"""By whether the end is a round bar, and whether the strip is of the low form."""
 
 
-def _notching(ends: NotchedEnd, *, low: bool) -> str:
-    lay = (
-        f"Cut it out and glue it on the face of the board, {_FLUSH}."
-        if low
-        else "Cut it out, fold the dashed line over the outer edge of the board, and glue it to the face and the edge."
-    )
-    size = f"{say_length(ends.notch_width)} wide and {say_length(ends.notch_depth)} deep"
-    return f"{lay} Saw every notch {size}, as it is drawn round its middle line. {_SAW}"
+def _notching(ends: NotchedEnd, *, low: bool) -> list[str]:
+    width, depth = say_length(ends.notch_width), say_length(ends.notch_depth)
+    size = ENGLISH.say(Strip.NOTCH_SIZE, width=width, depth=depth)
+    return [ENGLISH.say(Strip.FLUSH if low else Strip.OVER_EDGE), size, ENGLISH.say(Strip.SAW)]
 
 
-def _choosing(plan: Plan) -> str:
-    use = plan.warp.sett.to_a_notch
-    empty = " Short grey lines are notches that stay empty." if use and use < 1 else ""
-    laid = USES[use] if use else ""
-    return (
-        "Cut it out and tape it to the bar with the long line along the ground of the notches, every mark at a notch: "
-        f"{laid}.{empty} Where marks and notches drift apart, the bar is not as close as was said."
-    )
+def _choosing(plan: Plan) -> list[str]:
+    use = plan.warp.sett.to_a_notch or Fraction(1)
+    empty = [Strip.EMPTY] if use < 1 else []
+    return [ENGLISH.say(role) for role in (_IN_NOTCHES[use][1], *empty, Strip.DRIFT)]
 
 
-def _drilling(ends: PeggedEnd, *, low: bool) -> str:
-    outer = say_length(ends.edge_distance)
-    where = f"the outer row {outer} from the outer edge" if low else _FLUSH
-    lay = f"Cut it out and glue it on the face of the board, {where}."
-    apart, wide = say_length(ends.row_distance), say_length(ends.peg_diameter)
-    return f"{lay} Prick every cross and drill it for pegs of {wide}; the rows are {apart} apart. {_DRILL}"
+def _drilling(ends: PeggedEnd, *, low: bool) -> list[str]:
+    lay = ENGLISH.say(Strip.FROM_EDGE, outer=say_length(ends.edge_distance)) if low else ENGLISH.say(Strip.FLUSH)
+    size = ENGLISH.say(Strip.PEG_SIZE, peg=say_length(ends.peg_diameter), apart=say_length(ends.row_distance))
+    return [lay, size, ENGLISH.say(Strip.DRILL)]
