@@ -4,40 +4,63 @@ from __future__ import annotations
 
 import codecs
 import tomllib
-from collections.abc import Mapping, MutableMapping
+from collections.abc import Callable, Iterator, Mapping
+from contextlib import contextmanager
 from pathlib import Path
-from typing import cast
+from typing import Any
 
+from layout.cutting.stock import Stock
 from layout.cutting.stock_values import read_stock
 from templates_gen.folder import replace_file
 from templates_gen.fonts import metrics
-from templates_gen.stockfile import load
+from templates_gen.locks import locked
+from templates_gen.stockfile import StockFileError, load
+from templates_gen.tomledit import Values, with_entries
+from templates_gen.tomlfile import named_file
+
+Tables = Mapping[str, Values]
+"""By table, what is to stand in it; None takes an entry out."""
 
 
-def store(path: Path, cutting: Mapping[str, str | None]) -> None:
-    """Puts these entries into the table [cutting] of the stock file at `path`, and takes out those that are None.
+@contextmanager
+def kept(path: Path) -> Iterator[tuple[Stock, Callable[[Tables], None]]]:
+    """The stock of a file that no other run of ours changes meanwhile, and what puts values into that file.
 
     Remarks, spaces, order and line ends stay. Raises StockFileError where the file cannot be read, FieldErrors where it
     could not be used as it was or as it would be, FaultError where it cannot be replaced; then it is as it was.
     """
-    load(path)
+    load(path)  # a file that is none needs no lock
+    place = path.resolve()
+    with locked(place.with_name(f".{place.name}.lock"), path):
+        yield load(path), lambda tables: _store(path, tables)
+
+
+def _store(path: Path, tables: Tables) -> None:
     data = path.read_bytes()
     mark = codecs.BOM_UTF8 if data.startswith(codecs.BOM_UTF8) else b""
-    text = changed(data.removeprefix(mark).decode(), cutting)
-    read_stock(tomllib.loads(text), metrics())
-    replace_file(path, mark + text.encode())
+    old = data.removeprefix(mark).decode()
+    new = changed(old, tables)
+    if _values(new) != _changed_values(_values(old), tables):
+        example = 'kerf = "0.20 mm"'
+        raise StockFileError(f"{named_file(path)} is written in a way that no value can be put into; write {example}")
+    read_stock(_values(new), metrics())
+    replace_file(path, mark + new.encode())
 
 
-def changed(text: str, cutting: Mapping[str, str | None]) -> str:
-    """The stock file's text with these entries of the table [cutting]."""
-    import tomlkit  # not needed before something is stored
+def changed(text: str, tables: Tables) -> str:
+    """The stock file's text with these entries."""
+    for table, values in tables.items():
+        text = with_entries(text, table, values)
+    return text
 
-    document = tomlkit.parse(text)
-    table = cast(MutableMapping[str, object], document["cutting"])  # a stock file has one
-    for key, value in cutting.items():
-        if value is not None:
-            table[key] = value
-        elif key in table:
-            del table[key]
-    new = tomlkit.dumps(document)
-    return new.replace("\r\n", "\n").replace("\n", "\r\n") if "\r\n" in text else new
+
+def _values(text: str) -> dict[str, Any]:
+    return tomllib.loads(text)
+
+
+def _changed_values(values: dict[str, Any], tables: Tables) -> dict[str, Any]:
+    """The same change made in plain values: what the new text has to say."""
+    for table, entries in tables.items():
+        own = values.get(table, {}) | entries
+        values[table] = {leaf: value for leaf, value in own.items() if value is not None}
+    return values

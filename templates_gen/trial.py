@@ -11,10 +11,10 @@ from layout.cutting.caliper import Kerf, ease_of, kerf_of, read_caliper
 from layout.cutting.stock import Stock
 from layout.errors import FieldError
 from layout.units import say_number
-from templates_gen.stockfile import load
-from templates_gen.stockstore import store
+from templates_gen.stockstore import kept
 
 _EXAMPLE = "--hole 20.14 --part 19.76"
+_PLACES = 9  # more decimals are read nowhere
 
 
 @dataclass(frozen=True, slots=True)
@@ -32,11 +32,16 @@ class Asked:
 
 @dataclass(frozen=True, slots=True)
 class Trial:
-    """The kerf along x and along y (one and the same where y was not measured apart) and the ease of a slot, in mm."""
+    """The kerf along x and along y (one and the same where y was not measured apart) and the ease of a slot, in mm.
+
+    `drawn_for` is the kerf that the trial was drawn for, `slot` what is engraved at the slot that held the yarn.
+    """
 
     kerf_x: Kerf | None
     kerf_y: Kerf | None
     ease: Fraction | None
+    drawn_for: Fraction | None = None
+    slot: Fraction | None = None
 
     @property
     def entries(self) -> Mapping[str, str | None]:
@@ -52,11 +57,18 @@ class Trial:
             said["ease"] = _mm(self.ease)
         return said
 
+    @property
+    def kept(self) -> Mapping[str, str | None]:
+        """What a stock file's table [trial] keeps, so that the same trial measured again says the same."""
+        found = {"kerf": self.drawn_for, "slot": self.slot}
+        return {key: _exact(value) for key, value in found.items() if value is not None}
+
 
 def measured(asked: Asked, stock: Stock | None) -> Trial:
-    """What the options say. A slot was drawn for the kerf that `drawn_for` says, else for that of `stock`.
+    """What the options say of a trial that was drawn for the kerf that `drawn_for` says, else for that of `stock`.
 
-    Raises FieldError naming the option.
+    A kerf that is measured after the ease makes the ease anew, from the slot that is kept with the stock; so no order
+    of measuring matters. Raises FieldError naming the option.
     """
     within = _within(asked.within)
     kerf_x = _kerf(asked.holes, asked.parts, ("--hole", "--part"), within)
@@ -65,7 +77,21 @@ def measured(asked: Asked, stock: Stock | None) -> Trial:
         raise FieldError("--hole", "a measurement along x beside the one along y", "nothing", _EXAMPLE)
     if not kerf_x and asked.slot is None:
         raise FieldError("--hole", "what was measured on the trial cut", "nothing", _EXAMPLE)
-    return Trial(kerf_x, kerf_y, _ease(asked, kerf_x, stock))
+    drawn, slot = _drawn_for(asked, stock), _slot(asked, stock)
+    return Trial(kerf_x, kerf_y, _ease(slot, kerf_x, drawn, stock), drawn, slot)
+
+
+def _drawn_for(asked: Asked, stock: Stock | None) -> Fraction | None:
+    """The kerf that the trial was drawn for, as it is kept."""
+    if asked.drawn_for is not None:
+        return read_caliper(asked.drawn_for, "--drawn-for", example="0.20").mm
+    return None if stock is None else _kept_as(stock.trial_drawn_for)
+
+
+def _slot(asked: Asked, stock: Stock | None) -> Fraction | None:
+    if asked.slot is not None:
+        return read_caliper(asked.slot, "--slot", example="0.30").mm
+    return None if stock is None or stock.trial_slot is None else _kept_as(stock.trial_slot)
 
 
 def _kerf(holes: Sequence[str], parts: Sequence[str], names: tuple[str, str], within: Fraction | None) -> Kerf | None:
@@ -80,14 +106,11 @@ def _within(text: str | None) -> Fraction | None:
     return None if text is None else read_caliper(text, "--within", example="0.02").mm
 
 
-def _ease(asked: Asked, kerf: Kerf | None, stock: Stock | None) -> Fraction | None:
-    """The ease that the slot had, whatever kerf it was drawn for and cut with."""
-    if asked.slot is None:
+def _ease(slot: Fraction | None, kerf: Kerf | None, drawn: Fraction | None, stock: Stock | None) -> Fraction | None:
+    """The ease that the slot had, whatever kerf it was drawn for; the kerf it was cut with counts as it is stored."""
+    if slot is None:
         return None
-    slot = read_caliper(asked.slot, "--slot", example="0.30").mm
-    known = None if stock is None else Fraction(repr(stock.kerf_x))
-    drawn = known if asked.drawn_for is None else read_caliper(asked.drawn_for, "--drawn-for", example="0.20").mm
-    cut = kerf.mm if kerf else known
+    cut = Fraction(say_number(kerf.mm)) if kerf else None if stock is None else _kept_as(stock.kerf_x)
     if drawn is None or cut is None:
         needed = "the stock file, or --drawn-for and a measured kerf, to know how wide the slot really was"
         raise FieldError("--slot", needed, "neither", "--slot 0.30 --stock birch.toml")
@@ -109,7 +132,9 @@ def told(trial: Trial, path: Path | None) -> str:
     if path is None:
         return "\n".join([*lines, "Not stored; give --stock FILE to put it into a stock file."])
     stored = (f'{key} = "{value}"' for key, value in trial.entries.items() if value is not None)
-    return "\n".join([*lines, f"Stored in {path}: {', '.join(stored)}"])
+    lines.append(f"Stored in {path}: {', '.join(stored)}")
+    kept = ", ".join(f'{key} = "{value}"' for key, value in trial.kept.items())
+    return "\n".join([*lines, f"Kept there as what the trial was drawn for: {kept}"])
 
 
 def _measurements(kerf: Kerf) -> str:
@@ -120,8 +145,13 @@ def _measurements(kerf: Kerf) -> str:
 
 def values(trial: Trial) -> dict[str, object]:
     """The trial for programs, in mm; null for what was not measured."""
-    ease = None if trial.ease is None else float(trial.ease)
-    return {"kerf_x": _values(trial.kerf_x), "kerf_y": _values(trial.kerf_y), "ease_mm": ease}
+    ease, drawn_for = (None if each is None else float(each) for each in (trial.ease, trial.drawn_for))
+    return {
+        "kerf_x": _values(trial.kerf_x),
+        "kerf_y": _values(trial.kerf_y),
+        "ease_mm": ease,
+        "drawn_for_mm": drawn_for,
+    }
 
 
 def _values(kerf: Kerf | None) -> dict[str, object] | None:
@@ -140,9 +170,20 @@ def _mm(value: Fraction) -> str:
     return f"{say_number(value)} mm"
 
 
+def _exact(value: Fraction) -> str:
+    return f"{say_number(value, _PLACES)} mm"
+
+
+def _kept_as(mm: float) -> Fraction:
+    """A number of a stock as it is kept in its file, so that it is the same before and after."""
+    return Fraction(say_number(Fraction(repr(mm)), _PLACES))
+
+
 def take(asked: Asked, path: Path | None) -> Trial:
     """The trial, stored in the stock file at `path` if there is one; what is refused leaves the file as it was."""
-    trial = measured(asked, load(path) if path else None)
-    if path:
-        store(path, trial.entries)
+    if path is None:
+        return measured(asked, None)
+    with kept(path) as (stock, put):
+        trial = measured(asked, stock)
+        put({"cutting": trial.entries, "trial": trial.kept})
     return trial

@@ -28,6 +28,8 @@ class Stock:
     runs along; `bending` the bending strength along it in N/mm2. `ease` is added to a yarn's thickness where a slot
     holds it. `too_fine` says what is made where a pitch is too fine for a comb. Speeds are mm/s by operation, prices
     are by "sheet" and "minute"; what is not known is left out of both.
+    `trial_kerf` is the kerf that the trial cut was drawn for, `trial_slot` what is engraved at the slot that was chosen
+    on it; both None before it was measured.
     """
 
     name: str
@@ -46,3 +48,10 @@ class Stock:
     kerf_uncertainty: float | None = None
     bending: float | None = None
     too_fine: Literal["say so", "every second end", "printed guide"] = "say so"
+    trial_kerf: float | None = None
+    trial_slot: float | None = None
+
+    @property
+    def trial_drawn_for(self) -> float:
+        """The kerf that a trial cut of this stock is drawn for, along x."""
+        return self.kerf_x if self.trial_kerf is None else self.trial_kerf

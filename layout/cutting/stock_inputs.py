@@ -71,6 +71,18 @@ STOCK = catalogue(
             default="say so",
             choices=("say so", "every second end", "printed guide"),
         ),
+        _length(
+            "trial.kerf",
+            "The kerf that the trial cut was drawn for, kept when it is measured; leave it out for a new trial.",
+            '"0.20 mm"',
+            _KERF,
+        ),
+        _length(
+            "trial.slot",
+            "What is engraved at the slot of the trial cut that holds the yarn; the ease follows from it.",
+            '"0.30 mm"',
+            (0, 10),
+        ),
         *(
             Input(
                 f"colours.{each}",

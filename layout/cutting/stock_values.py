@@ -19,6 +19,7 @@ from layout.units import Length, exact_length, say_length
 Got = Mapping[str, Any]
 _RUN = OPERATIONS[:-1]
 _PRICES = ("sheet", "minute")
+_MAY_BE_UNKNOWN = ("cutting.kerf_uncertainty", "trial.kerf", "trial.slot")
 
 
 def read_stock(values: Mapping[str, object], metrics: FontMetrics) -> Stock:
@@ -70,7 +71,7 @@ def _mm(length: Length) -> float:
 
 def _stock_of(got: Got) -> Stock:
     kerf = got["cutting.kerf"]
-    uncertainty = got["cutting.kerf_uncertainty"]
+    uncertainty, trial_kerf, trial_slot = (got[key] for key in _MAY_BE_UNKNOWN)
     return Stock(
         name=got["name"],
         material=got["material"],
@@ -88,6 +89,8 @@ def _stock_of(got: Got) -> Stock:
         kerf_uncertainty=None if uncertainty is None else _mm(uncertainty),
         bending=got["bending"],
         too_fine=got["cutting.too_fine"],
+        trial_kerf=None if trial_kerf is None else _mm(trial_kerf),
+        trial_slot=None if trial_slot is None else _mm(trial_slot),
     )
 
 
@@ -106,6 +109,7 @@ def stock_values(stock: Stock) -> dict[str, object]:
     }
     if stock.kerf_uncertainty is not None:
         cutting["kerf_uncertainty"] = _words(stock.kerf_uncertainty)
+    trial = {key: _words(mm) for key, mm in (("kerf", stock.trial_kerf), ("slot", stock.trial_slot)) if mm is not None}
     values: dict[str, object] = {
         "version": VERSION,
         "name": stock.name,
@@ -117,6 +121,7 @@ def stock_values(stock: Stock) -> dict[str, object]:
     return values | {
         "sheet": {"width": _words(stock.width), "height": _words(stock.height), "grain": stock.grain},
         "cutting": cutting,
+        **({"trial": trial} if trial else {}),
         "colours": {each: stock.operations[each].colour for each in OPERATIONS},
         "widths": {each: _words(stock.operations[each].width) for each in OPERATIONS},
         "speeds": dict(stock.speeds),

@@ -2,7 +2,8 @@
 
 Its windows are drawn as they stand, so each leaves a hole a kerf larger and a plug a kerf smaller. One hole is engraved
 0; the plugs beside it are drawn twice a kerf larger than that hole, for a ladder of kerfs, so that the plug that just
-goes into it says the kerf. The slots are drawn for the kerf that the stock has so far, for a ladder of eases.
+goes into it says the kerf. The slots are drawn for the kerf that the stock has so far, for a ladder of eases. Once it
+is measured, the stock keeps the kerf that its trial was drawn for, and a trial made again is drawn for the same.
 """
 
 from __future__ import annotations
@@ -35,7 +36,7 @@ _WEB, _FOOT, _WORDS, _LABEL, _SLOT, _TOP, _ROUND, _CROSS = 6.0, 5.0, 4.5, 6.0, 1
 
 def kerfs(stock: Stock) -> list[Fraction]:
     """The kerfs that plugs are drawn for, in mm: the stock's own (or a usual one) in the middle."""
-    middle = round(Fraction(stock.kerf_x), 2) or _USUAL
+    middle = round(Fraction(stock.trial_drawn_for), 2) or _USUAL
     step = max(_FINEST, round(middle / 10, 2))
     return [max(_FINEST, middle - STEPS // 2 * step) + k * step for k in range(STEPS)]
 
@@ -63,7 +64,7 @@ def trial_cut(plan: Plan, stock: Stock, metrics: FontMetrics) -> Part:
     ]
     right, root = middles[-1] + column / 2 + web, foot + high + _TOP + _LABEL
     plate = outline(_corners(middles, slots, right, root))
-    cuts = [*windows, *drawn(plate, (), Kerf(stock.kerf_x, stock.kerf_y))]
+    cuts = [*windows, *drawn(plate, (), _kerf(stock))]
     top = root + _SLOT
     datum = (Point(_CROSS, _CROSS), Point(right - _CROSS, _CROSS), Point(_CROSS, top - _CROSS))
     hairs = [hair for point in datum for hair in cross(point, ARM, Pen.REFERENCE)]
@@ -75,6 +76,12 @@ def trial_cut(plan: Plan, stock: Stock, metrics: FontMetrics) -> Part:
     )
     check_fits(part, stock)
     return part
+
+
+def _kerf(stock: Stock) -> Kerf:
+    """What the plate is drawn for; across the slots the trial's own kerf."""
+    across = stock.trial_drawn_for
+    return Kerf(across, across if stock.kerf_x == stock.kerf_y else stock.kerf_y)
 
 
 def _slot_widths(plan: Plan, stock: Stock) -> list[float]:
@@ -106,7 +113,7 @@ def _labels(
 
 
 def _names(stock: Stock, left: float) -> list[Text]:
-    rows = (f"slots: ease, drawn for kerf {stock.kerf_x:g} \N{MIDDLE DOT} plugs: kerf", stock.name)
+    rows = (f"slots: ease, drawn for kerf {stock.trial_drawn_for:g} \N{MIDDLE DOT} plugs: kerf", stock.name)
     return [Text(Point(left, _FOOT + k * _WORDS), SMALL, row, pen=Pen.ENGRAVE) for k, row in enumerate(rows)]
 
 
@@ -121,6 +128,6 @@ def _notes(stock: Stock) -> tuple[str, ...]:
     )
     ease = (
         "Lay the yarn into the slots: the one that holds it without squeezing it shows the ease. The slots were drawn "
-        f"for a kerf of {stock.kerf_x:g} mm."
+        f"for a kerf of {stock.trial_drawn_for:g} mm."
     )
     return cut, kerf, ease, SMALL_PART

@@ -19,18 +19,19 @@ _CENT = Fraction(1, 100)
 
 
 def prove_trial_cut(plan: Plan, stock: Stock, seen: Seen) -> Findings:
-    """Windows as they stand, twice a kerf wider from rung to rung; slots of every ease, drawn for the stock's kerf."""
+    """Windows as they stand, twice a kerf wider from rung to rung; slots of every ease, drawn for the trial's kerf."""
     cuts = list(seen.paths(Pen.THROUGH))
     windows, plates = [path for path in cuts if len(path.steps) == 3], [path for path in cuts if len(path.steps) > 3]
     if len(plates) != 1:
         return Findings(0.0, (f"{len(plates)} plates where one was wanted",))
-    middle = _cents(stock.kerf_x) or Fraction(1, 5)
+    drawn_for = stock.kerf_x if stock.trial_kerf is None else stock.trial_kerf
+    middle = _cents(drawn_for) or Fraction(1, 5)
     rungs = _ladder(middle, max(_CENT, Fraction(round(middle * 10), 100)), _RUNGS, _CENT)
     widths = [_WIDE, *(_WIDE + 2 * float(rung) for rung in rungs)]
     total = matched("window width", widths, [max(xs(path)) - min(xs(path)) for path in windows])
     total += matched("window height", [_HIGH] * (_RUNGS + 1), [max(ys(path)) - min(ys(path)) for path in windows])
     eases = _ladder(_cents(stock.ease), Fraction(1, 20), _RUNGS + 1, Fraction())
-    slots = [slot_of(plan, replace(stock, ease=float(ease))) - stock.kerf_x for ease in eases]
+    slots = [slot_of(plan, replace(stock, ease=float(ease))) - drawn_for for ease in eases]
     walls = uprights(plates)[1:-1]
     return total + matched("slot", slots, [right - left for left, right in zip(walls[::2], walls[1::2], strict=False)])
 
