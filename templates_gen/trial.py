@@ -14,7 +14,7 @@ from layout.units import say_number
 from templates_gen.stockstore import kept
 
 _EXAMPLE = "--hole 20.14 --part 19.76"
-_PLACES = 9  # more decimals are read nowhere
+_PLACES = 9  # decimals of what is kept, far finer than any kerf
 
 
 @dataclass(frozen=True, slots=True)
