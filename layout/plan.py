@@ -12,12 +12,15 @@ from layout.kit.ends import counted_by
 from layout.kit.kit import Kit
 from layout.messages.english import ENGLISH
 from layout.messages.roles import Count
+from layout.reckoning.known import known_of
 from layout.reckoning.reckon import reckon
 from layout.setting.marking import WINDS
 from layout.setting.sett import take_sett
 from layout.units import say_length, say_number
 from layout.warps.warp import Warp
 from layout.warps.warping import warp_on
+
+_FINE = 10**6  # so that a thread of 0.8 mm, a float, is 4/5 mm
 
 _SETT = {
     (False, True): Count.SETT_CM_WINDS,
@@ -81,8 +84,9 @@ def plan(kit: Kit) -> Plan:
     ends = kit.frame.ends
     notches = ends.density if isinstance(ends, NotchedEnd) else None
     sett = take_sett(kit.sett, counted_by(ends.name), notches)
-    thread = kit.amounts.warp.soft or kit.amounts.warp.compressed
-    warp = warp_on(sett, kit.frame, kit.weaving, thread.mm if thread else 0)
+    lying = known_of(kit.amounts, 2 if kit.weaving.doubled_warp else 1).lying
+    thread = Fraction(lying.mm).limit_denominator(_FINE) if lying else None
+    warp = warp_on(sett, kit.frame, kit.weaving, thread)
     load = load_on(kit.frame, kit.strength, sum(warp.threads), warp.width)
     amounts = reckon(kit, warp)
     notes = sett.notes + warp.notes + load.notes + amounts.notes

@@ -3,19 +3,27 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
+from dataclasses import replace
+from fractions import Fraction
 from typing import Any
 
 from kits import FLAT, NOTCHED, PEGGED
-from wrong_builders import Wrong, returns, value
+from wrong_builders import Spoil, Wrong, returns, swap, value
 
+import layout.parts.guide_words as guide_words_module
 import layout.parts.holes as holes_module
 import layout.parts.strip as strip_module
+import layout.plan as plan_module
+import layout.reckoning.headings as headings_module
+import layout.warps.fan as fan_module
+import layout.warps.pegged as pegged_module
 from layout.drawing.shapes import Placing
 from layout.warps.warp import Warp
 
 ROUND: Mapping[str, object] = {"weaving.slant": "face straight"}
 HELD = NOTCHED | {"frame.notch_density": "5 per cm"}
 ROUNDED = FLAT | {"frame.edge_radius": "4 mm"}
+TIED = PEGGED | {"warp": {"wrap": {"turns": 50, "window": "20 mm"}}}  # a thread of 0.4 mm
 FROM_RIGHT = PEGGED | {"weaving.start": "right", "weaving.near_end": "top", "weaving.tie_off": "far end"}
 
 
@@ -27,6 +35,15 @@ def near_marks(draft: Any) -> list[float]:
 def aside(shapes: Any) -> Any:
     """The first shape 5 micrometres to the right."""
     return [*Placing(0, 0.005, 0).shapes(shapes[:1]), *shapes[1:]]
+
+
+def fan_of_a_thread(thick: Fraction) -> Spoil:
+    """The fan as if the ends were so thick in mm."""
+    return swap(
+        guide_words_module,
+        "fan_of",
+        lambda right: lambda frame, warp: right(frame, replace(warp, thickness=thick)),
+    )
 
 
 PRINTED: Mapping[str, Wrong] = {
@@ -43,7 +60,39 @@ PRINTED: Mapping[str, Wrong] = {
     "a notch aside": Wrong(NOTCHED, "strip-near.pdf", returns(strip_module, "outlines", aside)),
     "a tick at a notch that is used": Wrong(HELD, "strip-near.pdf", returns(strip_module, "outlines", aside)),
     "rows of pegs exchanged": Wrong(
-        PEGGED, "strip-near.pdf", returns(holes_module, "in_outer_row", lambda outer: not outer)
+        PEGGED, "strip-near.pdf", returns(pegged_module, "in_outer_row", lambda outer: not outer)
+    ),
+    "rows of pegs as far apart as from the edge": Wrong(
+        PEGGED,
+        "strip-far.svg",
+        value(holes_module, "peg_depth", lambda ends, k: ends.edge_distance.mm * (1 if k % 2 else 2)),
+    ),
+    "pegs of one row": Wrong(PEGGED, "strip-near.pdf", returns(holes_module, "peg_depth", lambda _: Fraction(22))),
+    # the fan
+    "the thread left out between pegs": Wrong(TIED, "spacing-guide.pdf", fan_of_a_thread(Fraction(0))),
+    "the thread taken twice between pegs": Wrong(TIED, "spacing-guide.pdf", fan_of_a_thread(Fraction(4, 5))),
+    "the fan of pegs that stand in one row": Wrong(
+        TIED, "spacing-guide.pdf", value(fan_module, "peg_depth", lambda ends, _: ends.edge_distance.mm)
+    ),
+    "an unknown thread not named": Wrong(
+        PEGGED, "spacing-guide.pdf", value(guide_words_module, "UNKNOWN", "every end lies on its peg")
+    ),
+    "a thread that is known called unknown": Wrong(
+        TIED,
+        "spacing-guide.pdf",
+        swap(
+            guide_words_module, "fan_words", lambda right: lambda *a, **b: (*right(*a, **b), guide_words_module.UNKNOWN)
+        ),
+    ),
+    "the thread left out of the picture's slant": Wrong(
+        TIED,
+        "winding.pdf",
+        swap(plan_module, "warp_on", lambda right: lambda sett, frame, weaving, _: right(sett, frame, weaving)),
+    ),
+    "a heading where the layers still lie apart": Wrong(
+        ROUND,
+        "spacing-guide.pdf",
+        swap(headings_module, "apart_at", lambda right: lambda kit: replace(right(kit), value=right(kit).value / 2)),
     ),
 }
 """By a name that says what is wrong."""

@@ -50,18 +50,21 @@ def wound_path(ends: Number, turn_mm: float, winding_pitch_mm: Number) -> Figure
     return computed(count / 2 * one, f"{plain(count / 2)} winds of {plain(one)} mm, along the slant.")
 
 
-def notched_path(ends: Number, outer_mm: Number, pitch_mm: Number, depth_mm: Number) -> Figure:
+def notched_path(ends: Number, outer_mm: Number, pitch_mm: Number, depth_mm: Number, thread_mm: Number = 0) -> Figure:
     """N straight passes on the face between facing notches, and N - 1 turns behind a tooth.
 
-    `outer_mm` is from notch to notch along the face; `depth_mm` how far behind the face the thread passes the tooth
-    (0 round a tooth in the plane of the face). A turn is p + 2 depth: corners taken sharp, so never too short.
+    `outer_mm` is from ground to ground of the notches along the face, T `depth_mm` how thick the board is there, d
+    `thread_mm`. The middle line of the thread lies d/2 outside all that it touches, so that a pass is l + d long and a
+    turn p + 2 (T + d): a box grown by d/2, its corners taken sharp, so never too short.
     """
     count = whole(ends, "ends", "the number of ends", "ends = 60")
     outer = above_zero(outer_mm, "frame.outer_height", "the way from notch to notch in mm", "outer_height = 400")
     pitch = above_zero(pitch_mm, "pitch", "the pitch in mm", "pitch = 4")
     depth = zero_or_more(depth_mm, "frame.notch_depth", "the way behind the tooth in mm", "notch_depth = 6")
-    total = count * outer + (count - 1) * (pitch + 2 * depth)
-    return computed(float(total), f"{count} passes of {plain(outer)} mm, {count - 1} turns of pitch + 2 depths.")
+    thread = zero_or_more(thread_mm, "thread", "the thickness of the thread in mm", THREAD)
+    along, turn = outer + thread, pitch + 2 * (depth + thread)
+    total = count * along + (count - 1) * turn
+    return computed(float(total), f"{count} passes of {plain(along)} mm, {count - 1} turns of {plain(turn)} mm.")
 
 
 def pegged_path(ends: Number, rows_mm: Number, pitch_mm: Number, round_mm: Number, apart_mm: Number = 0) -> Figure:

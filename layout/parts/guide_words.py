@@ -15,6 +15,9 @@ from layout.warps.warp import End
 TENTH = "within a tenth of the pitch"
 """The tolerance of the fan in words."""
 
+UNKNOWN = "the thickness of the warp is not known and left out"
+"""Said between pegs, where a thicker thread holds the ends further apart."""
+
 _INCH = 25.4
 
 
@@ -50,15 +53,16 @@ def fan_words(plan: Plan, end: End, *, brief: bool) -> tuple[str, ...]:
     fan, height = fan_of(frame, warp), heading_height(plan.kit, end)
     free = fan.needs_no_fingers()
     within = "" if brief else TENTH
+    left_out = (UNKNOWN,) if warp.kind == "pegged" and warp.thickness is None else ()
     if free and free[0] <= height <= free[1]:
-        return (f"the ends lie right by themselves here{within and ', ' + within}",)
+        return (f"the ends lie right by themselves here{within and ', ' + within}", *left_out)
     imperial = warp.sett.unit.imperial
     away = _said(height if end == "near" else fan.high - height, imperial)
     off = f"{'' if brief else 'heading '}{away} from the outer edge: ends up to {_fine(fan.off(height), imperial)} off"
     if free is None:
-        return off, "pushing needed at every height"
+        return off, "pushing needed at every height", *left_out
     settled = _said(free[0] if end == "near" else fan.high - free[1], imperial)
-    return off, f"no push needed from {settled} on{within and ': ends ' + within}"
+    return off, f"no push needed from {settled} on{within and ': ends ' + within}", *left_out
 
 
 def _said(mm: float, imperial: bool) -> str:

@@ -8,7 +8,7 @@ from layout.drawing.pens import Pen
 from layout.drawing.shapes import Path, Point, Step, circle, line
 from layout.frames.frame import NotchedEnd, PeggedEnd
 from layout.plan import Plan
-from layout.warps.pegged import in_outer_row
+from layout.warps.pegged import peg_depth
 from layout.warps.warp import End
 
 _EMPTY_TO = 1.0  # how far the tick of a notch that stays empty reaches
@@ -47,8 +47,7 @@ def _notch(x: float, half: float, ground: float) -> Path:
 
 
 def _holes(ends: PeggedEnd, marks: list[float], up: int) -> list[Path]:
-    outer, apart, radius = (float(each.mm) for each in (ends.edge_distance, ends.row_distance, ends.peg_diameter))
-    rows = {True: outer, False: outer + apart}
+    radius = float(ends.peg_diameter.mm) / 2
     return [
-        circle(Point(x, up * rows[in_outer_row(number)]), radius / 2, Pen.REGISTER) for number, x in enumerate(marks)
+        circle(Point(x, up * float(peg_depth(ends, number))), radius, Pen.REGISTER) for number, x in enumerate(marks)
     ]

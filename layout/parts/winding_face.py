@@ -69,6 +69,11 @@ class Face:
         return float(ends.peg_diameter.mm) / 2 * self.way.scale if isinstance(ends, PeggedEnd) else 0.0
 
     @property
+    def turn_radius(self) -> float:
+        """How far from the centre of its peg the thread's middle line turns: half a peg and half a thread."""
+        return self.peg_radius + float(self.plan.warp.thickness or 0) / 2 * self.way.scale
+
+    @property
     def spans(self) -> list[tuple[float, float]]:
         """From where to where the weaving is drawn, left to right."""
         half, inset = self.way.half + 2, self.scale.inset
@@ -122,7 +127,7 @@ class Face:
             return [line(begin, then, Pen.THREAD_BACK)] if begin != then else []
         if self.plan.warp.kind == "wound":
             return []
-        centre, radius = Point((begin.x + then.x) / 2, begin.y), self.peg_radius
+        centre, radius = Point((begin.x + then.x) / 2, begin.y), self.turn_radius
         from_angle = 180.0 if begin.x < centre.x else 0.0
         over = self.outward(end) * (-180 if begin.x < centre.x else 180)
         return [Path(begin, arc(centre, radius, from_angle, from_angle + over), Pen.THREAD)]
@@ -136,7 +141,7 @@ class Face:
         for leg in self.way.legs:
             for end, side in zip(ENDS, (-1, 1) if leg.up else (1, -1), strict=True):
                 at = self.meets(leg, end)
-                centres[round(at.x + side * toward * radius, 6), at.y] = None
+                centres[round(at.x + side * toward * self.turn_radius, 6), at.y] = None
         return [circle(Point(*centre), radius, Pen.HELP) for centre in centres]
 
     def knots(self) -> list[tuple[Point, End]]:

@@ -6,10 +6,12 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from layout.amounts.told import AmountsTold, WeftTold
-from layout.figure import Figure, measured
+from layout.figure import Figure, assumed, measured
 from layout.units import Length
 from layout.yarns.diameter import Diameter, bunched, compressed, specific_volume
 from layout.yarns.yarn import Bundle, Strand, Yarn, bundle
+
+_NO_THICKNESS = assumed(0.0, "The thickness of the warp is left out of its way round the ends.")
 
 Pair = tuple[Diameter, Diameter]
 
@@ -34,6 +36,17 @@ class Known:
     def weft_thickness(self) -> tuple[Diameter, ...]:
         """Both thicknesses of the weft, those that are known."""
         return tuple(each for each in (self.weft_soft, self.weft_pressed) if each)
+
+    @property
+    def thread(self) -> Figure:
+        """The thickness in mm of an end on its way round the frame; none, as an assumption, where it is not known."""
+        thick = self.warp_pressed or self.warp_soft
+        return thick.figure if thick else _NO_THICKNESS
+
+    @property
+    def lying(self) -> Diameter | None:
+        """The thickness of an end as it lies on pegs: soft if it was wrapped, else compressed; None if not known."""
+        return self.warp_soft or self.warp_pressed
 
     @property
     def soft(self) -> Pair | None:

@@ -26,7 +26,7 @@ def way_of(frame: Frame, warp: Warp, thread: Figure) -> Way:
     """The way of a warp whose thread is `thread` mm thick. FieldError where it does not fit between its pegs."""
     ends = frame.ends
     if isinstance(ends, NotchedEnd):
-        two, all_ends = _notched(frame, ends, warp)
+        two, all_ends = _notched(frame, ends, warp, thread)
     elif isinstance(ends, PeggedEnd):
         two, all_ends = _pegged(frame, ends, warp, thread)
     else:
@@ -52,15 +52,16 @@ def _wound(frame: Frame, ends: RoundBar | FlatEnd, warp: Warp, thread: Figure) -
     return computed(one, said, thread), wound_path(warp.ends, turn, warp.spacing)
 
 
-def _notched(frame: Frame, ends: NotchedEnd, warp: Warp) -> tuple[Figure, Figure]:
-    """Between the grounds of the notches, and round the back of a tooth at every turn."""
+def _notched(frame: Frame, ends: NotchedEnd, warp: Warp, thread: Figure) -> tuple[Figure, Figure]:
+    """Between the grounds of the notches, and round the back of a tooth at every turn, half a thread off the wood."""
     between = frame.outer_height.mm - 2 * ends.notch_depth.mm
-    upright = notched_path(warp.ends, between, warp.spacing, ends.thickness.mm)
-    slants = [math.hypot(each.near - each.far, between) - float(between) for each in warp.passes]
-    turn = float(warp.spacing + 2 * ends.thickness.mm)
-    two = 2 * (float(between) + turn) + sum(slants[:2])
+    upright = notched_path(warp.ends, between, warp.spacing, ends.thickness.mm, thread.value)
+    along = float(between) + thread.value
+    slants = [math.hypot(each.near - each.far, along) - along for each in warp.passes]
+    turn = float(warp.spacing + 2 * ends.thickness.mm) + 2 * thread.value
+    two = 2 * (along + turn) + sum(slants[:2])
     said = "Up and down on the face, and round the back of a tooth at both ends."
-    return computed(two, said), computed(upright.value + sum(slants), upright.because)
+    return computed(two, said, thread), computed(upright.value + sum(slants), upright.because)
 
 
 def _pegged(frame: Frame, ends: PeggedEnd, warp: Warp, thread: Figure) -> tuple[Figure, Figure]:

@@ -23,8 +23,8 @@ SHRINKAGE = assumed(0.0, "The finished piece does not shrink.")
 
 def reckon(kit: Kit, warp: Warp) -> Amounts:
     """All amounts of `kit`. Raises FieldError where its height cannot be woven in its frame."""
-    told, room = kit.amounts, room_left(kit, warp)
-    known = known_of(told, 2 if kit.weaving.doubled_warp else 1)
+    told, known = kit.amounts, known_of(kit.amounts, 2 if kit.weaving.doubled_warp else 1)
+    room = room_left(kit, warp, known.thread)
     thread = warp_need(kit.frame, warp, known, told.warp)
     draw = stated(told.draw_in, DRAW_IN, "Draw-in")
     woven = _woven(kit, warp, draw)

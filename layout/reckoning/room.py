@@ -46,8 +46,11 @@ class RoomLeft(NamedTuple):
     leashes: Leashes
 
 
-def room_left(kit: Kit, warp: Warp) -> RoomLeft:
-    """The room of a kit. Raises FieldError where its height cannot be woven, or no height at all."""
+def room_left(kit: Kit, warp: Warp, thread: Figure) -> RoomLeft:
+    """The room of a kit whose ends are `thread` mm thick.
+
+    Raises FieldError where its height cannot be woven, or no height at all.
+    """
     told, frame = kit.amounts.room, kit.frame
     wide = end_width(kit)
     inner = frame.outer_height.mm - 2 * Fraction(wide.value)
@@ -55,8 +58,8 @@ def room_left(kit: Kit, warp: Warp) -> RoomLeft:
     weavable = _weavable(kit, inner, room, wide)
     _check(kit, weavable)
     near = room.heading.value + room.apart.value
-    fringe = fringes(inner, kit.weaving.height.mm, near, _turn_mm(kit, warp, wide))
-    first, last = (computed(each.value, each.because, room.heading, room.apart, wide) for each in fringe)
+    fringe = fringes(inner, kit.weaving.height.mm, near, _turn_mm(kit, warp, wide, thread))
+    first, last = (computed(each.value, each.because, room.heading, room.apart, wide, thread) for each in fringe)
     tied = leashes(
         warp.ends,
         frame.ends.kind != "wound" or kit.weaving.first_pass == "face",
@@ -90,17 +93,21 @@ def end_width(kit: Kit) -> Figure:
     return assumed(float(max(kit.frame.side_width.mm, ends.inset_mm)), _AS_SIDES)
 
 
-def _turn_mm(kit: Kit, warp: Warp, wide: Figure) -> float:
-    """The way from the weaving's side of a frame end, out round it, and back to that side."""
-    ends = kit.frame.ends
+def _turn_mm(kit: Kit, warp: Warp, wide: Figure, thread: Figure) -> float:
+    """The way from the weaving's side of a frame end, out round it, and back to that side, along the thread's middle.
+
+    It lies half a thread off the wood: with a thread d thick half a turn is pi d / 2 longer. Round a tooth the ways
+    along the face, through the notches and back are longer by d, d and d.
+    """
+    ends, rounder = kit.frame.ends, math.pi * thread.value / 2
     if isinstance(ends, RoundBar):
-        return ends.half_turn_mm
+        return ends.half_turn_mm + rounder
     on_board = 2 * (wide.value - float(ends.inset_mm))
     if isinstance(ends, FlatEnd):
-        return on_board + ends.half_turn_mm
+        return on_board + ends.half_turn_mm + rounder
     if isinstance(ends, NotchedEnd):
-        return on_board + float(warp.spacing + 2 * ends.thickness.mm)
-    return on_board + math.pi * float(ends.peg_diameter.mm) / 2
+        return on_board + float(warp.spacing + 2 * ends.thickness.mm) + 3 * thread.value
+    return on_board + math.pi * float(ends.peg_diameter.mm) / 2 + rounder
 
 
 def _weavable(kit: Kit, inner: Fraction, room: Room, wide: Figure) -> Figure:

@@ -16,7 +16,6 @@ from layout.reckoning.path import way_of
 from layout.warps.warp import Warp
 
 HEADING_TAKE_UP = assumed(0.1, "A heading row takes 10 % more than its width.")
-_NO_THICKNESS = assumed(0.0, "The thickness of the warp is left out of its way round the ends.")
 _KNOTS = 2  # the tie-on and the tie-off
 
 ADD_WARP = (
@@ -35,9 +34,7 @@ class WarpNeed(NamedTuple):
 
 def warp_need(frame: Frame, warp: Warp, known: Known, told: WarpTold) -> WarpNeed:
     """The warp thread of one frame."""
-    thick = known.warp_pressed or known.warp_soft
-    thread = thick.figure if thick else _NO_THICKNESS
-    way = way_of(frame, warp, thread)
+    way = way_of(frame, warp, known.thread)
     knot = stated(told.knot, KNOT, "Thread for a knot")
     heading = heading_of(frame, warp, known, stated(told.tail, TAIL, "The tail of the heading rows"), knot)
     stretch, spare = stated(told.stretch, STRETCH, "Stretch"), stated(told.spare, SPARE, "Spare")

@@ -2,8 +2,8 @@
 
 The near pegs stand at -W/2 + j P and the far pegs at -W/2 + (j + 1/2) P, with P twice the pitch, so that between them
 the ends are wanted where they lie; the first peg, and the last, hold one end. Every second peg stands in the outer row
-of its frame end. A pass touches its pegs on the sides that face each other, half a peg inside their centres (the
-thickness of the thread is left aside).
+of its frame end. A pass touches its pegs on the sides that face each other: with D the thickness of peg and thread
+together it lies D / 2 inside their centres, so that an end is (p - D) / 2 off its place at the pegs.
 """
 
 from __future__ import annotations
@@ -18,13 +18,13 @@ from layout.warps.laid import LEAST_WOOD, Laid
 from layout.warps.warp import Pass
 
 
-def pegged(ends: int, pitch: Fraction, frame_end: PeggedEnd, thread_mm: float = 0) -> Laid:
-    """Pegs and passes of `ends` ends at `pitch` mm, as wound from left to right; `thread_mm` thick, 0 if not known.
+def pegged(ends: int, pitch: Fraction, frame_end: PeggedEnd, thread: Fraction = Fraction(0)) -> Laid:
+    """Pegs and passes of `ends` ends at `pitch` mm, as wound from left to right; `thread` mm thick.
 
     Raises FieldError where the pegs of a row would touch.
     """
     _check(pitch, frame_end)
-    half = frame_end.peg_diameter.mm / 2
+    half = (frame_end.peg_diameter.mm + thread) / 2
     near = tuple(2 * j * pitch - ends * pitch / 2 for j in range(ends // 2 + 1))
     far = tuple((2 * j + 1) * pitch - ends * pitch / 2 for j in range((ends + 1) // 2))
     passes = tuple(
@@ -33,7 +33,12 @@ def pegged(ends: int, pitch: Fraction, frame_end: PeggedEnd, thread_mm: float = 
         else Pass(near[k // 2] + half, far[k // 2] - half, "face", "up")
         for k in range(ends)
     )
-    return Laid(near, far, passes, 2 * pitch, (), peg_warnings(frame_end.peg_diameter.mm, thread_mm, pitch))
+    return Laid(near, far, passes, 2 * pitch, (), peg_warnings(frame_end.peg_diameter.mm, thread, pitch))
+
+
+def peg_depth(frame_end: PeggedEnd, number: int) -> Fraction:
+    """How far in mm within the outer edge the centre of the peg with this number stands."""
+    return frame_end.edge_distance.mm + (0 if in_outer_row(number) else frame_end.row_distance.mm)
 
 
 def in_outer_row(number: int) -> bool:

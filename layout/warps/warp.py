@@ -37,7 +37,8 @@ class Warp:
     `near` and `far` are the marks of the frame ends: where a wound warp crosses them (`near[0]` the tie-on), the
     middles of the notches in which ends lie, the centres of the pegs. From one mark to the next lie `spacing` mm. An
     odd number of `ends` is tied off at the far end. `toward` is +1 where the winding goes on to the right and -1 to the
-    left. `threads` says for every end, from left to right, of how many threads it is.
+    left. `threads` says for every end, from left to right, of how many threads it is; `thickness` in mm, None where it
+    is not known, how thick an end is.
     """
 
     kind: Kind
@@ -51,6 +52,7 @@ class Warp:
     threads: tuple[int, ...]
     notes: tuple[str, ...]
     warnings: tuple[str, ...] = ()
+    thickness: Fraction | None = None
 
     @property
     def winds(self) -> int | None:

@@ -20,14 +20,14 @@ MOST_MARKS = 5000
 """More marks than this on one strip are refused."""
 
 
-def warp_on(sett: SettTaken, frame: Frame, weaving: Weaving, thread_mm: float = 0) -> Warp:
-    """The warp that fits the frame or the width asked for, of a thread so thick (0: not known).
+def warp_on(sett: SettTaken, frame: Frame, weaving: Weaving, thread: Fraction | None = None) -> Warp:
+    """The warp that fits the frame or the width asked for, of ends so thick in mm (None: not known).
 
     Raises FieldError where it holds too few ends, or more than `MOST_MARKS` marks would be needed.
     """
     room, pitch = weaving.width or frame.widest_weaving, 1 / sett.per_mm
     ends = _ends(room, pitch, frame.ends, weaving)
-    laid = _laid(ends, sett, frame.ends, weaving, thread_mm)
+    laid = _laid(ends, sett, frame.ends, weaving, thread)
     if weaving.start == "right":
         laid = laid.mirrored()
     return Warp(
@@ -40,17 +40,18 @@ def warp_on(sett: SettTaken, frame: Frame, weaving: Weaving, thread_mm: float = 
         spacing=laid.spacing,
         toward=1 if weaving.start == "left" else -1,
         threads=_threads(ends, weaving),
+        thickness=thread,
         notes=(*_room_notes(room, ends, pitch, frame.ends, weaving), *laid.notes),
         warnings=laid.warnings,
     )
 
 
-def _laid(ends: int, sett: SettTaken, frame_end: Ends, weaving: Weaving, thread_mm: float) -> Laid:
+def _laid(ends: int, sett: SettTaken, frame_end: Ends, weaving: Weaving, thread: Fraction | None) -> Laid:
     pitch = 1 / sett.per_mm
     if isinstance(frame_end, NotchedEnd):
         return notched(ends, pitch, frame_end, sett.to_a_notch)
     if isinstance(frame_end, PeggedEnd):
-        return pegged(ends, pitch, frame_end, thread_mm)
+        return pegged(ends, pitch, frame_end, thread or Fraction(0))
     return wound(ends, pitch, weaving)
 
 

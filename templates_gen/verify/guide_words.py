@@ -13,6 +13,7 @@ _FAN = (
     r"no push needed from (\S+ (?:mm|in)) on",
 )
 _RIGHT, _NEVER = "the ends lie right by themselves here", "pushing needed at every height"
+_UNKNOWN = "the thickness of the warp is not known and left out"
 _INCH = 25.4
 _TIE = 1e-6  # mm: what lies so close to the middle between two last figures may be rounded to either
 
@@ -29,6 +30,8 @@ def check_words(end: End, texts: Sequence[str], fan: Followed, *, imperial: bool
         wrong.append(f"pushing is said not to be needed from {free} where the kit asks for {asked_free}")
     if sentence and not any(sentence in text for text in texts):
         wrong.append(f"nowhere says that {sentence}")
+    if fan.leaves_thickness_out != any(_UNKNOWN in text for text in texts):
+        wrong.append(f"{'nowhere' if fan.leaves_thickness_out else 'wrongly'} says that {_UNKNOWN}")
     if not any(f"{end} heading, seen from the face" in text for text in texts):
         wrong.append(f"nowhere says that this is the {end} heading")
     return Findings(0.0, tuple(wrong))
@@ -39,9 +42,9 @@ Figures = set[tuple[str, ...]]
 
 def _asked(end: End, fan: Followed, nudge: float, *, imperial: bool) -> tuple[Figures, Figures, str]:
     """The figures that both sentences must give, each a `nudge` in mm more, and any other sentence that must stand."""
-    height, settles = fan.heading(end), fan.settles()
+    height, free = fan.heading(end), fan.settles()
     edge = height if end == "near" else fan.high - height
-    if settles is not None and settles <= height <= fan.high - settles:
+    if free is not None and free[0] <= height <= free[1]:
         return set(), set(), _RIGHT
     off = fan.off(height) + nudge
     edge += nudge
@@ -50,9 +53,9 @@ def _asked(end: End, fan: Followed, nudge: float, *, imperial: bool) -> tuple[Fi
         heading: Figures = {(_short(edge / _INCH, 1, "in"), _short(off / _INCH, places, "in"))}
     else:
         heading = {(_short(edge, 0, "mm"), _short(off, 1 if off >= 1 else 2, "mm"))}
-    if settles is None:
+    if free is None:
         return heading, set(), _NEVER
-    settles += nudge
+    settles = (free[0] if end == "near" else fan.high - free[1]) + nudge
     return heading, {(_short(settles / _INCH, 1, "in") if imperial else _short(settles, 0, "mm"),)}, ""
 
 

@@ -13,6 +13,7 @@ from layout.frames.frame import NotchedEnd, PeggedEnd
 from layout.kit.kit import Kit
 from templates_gen.verify import LIMIT
 from templates_gen.verify.compare import NOTHING, Findings
+from templates_gen.verify.pegs import peg_centres
 from templates_gen.verify.seen import Seen
 
 
@@ -51,9 +52,7 @@ def _wanted(kit: Kit, end: str, marks: Sequence[Fraction]) -> Iterator[Opening]:
     found: list[Opening] = []
     if isinstance(ends, PeggedEnd):
         wide = float(ends.peg_diameter.mm)
-        for number, x in enumerate(marks):
-            row = ends.edge_distance.mm + (0 if number % 2 else ends.row_distance.mm)
-            found.append(Opening(float(x), to_weaving * float(row), wide, wide))
+        found += [Opening(x, to_weaving * deep, wide, wide) for x, deep in peg_centres(ends, list(map(float, marks)))]
     elif isinstance(ends, NotchedEnd) and ends.density is None:
         deep = to_weaving * float(ends.notch_depth.mm)
         found += [Opening(float(x), deep / 2, float(ends.notch_width.mm), abs(deep)) for x in marks]

@@ -12,6 +12,7 @@ from typing import NamedTuple
 
 from layout.kit.kit import Kit
 from templates_gen.verify.expected import expected
+from templates_gen.verify.pegs import end_thickness
 
 
 class Way(NamedTuple):
@@ -57,11 +58,13 @@ def _through_notches(_: Kit, pitch: Fraction, in_pairs: bool) -> Iterator[Fracti
 
 
 def _round_pegs(kit: Kit, pitch: Fraction, _: bool) -> Iterator[Fraction]:
-    """From a peg to the next, a pitch on at the other end, between the sides that face each other."""
-    thick = getattr(kit.frame.ends, "peg_diameter").mm  # noqa: B009 - only pegged ends come here
+    """From a peg to the next, a pitch on at the other end: between the sides that face each other each end's middle
+    line lies half a peg and half a thread beside the centres.
+    """
+    lean = pitch - getattr(kit.frame.ends, "peg_diameter").mm - Fraction(end_thickness(kit) or 0)  # noqa: B009
     while True:
-        yield pitch - thick
-        yield thick - pitch
+        yield lean
+        yield -lean
 
 
 _LEANS = {"wound": _round_bars, "notched": _through_notches, "pegged": _round_pegs}

@@ -221,11 +221,9 @@ WORDS: dict[str, Patch] = {
     "another tolerance": lambda patch: patch.setattr(fan_module, "TOLERANCE", fan_module.TOLERANCE * 2),
     "the fan of the other heading": _headings_swapped,
     "the words of the other heading": _other_title,
-    "the fan of a frame half as high": lambda patch: patch.setattr(
-        words_module, "fan_of", lambda frame, warp: replace(fan_module.fan_of(frame, warp), way=250.0)
-    ),
+    "the fan of a frame half as high": lambda patch: patch.setattr(fan_module, "way_between", lambda _: 250.0),
     "the fan of the other slant": lambda patch: patch.setattr(
-        fan_module, "_courses", lambda warp: {(warp.pitch, -warp.pitch), (warp.pitch * 0, warp.pitch * 0)}
+        fan_module, "_unrolled", lambda frame, warp: {(0.0, 2 * float(warp.pitch) / fan_module.way_between(frame))}
     ),
 }
 

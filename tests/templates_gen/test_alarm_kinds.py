@@ -14,6 +14,7 @@ from kits import NOTCHED, PEGGED, font_metrics, parts_of, plan_of
 import layout.parts.holes as holes
 import layout.parts.strip as strip_module
 import layout.plan as plan_module
+import layout.warps.pegged as pegged
 import templates_gen.outputs as outputs_module
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Path, Placing
@@ -128,7 +129,7 @@ WRONG: dict[str, tuple[str, Callable[[PATCH], None]]] = {
     ),
     "a hole aside": ("pegged", outlines(aside(0.002))),
     "a hole missing": ("pegged", outlines(lambda paths: paths[:-1])),
-    "rows swapped": ("pegged", lambda patch: patch.setattr(holes, "in_outer_row", lambda number: number % 2 == 0)),
+    "rows swapped": ("pegged", lambda patch: patch.setattr(pegged, "in_outer_row", lambda number: number % 2 == 0)),
     "rows too near the edge": ("pegged", outlines(lower(0.01))),
     "holes too wide": ("pegged", thicker),
     "a tick aside": ("held, every second", outlines(aside(0.002))),

@@ -79,6 +79,38 @@ def test_a_notched_warp_goes_there_and_back() -> None:
     assert notched_path(1, 400, 4, 6).value == 400
 
 
+@pytest.mark.parametrize(("thread", "two"), [(0, 692.467), (1, 698.467)])
+def test_there_and_back_between_notches_is_the_mitred_outline(thread: float, two: float) -> None:
+    """Grounds 320 mm apart on boards of 11.5 mm, 3.2335 mm from notch to notch; the section grown by half a thread.
+
+    Two passes and the turns at both ends are that outline, the way through the boards once more, and twice the pitch.
+    shapely grows the box with sharp corners; with round ones, as a taut thread has them, it is at most a little longer.
+    """
+    long, thick, pitch = 320.0, 11.5, 3.2335
+    section, half = shapely.box(0, 0, long, thick), thread / 2
+    sharp = section.buffer(half, join_style="mitre").exterior.length if thread else section.length
+    ours = notched_path(3, long, pitch, thick, thread).value - notched_path(1, long, pitch, thick, thread).value
+    assert ours == pytest.approx(sharp + 2 * (thick + thread) + 2 * pitch)
+    assert ours == pytest.approx(two)
+    round_ = section.buffer(half, quad_segs=_FINE).exterior.length if thread else section.length
+    assert 0 <= sharp - round_ <= 2 * thread
+
+
+@given(st.floats(50, 900), st.floats(3, 40), st.floats(0.5, 20), st.floats(0, 4), st.integers(2, 30))
+def test_the_notched_way_is_the_traced_curve(long: float, thick: float, pitch: float, thread: float, ends: int) -> None:
+    """The middle line of the thread point by point in space, half a thread off all wood, measured by numpy."""
+    off, points = thread / 2, list[tuple[float, float, float]]()
+    for k in range(ends):
+        up = k % 2 == 0
+        first, last = (-off, long + off) if up else (long + off, -off)
+        front, back = -off, thick + off
+        points += [(k * pitch, first, front), (k * pitch, last, front)]
+        if k < ends - 1:
+            points += [(k * pitch, last, back), ((k + 1) * pitch, last, back)]
+    traced = float(np.linalg.norm(np.diff(np.array(points), axis=0), axis=1).sum())
+    assert notched_path(ends, long, pitch, thick, thread).value == pytest.approx(traced)
+
+
 def _taut(pegs: list[tuple[float, float]], radius: float) -> float:
     """The serpentine way over `pegs` by shapely.
 
@@ -160,7 +192,8 @@ def test_shapes_that_cannot_be_are_refused() -> None:
 def test_reasons_carry_the_right_numbers() -> None:
     """What is said beside a figure is reckoned by hand here: 61 ends are 30.5 winds; 3 passes have 2 turns."""
     assert wound_path(61, 4.0, 3).because == "30.5 winds of 5 mm, along the slant."
-    assert notched_path(3, 400, 4, 6).because == "3 passes of 400 mm, 2 turns of pitch + 2 depths."
+    assert notched_path(3, 400, 4, 6).because == "3 passes of 400 mm, 2 turns of 16 mm."
+    assert notched_path(3, 400, 4, 6, 1).because == "3 passes of 401 mm, 2 turns of 18 mm."
     assert pegged_path(3, 300, 5, 5).because.startswith("3 passes between pegs and 2 turns")
     assert "(5 mm) exceed the pitch (4 mm)" in peg_warnings(3.5, 1.5, 4)[0]
 

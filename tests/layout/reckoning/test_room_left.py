@@ -13,7 +13,7 @@ from layout.errors import FieldError
 from layout.figure import How
 from layout.kit.kit import read_kit
 from layout.plan import plan
-from tests.plain_kits import FLAT, METRICS, changed
+from tests.plain_kits import FLAT, LEFT_OUT, METRICS, changed
 from tests.yarn_kits import TOLD, amounts_of
 
 STATED = {
@@ -102,14 +102,29 @@ def test_pegs_reach_further_than_narrow_sides() -> None:
 )
 def test_the_fringe_reaches_half_the_way_round_the_end(frame: dict[str, Any], beyond: float) -> None:
     """By hand: 10 mm of heading, on flat ends 36 mm where layers come together, the board, and half the turn."""
-    found = amounts_of(frame=frame, weaving__height="20 cm")
+    found = amounts_of(frame=frame, weaving__height="20 cm", warp=LEFT_OUT)
     assert found.fringe_near_mm.value == pytest.approx(10 + beyond)
+
+
+@pytest.mark.parametrize(
+    ("frame", "longer"),
+    [(FLAT["frame"], math.pi / 4), (NOTCHED, 3 / 2), (PEGGED, math.pi / 4), (TOLD["frame"], math.pi / 4)],
+    ids=["flat", "notched", "pegged", "round"],
+)
+def test_a_thread_goes_round_the_end_along_its_middle(frame: dict[str, Any], longer: float) -> None:
+    """By hand, for a thread of 1 mm: half of pi d / 2 at a round turn, half of 3 d at one with four sharp corners."""
+    bare, thick = (
+        amounts_of(frame=frame, weaving__height="20 cm", warp=warp)
+        for warp in (LEFT_OUT, {"wrap": {"turns": 20, "window": "2 cm"}})
+    )
+    for end in ("fringe_near_mm", "fringe_far_mm"):
+        assert getattr(thick, end).value - getattr(bare, end).value == pytest.approx(longer)
 
 
 @given(st.integers(20, 380))
 def test_fringes_and_weaving_share_out_the_warp(height: int) -> None:
     """Both fringes and the weaving are the clear height and a quarter turn of the bar at both ends (pi D / 2)."""
-    found = amounts_of(weaving__height=f"{height} mm")
+    found = amounts_of(weaving__height=f"{height} mm", warp=LEFT_OUT)
     total = found.fringe_near_mm.value + height + found.fringe_far_mm.value
     assert total == pytest.approx(560 + math.pi * 20 / 2)
     assert found.fringe_near_mm.value == pytest.approx(10 + 40 + math.pi * 5)

@@ -16,6 +16,7 @@ from tests.plain_kits import FLAT, LEFT_OUT, METRICS, changed
 from tests.yarn_kits import TOLD, amounts_of
 
 NO_YARN = {"warp": LEFT_OUT, "weft": LEFT_OUT}
+ONE_MM = {"wrap": {"turns": 20, "window": "2 cm"}}
 BARE = {"warp__spare": "0 %", "warp__knot": "0 mm", "warp__stretch": "0 %"}
 NOTCHED = {
     "ends": "notched ends", "thickness": "12 mm", "notch_width": "1.2 mm", "notch_depth": "6 mm",
@@ -49,18 +50,25 @@ def test_a_wind_over_flat_ends_is_shapelys_grown_box() -> None:
 
 
 def test_between_notches_two_ends_go_there_and_back() -> None:
-    """By hand: 538 mm between the notch grounds up and down, and 4 mm along and 12 mm deep each way at both teeth."""
-    found = amounts_of(frame=NOTCHED)
+    """By hand: 538 mm between the notch grounds up and down, and 4 mm along and 12 mm deep each way at both teeth.
+
+    A thread of 1 mm adds one to each pass, and two to each turn: 6 mm.
+    """
+    found = amounts_of(frame=NOTCHED, **NO_YARN)
     assert found.warp_per_wind_mm.value == 2 * (538 + 4 + 24)
+    assert found.warp_per_wind_mm.how is How.ASSUMED
+    thick = amounts_of(frame=NOTCHED, warp=ONE_MM)
+    assert thick.warp_per_wind_mm.value == pytest.approx(2 * (539 + 4 + 26))
+    assert thick.warp_per_wind_mm.how is How.COMPUTED
     path = 60 * 538 + 59 * (4 + 24)
-    bare = amounts_of(frame=NOTCHED, **BARE)
+    bare = amounts_of(frame=NOTCHED, warp={"spare": "0 %", "knot": "0 mm", "stretch": "0 %"}, weft=LEFT_OUT)
     assert bare.warp_total_m.value - bare.heading_thread_m.value == pytest.approx(path / 1000)
 
 
 def test_two_ends_to_a_notch_slant_back() -> None:
     """By hand: 15 notches per 12 cm carry two ends each; one pass upright, the other 8 mm aside, turns of 8 mm."""
     frame = NOTCHED | {"notch_density": "1.25 per cm"}
-    found = amounts_of(frame=frame)
+    found = amounts_of(frame=frame, **NO_YARN)
     assert found.warp_per_wind_mm.value == pytest.approx(538 + math.hypot(538, 8) + 2 * (8 + 24))
 
 
