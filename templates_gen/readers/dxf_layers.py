@@ -1,4 +1,4 @@
-"""The layers of a DXF file against the operations that it carries: names, colours, line weights, nothing hidden."""
+"""How the layers of a DXF file must look for the operations that it carries."""
 
 from __future__ import annotations
 
@@ -6,40 +6,22 @@ import math
 from collections.abc import Mapping
 
 from layout.cutting.stock import Operation
-from layout.errors import shown
-from templates_gen.document import Operations, ReadError
-from templates_gen.readers.tags import Tags, records
+from templates_gen.document import Operations
 
-_ALWAYS = ("0", "Defpoints")  # layers that every DXF file has; nothing of ours lies on them
 _WEIGHTS = (0, 5, 9, 13, 15, 18, 20, 25, 30, 35, 40, 50, 53, 60, 70, 80, 90, 100, 106, 120, 140, 158, 200, 211)
 """Every line weight there is, in hundredths of a millimetre (DXF reference, group code 370)."""
 
-_SETTING_UP = {5, 100, 330, 347, 390}  # handles and markers
 
-
-def check_layers(tables: Tags, operations: Operations) -> None:
-    """`ReadError` unless the layers are those of the operations, each as it must look, all to be seen."""
-    layers = [record for record in records(tables) if record[0].value == "LAYER"]
-    found = dict(map(_layer, layers))
-    if list(found) != [*_ALWAYS, *operations] or len(found) != len(layers):
-        raise ReadError(f"the DXF has the layers {shown(list(found))}, which are not those of its operations")
-    numbers = _numbered(operations)
-    for name, shown_as in operations.items():
-        if found[name] != (wanted := _look(shown_as, numbers[name])):
-            raise ReadError(f"the DXF shows the layer {name} by {shown(found[name])}, where {shown(wanted)} is wanted")
-
-
-def _layer(record: Tags) -> tuple[str, Mapping[int, str]]:
-    values = {tag.code: tag.value.strip() for tag in record[1:] if tag.code not in _SETTING_UP}
-    return values.pop(2, ""), values
-
-
-def _look(operation: Operation, number: int) -> Mapping[int, str]:
-    """Seen and free (70), its numbered colour (62), the colour itself (420), a whole line (6), its weight."""
-    weight = min(_WEIGHTS, key=lambda each: abs(each - operation.width * 100))
-    red, green, blue = _rgb(operation)
-    colour = str(red * 65536 + green * 256 + blue)
-    return {70: "0", 62: str(number), 420: colour, 6: "Continuous", 370: str(weight)}
+def layer_values(operations: Operations) -> Mapping[str, str]:
+    """For each operation its layer's numbered colour (62), the colour itself (420) and its line weight (370)."""
+    values: dict[str, str] = {}
+    for name, number in _numbered(operations).items():
+        red, green, blue = _rgb(operations[name])
+        weight = min(_WEIGHTS, key=lambda each: abs(each - operations[name].width * 100))
+        values[f"{name} number"] = str(number)
+        values[f"{name} colour"] = str(red * 65536 + green * 256 + blue)
+        values[f"{name} weight"] = str(weight)
+    return values
 
 
 def _rgb(operation: Operation) -> tuple[int, int, int]:

@@ -1,0 +1,98 @@
+"""The outlines of a DXF file: polylines that stand there exactly as ours do, each taking its looks from its layer."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+from typing import NamedTuple
+
+from layout.drawing.pens import Pen
+from layout.drawing.shapes import Path, Point, Step
+from layout.errors import shown
+from templates_gen.document import OPERATION_OF, ReadError
+from templates_gen.readers.arcs import middle_of_bulge
+from templates_gen.readers.dxf_skeleton import FIRST_HANDLE
+
+_NUMBER = "-?[0-9][-.0-9e]{0,23}+"
+_PLAIN = re.compile("-?[0-9]+[.]?[0-9]*(?:e-?[0-9]+)?")
+_POLYLINE = re.compile(
+    r"  0\nLWPOLYLINE\n  5\n([0-9A-F]{1,8})\n330\n17\n100\nAcDbEntity\n  8\n([a-z]+)\n"
+    r"100\nAcDbPolyline\n 90\n([1-9][0-9]{0,4})\n 70\n([01])\n"
+    rf"((?: 10\n{_NUMBER}\n 20\n{_NUMBER}\n(?: 42\n{_NUMBER}\n)?)++)"
+)
+"""Its handle, its owner (330: 17 is the block of the model space), its layer, how many vertices (no outline of
+ours has a hundred thousand), whether it closes."""
+
+_LARGEST = 1e7  # mm
+_PEN_OF = {name: pen for pen, name in OPERATION_OF.items()}
+
+
+class Outlines(NamedTuple):
+    """The outlines in the order of the file, and where in the text they end."""
+
+    paths: Sequence[Path]
+    end: int
+
+
+def outlines(text: str, start: int) -> Outlines:
+    """Every polyline from `start` on; what is none of ours ends them. `ReadError` for one that is not as it says."""
+    paths: list[Path] = []
+    while found := _POLYLINE.match(text, start):
+        handle, layer, count, closed, vertices = found.groups()
+        if handle != f"{FIRST_HANDLE + len(paths):X}":
+            raise ReadError(f"the DXF gives an outline the handle {shown(handle)}, which is not the next one")
+        if layer not in _PEN_OF:
+            raise ReadError(f"the DXF draws on the layer {shown(layer)}, which is none of ours")
+        if vertices.count(" 10\n") != int(count) or int(count) < 2:
+            raise ReadError("the DXF holds a polyline that does not have the vertices it says")
+        paths.append(_path(*_vertices(vertices), _PEN_OF[layer], closed=closed == "1"))
+        start = found.end()
+    return Outlines(paths, start)
+
+
+def _vertices(text: str) -> tuple[list[Point], list[float]]:
+    """Each point, and the bulge of the step that begins there (0 where it is straight)."""
+    lines = text.split("\n")
+    values = _numbers(lines[1::2])
+    points: list[Point] = []
+    bulges: list[float] = []
+    x = 0.0
+    for code, value in zip(lines[::2], values, strict=False):  # behind the last value is an empty line
+        if code == " 10":
+            x = value
+        elif code == " 20":
+            points.append(Point(x, value))
+            bulges.append(0.0)
+        else:
+            bulges[-1] = value
+    return points, bulges
+
+
+def number(text: str) -> float:
+    """A number of mm, or a bulge, as our files write it: the shortest text that gives the very same one."""
+    return _numbers([text])[0]
+
+
+def _numbers(texts: Sequence[str]) -> list[float]:
+    try:
+        values = list(map(float, texts))
+    except ValueError:
+        values = []
+    if list(map(repr, values)) != texts or not all(-_LARGEST < value < _LARGEST for value in values):
+        wrong = next(
+            (text for text in texts if not _PLAIN.fullmatch(text) or repr(float(text)) != text), "more than 10 km"
+        )
+        raise ReadError(f"the DXF holds {shown(wrong)} where a number of mm is wanted")
+    return values
+
+
+def _path(points: Sequence[Point], bulges: Sequence[float], pen: Pen, *, closed: bool) -> Path:
+    """An outline that closes along an arc has that arc as its last step; a straight closing needs none."""
+    if bulges[-1] and not closed:
+        raise ReadError("the DXF bends an open line beyond its end")
+    ends = [*points[1:], points[0]] if bulges[-1] else points[1:]
+    steps = [
+        Step(end, middle_of_bulge(at, bulge, end) if bulge else None)
+        for at, bulge, end in zip(points, bulges, ends, strict=False)
+    ]
+    return Path(points[0], tuple(steps), pen, closed)

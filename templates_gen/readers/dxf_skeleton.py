@@ -1,0 +1,45 @@
+"""What stands round the outlines of every DXF file of ours, line by line: the skeleton, and the few places left in it.
+
+Programs act on header, tables, blocks and objects in ways that no list of dangers covers; so all of them must be the
+very lines that our files have. What fills the places follows from the sheet's size, the operations and the count of
+outlines.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Mapping
+from functools import cache
+from importlib import resources
+from itertools import zip_longest
+
+from layout.errors import shown
+from templates_gen.document import ReadError
+
+FIRST_HANDLE = 0x33
+"""The handle of the first outline; the others count on, and four handles of the skeleton follow the last."""
+
+_PLACE = re.compile("<([a-z ]+)>")
+_BEHIND = ("first handle", "second handle", "third handle", "seed handle")
+
+
+def check_frame(head: str, tail: str, count: int, values: Mapping[str, str]) -> None:
+    """`ReadError` unless `head` and `tail` are what stands before and behind `count` outlines, with these values."""
+    handles = {name: f"{FIRST_HANDLE + count + k:X}" for k, name in enumerate(_BEHIND)}
+    filled = {**values, **handles}
+    before, behind = (_PLACE.sub(lambda place: filled[place[1]], half) for half in _halves())
+    if (head, tail) != (before, behind):
+        found, wanted = next((a, b) for a, b in zip_longest(_lines(head, tail), _lines(before, behind)) if a != b)
+        raise ReadError(f"the DXF says {shown(found)} beside its outlines, where {shown(wanted)} is wanted")
+
+
+def _lines(head: str, tail: str) -> list[str]:
+    """The lines of both halves, each to be told from the same line of the other."""
+    return [*head.split("\n"), *tail.split("\n")]
+
+
+@cache
+def _halves() -> tuple[str, str]:
+    text = resources.files("templates_gen").joinpath("data/skeleton.dxf").read_text(encoding="utf-8")
+    head, _, tail = text.partition("<entities>\n")
+    return head, tail

@@ -1,0 +1,39 @@
+"""Makes templates_gen/data/skeleton.dxf again: what ezdxf writes round the outlines of a drawing, its places marked.
+
+Run it after a new version of ezdxf writes something else; read the difference.
+"""
+
+from __future__ import annotations
+
+import re
+from dataclasses import replace
+from pathlib import Path
+
+from cut_plates import ABOUT, plate
+
+from templates_gen.formats import FORMATS
+
+FILE = Path(__file__).parents[1] / "templates_gen" / "data" / "skeleton.dxf"
+_WIDTH, _HEIGHT = 123.456789, 98.765432  # found nowhere else in the file
+
+
+def made() -> str:
+    """The skeleton, from a plate as the writer writes it."""
+    sheet = replace(plate(), width=_WIDTH, height=_HEIGHT)
+    text = FORMATS["dxf"].write([sheet], ABOUT).decode()
+    head, outline, rest = text[text.index("  0\nSECTION") :].partition("  0\nLWPOLYLINE\n")
+    inside, end, tail = rest.partition("  0\nENDSEC\n")
+    count = (outline + inside).count("LWPOLYLINE")
+    text = f"{head}<entities>\n{end}{tail}".replace(f"\n{_WIDTH}\n", "\n<width>\n").replace(
+        f"\n{_HEIGHT}\n", "\n<height>\n"
+    )
+    for k, name in enumerate(("first", "second", "third", "seed")):
+        text = re.sub(rf"(\n  5\n|\n350\n){0x33 + count + k:X}\n", rf"\g<1><{name} handle>\n", text)
+    for name in ABOUT.operations or ():
+        layer = rf"(\n  2\n{name}\n 70\n0\n 62\n)\d+\n420\n\d+\n(  6\nContinuous\n370\n)\d+\n"
+        text = re.sub(layer, rf"\g<1><{name} number>\n420\n<{name} colour>\n\g<2><{name} weight>\n", text)
+    return text
+
+
+if __name__ == "__main__":
+    FILE.write_text(made(), encoding="utf-8")
