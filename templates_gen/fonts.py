@@ -54,5 +54,12 @@ def metrics() -> FontMetrics:
     return FontMetrics(advances, os2.sCapHeight / em, os2.usWinAscent / em, -os2.usWinDescent / em)
 
 
+def glyph_metrics() -> list[tuple[int, int]]:
+    """The advance and the left side bearing of every glyph in font units, in the order of the font."""
+    font = opened()
+    metrics = font["hmtx"].metrics
+    return [metrics[name] for name in font.getGlyphOrder()]
+
+
 def _printable(letter: str) -> bool:
     return letter != _NO_BREAK_SPACE and unicodedata.category(letter) not in _NOT_PRINTED

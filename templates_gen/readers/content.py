@@ -20,7 +20,7 @@ from templates_gen.readers.tokens import LINE, Font, Numbers, dashes, instructio
 MM = 25.4 / 72
 """Millimetres in one PDF unit, stated here on purpose a second time: ISO 32000 makes it 1/72 inch."""
 
-_IDENTITY = re.compile(rb"1 0 0 1 0 0 cm(?=\s|\Z)")
+_IDENTITY = re.compile(rb"1 0 0 1 0 0 cm(?=[\t\n\f\r ]|\Z)")
 _PAGE, _MOVED, _OPEN, _SHUT, _TEXT = "between shapes", "after a move", "in a path", "after a closing", "among words"
 
 

@@ -18,20 +18,23 @@ Font = Mapping[int, str]
 LINE = b"m l"
 """Stands for a move and a line from there: nearly all that a sheet holds, taken in one go to save time."""
 
-_NUMBER = rb"-?\d{1,7}+(?:\.\d++)?+"
+WHITE = b"\t\n\f\r "
+"""White space as ISO 32000-1, 7.2.2 has it, but for NUL, which no file of ours holds. A vertical tab is none."""
+
+_NUMBER = rb"-?[0-9]{1,7}+(?:\.[0-9]{1,12}+)?+"
 _INSTRUCTION = re.compile(
-    rb"\s*+(?:"
+    rb"S*+(?:"
     rb"(N) (N) m (N) (N) l"
-    rb"|((?:\[[\d. ]*+\]|/[^\s/()<>\[\]]++|\((?:[ !-'*-\[\]-~]|\\[\\()]|\\[0-7]{3})*+\))?+)"
-    rb"\s*+((?:N\s++)*+)([A-Za-z]++)"
-    rb")(?=\s|\Z)".replace(b"N", _NUMBER)
+    rb"|((?:\[[0-9. ]*+\]|/[A-Za-z0-9+._-]++|\((?:[ !-'*-\[\]-~]|\\[\\()]|\\[0-3][0-7]{2})*+\))?+)"
+    rb"S*+((?:NS++)*+)([A-Za-z]++)"
+    rb")(?=S|\Z)".replace(b"S", rb"[\t\n\f\r ]").replace(b"N", _NUMBER)
 )
 _ESCAPED = re.compile(rb"\\(?:([0-7]{3})|(.))")
 
 
 def instructions(content: bytes) -> Iterator[Instruction]:
     """Every instruction in order; `ReadError` at the first byte that begins none."""
-    content = content.rstrip()
+    content = content.rstrip(WHITE)
     position = 0
     for found in _INSTRUCTION.finditer(content):
         if found.start() != position:
@@ -57,7 +60,7 @@ def dashes(array: bytes) -> Numbers:
 
 def words(string: bytes, font: Font) -> str:
     """What such an operand says in that font; `ReadError` for a code that stands for nothing."""
-    codes = _ESCAPED.sub(lambda found: bytes([int(found[1], 8) & 255]) if found[1] else found[2], string[1:-1])
+    codes = _ESCAPED.sub(lambda found: bytes([int(found[1], 8)]) if found[1] else found[2], string[1:-1])
     said = "".join([font.get(code, "\0") for code in codes])
     if "\0" in said:
         raise ReadError(f"the page shows {shown(said)}, with a code that its font does not know")

@@ -54,7 +54,10 @@ def _canvas(about: About, keywords: str) -> Any:
     from reportlab.pdfgen.canvas import Canvas
 
     if fonts.FONT_NAME not in pdfmetrics.getRegisteredFontNames():
-        pdfmetrics.registerFont(TTFont(fonts.FONT_NAME, str(fonts.font_path()), asciiReadable=1))
+        font: Any = TTFont(fonts.FONT_NAME, str(fonts.font_path()), asciiReadable=1)
+        # The library gives the last glyphs, which share one advance, that advance in thousandths of an em.
+        font.face.hmetrics = [(advance, bearing & 0xFFFF) for advance, bearing in fonts.glyph_metrics()]
+        pdfmetrics.registerFont(font)
     # invariant: no clock in the file. initialFontName: otherwise every page asks for Helvetica.
     first_font: Any = fonts.FONT_NAME  # its type is given wrong
     canvas: Any = Canvas(

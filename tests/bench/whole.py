@@ -12,7 +12,7 @@ import time
 from pathlib import Path
 
 ROUNDS = 9
-LIBRARIES = "click, fontTools.ttLib, pint, pypdf, reportlab.pdfbase.ttfonts, reportlab.pdfgen.canvas, svgwrite"
+LIBRARIES = "click, fontTools.ttLib, pint, reportlab.pdfbase.ttfonts, reportlab.pdfgen.canvas, svgwrite"
 MAKE = "from templates_gen.cli import main; main()"
 
 

@@ -88,6 +88,7 @@ def repacked(data: bytes, change: Callable[[bytes], bytes], wide: float = 1.0) -
     from pypdf.generic import FloatObject, NameObject, StreamObject
 
     file = PdfWriter(clone_from=io.BytesIO(data))
+    file.pdf_header = "%PDF-1.6"
     page = file.pages[0]
     stream = StreamObject()
     stream.set_data(change(page["/Contents"].get_object().get_data()))  # type: ignore[attr-defined]

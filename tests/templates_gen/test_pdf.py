@@ -13,6 +13,7 @@ from pathlib import Path as FilePath
 import pypdfium2
 import pypdfium2.raw as pdfium
 import pytest
+from font_parts import part_of
 from pypdfium2 import PdfDocument
 from rasters import inked, pdf_pixels
 
@@ -25,9 +26,32 @@ from templates_gen.formats import FORMATS, About, ReadError
 
 read, write = FORMATS["pdf"].read, FORMATS["pdf"].write
 ROOT = FilePath(__file__).parents[2]
-TYPED = (ROOT / "tests" / "hand_typed" / "three-lines.pdf").read_bytes()
+LETTERS = {0x28: "(", 0x41: "A", 0x62: "ë", 0x80: "Ж"}  # what the codes of its font stand for
 ABOUT = About("Demo loom", '{"name": "Zoë"}')
 P = Point
+
+
+def with_font(file: bytes, program: bytes) -> bytes:
+    """A file with a font program where its words ask for one, its lengths and offsets put right."""
+    text = file.decode("latin-1").replace("HERE STANDS THE FONT PROGRAM\n", program.decode("latin-1"))
+    return put_right(text.replace("/Length1 23", f"/Length1 {len(program)}"))
+
+
+def put_right(text: str) -> bytes:
+    """A file, one character a byte, its lengths and offsets put right."""
+    parts = re.split(
+        r"(/Length )\d+(.*?stream\n)(.*?)(?=endstream)", text[: text.rindex("\nxref\n") + 1], flags=re.DOTALL
+    )
+    for k in range(1, len(parts), 4):
+        parts[k] += str(len(parts[k + 2]))
+    text, trailer = "".join(parts), text[text.rindex("trailer") :]
+    places = {int(found[1]): found.start() for found in re.finditer(r"^(\d+) 0 obj", text, re.MULTILINE)}
+    rows = "".join(f"{places[number]:010d} 00000 n \n" for number in range(1, len(places) + 1))
+    trailer = re.sub(r"startxref\n\d+", f"startxref\n{len(text)}", trailer)
+    return f"{text}xref\n0 {len(places) + 1}\n0000000000 65535 f \n{rows}{trailer}".encode("latin-1")
+
+
+TYPED = with_font((ROOT / "tests" / "hand_typed" / "three-lines.pdf").read_bytes(), part_of(LETTERS))
 
 
 def marks(count: int) -> list[Shape]:
@@ -83,14 +107,7 @@ def retyped(*changes: tuple[str, str]) -> bytes:
     for old, new in changes:
         assert text.count(old) >= 1, old
         text = text.replace(old, new, 1)
-    parts = re.split(r"(/Length )\d+(.*?stream\n)(.*?)(?=endstream)", text[: text.index("xref\n")], flags=re.DOTALL)
-    for k in range(1, len(parts), 4):
-        parts[k] += str(len(parts[k + 2]))
-    text, trailer = "".join(parts), text[text.index("trailer") :]
-    places = {int(found[1]): found.start() for found in re.finditer(r"^(\d+) 0 obj", text, re.MULTILINE)}
-    rows = "".join(f"{places[number]:010d} 00000 n \n" for number in range(1, len(places) + 1))
-    trailer = re.sub(r"startxref\n\d+", f"startxref\n{len(text)}", trailer)
-    return f"{text}xref\n0 {len(places) + 1}\n0000000000 65535 f \n{rows}{trailer}".encode("latin-1")
+    return put_right(text)
 
 
 def test_retyping_as_such_is_not_refused() -> None:
@@ -157,6 +174,17 @@ OPERATORS = {
     "a number too many": ("36 36 m", "1 36 36 m"),
     "a number too few": ("36 36 m", "36 m"),
     "a large number": ("36 36 m", "123456789 36 m"),
+    "a vertical tab for a space": ("36 36 m", "36\x0b36 m"),
+    "a vertical tab for the end of a line": ("0.9 g\n", "0.9 g\x0b"),
+    "a vertical tab among numbers": ("1 0 0 1 90 90 Tm", "1 0 0 1\x0b90 90 Tm"),
+    "a vertical tab after the matrix": ("0 0 cm\n", "0 0 cm\x0b"),
+    "a vertical tab at the end": ("(b) Tj\nET\n", "(b) Tj\nET\n\x0b"),
+    "a null for a space": ("36 36 m", "36\x0036 m"),
+    "a separator that is a space elsewhere": ("36 36 m", "36\x1c36 m"),
+    "a name with an escape": (IN_TEXT, "/#54 14.17323 Tf\n"),
+    "a name with a comment": (IN_TEXT, "/T% 14.17323 Tf\n"),
+    "a code beyond a byte": ("(b) Tj", "(\\542) Tj"),
+    "endless decimals": ("36 36 m", f"36.{'0' * 400} 36 m"),
     "a move that draws nothing": ("l S\n0.70866 w [", "l 9 9 m S\n0.70866 w ["),
     "a line from nowhere": ("36 36 m 36 108 l", "36 108 l"),
     "a line after the closing": ("9 135 l h S", "9 135 l h 9 9 l S"),
@@ -248,6 +276,23 @@ STRUCTURE = {
     "a font of another name": ("/FontName /ABCDEF", "/FontName /ABCDEG"),
     "a font that is not embedded": ("/FontFile2 9 0 R", ""),
     "a font with other letters": ("/Subtype /TrueType", "/Subtype /TrueType /Encoding /WinAnsiEncoding"),
+    "a key given twice": ("/Count 1", "/Count 1 /Count 1"),
+    "a name with an escape": ("/MediaBox", "/#4dediaBox [ 0 0 9 9 ] /MediaBox"),
+    "deep nesting": ("/Lang (en)", f"/Lang {'[' * 5000}{']' * 5000}"),
+    "a list that ends as a dictionary": ("[ 3 0 R ]", "[ 3 0 R >>"),
+    "a list that does not end": ("[ 3 0 R ]", "[ 3 0 R"),
+    "another page's tree": ("/Parent 2 0 R", "/Parent 3 0 R"),
+    "no kind of catalogue": ("/Type /Catalog", "/Type /Page"),
+    "a view in full": ("/Pages 2 0 R", "/PageMode /FullScreen /Pages 2 0 R"),
+    "a page named twice": ("[ 3 0 R ] /Count 1", "[ 3 0 R 3 0 R ] /Count 2"),
+    "a page in its place": ("[ 3 0 R ]", "[ << /Type /Page >> ]"),
+    "a count that is no number": ("/Count 1", "/Count true"),
+    "another version": ("%PDF-1.6", "%PDF-1.2"),
+    "words before the file": ("%PDF-1.6", "words\n%PDF-1.6"),
+    "words between objects": ("4 0 obj", "words\n4 0 obj"),
+    "an object after the table": ("%%EOF\n", "%%EOF\n10 0 obj\n9\nendobj\n"),
+    "another count of objects": ("/Size 10", "/Size 11"),
+    "an object that is not there": ("/Contents 4 0 R", "/Contents 40 0 R"),
     "no font map": ("/ToUnicode 8 0 R", ""),
     "another font map": ("<62> <00EB>", "<62> <63> <00EB>"),
     "two font maps": ("endbfchar\n", "endbfchar\n1 beginbfchar\n<63> <0063>\nendbfchar\n"),
@@ -270,6 +315,19 @@ def test_a_structure_that_is_not_ours_is_refused(change: str) -> None:
     assert "\n" not in str(caught.value)
 
 
+def test_a_table_of_wrong_places_is_refused() -> None:
+    """Programs mend such a file by searching it, each in its own way; so do lengths that are not those of a stream."""
+    for old, new in (
+        (b"0000000009 00000 n", b"0000000010 00000 n"),
+        (b"00000 n", b"00001 n"),
+        (b"startxref\n", b"startxref\n1"),
+        (b"/Length 357", b"/Length 350"),
+    ):
+        assert old in TYPED
+        with pytest.raises(ReadError):
+            read(TYPED.replace(old, new, 1))
+
+
 def test_a_page_that_unpacks_without_end_is_refused() -> None:
     """A small stream that would fill the memory is given up."""
     packed = zlib.compress(b"0.9 g\n" * 17_000_000, 9).decode("latin-1")
@@ -284,14 +342,16 @@ def test_a_file_beyond_all_bounds_is_refused_unread() -> None:
         read(bytes(64_000_001))
 
 
-def test_the_reader_needs_no_writing_library() -> None:
+def test_the_reader_needs_no_writing_library(tmp_path: FilePath) -> None:
     """Reading brings in neither reportlab nor any writer, so the two cannot agree on a common mistake."""
     code = (
         "import sys; from pathlib import Path; from templates_gen.readers import pdf;"
         "pdf.read(Path(sys.argv[1]).read_bytes());"
         "print([name for name in sys.modules if 'reportlab' in name or 'writers' in name])"
     )
-    command = [sys.executable, "-c", code, str(ROOT / "tests" / "hand_typed" / "three-lines.pdf")]
+    file = tmp_path / "typed.pdf"
+    file.write_bytes(TYPED)
+    command = [sys.executable, "-c", code, str(file)]
     ran = subprocess.run(command, cwd=ROOT, capture_output=True, text=True, check=True)
     assert ran.stdout.strip() == "[]"
 

@@ -1,0 +1,132 @@
+"""A PDF file cut into its objects, every byte accounted for: header, objects, cross-reference table, trailer, no more.
+
+What programs do with a file that is not whole differs, so one whose table does not say to the byte where everything
+stands is refused: then there is one way to read it (ISO 32000-1, 7.5).
+"""
+
+from __future__ import annotations
+
+import re
+import zlib
+from collections.abc import Mapping
+from typing import Any, NamedTuple
+
+from layout.errors import shown
+from templates_gen.document import ReadError
+from templates_gen.readers.pdf_values import SPACE, Reference, value_at
+
+_HEADER = re.compile(rb"%PDF-1\.6\n")  # the first version in which a file may ask to be printed without scaling
+_OBJECT = re.compile(rb"([1-9][0-9]{0,6}+) 0 obj(?=[\n\r <\[])")
+_STREAM = re.compile(rb"[\n\r ]*+stream\r?\n")
+_END_OF_STREAM = re.compile(rb"\r?\n?endstream(?=[\n\r ])")
+_END_OF_OBJECT = re.compile(rb"[\n\r ]*+endobj\n")
+_ROW = rb"[0-9]{10} 00000 n(?: \n|\r\n)"
+_TABLE = re.compile(
+    rb"xref\n0 ([1-9][0-9]{0,6}+)\n0000000000 65535 f(?: \n|\r\n)((?:ROW)*+)trailer(?=[\n <])".replace(b"ROW", _ROW)
+)
+_ENDING = re.compile(rb"[\n\r ]*+startxref\n([0-9]{1,10}+)\n%%EOF\n?\Z")
+
+
+class Stream(NamedTuple):
+    """What a stream's dictionary says, and its bytes as they are packed."""
+
+    says: Mapping[str, Any]
+    packed: bytes
+
+
+class PdfFile:
+    """The objects of a file by their number, and its trailer. `left` bytes may still be unpacked."""
+
+    def __init__(self, data: bytes, most: int) -> None:
+        self.left = most
+        self._objects: dict[int, Any] = {}
+        begun = _HEADER.match(data)
+        if begun is None:
+            raise ReadError("the PDF does not begin as our files do")
+        places, at = self._all(data, _after(data, begun.end()))
+        table = _TABLE.match(data, at)
+        if table is None:
+            raise ReadError(f"the PDF holds {shown(data[at : at + 30].decode('latin-1'))}, as no file of ours does")
+        rows = [int(row[:10]) for row in table[2].splitlines() if row]
+        if int(table[1]) != len(places) + 1 or rows != [places.get(number) for number in range(1, len(places) + 1)]:
+            raise ReadError(
+                "the PDF was changed after it was written: its table says other places than its objects have"
+            )
+        self.trailer, end = value_at(data, table.end())
+        ending = _ENDING.match(data, end)
+        counted = isinstance(self.trailer, dict) and self.trailer.get("/Size") == len(places) + 1
+        if ending is None or int(ending[1]) != at or not counted:
+            raise ReadError("the PDF was changed after it was written, or is cut short")
+
+    def _all(self, data: bytes, at: int) -> tuple[dict[int, int], int]:
+        """Where each object stands, and where the last one ends."""
+        places: dict[int, int] = {}
+        while found := _OBJECT.match(data, at):
+            number = int(found[1])
+            if number in places:
+                raise ReadError(f"the PDF holds its object {number} twice")
+            places[number] = at
+            value, end = value_at(data, found.end())
+            if begun := _STREAM.match(data, end):
+                value, end = _stream(data, begun.end(), value)
+            ended = _END_OF_OBJECT.match(data, end)
+            if ended is None:
+                raise ReadError(f"the PDF's object {number} does not end where it should")
+            self._objects[number] = value
+            at = _after(data, ended.end())
+        return places, at
+
+    def found(self, value: Any) -> Any:
+        """What `value` stands for: itself, or the object that it refers to."""
+        if not isinstance(value, Reference):
+            return value
+        if value.number not in self._objects:
+            raise ReadError(f"the PDF refers to an object {value.number} that it does not hold")
+        return self._objects[value.number]
+
+    def dictionary(self, value: Any, keys: set[str] | None, where: str) -> Mapping[str, Any]:
+        """The dictionary that `value` stands for; refused if it is none or holds any other key than `keys`."""
+        found = self.found(value)
+        if not isinstance(found, dict):
+            raise ReadError(f"the PDF's {where} is not a dictionary")
+        if keys is not None and (strange := sorted(found.keys() - keys)):
+            raise ReadError(f"the PDF's {where} holds {shown(strange[0])}, which none of ours does")
+        return found
+
+    def unpacked(self, value: Any, keys: set[str], where: str) -> bytes:
+        """The bytes of a stream, packed in the one usual way or not at all."""
+        stream = self.found(value)
+        if not isinstance(stream, Stream):
+            raise ReadError(f"the PDF's {where} is not a stream")
+        if strange := sorted(stream.says.keys() - keys):
+            raise ReadError(f"the PDF's {where} holds {shown(strange[0])}, which none of ours does")
+        data = stream.packed
+        if "/Filter" in stream.says:
+            if stream.says["/Filter"] not in ("/FlateDecode", ["/FlateDecode"]):
+                raise ReadError(
+                    f"the PDF's {where} is packed as {shown(stream.says['/Filter'])}, as no file of ours is"
+                )
+            unpacking = zlib.decompressobj()
+            data = unpacking.decompress(data, self.left + 1)
+            if len(data) <= self.left and (not unpacking.eof or unpacking.unused_data):
+                raise ReadError(f"the PDF's {where} is damaged: it does not unpack to its end")
+        self.left -= len(data)
+        if self.left < 0:
+            raise ReadError("the PDF unpacks to far more than any file of ours")
+        return data
+
+
+def _after(data: bytes, at: int) -> int:
+    """The first place from `at` that is neither white space nor in a comment."""
+    found = SPACE.match(data, at)
+    return found.end() if found else at
+
+
+def _stream(data: bytes, at: int, says: Any) -> tuple[Stream, int]:
+    length = says.get("/Length") if isinstance(says, dict) else None
+    if type(length) is not int or length < 0:
+        raise ReadError("the PDF holds a stream that does not say how long it is")
+    ended = _END_OF_STREAM.match(data, at + length)
+    if ended is None:
+        raise ReadError("the PDF holds a stream of another length than it says")
+    return Stream(says, data[at : at + length]), ended.end()

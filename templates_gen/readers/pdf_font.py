@@ -1,0 +1,161 @@
+"""What each code of an embedded font stands for, and the proof that the font draws just that as the print font does.
+
+A viewer draws what the embedded program holds, at the widths that the file says; its ToUnicode map is what is searched
+and copied. So program, widths and map are each compared with the print font: outlines byte for byte.
+"""
+
+from __future__ import annotations
+
+import re
+import struct
+from collections.abc import Mapping, Sequence
+from functools import cache
+from typing import Any
+
+from layout.errors import shown
+from templates_gen import fonts
+from templates_gen.document import ReadError
+from templates_gen.readers.pdf_file import PdfFile
+from templates_gen.readers.pdf_values import Name
+from templates_gen.readers.sfnt import Program, one_byte_codes
+from templates_gen.readers.tokens import Font
+
+_FONT = {
+    "/Type", "/Subtype", "/Name", "/BaseFont", "/FirstChar", "/LastChar", "/Widths", "/FontDescriptor", "/ToUnicode",
+}  # fmt: skip
+_DESCRIPTOR = {
+    "/Type", "/FontName", "/Flags", "/FontBBox", "/ItalicAngle", "/Ascent", "/Descent", "/CapHeight", "/StemV",
+    "/MissingWidth", "/FontFile2",
+}  # fmt: skip
+_SYMBOLIC = 4  # the flag of a font whose own cmap says what a code draws (ISO 32000-1, Table 123)
+_SAME = ("OS/2", "cvt ", "fpgm", "name", "prep")  # tables that a part of a font takes over whole
+_OWN = ("cmap", "glyf", "head", "hhea", "hmtx", "loca", "maxp", "post")
+_CLOSE = 0.01  # in thousandths of an em: the widths are written with about four decimals
+_BASE_FONT = re.compile(rf"/[A-Z]{{6}}\+{fonts.FONT_NAME}")
+_MAP = re.compile(
+    rb"/CIDInit /ProcSet findresource begin\n12 dict begin\nbegincmap\n/CIDSystemInfo\n<< /Registry \((NAME)\)\n"
+    rb"/Ordering \(NAME\)\n/Supplement 0\n>> def\n/CMapName /NAME def\n/CMapType 2 def\n1 begincodespacerange\n"
+    rb"<00> <([0-9A-F]{2})>\nendcodespacerange\n([1-9][0-9]{0,2}) beginbfchar\n((?:<[0-9A-F]{2}> <[0-9A-F]{4}>\n)++)"
+    rb"endbfchar\nendcmap\nCMapName currentdict /CMap defineresource pop\nend\nend\n?".replace(
+        b"NAME", rb"[A-Z]{6}\+" + fonts.FONT_NAME.encode()
+    )
+)
+
+
+def font_of(file: PdfFile, reference: Any) -> Font:
+    """What each code of this font stands for; `ReadError` unless it is drawn as the print font draws it."""
+    font = file.dictionary(reference, _FONT, "font")
+    base = font["/BaseFont"]
+    if font["/Type"] != "/Font" or font["/Subtype"] != "/TrueType" or not _named(base):
+        raise ReadError(f"the PDF's font is {shown(base)}, not {fonts.FONT_NAME}")
+    descriptor = file.dictionary(font["/FontDescriptor"], _DESCRIPTOR, "font descriptor")
+    if "/FontFile2" not in descriptor or descriptor["/FontName"] != base:
+        raise ReadError("the PDF's font is not embedded")
+    _check_descriptor(descriptor)
+    letters = _letters(file.unpacked(font["/ToUnicode"], {"/Length", "/Filter"}, "font map"))
+    data = file.unpacked(descriptor["/FontFile2"], {"/Length", "/Filter", "/Length1"}, "font program")
+    if file.found(descriptor["/FontFile2"]).says["/Length1"] != len(data):
+        raise ReadError("the PDF's font program is not as long as it says")
+    said = {code: letter for code, letter in letters.items() if ord(letter) in _glyph_of()}
+    _check_program(data, said)
+    _check_widths(font["/FirstChar"], font["/LastChar"], file.found(font["/Widths"]), said)
+    return said
+
+
+def _named(base: Any) -> bool:
+    return isinstance(base, Name) and bool(_BASE_FONT.fullmatch(base))
+
+
+def _letters(font_map: bytes) -> Font:
+    """The letter of each code that the ToUnicode map names."""
+    found = _MAP.fullmatch(font_map)
+    if found is None:
+        raise ReadError("the PDF's font map cannot be read")
+    last, count, lines = int(found[2], 16), int(found[3]), found[4].splitlines()
+    letters = {int(line[1:3], 16): chr(int(line[6:10], 16)) for line in lines}
+    if not count == len(lines) == len(letters) or max(letters) > last:
+        raise ReadError("the PDF's font map does not hold the codes that it says")
+    return letters
+
+
+def _check_program(data: bytes, letters: Font) -> None:
+    try:
+        _same_glyphs(Program(data), letters)
+    except (ValueError, LookupError, struct.error) as error:
+        raise ReadError("the PDF's font program is not a part of the print font") from error
+
+
+def _same_glyphs(program: Program, letters: Font) -> None:
+    """ValueError, LookupError or struct.error unless every letter has the outline and the metrics of the print font."""
+    if set(program.tables) != {*_SAME, *_OWN} or _frame(program) != _frame(_print_font()):
+        raise ValueError("its tables are others")
+    codes = one_byte_codes(program.tables["cmap"])
+    pairs = {(codes[code], _glyph_of()[ord(letter)]) for code, letter in letters.items()}
+    checked: set[tuple[int, int]] = set()
+    while pairs:
+        pair = pairs.pop()
+        checked.add(pair)
+        pairs |= set(_same_glyph(program, *pair)) - checked
+
+
+def _same_glyph(program: Program, number: int, wanted: int) -> Sequence[tuple[int, int]]:
+    """The pairs of parts to be looked at next."""
+    found, asked = program.glyph(number), _print_font().glyph(wanted)
+    padding = found.drawn.removeprefix(asked.drawn)
+    whole = found.drawn.startswith(asked.drawn) and len(padding) < 4 and not padding.strip(b"\0")
+    if not whole or program.metrics(number) != _print_font().metrics(wanted):
+        raise ValueError("a letter is drawn otherwise")
+    return list(zip(found.parts, asked.parts, strict=True))
+
+
+def _frame(program: Program) -> tuple[bytes, ...]:
+    """Everything of a font that a part of it has in common with the whole."""
+    tables = program.tables
+    head, hhea, maxp, post = (tables[name] for name in ("head", "hhea", "maxp", "post"))
+    own = (head[:8] + head[12:50] + head[52:], hhea[:34] + hhea[36:], maxp[:4] + maxp[6:], post[4:16])
+    return (*own, *(tables[name] for name in _SAME))
+
+
+@cache
+def _print_font() -> Program:
+    return Program(fonts.font_path().read_bytes())
+
+
+@cache
+def _glyph_of() -> Mapping[int, int]:
+    """The number of the print font's glyph for each character."""
+    font = fonts.opened()
+    return {code: font.getGlyphID(name) for code, name in font.getBestCmap().items()}
+
+
+def _check_descriptor(descriptor: Mapping[str, Any]) -> None:
+    """What viewers act on where they do not trust the font program itself."""
+    font = _print_font()
+    box = struct.unpack_from(">4h", font.tables["head"], 36)
+    ascent, descent = struct.unpack_from(">2h", font.tables["OS/2"], 68)
+    (capitals,) = struct.unpack_from(">h", font.tables["OS/2"], 88)
+    wanted = {"/FontBBox": box, "/Ascent": [ascent], "/Descent": [descent], "/CapHeight": [capitals]}
+    for key, numbers in wanted.items():
+        said = descriptor[key]
+        _near(said if isinstance(said, list) else [said], numbers, f"says {key[1:]}")
+    if descriptor["/Type"] != "/FontDescriptor" or descriptor["/Flags"] != _SYMBOLIC or descriptor["/ItalicAngle"] != 0:
+        raise ReadError("the PDF's font descriptor says another kind of font than ours")
+
+
+def _check_widths(first: Any, last: Any, widths: Any, letters: Font) -> None:
+    if type(first) is not int or type(last) is not int or not isinstance(widths, list):
+        raise ReadError("the PDF's font does not say the widths of its letters")
+    if not 0 <= first <= min(letters, default=255) or len(widths) != last - first + 1 or max(letters, default=0) > last:
+        raise ReadError("the PDF's font does not say the width of each of its letters")
+    advances = {code: _print_font().metrics(_glyph_of()[ord(letter)]).advance for code, letter in letters.items()}
+    _near([widths[code - first] for code in advances], list(advances.values()), "gives letters widths")
+
+
+def _near(said: Sequence[Any], units: Sequence[int], what: str) -> None:
+    """Numbers of the file in thousandths of an em against font units."""
+    wanted = [1000 * number / _print_font().em for number in units]
+    numbers = [number for number in said if type(number) in (int, float)]
+    if len(numbers) != len(said) or len(said) != len(wanted):
+        raise ReadError(f"the PDF's font {what} other than those of the print font")
+    if any(abs(number - other) > _CLOSE for number, other in zip(numbers, wanted, strict=True)):
+        raise ReadError(f"the PDF's font {what} other than those of the print font")
