@@ -107,7 +107,10 @@ class PdfFile:
                     f"the PDF's {where} is packed as {shown(stream.says['/Filter'])}, as no file of ours is"
                 )
             unpacking = zlib.decompressobj()
-            data = unpacking.decompress(data, self.left + 1)
+            try:
+                data = unpacking.decompress(data, self.left + 1)
+            except zlib.error as error:
+                raise ReadError(f"the PDF's {where} is damaged: it does not unpack") from error
             if len(data) <= self.left and (not unpacking.eof or unpacking.unused_data):
                 raise ReadError(f"the PDF's {where} is damaged: it does not unpack to its end")
         self.left -= len(data)

@@ -14,6 +14,7 @@ import pypdfium2
 import pypdfium2.raw as pdfium
 import pytest
 from font_parts import part_of
+from pdf_bytes import put_right
 from pypdfium2 import PdfDocument
 from rasters import inked, pdf_pixels
 
@@ -35,20 +36,6 @@ def with_font(file: bytes, program: bytes) -> bytes:
     """A file with a font program where its words ask for one, its lengths and offsets put right."""
     text = file.decode("latin-1").replace("HERE STANDS THE FONT PROGRAM\n", program.decode("latin-1"))
     return put_right(text.replace("/Length1 23", f"/Length1 {len(program)}"))
-
-
-def put_right(text: str) -> bytes:
-    """A file, one character a byte, its lengths and offsets put right."""
-    parts = re.split(
-        r"(/Length )\d+(.*?stream\n)(.*?)(?=endstream)", text[: text.rindex("\nxref\n") + 1], flags=re.DOTALL
-    )
-    for k in range(1, len(parts), 4):
-        parts[k] += str(len(parts[k + 2]))
-    text, trailer = "".join(parts), text[text.rindex("trailer") :]
-    places = {int(found[1]): found.start() for found in re.finditer(r"^(\d+) 0 obj", text, re.MULTILINE)}
-    rows = "".join(f"{places[number]:010d} 00000 n \n" for number in range(1, len(places) + 1))
-    trailer = re.sub(r"startxref\n\d+", f"startxref\n{len(text)}", trailer)
-    return f"{text}xref\n0 {len(places) + 1}\n0000000000 65535 f \n{rows}{trailer}".encode("latin-1")
 
 
 TYPED = with_font((ROOT / "tests" / "hand_typed" / "three-lines.pdf").read_bytes(), part_of(LETTERS))
