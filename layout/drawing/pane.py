@@ -40,9 +40,11 @@ class Pane:
 class Paned:
     """A drawing that can be had in panes: `draw` makes any of them, `whole` is all of it.
 
-    `snap` moves a joint at (x, y) to where its cross stands clear of the lines.
+    `snap` moves a joint at (x, y) to where its cross stands clear of the lines, `clear` an edge to where none lies on
+    it: whether a line shows there would hang on the last digit of a float.
     """
 
     whole: Pane
     draw: Callable[[Pane], Part]
     snap: Callable[[Point], Point]
+    clear: Callable[[Point], Point]

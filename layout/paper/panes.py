@@ -6,9 +6,9 @@ that neighbour, so that the last piece laid hides nothing that the others do not
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from dataclasses import replace
-from itertools import product
+from itertools import pairwise, product
 
 from layout.drawing.pane import Pane, Paned
 from layout.drawing.shapes import Placing, Point
@@ -20,8 +20,9 @@ from layout.paper.choice import Furnish, Laying
 from layout.paper.laying import straight
 
 OVERLAP = 8.0
-"""Each piece goes on this far past its joints, in mm."""
+"""Each piece goes on about this far past its joints, in mm."""
 
+Span = tuple[float, float]
 Cuts = tuple[list[float], list[float]]
 """The x and the y at which a drawing is cut, its outer edges included."""
 
@@ -45,7 +46,8 @@ def lay_in_panes(paned: Paned, paper: Paper, furnish: Furnish) -> Laying:
     too_large: list[tuple[float, float]] = []
     for across, up in _counts():
         cuts = _cuts(paned, across, up)
-        size = _largest(cuts[0]), _largest(cuts[1])
+        spans = _spans(paned, cuts)
+        size = _largest(spans[0]), _largest(spans[1])
         if any(size[0] >= width and size[1] >= height for width, height in too_large):
             continue
         if placing := straight(_frame(whole, paned.whole, *size), area):
@@ -78,23 +80,32 @@ def _cuts(paned: Paned, across: int, up: int) -> Cuts:
     return [whole.left, *xs, whole.right], [whole.bottom, *ys, whole.top]
 
 
-def _largest(edges: Sequence[float]) -> float:
-    """The greatest width or height of a piece between these edges, overlaps and all."""
-    return max(high - low for low, high in (_overlapped(edges, k) for k in range(len(edges) - 1)))
+def _spans(paned: Paned, cuts: Cuts) -> tuple[list[Span], list[Span]]:
+    """From where to where each column and each row of pieces goes: past its joints, not past the limits."""
+    xs, ys = cuts
+    middle = Point((xs[0] + xs[-1]) / 2, (ys[0] + ys[-1]) / 2)
+    return (
+        list(_overlapped(xs, lambda x: paned.clear(Point(x, middle.y)).x)),
+        list(_overlapped(ys, lambda y: paned.clear(Point(middle.x, y)).y)),
+    )
 
 
-def _overlapped(edges: Sequence[float], k: int) -> tuple[float, float]:
-    """From where to where the k-th piece goes: past its joints, not past the limits."""
-    low, high = edges[k], edges[k + 1]
-    return low - OVERLAP * (k > 0), high + OVERLAP * (k + 2 < len(edges))
+def _overlapped(edges: Sequence[float], clear: Callable[[float], float]) -> Iterator[Span]:
+    last = len(edges) - 2
+    for k, (low, high) in enumerate(pairwise(edges)):
+        yield clear(low - OVERLAP) if k else low, clear(high + OVERLAP) if k < last else high
+
+
+def _largest(spans: Sequence[Span]) -> float:
+    return max(high - low for low, high in spans)
 
 
 def _panes(paned: Paned, cuts: Cuts) -> Iterator[Pane]:
     """The pieces from the lower left on, row by row."""
-    xs, ys = cuts
-    total = (len(xs) - 1) * (len(ys) - 1)
-    for number, (row, column) in enumerate(product(range(len(ys) - 1), range(len(xs) - 1)), 1):
-        (left, right), (low, high) = _overlapped(xs, column), _overlapped(ys, row)
+    across, up = _spans(paned, cuts)
+    total = len(across) * len(up)
+    for number, (row, column) in enumerate(product(range(len(up)), range(len(across))), 1):
+        (left, right), (low, high) = across[column], up[row]
         trimmed = tuple(name for name, cut in (("left", column), ("bottom", row)) if cut)
         crosses = dict.fromkeys(map(paned.snap, _crosses(cuts, column, row)))
         yield Pane(left, low, right, high, trimmed, tuple(crosses), f"piece {number} of {total}")

@@ -43,7 +43,7 @@ def paned(grid: Grid, notes: tuple[str, ...], metrics: FontMetrics) -> Paned:
     """The grid, to be drawn whole or in panes."""
     half, high = float(grid.width / 2), float(grid.height)
     draft = _Draft(grid, notes, metrics)
-    return Paned(Pane(-half, 0.0, half, high), draft.part, draft.snap)
+    return Paned(Pane(-half, 0.0, half, high), draft.part, draft.snap, draft.clear)
 
 
 @dataclass(frozen=True, slots=True)
@@ -73,6 +73,11 @@ class _Draft:
         """
         left = self.grid.column_line(0)
         return Point(left + _middle(point.x - left, float(self.grid.pitch)), _middle(point.y, float(self.grid.bead)))
+
+    def clear(self, point: Point) -> Point:
+        """A quarter into a column and a row, where neither a line nor a centre line of odd numbers runs."""
+        left, (pitch, bead) = self.grid.column_line(0), (float(self.grid.pitch), float(self.grid.bead))
+        return Point(left + _quarter(point.x - left, pitch), _quarter(point.y, bead))
 
     def corners(self, pane: Pane) -> list[Point]:
         """The small crosses outside those corners of the whole grid that `pane` holds."""
@@ -137,6 +142,13 @@ def _middle(at: float, cell: float) -> float:
     while cell > _LARGE:
         cell /= 2
     return (floor(at / cell) + 0.5) * cell
+
+
+def _quarter(at: float, cell: float) -> float:
+    """The nearest place a quarter of a cell (at most of _LARGE) from a line."""
+    while cell > _LARGE:
+        cell /= 2
+    return (floor(2 * at / cell) + 0.5) * cell / 2
 
 
 def _holds(pane: Pane, point: Point) -> bool:

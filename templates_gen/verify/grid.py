@@ -54,6 +54,10 @@ class Axis:
             if high - low > LIMIT:
                 yield number, (low, high)
 
+    def block(self, span: Span) -> int:
+        """The number of the block in which the middle of `span` lies."""
+        return int(((span[0] + span[1]) / 2 - float(self.start)) // float(10 * self.cell))
+
 
 def axes_of(plan: Plan) -> tuple[Axis, Axis]:
     """The columns and the rows that the kit asks for.
@@ -144,26 +148,12 @@ def _lines(axes: tuple[Axis, Axis], shown: _Shown, window: tuple[Span, Span]) ->
 def _shading(axes: tuple[Axis, Axis], shown: _Shown, window: tuple[Span, Span]) -> Findings:
     """Every second block of ten by ten, as on a chessboard, the lower left one of the whole grid left white."""
     across, up = (list(axis.blocks(span)) for axis, span in zip(axes, window, strict=True))
-    wanted = sorted(((wide, high) for (i, wide), (j, high) in product(across, up) if (i + j) % 2), key=_in_order)
-    found = sorted(shown.shaded, key=_in_order)
-    if len(wanted) != len(found):
-        return Findings(0.0, (f"{len(found)} shaded blocks where the kit asks for {len(wanted)}",))
-    off = max(
-        (
-            abs(edge - other)
-            for one, two in zip(wanted, found, strict=True)
-            for span, there in zip(one, two, strict=True)
-            for edge, other in zip(span, there, strict=True)
-        ),
-        default=0.0,
-    )
+    wanted = {(i, j): (*wide, *high) for (i, wide), (j, high) in product(across, up) if (i + j) % 2}
+    found = {(axes[0].block(wide), axes[1].block(high)): (*wide, *high) for wide, high in shown.shaded}
+    if wanted.keys() != found.keys() or len(found) != len(shown.shaded):
+        return Findings(0.0, (f"{len(shown.shaded)} shaded blocks, not those {len(wanted)} that the kit asks for",))
+    off = max((abs(a - b) for key, one in wanted.items() for a, b in zip(one, found[key], strict=True)), default=0.0)
     return Findings(off, () if off <= LIMIT else (f"the shading is {off * 1000:.1f} micrometres off",))
-
-
-def _in_order(block: tuple[Span, Span]) -> tuple[float, float]:
-    """Left to right, then upward, whatever the last digits say."""
-    (left, _), (low, _) = block
-    return round(left, 2), low
 
 
 def _numbers(axis: Axis, k: int, shown: _Shown, window: tuple[Span, Span], told: set[int]) -> Findings:

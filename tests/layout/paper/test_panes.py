@@ -103,7 +103,7 @@ def test_all_pieces_show_all_of_it(kit: str, paper: str) -> None:
     for one, other in pairwise(windows):
         shared = one.intersection(other).bounds
         if shared and shared[3] - shared[1] == pytest.approx(one.bounds[3] - one.bounds[1]):
-            assert shared[2] - shared[0] == pytest.approx(2 * OVERLAP)
+            assert shared[2] - shared[0] == pytest.approx(2 * OVERLAP, abs=4)  # edges keep clear of lines
 
 
 @pytest.mark.parametrize("kit", ["cm", "inch", "large"])

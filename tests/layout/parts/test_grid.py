@@ -132,6 +132,17 @@ def test_a_joint_moves_little_and_off_every_line(grid: Grid, x: float, y: float)
         assert min(part, 1 - part) * float(cell) > 0.2
 
 
+@given(grids, st.floats(-400, 400), st.floats(0, 800))
+@settings(max_examples=60)
+def test_an_edge_moves_little_and_off_every_line(grid: Grid, x: float, y: float) -> None:
+    """Our own rule: edges keep 0.1 mm from any line, the centre lines too, and move by 2 mm at most."""
+    moved = paned(grid, (), font_metrics()).clear(Point(x, y))
+    assert max(abs(moved.x - x), abs(moved.y - y)) <= 2 + 1e-9
+    for at, cell, start in ((moved.x, grid.pitch, -grid.width / 2), (moved.y, grid.bead, Fraction(0))):
+        part = float((Fraction(at) - start) / cell * 2) % 1  # of half cells: with an odd number one holds the centre
+        assert min(part, 1 - part) * float(cell) / 2 > 0.1
+
+
 def planned(changes: dict[str, object], number: int = 20, over: str = "5 cm") -> Plan:
     """The plan of a kit of which so many beads were counted over a height (20 in 5 cm: 2.5 mm each)."""
     return plan_of({"weft": {"beads": {"number": number, "over": over}}} | changes)
