@@ -48,9 +48,7 @@ def _row(axes: Axes, first: Pair, left: set[Pair], random: Random) -> dict[str, 
 
 def _pairs_with(row: Mapping[str, int], name: str, k: int, axes: Axes) -> set[Pair]:
     order = {each: number for number, each in enumerate(axes)}
-    return {
-        (name, k, other, j) if order[name] < order[other] else (other, j, name, k) for other, j in row.items()
-    }
+    return {(name, k, other, j) if order[name] < order[other] else (other, j, name, k) for other, j in row.items()}
 
 
 def _pairs(row: Mapping[str, int]) -> set[Pair]:
