@@ -6,14 +6,17 @@ from layout.cutting.blank import SMALL_PART, cut_part
 from layout.cutting.comb_body import comb_blank, marks
 from layout.cutting.stock import Stock
 from layout.cutting.strength import LEAST
-from layout.cutting.teeth import Teeth, said_of, slot_for, strong_enough, teeth_at
+from layout.cutting.teeth import Teeth, asks_for_a_wrap, said_of, said_too_narrow, slot_for, strong_enough, teeth_at
 from layout.drawing.metrics import FontMetrics
 from layout.drawing.sheet import Part
 from layout.errors import FieldError
+from layout.kit.inputs import AS_THE_STOCK_SAYS
 from layout.plan import Plan
 
 EVERY, SECOND = 1, 2
 """A slot for every end, or for every second one."""
+
+_SECOND, _GUIDE = 'comb = "every second end"', "the printed spacing guide"
 
 
 def comb(plan: Plan, stock: Stock, metrics: FontMetrics) -> Part:
@@ -28,25 +31,42 @@ def comb(plan: Plan, stock: Stock, metrics: FontMetrics) -> Part:
     limit = float(warp.width / 2)
     units = [float(x) for x, _ in warp.unit_lines("near")]
     words = [plan.kit.name, f"comb for {every} \N{MIDDLE DOT} {plan.sett_words}"]
-    wider = "" if step == SECOND else f"a comb for every second end (teeth of {_tooth(plan, stock, SECOND):.1f} mm)"
-    notes = (_use(plan, step), *said_of(teeth, stock, wider), SMALL_PART)
+    wider = (
+        ""
+        if step == SECOND
+        else f"a comb for every second end ({_SECOND} under [cut], teeth of {_second(plan, stock)})"
+    )
+    notes = (_use(plan, step), *said_of(teeth, stock, wider), *asks_for_a_wrap(plan), SMALL_PART)
     blank = comb_blank("comb", "Comb", teeth, marks(0.0, units, (-limit, limit)), words, notes, stock, metrics)
     return cut_part(blank, stock)
 
 
 def step_of(plan: Plan, stock: Stock) -> int:
-    """EVERY, or SECOND where the pitch is too fine and the stock asks for that; FieldError, with what works, if not."""
-    if strong_enough(teeth_of(plan, stock, EVERY)):
+    """EVERY or SECOND, as the kit says; else SECOND where the pitch is too fine and the stock asks for that.
+
+    FieldError, with what works, where the teeth would not hold.
+    """
+    asked = plan.kit.comb
+    every, second = (strong_enough(teeth_of(plan, stock, step)) for step in (EVERY, SECOND))
+    if asked == "every second end":
+        if second:
+            return SECOND
+        raise _too_fine(plan, stock, SECOND, _GUIDE)
+    if every:
         return EVERY
-    second = strong_enough(teeth_of(plan, stock, SECOND))
-    if second and stock.too_fine == "every second end":
+    if second and asked == AS_THE_STOCK_SAYS and stock.too_fine == "every second end":
         return SECOND
+    if second and (asked == "every end" or stock.too_fine == "say so"):
+        raise _too_fine(plan, stock, EVERY, _SECOND, f" ({_second(plan, stock)} for every second end)")
+    raise _too_fine(plan, stock, EVERY, _GUIDE)
+
+
+def _too_fine(plan: Plan, stock: Stock, step: int, works: str, more: str = "") -> FieldError:
     needed = f"a pitch that leaves the teeth of a comb at least {LEAST:g} mm"
-    got = f"teeth of {_tooth(plan, stock, EVERY):.2f} mm at a pitch of {float(plan.warp.pitch):.2f} mm"
-    works = "the printed spacing guide"
-    if second and stock.too_fine == "say so":
-        works = f'too_fine = "every second end" (teeth of {_tooth(plan, stock, SECOND):.1f} mm), or {works}'
-    raise FieldError("cutting.too_fine", needed, got, works)
+    got = said_too_narrow(teeth_of(plan, stock, step), step * float(plan.warp.pitch))
+    if asks_for_a_wrap(plan):
+        got += ", for the loosest cord of the warp's weight (warp.wrap tells how thick it is)"
+    return FieldError("cut.comb", needed, got + more, works)
 
 
 def teeth_of(plan: Plan, stock: Stock, step: int) -> Teeth:
@@ -56,8 +76,9 @@ def teeth_of(plan: Plan, stock: Stock, step: int) -> Teeth:
     return teeth_at(centres, step * float(plan.warp.pitch), slot, why, stock, float(plan.warp.width / 2))
 
 
-def _tooth(plan: Plan, stock: Stock, step: int) -> float:
-    return teeth_of(plan, stock, step).tooth
+def _second(plan: Plan, stock: Stock) -> str:
+    """How wide the teeth of a comb for every second end are."""
+    return f"{teeth_of(plan, stock, SECOND).tooth:.1f} mm"
 
 
 def _use(plan: Plan, step: int) -> str:

@@ -13,6 +13,7 @@ from layout.cutting.stock import Stock
 from layout.cutting.strength import LEAST, SLENDER, narrow, tooth_holds
 from layout.figure import How
 from layout.plan import Plan
+from layout.yarns.loosest import loosest
 
 LONGEST = 12.0
 """No tooth is longer: no thread at a frame needs more."""
@@ -68,16 +69,34 @@ def toothed_edge(centres: Sequence[float], slot: float, sides: tuple[float, floa
 
 
 def slot_for(plan: Plan, stock: Stock) -> tuple[float, str]:
-    """How wide a slot has to be for the warp, and why: its thickness and the stock's ease, else half the pitch.
+    """How wide a slot has to be for the warp, in mm, and why: its thickness and the stock's ease, else half the pitch.
 
-    A hand wrap goes before a thickness reckoned from the weight; of two threads in an end one lies upon the other.
+    That is the thickness that was wrapped; if only weight and fibre are told, the most that they leave open, since a
+    thread that lies slack is thicker than pressed in cloth. Of two threads in an end one lies upon the other.
     """
     told, ease = plan.kit.amounts.warp, f"{stock.ease:g} mm of ease"
-    thread = told.soft or told.compressed
-    if thread is not None:
-        return thread.mm + stock.ease, f"the warp's {thread.mm:.2f} mm ({thread.kind}) and {ease}"
+    if told.soft is not None:
+        return told.soft.mm + stock.ease, f"the warp's {told.soft.mm:.2f} mm ({told.soft.kind}) and {ease}"
+    if told.compressed is not None:
+        most = loosest(told.compressed).mm
+        return most + stock.ease, f"the most that the warp may measure by its weight, {most:.2f} mm, and {ease}"
     why = f"half the pitch and {ease}, since the kit does not say how thick the warp is"
     return float(plan.warp.pitch) / 2 + stock.ease, why
+
+
+def asks_for_a_wrap(plan: Plan) -> list[str]:
+    """What a person should measure before cutting, where the warp's thickness is known by its weight alone."""
+    told = plan.kit.amounts.warp
+    if told.soft is not None or told.compressed is None:
+        return []
+    said = "Take care: the slots fit the loosest cord of the warp's weight, and may be wider than your warp needs."
+    return [f'{said} Wrap it by hand and tell the kit, as wrap = {{turns = 11, window = "2 cm"}} under [warp], first.']
+
+
+def said_too_narrow(teeth: Teeth, pitch: float) -> str:
+    """What came of a pitch that is too fine for teeth."""
+    what = f"teeth of {teeth.tooth:.2f} mm" if teeth.tooth > 0 else f"slots of {teeth.slot:.2f} mm"
+    return f"{what} at a pitch of {pitch:.2f} mm"
 
 
 def teeth_at(centres: Sequence[float], pitch: float, slot: float, why: str, stock: Stock, limit: float) -> Teeth:

@@ -6,7 +6,7 @@ from layout.cutting.blank import SMALL_PART, cut_part
 from layout.cutting.comb_body import comb_blank, marks
 from layout.cutting.stock import Stock
 from layout.cutting.strength import LEAST
-from layout.cutting.teeth import Teeth, said_of, slot_for, strong_enough, teeth_at
+from layout.cutting.teeth import Teeth, asks_for_a_wrap, said_of, said_too_narrow, slot_for, strong_enough, teeth_at
 from layout.drawing.metrics import FontMetrics
 from layout.drawing.sheet import Part
 from layout.errors import FieldError
@@ -23,12 +23,12 @@ def winding_comb(plan: Plan, end: End, stock: Stock, metrics: FontMetrics) -> Pa
     teeth = winds_of(plan, end, stock)
     if not strong_enough(teeth):
         needed = f"a winding pitch that leaves the teeth of a winding comb at least {LEAST:g} mm"
-        got = f"teeth of {teeth.tooth:.2f} mm at a winding pitch of {float(warp.spacing):.2f} mm"
+        got = said_too_narrow(teeth, float(warp.spacing))
         raise FieldError("cutting.too_fine", needed, got, "the marking strips, which carry any pitch")
     limit = float(warp.width / 2)
     units = [float(x) for x, _ in warp.unit_lines(end)]
     words = [plan.kit.name, f"winding comb, {end} end \N{MIDDLE DOT} {plan.sett_words}"]
-    notes = (_use(plan, end), *said_of(teeth, stock), SMALL_PART)
+    notes = (_use(plan, end), *said_of(teeth, stock), *asks_for_a_wrap(plan), SMALL_PART)
     scored = marks(0.0, units, (-limit, limit))
     blank = comb_blank(f"winding-comb-{end}", f"Winding comb, {end} end", teeth, scored, words, notes, stock, metrics)
     return cut_part(blank, stock)

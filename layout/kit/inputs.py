@@ -13,6 +13,7 @@ from layout.kit.spec import of_mm as _mm
 from layout.kit.yarn_inputs import YARN_INPUTS
 
 AS_WIDE_AS_FITS = "as wide as fits"
+AS_THE_STOCK_SAYS = "as the stock says"
 VERSION = 1
 
 POINT = Fraction(127, 360)
@@ -150,6 +151,14 @@ INPUTS = (
         '"auto"',
         default="auto",
         choices=("auto", "straight", "diagonal", "tiles"),
+    ),
+    Input(
+        "cut.comb",
+        "choice",
+        "For which ends a comb that is cut has a slot; it goes before what the stock says of a pitch too fine.",
+        '"every second end"',
+        default=AS_THE_STOCK_SAYS,
+        choices=(AS_THE_STOCK_SAYS, "every end", "every second end"),
     ),
     *YARN_INPUTS,
 )

@@ -55,7 +55,10 @@ class Paper:
 
 @dataclass(frozen=True, slots=True)
 class Kit:
-    """One kit: what it is called, its yarns by name, its sett, frame, weaving, paper, and what it says of amounts."""
+    """One kit: what it is called, its yarns by name, its sett, frame, weaving, paper, and what it says of amounts.
+
+    `comb` says for which ends a comb that is cut has a slot.
+    """
 
     name: str
     warp: str
@@ -66,6 +69,7 @@ class Kit:
     paper: Paper
     strength: Strength
     amounts: AmountsTold
+    comb: Literal["as the stock says", "every end", "every second end"] = "as the stock says"
 
 
 def read_kit(values: Mapping[str, object], metrics: FontMetrics) -> Kit:
@@ -90,6 +94,7 @@ def read_kit(values: Mapping[str, object], metrics: FontMetrics) -> Kit:
         paper=_paper_of(got),
         strength=strength_of(got),
         amounts=_amounts_of(got),
+        comb=got["cut.comb"],
     )
 
 
@@ -137,6 +142,7 @@ def kit_values(kit: Kit) -> dict[str, object]:
         "frame": _frame_values(kit.frame) | strength_values(kit.strength),
         "weaving": {"width": width, "height": exact_length(kit.weaving.height), **weaving},
         "paper": {"size": _size_words(kit.paper), "lay": kit.paper.lay},
+        "cut": {"comb": kit.comb},
         **amounts,
     }
 

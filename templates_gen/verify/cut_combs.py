@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Sequence
 from fractions import Fraction
 
 from layout.cutting.stock import Stock
 from layout.drawing.pens import Pen
 from layout.plan import Plan
+from layout.yarns.diameter import specific_volume
 from templates_gen.verify import LIMIT
 from templates_gen.verify.compare import Findings
 from templates_gen.verify.cut_seen import CutSeen, matched, uprights, ys
@@ -18,12 +20,13 @@ _NARROWEST, _SLENDER = 1.0, 3.0  # mm; how often its width a tooth may be long: 
 
 
 def prove_comb(plan: Plan, stock: Stock, seen: Seen) -> Findings:
-    """A slot for every end, or for every second one where the teeth would else be too narrow."""
+    """A slot for every end or every second one, as the kit says; else every second where teeth would be too narrow."""
     wanted = wanted_of(plan)
     pitch = 1 / plan.warp.sett.per_mm
     low, high = wanted.limits
     count = int((high - low) / pitch)
-    step = 1 if pitch - slot_of(plan, stock) >= _NARROWEST else 2
+    told = {"every end": 1, "every second end": 2}
+    step = told.get(plan.kit.comb) or (1 if pitch - slot_of(plan, stock) >= _NARROWEST else 2)
     centres = [low + pitch / 2 + k * pitch for k in range(0, count, step)]
     return _comb(centres, step * pitch, wanted, "near", plan, CutSeen(seen, stock, "y"))
 
@@ -43,12 +46,17 @@ def wanted_of(plan: Plan) -> Expected:
 
 
 def slot_of(plan: Plan, stock: Stock) -> float:
-    """How wide a slot is wanted: the yarn as it was wrapped, or reckoned, or half the pitch, and the ease."""
-    warp = plan.kit.amounts.warp
+    """How wide a slot is wanted: the yarn as it was wrapped, or at most by its weight, or half the pitch, and the ease.
+
+    At most: the circle round two plies, each a circle round three threads, which hold six times the area of one.
+    """
+    warp, yarn = plan.kit.amounts.warp, plan.kit.amounts.warp.yarn()
     if warp.wrap:
         return float(warp.wrap.window.mm / warp.wrap.turns) + stock.ease
-    thread = warp.compressed
-    return (thread.mm if thread else float(1 / plan.warp.sett.per_mm) / 2) + stock.ease
+    if yarn and warp.fibre:
+        thread = math.sqrt(4 * float(yarn.tex) * specific_volume(warp.fibre).value / (6000 * math.pi))
+        return 2 * (thread + 2 / math.sqrt(3) * thread) + stock.ease
+    return float(1 / plan.warp.sett.per_mm) / 2 + stock.ease
 
 
 def _comb(

@@ -44,7 +44,13 @@ def found(name: str, stock: Stock, spoil: Callable[[Sheet], Sheet] | None = None
 )
 @pytest.mark.parametrize(
     "changes",
-    [CHANGES, NOTCHED | {"weaving.tie_off": "far end"}, PEGGED, {"weaving.start": "right", "sett.given": "7 epi"}],
+    [
+        CHANGES,
+        NOTCHED | {"weaving.tie_off": "far end"},
+        PEGGED,
+        {"weaving.start": "right", "sett.given": "7 epi", "cut": {"comb": "every second end"}},
+        {"sett.given": "3 ends/cm", "warp": {"count": 12, "system": "ne", "plies": 6, "fibre": "cotton"}},
+    ],
 )
 def test_what_was_not_spoilt_does_not_ring(name: str, stock: Stock, changes: dict[str, object]) -> None:
     """Every product on every grain passes, and nothing in it lies a micrometre off."""

@@ -23,6 +23,9 @@ from layout.drawing.pens import Pen
 from layout.drawing.shapes import Path
 from layout.drawing.sheet import Part
 from layout.errors import FieldError
+from layout.figure import How, measured
+from layout.yarns.diameter import Diameter, Kind
+from layout.yarns.loosest import CABLED, loosest
 
 WRAPPED: dict[str, object] = {"warp": {"wrap": {"turns": 20, "window": "30 mm"}}}
 
@@ -110,7 +113,8 @@ def test_narrow_teeth_are_told_with_what_would_be_stronger() -> None:
     (said,) = [note for note in comb(planned, stock_with(), font_metrics()).notes if note.startswith("Take care")]
     assert said == (
         "Take care: teeth 1.85 mm wide are narrower than the stock is thick (3 mm) and break easily; "
-        "stock of at most 1.8 mm or a comb for every second end (teeth of 5.8 mm) is stronger."
+        'stock of at most 1.8 mm or a comb for every second end (comb = "every second end" under [cut], teeth of '
+        "5.8 mm) is stronger."
     )
     thin = comb(planned, stock_with(thickness=1.8), font_metrics())
     assert not any(note.startswith("Take care") for note in thin.notes)
@@ -124,11 +128,58 @@ def test_a_pitch_too_fine_is_refused_with_what_works() -> None:
     with pytest.raises(FieldError) as caught:
         comb(plan_of(FINE), stock_with(), font_metrics())
     assert str(caught.value) == (
-        "cutting.too_fine: needs a pitch that leaves the teeth of a comb at least 1 mm, got teeth of 0.85 mm at a "
-        'pitch of 2.00 mm; for example too_fine = "every second end" (teeth of 2.9 mm), or the printed spacing guide'
+        "cut.comb: needs a pitch that leaves the teeth of a comb at least 1 mm, got teeth of 0.85 mm at a "
+        'pitch of 2.00 mm (2.9 mm for every second end); for example comb = "every second end"'
     )
     with pytest.raises(FieldError, match=r"for example the printed spacing guide$"):
         comb(plan_of({"sett.given": "20 ends/cm"}), stock_with(too_fine="every second end"), font_metrics())
+
+
+SECOND = {"cut": {"comb": "every second end"}}
+
+
+def test_what_a_warning_recommends_can_be_had() -> None:
+    """The kit's own key makes the comb for every second end that notes and refusals name, whatever the stock says."""
+    for changes in ({}, FINE):
+        for stock in (stock_with(grain="none"), stock_with(grain="none", too_fine="printed guide")):
+            planned = plan_of({**changes, **SECOND})
+            part = comb(planned, stock, font_metrics())
+            middles = [(left + right) / 2 for left, right in gaps_of(part, stock, 3.0)]
+            assert middles == pytest.approx([float(x) for x in planned.warp.end_positions][::2], abs=1e-3)
+            assert not any("every second end (" in note for note in part.notes)
+
+
+def test_the_kit_goes_before_the_stock() -> None:
+    """A kit that asks for every end gets no other comb; both ways that do not hold are refused with what works."""
+    stock = stock_with(too_fine="every second end")
+    with pytest.raises(FieldError, match=r'^cut\.comb: .* for example comb = "every second end"$'):
+        comb(plan_of({**FINE, "cut": {"comb": "every end"}}), stock, font_metrics())
+    with pytest.raises(FieldError, match=r"slots of .* at a pitch of 1\.00 mm; for example the printed spacing guide$"):
+        comb(plan_of({"sett.given": "20 ends/cm", **SECOND, **WRAPPED}), stock, font_metrics())
+
+
+CORD: dict[str, object] = {"warp": {"count": 12, "system": "ne", "plies": 6, "fibre": "cotton"}}
+
+
+def test_a_slot_holds_a_cord_that_was_only_weighed() -> None:
+    """12/6 Ne cotton (295 tex), 0.64 mm pressed solid, wraps at 1.02 mm (a weaver's cord; no published source)."""
+    stock = stock_with(grain="none", ease=0.15)
+    part = comb(plan_of(CORD), stock, font_metrics())
+    ((wide),) = {round(right - left, 3) for left, right in gaps_of(part, stock, 3.0)}
+    assert 1.02 + 0.15 < wide < 1.4
+    asks = [note for note in part.notes if note.startswith("Take care") and "Wrap it by hand" in note]
+    assert len(asks) == 1
+    wrapped = comb(plan_of({"warp": {**CORD["warp"], **WRAPPED["warp"]}}), stock, font_metrics())  # type: ignore[dict-item]
+    assert not any("Wrap it by hand" in note for note in wrapped.notes)
+
+
+@pytest.mark.parametrize(("plies", "circle"), [(1, 1), (2, 2), (3, 2.1547), (4, 2.4142), (5, 2.7013), (6, 3), (7, 3)])
+def test_no_plied_yarn_is_wider_than_the_loosest(plies: int, circle: float) -> None:
+    """The smallest circle round so many equal ones (Graham 1968, Pirl 1969), for one area of thread."""
+    assert circle / plies**0.5 < CABLED
+    thick = Diameter(measured(1.0, "known"), Kind.COMPRESSED)
+    assert loosest(thick).mm == pytest.approx(1.7593, abs=1e-4)
+    assert loosest(thick).figure.how is How.ASSUMED
 
 
 def test_every_second_end_is_chosen_where_the_stock_says_so() -> None:
