@@ -13,6 +13,12 @@ class Sheet(Role):
     NUMBER = "sheet.number"
     FOR_BOTTOM = "sheet.for_bottom"
     FOR_TOP = "sheet.for_top"
+    PIECE = "sheet.piece"
+    LOW_FORM = "sheet.low_form"
+    TOO_TALL = "sheet.too_tall"
+    IN_PIECES = "sheet.in_pieces"
+    PRINTING = "sheet.printing"
+    KNIFE = "sheet.knife"
 
 
 class Count(Role):
@@ -55,6 +61,8 @@ class Strip(Role):
     WAY_EVERY_SECOND = "strip.way.every_second_notch"
     WAY_EVERY = "strip.way.every_notch"
     WAY_TWO = "strip.way.two_to_a_notch"
+    TOO_THIN = "strip.too_thin"
+    CLOSES = "strip.closes_over_itself"
     GLUING_EDGE = "strip.gluing_edge"
     WRAP_BAR = "strip.use.wrap_bar"
     WRAP_EDGE = "strip.use.wrap_edge"

@@ -14,6 +14,8 @@ from layout.drawing.sheet import PT, Part, Piece
 from layout.errors import FieldError, LayoutError
 from layout.kit.inputs import PAPERS
 from layout.kit.kit import Paper
+from layout.messages.english import ENGLISH
+from layout.messages.roles import Sheet
 from layout.paper.area import Area, printable
 from layout.paper.joints import LEAST_PIECE, MOST_PIECES, Build, frame_of, joints_of, pieces, proof_distance
 from layout.paper.laying import diagonal, straight
@@ -77,9 +79,8 @@ def _why_low(build: Build) -> str:
     try:
         build(False, ())
     except LayoutError as thin:
-        return f"Low form: {thin}."
-    what = build(False, ()).title.partition(",")[0].lower()
-    return f"Low form: the full {what} is too tall to lie on this sheet in one piece."
+        return ENGLISH.say(Sheet.LOW_FORM, why=thin)
+    return ENGLISH.say(Sheet.TOO_TALL)
 
 
 def _tiles(build: Build, part: Part, way: _Way, furnish: Furnish, bare: Area, metrics: FontMetrics) -> Laying | None:
@@ -118,11 +119,7 @@ def _tiled(
 
 
 def _said(part: Part, count: int) -> Part:
-    distance = f"{proof_distance(part):.1f}"
-    note = (
-        f"In {count} pieces: against a window, lay each piece on the next so that the three large crosses meet, tape "
-        f"them, then cut it out. Joined, the small crosses at its two ends are {distance} mm apart."
-    )
+    note = ENGLISH.say(Sheet.IN_PIECES, count=count, distance=f"{proof_distance(part):.1f}")
     return replace(part, notes=(*part.notes, note))
 
 

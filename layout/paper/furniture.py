@@ -2,23 +2,18 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
 from layout.drawing.metrics import FontMetrics
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Placing, Point, Shape, Text, line
 from layout.drawing.typeset import LEAD, SMALL, TITLE, paragraph, paragraph_height, wrap
+from layout.messages.english import ENGLISH
+from layout.messages.roles import Sheet
 from layout.paper.area import Area, Box
 
 BARS = ((100.0, "100 mm"), (101.6, "4 in"))
 """Length in mm and label of each check bar."""
-
-PRINTING = (
-    "Print at 100 % (actual size), never fitted to the page; before you cut, lay a ruler along the bars: 100 mm and "
-    "4 in must be right, across the sheet and up it."
-)
-KNIFE = "Cut on a mat along a steel rule with a sharp blade, fingers clear; blades are not for children."
 
 _OVERHANG = 1.0  # some letters reach past where they begin or end: the head keeps so far inside the margins
 _HEAD_WIDTH, _BAR_GAP, _BAR_BAND, _TICK, _LABEL_UP, _SPACE = 140.0, 5.4, 12.0, 1.4, 1.0, 3.0
@@ -80,7 +75,8 @@ def _bars() -> list[Shape]:
 
 
 def _sentences(area: Area, metrics: FontMetrics) -> tuple[list[Text], Box]:
-    lines: Sequence[str] = [row for one in (PRINTING, KNIFE) for row in wrap(one, SMALL, _TEXT_WIDTH, metrics)]
+    said = map(ENGLISH.say, (Sheet.PRINTING, Sheet.KNIFE))
+    lines = [row for one in said for row in wrap(one, SMALL, _TEXT_WIDTH, metrics)]
     height = paragraph_height(len(lines), SMALL, metrics)
     right = area.right - _BAR_BAND - _SPACE
     corner = Point(right - _TEXT_WIDTH, area.bottom + _BAR_BAND + 1 + height)

@@ -12,6 +12,8 @@ from layout.drawing.pens import Pen
 from layout.drawing.shapes import Path, Point, Region, Shape, Text, cross
 from layout.drawing.sheet import Part
 from layout.drawing.typeset import SMALL
+from layout.messages.english import ENGLISH
+from layout.messages.roles import Sheet
 from layout.paper.clipping import clipped
 
 OVERLAP = 14.0
@@ -52,7 +54,8 @@ def pieces(part: Part, joints: Sequence[float], metrics: FontMetrics) -> list[Pa
         marks = [point for joint in (start, end) if joint in joints for point in _crosses(joint, low, high)]
         kept = [point for point in part.datum if begin <= point.x <= stop]
         hairs = [hair for point in marks for hair in cross(point, _ARM, Pen.REGISTER)]
-        label = Text(Point(start + _LABEL_AT, high + _OFF - 1), SMALL, f"piece {k + 1} of {len(edges) - 1}")
+        said = ENGLISH.say(Sheet.PIECE, number=k + 1, total=len(edges) - 1)
+        label = Text(Point(start + _LABEL_AT, high + _OFF - 1), SMALL, said)
         shapes = (*hairs, *_within(part.shapes, begin, stop, metrics), label)
         box = (begin, low - _OFF - _ARM, stop, high + _OFF + _ARM)
         found.append(replace(part, shapes=shapes, datum=(*marks, *kept), box=box))

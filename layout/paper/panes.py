@@ -15,6 +15,8 @@ from layout.drawing.shapes import Placing, Point
 from layout.drawing.sheet import Part, Piece
 from layout.errors import FieldError
 from layout.kit.kit import Paper
+from layout.messages.english import ENGLISH
+from layout.messages.roles import Sheet
 from layout.paper.area import printable
 from layout.paper.choice import Furnish, Laying
 from layout.paper.laying import straight
@@ -108,7 +110,9 @@ def _panes(paned: Paned, cuts: Cuts) -> Iterator[Pane]:
         (left, right), (low, high) = across[column], up[row]
         trimmed = tuple(name for name, cut in (("left", column), ("bottom", row)) if cut)
         crosses = dict.fromkeys(map(paned.snap, _crosses(cuts, column, row)))
-        yield Pane(left, low, right, high, trimmed, tuple(crosses), f"piece {number} of {total}")
+        yield Pane(
+            left, low, right, high, trimmed, tuple(crosses), ENGLISH.say(Sheet.PIECE, number=number, total=total)
+        )
 
 
 def _crosses(cuts: Cuts, column: int, row: int) -> Iterator[Point]:

@@ -29,6 +29,7 @@ from layout.plan import Plan
 from layout.warps.warp import End
 
 _WORDS_SPACE, _CORNER, _ARM, _TEN_MORE = 1.9, 0.8, 0.5, 0.6
+_FLUSH = 1e-6  # mm
 
 
 def strip(plan: Plan, end: End, metrics: FontMetrics, *, low: bool = False, joints: Sequence[float] = ()) -> Part:
@@ -40,13 +41,12 @@ def strip(plan: Plan, end: End, metrics: FontMetrics, *, low: bool = False, join
     ends, tall = plan.kit.frame.ends, is_tall(plan.kit.name)
     bands = low_bands(ends, tall=tall) if low else full_bands(ends, tall=tall)
     if bands is None:
-        raise LayoutError("this bar is too thin for a full strip; the low form shows the outermost line only")
+        raise LayoutError(ENGLISH.say(Strip.TOO_THIN))
     draft = _Draft(plan, end, metrics, bands, low, joints)
-    part = draft.part(notes_for(plan, end, low=low))
+    flush = abs(bands.back) < _FLUSH
+    part = draft.part(notes_for(plan, end, low=low, flush=flush))
     if not low and part.height > tallest(ends):
-        raise LayoutError(
-            "a full strip would close over itself on this bar; the low form shows the outermost line only"
-        )
+        raise LayoutError(ENGLISH.say(Strip.CLOSES))
     return part
 
 

@@ -82,11 +82,11 @@ def _sides(plan: Plan, end: End, *, forward: bool) -> list[Phrase]:
     ]
 
 
-def notes_for(plan: Plan, end: End, *, low: bool) -> tuple[str, ...]:
-    """How to use the strip, for the head of its sheet."""
+def notes_for(plan: Plan, end: End, *, low: bool, flush: bool) -> tuple[str, ...]:
+    """How to use the strip, for the head of its sheet; `flush` where its edge lies at the frame's outer edge."""
     ends = plan.kit.frame.ends
     if isinstance(ends, PeggedEnd):
-        use = _drilling(ends, low=low)
+        use = _drilling(ends, flush=flush)
     elif isinstance(ends, NotchedEnd):
         use = _notching(ends, low=low) if ends.density is None else _choosing(plan)
     else:
@@ -116,7 +116,7 @@ def _choosing(plan: Plan) -> list[str]:
     return [ENGLISH.say(role) for role in (_IN_NOTCHES[use][1], *empty, Strip.DRIFT)]
 
 
-def _drilling(ends: PeggedEnd, *, low: bool) -> list[str]:
-    lay = ENGLISH.say(Strip.FROM_EDGE, outer=say_length(ends.edge_distance)) if low else ENGLISH.say(Strip.FLUSH)
+def _drilling(ends: PeggedEnd, *, flush: bool) -> list[str]:
+    lay = ENGLISH.say(Strip.FLUSH) if flush else ENGLISH.say(Strip.FROM_EDGE, outer=say_length(ends.edge_distance))
     size = ENGLISH.say(Strip.PEG_SIZE, peg=say_length(ends.peg_diameter), apart=say_length(ends.row_distance))
     return [lay, size, ENGLISH.say(Strip.DRILL)]

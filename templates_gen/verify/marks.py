@@ -16,6 +16,9 @@ from templates_gen.verify.compare import Findings
 from templates_gen.verify.expected import Expected, expected
 from templates_gen.verify.holes import prove_openings
 from templates_gen.verify.seen import Seen
+from templates_gen.verify.strip_form import form_of, marks_cross
+from templates_gen.verify.strip_words import check_arrows, check_strip_words
+from templates_gen.verify.warp_words import said_of
 
 End = Literal["near", "far"]
 
@@ -51,7 +54,13 @@ def prove_strip(plan: Plan, pieces: Sequence[Seen], *, on_paper: bool) -> Findin
         lines, wrong = _lines_told(wanted.edges[end], [str(line) for _, line in wanted.lines[end]], marks.totals)
         told.update(lines)
         total += _named(wrong, seen.where)
-    return total + _untold(wanted, end, told) if on_paper else total
+    form, wrong = form_of(plan.kit, end, pieces)
+    total += wrong + marks_cross(plan.kit, end, wanted.near if end == "near" else wanted.far, pieces)
+    total += check_arrows(plan.kit, end, sett.per_mm, pieces)
+    if not on_paper or total.problems:
+        return total
+    warp = said_of(plan.kit, sett.per_mm, sett.unit)
+    return total + _untold(wanted, end, told) + check_strip_words(plan.kit, end, sett.per_mm, warp, form, pieces)
 
 
 def _uncovered(wanted: Expected, end: End, pieces: Sequence[Seen]) -> Findings:

@@ -12,6 +12,7 @@ from typing import NamedTuple
 
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Path, Point, Region
+from templates_gen.verify.arrows import Arrow, arrows_in
 from templates_gen.verify.seen import Seen
 
 _ON = 0.01  # an arrow belongs to a pass when its middle lies so near to it, in mm
@@ -82,14 +83,9 @@ def picture_of(seen: Seen, toward: int) -> Picture:
     """What one picture shows."""
     left, right, other = seen.part.datum
     shapes = list(seen.shapes())
-    arrows, knots = [], []
-    for region in shapes:
-        if isinstance(region, Region) and region.pen is Pen.SOLID:
-            contour = region.contours[0]
-            if len(contour.steps) == 2:
-                arrows.append(_arrow(contour))
-            else:
-                knots.append(_middle(contour))
+    arrows = list(arrows_in(shapes))
+    solid = [shape.contours[0] for shape in shapes if isinstance(shape, Region) and shape.pen is Pen.SOLID]
+    knots = [_middle(contour) for contour in solid if len(contour.steps) != 2]
     lines = [shape for shape in shapes if isinstance(shape, Path) and len(shape.steps) == 1]
     faces = [line for line in lines if line.pen in (Pen.THREAD, Pen.THREAD_BACK)]
     inside = [arrow for arrow in arrows if left.x < arrow[0].x < right.x]
@@ -110,9 +106,7 @@ def picture_of(seen: Seen, toward: int) -> Picture:
     )
 
 
-def _passes(
-    lines: Iterator[Path], near: float, far: float, arrows: list[tuple[Point, Point]], toward: int
-) -> Iterator[Drawn]:
+def _passes(lines: Iterator[Path], near: float, far: float, arrows: list[Arrow], toward: int) -> Iterator[Drawn]:
     """Lines that lead from one end to the other; what a frame end hides of one is gone on with."""
     for path in lines:
         one, other = sorted((path.start, path.steps[0].end), key=lambda at: abs(at.y - near))
@@ -125,13 +119,6 @@ def _passes(
         own = [ahead for at, ahead in arrows if abs(one.x + slope * (at.y - one.y) - at.x) < _ON]
         ups = [(ahead.y > 0) == (far > near) for ahead in own if abs(ahead.x - slope * ahead.y) < _ON]
         yield Drawn(toward * at_near, toward * at_far, face, ups)
-
-
-def _arrow(contour: Path) -> tuple[Point, Point]:
-    """The middle of an arrow head, halfway from its base to its tip, and the way it points."""
-    tip, *base = contour.points()
-    foot = Point((base[0].x + base[1].x) / 2, (base[0].y + base[1].y) / 2)
-    return Point((tip.x + foot.x) / 2, (tip.y + foot.y) / 2), Point(tip.x - foot.x, tip.y - foot.y)
 
 
 def _middle(contour: Path) -> Point:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping, Sequence
+from dataclasses import replace
 
 from layout.drawing.sheet import Piece, Sheet
 from layout.plan import Plan
@@ -14,6 +15,7 @@ from templates_gen.verify.gauge import prove_gauge
 from templates_gen.verify.grid import prove_grid
 from templates_gen.verify.guide import prove_guide
 from templates_gen.verify.marks import prove_strip
+from templates_gen.verify.said import head_of
 from templates_gen.verify.seen import Seen, seen_on
 from templates_gen.verify.winding import prove_winding
 
@@ -46,8 +48,9 @@ def prove(plan: Plan, sheets: Sequence[Sheet], laid: Sequence[Sequence[Piece]], 
         total += wrong
         if on_paper:
             total += _named(check_bars(sheet), f"sheet {number}")
+        head = head_of(sheet, found) if on_paper else ""
         for seen in found:
-            pieces.setdefault(seen.part.name, []).append(seen)
+            pieces.setdefault(seen.part.name, []).append(replace(seen, head=head, number=(number, len(sheets))))
     if total.problems:
         return total
     return sum((PROOFS[name](plan, own, on_paper=on_paper) for name, own in pieces.items()), total)

@@ -15,12 +15,17 @@ from templates_gen.verify.crosses import Lie, crosses_on, lie_of
 
 @dataclass(frozen=True, slots=True)
 class Seen:
-    """One piece of `part` on a sheet that was read; `where` says which, for sentences."""
+    """One piece of `part` on a sheet that was read; `where` says which, for sentences.
+
+    Of a sheet of paper, `head` is what its head says, without spaces, and `number` the sheet's and how many there are.
+    """
 
     part: Part
     sheet: Sheet
     lie: Lie
     where: str
+    head: str = ""
+    number: tuple[int, int] = (1, 1)
 
     def holds(self, point: Point) -> bool:
         """Whether a point in the part's coordinates lies in its box."""

@@ -13,6 +13,18 @@ MESSAGES: Mapping[Role, str | Plural] = {
     Sheet.NUMBER: "Sheet {number} of {total}",
     Sheet.FOR_BOTTOM: "For the bottom of the frame as it stands before you.",
     Sheet.FOR_TOP: "For the top of the frame as it stands before you.",
+    Sheet.PIECE: "piece {number} of {total}",
+    Sheet.LOW_FORM: "Low form: {why}.",
+    Sheet.TOO_TALL: "Low form: the full one is too tall to lie on this sheet in one piece.",
+    Sheet.IN_PIECES: (
+        "In {count} pieces: against a window, lay each piece on the next so that the three large crosses meet, tape "
+        "them, then cut it out. Joined, the small crosses at its two ends are {distance} mm apart."
+    ),
+    Sheet.PRINTING: (
+        "Print at 100 % (actual size), never fitted to the page; before you cut, lay a ruler along the bars: 100 mm "
+        "and 4 in must be right, across the sheet and up it."
+    ),
+    Sheet.KNIFE: "Cut on a mat along a steel rule with a sharp blade, fingers clear; blades are not for children.",
     Count.SETT_CM_WINDS: Plural(
         "count", "{sett} ends per cm, {count} wind to {unit}", "{sett} ends per cm, {count} winds to {unit}"
     ),

@@ -33,6 +33,8 @@ MESSAGES: Mapping[Role, str | Plural] = {
     Strip.WAY_EVERY_SECOND: "on the face, an end in every second notch; the ends go on this way",
     Strip.WAY_EVERY: "on the face, an end in every notch; the ends go on this way",
     Strip.WAY_TWO: "on the face, two ends to a notch; the ends go on this way",
+    Strip.TOO_THIN: "this bar is too thin for a full strip; the low form shows the outermost line only",
+    Strip.CLOSES: "a full strip would close over itself on this bar; the low form shows the outermost line only",
     Strip.GLUING_EDGE: "gluing edge",
     Strip.WRAP_BAR: (
         "Cut it out: its edge to the weaving lies at the face of the bar, the middle line along the outermost line of "

@@ -7,8 +7,10 @@ from kits import font_metrics
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Path, Shape, Text
 from layout.drawing.typeset import LEAD, SMALL, TITLE
+from layout.messages.english import ENGLISH
+from layout.messages.roles import Sheet as Said
 from layout.paper.area import Area
-from layout.paper.furniture import KNIFE, PRINTING, Head, furnish
+from layout.paper.furniture import Head, furnish
 
 AREA = Area(8, 13, 200, 265)
 HEAD = Head("Heron frame", ("Marking strip, near end", "Warp and weft", "Sheet 1 of 2"), ("Cut it out.", "Low form."))
@@ -48,9 +50,10 @@ def test_printing_and_knife_are_told() -> None:
     """Every sheet says how to print it and to mind the knife, in words that stand whole."""
     _, shapes = furnished()
     said = " ".join(shape.words for shape in shapes if isinstance(shape, Text))
-    assert PRINTING in said
-    assert KNIFE in said
-    assert "100 %" in PRINTING
+    printing = ENGLISH.say(Said.PRINTING)
+    assert printing in said
+    assert ENGLISH.say(Said.KNIFE) in said
+    assert "100 %" in printing
 
 
 def test_the_head_reads_downward() -> None:

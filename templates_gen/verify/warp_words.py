@@ -1,0 +1,47 @@
+"""The warp in few words, as every sheet must say it: counted from the kit's numbers alone."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from fractions import Fraction
+
+from layout.kit.kit import Kit
+from layout.messages.english import ENGLISH
+from layout.messages.roles import Count
+from layout.units import Length, say_length, say_number
+from templates_gen.verify.expected import ends_of
+
+
+def said_of(kit: Kit, sett: Fraction, unit: Length) -> Mapping[str, str]:
+    """Name, yarns, sett and counts of a kit in words, by what each is; `sett` in ends per mm is proven elsewhere."""
+    return {
+        "name": kit.name,
+        "warp": kit.warp,
+        "weft": kit.weft,
+        "sett": _sett(kit, sett, unit),
+        "counts": ENGLISH.listed([_counts(kit, sett), *doubled(kit)]),
+    }
+
+
+def _sett(kit: Kit, sett: Fraction, unit: Length) -> str:
+    wound = kit.frame.ends.kind == "wound"
+    if unit.imperial:
+        role, per = Count.SETT_INCH_WINDS if wound else Count.SETT_INCH_ENDS, Fraction(127, 5)
+    else:
+        role, per = Count.SETT_CM_WINDS if wound else Count.SETT_CM_ENDS, Fraction(10)
+    count = sett * unit.mm / (2 if wound else 1)
+    return ENGLISH.say(role, sett=say_number(sett * per), count=say_number(count), unit=say_length(unit))
+
+
+def _counts(kit: Kit, sett: Fraction) -> str:
+    ends = ends_of(kit, sett)
+    if kit.frame.ends.kind != "wound" or ends < 2:
+        return ENGLISH.say(Count.ENDS, ends=ends)
+    return ENGLISH.say(Count.WINDS_AND_A_PASS if ends % 2 else Count.WINDS, winds=ends // 2, ends=ends)
+
+
+def doubled(kit: Kit) -> list[str]:
+    """Which ends are of more than one thread."""
+    said = [ENGLISH.say(Count.DOUBLED)] if kit.weaving.doubled_warp else []
+    outer = kit.weaving.doubled_selvedges
+    return [*said, ENGLISH.say(Count.DOUBLED_OUTER, outer=outer)] if outer else said

@@ -1,0 +1,157 @@
+"""Wrong builders of strips and templates: how they are folded, what they say, where their arrows point."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping
+from dataclasses import replace
+from typing import Any
+
+from kits import FLAT, NOTCHED, PEGGED
+from wrong_builders import Wrong, returns, swap, value
+
+import layout.parts.bands as bands_module
+import layout.parts.strip as strip_module
+import layout.parts.wording as wording
+from layout.drawing.pens import Pen
+from layout.frames.frame import FlatEnd, RoundBar
+from layout.messages.catalogue import Role
+from layout.messages.english import ENGLISH
+from layout.messages.roles import Count, Sheet, Strip
+from layout.parts.phrases import Phrase
+from layout.plan import Plan
+
+ROUND: Mapping[str, object] = {"weaving.slant": "face straight"}
+NEAR = "strip-near.pdf"
+DOUBLED = {"weaving.doubled_selvedges": 2}
+HELD = NOTCHED | {"frame.notch_density": "5 per cm"}
+ROUNDED = FLAT | {"frame.edge_radius": "4 mm"}
+FROM_RIGHT = PEGGED | {"weaving.start": "right", "weaving.near_end": "top", "weaving.tie_off": "far end"}
+
+
+def turned(right: Any) -> property:
+    """The weaving on the other side."""
+    return property(lambda draft: -right.fget(draft))
+
+
+def crossed(phrases: list[Phrase]) -> list[Phrase]:
+    """Both sides with each other's words."""
+    left, right = phrases
+    return [left._replace(words=right.words), right._replace(words=left.words)]
+
+
+def moved(phrases: list[Phrase]) -> list[Phrase]:
+    """Each side's words and arrow at the other side."""
+    left, right = phrases
+    return [left._replace(stand="right"), right._replace(stand="left")]
+
+
+def pointed(old: Any, new: Any) -> Callable[[list[Phrase]], list[Phrase]]:
+    """The last phrase with an arrow of that way has another one."""
+
+    def change(phrases: list[Phrase]) -> list[Phrase]:
+        last = max((k for k, phrase in enumerate(phrases) if phrase.arrow == old), default=None)
+        return [phrase._replace(arrow=new) if k == last else phrase for k, phrase in enumerate(phrases)]
+
+    return change
+
+
+def arrow_moved(phrases: list[Phrase]) -> list[Phrase]:
+    """The arrow of the way stands at which end it is instead."""
+    begins = ("near end", "far end", "first pass")
+    seen, way = (k for k, phrase in enumerate(phrases) if phrase.words.startswith(begins))
+    arrow = phrases[way].arrow
+    own = {seen: arrow, way: ""}
+    return [phrase._replace(arrow=own.get(k, phrase.arrow)) for k, phrase in enumerate(phrases)]
+
+
+def says(old: Role, new: Role) -> Callable[[tuple[str, ...]], tuple[str, ...]]:
+    """One message in the place of another."""
+    return lambda notes: tuple(note.replace(ENGLISH.say(old), ENGLISH.say(new)) for note in notes)
+
+
+def worded(old: str, new: str) -> Callable[[list[str]], list[str]]:
+    """Other words in every sentence."""
+    return lambda sentences: [sentence.replace(old, new) for sentence in sentences]
+
+
+STRIPS: Mapping[str, Wrong] = {
+    "a strip upside down": Wrong(ROUND, "strip-near.svg", swap(strip_module._Draft, "up", turned)),
+    "marks behind the edge that they mark": Wrong(
+        ROUNDED, "strip-far.svg", returns(bands_module, "_over_edge", lambda b: replace(b, marks=(-9.0, -2.0)))
+    ),
+    # what a strip is folded and cut to
+    "half a turn of a thinner bar": Wrong(
+        ROUND,
+        "strip-near.svg",
+        swap(RoundBar, "half_turn_mm", lambda right: property(lambda bar: right.fget(bar) * 0.99)),
+    ),
+    "the rounding of an edge forgotten": Wrong(
+        ROUNDED, NEAR, value(FlatEnd, "half_turn_mm", property(lambda end: float(end.thickness.mm)))
+    ),
+    "a fold of a notch template inside the board": Wrong(
+        NOTCHED, "strip-near.svg", returns(bands_module, "_notched", lambda b: replace(b, lines=((0.5, Pen.FOLD),)))
+    ),
+    "a flap as if the board were thinner": Wrong(
+        NOTCHED, NEAR, returns(bands_module, "_notched", lambda b: replace(b, back=b.back + 2))
+    ),
+    "the line of a row of pegs aside": Wrong(
+        PEGGED, NEAR, returns(bands_module, "_pegged", lambda b: replace(b, lines=((21.0, Pen.REGISTER), b.lines[1])))
+    ),
+    # what a strip says
+    "left and right exchanged": Wrong(ROUND, NEAR, returns(wording, "_sides", crossed)),
+    "right named at the left": Wrong(NOTCHED, "strip-far.pdf", returns(wording, "_sides", moved)),
+    "the winding goes on the other way": Wrong(
+        ROUND, "strip-near.svg", returns(strip_module, "phrases_for", pointed("right", "left"))
+    ),
+    "the arrow to the weaving points away from it": Wrong(
+        FROM_RIGHT, NEAR, returns(strip_module, "phrases_for", pointed("down", "up"))
+    ),
+    "the arrow of another sentence": Wrong(ROUND, NEAR, returns(strip_module, "phrases_for", arrow_moved)),
+    "top and bottom exchanged": Wrong(
+        ROUND, NEAR, returns(strip_module, "notes_for", says(Sheet.FOR_BOTTOM, Sheet.FOR_TOP))
+    ),
+    "near and far exchanged in words": Wrong(
+        FROM_RIGHT, NEAR, value(wording, "_SEEN", {"near": Strip.FAR_FROM_FACE, "far": Strip.NEAR_FROM_FACE})
+    ),
+    "both ends named": Wrong(
+        ROUND,
+        NEAR,
+        returns(strip_module, "phrases_for", lambda all_: [*all_, Phrase(ENGLISH.say(Strip.FAR_FROM_FACE))]),
+    ),
+    "the first pass on the other layer": Wrong(
+        {"weaving.first_pass": "back"}, NEAR, returns(wording, "_way", lambda _: Strip.WAY_FACE_FIRST)
+    ),
+    "another way through notches": Wrong(HELD, NEAR, returns(wording, "_way", lambda _: Strip.WAY_EVERY)),
+    "doubled ends not said": Wrong(DOUBLED, NEAR, value(Plan, "doubled", property(lambda _: ()))),
+    "one doubled end too many": Wrong(
+        DOUBLED, NEAR, value(Plan, "doubled", property(lambda _: (ENGLISH.say(Count.DOUBLED_OUTER, outer=3),)))
+    ),
+    "the sett of winds said for ends": Wrong(
+        ROUND,
+        NEAR,
+        value(
+            Plan,
+            "sett_words",
+            property(lambda _: ENGLISH.say(Count.SETT_CM_WINDS, sett="1.25", count="5", unit="4 cm")),
+        ),
+    ),
+    "as many ends as winds": Wrong(
+        ROUND, NEAR, value(Plan, "counted", property(lambda _: ENGLISH.say(Count.WINDS, winds=25, ends=25)))
+    ),
+    "pegs of another size in words": Wrong(PEGGED, NEAR, returns(wording, "_drilling", worded("2.5 mm", "3 mm"))),
+    "rows of pegs another distance apart in words": Wrong(
+        PEGGED, NEAR, returns(wording, "_drilling", worded("12 mm", "10 mm"))
+    ),
+    "width and depth of a notch exchanged in words": Wrong(
+        NOTCHED, "strip-far.pdf", returns(wording, "_notching", worded("1.2 mm wide and 6 mm", "6 mm wide and 1.2 mm"))
+    ),
+    "the low form used as the full one": Wrong(
+        ROUND | {"frame.bar_diameter": "5 mm"},
+        NEAR,
+        value(wording, "_WRAPPING", dict.fromkeys(wording._WRAPPING, Strip.WRAP_BAR)),
+    ),
+    "the title of the other end": Wrong(
+        PEGGED, "strip-far.pdf", returns(strip_module, "title_of", lambda _: ENGLISH.say(Strip.DRILLING_NEAR))
+    ),
+}
+"""By a name that says what is wrong."""
