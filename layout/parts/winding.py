@@ -10,6 +10,8 @@ from layout.drawing.metrics import FontMetrics
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Point, Shape, cross
 from layout.drawing.sheet import Part
+from layout.messages.english import ENGLISH
+from layout.messages.roles import Winding
 from layout.parts.winding_face import Face
 from layout.parts.winding_scale import FULL, LOW
 from layout.parts.winding_side import side_view
@@ -17,11 +19,7 @@ from layout.parts.winding_words import legend, words
 from layout.plan import Plan
 
 _ARM, _OFF = 0.5, 1.5
-_NOTES = {
-    "wound": "Not to scale. Full lines run on the face of the frame, broken lines behind it.",
-    "notched": "Not to scale. All ends lie on the face; every turn goes round a tooth.",
-    "pegged": "Not to scale. All ends lie on the face; every peg turns two of them.",
-}
+_NOTES = {"wound": Winding.NOTE_WOUND, "notched": Winding.NOTE_NOTCHED, "pegged": Winding.NOTE_PEGGED}
 
 
 def winding(plan: Plan, metrics: FontMetrics, *, low: bool = False) -> Part:
@@ -35,4 +33,5 @@ def winding(plan: Plan, metrics: FontMetrics, *, low: bool = False) -> Part:
     x, near, far = face.scale.outer / 2 + _OFF, face.height("near"), face.height("far")
     datum = Point(-x, near), Point(x, near), Point(-x, far)
     shapes += [hair for point in datum for hair in cross(point, _ARM, Pen.REGISTER)]
-    return Part("winding", "How to wind", tuple(shapes), datum, face.scale.box, (_NOTES[plan.warp.kind],), whole=True)
+    title, note = ENGLISH.say(Winding.TITLE), ENGLISH.say(_NOTES[plan.warp.kind])
+    return Part("winding", title, tuple(shapes), datum, face.scale.box, (note,), whole=True)

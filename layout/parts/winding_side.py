@@ -10,6 +10,8 @@ from layout.drawing.metrics import FontMetrics
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Path, Point, Region, Shape, Step, arc, circle, line
 from layout.frames.frame import FlatEnd, RoundBar
+from layout.messages.english import ENGLISH
+from layout.messages.roles import Winding
 from layout.parts.winding_face import ENDS, Face
 
 _OFF = 0.6  # the middle of the thread lies so far off the wood
@@ -107,9 +109,10 @@ def _passes(face: Face, x: float, half: float, metrics: FontMetrics) -> list[Sha
 def _names(face: Face, x: float, metrics: FontMetrics) -> Sequence[Shape]:
     scale = face.scale
     up, down = scale.reach + scale.past + 0.5 * scale.row, -scale.past - 0.5 * scale.row
-    apart = metrics.width("behind", 1.0) * 1.5 + 1.0
+    face_name, behind, from_right = map(ENGLISH.say, (Winding.SIDE_FACE, Winding.SIDE_BEHIND, Winding.FROM_RIGHT))
+    apart = metrics.width(behind, 1.0) * 1.5 + 1.0
     return (
-        centred("face", Point(x - apart - 1.5, up), metrics),
-        centred("behind", Point(x + apart, up), metrics),
-        centred("from the right", Point(x, down), metrics),
+        centred(face_name, Point(x - apart - 1.5, up), metrics),
+        centred(behind, Point(x + apart, up), metrics),
+        centred(from_right, Point(x, down), metrics),
     )

@@ -2,18 +2,23 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from layout.drawing.figures import arrow_head, beside, centred, knot
 from layout.drawing.metrics import FontMetrics
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Point, Shape, Text, line
 from layout.drawing.typeset import LEAD, SMALL
 from layout.frames.frame import Kind
+from layout.messages.english import ENGLISH
+from layout.messages.roles import Winding
 from layout.parts.course import Leg
 from layout.parts.winding_face import ENDS, Face
 from layout.parts.winding_scale import Scale
 from layout.warps.warp import End
 
-_BEHIND = {"wound": "behind", "notched": "behind a tooth"}  # between pegs nothing runs behind
+_BEHIND = {"wound": Winding.BEHIND, "notched": Winding.BEHIND_TOOTH}  # between pegs nothing runs behind
+_NAMES = {"near": Winding.NEAR_END, "far": Winding.FAR_END}
 _INWARD, _CLEAR = 3.0, 0.5  # how far a knot's name reaches past it, and keeps from the other's
 _SAMPLE, _TO_WORDS, _BETWEEN = 7.0, 9.0, 7.0
 
@@ -24,7 +29,7 @@ def words(face: Face, metrics: FontMetrics) -> list[Shape]:
     toward = face.plan.warp.toward
     for end in ENDS:
         at = Point(-toward * face.scale.outer / 2, _row(face, end, 1))
-        shapes.append(beside(f"{end} end", at, metrics, toward))
+        shapes.append(beside(ENGLISH.say(_NAMES[end]), at, metrics, toward))
     return [*shapes, *_tied(face, metrics)]
 
 
@@ -33,8 +38,13 @@ def _tied(face: Face, metrics: FontMetrics) -> list[Text]:
     toward, ((on, _), (off, end)) = face.plan.warp.toward, face.knots()
     inward = min(_INWARD, toward * (off.x - on.x) / 2 - _CLEAR) if end == "near" else _INWARD
     return [
-        beside("tie on", Point(on.x + toward * inward, _row(face, "near", 0)), metrics, -toward),
-        beside("tie off", Point(off.x - toward * inward, _row(face, end, int(end == "far"))), metrics, toward),
+        beside(ENGLISH.say(Winding.TIE_ON), Point(on.x + toward * inward, _row(face, "near", 0)), metrics, -toward),
+        beside(
+            ENGLISH.say(Winding.TIE_OFF),
+            Point(off.x - toward * inward, _row(face, end, int(end == "far"))),
+            metrics,
+            toward,
+        ),
     ]
 
 
@@ -46,17 +56,18 @@ def _row(face: Face, end: End, row: int) -> float:
 def _counts(face: Face, metrics: FontMetrics) -> list[Shape]:
     scale, toward = face.scale, face.plan.warp.toward
     at = Point(-scale.outer / 2, scale.box[3] - LEAD * metrics.ascent)
-    said = _fitting(face.plan.count_words, scale.box[2] - at.x - 9, metrics)
+    said = _fitting([face.plan.counted, *face.plan.doubled], scale.box[2] - at.x - 9, metrics)
     middle = Point(at.x + metrics.width(said, LEAD) + 6, at.y + metrics.cap * LEAD / 2)
     shaft = line(Point(middle.x - toward * 3, middle.y), Point(middle.x + toward * 2, middle.y), Pen.HELP)
     return [Text(at, LEAD, said), shaft, arrow_head(Point(middle.x + toward * 2, middle.y), Point(toward, 0))]
 
 
-def _fitting(said: str, room: float, metrics: FontMetrics) -> str:
-    """As many of the clauses of `said`, from the first, as find room."""
-    while metrics.width(said, LEAD) > room:
-        said = said.rpartition(", ")[0]
-    return said
+def _fitting(messages: Sequence[str], room: float, metrics: FontMetrics) -> str:
+    """As many of `messages` in a row, from the first, as find room; the first in any case."""
+    count = len(messages)
+    while count > 1 and metrics.width(ENGLISH.listed(messages[:count]), LEAD) > room:
+        count -= 1
+    return ENGLISH.listed(messages[:count])
 
 
 def _numbers(face: Face, metrics: FontMetrics) -> list[Text]:
@@ -80,12 +91,12 @@ def _left_out(face: Face, metrics: FontMetrics) -> list[Text]:
     count = face.way.left_out
     if not count:
         return []
-    noun = "end"
     if face.plan.warp.kind == "wound":
-        count, noun = count // 2, "wind"
-    middle, row = sum(face.way.gap) / 2, face.scale.row
-    lines = (str(count), noun if count == 1 else f"{noun}s", "more")
-    return [centred(said, Point(middle, face.scale.reach / 2 + (1 - k) * row), metrics) for k, said in enumerate(lines)]
+        said = ENGLISH.say(Winding.MORE_WINDS, count=count // 2)
+    else:
+        said = ENGLISH.say(Winding.MORE_ENDS, count=count)
+    middle, row, lines = sum(face.way.gap) / 2, face.scale.row, said.split()
+    return [centred(word, Point(middle, face.scale.reach / 2 + (1 - k) * row), metrics) for k, word in enumerate(lines)]
 
 
 def legend(scale: Scale, kind: Kind, metrics: FontMetrics) -> list[Shape]:
@@ -94,13 +105,17 @@ def legend(scale: Scale, kind: Kind, metrics: FontMetrics) -> list[Shape]:
     x, y = left, scale.box[1] + scale.row * (scale.legend_rows - 0.5)
     shapes: list[Shape] = []
     behind = [("back", _BEHIND[kind])] if kind in _BEHIND else []
-    for sample, said in (("face", "on the face"), *behind, ("knot", "knot"), ("rows", "two heading rows")):
+    samples = (("face", Winding.ON_FACE), *behind, ("knot", Winding.KNOT), ("rows", Winding.ROWS))
+    for sample, role in samples:
+        said = ENGLISH.say(role)
         width = metrics.width(said, SMALL)
         if x + _TO_WORDS + width > right:
             x, y = left, y - scale.row
         shapes += [*_sample(sample, x, y), beside(said, Point(x + _TO_WORDS, y), metrics, 1)]
         x += _TO_WORDS + width + _BETWEEN
-    shapes.append(beside("not to scale", Point(right - 0.3, scale.box[1] + scale.row / 2), metrics, -1))
+    shapes.append(
+        beside(ENGLISH.say(Winding.NOT_TO_SCALE), Point(right - 0.3, scale.box[1] + scale.row / 2), metrics, -1)
+    )
     return shapes
 
 

@@ -12,6 +12,7 @@ from typing import NamedTuple
 
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Path, Point, Region
+from templates_gen.verify import LIMIT
 from templates_gen.verify.arrows import Arrow, arrows_in
 from templates_gen.verify.seen import Seen
 
@@ -39,7 +40,11 @@ class Drawn(NamedTuple):
 
 @dataclass(frozen=True, slots=True)
 class Picture:
-    """`passes` in the order of winding; x of all but knots and words is turned so that the winding goes on to +x."""
+    """`passes` in the order of winding; their x is turned so that the winding goes on to +x, all other x is as drawn.
+
+    `level` are the threads that lie level, `rows` those across the passes (y, from x, to x). `side_knots` are seen from
+    the right, `other_knots` belong to no view.
+    """
 
     toward: int
     near: float
@@ -49,6 +54,10 @@ class Picture:
     knots: list[Point]
     side_arrows: list[tuple[float, bool]]
     words: list[tuple[Point, str]]
+    level: list[Path]
+    rows: list[tuple[float, float, float]]
+    side_knots: list[Point]
+    other_knots: list[Point]
 
     @property
     def near_below(self) -> bool:
@@ -65,18 +74,27 @@ class Picture:
         return abs(at.y - self.far) < abs(at.y - self.near)
 
     @property
-    def left_out(self) -> list[str]:
-        """The figures that stand between both frame ends, before the side view."""
-        low, high = sorted((self.near, self.far))
-        edge = max(abs(x) for one in self.passes for x in (one.near, one.far)) + 1
-        return [words for at, words in self.words if words.isdigit() and low < at.y < high and abs(at.x) < edge]
-
-    @property
-    def numbers(self) -> list[str]:
-        """The figures beyond the far end, in the order of winding."""
+    def beyond(self) -> list[tuple[float, str]]:
+        """The figures beyond the far end, in the order of winding, and where each begins."""
         out = 1 if self.near_below else -1
-        beyond = [(at.x * self.toward, words) for at, words in self.words if out * (at.y - self.far) > 0]
-        return [words for _, words in sorted(beyond) if words.isdigit()]
+        beyond = [(at.x, words) for at, words in self.words if words.isdigit() and out * (at.y - self.far) > 0]
+        return sorted(beyond, key=lambda each: self.toward * each[0])
+
+    def sample(self, at: Point) -> str:
+        """What stands before words that begin at `at`, as a legend shows it."""
+        foot, head = at.y - _ROUND, at.y + _ROUND + _ROUND
+
+        def before(x: float, y: float) -> bool:
+            return at.x - _SAMPLE < x < at.x and foot < y < head
+
+        pens = [line.pen for line in self.level if before(line.steps[0].end.x, line.start.y)]
+        knots = sum(1 for knot in self.other_knots if before(knot.x, knot.y))
+        found = (pens.count(Pen.THREAD), pens.count(Pen.THREAD_BACK), knots)
+        return _SHOWN.get(found, "something else")
+
+
+_ROUND, _SAMPLE = 1.2, 7.0
+_SHOWN = {(1, 0, 0): "one full line", (0, 1, 0): "one broken line", (0, 0, 1): "a knot", (2, 0, 0): "two full lines"}
 
 
 def picture_of(seen: Seen, toward: int) -> Picture:
@@ -88,6 +106,7 @@ def picture_of(seen: Seen, toward: int) -> Picture:
     knots = [_middle(contour) for contour in solid if len(contour.steps) != 2]
     lines = [shape for shape in shapes if isinstance(shape, Path) and len(shape.steps) == 1]
     faces = [line for line in lines if line.pen in (Pen.THREAD, Pen.THREAD_BACK)]
+    level = [line for line in faces if abs(line.start.y - line.steps[0].end.y) <= LIMIT]
     inside = [arrow for arrow in arrows if left.x < arrow[0].x < right.x]
     low, high = sorted((left.y, other.y))
     passes = sorted(
@@ -103,7 +122,18 @@ def picture_of(seen: Seen, toward: int) -> Picture:
         [at for at in knots if left.x < at.x < right.x and low < at.y < high],
         [(at.x, (ahead.y > 0) == (other.y > left.y)) for at, ahead in arrows if at.x > right.x and at.y <= high],
         list(seen.words()),
+        level,
+        list(_rows(level, right.x, (low, high))),
+        [at for at in knots if at.x > right.x and low <= at.y <= high],
+        [at for at in knots if not low <= at.y <= high],
     )
+
+
+def _rows(level: list[Path], right: float, span: tuple[float, float]) -> Iterator[tuple[float, float, float]]:
+    """Threads that are seen as they lie across the passes."""
+    for (x, y), ((to, _),), pen, _ in level:
+        if pen is Pen.THREAD and x < right and span[0] < y < span[1]:
+            yield round(y, 3), min(x, to.x), max(x, to.x)
 
 
 def _passes(lines: Iterator[Path], near: float, far: float, arrows: list[Arrow], toward: int) -> Iterator[Drawn]:

@@ -35,7 +35,7 @@ def words_on(pieces: Sequence[Seen]) -> list[Word]:
 class Told:
     """Where each message begins that was found, and what is wrong."""
 
-    places: dict[str, Point] = field(default_factory=dict)
+    places: dict[str, list[Point]] = field(default_factory=dict)
     wrong: list[str] = field(default_factory=list)
 
 
@@ -49,12 +49,12 @@ def account(found: Sequence[Word], wanted: Iterable[str], allowed: Iterable[str]
         whole = next((word for word in rest if word[1] == message), None)
         if whole:
             rest.remove(whole)
-            told.places[message] = whole[0]
+            told.places.setdefault(message, []).append(whole[0])
         else:
             broken.append(message)
     for message in broken:
         if lines := _lines(message, rest):
-            told.places[message] = lines[0][0]
+            told.places.setdefault(message, []).append(lines[0][0])
             rest = [word for word in rest if word not in lines]
         elif message in must:
             told.wrong.append(f"nowhere says {message!r}")
@@ -64,16 +64,19 @@ def account(found: Sequence[Word], wanted: Iterable[str], allowed: Iterable[str]
 
 def _lines(message: str, found: Sequence[Word]) -> list[Word]:
     """The lines that make up `message`, from top to bottom, or none; figures between them may belong elsewhere."""
-    lines: list[Word] = []
-    left = squeezed(message)
-    for word in found:
-        line = squeezed(word[1])
-        if left and line and left.startswith(line):
-            lines.append(word)
-            left = left[len(line) :]
-        elif lines and not word[1].isdigit():
-            lines, left = [], squeezed(message)
-    return [] if left else lines
+    for first in range(len(found)):
+        lines: list[Word] = []
+        left = squeezed(message)
+        for word in found[first:]:
+            line = squeezed(word[1])
+            if line and left.startswith(line):
+                lines.append(word)
+                left = left[len(line) :]
+            elif not lines or not word[1].isdigit():
+                break
+        if lines and not left:
+            return lines
+    return []
 
 
 def squeezed(words: str) -> str:

@@ -87,7 +87,7 @@ def check_strip_words(
     wanted += pieces_named(pieces)
     told = account(words_on(pieces), wanted if low else [*wanted, *spare], [*spare, *glued] if low else glued)
     named = {role: ENGLISH.say(role) for role in (*said, Strip.GLUING_EDGE)}
-    places = {role: told.places[words] for role, words in named.items() if words in told.places}
+    places = {role: told.places[words][0] for role, words in named.items() if words in told.places}
     wrong = [*told.wrong, *_misplaced(kit, end, every, places)]
     if not told.wrong:
         wrong += _astray(pointing(kit, end, sett), places, arrows_on(pieces), [at for at, _ in words_on(pieces)])

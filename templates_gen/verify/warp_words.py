@@ -19,7 +19,7 @@ def said_of(kit: Kit, sett: Fraction, unit: Length) -> Mapping[str, str]:
         "warp": kit.warp,
         "weft": kit.weft,
         "sett": _sett(kit, sett, unit),
-        "counts": ENGLISH.listed([_counts(kit, sett), *doubled(kit)]),
+        "counts": ENGLISH.listed(clauses(kit, ends_of(kit, sett))),
     }
 
 
@@ -33,8 +33,12 @@ def _sett(kit: Kit, sett: Fraction, unit: Length) -> str:
     return ENGLISH.say(role, sett=say_number(sett * per), count=say_number(count), unit=say_length(unit))
 
 
-def _counts(kit: Kit, sett: Fraction) -> str:
-    ends = ends_of(kit, sett)
+def clauses(kit: Kit, ends: int) -> list[str]:
+    """How many winds and ends there are, and what is doubled, message by message."""
+    return [_counts(kit, ends), *doubled(kit)]
+
+
+def _counts(kit: Kit, ends: int) -> str:
     if kit.frame.ends.kind != "wound" or ends < 2:
         return ENGLISH.say(Count.ENDS, ends=ends)
     return ENGLISH.say(Count.WINDS_AND_A_PASS if ends % 2 else Count.WINDS, winds=ends // 2, ends=ends)

@@ -2,16 +2,18 @@
 
 from __future__ import annotations
 
-import re
 from collections.abc import Iterator, Sequence
 from itertools import pairwise
 
 from layout.plan import Plan
 from templates_gen.verify import LIMIT
 from templates_gen.verify.compare import Findings
+from templates_gen.verify.heading_rows import wrong_knots, wrong_rows
 from templates_gen.verify.picture import Drawn, Picture, picture_of
 from templates_gen.verify.seen import Seen
+from templates_gen.verify.warp_words import said_of
 from templates_gen.verify.ways import Way, ways
+from templates_gen.verify.winding_words import check_winding_words
 
 
 def prove_winding(plan: Plan, pieces: Sequence[Seen], *, on_paper: bool) -> Findings:
@@ -31,9 +33,12 @@ def prove_winding(plan: Plan, pieces: Sequence[Seen], *, on_paper: bool) -> Find
             continue
         off = max(off, _off(picture.passes, shown, float(1 / sett.per_mm)))
         problems += _wrong_passes(picture, shown)
-        problems += _wrong_knots(picture, wanted[-1].up)
+        problems += wrong_knots(picture, wanted[-1].up)
+        problems += wrong_rows(picture, wound=kit.frame.ends.kind == "wound")
         problems += _wrong_side(picture, wanted)
-        problems += _wrong_words(picture, wanted, kit.frame.ends.kind == "wound") if on_paper else []
+        if on_paper:
+            warp = said_of(kit, sett.per_mm, sett.unit)
+            problems += check_winding_words(kit, warp, wanted, shown, picture, seen).problems
     if off > LIMIT:
         problems.append(f"a pass is {off * 1000:.1f} micrometres from where the kit's warp leads it")
     return Findings(off, tuple(f"winding: {problem}" for problem in problems))
@@ -73,17 +78,6 @@ def _wrong_passes(picture: Picture, shown: Sequence[Way]) -> Iterator[str]:
         yield "the winding goes on the other way"
 
 
-def _wrong_knots(picture: Picture, ends_far: bool) -> Iterator[str]:
-    """One knot where the first pass begins, one where the last leads to."""
-    first, last = picture.passes[0], picture.passes[-1]
-    places = [(first.near, False), (last.far if ends_far else last.near, ends_far)]
-    found = sorted((picture.toward * at.x, picture.is_far(at)) for at in picture.knots)
-    wanted = sorted((x, far) for x, far in places)
-    apart = [abs(one[0] - other[0]) > LIMIT or one[1] != other[1] for one, other in zip(found, wanted, strict=False)]
-    if len(found) != len(wanted) or any(apart):
-        yield "the knots do not stand where the warp begins and ends"
-
-
 def _wrong_side(picture: Picture, wanted: Sequence[Way]) -> Iterator[str]:
     """The first two passes as they are seen from the right, where the face lies to the left."""
     arrows = sorted(picture.side_arrows)
@@ -95,23 +89,3 @@ def _wrong_side(picture: Picture, wanted: Sequence[Way]) -> Iterator[str]:
             yield "from the right one pass must lead up and one back on the face"
     elif [up for _, up in arrows] != ([first.up, second.up] if first.face else [second.up, first.up]):
         yield "from the right the passes run the wrong way"
-
-
-def _wrong_words(picture: Picture, wanted: Sequence[Way], wound: bool) -> Iterator[str]:
-    """The counts, what is said to be left out, the numbers of the winds or ends, and which knot is which."""
-    said = [words for _, words in picture.words]
-    counts = {"wind": len(wanted) // 2, "end": len(wanted)}
-    for noun, count in counts.items() if wound else [("end", len(wanted))]:
-        told = [found[1] for words in said if (found := re.search(rf"(\d+) {noun}s?\b", words))]
-        if told != [str(count)]:
-            yield f"does not say that there are {count} {noun}s"
-    missing = (len(wanted) - len(picture.passes)) // (2 if wound else 1)
-    if picture.left_out != ([str(missing)] if missing else []):
-        yield f"says that {' and '.join(picture.left_out) or 'none'} are left out where it is {missing}"
-    last = len(wanted) // 2 if wound else len(wanted)
-    if picture.numbers[:1] + picture.numbers[-1:] != ["1", str(last)] and len(picture.numbers) > 1:
-        yield f"the numbers do not run from 1 to {last}"
-    knots = [(picture.toward * at.x, words) for at, words in picture.words if words.startswith("tie o")]
-    tied = [words for _, words in sorted(knots)]
-    if tied != ["tie on", "tie off"]:
-        yield "tie-on and tie-off do not stand in the order of winding"

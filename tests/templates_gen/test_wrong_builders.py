@@ -12,14 +12,15 @@ import pytest
 from alarms import alarm_of
 from kits import font_metrics, kit_of
 from wrong_builders import Patch, Wrong
+from wrong_pictures import PICTURES
 from wrong_printed import PRINTED
 
 from layout.drawing.sheet import Sheet
 from layout.plan import plan
 from templates_gen.outputs import Outputs
 
-EVERY: dict[str, Wrong] = {**PRINTED}
-LEAST = 6
+EVERY: dict[str, Wrong] = {**PRINTED, **PICTURES}
+LEAST = 50
 
 
 def drawn(kit: dict[str, Any], file: str) -> tuple[Sheet, ...]:

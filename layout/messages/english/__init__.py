@@ -1,9 +1,9 @@
 """The messages in English."""
 
-from layout.messages.catalogue import Between, Catalogue
-from layout.messages.english import sheet, strip
+from layout.messages.catalogue import Between, Catalogue, Plural, Role
+from layout.messages.english import sheet, strip, winding
 
-ENGLISH = Catalogue(
-    {Between.LIST: "{before}, {after}", Between.SENTENCES: "{before} {after}", **sheet.MESSAGES, **strip.MESSAGES}
-)
+_BETWEEN: dict[Role, str | Plural] = {Between.LIST: "{before}, {after}", Between.SENTENCES: "{before} {after}"}
+
+ENGLISH = Catalogue(_BETWEEN | sheet.MESSAGES | strip.MESSAGES | winding.MESSAGES)
 """The one catalogue that there is so far."""

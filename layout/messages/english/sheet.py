@@ -2,12 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
-
 from layout.messages.catalogue import Plural, Role
 from layout.messages.roles import Count, Sheet
 
-MESSAGES: Mapping[Role, str | Plural] = {
+MESSAGES: dict[Role, str | Plural] = {
     Sheet.PART: "{part}: {sett}",
     Sheet.YARNS: "Warp {warp}, weft {weft}; {counts}",
     Sheet.NUMBER: "Sheet {number} of {total}",

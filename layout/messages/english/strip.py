@@ -2,14 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
-
 from layout.messages.catalogue import Plural, Role
 from layout.messages.roles import Strip
 
 _HELD = "Cut it out and tape it to the bar with the long line along the ground of the notches, every mark at a notch: "
 
-MESSAGES: Mapping[Role, str | Plural] = {
+MESSAGES: dict[Role, str | Plural] = {
     Strip.MARKING_NEAR: "Marking strip, near end",
     Strip.MARKING_FAR: "Marking strip, far end",
     Strip.NOTCHING_NEAR: "Notch template, near end",

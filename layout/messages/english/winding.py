@@ -1,0 +1,28 @@
+"""What the winding picture says."""
+
+from __future__ import annotations
+
+from layout.messages.catalogue import Plural, Role
+from layout.messages.roles import Winding
+
+MESSAGES: dict[Role, str | Plural] = {
+    Winding.TITLE: "How to wind",
+    Winding.NOTE_WOUND: "Not to scale. Full lines run on the face of the frame, broken lines behind it.",
+    Winding.NOTE_NOTCHED: "Not to scale. All ends lie on the face; every turn goes round a tooth.",
+    Winding.NOTE_PEGGED: "Not to scale. All ends lie on the face; every peg turns two of them.",
+    Winding.NEAR_END: "near end",
+    Winding.FAR_END: "far end",
+    Winding.TIE_ON: "tie on",
+    Winding.TIE_OFF: "tie off",
+    Winding.MORE_WINDS: Plural("count", "{count} wind more", "{count} winds more"),
+    Winding.MORE_ENDS: Plural("count", "{count} end more", "{count} ends more"),
+    Winding.ON_FACE: "on the face",
+    Winding.BEHIND: "behind",
+    Winding.BEHIND_TOOTH: "behind a tooth",
+    Winding.KNOT: "knot",
+    Winding.ROWS: "two heading rows",
+    Winding.NOT_TO_SCALE: "not to scale",
+    Winding.SIDE_FACE: "face",
+    Winding.SIDE_BEHIND: "behind",
+    Winding.FROM_RIGHT: "from the right",
+}
