@@ -8,7 +8,7 @@ from functools import cached_property
 
 from layout.cutting.boards import Boards, boards_of
 from layout.cutting.job import Job, time_words
-from layout.cutting.products import turns
+from layout.cutting.products import CUT_PRODUCTS, turns
 from layout.cutting.stock import Stock
 from layout.cutting.work import seconds, work_of
 from layout.drawing.metrics import FontMetrics
@@ -29,7 +29,7 @@ _OFF_BOARD = ("trial-cut",)  # it is cut before anything else
 
 
 class BoardOutputs:
-    """The files of all parts that were `built`, by product; nothing where there are none.
+    """The files of all parts that were `built`, by product, with all their copies; nothing where there are none.
 
     `refused` says what the stock cannot give, for the job sheet.
     """
@@ -43,7 +43,13 @@ class BoardOutputs:
         refused: Sequence[str],
     ) -> None:
         self.plan, self.stock, self.metrics, self.refused = plan, stock, metrics, tuple(refused)
-        self.parts = [part for name, parts in built.items() if name not in _OFF_BOARD for part in parts]
+        self.parts = [
+            part
+            for name, parts in built.items()
+            if name not in _OFF_BOARD
+            for part in parts
+            for _ in range(CUT_PRODUCTS[name].copies(plan, stock))
+        ]
 
     @cached_property
     def boards(self) -> Boards:

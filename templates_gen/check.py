@@ -102,7 +102,7 @@ def _lacking(
         without = Outputs(plan(kit), metrics, stock=stock).without
     except LayoutError:
         return ()  # it is told of the files themselves
-    return lacking(kit, made, without, cuts=cut is not None)
+    return lacking(kit, made, without, stock)
 
 
 def _first(folder: Path, names: Iterable[str], metrics: FontMetrics) -> Carried | None:

@@ -105,7 +105,7 @@ def _proven(plan: Plan, output: Output, data: bytes) -> Made:
 def _check_whole(wanted: Outputs, made: Iterable[Made]) -> None:
     """ProofError where the kit would lack a file or a part that it must have."""
     files = {each.file: each.parts for each in made}
-    if problems := lacking(wanted.plan.kit, files, wanted.without, cuts=wanted.cut is not None):
+    if problems := lacking(wanted.plan.kit, files, wanted.without, wanted.cut.stock if wanted.cut else None):
         raise ProofError(f"nothing was kept, since the kit would not be whole: {'; '.join(problems)}")
 
 

@@ -6,6 +6,7 @@ half round: what lies to the left on the frame lies to the right on the drawing.
 
 from __future__ import annotations
 
+from fractions import Fraction
 from math import ceil
 
 from layout.cutting.blank import SMALL_PART, Blank, cut_part
@@ -28,6 +29,7 @@ from layout.warps.warp import End
 BODY = 30.0
 """How wide a bar is below the ground of its notches, in mm."""
 
+_MOST = 60  # layers: more are not glued by hand
 _HOLE, _CORNER, _CROSS, _WORDS, _SIDE = 2.0, 5.0, 4.0, 16.0, 8.0
 
 
@@ -55,6 +57,16 @@ def end_bar(plan: Plan, end: End, stock: Stock, metrics: FontMetrics) -> Part:
         grain="y",
     )
     return cut_part(blank, stock)
+
+
+def layers(plan: Plan, stock: Stock) -> int:
+    """How many bars of the stock, glued, are at least as thick as a frame end of the kit. FieldError beyond sixty."""
+    thick = _notched(plan).thickness.mm
+    count = ceil(thick / Fraction(stock.thickness).limit_denominator(10**9))
+    if count > _MOST:
+        needed = f"a sheet of which at most {_MOST} layers make a bar of {float(thick):g} mm"
+        raise FieldError("thickness", needed, f"{stock.thickness:g} mm", f'thickness = "{ceil(thick / _MOST)} mm"')
+    return count
 
 
 def way_up(plan: Plan, end: End) -> int:
@@ -96,9 +108,10 @@ def _screw_holes(plan: Plan, stock: Stock) -> tuple[Path, ...]:
 
 def _use(plan: Plan, end: End, stock: Stock) -> str:
     thick = float(_notched(plan).thickness.mm)
-    layers = ceil(thick / stock.thickness - 1e-9)
-    glued = f"they make {layers * stock.thickness:g} mm where the kit has {thick:g} mm"
-    many = f"Drawn once: cut {layers} and glue them, notches in line; {glued}. " if layers > 1 else ""
+    count = layers(plan, stock)
+    glued = f"they make {count * stock.thickness:g} mm where the kit has {thick:g} mm"
+    many = f"Cut {count} and glue them, notches in line; {glued}; drawn once, on the boards {count} times. "
+    many = many if count > 1 else ""
     where = "bottom" if way_up(plan, end) < 0 else "top"
     return f"{many}It goes to the {where} of the frame, notches outward, words to the face; ease every edge by sanding."
 

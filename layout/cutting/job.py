@@ -5,6 +5,7 @@ Its parts are cards for paper. Money stands on none of them: a file says nothing
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Sequence
 from dataclasses import dataclass
 from fractions import Fraction
@@ -57,15 +58,11 @@ def facts(job: Job, width: float, metrics: FontMetrics) -> Part:
     """The card with the numbers of the job, `width` mm wide."""
     stock, boards = job.boards.stock, job.boards
     waste = say_number(Fraction(boards.waste) * 100, 1)
-    parts = sum(len(pieces) - 1 for pieces in boards.sheets)
     rows = [
         ("Material", f"{stock.material} ({stock.name})"),
         ("Thickness", f"{stock.thickness:g} mm"),
         ("Sheets", f"{len(boards.sheets)} of {stock.width:g} x {stock.height:g} mm; by area at least {boards.least}"),
-        (
-            "Parts",
-            f"{parts}, each once: its drawing says if you need more; {waste} % of the sheets is waste, gaps included",
-        ),
+        ("Parts", f"{_quantities(boards)}; {waste} % of the sheets is waste, gaps included"),
         ("Kerf", kerf_words(stock)),
         ("Grain", f"runs along {stock.grain}; no part is turned across it" if stock.grain != "none" else "none"),
         ("Order", "one after the other, each in its colour; inner cuts before outlines"),
@@ -75,6 +72,14 @@ def facts(job: Job, width: float, metrics: FontMetrics) -> Part:
         *(("Not here", sentence) for sentence in job.left_out),
     ]
     return _card("job-facts", "Cutting job", "What is cut, and how", rows, width, metrics)
+
+
+def _quantities(boards: Boards) -> str:
+    """How many parts there are, and how many of those that come more than once."""
+    titles = Counter(piece.part.title for pieces in boards.sheets for piece in pieces[:-1])
+    many = [f"{count} x {title}" for title, count in titles.items() if count > 1]
+    others = ["all others once" if many else "each once"] if len(many) < len(titles) else []
+    return f"{titles.total()}: {'; '.join([*many, *others])}"
 
 
 def safety(width: float, metrics: FontMetrics) -> Part:

@@ -6,7 +6,7 @@ from collections.abc import Callable, Mapping
 from typing import NamedTuple
 
 from layout.cutting.comb import comb
-from layout.cutting.end_bars import end_bar
+from layout.cutting.end_bars import end_bar, layers
 from layout.cutting.gauge_board import gauge_board
 from layout.cutting.guide_bar import guide_bar
 from layout.cutting.peg_jig import peg_jig
@@ -29,12 +29,20 @@ def _always(_: Plan) -> bool:
     return True
 
 
+def _once(_: Plan, __: Stock) -> int:
+    return 1
+
+
 class CutProduct(NamedTuple):
-    """One thing to cut, of one part or several. `suits` tells whether a plan asks for it."""
+    """One thing to cut, of one part or several. `suits` tells whether a plan asks for it.
+
+    `copies` is how often each part is needed; the boards hold them all.
+    """
 
     builds: Builds
     suits: Callable[[Plan], bool] = _always
     forms: tuple[str, ...] = ("svg", "dxf", "pdf")
+    copies: Callable[[Plan, Stock], int] = _once
 
     def alone(self, plan: Plan, stock: Stock, metrics: FontMetrics) -> tuple[Part, ...]:
         """The parts as a file of their own holds them: with the reference square."""
@@ -66,7 +74,7 @@ CUT_PRODUCTS: Mapping[str, CutProduct] = {
     "wrap-gauge-cut": CutProduct(_one(gauge_board)),
     "spacing-guide-cut": CutProduct(_one(guide_bar)),
     "shed-stick": CutProduct(_one(shed_stick)),
-    "end-bars": CutProduct(_both(end_bar), _to_be_notched),
+    "end-bars": CutProduct(_both(end_bar), _to_be_notched, copies=layers),
     "peg-jig": CutProduct(_both(peg_jig), lambda plan: plan.warp.kind == "pegged"),
     "trial-cut": CutProduct(_one(trial_cut)),
 }

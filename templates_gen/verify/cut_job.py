@@ -7,6 +7,7 @@ from __future__ import annotations
 
 import math
 import re
+from collections import Counter
 from collections.abc import Iterator, Mapping
 from itertools import pairwise
 
@@ -21,10 +22,13 @@ from templates_gen.fonts import metrics
 from templates_gen.outlines import outline
 from templates_gen.verify.compare import Findings
 from templates_gen.verify.seen import Seen
+from templates_gen.verify.whole_boards import copies
 
 _OPERATIONS = ("engrave", "score", "cut", "reference")
 _SCAN = 0.1  # mm between the lines that engrave an area, said once more on purpose
 _NUMBER = re.compile(r"\d+(?:\.\d+)?")
+_QUANTITIES = re.compile(r"(\d+): (.*); ([\d.]+) % of the sheets is waste, gaps included")
+_COPIES = re.compile(r"(\d+) x ([^;]+)")
 _DANGERS = (
     "own rules", "trained", "never left alone", "extinguisher", "Extraction", "interlocks", "eyes", "PVC or vinyl",
     "hydrogen chloride", "no plastic", "children",
@@ -60,12 +64,15 @@ def _rows(seen: Seen) -> Mapping[str, str]:
 
 
 def _parts(plan: Plan, stock: Stock) -> list[Part]:
+    """Every part on the boards, with all copies of it."""
+    needed = copies(plan.kit, stock)
     found: list[Part] = []
     for name in cut_suiting(plan):
         try:
-            found += CUT_PRODUCTS[name].builds(plan, stock, metrics()) if name != "trial-cut" else ()
+            built = CUT_PRODUCTS[name].builds(plan, stock, metrics()) if name != "trial-cut" else ()
         except FieldError:  # the stock cannot give it: it is on no board
             continue
+        found += [part for part in built for _ in range(needed.get(part.name, 1))]
     return found
 
 
@@ -122,8 +129,8 @@ def _plain(said: Mapping[str, str], stock: Stock) -> Iterator[str]:
 
 def _sheets(said: Mapping[str, str], stock: Stock, parts: list[Part]) -> Iterator[str]:
     numbers = [float(number) for number in _NUMBER.findall(said.get("Sheets", ""))]
-    told = [float(number) for number in _NUMBER.findall(said.get("Parts", ""))]
-    if len(numbers) != 4 or len(told) != 2:
+    told = _QUANTITIES.fullmatch(said.get("Parts", ""))
+    if len(numbers) != 4 or told is None:
         yield "no sheets or parts"
         return
     count, width, height, least = numbers
@@ -132,8 +139,12 @@ def _sheets(said: Mapping[str, str], stock: Stock, parts: list[Part]) -> Iterato
     if (width, height) != (stock.width, stock.height) or not bound <= least <= count:
         yield f"{said['Sheets']!r} where the stock has {stock.width:g} x {stock.height:g} mm and area asks for {bound}"
     waste = 100 * (1 - area / (count * stock.width * stock.height))
-    if told[0] != len(parts) or abs(told[1] - waste) > 0.051:
+    if int(told[1]) != len(parts) or abs(float(told[3]) - waste) > 0.051:
         yield f"{said['Parts']!r} where there are {len(parts)} parts and {waste:.1f} % of waste"
+    titles = Counter(part.title for part in parts)
+    many = {title: int(count) for count, title in _COPIES.findall(told[2])}
+    if many != {title: count for title, count in titles.items() if count > 1}:
+        yield f"{said['Parts']!r} where there are {dict(titles)}"
 
 
 def _amounts(said: Mapping[str, str], stock: Stock, work: Mapping[str, float]) -> Iterator[str]:

@@ -9,8 +9,9 @@ from __future__ import annotations
 from collections.abc import Callable, Collection, Iterator, Mapping, Sequence
 from typing import NamedTuple
 
+from layout.cutting.stock import Stock
 from layout.kit.kit import Kit
-from templates_gen.verify.whole_boards import boards_lacking, is_of_boards
+from templates_gen.verify.whole_boards import boards_lacking, copies, is_of_boards
 from templates_gen.verify.whole_cut import FOR_CUTTERS, cut_files, cut_lacking
 
 EVERY_SHEET = "kit.pdf"
@@ -48,14 +49,17 @@ WHOLE: Mapping[str, Wanted] = {
 
 
 def lacking(
-    kit: Kit, made: Mapping[str, Sequence[str]], without: Collection[str] = (), *, cuts: bool = False
+    kit: Kit, made: Mapping[str, Sequence[str]], without: Collection[str] = (), stock: Stock | None = None
 ) -> tuple[str, ...]:
     """What a whole kit must have and `made` (the parts in every file, by the file's name) has not, as sentences.
 
-    `without` names what is said to be impossible for kit or stock; where nothing `cuts`, nothing cut is asked for.
+    `without` names what is said to be impossible for kit or stock; without a `stock` nothing cut is asked for.
     """
     printed = _printed(kit, made, without)
-    return (*printed, *cut_lacking(kit, made, without), *_boards(kit, made)) if cuts else tuple(printed)
+    if stock is None:
+        return tuple(printed)
+    boards = boards_lacking(made, cut_files(kit, made), FOR_CUTTERS, copies(kit, stock))
+    return (*printed, *cut_lacking(kit, made, without), *boards)
 
 
 def _printed(kit: Kit, made: Mapping[str, Sequence[str]], without: Collection[str]) -> Iterator[str]:
@@ -75,7 +79,3 @@ def _printed(kit: Kit, made: Mapping[str, Sequence[str]], without: Collection[st
     cut = cut_files(kit, made)
     strays = (file for file in made if file not in asked and file not in cut and not is_of_boards(file))
     yield from (f"{file} is there, which this kit does not ask for" for file in strays)
-
-
-def _boards(kit: Kit, made: Mapping[str, Sequence[str]]) -> Iterator[str]:
-    return boards_lacking(made, cut_files(kit, made), FOR_CUTTERS)

@@ -1,10 +1,19 @@
-"""Which boards a whole kit must have: every part that has a cutter's file of its own lies on one of them, once."""
+"""Which boards a whole kit must have: every part that has a cutter's file of its own lies on one of them.
+
+A part that is needed more than once lies there so often, as kit and stock alone tell.
+"""
 
 from __future__ import annotations
 
 import re
 from collections import Counter
 from collections.abc import Iterable, Iterator, Mapping, Sequence
+from fractions import Fraction
+from itertools import count
+
+from layout.cutting.stock import Stock
+from layout.frames.frame import NotchedEnd
+from layout.kit.kit import Kit
 
 JOB = "job.pdf"
 """The job sheet; a paper may not allow it."""
@@ -18,10 +27,26 @@ def is_of_boards(file: str) -> bool:
     return file == JOB or _BOARD.fullmatch(file) is not None
 
 
-def boards_lacking(made: Mapping[str, Sequence[str]], cut: Iterable[str], forms: Sequence[str]) -> Iterator[str]:
+def copies(kit: Kit, stock: Stock) -> Mapping[str, int]:
+    """How many of a part are needed, of those that are needed more than once.
+
+    Bars for notched ends are glued of as many layers of the stock as reach the thickness that the kit has.
+    """
+    ends = kit.frame.ends
+    if not isinstance(ends, NotchedEnd):
+        return {}
+    sheet = Fraction(stock.thickness).limit_denominator(10**9)
+    layers = next(number for number in count(1) if number * sheet >= ends.thickness.mm)
+    return dict.fromkeys(("end-bar-near", "end-bar-far"), layers)
+
+
+def boards_lacking(
+    made: Mapping[str, Sequence[str]], cut: Iterable[str], forms: Sequence[str], needed: Mapping[str, int]
+) -> Iterator[str]:
     """What is wrong with the boards among `made` (the parts of every file), as sentences.
 
-    `cut` are the files of parts that are cut alone; the trial cut is on no board.
+    `cut` are the files of parts that are cut alone; the trial cut is on no board. `needed` is how many of a part there
+    must be, if not one.
     """
     for form in forms:
         own = Counter(part for file in cut if file.endswith(f".{form}") for part in made[file])
@@ -33,10 +58,9 @@ def boards_lacking(made: Mapping[str, Sequence[str]], cut: Iterable[str], forms:
         if squares != len(boards):
             yield f"{squares} reference squares on {len(boards)} boards as {form}"
         for part in sorted(own.keys() | laid.keys()):
-            if own[part] != laid[part]:
-                yield f"{part} lies on the boards {laid[part]} times as {form} where {own[part]} was wanted"
+            if laid[part] != (wanted := own[part] * needed.get(part, 1)):
+                yield f"{part} lies on the boards {laid[part]} times as {form} where {wanted} was wanted"
         numbers = sorted(int(found["number"]) for found in boards.values())
-        if numbers != list(range(1, len(boards) + 1)) or any(
-            int(found["count"]) != len(boards) for found in boards.values()
-        ):
+        counts = {int(found["count"]) for found in boards.values()}
+        if numbers != list(range(1, len(boards) + 1)) or counts - {len(boards)}:
             yield f"the boards as {form} are not numbered from 1 to {len(boards)}"

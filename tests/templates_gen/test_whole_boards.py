@@ -1,10 +1,16 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
+from dataclasses import replace
+from types import MappingProxyType
 
 import pytest
+from kits import NOTCHED, plan_of
 
-from templates_gen.verify.whole_boards import boards_lacking, is_of_boards
+from layout.cutting.products import CUT_PRODUCTS
+from layout.units import read_length
+from templates_gen.stockfile import built_in
+from templates_gen.verify.whole_boards import boards_lacking, copies, is_of_boards
 
 Made = dict[str, list[str]]
 FIRST, SECOND = "board-1of2-600x400mm-kerf-0.20.svg", "board-2of2-600x400mm-kerf-0.20.svg"
@@ -22,9 +28,31 @@ def made() -> Made:
     }
 
 
-def said(files: Mapping[str, list[str]]) -> str:
+def said(files: Mapping[str, list[str]], needed: Mapping[str, int] = MappingProxyType({})) -> str:
     """What is wrong with the boards among these files."""
-    return "; ".join(boards_lacking(files, [file for file in files if not is_of_boards(file)], ("svg",)))
+    return "; ".join(boards_lacking(files, [file for file in files if not is_of_boards(file)], ("svg",), needed))
+
+
+@pytest.mark.parametrize(
+    ("thickness", "sheet", "layers"),
+    [("10 mm", "3 mm", 4), ("9 mm", "3 mm", 3), ("9.01 mm", "3 mm", 4), ("6 mm", "0.1 mm", 60),
+     ("1/2 in", "1/8 in", 4), ("3 mm", "10 mm", 1), ("2 mm", "2/3 mm", 3)],
+)  # fmt: skip
+def test_bars_are_as_many_as_their_layers(thickness: str, sheet: str, layers: int) -> None:
+    """So many sheets, glued, reach the thickness of the frame end, and one less does not, for both sides."""
+    planned = plan_of(NOTCHED | {"frame.thickness": thickness})
+    stock = replace(built_in(), thickness=float(read_length(sheet).mm))
+    assert copies(planned.kit, stock) == {"end-bar-near": layers, "end-bar-far": layers}
+    assert CUT_PRODUCTS["end-bars"].copies(planned, stock) == layers
+
+
+def test_copies_that_are_needed_must_lie_there() -> None:
+    """A bar of three layers lies on the boards three times, and nothing else lies there more than once."""
+    files = made()
+    files[SECOND] += ["comb", "comb"]
+    assert said(files, {"comb": 3}) == ""
+    assert "comb lies on the boards 3 times as svg where 4 was wanted" in said(files, {"comb": 4})
+    assert copies(plan_of().kit, built_in()) == {}
 
 
 def test_whole_boards_lack_nothing() -> None:

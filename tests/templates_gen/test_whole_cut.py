@@ -40,7 +40,7 @@ def said(outputs: Outputs, change: Callable[[dict[str, tuple[str, ...]]], object
     """What the kit is told to lack, its files changed by `change`."""
     made = parts_of(outputs)
     change(made)
-    return "; ".join(lacking(outputs.plan.kit, made, outputs.without, cuts=True))
+    return "; ".join(lacking(outputs.plan.kit, made, outputs.without, stockfile.built_in()))
 
 
 def test_every_cut_product_stands_in_the_second_list() -> None:

@@ -98,7 +98,8 @@ def test_bars_say_how_many_make_an_end() -> None:
     """12 mm of 3 mm stock are four; of 12 mm stock one, and then nothing is said of glue."""
     near, far = parts_of("end-bars", plan_of(NOTCHED), stock_with())
     assert near.notes[0].startswith(
-        "Drawn once: cut 4 and glue them, notches in line; they make 12 mm where the kit has 12 mm. It goes to the"
+        "Cut 4 and glue them, notches in line; they make 12 mm where the kit has 12 mm; "
+        "drawn once, on the boards 4 times. It goes to the"
     )
     assert "to the bottom" in near.notes[0]
     assert "to the top" in far.notes[0]
