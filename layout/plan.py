@@ -14,7 +14,7 @@ from layout.messages.english import ENGLISH
 from layout.messages.roles import Count
 from layout.reckoning.known import known_of
 from layout.reckoning.reckon import reckon
-from layout.setting.marking import WINDS
+from layout.setting.marking import PEGS, SINGLY, WINDS
 from layout.setting.sett import take_sett
 from layout.units import say_length, say_number
 from layout.warps.warp import Warp
@@ -23,12 +23,14 @@ from layout.warps.warping import warp_on
 _FINE = 10**6  # so that a thread of 0.8 mm, a float, is 4/5 mm
 
 _SETT = {
-    (False, True): Count.SETT_CM_WINDS,
-    (False, False): Count.SETT_CM_ENDS,
-    (True, True): Count.SETT_INCH_WINDS,
-    (True, False): Count.SETT_INCH_ENDS,
+    (False, WINDS): Count.SETT_CM_WINDS,
+    (False, PEGS): Count.SETT_CM_PEGS,
+    (False, SINGLY): Count.SETT_CM_ENDS,
+    (True, WINDS): Count.SETT_INCH_WINDS,
+    (True, PEGS): Count.SETT_INCH_PEGS,
+    (True, SINGLY): Count.SETT_INCH_ENDS,
 }
-"""By whether the marking unit is in inches, and whether winds are counted off in it."""
+"""By whether the marking unit is in inches, and what is counted off in it."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -48,10 +50,10 @@ class Plan:
 
     @property
     def sett_words(self) -> str:
-        """The sett and the winds (or ends) to a marking unit, as sheets and strips say it."""
+        """The sett and the winds (pegs, ends) to a marking unit, as sheets and strips say it."""
         sett = self.warp.sett
         per = Fraction(127, 5) if sett.unit.imperial else Fraction(10)
-        role = _SETT[sett.unit.imperial, sett.by is WINDS]
+        role = _SETT[sett.unit.imperial, sett.by]
         values = {"sett": say_number(sett.per_mm * per), "count": say_number(sett.per_unit)}
         return ENGLISH.say(role, **values, unit=say_length(sett.unit))
 

@@ -17,7 +17,9 @@ import layout.plan as plan_module
 import layout.reckoning.headings as headings_module
 import layout.warps.fan as fan_module
 import layout.warps.pegged as pegged_module
+import layout.warps.warping as warping_module
 from layout.drawing.shapes import Placing
+from layout.setting.marking import SINGLY
 from layout.warps.warp import Warp
 
 ROUND: Mapping[str, object] = {"weaving.slant": "face straight"}
@@ -73,6 +75,26 @@ PRINTED: Mapping[str, Wrong] = {
     "the thread taken twice between pegs": Wrong(TIED, "spacing-guide.pdf", fan_of_a_thread(Fraction(4, 5))),
     "the fan of pegs that stand in one row": Wrong(
         TIED, "spacing-guide.pdf", value(fan_module, "peg_depth", lambda ends, _: ends.edge_distance.mm)
+    ),
+    # what is counted off, and what is tied outside
+    "single ends counted off between pegs": Wrong(
+        PEGGED | {"sett": {"readings": [{"pairs": 26, "window": "5 cm"}], "marking_unit": "1 cm"}},
+        "strip-near.pdf",
+        value(plan_module, "counted_by", lambda _: SINGLY),
+    ),
+    "a tie-off in the margin": Wrong(
+        {"weaving.slant": "face straight", "weaving.width": "as wide as fits"},
+        "strip-near.pdf",
+        swap(
+            warping_module,
+            "_between_margins",
+            lambda _: (
+                lambda most, sett, frame, weaving, thread: (
+                    most,
+                    warping_module._laid(most, sett, frame.ends, weaving, thread),
+                )
+            ),
+        ),
     ),
     "an unknown thread not named": Wrong(
         PEGGED, "spacing-guide.pdf", value(guide_words_module, "UNKNOWN", "every end lies on its peg")

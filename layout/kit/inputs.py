@@ -63,7 +63,8 @@ INPUTS = (
     Input(
         "sett.marking_unit",
         "length",
-        "The distance between the long numbered marks; left out, a usual one is chosen.",
+        "The distance between the long numbered marks, which holds whole winds, pegs or single ends; left out, a usual "
+        "one is chosen.",
         '"4 cm"',
         low=_mm(1),
         high=_mm(1000),

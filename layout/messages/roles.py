@@ -26,6 +26,8 @@ class Count(Role):
 
     SETT_CM_WINDS = "count.sett.cm.winds"
     SETT_CM_ENDS = "count.sett.cm.ends"
+    SETT_CM_PEGS = "count.sett.cm.pegs"
+    SETT_INCH_PEGS = "count.sett.inch.pegs"
     SETT_INCH_WINDS = "count.sett.inch.winds"
     SETT_INCH_ENDS = "count.sett.inch.ends"
     WINDS = "count.winds"

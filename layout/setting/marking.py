@@ -1,6 +1,7 @@
 """Marking units: the distances between the long numbered marks, and the sett that counts off evenly in each.
 
-What is counted off lays e ends: a wind lays two, between notches and pegs each end counts by itself. So a unit u holds
+What is counted off lays e ends: a wind lays two, a peg turns two, between notches each end counts by itself. So a unit
+u holds
 floor(low u / e) of them of a sett `low`, and e floor(low u / e) / u is the largest sett that counts off evenly in it.
 """
 
@@ -40,7 +41,7 @@ class Counted(NamedTuple):
         return self.one if count == 1 else self.many
 
 
-WINDS, SINGLY = Counted(2, "wind", "winds"), Counted(1, "end", "ends")
+WINDS, PEGS, SINGLY = Counted(2, "wind", "winds"), Counted(2, "peg", "pegs"), Counted(1, "end", "ends")
 
 
 @dataclass(frozen=True, slots=True)
@@ -54,7 +55,7 @@ class Offer:
 
     @property
     def count(self) -> Fraction:
-        """How many winds, or ends, are laid in the unit."""
+        """How many winds, pegs or ends are laid in the unit."""
         return self.per_mm * self.unit.mm / self.by.ends
 
 
@@ -85,12 +86,12 @@ def chosen(low: Fraction, *, imperial: bool, by: Counted = WINDS) -> Offer:
 
 
 def taken(low: Fraction, unit: Length, by: Counted = WINDS) -> Offer:
-    """What the unit that was asked for makes of `low`; FieldError if not one wind (or end) fits in it."""
+    """What the unit that was asked for makes of `low`; FieldError if not one wind (or peg, or end) fits in it."""
     found = offer(low, unit, by)
     if found.per_mm:
         return found
     per, name = PER[unit.imperial]
-    one = f"one {by.one} (2 ends)" if by is WINDS else f"one {by.one}"
+    one = f"one {by.one} ({by.ends} ends)" if by.ends > 1 else f"one {by.one}"
     needed = f"a length that holds {one} of {say_number(low * per)} {name}"
     every = offers_for(low, imperial=unit.imperial, by=by)
     would = [usual for usual in every if _does(usual)] or [usual for usual in every if usual.per_mm]
@@ -101,8 +102,8 @@ def taken(low: Fraction, unit: Length, by: Counted = WINDS) -> Offer:
 def own_unit(per_mm: Fraction, *, imperial: bool, by: Counted = WINDS) -> Length:
     """The unit for a sett that is taken as it is.
 
-    The smallest usual one with a whole number of winds (or ends), at least four ends; else the smallest with at least
-    four; else the largest.
+    The smallest usual one with a whole number of winds (or pegs, or ends), at least four ends; else the smallest with
+    at least four; else the largest.
     """
     counts = {unit: per_mm * unit.mm / by.ends for unit in USUAL[imperial]}
     enough = [unit for unit, count in counts.items() if count * by.ends >= _FEWEST_ENDS]

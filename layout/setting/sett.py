@@ -32,7 +32,7 @@ class SettTaken:
     """The sett taken, `per_mm` in ends per mm, and how it came about.
 
     The sett measured lies in `low` <= sett < `high` (of a sett given: `low` is that sett and `high` None). `unit` is
-    the marking unit, in which `per_unit` winds are counted off, or ends where there are no winds: a whole number unless
+    the marking unit, in which `per_unit` winds, pegs or single ends are counted off: a whole number unless
     the sett was given or taken as measured. `loss` is (low - per_mm) / low, 0 to 1. `offers` tell what every usual unit
     would make of `low`, own system first. On a bar that is notched already, `to_a_notch` ends (1/2, 1 or 2) lie in a
     notch.
@@ -51,7 +51,7 @@ class SettTaken:
 
     @property
     def per_unit(self) -> Fraction:
-        """How many winds, or ends where there are no winds, are laid in the marking unit."""
+        """How many winds, pegs or single ends are laid in the marking unit."""
         return self.per_mm * self.unit.mm / self.by.ends
 
     @property
@@ -66,7 +66,7 @@ class SettTaken:
 
 
 def take_sett(choice: SettInput, by: Counted = WINDS, notches: Sett | None = None) -> SettTaken:
-    """The sett to warp at, counted off `by` winds or ends, or as the `notches` of a bar that is there allow.
+    """The sett to warp at, counted off `by` winds, pegs or ends, or as the `notches` of a bar that is there allow.
 
     Raises FieldError where readings contradict each other, no marking unit does, or the notches do not fit.
     """

@@ -3,13 +3,14 @@
 from __future__ import annotations
 
 from fractions import Fraction
-from math import floor
+from math import ceil, floor
 
 from layout.errors import FieldError
 from layout.frames.frame import Ends, Frame, NotchedEnd, PeggedEnd
+from layout.kit.inputs import AS_WIDE_AS_FITS
 from layout.kit.kit import Weaving
 from layout.setting.sett import SettTaken
-from layout.units import Length, say_length
+from layout.units import Length, mm_in, say_length
 from layout.warps.laid import Laid
 from layout.warps.notched import notched
 from layout.warps.pegged import pegged
@@ -26,8 +27,8 @@ def warp_on(sett: SettTaken, frame: Frame, weaving: Weaving, thread: Fraction | 
     Raises FieldError where it holds too few ends, or more than `MOST_MARKS` marks would be needed.
     """
     room, pitch = weaving.width or frame.widest_weaving, 1 / sett.per_mm
-    ends = _ends(room, pitch, frame.ends, weaving)
-    laid = _laid(ends, sett, frame.ends, weaving, thread)
+    most = _ends(room, pitch, frame.ends, weaving)
+    ends, laid = _between_margins(most, sett, frame, weaving, thread)
     if weaving.start == "right":
         laid = laid.mirrored()
     return Warp(
@@ -44,6 +45,38 @@ def warp_on(sett: SettTaken, frame: Frame, weaving: Weaving, thread: Fraction | 
         notes=(*_room_notes(room, ends, pitch, frame.ends, weaving), *laid.notes),
         warnings=laid.warnings,
     )
+
+
+def _between_margins(
+    most: int, sett: SettTaken, frame: Frame, weaving: Weaving, thread: Fraction | None
+) -> tuple[int, Laid]:
+    """How many ends are laid, and how: as many as leave what is tied outside the limits between the margins too."""
+    between, either = frame.widest_weaving.mm, _tie_off(frame.ends, weaving) == "either end"
+    for ends in range(most, 1, -1 if either else -2):
+        laid = _laid(ends, sett, frame.ends, weaving, thread)
+        if 2 * max(map(abs, (*laid.near, *laid.far))) <= between:
+            if weaving.width and ends < most:
+                raise _outside(sett, frame, weaving.width, f'width = "{AS_WIDE_AS_FITS}"')
+            return ends, laid
+    raise _outside(sett, frame, weaving.width or frame.widest_weaving, _more_room(sett, frame))
+
+
+def _outside(sett: SettTaken, frame: Frame, width: Length, example: str) -> FieldError:
+    """Why a weaving so wide cannot be tied on or off half a pitch outside its limit."""
+    half, between = (say_length(Length(mm, width.unit)) for mm in (1 / sett.per_mm / 2, frame.widest_weaving.mm))
+    needed = (
+        f"the {between} between the margins to hold the weaving and {half} more at both sides, for a thread that is "
+    )
+    return FieldError("weaving.width", f"{needed}tied outside its limit", say_length(width), example)
+
+
+def _more_room(sett: SettTaken, frame: Frame) -> str:
+    """What lets the fewest ends be tied: a slant that keeps them inside, or on notches a wider frame."""
+    if frame.ends.kind == "wound":
+        return 'slant = "shared"'
+    step = mm_in("in") if frame.outer_width.imperial else mm_in("cm")
+    wide = ceil((frame.outer_width.mm + 4 / sett.per_mm) / step) * step
+    return f'outer_width = "{say_length(Length(wide, "in" if frame.outer_width.imperial else "cm"))}"'
 
 
 def _laid(ends: int, sett: SettTaken, frame_end: Ends, weaving: Weaving, thread: Fraction | None) -> Laid:

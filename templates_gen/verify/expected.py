@@ -52,13 +52,25 @@ def expected(kit: Kit, sett: Fraction, unit: Fraction) -> Expected:
 
 
 def ends_of(kit: Kit, sett: Fraction) -> int:
-    """As many ends as there is room for; even where the thread must come back, odd where it must not."""
+    """As many ends as there is room for, what is tied outside the limits with them where that width is free to choose.
+
+    Even where the thread must come back, odd where it must not.
+    """
     frame, weaving = kit.frame, kit.weaving
     room = weaving.width.mm if weaving.width else frame.outer_width.mm - 2 * (frame.side_width.mm + frame.margin.mm)
     ends = int(room * sett)
     left_out = True if frame.ends.kind == "wound" else None
     back = {"near end": True, "far end": False, "either end": None, None: left_out}[weaving.tie_off]
-    return ends if back is None or back == (ends % 2 == 0) else ends - 1
+    ends = ends if back is None or back == (ends % 2 == 0) else ends - 1
+    while weaving.width is None and ends > 0 and 2 * _reach(kit, ends, 1 / sett) > room:
+        ends -= 1 if back is None else 2
+    return ends
+
+
+def _reach(kit: Kit, ends: int, pitch: Fraction) -> Fraction:
+    """How far from the centre the mark lies that is furthest out: a tie-on or tie-off may lie outside the limits."""
+    near, far = _FOLLOWED[kit.frame.ends.kind](kit, [(k + Fraction(1, 2)) * pitch for k in range(ends)], pitch)
+    return max(abs(at - ends * pitch / 2) for at in (*near, *far))
 
 
 Marks = tuple[tuple[Fraction, ...], tuple[Fraction, ...]]
@@ -121,6 +133,6 @@ def sett_is_sound(kit: Kit, sett: Fraction, unit: Fraction) -> bool:
         return sett == kit.sett.given.per_mm
     if kit.sett.as_measured:
         return sett == measured
-    laid = 2 if kit.frame.ends.kind == "wound" else 1
+    laid = 1 if kit.frame.ends.kind == "notched" else 2  # a wind lays two ends, a peg turns two
     count = sett * unit / laid
     return count.denominator == 1 and count * laid / unit <= measured < (count + 1) * laid / unit

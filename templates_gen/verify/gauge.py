@@ -110,7 +110,7 @@ def _table(kit: Kit, unit: Length) -> Iterator[list[str]]:
     inch_or_cm = Fraction(127, 5) if inches else Fraction(10)
     units = _units(unit)
     yield ["pairs in", *(f"to {say_length(each)}" for each in units)]
-    noun = "winds" if kit.frame.ends.kind == "wound" else "ends"
+    noun = {"wound": "winds", "pegged": "pegs", "notched": "ends"}[kit.frame.ends.kind]
     yield [over, *("epi" if inches else "per cm", noun) * len(units)]
     fitting = 0
     while (fitting + 1) / window <= _measured(kit):
@@ -129,7 +129,7 @@ def _laid(kit: Kit, measured: Fraction, unit: Fraction) -> tuple[Fraction, Fract
         allowed = [each for each in (density.per_mm / 2, density.per_mm, 2 * density.per_mm) if each <= measured]
         ends = max(allowed, default=Fraction(0)) * unit
         return ends, ends
-    each, laid = 2 if kit.frame.ends.kind == "wound" else 1, 0
+    each, laid = 1 if kit.frame.ends.kind == "notched" else 2, 0
     while each * (laid + 1) / unit <= measured:
         laid += 1
     return Fraction(laid), Fraction(each * laid)

@@ -58,12 +58,20 @@ def test_how_many_ends_there_are(tie_off: str | None, wound: int, notched: int) 
 ROUGH = {"sett.given": None, "sett.readings": [{"pairs": 13, "window": "5 cm"}, {"pairs": 27, "measure": "10 cm"}]}
 
 
+CLOSE = {"sett.given": None, "sett.readings": [{"pairs": 26, "window": "5 cm"}]}
+
+
 @pytest.mark.parametrize(
     ("changes", "per_cm", "unit_mm", "sound"),
     [
         (NOTCHED | ROUGH, F(5, 2), 20, True),  # at least 2.7 per cm: five single ends to 2 cm
         (NOTCHED | ROUGH, F(5, 2), 40, True),  # ten of the 10.8 to 4 cm
         (NOTCHED | ROUGH, F(2), 20, False),  # not the largest that counts off
+        (PEGGED | ROUGH, F(5, 2), 40, True),  # five pegs to 4 cm are ten ends, six would be twelve: too many
+        (PEGGED | ROUGH, F(5, 2), 20, False),  # the lines would fall on a peg and between two by turns
+        (PEGGED | CLOSE, F(4), 10, True),  # 26 pairs in 5 cm are 5.2 per cm: two pegs to 1 cm
+        (PEGGED | CLOSE, F(5), 10, False),
+        (PEGGED | CLOSE, F(5), 20, True),
         (HELD | ROUGH, F(5, 2), 20, True),  # every second notch of 5 per cm
         (HELD | ROUGH, F(5), 20, False),  # more than was measured
         (NOTCHED | ROUGH | {"frame.notch_density": "1.3 per cm"}, F(13, 5), 20, True),  # two to a notch

@@ -29,6 +29,12 @@ MESSAGES: dict[Role, str | Plural] = {
     Count.SETT_CM_ENDS: Plural(
         "count", "{sett} ends per cm, {count} end to {unit}", "{sett} ends per cm, {count} ends to {unit}"
     ),
+    Count.SETT_CM_PEGS: Plural(
+        "count", "{sett} ends per cm, {count} peg to {unit}", "{sett} ends per cm, {count} pegs to {unit}"
+    ),
+    Count.SETT_INCH_PEGS: Plural(
+        "count", "{sett} ends per inch, {count} peg to {unit}", "{sett} ends per inch, {count} pegs to {unit}"
+    ),
     Count.SETT_INCH_WINDS: Plural(
         "count", "{sett} ends per inch, {count} wind to {unit}", "{sett} ends per inch, {count} winds to {unit}"
     ),

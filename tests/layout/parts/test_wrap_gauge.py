@@ -88,12 +88,17 @@ def test_nine_pairs_in_an_inch_are_eight_ends() -> None:
 
 
 def test_without_winds_ends_are_counted_off() -> None:
-    """Between notches or pegs 13 pairs in 5 cm, 10.4 to 4 cm, are 10 ends: no wind has to be whole, so 5 to 2 cm."""
-    for kind in (NOTCHED, PEGGED):
+    """Between notches 13 pairs in 5 cm, 10.4 to 4 cm, are 10 ends: no wind has to be whole, so 5 to 2 cm.
+
+    Between pegs they are 5 pegs of two ends each, so 2 to 2 cm and 6 to 5 cm.
+    """
+    for kind, noun, row in (
+        (NOTCHED, "ends", ("2.5", "5", "2.5", "10", "2.6", "13")),
+        (PEGGED, "pegs", ("2", "2", "2.5", "5", "2.4", "6")),
+    ):
         table = gauge_table(plan_of(CM | kind | {"sett.marking_unit": "4 cm"}))
-        rows = {row[0]: row[1:] for row in table.rows}
-        assert table.heads == ("per cm", "ends")
-        assert rows["13"] == ("2.5", "5", "2.5", "10", "2.6", "13")
+        assert table.heads == ("per cm", noun)
+        assert {row[0]: row[1:] for row in table.rows}["13"] == row
 
 
 def test_notches_that_are_there_allow_three_setts() -> None:
