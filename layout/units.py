@@ -9,6 +9,7 @@ import re
 from dataclasses import dataclass
 from fractions import Fraction
 from functools import cache
+from math import ceil, floor
 from typing import Any
 
 from layout.errors import FieldError, shown
@@ -147,6 +148,18 @@ def say_length(length: Length) -> str:
     return f"{say_mixed(value) if exact else say_number(value)} {length.unit}"
 
 
+def up(length: Length) -> str:
+    """A length for people, rounded up to whole millimetres or eighths of an inch."""
+    step = mm_in("in") / 8 if length.imperial else Fraction(1)
+    return say_length(Length(ceil(length.mm / step) * step, length.unit))
+
+
+def down(length: Length) -> str:
+    """A length for people, rounded down to whole millimetres or eighths of an inch."""
+    step = mm_in("in") / 8 if length.imperial else Fraction(1)
+    return say_length(Length(floor(length.mm / step) * step, length.unit))
+
+
 def say_sett(sett: Sett) -> str:
     """A sett for people: "8 epi", "2.5 ends per cm", "25 ends per 10 cm", in up to 3 decimals."""
     number = say_number(sett.per_mm * _OVER[sett.unit])
@@ -168,6 +181,7 @@ __all__ = [
     "WORDS",
     "Length",
     "Sett",
+    "down",
     "exact_length",
     "exact_sett",
     "mm_in",
@@ -177,4 +191,5 @@ __all__ = [
     "say_length",
     "say_number",
     "say_sett",
+    "up",
 ]

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import errno
-import re
 import tomllib
 from dataclasses import dataclass
 from functools import cache
@@ -11,6 +10,7 @@ from importlib import resources
 from pathlib import Path
 
 from layout.errors import LayoutError, ascii_safe
+from templates_gen.tomlslip import said, slip_in
 
 LARGEST = 1_000_000
 """A larger file is not one that a person wrote, in bytes."""
@@ -31,8 +31,8 @@ class TomlFiles:
         try:
             return tomllib.loads(text)
         except tomllib.TOMLDecodeError as error:
-            place = _syntax(error, text)
-            raise self.refusal(f"{named} is no {self.kind} yet, {place}; a line reads like {self.line}") from None
+            slip = said(slip_in(text, error), text, self.line)
+            raise self.refusal(f"{named} is no {self.kind} yet, {slip}") from None
         except (ValueError, RecursionError):  # tomllib's own words on endless numbers and brackets name no place
             reason = "it holds a number or a nesting far too long to be meant"
             raise self.refusal(f"{named} is no {self.kind}: {reason}") from None
@@ -85,19 +85,6 @@ def _packed(name: str) -> str:
 def named_file(path: str | Path) -> str:
     """The file as a sentence may name it: control characters shown, not acted on."""
     return ascii_safe(str(path)) or "a file without a name"
-
-
-def _syntax(error: tomllib.TOMLDecodeError, text: str) -> str:
-    """What tomllib found, in words that begin with its line and column."""
-    what, _, place = str(error).rpartition(" (at ")
-    found = re.fullmatch(r"line (\d+), column (\d+)\)", place)
-    if found:
-        line, column = found.groups()
-    else:  # "(at end of document)"
-        line, column = str(text.count("\n") + 1), str(len(text) - text.rfind("\n"))
-    twice = "overwrite" in what or "twice" in what
-    what = "the same key or table for a second time" if twice else f"{what[:1].lower()}{what[1:]}"
-    return f"line {line}, column {column}: {ascii_safe(what)}"
 
 
 _REASONS = {

@@ -39,7 +39,9 @@ def _kerf_errors(got: Got) -> Iterator[FieldError]:
     kerf, kerf_x, kerf_y = (got[key] for key in keys)
     if kerf and (kerf_x or kerf_y):
         given = keys[1] if kerf_x else keys[2]
-        yield FieldError(given, "to be left out beside kerf", say_length(kerf_x or kerf_y), _example(keys[0]))
+        yield FieldError(
+            given, "to be left out beside kerf", say_length(kerf_x or kerf_y), f"leave out {given.rpartition('.')[2]}"
+        )
     elif (kerf_x is None) != (kerf_y is None):
         missing, other = (keys[1], keys[2]) if kerf_x is None else (keys[2], keys[1])
         yield FieldError(missing, f"to be given beside {other}", "nothing", _example(missing))
@@ -57,8 +59,15 @@ def _colour_errors(got: Got) -> Iterator[FieldError]:
             continue
         if colour in seen:
             got_words = f"{colour}, which {seen[colour]} has too"
-            yield FieldError(key, "a colour of its own, unlike every other operation", got_words, _example(key))
+            needed = "a colour of its own, unlike every other operation"
+            yield FieldError(key, needed, got_words, f'{key.rpartition(".")[2]} = "{_free(got)}"')
         seen.setdefault(colour, key)
+
+
+def _free(got: Got) -> str:
+    """A default colour that no operation has."""
+    taken = {got.get(f"colours.{each}") for each in OPERATIONS}
+    return next(str(colour) for each in OPERATIONS if (colour := STOCK.by_key[f"colours.{each}"].default) not in taken)
 
 
 def _example(key: str) -> str:

@@ -10,13 +10,15 @@ from typing import Any
 from layout.errors import FieldError
 from layout.kit.ends import counted_by, ends_errors, frame_of
 from layout.kit.fields import example_of
+from layout.kit.frame_inputs import LONGEST
 from layout.kit.inputs import AS_WIDE_AS_FITS, BY_KEY, LEAST_SETT, MOST_SETT
 from layout.kit.strength import strength_errors
 from layout.setting.sett import SettInput, take_sett
-from layout.units import Length, Sett, mm_in, say_length
+from layout.units import Length, Sett, mm_in, say_length, up
 
 Got = Mapping[str, Any]
-_LONGEST = Length(Fraction(3000))
+_LEAST_ROOM = Fraction(10)
+"""So much must be left between the ends in mm for anything to be woven at all."""
 _INSETS = {
     "round bars": "both bars",
     "flat ends": "nothing",
@@ -41,7 +43,7 @@ def _washed_errors(got: Got) -> Iterator[FieldError]:
     """Shrinkage is stated or measured, not both."""
     if got.get("weaving.washed") and got.get("weaving.shrinkage") is not None:
         needed = "to be left out beside washed, which measures it"
-        yield FieldError("weaving.shrinkage", needed, "both", example_of(BY_KEY["weaving.shrinkage"]))
+        yield FieldError("weaving.shrinkage", needed, "both", "leave out shrinkage")
 
 
 def sett_errors(got: Got) -> Iterator[FieldError]:
@@ -51,7 +53,8 @@ def sett_errors(got: Got) -> Iterator[FieldError]:
         return
     readings, given = got["sett.readings"], got["sett.given"]
     if readings and given:
-        yield FieldError("sett.given", "to be the only one of given and readings", "both", 'given = "6 epi"')
+        needed = "to be the only one of given and readings"
+        yield FieldError("sett.given", needed, "both", "leave out readings or leave out given")
     elif given:
         for key in ("loosest", "as_measured"):
             if got[f"sett.{key}"]:
@@ -107,11 +110,18 @@ def _side_errors(got: Got) -> Iterator[FieldError]:
     if not (width and side and margin):
         return
     needs = 2 * (side.mm + margin.mm)
-    if needs >= width.mm:
-        needed = f"more than both sides and both margins together, {_say(needs, width)}"
-        most = _LONGEST.mm if needs < _LONGEST.mm else None
-        wider = f'outer_width = "{_say(min(2 * needs, most), width)}"' if most else 'side_width = "30 mm"'
-        yield FieldError("frame.outer_width", needed, say_length(width), wider)
+    if needs < width.mm:
+        return
+    if needs >= LONGEST.mm:
+        key, value = max((("side_width", side), ("margin", margin)), key=lambda each: each[1].mm)
+        needed = f"both sides and both margins together to leave room in a frame of at most {say_length(LONGEST)}"
+        yield FieldError(f"frame.{key}", needed, say_length(value), example_of(BY_KEY[f"frame.{key}"]))
+        return
+    needed = f"more than both sides and both margins together, {_say(needs, width)}"
+    asked = got.get("weaving.width")
+    wider = needs + asked.mm if asked else 2 * needs
+    example = f'outer_width = "{up(Length(min(wider, LONGEST.mm), width.unit))}"'
+    yield FieldError("frame.outer_width", needed, say_length(width), example)
 
 
 def _weaving_errors(got: Got) -> Iterator[FieldError]:
@@ -124,9 +134,10 @@ def _weaving_errors(got: Got) -> Iterator[FieldError]:
         yield FieldError("weaving.width", needed, say_length(width), f'width = "{AS_WIDE_AS_FITS}"')
     height, taken, what = got.get("weaving.height"), 2 * frame.ends.inset_mm, _INSETS[frame.ends.name]
     room = Length(frame.outer_height.mm - taken, frame.outer_height.unit)
-    if room.mm <= 0:
-        needed = f"more than {what} together, {_say(taken, room)}"
-        example = f'outer_height = "{_say(3 * taken, room)}"'
+    if room.mm <= _LEAST_ROOM and not (height and height.mm < room.mm):
+        needed = f"more than {what} together and {say_length(Length(_LEAST_ROOM))}, {_say(taken + _LEAST_ROOM, room)}"
+        higher = max(2 * taken, taken + 2 * height.mm) if height else 3 * taken
+        example = f'outer_height = "{up(Length(min(higher, LONGEST.mm), room.unit))}"'
         yield FieldError("frame.outer_height", needed, say_length(frame.outer_height), example)
     elif height and height.mm >= room.mm:
         less = f" less {what}" if taken else ""
@@ -139,7 +150,7 @@ def _say(mm: Fraction, like: Length) -> str:
 
 
 def _fitting(room: Length) -> str:
-    """A plain length that fits into `room` with something to spare."""
-    mm = room.mm * 3 / 4
+    """A plain length that fits into `room` with something to spare for headings and the hand."""
+    mm = room.mm / 2
     step = mm_in("in") / 4 if room.imperial else Fraction(1)
     return say_length(Length(max(floor(mm / step), 1) * step, "in" if room.imperial else "mm"))

@@ -73,13 +73,12 @@ def _board_errors(got: Got, ends: str) -> Iterator[FieldError]:
 
 def _strangers(got: Got, ends: str) -> Iterator[FieldError]:
     """Inputs that belong to other kinds of ends."""
-    instead = example_of(BY_KEY[f"frame.{next(iter(END_FIELDS[ends]))}"])
     foreign = dict.fromkeys(leaf for own in END_FIELDS.values() for leaf in own if leaf not in END_FIELDS[ends])
     for leaf in foreign:
         value = got.get(f"frame.{leaf}")
         if value is not None:
             said = say_sett(value) if isinstance(value, Sett) else say_length(value)
-            yield FieldError(f"frame.{leaf}", f'to be left out with ends = "{ends}"', said, instead)
+            yield FieldError(f"frame.{leaf}", f'to be left out with ends = "{ends}"', said, f"leave out {leaf}")
     if _TYPES[ends].kind == "wound":
         return
     for leaf, usual in _WOUND_ONLY.items():

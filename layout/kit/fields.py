@@ -27,7 +27,6 @@ from layout.kit.number_fields import read_amount, read_count_of, read_share, rea
 from layout.kit.spec import Input
 from layout.units import Length, Sett, read_length, read_sett, read_size, say_length
 
-_OWN_EXAMPLES = ("count", "system")  # what would work there depends on what came
 MOST_NUMBER = 1_000_000
 _LONGEST_WORD = 60
 _COLOUR = re.compile("#[0-9a-fA-F]{6}")
@@ -39,7 +38,7 @@ def read_field(spec: Input, value: object, key: str, metrics: FontMetrics) -> An
     try:
         return read_name(value, metrics) if spec.kind == "name" else _READERS[spec.kind](spec, value)
     except FieldError as error:
-        own = error.example if spec.kind in _OWN_EXAMPLES else ""
+        own = error.example if error.example.startswith(f"{spec.leaf} = ") else ""
         raise FieldError(key, error.needed, error.got, own or example_of(spec)) from None
 
 

@@ -6,6 +6,7 @@ A table with a maker here is held as that value under its own key; all other tab
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
+from fractions import Fraction
 from typing import Any
 
 from layout.amounts.told import ColourTold, Counted, Drawn, RoomTold, Sample, WarpTold, Washed, WeftTold
@@ -13,12 +14,13 @@ from layout.amounts.weft_total import colour_shares
 from layout.errors import FieldError, shown
 from layout.kit.catalogue import KIT
 from layout.kit.fields import example_of
+from layout.kit.frame_inputs import LONGEST
 from layout.kit.unknown import entry_example, short_key
 from layout.setting.sett import Reading
-from layout.units import say_length
+from layout.units import Length, exact_length, say_length
 from layout.yarns.label import Label, StrandTold, Wrap
 from layout.yarns.yarn import MOST_STRANDS
-from layout.yarns.yarn_counts import read_folded
+from layout.yarns.yarn_counts import ORDERS, read_folded, two_meanings
 
 Leaves = Mapping[str, Any]
 Maker = Callable[[str, Leaves], Any]
@@ -61,9 +63,15 @@ def _thread(make: Callable[..., Label]) -> Maker:
 
 
 def _apart(key: str, count: str, order: str | None, told: Leaves) -> tuple[Any, int]:
+    if order is None and (meanings := two_meanings(count)):
+        raise FieldError(
+            f"{key}.order", f"to say which is which: {meanings[2]}", shown(count), f'order = "{ORDERS[0]}"'
+        )
     number, plies = read_folded(count, order, f"{key}.count")
     if "plies" in told:
-        raise FieldError(f"{key}.plies", "to be left out where the count tells them", str(told["plies"]), "count = 8")
+        raise FieldError(
+            f"{key}.plies", "to be left out where the count tells them", str(told["plies"]), "leave out plies"
+        )
     if plies.denominator != 1 or not 1 <= plies <= 100:
         raise FieldError(f"{key}.count", "a whole number of plies from 1 to 100", shown(count), 'count = "8/2"')
     return number, int(plies)
@@ -82,7 +90,9 @@ def _drawn(key: str, leaves: Leaves) -> Drawn:
     drawn: Drawn = _whole(Drawn, "weft.pick", "straight", "woven")(key, leaves)
     if drawn.straight.mm < drawn.woven.mm:
         needed = f"at least the width that it lay in the cloth, {say_length(drawn.woven)}"
-        raise FieldError(f"{key}.straight", needed, say_length(drawn.straight), entry_example("weft.pick"))
+        longer = min(drawn.woven.mm * Fraction("1.18"), LONGEST.mm)
+        example = f'straight = "{exact_length(Length(longer, drawn.woven.unit))}"'
+        raise FieldError(f"{key}.straight", needed, say_length(drawn.straight), example)
     return drawn
 
 
@@ -91,7 +101,7 @@ def _washed(key: str, leaves: Leaves) -> Washed:
     washed: Washed = _whole(Washed, "weaving.washed", "before", "after")(key, leaves)
     if washed.after.mm > washed.before.mm:
         needed = f"at most what it was before, {say_length(washed.before)}"
-        raise FieldError(f"{key}.after", needed, say_length(washed.after), entry_example("weaving.washed"))
+        raise FieldError(f"{key}.after", needed, say_length(washed.after), f'after = "{exact_length(washed.before)}"')
     return washed
 
 
@@ -99,7 +109,7 @@ def _weft(key: str, leaves: Leaves) -> WeftTold:
     """The weft: its colours make a whole, its strands a bundle, and picks are counted in one way."""
     weft = WeftTold(**leaves)
     if weft.picks and weft.beads:
-        raise FieldError(f"{key}.beads", "to be the only one of beads and picks", "both", entry_example("weft.beads"))
+        raise FieldError(f"{key}.beads", "to be the only one of beads and picks", "both", "leave out beads")
     names = [colour.name for colour in weft.colours]
     if len(set(names)) < len(names):
         twice = next(name for name in names if names.count(name) > 1)

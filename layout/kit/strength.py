@@ -9,8 +9,6 @@ from typing import Any
 from layout.errors import FieldError
 from layout.forces import exact_force
 from layout.frames.strength import Strength
-from layout.kit.fields import example_of
-from layout.kit.inputs import BY_KEY
 from layout.units import Length, exact_length, say_length
 
 _KEYS = tuple(field.name for field in fields(Strength))
@@ -28,8 +26,7 @@ def strength_errors(got: Mapping[str, Any]) -> Iterator[FieldError]:
         return
     key, value = ("end_width", strength.end_width) if ends == "round bars" else ("bar_bore", strength.bar_bore)
     if value:
-        instead = example_of(BY_KEY["frame.material"])
-        yield FieldError(f"frame.{key}", f'to be left out with ends = "{ends}"', say_length(value), instead)
+        yield FieldError(f"frame.{key}", f'to be left out with ends = "{ends}"', say_length(value), f"leave out {key}")
     elif diameter and strength.bar_bore and strength.bar_bore.mm >= diameter.mm:
         inside = exact_length(Length(diameter.mm * 3 / 4, diameter.unit))
         needed = f"less than the bar's diameter, {say_length(diameter)}"

@@ -30,8 +30,7 @@ def unknown_key(table: str, leaf: str, key: str, known: Catalogue = KIT) -> Unkn
     meant = right or everywhere.get(closest(leaf, everywhere), "")
     hint = did_you_mean(f"[{meant}]" if meant in known.tables else meant.rpartition("[].")[2])
     needed = f"a key that is known{hint}" if hint else f"one of the known keys ({', '.join(beside)})"
-    example = _example(table, meant or next(iter(beside.values())), known)
-    return Unknown(FieldError(key, needed, shown(leaf), example), meant)
+    return Unknown(FieldError(key, needed, shown(leaf), _example(table, leaf, meant, known)), meant)
 
 
 def short_key(key: str) -> str:
@@ -50,7 +49,11 @@ def entry_example(table: str, known: Catalogue = KIT) -> str:
     return f"{table.rpartition('.')[2]} = {{{inside}}}"
 
 
-def _example(table: str, meant: str, known: Catalogue) -> str:
+def _example(table: str, leaf: str, meant: str, known: Catalogue) -> str:
+    """The line that was probably meant, with its table if that is another; else to leave the key out."""
     if table.endswith("[]"):
         return entry_example(table, known)
-    return example_of(known.by_key[meant]) if meant in known.by_key else entry_example(meant, known)
+    if meant in known.by_key:
+        spec = known.by_key[meant]
+        return example_of(spec) if spec.table == table or not spec.table else f"{example_of(spec)} in [{spec.table}]"
+    return entry_example(meant, known) if meant else f"leave out {short_key(leaf)}"

@@ -21,7 +21,7 @@ from layout.paper.joints import LEAST_PIECE, MOST_PIECES, Build, frame_of, joint
 from layout.paper.laying import diagonal, straight
 
 _GAP = 4.0
-_LARGE = 'paper.size = "600 x 3000 mm"'
+_LARGE = 'size = "600 x 3000 mm"'
 _COUNTS = 4  # so many numbers of pieces are tried from the fewest on
 
 Lay = Literal["auto", "straight", "diagonal", "tiles"]
@@ -136,8 +136,8 @@ def _refusal(build: Build, paper: Paper, furnish: Furnish, metrics: FontMetrics)
     on = f"on paper of {paper.width:.1f} x {paper.height:.1f} mm"
     got = f"a part {part.length:.1f} mm long {on}"
     lays: tuple[Lay, ...] = () if part.whole else ("straight", "diagonal", "tiles")
-    others = {f'paper.lay = "{lay}"': replace(paper, lay=lay) for lay in lays}
-    others |= {f'paper.size = "{name}"': _sized(paper, name) for name in PAPERS}
+    others = {f'lay = "{lay}"': replace(paper, lay=lay) for lay in lays}
+    others |= {f'size = "{name}"': _sized(paper, name) for name in PAPERS}
     fit = [words for words, other in others.items() if _fits(build, other, furnish, metrics)]
     if part.whole:
         got = f"{part.title.lower()} of {part.length:.0f} x {part.height:.0f} mm {on}"

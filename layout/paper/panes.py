@@ -161,4 +161,4 @@ def _how_to_join(whole: Part, across: int, up: int) -> str:
 def _refusal(whole: Part, paper: Paper) -> FieldError:
     got = f"a {whole.title.lower()} of {whole.length:.0f} x {whole.height:.0f} mm on paper of {paper.width:.0f} x "
     needed = f"paper on which each part takes at most {MOST_SHEETS} sheets"
-    return FieldError("paper.size", needed, f"{got}{paper.height:.0f} mm", 'paper.size = "600 x 3000 mm"')
+    return FieldError("paper.size", needed, f"{got}{paper.height:.0f} mm", 'size = "600 x 3000 mm"')

@@ -48,7 +48,7 @@ def share(parts: Sequence[Part], paper: Paper, furnish: Furnish) -> Laying:
         laid = nest([Wanted(part, turns=(0,)) for part in parts], Bed(*free.size, gap=GAP, edge=0))
     except FieldError as error:
         room = f"{free.size[0]:.0f} x {free.size[1]:.0f} mm free on {paper.width:.0f} x {paper.height:.0f} mm"
-        raise FieldError("paper.size", error.needed, room, 'paper.size = "a3"') from None
+        raise FieldError("paper.size", error.needed, room, 'size = "a3"') from None
     sheets = tuple(tuple(_moved(piece, free) for piece in pieces) for pieces in laid.sheets)
     return Laying("shared", parts[0], sheets, ())
 

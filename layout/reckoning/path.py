@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 import math
+from fractions import Fraction
+from math import floor
 from typing import NamedTuple
 
 from layout.amounts.thread import flat_end_turn, notched_path, pegged_path, round_bar_turn, wind_length, wound_path
@@ -10,6 +12,7 @@ from layout.errors import FieldError
 from layout.figure import Figure, computed
 from layout.frames.frame import FlatEnd, Frame, NotchedEnd, PeggedEnd, RoundBar
 from layout.limits import plain
+from layout.warps.laid import looser
 from layout.warps.warp import Warp
 
 _PERIOD = 4  # after so many passes staggered pegs stand as they stood before
@@ -76,7 +79,8 @@ def _pegged(frame: Frame, ends: PeggedEnd, warp: Warp, thread: Figure) -> tuple[
     except FieldError:
         most = f"two pitches, {plain(2 * warp.pitch)} mm"
         room = float(2 * warp.pitch) - thread.value
-        instead = f'peg_diameter = "{plain(round(room, 3))} mm"' if room >= 1 else "a looser sett or a thinner warp"
+        thinner = f'peg_diameter = "{plain(floor(room * 100) / 100)} mm"'
+        instead = thinner if room >= 1 else looser(Fraction(math.ceil(across * 100), 200))
         needed = f"peg and thread together no thicker than {most}"
         raise FieldError("frame.peg_diameter", needed, f"{plain(round(across, 3))} mm", instead) from None
     said = "Up and down between pegs, and round a peg at both ends."

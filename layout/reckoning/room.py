@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import math
 from fractions import Fraction
-from math import floor
 from typing import NamedTuple
 
 from layout.amounts.told import RoomTold
@@ -27,12 +26,17 @@ from layout.amounts.weavable import (
 from layout.errors import FieldError
 from layout.figure import Figure, assumed, computed, measured
 from layout.frames.frame import FlatEnd, NotchedEnd, RoundBar
+from layout.kit.fields import example_of
+from layout.kit.frame_inputs import LONGEST
+from layout.kit.inputs import BY_KEY
 from layout.kit.kit import Kit
 from layout.limits import plain
 from layout.reckoning.known import stated
-from layout.units import Length, mm_in, say_length
+from layout.units import Length, down, say_length, up
 from layout.warps.warp import Warp
 
+_LEAST_WOVEN = 4.0
+"""A smaller height in mm is not offered to anybody."""
 _AS_SIDES = "The frame ends are as wide as its sides, seen from the face."
 
 
@@ -56,7 +60,7 @@ def room_left(kit: Kit, warp: Warp, thread: Figure) -> RoomLeft:
     inner = frame.outer_height.mm - 2 * Fraction(wide.value)
     room = _room(told, apart_at(kit))
     weavable = _weavable(kit, inner, room, wide)
-    _check(kit, weavable)
+    _check(kit, weavable, room, wide)
     near = room.heading.value + room.apart.value
     fringe = fringes(inner, kit.weaving.height.mm, near, _turn_mm(kit, warp, wide, thread))
     first, last = (computed(each.value, each.because, room.heading, room.apart, wide, thread) for each in fringe)
@@ -111,15 +115,36 @@ def _turn_mm(kit: Kit, warp: Warp, wide: Figure, thread: Figure) -> float:
 
 
 def _weavable(kit: Kit, inner: Fraction, room: Room, wide: Figure) -> Figure:
-    taken = 2 * room.heading.value + 2 * room.apart.value + room.hand.value
-    if inner <= taken:
-        outer = kit.frame.outer_height
-        least = Length(Fraction(taken + 2 * wide.value), outer.unit)
-        needed = f"more than {_said(least)}, for both ends, headings, spreading layers and the hand"
-        higher = _said(Length(least.mm + 200, outer.unit))
-        raise FieldError("frame.outer_height", needed, say_length(outer), f'outer_height = "{higher}"')
+    if inner <= _taken(room):
+        raise _too_low(kit, room, wide)
     found = weavable_height(inner, room)
     return computed(found.value, _less(inner, room), found, wide)
+
+
+def _taken(room: Room) -> float:
+    return 2 * room.heading.value + 2 * room.apart.value + room.hand.value
+
+
+def _too_low(kit: Kit, room: Room, wide: Figure) -> FieldError:
+    """The refusal of a frame in which no height is left to weave; of what takes the height, if no frame would do."""
+    outer = kit.frame.outer_height
+    least = Length(Fraction(_taken(room) + 2 * wide.value), outer.unit)
+    if least.mm + _LEAST_WOVEN > LONGEST.mm:
+        return _too_much(room, wide)
+    needed = f"more than {_said(least)}, for both ends, headings, spreading layers and the hand"
+    higher = Length(min(least.mm + kit.weaving.height.mm + 1, LONGEST.mm), outer.unit)
+    return FieldError("frame.outer_height", needed, say_length(outer), f'outer_height = "{up(higher)}"')
+
+
+def _too_much(room: Room, wide: Figure) -> FieldError:
+    """The refusal of what takes most of the height."""
+    parts = {"heading": 2 * room.heading.value, "slope": 2 * room.apart.value, "hand": room.hand.value}
+    key = max(parts, key=lambda each: parts[each])
+    table, taken = ("room", parts[key]) if parts[key] > 2 * wide.value else ("frame", 2 * wide.value)
+    key = key if table == "room" else "end_width"
+    needed = f"to leave some height to weave in a frame of at most {say_length(LONGEST)}"
+    got = f"{plain(taken)} mm taken by it in all"
+    return FieldError(f"{table}.{key}", needed, got, example_of(BY_KEY[f"{table}.{key}"]))
 
 
 def _less(inner: Fraction, room: Room) -> str:
@@ -130,22 +155,18 @@ def _less(inner: Fraction, room: Room) -> str:
     return f"{plain(inner)} mm less {', '.join(taken)}, {plain(room.hand.value)} mm for the hand."
 
 
-def _check(kit: Kit, weavable: Figure) -> None:
+def _check(kit: Kit, weavable: Figure, room: Room, wide: Figure) -> None:
     """FieldError, in the unit of the kit, where its height is greater than can be woven."""
     height = kit.weaving.height
     try:
         check_height(height.mm, weavable)
     except FieldError:
-        most = _down(Length(Fraction(weavable.value), height.unit))
+        most = down(Length(Fraction(weavable.value), height.unit))
+        if weavable.value < _LEAST_WOVEN:
+            raise _too_low(kit, room, wide) from None
         needed = f"at most {most} ({weavable.because.rstrip('.')}; see [room])"
         raise FieldError("weaving.height", needed, say_length(height), f'height = "{most}"') from None
 
 
 def _said(length: Length) -> str:
     return say_length(Length(length.mm.limit_denominator(1000), length.unit))
-
-
-def _down(length: Length) -> str:
-    """A length rounded down to whole millimetres or eighths of an inch, in its own unit."""
-    step = mm_in("in") / 8 if length.imperial else Fraction(1)
-    return say_length(Length(floor(length.mm / step) * step, length.unit))

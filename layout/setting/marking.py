@@ -81,7 +81,7 @@ def chosen(low: Fraction, *, imperial: bool, by: Counted = WINDS) -> Offer:
     needed = f"to be given, since no usual unit in {'inches' if imperial else 'cm'} loses at most 12 % of {sett}"
     others = offers_for(low, imperial=not imperial, by=by)[: len(USUAL[not imperial])]
     other = [found for found in others if _does(found)]
-    would = [*map(_words, other), f"{_words(_least(low, imperial, by))} as the one that loses least"]
+    would = [*map(_words, other), _words(_least(low, imperial, by), ", the least")]
     raise FieldError("sett.marking_unit", needed, "nothing", f"{', or '.join(would)}, or as_measured = true")
 
 
@@ -133,8 +133,8 @@ def _does(found: Offer) -> bool:
     return found.loss <= MOST_LOST
 
 
-def _words(found: Offer) -> str:
-    return f'marking_unit = "{say_length(found.unit)}" (loses {say_share(found.loss)})'
+def _words(found: Offer, remark: str = "") -> str:
+    return f'marking_unit = "{say_length(found.unit)}" (loses {say_share(found.loss)}{remark})'
 
 
 def say_share(share: Fraction) -> str:

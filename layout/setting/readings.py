@@ -99,7 +99,9 @@ def _contradiction(readings: Sequence[Reading]) -> FieldError:
     else:
         got = _one_side(readings, odd)
     needed = "wrap readings that can all be true of one pair of yarns"
-    return FieldError("sett.readings", needed, got, "wrap again, or add loosest = true to let the smallest stand")
+    return FieldError(
+        "sett.readings", needed, f"{got}; wrap again, or let the smallest stand", "loosest = true in [sett]"
+    )
 
 
 def _odd_one(readings: Sequence[Reading]) -> int | None:

@@ -9,11 +9,12 @@ same one, so that at mid-height the ends stand even, and in pairs at the notches
 from __future__ import annotations
 
 from fractions import Fraction
+from math import floor
 
 from layout.errors import FieldError
 from layout.frames.frame import NotchedEnd
-from layout.units import Length, say_length
-from layout.warps.laid import LEAST_WOOD, Laid
+from layout.units import Length, exact_length, say_length
+from layout.warps.laid import LEAST_WOOD, Laid, looser
 from layout.warps.warp import Pass
 
 _THINNEST = Fraction(1, 2)  # no saw cuts a narrower notch
@@ -41,9 +42,15 @@ def _check(pitch: Fraction, frame_end: NotchedEnd) -> None:
         return
     tooth = f" and a tooth of {say_length(Length(LEAST_WOOD))}" if frame_end.density is None else ""
     needed = f"a notch{tooth} to fit in the {say_length(Length(apart))} from one notch to the next"
-    thin = most / 2 >= _THINNEST
-    example = f'notch_width = "{say_length(Length(most / 2))}"' if thin else "a looser sett, or round bars"
+    example = f'notch_width = "{exact_length(Length(max(most / 2, _THINNEST)))}"'
+    if most < _THINNEST:
+        width = frame_end.notch_width.mm
+        example = looser(width + LEAST_WOOD) if frame_end.density is None else _looser_notches(width)
     raise FieldError("frame.notch_width", needed, say_length(frame_end.notch_width), example)
+
+
+def _looser_notches(width: Fraction) -> str:
+    return f'notch_density = "{floor(10 / width)} per cm"' if width <= 10 else 'notch_density = "5 per 10 cm"'
 
 
 def _in_pairs(ends: int, pitch: Fraction, first: Fraction) -> Laid:

@@ -13,9 +13,11 @@ from fractions import Fraction
 from layout.amounts.thread import peg_warnings
 from layout.errors import FieldError
 from layout.frames.frame import PeggedEnd
-from layout.units import Length, say_length
-from layout.warps.laid import LEAST_WOOD, Laid
+from layout.units import Length, exact_length, say_length
+from layout.warps.laid import LEAST_WOOD, Laid, looser
 from layout.warps.warp import Pass
+
+_THINNEST = Fraction(1)  # mm: thinner pegs are refused
 
 
 def pegged(ends: int, pitch: Fraction, frame_end: PeggedEnd, thread: Fraction = Fraction(0)) -> Laid:
@@ -51,9 +53,8 @@ def _check(pitch: Fraction, frame_end: PeggedEnd) -> None:
     most = 2 * pitch - LEAST_WOOD
     if frame_end.peg_diameter.mm > most:
         needed = f"pegs at most {say_length(Length(most))} thick, for a peg every {say_length(Length(2 * pitch))}"
-        got = say_length(frame_end.peg_diameter)
-        raise FieldError("frame.peg_diameter", needed, got, _thinner(pitch))
-
-
-def _thinner(pitch: Fraction) -> str:
-    return f'peg_diameter = "{say_length(Length(pitch / 2))}", or a looser sett'
+        thinner = f'peg_diameter = "{exact_length(Length(max(pitch / 2, _THINNEST)))}"'
+        if most < _THINNEST:
+            needed = f"pegs farther apart than {say_length(Length(2 * pitch))}, to leave wood between their holes"
+            thinner = looser((frame_end.peg_diameter.mm + LEAST_WOOD) / 2)
+        raise FieldError("frame.peg_diameter", needed, say_length(frame_end.peg_diameter), thinner)

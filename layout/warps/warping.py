@@ -7,10 +7,12 @@ from math import ceil, floor
 
 from layout.errors import FieldError
 from layout.frames.frame import Ends, Frame, NotchedEnd, PeggedEnd
-from layout.kit.inputs import AS_WIDE_AS_FITS
+from layout.kit.fields import example_of
+from layout.kit.frame_inputs import LONGEST
+from layout.kit.inputs import AS_WIDE_AS_FITS, BY_KEY
 from layout.kit.kit import Weaving
 from layout.setting.sett import SettTaken
-from layout.units import Length, mm_in, say_length
+from layout.units import Length, down, mm_in, read_length, say_length, up
 from layout.warps.laid import Laid
 from layout.warps.notched import notched
 from layout.warps.pegged import pegged
@@ -27,7 +29,7 @@ def warp_on(sett: SettTaken, frame: Frame, weaving: Weaving, thread: Fraction | 
     Raises FieldError where it holds too few ends, or more than `MOST_MARKS` marks would be needed.
     """
     room, pitch = weaving.width or frame.widest_weaving, 1 / sett.per_mm
-    most = _ends(room, pitch, frame.ends, weaving)
+    most = _ends(room, pitch, frame, weaving)
     ends, laid = _between_margins(most, sett, frame, weaving, thread)
     if weaving.start == "right":
         laid = laid.mirrored()
@@ -76,7 +78,7 @@ def _more_room(sett: SettTaken, frame: Frame) -> str:
         return 'slant = "shared"'
     step = mm_in("in") if frame.outer_width.imperial else mm_in("cm")
     wide = ceil((frame.outer_width.mm + 4 / sett.per_mm) / step) * step
-    return f'outer_width = "{say_length(Length(wide, "in" if frame.outer_width.imperial else "cm"))}"'
+    return f'outer_width = "{say_length(Length(wide, "in" if frame.outer_width.imperial else "cm"))}" in [frame]'
 
 
 def _laid(ends: int, sett: SettTaken, frame_end: Ends, weaving: Weaving, thread: Fraction | None) -> Laid:
@@ -93,8 +95,9 @@ def _tie_off(frame_end: Ends, weaving: Weaving) -> str:
     return weaving.tie_off or ("near end" if frame_end.kind == "wound" else "either end")
 
 
-def _ends(room: Length, pitch: Fraction, frame_end: Ends, weaving: Weaving) -> int:
+def _ends(room: Length, pitch: Fraction, frame: Frame, weaving: Weaving) -> int:
     """As many ends as the room holds: an even number tied off at the near end, an odd one at the far end."""
+    frame_end = frame.ends
     tie_off = _tie_off(frame_end, weaving)
     ends, least = floor(room.mm / pitch), 3 if tie_off == "far end" else 2
     if tie_off != "either end":
@@ -102,13 +105,36 @@ def _ends(room: Length, pitch: Fraction, frame_end: Ends, weaving: Weaving) -> i
     if ends < least:
         what = "one wind" if frame_end.kind == "wound" and least == 2 else f"{least} ends"
         needed = f"room for {what}, {say_length(Length(least * pitch, room.unit))} at this sett"
-        raise FieldError("weaving.width", needed, say_length(room), say_length(Length(20 * pitch, room.unit)))
+        raise _too_narrow(frame, weaving, least * pitch, needed)
     one_by_one = frame_end.kind == "notched"
     marks = ends + 1 if one_by_one else ends // 2 + 1
     if marks > MOST_MARKS:
-        widest = say_length(Length((MOST_MARKS - 1) * pitch * (1 if one_by_one else 2), room.unit))
-        raise FieldError("weaving.width", f"at most {MOST_MARKS:,} marks a strip", f"{marks:,}", widest)
+        widest = down(Length((MOST_MARKS - 1) * pitch * (1 if one_by_one else 2), room.unit))
+        raise FieldError("weaving.width", f"at most {MOST_MARKS:,} marks a strip", f"{marks:,}", f'width = "{widest}"')
     return ends
+
+
+def _too_narrow(frame: Frame, weaving: Weaving, least_mm: Fraction, needed: str) -> FieldError:
+    """The refusal of a width that holds too few ends: a wider weaving if the frame has room, else a wider frame."""
+    wide = min(10 * least_mm, frame.widest_weaving.mm)
+    if weaving.width and wide >= least_mm:
+        example = f'width = "{down(Length(wide, weaving.width.unit))}"'
+        if read_length(example.split('"')[1]).mm < least_mm:
+            example = f'width = "{AS_WIDE_AS_FITS}"'
+        return FieldError("weaving.width", needed, say_length(weaving.width), example)
+    sides = frame.outer_width.mm - frame.widest_weaving.mm
+    if sides + least_mm > LONGEST.mm:
+        key = "side_width" if frame.side_width.mm >= frame.margin.mm else "margin"
+        got = say_length(getattr(frame, key))
+        return FieldError(
+            f"frame.{key}",
+            f"{needed}, in a frame of at most {say_length(LONGEST)}",
+            got,
+            example_of(BY_KEY[f"frame.{key}"]),
+        )
+    wider = Length(min(sides + 10 * least_mm, LONGEST.mm), frame.outer_width.unit)
+    needed = f"{needed}, beside both sides and both margins"
+    return FieldError("frame.outer_width", needed, say_length(frame.outer_width), f'outer_width = "{up(wider)}"')
 
 
 def _threads(ends: int, weaving: Weaving) -> tuple[int, ...]:

@@ -6,9 +6,16 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from layout.errors import FieldError
+from layout.limits import plain
 from layout.units import Length
 from layout.yarns.diameter import Diameter, compressed, specific_volume, wrapped
 from layout.yarns.yarn import Yarn, folded, yarn_from_ball, yarn_of, yarn_weighed
+from layout.yarns.yarn_counts import system
+
+_USUAL_TEX = Fraction(100)
+"""A yarn that is meant, wherever one is asked for."""
+_THREADS = 'threads = [{count = 8, system = "ne"}, {count = 20, system = "ne"}]'
+_WAYS = (("threads",), ("count",), ("grams", "length"))
 
 
 @dataclass(frozen=True, slots=True)
@@ -27,16 +34,23 @@ class Label:
 
     def yarn(self, field: str = "yarn") -> Yarn | None:
         """The yarn that is told; None if nothing is. FieldError, at `field`, for what is told by halves or twice."""
-        ways = [bool(self.threads), self.count is not None, self.grams is not None or self.length is not None]
-        if sum(ways) > 1:
-            raise FieldError(field, "one way of telling how heavy the yarn is", "several", 'count = 8, system = "ne"')
+        ways = [[key for key in keys if getattr(self, key) is not None and getattr(self, key) != ()] for keys in _WAYS]
+        told = [keys[0] for keys in ways if keys]
+        if len(told) > 1:
+            instead = " or ".join(f"leave out {key}" for key in reversed(told))
+            raise FieldError(field, "one way of telling how heavy the yarn is", " and ".join(told), instead)
         if self.threads:
-            self._only_with(field, "to be left out beside threads, each of which has its own")
+            self._left_out(field)
             whole = [yarn for thread in self.threads if (yarn := thread.yarn(field))]
-            return folded(whole, field)
+            try:
+                return folded(whole, field)
+            except FieldError as error:
+                raise FieldError(f"{field}.threads", error.needed, error.got, _THREADS) from None
         if self.count is not None:
             return self._counted(self.count, field)
-        self._only_with(field, "a count beside it")
+        if self.system is not None or self.plies is not None:
+            beside = "system" if self.system is not None else "plies"
+            raise FieldError(f"{field}.count", f"to be given beside {beside}", "nothing", "count = 8")
         return self._sold(field)
 
     def _counted(self, count: Fraction, field: str) -> Yarn:
@@ -45,24 +59,34 @@ class Label:
         if self.system is None:
             needed = "the system that the count is in, since a bare number may mean any"
             raise FieldError(f"{field}.system", needed, "nothing", 'system = "ne"')
-        return yarn_of(count, self.system, self.plies or 1, field)
+        try:
+            return yarn_of(count, self.system, self.plies or 1, field)
+        except FieldError as error:
+            if error.field != field:
+                raise
+            usual = system(self.system).number(_USUAL_TEX / (self.plies or 1))
+            raise FieldError(f"{field}.count", error.needed, error.got, f"count = {plain(usual)}") from None
 
-    def _only_with(self, field: str, needed: str) -> None:
-        """FieldError for a system or plies that stand without their count."""
+    def _left_out(self, field: str) -> None:
+        """FieldError for a system or plies beside threads, each of which has its own."""
         for key, value in (("system", self.system), ("plies", self.plies)):
             if value is not None:
-                raise FieldError(f"{field}.{key}", needed, str(value), 'count = 8, system = "ne", plies = 2')
+                needed = "to be left out beside threads, each of which has its own"
+                raise FieldError(f"{field}.{key}", needed, str(value), f"leave out {key}")
 
     def _sold(self, field: str) -> Yarn | None:
         if self.grams is None and self.length is None and not self.weighed:
             return None
         if self.grams is None or self.length is None:
             missing = "grams" if self.grams is None else "length"
-            raise FieldError(
-                f"{field}.{missing}", "both grams and a length", "one of them", 'grams = 50, length = "120 m"'
-            )
+            example = "grams = 50" if missing == "grams" else 'length = "120 m"'
+            raise FieldError(f"{field}.{missing}", "both grams and a length", "one of them", example)
         weigh = yarn_weighed if self.weighed else yarn_from_ball
-        return weigh(self.grams, self.length.mm / 1000, field)
+        try:
+            return weigh(self.grams, self.length.mm / 1000, field)
+        except FieldError as error:
+            usual = plain(_USUAL_TEX * self.length.mm / 10**6)
+            raise FieldError(f"{field}.grams", error.needed, error.got, f"grams = {usual}") from None
 
 
 @dataclass(frozen=True, slots=True)

@@ -75,7 +75,7 @@ def system(name: str, field: str = "system") -> System:
     key = name.strip().casefold() if isinstance(name, str) else name
     if key == "cut":
         needed = 'yards in a pound, since "cut" means 300 yd a pound (American) or 200 yd a pound (Galashiels)'
-        raise FieldError(field, needed, shown(name), 'system = "yd/lb" with 300 or 200 times the number of cuts')
+        raise FieldError(field, needed, shown(name), 'system = "yd/lb"')
     if not isinstance(key, str) or key not in SYSTEMS:
         raise FieldError(field, f"one of the systems {', '.join(SYSTEMS)}", shown(name), 'system = "ne"')
     return SYSTEMS[key]

@@ -73,7 +73,7 @@ def test_what_is_advised_works(number: int) -> None:
     error = caught.value
     assert error.field == "paper.lay"
     assert "\n" not in str(error)
-    advice = re.findall(r'(paper\.\w+) = "([^"]+)"', error.example)
+    advice = [(f"paper.{key}", value) for key, value in re.findall(r'(\w+) = "([^"]+)"', error.example)]
     assert advice
     for key, value in advice:
         assert near(changes | {key: value}).sheets
@@ -85,7 +85,7 @@ def test_a_part_of_more_than_a_roll_says_what_would_do() -> None:
         FieldError, match=r"needs a sheet that holds the part straight, got a part 612\.0 mm long"
     ) as caught:
         near(TWO_FEET | {"paper.lay": "straight"})
-    assert 'paper.lay = "tiles"' in caught.value.example
+    assert 'lay = "tiles"' in caught.value.example
 
 
 def test_the_notes_say_why_a_strip_is_low() -> None:
@@ -132,5 +132,5 @@ def test_a_whole_part_that_fits_nowhere_is_refused_with_the_papers_that_would_do
     assert "a card of 250 x 150 mm" in str(caught.value)
     for advice in caught.value.example.split(" or "):
         assert laid({"paper.size": advice.split('"')[1]}, card(500, 300)).way == "straight"
-    with pytest.raises(FieldError, match=r"for example paper\.size = \"600 x 3000 mm\"$"):
+    with pytest.raises(FieldError, match=r"for example size = \"600 x 3000 mm\"$"):
         laid({}, card(4000, 4000))
