@@ -19,6 +19,7 @@ from layout.paper.job_sheets import job_laid
 from layout.paper.sheets import printed
 from layout.plan import Plan
 from layout.units import say_number
+from templates_gen.families import BOARD, JOB
 from templates_gen.outlines import outlined
 from templates_gen.output import Output, kerf_in_name, names_of, titled
 
@@ -80,6 +81,10 @@ class BoardOutputs:
         if not self.parts:
             return ()
         return (*self._numbers, JOB_FILE) if isinstance(self._laid, Laying) else tuple(self._numbers)
+
+    def product(self, file: str) -> str:
+        """The family that a file is of."""
+        return JOB if file == JOB_FILE else BOARD
 
     @cached_property
     def _laid(self) -> Laying | FieldError:

@@ -73,14 +73,19 @@ def new_stock(file: Path) -> None:
 @main.command()
 @KIT
 @click.option("-o", "--out", default="strips", show_default=True, type=Path, help="Folder.")
-@click.option("--only", multiple=True, metavar="NAME", help="Make this part alone; give it again for more.")
+@click.option(
+    "--only",
+    multiple=True,
+    metavar="NAME",
+    help="Make this alone: a part, strips, kit, board, job.pdf; again for more.",
+)
 @STOCK
 @_sentences
 def make(kit: Path | None, out: Path, only: tuple[str, ...], stock: Path | None) -> None:
     """Make every file of KIT (without one: of the built-in demo kit), each read back and proven."""
     from templates_gen import generate, report
+    from templates_gen.families import products_of
     from templates_gen.fonts import metrics
-    from templates_gen.options import products_of
 
     planned = _planned(kit)
     try:

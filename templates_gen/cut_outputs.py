@@ -69,6 +69,10 @@ class CutOutputs:
         """Every file's name, in the order of making."""
         return tuple(self._products)
 
+    def product(self, file: str) -> str:
+        """The product that a file is of."""
+        return self._products[file]
+
     def _layings(self, name: str) -> tuple[Laying, ...]:
         """How the parts of a product lie on the kit's paper; none where one of them cannot, which is noted."""
         if name not in self._laid:

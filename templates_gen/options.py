@@ -5,12 +5,8 @@ from __future__ import annotations
 import re
 from collections.abc import Sequence
 
-from layout.cutting.products import cut_suiting
-from layout.errors import FieldError, FieldErrors, shown
-from layout.kit.fields import closest, did_you_mean
+from layout.errors import FieldError, FieldErrors
 from layout.kit.kit import read_sett_input
-from layout.plan import Plan
-from layout.products import absent, suiting
 from layout.setting.sett import SettTaken, take_sett
 from templates_gen.fonts import metrics
 
@@ -54,15 +50,3 @@ def _as_option(error: FieldError, *, several: bool) -> FieldError:
     elif "loosest" in error.example:
         example = "wrap again, or leave out the reading that is wrong"
     return FieldError(name, error.needed, error.got, example)
-
-
-def products_of(plan: Plan, names: Sequence[str]) -> tuple[str, ...] | None:
-    """The products that --only names, or None where it names none: then all that suit `plan` are meant."""
-    known = tuple(dict.fromkeys((*suiting(plan), *cut_suiting(plan))))  # one name may be printed and cut
-    missing = absent(plan)
-    for name in names:
-        if name not in known:
-            needed = f"a part that this kit has ({', '.join(known)}){did_you_mean(closest(name, known))}"
-            why = f" ({missing[name]})" if name in missing else ""
-            raise FieldError("--only", needed, shown(name) + why, f"--only {known[0]}")
-    return tuple(names) or None

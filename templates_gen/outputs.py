@@ -16,6 +16,7 @@ from layout.products import PRODUCTS, absent, suiting
 from templates_gen.board_outputs import BoardOutputs
 from templates_gen.cut_outputs import CutOutputs
 from templates_gen.document import About
+from templates_gen.families import BOARD, JOB, KIT, Asked
 from templates_gen.formats import FORMATS
 from templates_gen.outlines import outlined
 from templates_gen.output import Output, names_of, titled
@@ -26,26 +27,38 @@ KIT_FILE = "kit.pdf"
 class Outputs:
     """All files of a plan, each drawn when it is asked for.
 
-    `only` picks products by name, of those that suit the plan; then there is no file that holds them all. Without a
-    `stock` nothing is cut.
+    `only` picks products and families by name (`families`), of those that suit the plan. Without a `stock` nothing is
+    cut.
     """
 
     def __init__(
         self, plan: Plan, metrics: FontMetrics, only: Sequence[str] | None = None, stock: Stock | None = None
     ) -> None:
         self.plan, self.metrics = plan, metrics
-        self.whole = only is None
-        self.cut = CutOutputs(plan, stock, metrics, only) if stock else None
-        self.boards = BoardOutputs(plan, stock, metrics, *self.cut.built) if stock and self.cut and self.whole else None
-        wanted = tuple(PRODUCTS) if only is None else only
-        self.names = tuple(name for name in suiting(plan) if name in wanted)
+        self.asked = Asked(only)
+        self.whole = self.asked.whole
+        self.cut = CutOutputs(plan, stock, metrics, self.asked.names) if stock else None
+        self.boards = self._boards(stock) if stock and (self.asked.has(BOARD) or self.asked.has(JOB)) else None
+        self.names = tuple(name for name in suiting(plan) if self.asked.has(name))
+
+    def _boards(self, stock: Stock) -> BoardOutputs:
+        """The boards hold every part, whatever else is asked for."""
+        every = self.cut if self.whole and self.cut else CutOutputs(self.plan, stock, self.metrics, None)
+        return BoardOutputs(self.plan, stock, self.metrics, *every.built)
 
     @cached_property
     def files(self) -> tuple[str, ...]:
         """Every file's name, in the order of making."""
-        own = (f"{name}.{form}" for name in self.names for form in PRODUCTS[name].forms)
-        kit = (KIT_FILE,) if self.whole else ()
-        return (*own, *kit, *(file for each in self._cut for file in each.files))
+        takes = self.asked.takes
+        own = (f"{name}.{form}" for name in self.names for form in PRODUCTS[name].forms if takes(name, form))
+        kit = (KIT_FILE,) if self.asked.has(KIT) else ()
+        cut = (file for each in self._cut for file in each.files if takes(each.product(file), file.rpartition(".")[2]))
+        return (*own, *kit, *cut)
+
+    @property
+    def _in_kit(self) -> tuple[str, ...]:
+        """The products in the one file of all guides, if that is asked for."""
+        return tuple(name for name in suiting(self.plan) if PRODUCTS[name].in_kit) if self.asked.has(KIT) else ()
 
     @property
     def _cut(self) -> tuple[CutOutputs | BoardOutputs, ...]:
@@ -55,7 +68,7 @@ class Outputs:
     @cached_property
     def layings(self) -> Mapping[str, tuple[Laying, ...]]:
         """How the parts of each product lie on the kit's paper; FieldError where one cannot."""
-        return {name: self._laid(name) for name in self.names}
+        return {name: self._laid(name) for name in dict.fromkeys((*self.names, *self._in_kit))}
 
     def _laid(self, name: str) -> tuple[Laying, ...]:
         builds = PRODUCTS[name].builds(self.plan, self.metrics)
@@ -85,7 +98,7 @@ class Outputs:
         if cut := next((each for each in self._cut if file in each.files), None):
             return cut.output(file)
         if file == KIT_FILE:
-            return self._on_paper(file, (name for name in self.names if PRODUCTS[name].in_kit))
+            return self._on_paper(file, self._in_kit)
         name, _, form = file.rpartition(".")
         return self._on_paper(file, (name,)) if FORMATS[form].words else self._alone(file, name)
 

@@ -20,7 +20,7 @@ _HEADING = re.compile(r"\s*(\[{1,2})\s*([\w.\- ]+?)\s*(\]{0,2})\s*(#.*)?")
 
 
 class Slip(NamedTuple):
-    """Where it went wrong, counted from 1, what is wrong there, and the line to write (empty: not known; None: none)."""
+    """Where it went wrong, counted from 1, what is wrong there, and the line to write (empty: unknown; None: none)."""
 
     line: int
     column: int

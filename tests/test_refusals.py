@@ -77,7 +77,7 @@ def test_the_example_for_every_bad_value_of_a_kit_works(spec: Input) -> None:
 @pytest.mark.parametrize("seed", range(8))
 def test_the_examples_for_inputs_that_disagree_work(seed: int) -> None:
     """One to five values that are right alone, at random: whoever does what each refusal says comes to a kit."""
-    choose, found = random.Random(seed), 0
+    choose, found = random.Random(seed), 0  # noqa: S311
     for _ in range(25):
         found += bool(chain(_at_random(choose), planned, KIT))
     assert found > 8
@@ -168,6 +168,6 @@ def test_doing_what_a_refusal_says_can_fail() -> None:
     def stubborn(values: Mapping[str, Any]) -> None:
         raise FieldError("name", "another name", repr(values["name"]), 'name = "x"')
 
-    with pytest.raises(AssertionError, match="^same: name"):
+    with pytest.raises(AssertionError, match=r"^same: name"):
         chain(ROUND, stubborn, KIT)
     assert [each["name"] for each in pasted(ROUND, refused(ROUND, stubborn)[0], KIT)] == ["x"]

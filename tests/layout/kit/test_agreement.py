@@ -20,7 +20,7 @@ from tests.plain_kits import FLAT, LEFT_OUT, NOTCHED, PEGGED, ROUND, changed, on
         (
             {"frame__bar_diameter": "12 cm", "frame__outer_height": "24 cm"},
             "frame.outer_height",
-            "both bars together, 24 cm",
+            "both bars together and 10 mm, 25 cm",
         ),
         ({"frame__edge_radius": "3 mm"}, "frame.edge_radius", 'left out with ends = "round bars"'),
         ({"frame__thickness": "18 mm"}, "frame.thickness", 'left out with ends = "round bars"'),

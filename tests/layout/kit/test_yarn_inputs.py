@@ -61,7 +61,7 @@ def test_older_books_write_the_plies_first() -> None:
 
 def test_the_order_is_never_guessed() -> None:
     """Without it the sentence names both meanings."""
-    sentence = only_refusal(changed(TOLD, warp={"count": "8/2", "system": "ne"}), "warp.count")
+    sentence = only_refusal(changed(TOLD, warp={"count": "8/2", "system": "ne"}), "warp.order")
     assert "craft labels" in sentence
     assert "older books" in sentence
 
@@ -90,15 +90,15 @@ def test_counts_are_what_pint_makes_of_them(count: int, unit: str) -> None:
 BALL = {"grams": 50, "length": "160 m"}
 REFUSED: list[tuple[dict[str, Any], str, str]] = [
     ({"warp": {"count": 8}}, "warp.system", "the system that the count is in"),
-    ({"warp": {"system": "ne"}}, "warp.system", "a count beside it"),
-    ({"warp": {"plies": 2}}, "warp.plies", "a count beside it"),
+    ({"warp": {"system": "ne"}}, "warp.count", "to be given beside system"),
+    ({"warp": {"plies": 2}}, "warp.count", "to be given beside plies"),
     ({"warp": {"count": 8, "system": "cut"}}, "warp.system", "200 yd a pound"),
     ({"warp": {"count": 8, "system": "ne", "order": "count/plies"}}, "warp.order", '"8/2" beside it'),
     ({"warp": {"count": "8/2", "system": "ne", "order": "count/plies", "plies": 2}}, "warp.plies", "left out"),
     ({"warp": {"count": "8/0", "system": "ne", "order": "count/plies"}}, "warp.count", "above zero"),
     ({"warp": {"count": "8/2,5", "system": "ne", "order": "count/plies"}}, "warp.count", "whole number of plies"),
-    ({"warp": {"count": 0.0001, "system": "ne"}}, "warp", "1 to 50000 tex"),
-    ({"warp": {"count": 0.5, "system": "tex"}}, "warp", "1 to 50000 tex"),
+    ({"warp": {"count": 0.0001, "system": "ne"}}, "warp.count", "1 to 50000 tex"),
+    ({"warp": {"count": 0.5, "system": "tex"}}, "warp.count", "1 to 50000 tex"),
     ({"warp": {"count": 8, "system": "ne", **BALL}}, "warp", "one way of telling"),
     ({"warp": {"count": 8, "system": "ne", "weighed": True}}, "warp.weighed", "grams and a length"),
     ({"warp": {"count": 300, "system": "m/100g", "plies": 2}}, "warp.plies", "finished yarn"),
@@ -112,7 +112,7 @@ REFUSED: list[tuple[dict[str, Any], str, str]] = [
     ({"warp": {"wrap": 9}}, "warp.wrap", "table of keys"),
     ({"warp": {"fibre": "steel"}}, "warp.fibre", '"cotton"'),
     ({"weft": {"strands": [{"number": 60}, {"number": 60}]}}, "weft.strands", "at most 100 strands"),
-    ({"weft": {"strands": [{"count": "8/2", "system": "ne"}]}}, "weft.strands[1].count", "older books"),
+    ({"weft": {"strands": [{"count": "8/2", "system": "ne"}]}}, "weft.strands[1].order", "older books"),
     ({"weft": {"sample": {"grams": 9, "width": "10 cm"}}}, "weft.sample", "grams and width and height"),
     ({"weft": {"sample": {"grams": 0, "width": "1 cm", "height": "1 cm"}}}, "weft.sample.grams", "a number from"),
     ({"weft": {"sample": {"grams": 9, "width": "0 cm", "height": "9 cm"}}}, "weft.sample.width", "1 mm"),
