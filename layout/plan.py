@@ -12,6 +12,7 @@ from layout.kit.ends import counted_by
 from layout.kit.kit import Kit
 from layout.messages.english import ENGLISH
 from layout.messages.roles import Count
+from layout.plausible import questions
 from layout.reckoning.known import known_of
 from layout.reckoning.reckon import reckon
 from layout.setting.marking import PEGS, SINGLY, WINDS
@@ -92,5 +93,5 @@ def plan(kit: Kit) -> Plan:
     load = load_on(kit.frame, kit.strength, sum(warp.threads), warp.width)
     amounts = reckon(kit, warp)
     notes = sett.notes + warp.notes + load.notes + amounts.notes
-    warnings = sett.warnings + warp.warnings + load.warnings + amounts.warnings
+    warnings = questions(kit) + sett.warnings + warp.warnings + load.warnings + amounts.warnings
     return Plan(kit, warp, notes, warnings, amounts)

@@ -18,6 +18,11 @@ from layout.units import mm_in, read_length
 LARGEST = Fraction(5)
 """No cutter's kerf is wider, in mm."""
 
+_SMALLEST, _FINEST = Fraction(5), Fraction(1, 20)
+"""No hole of a trial is smaller, and with so small a kerf its size is in cm. In mm; kerfs from 0.08 mm (tables of
+cutting services).
+"""
+
 _READING = re.compile(r"([0-9]{1,4}(?:[.,]([0-9]{1,4}))?)\s*(mm|in|\")?", re.ASCII)
 
 
@@ -82,6 +87,10 @@ def kerf_of(holes: Sequence[Reading], parts: Sequence[Reading], names: tuple[str
         got = f"a hole of {plain(one.mm)} mm and a part of {plain(other.mm)} mm"
         if kerf <= 0:
             raise FieldError(hole, "a hole larger than the part that came out of it", got, example)
+        if one.mm < _SMALLEST and kerf < _FINEST:
+            needed = f"sizes in mm, since no hole of a trial is under {plain(_SMALLEST)} mm; a caliper that shows cm"
+            tenfold = f"{hole} {plain(10 * one.mm)} {part} {plain(10 * other.mm)}"
+            raise FieldError(hole, f"{needed} has to be read ten times as large", got, tenfold)
         if kerf > LARGEST:
             raise FieldError(hole, f"a kerf of at most {plain(LARGEST)} mm, (hole - part) / 2", got, example)
     reading = max((one.within + other.within) / 2 for one, other in zip(holes, parts, strict=True))

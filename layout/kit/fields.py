@@ -25,7 +25,7 @@ from layout.kit.inputs import (
 from layout.kit.names import read_name
 from layout.kit.number_fields import read_amount, read_count_of, read_share, read_system, read_whole
 from layout.kit.spec import Input
-from layout.units import Length, Sett, read_length, read_sett, read_size, say_length
+from layout.units import Length, Sett, exact_length, read_length, read_sett, read_size, say_length
 
 MOST_NUMBER = 1_000_000
 _LONGEST_WORD = 60
@@ -56,8 +56,19 @@ def _version(_: Input, value: object) -> int:
 def _length(spec: Input, value: object) -> Length:
     length = read_length(value)
     if spec.low is not None and spec.high is not None and not spec.low.mm <= length.mm <= spec.high.mm:
-        raise FieldError("", f"a length from {say_length(spec.low)} to {say_length(spec.high)}", shown(value), "")
+        needed = f"a length from {say_length(spec.low)} to {say_length(spec.high)}{_other_unit(spec, length)}"
+        raise FieldError("", needed, shown(value), "")
     return length
+
+
+def _other_unit(spec: Input, length: Length) -> str:
+    """The question whether the same number in the next unit was meant: "30 m" for 30 cm."""
+    nearest = {"m": ("cm", "mm"), "cm": ("mm", "m"), "mm": ("cm",), "ft": ("in",), "yd": ("in",)}.get(length.unit, ())
+    for unit in nearest:
+        meant = f"{exact_length(length).split()[0]} {unit}"
+        if spec.low and spec.high and spec.low.mm <= read_length(meant).mm <= spec.high.mm:
+            return did_you_mean(f'"{say_length(read_length(meant))}"')
+    return ""
 
 
 def _width(spec: Input, value: object) -> Length | None:
