@@ -24,6 +24,7 @@ RANKS: tuple[tuple[str, ...], ...] = (
     ("kit",),
     ("warps",),
     ("reckoning",),
+    ("plausible",),
     ("plan",),
     ("parts", "cutting", "nesting"),
     ("paper",),

@@ -60,14 +60,15 @@ def _colour_errors(got: Got) -> Iterator[FieldError]:
         if colour in seen:
             got_words = f"{colour}, which {seen[colour]} has too"
             needed = "a colour of its own, unlike every other operation"
-            yield FieldError(key, needed, got_words, f'{key.rpartition(".")[2]} = "{_free(got)}"')
+            yield FieldError(key, needed, got_words, f'{key.rpartition(".")[2]} = "{_free(got, key)}"')
         seen.setdefault(colour, key)
 
 
-def _free(got: Got) -> str:
-    """A default colour that no operation has."""
+def _free(got: Got, key: str) -> str:
+    """A default colour that no operation has, that of `key` itself if it can be."""
     taken = {got.get(f"colours.{each}") for each in OPERATIONS}
-    return next(str(colour) for each in OPERATIONS if (colour := STOCK.by_key[f"colours.{each}"].default) not in taken)
+    usual = (STOCK.by_key[each].default for each in (key, *(f"colours.{each}" for each in OPERATIONS)))
+    return next(str(colour) for colour in usual if colour not in taken)
 
 
 def _example(key: str) -> str:

@@ -88,14 +88,14 @@ def test_a_kerf_may_be_measured_both_ways() -> None:
             {"colours.etch": "#123456"},
             (
                 "colours.etch: needs one of the known keys (engrave, score, cut, reference), got 'etch'; "
-                'for example engrave = "#27358d"'
+                "for example leave out etch"
             ),
         ),
         (
             {"speeds.reference": 3},
             (
                 "speeds.reference: needs one of the known keys (engrave, score, cut), got 'reference'; "
-                "for example engrave = 20"
+                "for example leave out reference"
             ),
         ),
         (
@@ -125,7 +125,7 @@ def test_a_kerf_may_be_measured_both_ways() -> None:
         ),
         (
             {"cutting.kerf_x": "0.2 mm"},
-            'cutting.kerf_x: needs to be left out beside kerf, got 0.2 mm; for example kerf = "0.20 mm"',
+            "cutting.kerf_x: needs to be left out beside kerf, got 0.2 mm; for example leave out kerf_x",
         ),
         (
             {"cutting.kerf": None, "cutting.kerf_x": "0.2 mm"},
