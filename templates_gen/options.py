@@ -48,5 +48,5 @@ def _as_option(error: FieldError, *, several: bool) -> FieldError:
         name, example = _OPTIONS.get(found[2], (name, example))
         name += f" of reading {found[1]}" if several else ""
     elif "loosest" in error.example:
-        example = "wrap again, or leave out the reading that is wrong"
+        example = "leave out the reading that is wrong"
     return FieldError(name, error.needed, error.got, example)
