@@ -11,6 +11,9 @@ from layout.messages.roles import Count
 from layout.units import Length, say_length, say_number
 from templates_gen.verify.expected import ends_of
 
+_BY_INCH = {"wound": Count.SETT_INCH_WINDS, "pegged": Count.SETT_INCH_PEGS, "notched": Count.SETT_INCH_ENDS}
+_BY_CM = {"wound": Count.SETT_CM_WINDS, "pegged": Count.SETT_CM_PEGS, "notched": Count.SETT_CM_ENDS}
+
 
 def said_of(kit: Kit, sett: Fraction, unit: Length) -> Mapping[str, str]:
     """Name, yarns, sett and counts of a kit in words, by what each is; `sett` in ends per mm is proven elsewhere."""
@@ -24,12 +27,9 @@ def said_of(kit: Kit, sett: Fraction, unit: Length) -> Mapping[str, str]:
 
 
 def _sett(kit: Kit, sett: Fraction, unit: Length) -> str:
-    wound = kit.frame.ends.kind == "wound"
-    if unit.imperial:
-        role, per = Count.SETT_INCH_WINDS if wound else Count.SETT_INCH_ENDS, Fraction(127, 5)
-    else:
-        role, per = Count.SETT_CM_WINDS if wound else Count.SETT_CM_ENDS, Fraction(10)
-    count = sett * unit.mm / (2 if wound else 1)
+    kind = kit.frame.ends.kind
+    role, per = (_BY_INCH[kind], Fraction(127, 5)) if unit.imperial else (_BY_CM[kind], Fraction(10))
+    count = sett * unit.mm / (1 if kind == "notched" else 2)  # a wind lays two ends, a peg turns two
     return ENGLISH.say(role, sett=say_number(sett * per), count=say_number(count), unit=say_length(unit))
 
 
