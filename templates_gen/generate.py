@@ -12,15 +12,38 @@ from layout.cutting.stock import Stock
 from layout.drawing.metrics import FontMetrics
 from layout.errors import LayoutError
 from layout.plan import Plan
+from templates_gen.document import ReadError
 from templates_gen.folder import MANIFEST, Exchange
 from templates_gen.output import Output
 from templates_gen.outputs import Outputs
 from templates_gen.proof import findings, read, write
+from templates_gen.verify.compare import said_once
 from templates_gen.verify.whole import lacking
 
 
 class ProofError(LayoutError):
-    """A file came back other than it was meant. It was not kept."""
+    """A file came back other than it was meant, and was not kept: every problem once, and what to do."""
+
+    def __init__(self, what: str, problems: Sequence[str]) -> None:
+        said = said_once(problems)
+        more = f"; and {len(said) - _MOST_SAID} more" if len(said) > _MOST_SAID else ""
+        super().__init__(f"{what}: {'; '.join(said[:_MOST_SAID])}{more}. {_what_to_do()}")
+
+
+_MOST_SAID = 12
+
+
+def _what_to_do() -> str:
+    from importlib import metadata
+
+    try:
+        version = metadata.version("templates-gen")
+    except metadata.PackageNotFoundError:
+        version = "that is not installed"
+    return (
+        "This is a mistake of the program, not of the kit: keep the kit file as it is, and report it together with the "
+        f"version (templates-gen {version})."
+    )
 
 
 @dataclass(frozen=True, slots=True)
@@ -90,11 +113,14 @@ def make(
 
 
 def _proven(plan: Plan, output: Output, data: bytes) -> Made:
-    found = read(output, data)
+    unlike = f"{output.file} was not kept, since it did not come back as it was drawn"
+    try:
+        found = read(output, data)
+    except ReadError as error:
+        raise ProofError(unlike, [str(error)]) from error
     result = findings(plan, output, found)
     if not result.sound or found.about != output.about:
-        problems = "; ".join(result.problems) or "the inputs it carries are not those it was given"
-        raise ProofError(f"{output.file} was not kept, since it did not come back as it was drawn: {problems}")
+        raise ProofError(unlike, result.problems or ["the inputs it carries are not those it was given"])
     first = output.sheets[0]
     size = (round(first.width, 4), round(first.height, 4))
     digest = hashlib.sha256(data).hexdigest()
@@ -106,7 +132,7 @@ def _check_whole(wanted: Outputs, made: Iterable[Made]) -> None:
     """ProofError where the kit would lack a file or a part that it must have."""
     files = {each.file: each.parts for each in made}
     if problems := lacking(wanted.plan.kit, files, wanted.without, wanted.cut.stock if wanted.cut else None):
-        raise ProofError(f"nothing was kept, since the kit would not be whole: {'; '.join(problems)}")
+        raise ProofError("nothing was kept, since the kit would not be whole", problems)
 
 
 def manifest(made: Iterable[Made], *, whole: bool) -> bytes:

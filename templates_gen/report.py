@@ -12,6 +12,7 @@ from templates_gen.amounts_report import amounts_rows, amounts_sentences, amount
 from templates_gen.check import Checked, Count
 from templates_gen.generate import Report
 from templates_gen.load_report import load_rows, load_values
+from templates_gen.verify.compare import said_once
 
 INCH, CM = Fraction(127, 5), Fraction(10)
 
@@ -181,7 +182,7 @@ def checked_table(checked: Sequence[Checked]) -> str:
         if each.asked and each.found:
             lines += [f"       asked {_said(each.asked)}", f"       found {_said(each.found)}"]
             lines.append(f"       largest deviation {_micrometres(each.deviation)}")
-        lines += [f"       {problem}" for problem in each.problems]
+        lines += [f"       {problem}" for problem in said_once(each.problems)]
     return "\n".join(lines)
 
 

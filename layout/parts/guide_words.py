@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from fractions import Fraction
-
 from layout.drawing.typeset import is_tall
 from layout.parts.phrases import Phrase
 from layout.plan import Plan
@@ -67,14 +65,14 @@ def fan_words(plan: Plan, end: End, *, brief: bool) -> tuple[str, ...]:
 
 def _said(mm: float, imperial: bool) -> str:
     """A height, to the millimetre or the tenth of an inch."""
-    return f"{say_number(Fraction(mm / _INCH), 1)} in" if imperial else f"{round(mm)} mm"
+    return f"{say_number(mm / _INCH, 1)} in" if imperial else f"{say_number(mm, 0)} mm"
 
 
 def _fine(mm: float, imperial: bool) -> str:
     """A small distance, to the tenth of a millimetre or the hundredth of an inch; ten times finer where it is small."""
     if imperial:
-        return f"{say_number(Fraction(mm / _INCH), 2 if mm >= _INCH / 10 else 3)} in"
-    return f"{say_number(Fraction(mm), 1 if mm >= 1 else 2)} mm"
+        return f"{say_number(mm / _INCH, 2 if mm >= _INCH / 10 else 3)} in"
+    return f"{say_number(mm, 1 if mm >= 1 else 2)} mm"
 
 
 def notes_for(plan: Plan, end: End, *, brief: bool) -> str:

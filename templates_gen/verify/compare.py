@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Iterator, Sequence
+from collections import Counter
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 
 from layout.drawing.shapes import Path, Point, Region, Shape, Text
@@ -25,6 +26,11 @@ class Findings:
 
     def __add__(self, other: Findings) -> Findings:
         return Findings(max(self.deviation, other.deviation), self.problems + other.problems)
+
+
+def said_once(problems: Iterable[str]) -> list[str]:
+    """Every problem once, in order, with how often it came: "3 times: a wind mark is missing"."""
+    return [f"{count} times: {each}" if count > 1 else each for each, count in Counter(problems).items()]
 
 
 NOTHING = Findings(0.0, ())

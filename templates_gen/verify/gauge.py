@@ -4,12 +4,12 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterator, Sequence
-from decimal import Decimal
 from fractions import Fraction
 
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Path
 from layout.kit.kit import Kit
+from layout.numerals import say_number
 from layout.plan import Plan
 from layout.units import Length, say_length
 from templates_gen.verify import LIMIT
@@ -119,7 +119,7 @@ def _table(kit: Kit, unit: Length) -> Iterator[list[str]]:
         row = [str(count)]
         for each in units:
             laid, ends = _laid(kit, count / window, each.mm)
-            row += [_figures(ends / each.mm * inch_or_cm), _figures(laid)] if laid else ["\N{EN DASH}"] * 2
+            row += [say_number(ends / each.mm * inch_or_cm), say_number(laid)] if laid else ["\N{EN DASH}"] * 2
         yield row
 
 
@@ -150,9 +150,3 @@ def _units(unit: Length) -> list[Length]:
     above = [each for each in usual if each.mm > unit.mm]
     others = [*below[-1:], *above[:1], *above[1:2], *below[-2:-1]][: _COLUMNS - 1]
     return sorted([unit, *others], key=lambda each: each.mm)
-
-
-def _figures(value: Fraction) -> str:
-    """In up to three decimals, without zeros at the end."""
-    text = f"{Decimal(round(value * 1000)) / 1000:f}"
-    return text.rstrip("0").rstrip(".") if "." in text else text

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from bisect import bisect_left
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, field
 from fractions import Fraction
@@ -107,9 +108,7 @@ def _piece(marks: Expected, ends: Sequence[_End], box: tuple[float, float, float
 
 def _layers(ends: Sequence[_End], shown: Sequence[_Shown]) -> Findings:
     """Marks of the face are all of one length, those of the back all of another that is shorter by a millimetre."""
-    reach = {
-        round(x, 3): deep for each in shown for pen in (Pen.MARK, Pen.TEN) for x, deep in each.uprights.get(pen, [])
-    }
+    reach = sorted(mark for each in shown for pen in (Pen.MARK, Pen.TEN) for mark in each.uprights.get(pen, []))
     known = [(end, deep) for end in ends if (deep := _near(reach, end.x)) is not None]
     face = [deep for end, deep in known if end.face]
     back = [deep for end, deep in known if not end.face]
@@ -119,8 +118,10 @@ def _layers(ends: Sequence[_End], shown: Sequence[_Shown]) -> Findings:
     return Findings(0.0, ("marks of the face and of the back are not told apart by their lengths",))
 
 
-def _near(reach: dict[float, float], x: float) -> float | None:
-    return next((reach[key] for off in (0, -1, 1) if (key := round(x + off / 1000, 3)) in reach), None)
+def _near(reach: Sequence[tuple[float, float]], x: float) -> float | None:
+    """How deep the first mark within the limit of `x` reaches."""
+    k = bisect_left(reach, (x - LIMIT,))
+    return reach[k][1] if k < len(reach) and reach[k][0] <= x + LIMIT else None
 
 
 def _uncovered(ends: Sequence[_End], marks: Expected, pieces: Sequence[Seen]) -> Findings:

@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from collections.abc import Sequence
 
+from layout.numerals import say_number
 from templates_gen.verify.compare import Findings
 from templates_gen.verify.fanned import End, Followed
 
@@ -60,6 +61,4 @@ def _asked(end: End, fan: Followed, nudge: float, *, imperial: bool) -> tuple[Fi
 
 
 def _short(value: float, places: int, unit: str) -> str:
-    """In so many decimals, without zeros at the end."""
-    text = f"{value:.{places}f}"
-    return f"{text.rstrip('0').rstrip('.') if '.' in text else text} {unit}"
+    return f"{say_number(value, places)} {unit}"

@@ -7,6 +7,7 @@ import json
 import subprocess
 import sys
 from collections.abc import Callable
+from importlib.metadata import version
 from pathlib import Path
 
 import pytest
@@ -26,6 +27,7 @@ from templates_gen.folder import MANIFEST
 from templates_gen.formats import FORMATS
 from templates_gen.generate import ProofError, make
 from templates_gen.outputs import Output
+from templates_gen.verify.compare import Findings
 
 ROOT = Path(__file__).parents[2]
 MAKE = "import sys; from templates_gen.cli import main; main(['make', '-o', sys.argv[1]])"
@@ -206,6 +208,41 @@ def test_a_writer_that_draws_wrong(
     with pytest.raises(ProofError):
         make(demo_plan, used, metrics)
     assert there(used) == before
+
+
+def test_a_proof_that_fails_says_each_problem_once_and_what_to_do(
+    used: Path, demo_plan: Plan, metrics: FontMetrics, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """A problem that comes three times is said once, with a count; then that the kit is kept and reported."""
+    monkeypatch.setattr(
+        generate, "findings", lambda *_: Findings(0.0, ("a mark is off", "no total") + 2 * ("a mark is off",))
+    )
+    with pytest.raises(ProofError) as caught:
+        make(demo_plan, used, metrics)
+    said = str(caught.value)
+    assert ": 3 times: a mark is off; no total. This is a mistake of the program" in said
+    assert "keep the kit file as it is, and report it together with the version" in said
+    assert said.endswith(f"(templates-gen {version('templates-gen')}).")
+
+
+def test_a_proof_that_fails_in_a_hundred_ways_can_still_be_read(
+    used: Path, demo_plan: Plan, metrics: FontMetrics, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """Twelve problems are told, and how many more there are."""
+    many = Findings(0.0, tuple(f"mark {number} is off" for number in range(100)))
+    monkeypatch.setattr(generate, "findings", lambda *_: many)
+    with pytest.raises(ProofError, match=r"mark 11 is off; and 88 more\. This") as caught:
+        make(demo_plan, used, metrics)
+    assert "mark 12" not in str(caught.value)
+
+
+def test_a_file_that_its_reader_refuses_is_reported_too(
+    used: Path, demo_plan: Plan, metrics: FontMetrics, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """What cannot even be read back is a failed proof, not a mistake in the kit."""
+    monkeypatch.setattr(generate, "write", lambda _: b"nothing that could be read")
+    with pytest.raises(ProofError, match=r"was not kept.*report it together"):
+        make(demo_plan, used, metrics)
 
 
 def test_other_inputs_than_were_given(
