@@ -5,6 +5,9 @@ from __future__ import annotations
 from collections.abc import Iterable
 
 _LONGEST_SHOWN = 60
+_LONGEST_PATH = 240
+_LONGEST_LINE = 1000  # a sentence that names every part of a kit is half of that
+_MOST_LINES = 100
 
 
 class LayoutError(ValueError):
@@ -46,4 +49,24 @@ def shown(value: object) -> str:
 
 def ascii_safe(text: str) -> str:
     """`text` without characters that a terminal would act on instead of show."""
-    return "".join(letter if letter.isprintable() else f"\\x{ord(letter):02x}" for letter in text)
+    return "".join(letter if letter.isprintable() else _numbered(letter) for letter in text)
+
+
+def _numbered(letter: str) -> str:
+    code = ord(letter)
+    return f"\\x{code:02x}" if code < 0x100 else f"\\u{code:04x}" if code < 0x10000 else f"\\U{code:08x}"
+
+
+def shown_path(path: object) -> str:
+    """A file or folder as it may stand in a sentence: visible, and cut in its middle if it is very long."""
+    text = ascii_safe(str(path))
+    half = _LONGEST_PATH // 2
+    return text if len(text) <= _LONGEST_PATH else f"{text[:half]}…{text[-half:]}"
+
+
+def shown_sentences(text: str) -> str:
+    """Whole sentences as they may be shown: visible line by line, each cut off if it is endless, and so are they."""
+    lines = [ascii_safe(line) for line in text.split("\n")]
+    short = [line if len(line) <= _LONGEST_LINE else line[: _LONGEST_LINE - 1] + "…" for line in lines[:_MOST_LINES]]
+    more = len(lines) - len(short)
+    return "\n".join([*short, *([f"and {more} more lines like these"] if more else [])])

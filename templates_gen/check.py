@@ -13,7 +13,7 @@ from layout.cutting.stock import Stock
 from layout.cutting.stock_values import without_money
 from layout.drawing.metrics import FontMetrics
 from layout.drawing.sheet import cuts_on, marks_on
-from layout.errors import LayoutError, ascii_safe, shown
+from layout.errors import LayoutError, shown, shown_path, shown_sentences
 from layout.kit.kit import Kit
 from layout.plan import Plan, plan
 from templates_gen.carried import Carried, carried
@@ -181,7 +181,7 @@ def _bytes(path: Path) -> bytes:
 
 
 def _said(path: Path) -> str:
-    return ascii_safe(str(path))
+    return shown_path(path)
 
 
 def _file(path: Path, data: bytes, against: Against, metrics: FontMetrics, listed: str = "") -> Checked:
@@ -202,7 +202,7 @@ def _file(path: Path, data: bytes, against: Against, metrics: FontMetrics, liste
         asked = _outputs(plans, said, against, metrics).output(said.file)
         result = findings(plans, asked, found) + against.unlike(said)
     except LayoutError as error:
-        problems = tuple(str(error).splitlines())
+        problems = tuple(shown_sentences(str(error)).split("\n"))
         return Checked(_said(path), _counted(asked), _counted(found), 0.0, problems)
     return Checked(_said(path), _counted(asked), _counted(found), result.deviation, result.problems)
 

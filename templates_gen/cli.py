@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import io
-import json
 import sys
 import time
 from collections.abc import Callable
@@ -14,10 +13,11 @@ from typing import Any
 import click
 
 from layout.cutting.stock import Stock
-from layout.errors import LayoutError
+from layout.errors import LayoutError, shown_path
 from layout.kit.kit import Kit
 from layout.plan import Plan
 from layout.plan import plan as plan_kit
+from templates_gen.screen import Commands, refuse, say, say_json
 
 
 def _sentences(command: Callable[..., None]) -> Callable[..., None]:
@@ -28,7 +28,7 @@ def _sentences(command: Callable[..., None]) -> Callable[..., None]:
         try:
             command(*args, **kwargs)
         except LayoutError as error:
-            click.echo(str(error), err=True)
+            refuse(error)
             sys.exit(2)
 
     return run
@@ -39,7 +39,7 @@ STOCK = click.option("--stock", type=Path, metavar="FILE", help="What parts are 
 JSON = click.option("--json", "as_json", is_flag=True, help="Print plain values for programs.")
 
 
-@click.group(context_settings={"help_option_names": ["-h", "--help"]})
+@click.group(cls=Commands, context_settings={"help_option_names": ["-h", "--help"]})
 @click.version_option(package_name="templates-gen")
 def main() -> None:
     """Exact-scale guides and cut parts for loom kits, from one kit file; every file is proven before it exists."""
@@ -56,7 +56,8 @@ def new(file: Path) -> None:
     from templates_gen.kitfile import write_starter
 
     write_starter(file)
-    click.echo(f"Wrote {file}. Change what is different on your frame, then run: templates-gen make {file} -o strips")
+    named = shown_path(file)
+    say(f"Wrote {named}. Change what is different on your frame, then run: templates-gen make {named} -o strips")
 
 
 @main.command("new-stock")
@@ -67,7 +68,7 @@ def new_stock(file: Path) -> None:
     from templates_gen.stockfile import write_starter
 
     write_starter(file)
-    click.echo(f"Wrote {file}. Change what is different in your shop; measure thickness and kerf.")
+    say(f"Wrote {shown_path(file)}. Change what is different in your shop; measure thickness and kerf.")
 
 
 @main.command()
@@ -91,10 +92,10 @@ def make(kit: Path | None, out: Path, only: tuple[str, ...], stock: Path | None)
     try:
         made = generate.make(planned, out, metrics(), products_of(planned, only), _progress(), _stock(stock))
     except generate.ProofError as error:
-        click.echo(str(error), err=True)
+        refuse(error)
         sys.exit(1)
-    click.echo(f"Into {out}:")
-    click.echo(report.made_table(made))
+    say(f"Into {shown_path(out)}:")
+    say(report.made_table(made))
 
 
 @main.command()
@@ -110,9 +111,9 @@ def plan(kit: Path | None, as_json: bool) -> None:
     planned = _planned(kit)
     notes = Outputs(planned, metrics()).notes
     if as_json:
-        click.echo(json.dumps(report.plan_values(planned, notes), indent=2, ensure_ascii=False))
+        say_json(report.plan_values(planned, notes))
     else:
-        click.echo(report.plan_table(planned, notes))
+        say(report.plan_table(planned, notes))
 
 
 @main.command()
@@ -130,9 +131,9 @@ def sett(counts: tuple[str, ...], windows: tuple[str, ...], unit: str | None, as
 
     taken = sett_of(counts, windows, unit)
     if as_json:
-        click.echo(json.dumps(report.sett_values(taken), indent=2, ensure_ascii=False))
+        say_json(report.sett_values(taken))
     else:
-        click.echo(report.sett_table(taken))
+        say(report.sett_table(taken))
 
 
 @main.command()
@@ -155,7 +156,7 @@ def yarn(threads: tuple[str, ...], as_json: bool, **options: Any) -> None:
     from templates_gen.yarn_report import yarn_table, yarn_values
 
     told = asked(threads, **options)
-    click.echo(json.dumps(yarn_values(told), indent=2, ensure_ascii=False) if as_json else yarn_table(told))
+    say_json(yarn_values(told)) if as_json else say(yarn_table(told))
 
 
 @main.command()
@@ -174,9 +175,9 @@ def check(paths: tuple[Path, ...], kit: Path | None, stock: Path | None, as_json
     against = Against(_kit(kit) if kit else None, _stock(stock) if stock else None)
     checked = check_paths(paths, against, metrics())
     if as_json:
-        click.echo(json.dumps(report.checked_values(checked), indent=2, ensure_ascii=False))
+        say_json(report.checked_values(checked))
     else:
-        click.echo(report.checked_table(checked))
+        say(report.checked_table(checked))
     sys.exit(1 if any(each.problems for each in checked) else 0)
 
 
@@ -196,7 +197,7 @@ def trial_cut(stock: Path | None, as_json: bool, **sizes: Any) -> None:
     from templates_gen import trial
 
     taken = trial.take(trial.Asked(**sizes), stock)
-    click.echo(json.dumps(trial.values(taken), indent=2) if as_json else trial.told(taken, stock))
+    say_json(trial.values(taken)) if as_json else say(trial.told(taken, stock))
 
 
 def _kit(path: Path | None) -> Kit:
@@ -227,6 +228,6 @@ def _progress() -> Callable[[int, int, str], None]:
 
     def say(done: int, total: int, file: str) -> None:
         if watched and time.monotonic() - begun > 1:
-            click.echo(f"{done} of {total} done, making {file} ...", err=True)
+            refuse(f"{done} of {total} done, making {file} ...")
 
     return say

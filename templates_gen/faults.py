@@ -5,7 +5,7 @@ from __future__ import annotations
 import errno
 from pathlib import Path
 
-from layout.errors import LayoutError, ascii_safe
+from layout.errors import LayoutError, shown_path
 
 _NO_PERMISSION = "there is no permission to do that"
 _REASONS = {
@@ -36,7 +36,7 @@ def fault(
     if doing == "replace" and reason == _NO_PERMISSION:  # some systems say so of a file that is only open elsewhere
         reason += ", or it is open in another program"
     tail = f"; {after}" if after else ""
-    return FaultError(f"could not {doing} {ascii_safe(str(path))}: {reason}{tail}")
+    return FaultError(f"could not {doing} {shown_path(path)}: {reason}{tail}")
 
 
 def _reason(error: OSError | ValueError) -> str:

@@ -9,7 +9,7 @@ from collections.abc import Iterator
 from contextlib import contextmanager, suppress
 from pathlib import Path
 
-from layout.errors import ascii_safe
+from layout.errors import shown_path
 from templates_gen.faults import FaultError, fault
 
 PATIENCE = 30.0
@@ -29,9 +29,7 @@ def locked(lock: Path, changing: Path, patience: float = PATIENCE) -> Iterator[N
     try:
         while (held := _held(lock)) is None:
             if time.monotonic() >= end:
-                raise FaultError(
-                    f"another run is changing {ascii_safe(str(changing))}; wait for it to end, then try again"
-                )
+                raise FaultError(f"another run is changing {shown_path(changing)}; wait for it to end, then try again")
             time.sleep(_PAUSE)
     except OSError as error:
         raise fault("lock", changing, error) from error

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Iterable, Sequence
 from functools import cached_property
 
 from layout.cutting.stock import Stock
@@ -35,6 +35,7 @@ class Outputs:
         self, plan: Plan, metrics: FontMetrics, only: Sequence[str] | None = None, stock: Stock | None = None
     ) -> None:
         self.plan, self.metrics = plan, metrics
+        self._laid: dict[str, tuple[Laying, ...]] = {}  # only as asked for: one file needs one product
         self.asked = Asked(only)
         self.whole = self.asked.whole
         self.cut = CutOutputs(plan, stock, metrics, self.asked.names) if stock else None
@@ -65,19 +66,18 @@ class Outputs:
         """The files of what is cut: part by part, and on boards."""
         return tuple(each for each in (self.cut, self.boards) if each)
 
-    @cached_property
-    def layings(self) -> Mapping[str, tuple[Laying, ...]]:
-        """How the parts of each product lie on the kit's paper; FieldError where one cannot."""
-        return {name: self._laid(name) for name in dict.fromkeys((*self.names, *self._in_kit))}
-
-    def _laid(self, name: str) -> tuple[Laying, ...]:
-        builds = PRODUCTS[name].builds(self.plan, self.metrics)
-        return tuple(lay(self.plan, build, self.metrics) for build in builds)
+    def layings(self, name: str) -> tuple[Laying, ...]:
+        """How the parts of a product lie on the kit's paper; FieldError where they cannot."""
+        if name not in self._laid:
+            builds = PRODUCTS[name].builds(self.plan, self.metrics)
+            self._laid[name] = tuple(lay(self.plan, build, self.metrics) for build in builds)
+        return self._laid[name]
 
     @property
     def notes(self) -> tuple[str, ...]:
         """What a person should know about how the parts were laid."""
-        layings = (laying for each in self.layings.values() for laying in each)
+        names = dict.fromkeys((*self.names, *self._in_kit))
+        layings = (laying for name in names for laying in self.layings(name))
         own = (f"{laying.part.title}: {note}" for laying in layings for note in laying.notes)
         return (*own, *(note for each in self._cut for note in each.notes))
 
@@ -109,7 +109,7 @@ class Outputs:
         return Output(file, names_of(parts), (outlined(sheet_of(name, parts)),), (laid,), about, on_paper=False)
 
     def _on_paper(self, file: str, names: Iterable[str]) -> Output:
-        layings = [laying for name in names for laying in self.layings[name]]
+        layings = [laying for name in names for laying in self.layings(name)]
         sheets = printed(self.plan, layings, self.metrics)
         parts = [laying.part for laying in layings]
         laid = tuple(sheet.pieces for sheet in sheets)

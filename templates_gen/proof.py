@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from layout.drawing.sheet import Sheet
+from layout.errors import shown
 from layout.plan import Plan
 from templates_gen.document import Document
 from templates_gen.formats import FORMATS
@@ -35,7 +36,7 @@ def findings(plan: Plan, output: Output, found: Document) -> Findings:
     result = compare(output.sheets, found.sheets)
     for asked, said in zip(_names(output), _names(found), strict=False):
         if asked != said:
-            result += Findings(0.0, (f"is called {said!r} where {asked!r} was wanted",))
+            result += Findings(0.0, (f"is called {shown(said)} where {shown(asked)} was wanted",))
     if result.problems:
         return result
     if found.about.operations != output.about.operations:

@@ -9,7 +9,7 @@ from functools import cache
 from importlib import resources
 from pathlib import Path
 
-from layout.errors import LayoutError, ascii_safe
+from layout.errors import LayoutError, shown_path
 from templates_gen.tomlslip import said, slip_in
 
 LARGEST = 1_000_000
@@ -84,7 +84,7 @@ def _packed(name: str) -> str:
 
 def named_file(path: str | Path) -> str:
     """The file as a sentence may name it: control characters shown, not acted on."""
-    return ascii_safe(str(path)) or "a file without a name"
+    return shown_path(path) or "a file without a name"
 
 
 _REASONS = {

@@ -9,7 +9,7 @@ from pathlib import Path
 
 from layout.cutting.caliper import Kerf, ease_of, kerf_of, read_caliper
 from layout.cutting.stock import Stock
-from layout.errors import FieldError
+from layout.errors import FieldError, shown_path
 from layout.units import say_number
 from templates_gen.stockstore import kept
 
@@ -132,7 +132,7 @@ def told(trial: Trial, path: Path | None) -> str:
     if path is None:
         return "\n".join([*lines, "Not stored; give --stock FILE to put it into a stock file."])
     stored = (f'{key} = "{value}"' for key, value in trial.entries.items() if value is not None)
-    lines.append(f"Stored in {path}: {', '.join(stored)}")
+    lines.append(f"Stored in {shown_path(path)}: {', '.join(stored)}")
     kept = ", ".join(f'{key} = "{value}"' for key, value in trial.kept.items())
     return "\n".join([*lines, f"Kept there as what the trial was drawn for: {kept}"])
 

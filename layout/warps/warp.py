@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from fractions import Fraction
+from functools import lru_cache
 from math import ceil, floor
 from typing import Literal, NamedTuple
 
@@ -77,7 +78,7 @@ class Warp:
     @property
     def end_positions(self) -> tuple[Fraction, ...]:
         """Where every end is wanted, from left to right."""
-        return tuple((k + Fraction(1, 2)) * self.pitch - self.width / 2 for k in range(self.ends))
+        return _positions(self.ends, self.pitch)
 
     @property
     def layers(self) -> tuple[Layer, ...]:
@@ -98,3 +99,10 @@ class Warp:
         distances = [k * unit for k in range(1, floor(self.width / unit) + 1)]
         outside = ceil(-lead / self.spacing)
         return [(self.toward * (start + d), ceil((d - lead) / self.spacing) - outside) for d in distances]
+
+
+@lru_cache(maxsize=4)
+def _positions(ends: int, pitch: Fraction) -> tuple[Fraction, ...]:
+    """So many points a pitch apart, about zero; kept, since thousands of exact fractions take their time."""
+    first = (1 - ends) * pitch / 2
+    return tuple(first + k * pitch for k in range(ends))

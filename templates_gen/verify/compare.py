@@ -9,6 +9,7 @@ from dataclasses import dataclass
 
 from layout.drawing.shapes import Path, Point, Region, Shape, Text
 from layout.drawing.sheet import Sheet, pen_of
+from layout.errors import shown
 from templates_gen.verify import LIMIT
 
 
@@ -68,7 +69,9 @@ def _differs(wanted: Shape, found: Shape) -> str:
     if type(wanted) is not type(found) or pen_of(wanted) is not pen_of(found):
         return f"a {_named(found)} where a {_named(wanted)} was wanted"
     if isinstance(wanted, Text) and isinstance(found, Text):
-        return "" if wanted.words == found.words else f"says {found.words!r} where {wanted.words!r} was wanted"
+        return (
+            "" if wanted.words == found.words else f"says {shown(found.words)} where {shown(wanted.words)} was wanted"
+        )
     return "" if _outline(wanted) == _outline(found) else f"a {_named(wanted)} of another form than was wanted"
 
 
