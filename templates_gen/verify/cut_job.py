@@ -20,6 +20,7 @@ from layout.errors import FieldError
 from layout.plan import Plan
 from templates_gen.fonts import metrics
 from templates_gen.outlines import outline
+from templates_gen.verify import LIMIT
 from templates_gen.verify.compare import Findings
 from templates_gen.verify.seen import Seen
 from templates_gen.verify.whole_boards import copies
@@ -50,7 +51,7 @@ def prove_facts(plan: Plan, stock: Stock, seen: Seen) -> Findings:
 
 def _rows(seen: Seen) -> Mapping[str, str]:
     """The words behind every label, their lines put together."""
-    words = sorted(seen.words(), key=lambda each: (-round(each[0].y, 3), each[0].x))
+    words = _in_rows(seen)
     label_x = min((at.x for at, _ in words), default=0.0)
     rows: dict[str, str] = {}
     label = ""
@@ -61,6 +62,16 @@ def _rows(seen: Seen) -> Mapping[str, str]:
         else:
             rows[label] = f"{rows[label]} {text}".strip()
     return rows
+
+
+def _in_rows(seen: Seen) -> list[tuple[Point, str]]:
+    """All words from top to bottom, and from left to right among those whose baselines lie within the limit."""
+    rows: list[list[tuple[Point, str]]] = []
+    for at, text in sorted(seen.words(), key=lambda each: -each[0].y):
+        if not rows or rows[-1][-1][0].y - at.y > LIMIT:
+            rows.append([])
+        rows[-1].append((at, text))
+    return [each for row in rows for each in sorted(row, key=lambda each: each[0].x)]
 
 
 def _parts(plan: Plan, stock: Stock) -> list[Part]:

@@ -37,10 +37,11 @@ def _covered(picture: Picture, one: Drawn, y: float) -> bool:
 def wrong_knots(picture: Picture, ends_far: bool) -> Iterator[str]:
     """One knot where the first pass begins, one where the last leads to, and the tie-on seen from the right."""
     first, last = picture.passes[0], picture.passes[-1]
-    wanted = sorted([(first.near, False), (last.far if ends_far else last.near, ends_far)])
-    found = sorted((picture.toward * at.x, picture.is_far(at)) for at in picture.knots)
-    apart = [abs(one[0] - other[0]) > LIMIT or one[1] != other[1] for one, other in zip(found, wanted, strict=False)]
-    if len(found) != len(wanted) or any(apart) or not all(_at_an_end(picture, at.y) for at in picture.knots):
+    wanted = [(first.near, False), (last.far if ends_far else last.near, ends_far)]
+    found = [(picture.toward * at.x, picture.is_far(at)) for at in picture.knots]
+    met = [[far == there and abs(x - place) <= LIMIT for x, far in found] for place, there in wanted]
+    each = all(map(any, met)) and all(map(any, zip(*met, strict=True)))
+    if len(found) != len(wanted) or not each or not all(_at_an_end(picture, at.y) for at in picture.knots):
         yield "the knots do not stand where the warp begins and ends"
     side, face = picture.side_knots, min((x for x, _ in picture.side_arrows), default=0.0)
     if len(side) != 1 or picture.is_far(side[0]) or abs(side[0].x - face) > LIMIT or not _at_an_end(picture, side[0].y):
