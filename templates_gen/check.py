@@ -3,9 +3,7 @@
 from __future__ import annotations
 
 import hashlib
-import json
-import stat
-from collections.abc import Callable, Iterable, Mapping, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from pathlib import Path
 
@@ -18,18 +16,20 @@ from layout.kit.kit import Kit
 from layout.plan import Plan, plan
 from templates_gen.carried import Carried, carried
 from templates_gen.cut_outputs import cut_products_of
+from templates_gen.disk.plain import read_plain
+from templates_gen.disk.recovery import LARGEST_FILE
 from templates_gen.document import Document, ReadError
 from templates_gen.faults import FaultError, fault
-from templates_gen.folder import MANIFEST
-from templates_gen.formats import FORMATS, Format
+from templates_gen.formats import FORMATS
+from templates_gen.inside import UNLISTED, files_in, form_of, is_a, is_there, left_by_runs, unlisted
+from templates_gen.manifest import MANIFEST, Manifest, read_manifest
 from templates_gen.output import Output
 from templates_gen.outputs import Outputs
 from templates_gen.proof import findings
 from templates_gen.verify.compare import Findings
 from templates_gen.verify.whole import lacking
 
-LARGEST_FILE = 64 * 1024 * 1024
-"""Larger files are refused unread: ours are a thousand times smaller."""
+MIXED = "its files are of more than one kit; make them all again from one"
 
 
 @dataclass(frozen=True, slots=True)
@@ -44,13 +44,17 @@ class Count:
 
 @dataclass(frozen=True, slots=True)
 class Checked:
-    """One file: what was asked, what was found (None where that could not be told), how far off, what is wrong."""
+    """One file: what was asked, what was found (None where that could not be told), how far off, what is wrong.
+
+    What is `unread` could not be read at all.
+    """
 
     file: str
     asked: Count | None
     found: Count | None
     deviation: float
     problems: tuple[str, ...]
+    unread: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -69,25 +73,45 @@ class Against:
 
 
 def check(paths: Iterable[Path], against: Against, metrics: FontMetrics) -> list[Checked]:
-    """Every file of `paths`, folders by their manifest. FaultError where a path cannot be read at all."""
+    """Every file of `paths`, folders by their manifest; what cannot be read is told of each file as its problem."""
     checked: list[Checked] = []
     for path in paths:
-        checked += (
-            _folder(path, against, metrics) if _is(Path.is_dir, path) else [_file(path, _bytes(path), against, metrics)]
-        )
+        try:
+            folder = is_a(Path.is_dir, path)
+            checked += _folder(path, against, metrics) if folder else [_single(path, against, metrics)]
+        except FaultError as error:
+            checked.append(_unread(path, error))
     return checked
 
 
-def _folder(folder: Path, against: Against, metrics: FontMetrics) -> list[Checked]:
+def _single(path: Path, against: Against, metrics: FontMetrics) -> Checked:
     try:
-        digests, made = _listing(folder)
+        return _file(path, _bytes(path), against, metrics)
+    except FaultError as error:
+        return _unread(path, error)
+
+
+def _unread(path: Path, error: FaultError) -> Checked:
+    return Checked(_said(path), None, None, 0.0, (str(error),), unread=True)
+
+
+def _folder(folder: Path, against: Against, metrics: FontMetrics) -> list[Checked]:
+    inside = files_in(folder)
+    stopped = left_by_runs(folder)
+    try:
+        manifest = _manifest(folder)
     except ReadError as error:
-        found = [path for path in _inside(folder) if _format(path) and _is(Path.is_file, path)]
-        whole = Checked(_said(folder), None, None, 0.0, (str(error),))
-        return [whole, *(_file(path, _bytes(path), against, metrics) for path in found)]
-    checked = [_listed(folder / name, digest, against, metrics) for name, digest in digests.items()]
-    problems = _lacking(folder, made, against, metrics) if made else ()
-    return [Checked(_said(folder), None, None, 0.0, problems), *checked] if problems else checked
+        found = [path for path in inside if form_of(path)]
+        whole = Checked(_said(folder), None, None, 0.0, (str(error), *stopped))
+        return [whole, *(_single(path, against, metrics) for path in found)]
+    checked = [_listed(folder / name, digest, against, metrics) for name, digest in manifest.digests.items()]
+    strays = [Checked(_said(path), None, None, 0.0, (UNLISTED,)) for path in unlisted(inside, manifest)]
+    lacking = _lacking(folder, manifest.parts, against, metrics) if manifest.whole else ()
+    mixed = () if len(manifest.kits) == 1 else (MIXED,)
+    problems = (*stopped, *lacking, *mixed)
+    if problems:
+        checked.insert(0, Checked(_said(folder), None, None, 0.0, problems))
+    return [*checked, *strays]
 
 
 def _lacking(
@@ -109,53 +133,33 @@ def _first(folder: Path, names: Iterable[str], metrics: FontMetrics) -> Carried 
     """What the first of these files that can be read carries; what is wrong with others is told of each itself."""
     for path in (folder / name for name in names):
         try:
-            if form := _format(path):
+            if form := form_of(path):
                 return carried(form.read(_bytes(path)).about.inputs, metrics)
         except LayoutError:
             continue
     return None
 
 
-def _inside(folder: Path) -> list[Path]:
-    try:
-        return sorted(folder.iterdir())
-    except OSError as error:
-        raise fault("read", folder, error, after="") from error
-
-
-def _is(kind: Callable[[Path], bool], path: Path) -> bool:
-    """Whether `path` is of that kind; what cannot be told is not: reading it will say why."""
-    try:
-        return kind(path)
-    except (OSError, ValueError):
-        return False
-
-
-def _listing(folder: Path) -> tuple[Mapping[str, str], Mapping[str, Sequence[str]]]:
-    """The sha256 of the manifest's files, and their parts if they were made as a whole kit (else nothing).
-
-    ReadError if there is no manifest of ours.
-    """
+def _manifest(folder: Path) -> Manifest:
+    """ReadError if there is no manifest of ours."""
     path = folder / MANIFEST
-    if not _is(Path.is_file, path):
+    if not is_a(Path.is_file, path):
         raise ReadError(f"the folder is incomplete: it holds no {MANIFEST}, which is written last")
     try:
-        told = json.loads(_bytes(path))
-        listed = {str(entry["file"]): str(entry["sha256"]) for entry in told["files"]}
-        made = {
-            str(entry["file"]): list(map(str, entry["parts"])) for entry in told["files"] if told.get("whole") is True
-        }
-    except (ValueError, TypeError, KeyError, RecursionError) as error:
+        return read_manifest(_bytes(path))
+    except FaultError:
+        raise
+    except ValueError as error:
         raise ReadError(f"{MANIFEST} is not one that was written here") from error
-    if not listed or any(Path(name).name != name for name in listed):
-        raise ReadError(f"{MANIFEST} is not one that was written here")
-    return listed, made
 
 
 def _listed(path: Path, digest: str, against: Against, metrics: FontMetrics) -> Checked:
-    if not _is(Path.is_file, path):
+    if not is_there(path):
         return Checked(_said(path), None, None, 0.0, (f"missing, though {MANIFEST} lists it",))
-    data = _bytes(path)
+    try:
+        data = _bytes(path)
+    except FaultError as error:
+        return _unread(path, error)
     result = _file(path, data, against, metrics, path.name)
     if hashlib.sha256(data).hexdigest() == digest:
         return result
@@ -163,20 +167,13 @@ def _listed(path: Path, digest: str, against: Against, metrics: FontMetrics) -> 
     return Checked(result.file, result.asked, result.found, result.deviation, problems)
 
 
-def _format(path: Path) -> Format | None:
-    return next((form for form in FORMATS.values() if form.suffix == path.suffix.lower()), None)
-
-
 def _bytes(path: Path) -> bytes:
     try:
-        status = path.stat()
-        ours = stat.S_ISREG(status.st_mode) and status.st_size <= LARGEST_FILE
-        data = path.read_bytes() if ours or stat.S_ISDIR(status.st_mode) else b""
+        data = read_plain(path, LARGEST_FILE)
     except (OSError, ValueError) as error:
         raise fault("read", path, error, after="") from error
-    if not ours:
-        what = f"larger than {LARGEST_FILE // 2**20} MB" if stat.S_ISREG(status.st_mode) else "a device, not a file"
-        raise FaultError(f"could not read {_said(path)}: it is {what}")
+    if len(data) > LARGEST_FILE:
+        raise FaultError(f"could not read {_said(path)}: it is larger than {LARGEST_FILE // 2**20} MB")
     return data
 
 
@@ -189,7 +186,7 @@ def _file(path: Path, data: bytes, against: Against, metrics: FontMetrics, liste
     found: Document | None = None
     asked: Output | None = None
     try:
-        form = _format(path)
+        form = form_of(path)
         if form is None:
             endings = ", ".join(form.suffix for form in FORMATS.values())
             got = shown(path.suffix) if path.suffix else "no ending"

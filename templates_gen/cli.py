@@ -17,7 +17,8 @@ from layout.errors import LayoutError, shown_path
 from layout.kit.kit import Kit
 from layout.plan import Plan
 from layout.plan import plan as plan_kit
-from templates_gen.screen import Commands, refuse, say, say_json
+from templates_gen.commands import NAME, Commands
+from templates_gen.screen import refuse, say, say_json
 
 
 def _sentences(command: Callable[..., None]) -> Callable[..., None]:
@@ -34,8 +35,8 @@ def _sentences(command: Callable[..., None]) -> Callable[..., None]:
     return run
 
 
-KIT = click.argument("kit", required=False, type=Path)
-STOCK = click.option("--stock", type=Path, metavar="FILE", help="What parts are cut from; else 3 mm birch plywood.")
+KIT = click.argument("kit", required=False, type=NAME)
+STOCK = click.option("--stock", type=NAME, metavar="FILE", help="What parts are cut from; else 3 mm birch plywood.")
 JSON = click.option("--json", "as_json", is_flag=True, help="Print plain values for programs.")
 
 
@@ -49,7 +50,7 @@ def main() -> None:
 
 
 @main.command()
-@click.argument("file", type=Path)
+@click.argument("file", type=NAME)
 @_sentences
 def new(file: Path) -> None:
     """Write a commented starter kit to FILE; never over a file that is there."""
@@ -61,7 +62,7 @@ def new(file: Path) -> None:
 
 
 @main.command("new-stock")
-@click.argument("file", type=Path)
+@click.argument("file", type=NAME)
 @_sentences
 def new_stock(file: Path) -> None:
     """Write a commented stock file (sheet, kerf, operations of a cutter) to FILE; never over a file that is there."""
@@ -73,7 +74,7 @@ def new_stock(file: Path) -> None:
 
 @main.command()
 @KIT
-@click.option("-o", "--out", default="strips", show_default=True, type=Path, help="Folder.")
+@click.option("-o", "--out", default="strips", show_default=True, type=NAME, help="Folder.")
 @click.option(
     "--only",
     multiple=True,
@@ -84,18 +85,35 @@ def new_stock(file: Path) -> None:
 @_sentences
 def make(kit: Path | None, out: Path, only: tuple[str, ...], stock: Path | None) -> None:
     """Make every file of KIT (without one: of the built-in demo kit), each read back and proven."""
+    from templates_gen.disk.stopping import StoppedError, stoppable
+
+    with stoppable() as stops:
+        try:
+            _make(kit, out, only, stock)
+        except StoppedError as error:
+            if not stops.finished:
+                refuse(f"Stopped; nothing was changed in {shown_path(out)}.")
+                sys.exit(128 + error.number)
+
+
+def _make(kit: Path | None, out: Path, only: tuple[str, ...], stock: Path | None) -> None:
     from templates_gen import generate, report
     from templates_gen.families import products_of
     from templates_gen.fonts import metrics
 
     planned = _planned(kit)
+    names = products_of(planned, only)
     try:
-        made = generate.make(planned, out, metrics(), products_of(planned, only), _progress(), _stock(stock))
+        made = generate.make(planned, out, metrics(), names, _progress(), _stock(stock), refuse)
     except generate.ProofError as error:
         refuse(error)
         sys.exit(1)
-    say(f"Into {shown_path(out)}:")
-    say(report.made_table(made))
+    try:
+        say(f"Into {shown_path(out)}:")
+        say(report.made_table(made))
+    except OSError as error:
+        error.add_note(f"all files are in place in {shown_path(out)}")
+        raise
 
 
 @main.command()
@@ -160,13 +178,16 @@ def yarn(threads: tuple[str, ...], as_json: bool, **options: Any) -> None:
 
 
 @main.command()
-@click.argument("paths", nargs=-1, required=True, type=Path)
-@click.option("--kit", type=Path, help="Check against this kit, not the inputs a file carries.")
-@click.option("--stock", type=Path, help="Check what is cut against this stock, not the one a file carries.")
+@click.argument("paths", nargs=-1, required=True, type=NAME)
+@click.option("--kit", type=NAME, help="Check against this kit, not the inputs a file carries.")
+@click.option("--stock", type=NAME, help="Check what is cut against this stock, not the one a file carries.")
 @JSON
 @_sentences
 def check(paths: tuple[Path, ...], kit: Path | None, stock: Path | None, as_json: bool) -> None:
-    """Read files or a folder back; code 1 when one is more than 1 micrometre off, incomplete or says another word."""
+    """Read files or a folder back; code 1 when one is more than 1 micrometre off, incomplete or says another word.
+
+    Code 2 when one cannot be read; the others are checked all the same.
+    """
     from templates_gen import report
     from templates_gen.check import Against
     from templates_gen.check import check as check_paths
@@ -176,9 +197,12 @@ def check(paths: tuple[Path, ...], kit: Path | None, stock: Path | None, as_json
     checked = check_paths(paths, against, metrics())
     if as_json:
         say_json(report.checked_values(checked))
-    else:
-        say(report.checked_table(checked))
-    sys.exit(1 if any(each.problems for each in checked) else 0)
+    elif read := [each for each in checked if not each.unread]:
+        say(report.checked_table(read))
+    unread = [problem for each in checked if each.unread for problem in each.problems]
+    for problem in unread:
+        refuse(problem)
+    sys.exit(2 if unread else 1 if any(each.problems for each in checked) else 0)
 
 
 @main.command("trial-cut")
@@ -189,7 +213,7 @@ def check(paths: tuple[Path, ...], kit: Path | None, stock: Path | None, as_json
 @click.option("--within", metavar="SIZE", help="How far off your caliper may be; else half of the last digit.")
 @click.option("--slot", metavar="EASE", help="What is engraved at the slot that held the yarn well.")
 @click.option("--drawn-for", metavar="KERF", help="The kerf engraved on the trial, if it is not the stock's.")
-@click.option("--stock", type=Path, metavar="FILE", help="The stock file to store the values in.")
+@click.option("--stock", type=NAME, metavar="FILE", help="The stock file to store the values in.")
 @JSON
 @_sentences
 def trial_cut(stock: Path | None, as_json: bool, **sizes: Any) -> None:

@@ -20,6 +20,8 @@ _REASONS = {
     errno.EISDIR: "a folder of that name is in the way",
     errno.ENAMETOOLONG: "the name is too long",
     errno.EBUSY: "it is in use by another program",
+    errno.ELOOP: "a link is in the way",
+    errno.ENOLCK: "that disk has no locks for files",
     errno.ENOENT: "that place does not exist",
 }
 
@@ -32,14 +34,15 @@ def fault(
     doing: str, path: Path, error: OSError | ValueError, *, after: str = "nothing was changed there"
 ) -> FaultError:
     """A sentence for what a system said while `doing` something with `path`, and how things stand `after`."""
-    reason = _reason(error)
-    if doing == "replace" and reason == _NO_PERMISSION:  # some systems say so of a file that is only open elsewhere
-        reason += ", or it is open in another program"
+    why = reason(error)
+    if doing == "replace" and why == _NO_PERMISSION:  # some systems say so of a file that is only open elsewhere
+        why += ", or it is open in another program"
     tail = f"; {after}" if after else ""
-    return FaultError(f"could not {doing} {shown_path(path)}: {reason}{tail}")
+    return FaultError(f"could not {doing} {shown_path(path)}: {why}{tail}")
 
 
-def _reason(error: OSError | ValueError) -> str:
+def reason(error: OSError | ValueError) -> str:
+    """Why a system could not do something, in words of the bench."""
     if not isinstance(error, OSError):
         return "the name holds a character that no file name can hold"
     return _REASONS.get(error.errno or 0) or error.strerror or "the system gave no reason"

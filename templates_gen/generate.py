@@ -12,8 +12,10 @@ from layout.cutting.stock import Stock
 from layout.drawing.metrics import FontMetrics
 from layout.errors import LayoutError
 from layout.plan import Plan
+from templates_gen.changes import NOTHING, Changes, changes, former_manifest
+from templates_gen.disk.exchange import Exchange
 from templates_gen.document import ReadError
-from templates_gen.folder import MANIFEST, Exchange
+from templates_gen.manifest import MANIFEST, Entry, Manifest
 from templates_gen.output import Output
 from templates_gen.outputs import Outputs
 from templates_gen.proof import findings, read, write
@@ -58,14 +60,16 @@ class Made:
     marks: int
     cuts: int
     deviation: float
+    kit_sha256: str = ""
 
 
 @dataclass(frozen=True, slots=True)
 class Report:
-    """What `make` did: the files, and notes on how their parts were laid and what was left out."""
+    """What `make` did: the files, notes on how their parts were laid and what was left out, `changes` in the folder."""
 
     made: tuple[Made, ...]
     notes: tuple[str, ...]
+    changes: Changes = NOTHING
 
     @property
     def marks(self) -> int:
@@ -90,16 +94,19 @@ def make(
     only: Sequence[str] | None = None,
     progress: Callable[[int, int, str], None] = lambda *_: None,
     stock: Stock | None = None,
+    tell: Callable[[str], None] = lambda _: None,
 ) -> Report:
     """Writes every file of `plan`, or those of the products named in `only`, into `folder`, and its manifest last.
 
-    What is cut, is cut from `stock`; without one, nothing is.
+    What is cut, is cut from `stock`; without one, nothing is. Files that the manifest lists and that are no longer
+    made are removed where they are as they were made. `tell` hears what was put right after a run that was stopped.
 
     Raises FieldError where the kit cannot be laid out, ProofError where a file did not come back right, FaultError
     where the folder cannot be written. In each case the folder is as it was.
     """
     wanted = Outputs(plan, metrics, only, stock)
-    with Exchange(folder) as exchange:
+    with Exchange(folder, MANIFEST, tell) as exchange:
+        former = former_manifest(folder)
         made = []
         for done, file in enumerate(wanted.files):
             progress(done, len(wanted.files), file)
@@ -107,9 +114,12 @@ def make(
             made.append(_proven(plan, output, exchange.write(file, write(output))))
         if wanted.whole:
             _check_whole(wanted, made)
-        exchange.write(MANIFEST, manifest(made, whole=wanted.whole))
-        exchange.settle()
-    return Report(tuple(made), wanted.notes + wanted.absent)
+        entries = [_entry(each) for each in made]
+        new = Manifest(tuple(entries), True) if only is None else former.merged(entries, wanted.asked)
+        found = changes(folder, former, new, {each.file: each.sha256 for each in made})
+        exchange.write(MANIFEST, new.text())
+        exchange.settle(found.removed)
+    return Report(tuple(made), wanted.notes + wanted.absent, found)
 
 
 def _proven(plan: Plan, output: Output, data: bytes) -> Made:
@@ -125,7 +135,8 @@ def _proven(plan: Plan, output: Output, data: bytes) -> Made:
     size = (round(first.width, 4), round(first.height, 4))
     digest = hashlib.sha256(data).hexdigest()
     counts = (output.marks, output.cuts)
-    return Made(output.file, digest, len(output.sheets), size, output.parts, *counts, result.deviation)
+    kit = hashlib.sha256(json.dumps(json.loads(output.about.inputs)["kit"]).encode()).hexdigest()
+    return Made(output.file, digest, len(output.sheets), size, output.parts, *counts, result.deviation, kit)
 
 
 def _check_whole(wanted: Outputs, made: Iterable[Made]) -> None:
@@ -135,19 +146,16 @@ def _check_whole(wanted: Outputs, made: Iterable[Made]) -> None:
         raise ProofError("nothing was kept, since the kit would not be whole", problems)
 
 
-def manifest(made: Iterable[Made], *, whole: bool) -> bytes:
-    """The manifest as JSON text: what each file is, that it was proven, and whether the files are a `whole` kit."""
-    files = [
-        {
-            "file": each.file,
-            "sha256": each.sha256,
-            "sheets": each.sheets,
-            "sheet_mm": list(each.size),
-            "parts": list(each.parts),
-            "marks": each.marks,
-            "cuts": each.cuts,
-            "deviation_um": round(each.deviation * 1000, 3),
-        }
-        for each in made
-    ]
-    return (json.dumps({"version": 1, "whole": whole, "files": files}, indent=2) + "\n").encode()
+def _entry(made: Made) -> Entry:
+    """What the manifest says of a file."""
+    return {
+        "file": made.file,
+        "sha256": made.sha256,
+        "sheets": made.sheets,
+        "sheet_mm": list(made.size),
+        "parts": list(made.parts),
+        "marks": made.marks,
+        "cuts": made.cuts,
+        "deviation_um": round(made.deviation * 1000, 3),
+        "kit_sha256": made.kit_sha256,
+    }

@@ -5,7 +5,7 @@ from __future__ import annotations
 import errno
 import os
 import time
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from contextlib import contextmanager, suppress
 from pathlib import Path
 
@@ -20,8 +20,10 @@ _FLAGS = os.O_RDWR | os.O_CREAT | getattr(os, "O_NOFOLLOW", 0) | getattr(os, "O_
 
 
 @contextmanager
-def locked(lock: Path, changing: Path, patience: float = PATIENCE) -> Iterator[None]:
-    """Holds the file `lock` while the block runs, and takes it away afterwards.
+def locked(
+    lock: Path, changing: Path, patience: float = PATIENCE, heed: Callable[[], None] = lambda: None
+) -> Iterator[None]:
+    """Holds the file `lock` while the block runs, and takes it away afterwards; `heed` is called while it waits.
 
     FaultError naming `changing` where the lock cannot be had within `patience` seconds, or not made at all.
     """
@@ -30,6 +32,7 @@ def locked(lock: Path, changing: Path, patience: float = PATIENCE) -> Iterator[N
         while (held := _held(lock)) is None:
             if time.monotonic() >= end:
                 raise FaultError(f"another run is changing {shown_path(changing)}; wait for it to end, then try again")
+            heed()
             time.sleep(_PAUSE)
     except OSError as error:
         raise fault("lock", changing, error) from error
@@ -74,3 +77,19 @@ def _released(lock: Path, descriptor: int) -> None:
     if not gone and os.name == "nt":  # where no file that is open goes, none goes that another run has opened by now
         with suppress(OSError):
             lock.unlink()
+
+
+def held_elsewhere(lock: Path) -> bool:
+    """Whether a run holds `lock` now; one that is not there is not made."""
+    from filelock import lock_descriptor
+
+    try:
+        descriptor = os.open(lock, _FLAGS & ~os.O_CREAT)
+    except OSError:
+        return False
+    try:
+        return not lock_descriptor(descriptor, blocking=False)
+    except OSError:
+        return False
+    finally:
+        os.close(descriptor)

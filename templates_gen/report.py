@@ -5,10 +5,12 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 from fractions import Fraction
 
+from layout.errors import ascii_safe
 from layout.plan import Plan
 from layout.setting.sett import SettTaken
 from layout.units import Length, say_length, say_number
 from templates_gen.amounts_report import amounts_rows, amounts_sentences, amounts_values
+from templates_gen.changes import Changes
 from templates_gen.check import Checked, Count
 from templates_gen.generate import Report
 from templates_gen.load_report import load_rows, load_values
@@ -145,14 +147,47 @@ def aligned(rows: Sequence[tuple[str, str, str]]) -> list[str]:
 
 
 def made_table(report: Report) -> str:
-    """Every file that was made, and the last line: what was proven."""
+    """Every file that was made, what was proven, and last what is new in the folder."""
     rows = [(made.file, _size(made.size, made.sheets), _counts(made.marks, made.cuts)) for made in report.made]
     notes = [f"  {note}" for note in report.notes]
     proven = (
         f"Proven: {len(report.made)} files read back, {_counts(report.marks, report.cuts)}, "
         f"largest deviation {_micrometres(report.deviation)}."
     )
-    return "\n".join([*aligned(rows), *notes, proven])
+    return "\n".join([*aligned(rows), *notes, proven, *_changes(report.changes)])
+
+
+_FEW = 3
+
+
+def _changes(changes: Changes) -> list[str]:
+    """What needs care, then one line of counts, with names where they are few."""
+    care = []
+    if changes.kept:
+        care.append(
+            f"Take care: {', '.join(map(ascii_safe, changes.kept))}: no longer made, but changed since it was made, "
+            "so it was kept. Move it away or delete it."
+        )
+    if changes.other_kit:
+        care.append(
+            f"Take care: made from other inputs than these, and left as they are: {_named(changes.other_kit)}. "
+            "Make the whole kit again before you use them together."
+        )
+    told = [
+        _kind(changes.new, "new"),
+        _kind(changes.changed, "changed"),
+        f"{len(changes.same)} the same",
+        _kind(changes.removed, "removed"),
+    ]
+    return [*care, f"In the folder: {', '.join(told)}."]
+
+
+def _kind(names: Sequence[str], kind: str) -> str:
+    return f"{len(names)} {kind}" + (f" ({_named(names)})" if 0 < len(names) <= _FEW else "")
+
+
+def _named(names: Sequence[str]) -> str:
+    return ", ".join(map(ascii_safe, names)) if len(names) <= _FEW else f"{len(names)} files"
 
 
 def checked_values(checked: Sequence[Checked]) -> list[dict[str, object]]:

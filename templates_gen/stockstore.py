@@ -11,7 +11,7 @@ from typing import Any
 
 from layout.cutting.stock import Stock
 from layout.cutting.stock_values import read_stock
-from templates_gen.folder import replace_file
+from templates_gen.disk.replace import replace_file
 from templates_gen.fonts import metrics
 from templates_gen.locks import locked
 from templates_gen.stockfile import StockFileError, load

@@ -10,6 +10,7 @@ from importlib import resources
 from pathlib import Path
 
 from layout.errors import LayoutError, shown_path
+from templates_gen.disk.plain import read_plain
 from templates_gen.tomlslip import said, slip_in
 
 LARGEST = 1_000_000
@@ -62,8 +63,7 @@ class TomlFiles:
     def _text(self, path: str | Path) -> str:
         named = named_file(path)
         try:
-            with Path(path).open("rb") as file:
-                data = file.read(LARGEST + 1)
+            data = read_plain(Path(path), LARGEST)
         except (OSError, ValueError) as error:
             raise self.refusal(f"{named} cannot be read: {_reason(error, 'read')}") from None
         if len(data) > LARGEST:

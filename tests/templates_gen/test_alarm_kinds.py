@@ -22,8 +22,8 @@ from layout.plan import Plan
 from layout.products import PRODUCTS, suiting
 from layout.units import read_length
 from templates_gen.check import Against, check
-from templates_gen.folder import MANIFEST
 from templates_gen.generate import ProofError, make
+from templates_gen.manifest import MANIFEST
 from templates_gen.outputs import Outputs
 from templates_gen.proof import findings, read, write
 from templates_gen.verify.compare import compare

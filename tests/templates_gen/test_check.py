@@ -15,13 +15,13 @@ from kits import FILES, FLAT, font_metrics, kit_of, plan_of
 
 from layout.drawing.sheet import Sheet
 from layout.kit.kit import Kit
-from templates_gen import check as check_module
 from templates_gen.check import Against, Checked, Count, check
+from templates_gen.disk.recovery import LARGEST_FILE
 from templates_gen.document import About, packed
-from templates_gen.faults import FaultError
-from templates_gen.folder import MANIFEST
 from templates_gen.formats import FORMATS
 from templates_gen.generate import make
+from templates_gen.inside import UNLISTED
+from templates_gen.manifest import MANIFEST
 
 
 @pytest.fixture(scope="module")
@@ -168,9 +168,10 @@ def test_a_manifest_that_was_never_ours(text: str, strips: Path) -> None:
 def test_a_manifest_with_names_that_cannot_be(name: str, strips: Path) -> None:
     """A listed name that no file can have is missing like any other."""
     (strips / MANIFEST).write_text(json.dumps({"files": [{"file": name, "sha256": ""}]}))
-    (found,) = checked(strips)
+    found, *others = checked(strips)
     assert "missing" in found.problems[0]
     found.file.encode()
+    assert [each.problems for each in others] == [(UNLISTED,)] * len(FILES)
 
 
 FOREIGN = {
@@ -280,11 +281,19 @@ def test_damage_is_told_and_nothing_worse(made: Path, tmp_path: Path) -> None:
 def test_what_is_not_there(where: str, tmp_path: Path) -> None:
     """A path that leads nowhere is a fault, told in one sentence, and the fault is not called harmless writing."""
     (tmp_path / "file.pdf").write_bytes(b"")
-    with pytest.raises(FaultError) as caught:
-        checked(tmp_path / where)
-    assert str(caught.value).startswith("could not read ")
-    assert "changed" not in str(caught.value)
-    assert len(str(caught.value).splitlines()) == 1
+    told = unread(tmp_path / where)
+    assert told.startswith("could not read ")
+    assert "changed" not in told
+    assert len(told.splitlines()) == 1
+
+
+def unread(path: Path) -> str:
+    """What is said of one path that cannot be read."""
+    (found,) = checked(path)
+    assert found.unread
+    assert (found.asked, found.found) == (None, None)
+    (told,) = found.problems
+    return told
 
 
 @pytest.mark.skipif(not hasattr(os, "mkfifo"), reason="this system has no pipes among its files")
@@ -292,13 +301,37 @@ def test_a_pipe_is_not_waited_for(tmp_path: Path) -> None:
     """A pipe with nobody at its other end, or a device without an end, is refused instead of read."""
     os.mkfifo(tmp_path / "pipe.pdf")
     for path in (tmp_path / "pipe.pdf", Path("/dev/zero")):
-        with pytest.raises(FaultError, match="a device, not a file"):
-            checked(path)
+        assert "a device, not a file" in unread(path)
 
 
 def test_too_large_a_file_is_not_read(tmp_path: Path) -> None:
     """A file a thousand times larger than ours is refused by its size alone."""
     with (tmp_path / "large.pdf").open("wb") as file:
-        file.truncate(check_module.LARGEST_FILE + 1)
-    with pytest.raises(FaultError, match="larger than 64 MB"):
-        checked(tmp_path / "large.pdf")
+        file.truncate(LARGEST_FILE + 1)
+    assert "larger than 64 MB" in unread(tmp_path / "large.pdf")
+
+
+@pytest.mark.skipif(not hasattr(os, "mkfifo"), reason="this system has no pipes among its files")
+def test_what_cannot_be_read_ends_nothing(strips: Path) -> None:
+    """With listed files that cannot be read, and a path that leads nowhere: one sentence each, all others checked."""
+    first, last = FILES[0], FILES[-1]
+    for name in (first, last):
+        (strips / name).unlink()
+        os.mkfifo(strips / name)
+    found = checked(strips / "nowhere", strips)
+    assert [Path(each.file).name for each in found if each.unread] == ["nowhere", first, last]
+    others = [each for each in found if not each.unread]
+    assert [Path(each.file).name for each in others] == list(FILES[1:-1])
+    assert not any(each.problems for each in others)
+
+
+def test_files_that_no_manifest_lists(strips: Path) -> None:
+    """Each file that is ours by name or by content is named as wrong; a stranger's file and a hidden one are not."""
+    shutil.copy(strips / "strip-near.svg", strips / "a copy.svg")
+    (strips / "comb-300x40mm-kerf-0.15.dxf").write_bytes(b"old")
+    (strips / "my photo.pdf").write_bytes(b"%PDF-1.4 not of ours")
+    (strips / "comb-sketch.svg").write_text("<svg/>")
+    (strips / ".templates-gen.lock").write_bytes(b"")
+    wrong = {Path(each.file).name: each.problems for each in checked(strips) if each.problems}
+    assert set(wrong) == {"a copy.svg", "comb-300x40mm-kerf-0.15.dxf"}
+    assert all("is in no manifest.json" in problem for (problem,) in wrong.values())

@@ -210,17 +210,18 @@ def test_a_kit_that_is_no_kit(command: str, kit: Path, tmp_path: Path) -> None:
 
 
 def test_make_says_what_was_proven(tmp_path: Path) -> None:
-    """Every file is listed, and the last line tells files, marks and the largest deviation."""
+    """Every file is listed, what was proven follows, and the last line tells what is new."""
     result = run("make", "-o", tmp_path / "strips")
     assert result.exit_code == 0
     assert all(file in result.stdout for file in FILES)
-    last = result.stdout.splitlines()[-1]
+    last, changes = result.stdout.splitlines()[-2:]
     there = {path.name for path in (tmp_path / "strips").iterdir()}
     assert there > {*FILES, "manifest.json"}
     assert all(file in result.stdout for file in there - {"manifest.json"})
     cuts = r"\d+ outlines to cut"
     proven = rf"Proven: {len(there) - 1} files read back, \d+ marks, {cuts}, largest deviation 0\.0\d micrometres\."
     assert re.fullmatch(proven, last)
+    assert changes == f"In the folder: {len(there) - 1} new, 0 changed, 0 the same, 0 removed."
 
 
 def test_make_one_part_only(tmp_path: Path) -> None:

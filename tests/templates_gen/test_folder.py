@@ -3,14 +3,15 @@
 from __future__ import annotations
 
 import errno
-import os
 from collections.abc import Callable
 from pathlib import Path
 
 import pytest
 
+from templates_gen.disk.exchange import Exchange
+from templates_gen.disk.run_folder import RunFolder
 from templates_gen.faults import FaultError
-from templates_gen.folder import MANIFEST, Exchange
+from templates_gen.manifest import MANIFEST
 
 FILES = ("one.pdf", "two.svg", MANIFEST)
 
@@ -22,7 +23,7 @@ def there(folder: Path) -> dict[str, bytes | None]:
 
 def exchange(folder: Path) -> None:
     """Both files and the manifest, new."""
-    with Exchange(folder) as moving:
+    with Exchange(folder, MANIFEST) as moving:
         for name in FILES:
             assert moving.write(name, f"new {name}".encode()) == f"new {name}".encode()
         moving.settle()
@@ -54,7 +55,7 @@ def test_folders_are_made_as_deep_as_needed(tmp_path: Path) -> None:
 def test_nothing_stands_there_before_it_is_settled(old: Path) -> None:
     """Until the end the old files are in place; without an end they stay, and the new ones are gone."""
     before = there(old)
-    with Exchange(old) as moving:
+    with Exchange(old, MANIFEST) as moving:
         moving.write("one.pdf", b"new")
         assert {name: there(old)[name] for name in before} == before
     assert there(old) == before
@@ -62,7 +63,7 @@ def test_nothing_stands_there_before_it_is_settled(old: Path) -> None:
 
 def test_made_folders_are_taken_away_again(tmp_path: Path) -> None:
     """Folders made for files that never came are gone; one in which something else appeared stays."""
-    with Exchange(tmp_path / "a" / "b" / "c") as moving:
+    with Exchange(tmp_path / "a" / "b" / "c", MANIFEST) as moving:
         moving.write("one.pdf", b"new")
         (tmp_path / "a" / "mine.txt").write_bytes(b"mine")
     assert there(tmp_path) == {"a": None}
@@ -86,6 +87,7 @@ def moves(monkeypatch: pytest.MonkeyPatch) -> list[tuple[str, str]]:
 def test_the_manifest_goes_first_and_comes_last(old: Path, moves: list[tuple[str, str]]) -> None:
     """Whoever looks in between finds a folder without a manifest, which says that it is incomplete."""
     exchange(old)
+    assert moves.pop(0)[1] == "journal.json"  # it says what is going to be moved
     assert moves[0][0] == MANIFEST
     assert moves[-1][1] == MANIFEST
     assert [move for move in moves if MANIFEST in move] == [moves[0], moves[-1]]
@@ -117,7 +119,7 @@ def test_a_file_that_is_open_elsewhere(
     before = there(old)
 
     def when(path: Path, target: Path) -> bool:
-        return (path if stage.startswith("out") else target).name == name
+        return (path if stage.startswith("out") else Path(target)) == old / name
 
     failed = fails_at(monkeypatch, when, error)
     with pytest.raises(FaultError if isinstance(error, OSError) else KeyboardInterrupt) as caught:
@@ -144,21 +146,26 @@ def test_what_cannot_be_put_back_is_told(old: Path, monkeypatch: pytest.MonkeyPa
     right = Path.replace
 
     def replace(path: Path, target: Path) -> Path:
-        if target.name == "two.svg":
+        if Path(target) == old / "two.svg":
             raise PermissionError(errno.EACCES, "open")
         return right(path, target)
 
     monkeypatch.setattr(Path, "replace", replace)
     with pytest.raises(FaultError) as caught:
         exchange(old)
-    aside = f".two.svg.before.{os.getpid()}.part"
-    assert str(caught.value).endswith(f"; what was there lies beside it as {aside}")
+    (run,) = RunFolder.all_in(old)
+    lies = run.before("two.svg")
+    assert str(caught.value).endswith(f"; what was there lies in {lies}; the next run into this folder puts it back")
     assert there(old) == {
         "one.pdf": b"old one.pdf",
-        aside: b"old two.svg",
+        run.path.name: None,
         MANIFEST: b"old manifest.json",
         "other.txt": b"old other.txt",
     }
+    assert lies.read_bytes() == b"old two.svg"
+    monkeypatch.undo()
+    exchange(old)
+    assert there(old) == NEW | {"other.txt": b"old other.txt"}
 
 
 def test_an_old_file_that_cannot_be_deleted(old: Path, monkeypatch: pytest.MonkeyPatch) -> None:
@@ -166,7 +173,7 @@ def test_an_old_file_that_cannot_be_deleted(old: Path, monkeypatch: pytest.Monke
     right = Path.unlink
 
     def unlink(path: Path, missing_ok: bool = False) -> None:
-        if ".before." in path.name and "one.pdf" in path.name:
+        if path.parent.name == "before" and path.name == "one.pdf":
             raise PermissionError(errno.EACCES, "open")
         right(path, missing_ok)
 

@@ -22,10 +22,11 @@ from layout.drawing.sheet import Sheet
 from layout.errors import FieldError, LayoutError
 from layout.plan import Plan
 from templates_gen import generate, stockfile
+from templates_gen.disk import exchange
 from templates_gen.document import Document
-from templates_gen.folder import MANIFEST
 from templates_gen.formats import FORMATS
 from templates_gen.generate import ProofError, make
+from templates_gen.manifest import MANIFEST
 from templates_gen.outputs import Output
 from templates_gen.verify.compare import Findings
 
@@ -79,7 +80,17 @@ def test_the_manifest_tells_each_file(tmp_path: Path, demo_plan: Plan, metrics: 
     assert [entry["file"] for entry in manifest["files"]] == list(FILES)
     for entry in manifest["files"]:
         assert entry["sha256"] == hashlib.sha256((tmp_path / entry["file"]).read_bytes()).hexdigest()
-        assert set(entry) == {"file", "sha256", "sheets", "sheet_mm", "parts", "marks", "cuts", "deviation_um"}
+        assert set(entry) == {
+            "file",
+            "sha256",
+            "sheets",
+            "sheet_mm",
+            "parts",
+            "marks",
+            "cuts",
+            "deviation_um",
+            "kit_sha256",
+        }
         assert 0 <= entry["deviation_um"] <= 1
     near, kit = (
         next(each for each in manifest["files"] if each["file"] == f"{name}.pdf") for name in ("strip-near", "kit")
@@ -181,13 +192,13 @@ def test_a_disk_that_alters_what_it_keeps(
     used: Path, demo_plan: Plan, metrics: FontMetrics, monkeypatch: pytest.MonkeyPatch
 ) -> None:
     """What is proven is what stands on the disk, not what was handed to it."""
-    right = Path.write_bytes
+    right = exchange.write_new
 
-    def write_bytes(path: Path, data: bytes) -> int:
-        return right(path, data.replace(b' d="M', b' d="M1', 1))
+    def write_new(path: Path, data: bytes) -> None:
+        right(path, data.replace(b' d="M', b' d="M1', 1))
 
     before = there(used)
-    monkeypatch.setattr(Path, "write_bytes", write_bytes)
+    monkeypatch.setattr(exchange, "write_new", write_new)
     with pytest.raises(ProofError, match=r"^[a-z-]+\.svg was not kept"):
         make(demo_plan, used, metrics)
     assert there(used) == before

@@ -18,8 +18,8 @@ from layout.plan import plan
 from layout.products import suiting
 from templates_gen import kitfile, stockfile
 from templates_gen.check import Against, check
-from templates_gen.folder import MANIFEST
 from templates_gen.generate import ProofError, make
+from templates_gen.manifest import MANIFEST
 from templates_gen.outputs import Outputs
 from templates_gen.verify.whole import lacking
 from templates_gen.verify.whole_cut import CUT
