@@ -5,8 +5,10 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from itertools import pairwise, product
 
-from layout.cutting.boards import box_of
+from layout.cutting.boards import Box, box_of
 from layout.cutting.job import Job, crossed, time_words, work_words
+from layout.cutting.job_leaders import RING, leaders
+from layout.cutting.stock import Stock
 from layout.drawing.metrics import FontMetrics
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Path, Point, Shape, Step, Text, rectangle
@@ -19,22 +21,19 @@ _LEAST = 30.0  # mm: a picture lower than this shows nothing
 
 def picture(job: Job, number: int, width: float, height: float, metrics: FontMetrics) -> Part:
     """The `number`th board (from 1 on) in at most `width` x `height` mm, its words included."""
-    stock, pieces = job.boards.stock, job.boards.sheets[number - 1][:-1]
+    pieces = job.boards.sheets[number - 1][:-1]
     words = _words(job, number, width - 2 * _IN, metrics)
     below = [f"{k}  {_named(piece)}" for k, piece in enumerate(pieces, 1)]
     listed = _columns(below, width - 2 * _IN, metrics)
     text = (LEADING * (LEAD + SMALL * (len(words) - 1 + len(listed) + 2))) + 2 * _IN
     room = max(height - text, _LEAST)
-    scale = min((width - 2 * _IN) / stock.width, room / stock.height)
     shapes: list[Shape] = []
     y = -_IN - metrics.ascent * LEAD
     for line, size in zip(words, (LEAD, *(SMALL for _ in words[1:])), strict=True):
         shapes.append(left(line, size, Point(_IN, y)))
         y -= LEADING * SMALL
-    foot = y - stock.height * scale
-    shapes.append(rectangle(_IN, foot, _IN + stock.width * scale, y, Pen.REGISTER))
-    for k, piece in enumerate(pieces, 1):
-        shapes += _drawn(piece, str(k), Point(_IN, foot), scale, metrics)
+    foot, drawn = _board(pieces, job.boards.stock, (y, width - 2 * _IN, room), 0.0, metrics)
+    shapes += drawn
     y = foot - LEADING * SMALL * 1.5
     for row in listed:
         shapes += [left(entry, SMALL, Point(_IN + x, y)) for x, entry in row]
@@ -63,6 +62,36 @@ def _columns(entries: Sequence[str], width: float, metrics: FontMetrics) -> list
     ]
 
 
+def _board(
+    pieces: Sequence[Piece], stock: Stock, frame: tuple[float, float, float], ring: float, metrics: FontMetrics
+) -> tuple[float, list[Shape]]:
+    """Where the picture ends below, and its shapes, in a frame from its top, so wide and so high.
+
+    Where a part is too small for its number, a `ring` is kept free round the board.
+    """
+    top, wide, high = frame
+    scale = min((wide - 2 * ring) / stock.width, (high - 2 * ring) / stock.height)
+    origin = Point(_IN + ring, top - ring - stock.height * scale)
+    board = (origin.x, origin.y, origin.x + stock.width * scale, top - ring)
+    shapes: list[Shape] = [rectangle(*board, Pen.REGISTER)]
+    boxes = [_box_on(piece, origin, scale) for piece in pieces]
+    small: dict[str, Box] = {}
+    for label, (piece, box) in enumerate(zip(pieces, boxes, strict=True), 1):
+        drawn = list(_drawn(piece, str(label), origin, scale, metrics))
+        shapes += drawn
+        if not any(isinstance(shape, Text) for shape in drawn):
+            small[str(label)] = box
+    if small and not ring:
+        return _board(pieces, stock, frame, RING, metrics)
+    numbers = [shape for shape in shapes if isinstance(shape, Text)]
+    return origin.y - ring, [*shapes, *leaders(small, boxes, numbers, board, metrics)]
+
+
+def _box_on(piece: Piece, origin: Point, scale: float) -> Box:
+    low_x, low_y, high_x, high_y = (side * scale for side in box_of(piece))
+    return origin.x + low_x, origin.y + low_y, origin.x + high_x, origin.y + high_y
+
+
 def _drawn(piece: Piece, label: str, origin: Point, scale: float, metrics: FontMetrics) -> Iterator[Shape]:
     """What is cut of a piece, and its number inside, where that finds room."""
     paths = [
@@ -71,8 +100,7 @@ def _drawn(piece: Piece, label: str, origin: Point, scale: float, metrics: FontM
         if isinstance(shape, Path) and shape.pen is Pen.THROUGH
     ]
     yield from paths
-    low_x, low_y, high_x, high_y = (side * scale for side in box_of(piece))
-    box = (origin.x + low_x, origin.y + low_y, origin.x + high_x, origin.y + high_y)
+    box = _box_on(piece, origin, scale)
     if spot := _spot(paths, box, metrics.width(label, SMALL), metrics.cap * SMALL):
         yield Text(spot, SMALL, label)
 
@@ -85,7 +113,7 @@ def _scaled(path: Path, origin: Point, scale: float) -> Path:
     return Path(put(path.start), steps, Pen.HELP, path.closed)
 
 
-def _spot(paths: Sequence[Path], box: tuple[float, float, float, float], width: float, height: float) -> Point | None:
+def _spot(paths: Sequence[Path], box: Box, width: float, height: float) -> Point | None:
     """Where words of that size lie inside what is cut and clear of its lines: the middle-most of a grid of places."""
     outlines = [_corners(path) for path in paths]
     near = [

@@ -3,10 +3,11 @@ from __future__ import annotations
 from dataclasses import replace
 
 import pytest
+import shapely
 from golden import listed, matches
 from kits import font_metrics, plan_of
 
-from layout.cutting.boards import boards_of
+from layout.cutting.boards import boards_of, box_of
 from layout.cutting.job import Job, facts, safety
 from layout.cutting.job_picture import picture
 from layout.cutting.products import CUT_PRODUCTS, turns
@@ -123,3 +124,52 @@ def test_the_golden_cards() -> None:
     job = job_for(FAST)
     parts = (facts(job, 85.0, font_metrics()), safety(85.0, font_metrics()), picture(job, 1, 170, 110, font_metrics()))
     assert all(matches(part.name, listed(part)) for part in parts)
+
+
+@pytest.mark.parametrize(
+    ("width", "height", "copies"), [(600, 400, 1), (3000, 2000, 1), (3000, 2000, 9), (1500, 500, 4), (500, 1500, 12)]
+)
+@pytest.mark.parametrize("room", [(85.0, 90.0), (170.0, 120.0)])
+def test_every_part_has_its_number_on_the_picture(
+    width: float, height: float, copies: int, room: tuple[float, float]
+) -> None:
+    """Inside it, or beside it at a line that ends in it; none lies on another, or on another part or its line."""
+    job = job_for(replace(FAST, grain="none", width=float(width), height=float(height)), copies)
+    part = picture(job, 1, *room, font_metrics())
+    pieces = job.boards.sheets[0][:-1]
+    numbers = {shape.words: shape for shape in part.shapes if isinstance(shape, Text) and shape.words.isdigit()}
+    assert sorted(numbers, key=int) == [str(k) for k in range(1, len(pieces) + 1)]
+    paths = [shape for shape in part.shapes if isinstance(shape, Path)]
+    (edge,) = [path for path in paths if path.pen is Pen.REGISTER and path.closed]
+    board = shapely.Polygon(edge.points())
+    scale = (board.bounds[2] - board.bounds[0]) / width
+    lies = [shapely.box(*_shown(box_of(piece), board.bounds, scale)) for piece in pieces]
+    leads = [shapely.LineString(path.points()) for path in paths if path.pen is Pen.REGISTER and not path.closed]
+    words = {label: _rectangle(text) for label, text in numbers.items()}
+    for k, own in enumerate(lies, 1):
+        label = words[str(k)]
+        others = [box for box in lies if box is not own]
+        assert own.covers(label) or any(
+            line.intersects(own) and line.distance(label) < 1.0 and not board.exterior.intersects(label)
+            for line in leads
+        )
+        assert not any(label.intersects(other) for other in [*others, *(words[w] for w in words if w != str(k))])
+        assert own.covers(label) or not any(line.intersects(label) for line in leads)
+
+
+def _shown(
+    box: tuple[float, float, float, float], board: tuple[float, ...], scale: float
+) -> tuple[float, float, float, float]:
+    return (
+        board[0] + box[0] * scale,
+        board[1] + box[1] * scale,
+        board[0] + box[2] * scale,
+        board[1] + box[3] * scale,
+    )
+
+
+def _rectangle(text: Text) -> shapely.Polygon:
+    """What a number covers: its width, and the height of figures."""
+    metrics = font_metrics()
+    x, y = text.at
+    return shapely.box(x, y, x + metrics.width(text.words, text.size), y + metrics.cap * text.size)
