@@ -20,6 +20,8 @@ import layout.warps.pegged as pegged_module
 import layout.warps.warping as warping_module
 from layout.drawing.shapes import Placing
 from layout.setting.marking import SINGLY
+from layout.messages.english import ENGLISH
+from layout.messages.roles import Guide
 from layout.warps.warp import Warp
 
 ROUND: Mapping[str, object] = {"weaving.slant": "face straight"}
@@ -97,13 +99,15 @@ PRINTED: Mapping[str, Wrong] = {
         ),
     ),
     "an unknown thread not named": Wrong(
-        PEGGED, "spacing-guide.pdf", value(guide_words_module, "UNKNOWN", "every end lies on its peg")
+        PEGGED, "spacing-guide.pdf", returns(guide_words_module, "fan_words", lambda words: words[:-1])
     ),
     "a thread that is known called unknown": Wrong(
         TIED,
         "spacing-guide.pdf",
         swap(
-            guide_words_module, "fan_words", lambda right: lambda *a, **b: (*right(*a, **b), guide_words_module.UNKNOWN)
+            guide_words_module,
+            "fan_words",
+            lambda right: lambda *a, **b: (*right(*a, **b), ENGLISH.say(Guide.UNKNOWN_THICKNESS)),
         ),
     ),
     "the thread left out of the picture's slant": Wrong(

@@ -106,3 +106,26 @@ class Winding(Role):
     SIDE_FACE = "winding.side.face"
     SIDE_BEHIND = "winding.side.behind"
     FROM_RIGHT = "winding.side.from_the_right"
+
+
+class Guide(Role):
+    """Spacing guides; sides, centre and edge are those of strips."""
+
+    TITLE_NEAR = "guide.title.near"
+    TITLE_FAR = "guide.title.far"
+    NEAR_FROM_FACE = "guide.near.seen_from_face"
+    FAR_FROM_FACE = "guide.far.seen_from_face"
+    ALL_ON_FACE = "guide.layers.face_alone"
+    LAYERS = "guide.layers"
+    LAYERS_BRIEF = "guide.layers.brief"
+    BY_THEMSELVES = "guide.fan.by_themselves"
+    BY_THEMSELVES_BRIEF = "guide.fan.by_themselves.brief"
+    OFF = "guide.fan.off"
+    OFF_BRIEF = "guide.fan.off.brief"
+    NO_PUSH = "guide.fan.no_push"
+    NO_PUSH_BRIEF = "guide.fan.no_push.brief"
+    ALWAYS_PUSH = "guide.fan.always_push"
+    UNKNOWN_THICKNESS = "guide.unknown_thickness"
+    USE_BOTTOM = "guide.use.bottom"
+    USE_TOP = "guide.use.top"
+    TENTH = "guide.use.tenth"

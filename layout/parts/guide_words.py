@@ -1,8 +1,10 @@
-"""What the spacing guides and their sheets say, in one place."""
+"""Which messages the spacing guides and their sheets carry."""
 
 from __future__ import annotations
 
 from layout.drawing.typeset import is_tall
+from layout.messages.english import ENGLISH
+from layout.messages.roles import Guide, Strip
 from layout.parts.phrases import Phrase
 from layout.plan import Plan
 from layout.reckoning.headings import heading_height
@@ -10,35 +12,36 @@ from layout.units import say_number
 from layout.warps.fan import fan_of
 from layout.warps.warp import End
 
-TENTH = "within a tenth of the pitch"
-"""The tolerance of the fan in words."""
-
-UNKNOWN = "the thickness of the warp is not known and left out"
-"""Said between pegs, where a thicker thread holds the ends further apart."""
-
 _INCH = 25.4
+_TITLES = {"near": Guide.TITLE_NEAR, "far": Guide.TITLE_FAR}
+_SEEN = {"near": Guide.NEAR_FROM_FACE, "far": Guide.FAR_FROM_FACE}
+
+
+def title_of(end: End) -> str:
+    """Which guide it is."""
+    return ENGLISH.say(_TITLES[end])
 
 
 def phrases_for(plan: Plan, end: End, *, up: int, brief: bool) -> list[Phrase]:
     """The words of a guide; `up` is +1 where the weaving lies above it on the paper, `brief` spares rows."""
     name = [] if brief and is_tall(plan.kit.name) else [Phrase(plan.kit.name, optional=brief)]
     return [
-        Phrase("left", "left"),
-        Phrase("right", "right"),
-        Phrase("centre", "centre"),
-        Phrase("this edge to the weaving", arrow="up" if up > 0 else "down"),
-        Phrase(f"{end} heading, seen from the face"),
-        Phrase(_layers(plan, brief=brief)),
+        Phrase(ENGLISH.say(Strip.LEFT), "left"),
+        Phrase(ENGLISH.say(Strip.RIGHT), "right"),
+        Phrase(ENGLISH.say(Strip.CENTRE), "centre"),
+        Phrase(ENGLISH.say(Strip.EDGE_TO_WEAVING), arrow="up" if up > 0 else "down"),
+        Phrase(ENGLISH.say(_SEEN[end])),
+        Phrase(ENGLISH.say(_layers(plan, brief=brief))),
         *(Phrase(words) for words in fan_words(plan, end, brief=brief)),
         Phrase(plan.sett_words, optional=brief),
         *name,
     ]
 
 
-def _layers(plan: Plan, *, brief: bool) -> str:
+def _layers(plan: Plan, *, brief: bool) -> Guide:
     if "back" not in plan.warp.layers:
-        return "every end lies on the face"
-    return "long: face; short: back" if brief else "long marks: ends on the face; short: behind"
+        return Guide.ALL_ON_FACE
+    return Guide.LAYERS_BRIEF if brief else Guide.LAYERS
 
 
 def fan_words(plan: Plan, end: End, *, brief: bool) -> tuple[str, ...]:
@@ -50,17 +53,17 @@ def fan_words(plan: Plan, end: End, *, brief: bool) -> tuple[str, ...]:
     frame, warp = plan.kit.frame, plan.warp
     fan, height = fan_of(frame, warp), heading_height(plan.kit, end)
     free = fan.needs_no_fingers()
-    within = "" if brief else TENTH
-    left_out = (UNKNOWN,) if warp.kind == "pegged" and warp.thickness is None else ()
+    unknown = warp.kind == "pegged" and warp.thickness is None
+    left_out = (ENGLISH.say(Guide.UNKNOWN_THICKNESS),) if unknown else ()
     if free and free[0] <= height <= free[1]:
-        return (f"the ends lie right by themselves here{within and ', ' + within}", *left_out)
+        return (ENGLISH.say(Guide.BY_THEMSELVES_BRIEF if brief else Guide.BY_THEMSELVES), *left_out)
     imperial = warp.sett.unit.imperial
     away = _said(height if end == "near" else fan.high - height, imperial)
-    off = f"{'' if brief else 'heading '}{away} from the outer edge: ends up to {_fine(fan.off(height), imperial)} off"
+    off = ENGLISH.say(Guide.OFF_BRIEF if brief else Guide.OFF, away=away, off=_fine(fan.off(height), imperial))
     if free is None:
-        return off, "pushing needed at every height", *left_out
+        return off, ENGLISH.say(Guide.ALWAYS_PUSH), *left_out
     settled = _said(free[0] if end == "near" else fan.high - free[1], imperial)
-    return off, f"no push needed from {settled} on{within and ': ends ' + within}", *left_out
+    return off, ENGLISH.say(Guide.NO_PUSH_BRIEF if brief else Guide.NO_PUSH, away=settled), *left_out
 
 
 def _said(mm: float, imperial: bool) -> str:
@@ -77,10 +80,6 @@ def _fine(mm: float, imperial: bool) -> str:
 
 def notes_for(plan: Plan, end: End, *, brief: bool) -> str:
     """How to use the guide, for the head of its sheet."""
-    where = "bottom" if (end == "near") == (plan.kit.weaving.near_end == "bottom") else "top"
-    side = {"bottom": "below", "top": "above"}[where]
-    more = f" No pushing is needed where ends lie {TENTH} of their places." if brief else ""
-    return (
-        f"For the heading at the {where} of the frame as it stands before you. Cut it out, the long edge along a rule, "
-        f"glue it on card, lay it on the warp {side} the heading, centre on centre, push each end to its mark.{more}"
-    )
+    at_bottom = (end == "near") == (plan.kit.weaving.near_end == "bottom")
+    use = [Guide.USE_BOTTOM if at_bottom else Guide.USE_TOP, *([Guide.TENTH] if brief else [])]
+    return ENGLISH.paragraph([ENGLISH.say(role) for role in use])

@@ -14,7 +14,7 @@ from layout.drawing.pens import Pen
 from layout.drawing.shapes import Path, Point, Shape, Text, cross, line, rectangle
 from layout.drawing.sheet import Part
 from layout.drawing.typeset import SMALL, centred, is_tall
-from layout.parts.guide_words import notes_for, phrases_for
+from layout.parts.guide_words import notes_for, phrases_for, title_of
 from layout.parts.lettering import FOOT, lettered
 from layout.parts.phrases import Packer, Set
 from layout.parts.room import check_room, reach
@@ -92,7 +92,7 @@ class _Draft:
         shapes += [*self.ends(), *self.units(), *self.limits(), *self.centre(words), *self.numbers(left, right)]
         shapes += [shape for each in words for shape in lettered(each, self.foot(each.row) + FOOT, self.metrics)]
         notes = (notes_for(self.plan, self.end, brief=self.low),)
-        title = f"Spacing guide, {self.end} heading"
+        title = title_of(self.end)
         return Part(f"spacing-{self.end}", title, tuple(shapes), datum, (left, low, right, high), notes)
 
     def y(self, depth: float) -> float:

@@ -15,9 +15,10 @@ from templates_gen.verify import LIMIT
 from templates_gen.verify.compare import NOTHING, Findings
 from templates_gen.verify.expected import Expected, ends_of, expected
 from templates_gen.verify.fanned import End, Followed
-from templates_gen.verify.guide_words import check_words
+from templates_gen.verify.guide_words import Asked, check_words
 from templates_gen.verify.marks import matched
 from templates_gen.verify.seen import Seen
+from templates_gen.verify.warp_words import said_of
 
 _MARKS = {
     Pen.MARK: "end mark",
@@ -64,9 +65,9 @@ def prove_guide(plan: Plan, pieces: Sequence[Seen], *, on_paper: bool) -> Findin
         total += _named(_piece(marks, ends, seen.part.box, each), seen.where)
     total += _layers(ends, shown) + _uncovered(ends, marks, pieces)
     if on_paper and not total.problems:
-        texts = [" ".join(words for _, _, words in sorted(each.words)) for each in shown]
-        fan = Followed(kit, marks, count)
-        total += _numbers(ends, shown, 1 / sett.per_mm) + check_words(end, texts, fan, imperial=sett.unit.imperial)
+        warp, back = said_of(kit, sett.per_mm, sett.unit), any(not each.face for each in ends)
+        asked = Asked(kit, end, warp, back, -way, Followed(kit, marks, count), sett.unit.imperial)
+        total += _numbers(ends, shown, 1 / sett.per_mm) + check_words(asked, pieces)
     return total
 
 

@@ -8,27 +8,17 @@ from fractions import Fraction
 from layout.drawing.shapes import Point
 from layout.frames.frame import NotchedEnd, PeggedEnd, RoundBar
 from layout.kit.kit import Kit
+from layout.messages.catalogue import Role
 from layout.messages.english import ENGLISH
 from layout.messages.roles import Sheet, Strip
 from layout.units import say_length
-from templates_gen.verify import LIMIT
-from templates_gen.verify.arrows import Arrow, arrows_in
 from templates_gen.verify.compare import Findings
 from templates_gen.verify.expected import ends_of
+from templates_gen.verify.places import arrows_on, astray, misplaced
 from templates_gen.verify.said import account, check_heads, pieces_named, words_on
 from templates_gen.verify.seen import Seen
 from templates_gen.verify.strip_form import Form, half_way, to_weaving
 from templates_gen.verify.warp_words import doubled
-
-_ROW = 1.5  # the middle of an arrow lies less than so far above the baseline of its words, in mm
-_BEFORE = 3.5  # and less than so far before them, where it stands before them
-_BESIDE = 1.5  # words at the centre begin at most so far past it
-
-
-def arrows_on(pieces: Sequence[Seen]) -> list[Arrow]:
-    """The arrow heads of all pieces, once where two pieces show the same one."""
-    found = {(round(a.at.x, 2), round(a.at.y, 2)): a for seen in pieces for a in arrows_in(seen.shapes())}
-    return list(found.values())
 
 
 def sides(kit: Kit, end: str, sett: Fraction) -> dict[str, Strip]:
@@ -44,9 +34,11 @@ def sides(kit: Kit, end: str, sett: Fraction) -> dict[str, Strip]:
     return found
 
 
-def pointing(kit: Kit, end: str, sett: Fraction) -> list[tuple[Strip, str]]:
+def pointing(kit: Kit, end: str, sett: Fraction) -> list[tuple[Role, str]]:
     """Which messages have an arrow, and the way it points."""
-    tied = [(role, side) for side, role in sides(kit, end, sett).items() if role not in (Strip.LEFT, Strip.RIGHT)]
+    tied: list[tuple[Role, str]] = [
+        (role, side) for side, role in sides(kit, end, sett).items() if role not in (Strip.LEFT, Strip.RIGHT)
+    ]
     edge = (Strip.EDGE_TO_WEAVING, "up" if to_weaving(kit, end) > 0 else "down")
     return [*tied, edge, (_way(kit, sett), "right" if kit.weaving.start == "left" else "left")]
 
@@ -86,48 +78,22 @@ def check_strip_words(
     glued = [ENGLISH.say(Strip.GLUING_EDGE)] if kit.frame.ends.kind == "wound" and not low else []
     wanted += pieces_named(pieces)
     told = account(words_on(pieces), wanted if low else [*wanted, *spare], [*spare, *glued] if low else glued)
-    named = {role: ENGLISH.say(role) for role in (*said, Strip.GLUING_EDGE)}
+    named: dict[Role, str] = {role: ENGLISH.say(role) for role in (*said, Strip.GLUING_EDGE)}
     places = {role: told.places[words][0] for role, words in named.items() if words in told.places}
     wrong = [*told.wrong, *_misplaced(kit, end, every, places)]
     if not told.wrong:
-        wrong += _astray(pointing(kit, end, sett), places, arrows_on(pieces), [at for at, _ in words_on(pieces)])
+        wrong += astray(pointing(kit, end, sett), places, arrows_on(pieces), [at for at, _ in words_on(pieces)])
     total = Findings(0.0, tuple(f"{end} end: {problem}" for problem in wrong))
     use = ENGLISH.paragraph(list(_use(kit, end, sett, form)))
     return total + check_heads(pieces, _title(kit, end), lines, [use], low=low)
 
 
-def _misplaced(kit: Kit, end: str, every: Mapping[str, Strip], places: Mapping[Strip, Point]) -> Iterator[str]:
-    """Left at the left, right at the right, the centre beside its line, the gluing edge behind."""
-    left, right, centre = (places.get(role) for role in (every["left"], every["right"], Strip.CENTRE))
-    if left and right and not left.x < 0 < right.x:
-        yield "left and right do not stand at their sides"
-    if centre and not -_LONGEST < centre.x < _BESIDE:
-        yield "the word at the centre does not stand beside it"
+def _misplaced(kit: Kit, end: str, every: Mapping[str, Strip], places: Mapping[Role, Point]) -> Iterator[str]:
+    """Left, right and centre where they are, the gluing edge behind."""
+    yield from misplaced(*(places.get(role) for role in (every["left"], every["right"], Strip.CENTRE)))
     glued = places.get(Strip.GLUING_EDGE)
     if glued and to_weaving(kit, end) * glued.y > -half_way(kit):
         yield "the gluing edge is named where none is"
-
-
-_LONGEST = 12.0  # words that end beside the centre are no longer, in mm
-
-
-def _astray(
-    asked: Sequence[tuple[Strip, str]],
-    places: Mapping[Strip, Point],
-    arrows: Sequence[Arrow],
-    words: Sequence[Point],
-) -> Iterator[str]:
-    """Each message with an arrow beside it that points its way: behind the words to the right, else before them."""
-    for role, way in asked:
-        at = places[role]
-        row = [arrow for arrow in arrows if 0 < arrow.at.y - at.y < _ROW]
-        if way == "right":
-            others = [word.x for word in words if abs(word.y - at.y) < LIMIT and word.x > at.x]
-            found = [a for a in row if at.x < a.at.x < min(others, default=a.at.x + 1)]
-        else:
-            found = [arrow for arrow in row if 0 < at.x - arrow.at.x < _BEFORE]
-        if [arrow.way for arrow in found] != [way]:
-            yield f"no arrow beside {ENGLISH.say(role)!r} points {way}"
 
 
 def _title(kit: Kit, end: str) -> str:
