@@ -19,9 +19,9 @@ import layout.warps.fan as fan_module
 import layout.warps.pegged as pegged_module
 import layout.warps.warping as warping_module
 from layout.drawing.shapes import Placing
-from layout.setting.marking import SINGLY
 from layout.messages.english import ENGLISH
 from layout.messages.roles import Guide
+from layout.setting.marking import SINGLY
 from layout.warps.warp import Warp
 
 ROUND: Mapping[str, object] = {"weaving.slant": "face straight"}

@@ -129,3 +129,61 @@ class Guide(Role):
     USE_BOTTOM = "guide.use.bottom"
     USE_TOP = "guide.use.top"
     TENTH = "guide.use.tenth"
+
+
+class Check(Role):
+    """The frame check sheet."""
+
+    TITLE = "check.title"
+    NOTE = "check.note"
+    CAUTION = "check.caution"
+    TITLED = "check.titled"
+    DIAGONALS = "check.diagonals"
+    DIAGONALS_ARE = "check.diagonals.are"
+    PARALLEL = "check.parallel"
+    PARALLEL_ARE = "check.parallel.are"
+    CENTRE = "check.centre"
+    CENTRE_IS = "check.centre.is"
+    PULL = "check.pull"
+    PULL_IS = "check.pull.is"
+    PULL_ASSUMED = "check.pull.assumed"
+    BENDS = "check.pull.bends"
+    LAY_A_RULE = "check.pull.lay_a_rule"
+    ONE = "check.blank.one"
+    OTHER = "check.blank.other"
+    LEFT = "check.blank.left"
+    RIGHT = "check.blank.right"
+    BENT_BY = "check.blank.bent_by"
+    DIMENSION = "check.dimension"
+
+
+class Gauge(Role):
+    """The wrap gauge."""
+
+    TITLE = "gauge.title"
+    NOTE = "gauge.note"
+    WIND = "gauge.how.wind"
+    COUNT = "gauge.how.count"
+    WARP = "gauge.warp"
+    WEFT = "gauge.weft"
+    PAIRS = "gauge.table.pairs"
+    TO_UNIT = "gauge.table.to_unit"
+    EPI = "gauge.table.epi"
+    PER_CM = "gauge.table.per_cm"
+    WINDS = "gauge.table.winds"
+    PEGS = "gauge.table.pegs"
+    ENDS = "gauge.table.ends"
+
+
+class Grid(Role):
+    """The weaving grid."""
+
+    TITLE = "grid.title"
+    CENTRE = "grid.centre"
+    CELLS = "grid.cells"
+    CELLS_LESS = "grid.cells.less"
+    USE = "grid.use"
+    GUESS = "grid.guess"
+    JOIN_LEFT = "grid.join.left"
+    JOIN_BELOW = "grid.join.below"
+    JOIN_BOTH = "grid.join.both"

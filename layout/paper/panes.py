@@ -16,7 +16,7 @@ from layout.drawing.sheet import Part, Piece
 from layout.errors import FieldError
 from layout.kit.kit import Paper
 from layout.messages.english import ENGLISH
-from layout.messages.roles import Sheet
+from layout.messages.roles import Grid, Sheet
 from layout.paper.area import printable
 from layout.paper.choice import Furnish, Laying
 from layout.paper.laying import straight
@@ -149,13 +149,9 @@ def _moved(placing: Placing, part: Part) -> Placing:
 
 def _how_to_join(whole: Part, across: int, up: int) -> str:
     xs, ys = [point.x for point in whole.datum], [point.y for point in whole.datum]
-    order = " and ".join(word for word, count in (("to its left", across), ("below it", up)) if count > 1)
-    return (
-        f"In {across * up} pieces, {across} across and {up} up, numbered from the lower left: cut each along its "
-        f"dashed lines and, against a window, lay it over the piece {order} so that the large crosses meet, then tape "
-        f"it. Joined, the small crosses at its corners are {max(xs) - min(xs):.1f} mm apart across and "
-        f"{max(ys) - min(ys):.1f} mm up."
-    )
+    wide, high = f"{max(xs) - min(xs):.1f}", f"{max(ys) - min(ys):.1f}"
+    role = Grid.JOIN_BOTH if min(across, up) > 1 else Grid.JOIN_LEFT if across > 1 else Grid.JOIN_BELOW
+    return ENGLISH.say(role, count=across * up, across=across, up=up, wide=wide, high=high)
 
 
 def _refusal(whole: Part, paper: Paper) -> FieldError:

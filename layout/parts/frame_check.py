@@ -16,7 +16,9 @@ from layout.drawing.pens import Pen
 from layout.drawing.shapes import Placing, Point, Shape, Text, cross, line
 from layout.drawing.sheet import Part
 from layout.drawing.typeset import LEAD, LEADING, SMALL, paragraph, paragraph_height, wrap
-from layout.forces import NEWTONS
+from layout.forces import NEWTONS, say_force
+from layout.messages.english import ENGLISH
+from layout.messages.roles import Check as Said
 from layout.numerals import say_root
 from layout.parts.frame_figure import WIDE, frame_figure
 from layout.plan import Plan
@@ -24,7 +26,6 @@ from layout.units import mm_in, say_number
 
 _COLUMN, _APART, _INDENT, _BLANK, _AIR, _LESS = 86.8, 10.0, 5.0, 6.4, 2.6, 0.8
 _CORNER, _ARM = 0.8, 0.5
-CAUTION = "A warped frame is under tension: keep your face clear of it when you cut or untie the warp."
 
 
 class Check(NamedTuple):
@@ -48,8 +49,8 @@ def frame_check(plan: Plan, metrics: FontMetrics, *, low: bool = False) -> Part:
     box = (left - _CORNER, foot - _CORNER, _COLUMN + _CORNER, _CORNER)
     datum = Point(beside, foot), Point(_COLUMN, foot), Point(beside, 0.0)
     shapes += [hair for point in datum for hair in cross(point, _ARM, Pen.REGISTER)]
-    note = "Check the frame before you warp it, and write down what you find."
-    return Part("frame-check", "Frame check", tuple(shapes), datum, box, (note,), whole=True)
+    title, note = ENGLISH.say(Said.TITLE), ENGLISH.say(Said.NOTE)
+    return Part("frame-check", title, tuple(shapes), datum, box, (note,), whole=True)
 
 
 def checks(plan: Plan) -> tuple[Check, ...]:
@@ -59,37 +60,37 @@ def checks(plan: Plan) -> tuple[Check, ...]:
     squared = width**2 + height**2  # of the diagonal
     apart = (width * pitch) ** 2 / squared  # squared as well
     said = _Said(frame.outer_width.imperial)
+    say = ENGLISH.say
     return (
         Check(
-            "Diagonals",
-            f"From corner to corner, both {said.root(squared)}; at most {said.root(apart, 1)} apart.",
-            ("one", "other"),
+            say(Said.DIAGONALS),
+            say(Said.DIAGONALS_ARE, long=said.root(squared), apart=said.root(apart, 1)),
+            (say(Said.ONE), say(Said.OTHER)),
         ),
         Check(
-            "Ends parallel",
-            f"From outermost line to outermost line, at both sides {said(height)}; "
-            f"at most {said(pitch / 2, 1)} apart, half a pitch.",
-            ("left", "right"),
+            say(Said.PARALLEL),
+            say(Said.PARALLEL_ARE, high=said(height), apart=said(pitch / 2, 1)),
+            (say(Said.LEFT), say(Said.RIGHT)),
         ),
-        Check(
-            "Centre",
-            f"On each end midway between two marks, {said(width / 2)} from the left side and from the right; threads "
-            "along both diagonals cross over it. Never take it from a strip.",
-            (),
-        ),
-        Check("Pull of the warp", _pull(plan, said), ("bent by",)),
+        Check(say(Said.CENTRE), say(Said.CENTRE_IS, half=said(width / 2)), ()),
+        Check(say(Said.PULL), _pull(plan, said), (say(Said.BENT_BY),)),
     )
 
 
 def _pull(plan: Plan, said: _Said) -> str:
     load = plan.load
-    pounds = load.pull.value / float(NEWTONS["lb"])
-    newtons = f"{say_number(load.pull.value, 0)} N, {say_number(pounds, 0)} lb"
-    force = f"{load.threads} threads of {load.tension_words} pull at each end with {newtons}."
-    most = f"more than {said(load.most, 1)} (span / 500) slackens the middle."
+    newtons = load.threads * load.tension.newtons
+    force = ENGLISH.say(
+        Said.PULL_ASSUMED if load.pull.assumptions else Said.PULL_IS,
+        threads=load.threads,
+        tension=say_force(load.tension),
+        newtons=say_number(newtons, 0),
+        pounds=say_number(newtons / NEWTONS["lb"], 0),
+    )
+    most = said(load.most, 1)
     if load.bending is None:
-        return f"{force} Lay a rule along an end when it is warped: {most}"
-    return f"{force} It bends by {said(load.bending.value, 1)} (computed); {most}"
+        return ENGLISH.paragraph([force, ENGLISH.say(Said.LAY_A_RULE, most=most)])
+    return ENGLISH.paragraph([force, ENGLISH.say(Said.BENDS, bent=said(load.bending.value, 1), most=most)])
 
 
 @dataclass(frozen=True, slots=True)
@@ -107,7 +108,8 @@ class _Said:
 
     def both(self, metric: str, inches: str) -> str:
         """Both figures with their units, the kit's own first."""
-        return f"{inches} in, {metric} mm" if self.imperial else f"{metric} mm, {inches} in"
+        lengths = [f"{metric} mm", f"{inches} in"]
+        return ENGLISH.listed(lengths[::-1] if self.imperial else lengths)
 
 
 @dataclass(frozen=True, slots=True)
@@ -122,7 +124,7 @@ class _Column:
         for number, item in enumerate(items, 1):
             more, y = self.item(number, item, y)
             shapes += more
-        lines = wrap(CAUTION, SMALL, _COLUMN - _INDENT, self.metrics)
+        lines = wrap(ENGLISH.say(Said.CAUTION), SMALL, _COLUMN - _INDENT, self.metrics)
         shapes += paragraph(lines, SMALL, Point(_INDENT, y), self.metrics)
         return shapes, y - paragraph_height(len(lines), SMALL, self.metrics)
 
@@ -132,7 +134,7 @@ class _Column:
         shapes: list[Shape] = [*paragraph([str(number)], size, Point(1.5, top), metrics)]
         words, y = item.sentence, top
         if self.low:
-            words = f"{item.title}. {words}"
+            words = ENGLISH.say(Said.TITLED, title=item.title, sentence=words)
         else:
             shapes += paragraph([item.title], LEAD, Point(_INDENT, y), metrics)
             y -= paragraph_height(1, LEAD, metrics)

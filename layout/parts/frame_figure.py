@@ -8,6 +8,8 @@ from layout.drawing.pens import Pen
 from layout.drawing.shapes import Placing, Point, Shape, line
 from layout.drawing.typeset import SMALL
 from layout.frames.frame import Frame, RoundBar
+from layout.messages.english import ENGLISH
+from layout.messages.roles import Check
 from layout.units import Length, mm_in, say_length, say_number
 
 WIDE, _HIGH = 72.0, 96.0
@@ -68,6 +70,6 @@ def _dimension(length: Length, span: float, middle: float, metrics: FontMetrics)
 
 def both(length: Length) -> str:
     """A length in its own unit, and in the other system to 0.1 mm or 0.01 in."""
-    if length.imperial:
-        return f"{say_length(length)} ({say_number(length.mm, 1)} mm)"
-    return f"{say_length(length)} ({say_number(length.mm / mm_in('in'), 2)} in)"
+    metric, inches = f"{say_number(length.mm, 1)} mm", f"{say_number(length.mm / mm_in('in'), 2)} in"
+    other = metric if length.imperial else inches
+    return ENGLISH.say(Check.DIMENSION, length=say_length(length), other=other)

@@ -7,8 +7,10 @@ from math import floor
 from typing import NamedTuple
 
 from layout.frames.frame import NotchedEnd
+from layout.messages.english import ENGLISH
+from layout.messages.roles import Gauge
 from layout.plan import Plan
-from layout.setting.marking import USUAL, Offer, offer
+from layout.setting.marking import PEGS, SINGLY, USUAL, WINDS, Offer, offer
 from layout.setting.notches import USES, offer_on
 from layout.setting.readings import PER
 from layout.units import Length, say_length, say_number
@@ -16,6 +18,7 @@ from layout.units import Length, say_length, say_number
 ROWS = 6
 _BELOW = 2  # so many rows stand before the count that the kit's own sett would give
 _UNITS = 3
+_COUNTED = {WINDS: Gauge.WINDS, PEGS: Gauge.PEGS, SINGLY: Gauge.ENDS}
 _NONE = "\N{EN DASH}"  # where not one wind fits in the unit
 
 
@@ -41,7 +44,7 @@ def gauge_table(plan: Plan) -> GaugeTable:
     units = neighbours(sett.unit)
     first = max(1, floor(sett.low * window.mm) - _BELOW)
     rows = tuple(_row(count, window, units, plan) for count in range(first, first + ROWS))
-    heads = ("epi" if imperial else "per cm", sett.by.many)
+    heads = ENGLISH.say(Gauge.EPI if imperial else Gauge.PER_CM), ENGLISH.say(_COUNTED[sett.by])
     own = [unit.mm for unit in units].index(sett.unit.mm)
     return GaugeTable(say_length(window), tuple(map(say_length, units)), own, heads, rows)
 

@@ -17,10 +17,12 @@ from layout.drawing.shapes import Path, Point, Region, Shape, Text, cross, fille
 from layout.drawing.sheet import Part
 from layout.drawing.typeset import SMALL
 from layout.errors import LayoutError
+from layout.messages.english import ENGLISH
+from layout.messages.roles import Grid as Said
 from layout.parts.grid_size import Grid, grid_of, left_out, notes_for
 from layout.plan import Plan
 
-NAME, TITLE = "weaving-grid", "Weaving grid"
+NAME = "weaving-grid"
 
 _GAP = 1.2  # from the drawing to its numbers
 _OFF, _ARM = 4.5, 1.2  # the small crosses outside the corners
@@ -64,7 +66,7 @@ class _Draft:
         shapes += trims(pane)
         if pane.label:
             shapes.append(Text(Point(pane.left, pane.top + _LABEL), SMALL, pane.label))
-        return Part(NAME, TITLE, tuple(shapes), (*corners, *pane.crosses), box, self.notes)
+        return Part(NAME, ENGLISH.say(Said.TITLE), tuple(shapes), (*corners, *pane.crosses), box, self.notes)
 
     def snap(self, point: Point) -> Point:
         """The nearest point in the middle of a column and a row (or of a half or quarter of large ones).
@@ -129,7 +131,7 @@ class _Draft:
 
     def centres(self, pane: Pane) -> Iterator[Text]:
         """The word at both centre lines, beyond the numbers."""
-        words = "centre"
+        words = ENGLISH.say(Said.CENTRE)
         long, beyond = self.metrics.width(words, SMALL), _GAP + self.metrics.width(str(self.grid.rows), SMALL) + _GAP
         if _clear(0.0, pane.left, pane.right, "left" in pane.trimmed):
             yield Text(Point(-long / 2, pane.bottom - _WORD), SMALL, words)

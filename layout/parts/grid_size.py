@@ -11,6 +11,8 @@ from fractions import Fraction
 from math import floor
 
 from layout.figure import How
+from layout.messages.english import ENGLISH
+from layout.messages.roles import Grid as Said
 from layout.plan import Plan
 from layout.units import Length, say_length, say_number
 
@@ -90,14 +92,12 @@ def notes_for(plan: Plan, grid: Grid) -> tuple[str, ...]:
     """How to use the grid, and whether its picks are a guess, for the head of its sheets."""
     height, unit = plan.kit.weaving.height, "in" if plan.warp.sett.unit.imperial else "mm"
     rest = height.mm - grid.height
-    less = f", {say_length(Length(rest, height.unit))} less than the height asked for" if rest else ""
     wide, high = (say_length(Length(cell, unit)) for cell in (grid.pitch, grid.bead))
-    use = (
-        f"A column to every end, a row to every bead (two picks): {grid.columns} columns of {wide}, {grid.rows} rows "
-        f"of {high}{less}. Shaded in tens, counted from the left and from the bottom of the standing frame. Draw on "
-        "it, or lay it under the warp: bold sides at the limits of the weaving, lowest line where it begins."
-    )
+    values = {"columns": grid.columns, "wide": wide, "rows": grid.rows, "high": high}
+    if rest:
+        cells = ENGLISH.say(Said.CELLS_LESS, **values, less=say_length(Length(rest, height.unit)))
+    else:
+        cells = ENGLISH.say(Said.CELLS, **values)
+    use = ENGLISH.paragraph([cells, ENGLISH.say(Said.USE)])
     picks = plan.amounts.picks_per_cm
-    if picks and picks.how is How.ASSUMED:
-        return use, "The picks are a guess: weave a sample, count the beads up one end, and print the grid again."
-    return (use,)
+    return (use, ENGLISH.say(Said.GUESS)) if picks and picks.how is How.ASSUMED else (use,)

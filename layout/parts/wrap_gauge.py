@@ -12,7 +12,9 @@ from layout.drawing.metrics import FontMetrics
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Point, Shape, Text, cross, filled, line, rectangle
 from layout.drawing.sheet import Part
-from layout.drawing.typeset import LEAD, LEADING, SMALL, centred, left
+from layout.drawing.typeset import LEAD, LEADING, SMALL, centred, left, wrap
+from layout.messages.english import ENGLISH
+from layout.messages.roles import Gauge
 from layout.parts.gauge_table import GaugeTable, gauge_table
 from layout.plan import Plan
 
@@ -31,15 +33,6 @@ _EDGE, _LABEL, _SLIT, _SLIT_UP = 9.0, 6.6, 7.5, 11.0
 _FIRST_LINE, _CORNER, _ARM = 16.0, 0.8, 0.5
 _NAMES, _HEADS, _RULE, _ROWS, _ROW = 33.4, (27.4, 23.8), 22.6, 19.3, 3.5
 _COUNTS, _TABLE = 16.0, LENGTH - 2 * _MARGIN
-_HOW = (
-    "Weft first, against a bold line; then warp and weft by turns,",
-    "side by side: they touch, and they are not squeezed.",
-    "Count whole pairs: a last warp without its weft is not counted.",
-)
-_NOTE = (
-    "Cut it out, fold it at the short dashes over a strip of stiff board, glue it down, and cut the six slits, which "
-    "hold the tails. Wind the yarn round the card, across the bold edges."
-)
 
 
 def wrap_gauge(plan: Plan, metrics: FontMetrics) -> Part:
@@ -53,11 +46,13 @@ def wrap_gauge(plan: Plan, metrics: FontMetrics) -> Part:
     shapes.append(line(Point(0, 0), Point(LENGTH, 0), Pen.FOLD))
     shapes += [hair for point in datum for hair in cross(point, _ARM, Pen.REGISTER)]
     shapes += [*_windows(TOP, 0.0, -1, metrics), *_windows(BOTTOM, -HEIGHT, 1, metrics), *_slits()]
-    shapes += [left(words, SMALL, Point(_MARGIN, y)) for words, y in _instructions()]
-    shapes.append(left("Wrap gauge", LEAD, Point(_MARGIN, _LABEL - HEIGHT)))
+    shapes += [left(words, SMALL, Point(_MARGIN, y)) for words, y in _instructions(metrics)]
+    shapes.append(left(ENGLISH.say(Gauge.TITLE), LEAD, Point(_MARGIN, _LABEL - HEIGHT)))
     shapes += [*_names(metrics), *_table(gauge_table(plan), metrics)]
     box = (0.0, -HEIGHT, LENGTH, HEIGHT)
-    return Part("wrap-gauge", "Wrap gauge", tuple(shapes), datum, box, (_NOTE,), whole=True)
+    return Part(
+        "wrap-gauge", ENGLISH.say(Gauge.TITLE), tuple(shapes), datum, box, (ENGLISH.say(Gauge.NOTE),), whole=True
+    )
 
 
 def _windows(windows: Sequence[tuple[float, float, str]], edge: float, way: int, metrics: FontMetrics) -> list[Shape]:
@@ -83,15 +78,20 @@ def _slits() -> list[Shape]:
     return [*upright, *level]
 
 
-def _instructions() -> list[tuple[str, float]]:
-    return [(words, -_FIRST_LINE - k * LEADING * SMALL) for k, words in enumerate(_HOW)]
+def _instructions(metrics: FontMetrics) -> list[tuple[str, float]]:
+    """Each line of how to wrap and count, and how high it stands."""
+    said = map(ENGLISH.say, (Gauge.WIND, Gauge.COUNT))
+    lines = [line for one in said for line in wrap(one, SMALL, LENGTH - 2 * _MARGIN, metrics)]
+    return [(words, -_FIRST_LINE - k * LEADING * SMALL) for k, words in enumerate(lines)]
 
 
 def _names(metrics: FontMetrics) -> list[Shape]:
     """Lines to write the names of the yarns on."""
     shapes: list[Shape] = []
     half = LENGTH / 2
-    for word, start, stop in (("Warp", _MARGIN, half - 2), ("Weft", half + 2, LENGTH - _MARGIN)):
+    names = (Gauge.WARP, _MARGIN, half - 2), (Gauge.WEFT, half + 2, LENGTH - _MARGIN)
+    for role, start, stop in names:
+        word = ENGLISH.say(role)
         shapes.append(left(word, SMALL, Point(start, _NAMES)))
         begin = start + metrics.width(word, SMALL) + 1.5
         shapes.append(line(Point(begin, _NAMES), Point(stop, _NAMES), Pen.HELP))
@@ -111,10 +111,13 @@ def _table(table: GaugeTable, metrics: FontMetrics) -> list[Shape]:
     def row(words: Sequence[str], xs: Sequence[float], y: float) -> list[Text]:
         return [centred(word, SMALL, Point(x, y), metrics) for word, x in zip(words, xs, strict=True)]
 
+    pairs, window = ENGLISH.say(Gauge.PAIRS, window=table.over).split("\n")
     shapes += row(
-        ["pairs in", *(f"to {unit}" for unit in table.units)], [middles[0], *(s + group / 2 for s in starts)], _HEADS[0]
+        [pairs, *(ENGLISH.say(Gauge.TO_UNIT, unit=unit) for unit in table.units)],
+        [middles[0], *(s + group / 2 for s in starts)],
+        _HEADS[0],
     )
-    shapes += row([table.over, *table.heads * len(table.units)], middles, _HEADS[1])
+    shapes += row([window, *table.heads * len(table.units)], middles, _HEADS[1])
     for k, fields in enumerate(table.rows):
         shapes += row(fields, middles, _ROWS - k * _ROW)
     return shapes

@@ -9,18 +9,23 @@ from fractions import Fraction
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Path
 from layout.kit.kit import Kit
+from layout.messages.english import ENGLISH
+from layout.messages.roles import Gauge
 from layout.numerals import say_number
 from layout.plan import Plan
 from layout.units import Length, say_length
 from templates_gen.verify import LIMIT
 from templates_gen.verify.compare import NOTHING, Findings
+from templates_gen.verify.said import account, check_heads, words_on
 from templates_gen.verify.seen import Seen
+from templates_gen.verify.warp_words import said_of
 
 _WINDOWS = {"at the fold": (25.4, 50.8), "at the lower edge": (50.0,)}  # 1 in, 2 in and 5 cm
 _LABELS = {25.4: "1 in", 50.8: "2 in", 50.0: "5 cm"}
 _LADDER = {True: (12.7, 25.4, 50.8), False: (10.0, 20.0, 40.0, 50.0, 100.0)}
 """The usual marking units in mm by whether they are in inches, said once more on purpose."""
 _COLUMNS, _ROWS, _BEFORE = 3, 6, 2
+_COUNTED = {"wound": Gauge.WINDS, "pegged": Gauge.PEGS, "notched": Gauge.ENDS}
 _ONE_ROW = 0.5  # words whose baselines are closer than this, in mm, stand in one row
 
 
@@ -88,7 +93,25 @@ def _words(plan: Plan, seen: Seen, found: dict[float, tuple[float, float]]) -> F
             wrong.append(f"the table reads {' '.join(said)} where the kit asks for {' '.join(asked)}")
     if len(rows) < len(wanted):
         wrong.append(f"the table has {len(rows)} rows where {len(wanted)} are wanted")
-    return Findings(0.0, tuple(wrong))
+    return Findings(0.0, tuple(wrong)) + _said(plan, seen, [field for row in wanted for field in row], fold)
+
+
+_BELOW, _ABOVE = (Gauge.TITLE, Gauge.WIND, Gauge.COUNT), (Gauge.WARP, Gauge.WEFT)
+
+
+def _said(plan: Plan, seen: Seen, table: Sequence[str], fold: float) -> Findings:
+    """Every message of the card once and nothing else, on its side of the fold; and the head of its sheet."""
+    below, above = (list(map(ENGLISH.say, roles)) for roles in (_BELOW, _ABOVE))
+    told = account(words_on([seen]), [*table, *_LABELS.values(), *below, *above])
+    wrong = list(told.wrong)
+    if not wrong:
+        lower, upper = (max(told.places[said][0].y for said in below), min(told.places[said][0].y for said in above))
+        wrong += [] if lower < fold < upper else ["what is said stands on the other side of the fold"]
+        warp, weft = (told.places[said][0] for said in above)
+        wrong += [] if warp.x < weft.x else ["warp and weft are named at each other's line"]
+    warp_words = said_of(plan.kit, plan.warp.sett.per_mm, plan.warp.sett.unit)
+    head = check_heads([seen], ENGLISH.say(Gauge.TITLE), warp_words, [ENGLISH.say(Gauge.NOTE)])
+    return Findings(0.0, tuple(wrong)) + head
 
 
 def _rows(words: Sequence[tuple[float, float, str]]) -> list[list[str]]:
@@ -104,14 +127,15 @@ def _rows(words: Sequence[tuple[float, float, str]]) -> list[list[str]]:
 
 
 def _table(kit: Kit, unit: Length) -> Iterator[list[str]]:
-    """Both heads and every row of the table, reckoned by trying wind after wind, or end after end."""
+    """Both heads and every row of the table, found by trying wind after wind, or end after end."""
     inches = unit.imperial
     window, over = (Fraction(254, 5), "2 in") if inches else (Fraction(50), "5 cm")
     inch_or_cm = Fraction(127, 5) if inches else Fraction(10)
     units = _units(unit)
-    yield ["pairs in", *(f"to {say_length(each)}" for each in units)]
-    noun = {"wound": "winds", "pegged": "pegs", "notched": "ends"}[kit.frame.ends.kind]
-    yield [over, *("epi" if inches else "per cm", noun) * len(units)]
+    pairs, in_window = ENGLISH.say(Gauge.PAIRS, window=over).split("\n")
+    yield [pairs, *(ENGLISH.say(Gauge.TO_UNIT, unit=say_length(each)) for each in units)]
+    heads = (Gauge.EPI if inches else Gauge.PER_CM, _COUNTED[kit.frame.ends.kind])
+    yield [in_window, *map(ENGLISH.say, heads * len(units))]
     fitting = 0
     while (fitting + 1) / window <= _measured(kit):
         fitting += 1

@@ -6,9 +6,8 @@ here calls the layout's grid.
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass, field
-from fractions import Fraction
 from itertools import pairwise, product
 
 from layout.drawing.pens import Pen
@@ -16,63 +15,12 @@ from layout.drawing.shapes import Point, Region
 from layout.plan import Plan
 from templates_gen.verify import LIMIT
 from templates_gen.verify.compare import NOTHING, Findings
-from templates_gen.verify.expected import expected
+from templates_gen.verify.grid_axes import Axis, Span, axes_of
+from templates_gen.verify.grid_words import check_grid_words
 from templates_gen.verify.seen import Seen
 
 _LINES = (Pen.HELP, Pen.MARK, Pen.EDGE)
 _REACH = {0: 3.5, 1: 1.5}  # a number begins at most so far before its line: half its width, half its height
-
-Span = tuple[float, float]
-
-
-@dataclass(frozen=True, slots=True)
-class Axis:
-    """The lines of one direction: `count` cells of `cell` mm from `start` on, and what they are called."""
-
-    start: Fraction
-    cell: Fraction
-    count: int
-    name: str
-
-    def at(self, number: float) -> float:
-        """Where the line after so many cells lies."""
-        return float(self.start + Fraction(number) * self.cell)
-
-    def lines(self, window: Span) -> list[tuple[float, Pen]]:
-        """Every line inside `window` with its pen, the centre once."""
-        pens = {number: Pen.HELP if number % 10 else Pen.MARK for number in range(self.count + 1)}
-        pens |= {0: Pen.EDGE, self.count: Pen.EDGE}
-        found = {Fraction(number): pen for number, pen in pens.items()} | {Fraction(self.count, 2): Pen.EDGE}
-        places = ((float(self.start + number * self.cell), pen) for number, pen in sorted(found.items()))
-        return [(at, pen) for at, pen in places if window[0] - LIMIT <= at <= window[1] + LIMIT]
-
-    def blocks(self, window: Span) -> Iterator[tuple[int, Span]]:
-        """Every block of ten, numbered, with what of it lies inside `window`."""
-        edges = [*range(0, self.count, 10), self.count]
-        for number, (one, other) in enumerate(pairwise(edges)):
-            low, high = max(self.at(one), window[0]), min(self.at(other), window[1])
-            if high - low > LIMIT:
-                yield number, (low, high)
-
-    def block(self, span: Span) -> int:
-        """The number of the block in which the middle of `span` lies."""
-        return int(((span[0] + span[1]) / 2 - float(self.start)) // float(10 * self.cell))
-
-
-def axes_of(plan: Plan) -> tuple[Axis, Axis]:
-    """The columns and the rows that the kit asks for.
-
-    Picks that were counted are taken from the kit itself; a guess can only be the one that the plan tells.
-    """
-    sett, told, guess = plan.warp.sett, plan.kit.amounts.weft, plan.amounts.picks_per_cm
-    left, right = expected(plan.kit, sett.per_mm, sett.unit.mm).limits
-    bead = 20 / Fraction(guess.value) if guess else Fraction(1)
-    if told.picks:
-        bead = 2 * told.picks.over.mm / told.picks.number
-    elif told.beads:
-        bead = told.beads.over.mm / told.beads.number
-    ends = Axis(left, 1 / sett.per_mm, int((right - left) * sett.per_mm), "ends")
-    return ends, Axis(Fraction(0), bead, int(plan.kit.weaving.height.mm / bead), "beads")
 
 
 @dataclass(slots=True)
@@ -108,7 +56,7 @@ def prove_grid(plan: Plan, pieces: Sequence[Seen], *, on_paper: bool) -> Finding
             found += _numbers(axes[axis], axis, shown, window, told[axis])
         total += Findings(found.deviation, tuple(f"{seen.where}: {problem}" for problem in found.problems))
     total += _uncovered(axes, windows)
-    return total + _untold(axes, told) if on_paper else total
+    return total + _untold(axes, told) + check_grid_words(plan, axes, windows, pieces) if on_paper else total
 
 
 def _look(seen: Seen) -> _Shown:

@@ -96,16 +96,25 @@ def head_of(sheet: Sheet, pieces: Sequence[Seen]) -> str:
 
 
 def check_heads(
-    pieces: Sequence[Seen], title: str, warp: Mapping[str, str], notes: Sequence[str], *, low: bool = False
+    pieces: Sequence[Seen],
+    title: str,
+    warp: Mapping[str, str],
+    notes: Sequence[str],
+    *,
+    low: bool = False,
+    joined: bool = True,
 ) -> Findings:
     """The head of every piece's sheet: kit, part, sett, yarns, counts, number and notes, and nothing else.
 
-    `warp` is the warp in words; a `low` form says why it is low, and a part in pieces how they are joined.
+    `warp` is the warp in words; a `low` form says why it is low, and a part in pieces how they are `joined`.
     """
     wrong = [
         f"{seen.where}: the head of {title!r} does not say what the kit asks for, or says more"
         for seen in pieces
-        if not any(seen.head in (said, said + _FOOT) for said in _heads(seen, title, warp, notes, pieces, low=low))
+        if not any(
+            seen.head in (said, said + _FOOT)
+            for said in _heads(seen, title, warp, notes, pieces if joined else [seen], low=low)
+        )
     ]
     return Findings(0.0, tuple(dict.fromkeys(wrong)))
 

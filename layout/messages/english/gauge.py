@@ -1,0 +1,28 @@
+"""What the wrap gauge says."""
+
+from __future__ import annotations
+
+from layout.messages.catalogue import Plural, Role
+from layout.messages.roles import Gauge
+
+MESSAGES: dict[Role, str | Plural] = {
+    Gauge.TITLE: "Wrap gauge",
+    Gauge.NOTE: (
+        "Cut it out, fold it at the short dashes over a strip of stiff board, glue it down, and cut the six slits, "
+        "which hold the tails. Wind the yarn round the card, across the bold edges."
+    ),
+    Gauge.WIND: (
+        "Weft first, against a bold line; then warp and weft by turns, side by side: they touch, and they are not "
+        "squeezed."
+    ),
+    Gauge.COUNT: "Count whole pairs: a last warp without its weft is not counted.",
+    Gauge.WARP: "Warp",
+    Gauge.WEFT: "Weft",
+    Gauge.PAIRS: "pairs in\n{window}",
+    Gauge.TO_UNIT: "to {unit}",
+    Gauge.EPI: "epi",
+    Gauge.PER_CM: "per cm",
+    Gauge.WINDS: "winds",
+    Gauge.PEGS: "pegs",
+    Gauge.ENDS: "ends",
+}

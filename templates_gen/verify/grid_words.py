@@ -1,0 +1,85 @@
+"""Everything that a weaving grid and its sheets say: sizes and counts of its cells, its centres, how it is joined."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from itertools import pairwise
+
+from layout.drawing.shapes import Point
+from layout.messages.english import ENGLISH
+from layout.messages.roles import Grid
+from layout.plan import Plan
+from layout.units import Length, say_length
+from templates_gen.verify.compare import Findings
+from templates_gen.verify.grid_axes import Axis, Span
+from templates_gen.verify.said import check_heads, pieces_named
+from templates_gen.verify.seen import Seen
+from templates_gen.verify.warp_words import said_of
+
+_APART = 10.0  # pieces of one column or row begin closer than this to each other, in mm
+_WORD = 12.0  # the word at a centre begins at most so far before it, in mm
+
+
+def check_grid_words(
+    plan: Plan, axes: tuple[Axis, Axis], windows: Sequence[tuple[Span, Span]], pieces: Sequence[Seen]
+) -> Findings:
+    """Every word of all pieces, and the head of every sheet."""
+    wrong = list[str]()
+    labels, told = pieces_named(pieces), list[str]()
+    for seen, window in zip(pieces, windows, strict=True):
+        centres = 0
+        for at, words in seen.words():
+            if words == ENGLISH.say(Grid.CENTRE) and _at_a_centre(axes, window, at):
+                centres += 1
+            elif words in labels:
+                told.append(words)
+            elif not words.isdigit():
+                wrong.append(f"{seen.where}: says {words!r}, which the kit does not ask for")
+        if len(pieces) == 1 and centres != 2:
+            wrong.append(f"{seen.where}: {centres} centres are named where 2 were wanted")
+    if sorted(told) != sorted(labels):
+        wrong.append("the pieces are not all named, each once")
+    notes = [*_notes(plan, axes), *_joined(windows, pieces)]
+    warp = said_of(plan.kit, plan.warp.sett.per_mm, plan.warp.sett.unit)
+    return Findings(0.0, tuple(wrong)) + check_heads(pieces, ENGLISH.say(Grid.TITLE), warp, notes, joined=False)
+
+
+def _at_a_centre(axes: tuple[Axis, Axis], window: tuple[Span, Span], at: Point) -> bool:
+    """Whether a word stands under the middle column line, or to the left of the middle row line."""
+    (left, _), (low, _) = window
+    across, up = (axis.at(axis.count / 2) for axis in axes)
+    under = at.y < low and 0 < across - at.x < _WORD
+    return under or (at.x < left and 0 < up - at.y < _WORD)
+
+
+def _notes(plan: Plan, axes: tuple[Axis, Axis]) -> Iterator[str]:
+    kit, (columns, rows) = plan.kit, axes
+    unit = "in" if plan.warp.sett.unit.imperial else "mm"
+    wide, high = (say_length(Length(axis.cell, unit)) for axis in axes)
+    values = {"columns": columns.count, "wide": wide, "rows": rows.count, "high": high}
+    height = kit.weaving.height
+    rest = height.mm - rows.count * rows.cell
+    if rest:
+        cells = ENGLISH.say(Grid.CELLS_LESS, **values, less=say_length(Length(rest, height.unit)))
+    else:
+        cells = ENGLISH.say(Grid.CELLS, **values)
+    yield ENGLISH.paragraph([cells, ENGLISH.say(Grid.USE)])
+    if not (kit.amounts.weft.picks or kit.amounts.weft.beads):
+        yield ENGLISH.say(Grid.GUESS)
+
+
+def _ranks(places: Sequence[float]) -> int:
+    """In how many columns, or rows, pieces that begin at these places lie."""
+    return 1 + sum(1 for one, other in pairwise(sorted(places)) if other - one > _APART)
+
+
+def _joined(windows: Sequence[tuple[Span, Span]], pieces: Sequence[Seen]) -> Iterator[str]:
+    """How pieces are joined: so many across and up, by the places where they begin."""
+    if len(pieces) == 1:
+        return
+    across, up = (_ranks([window[k][0] for window in windows]) for k in (0, 1))
+    points = [point for seen in pieces for point in seen.part.datum]
+    xs, ys = [point.x for point in points], [point.y for point in points]
+    role = Grid.JOIN_LEFT if up == 1 else Grid.JOIN_BELOW if across == 1 else Grid.JOIN_BOTH
+    wide, high = f"{max(xs) - min(xs):.1f}", f"{max(ys) - min(ys):.1f}"
+    yield ENGLISH.say(role, count=len(pieces), across=across, up=up, wide=wide, high=high)
