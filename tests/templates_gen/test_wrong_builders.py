@@ -14,14 +14,15 @@ from kits import font_metrics, kit_of
 from wrong_builders import Patch, Wrong
 from wrong_pictures import PICTURES
 from wrong_printed import PRINTED
+from wrong_sheets import SHEETS
 from wrong_strips import STRIPS
 
 from layout.drawing.sheet import Sheet
 from layout.plan import plan
 from templates_gen.outputs import Outputs
 
-EVERY: dict[str, Wrong] = {**PRINTED, **STRIPS, **PICTURES}
-LEAST = 60
+EVERY: dict[str, Wrong] = {**PRINTED, **STRIPS, **PICTURES, **SHEETS}
+LEAST = 80
 
 
 def drawn(kit: dict[str, Any], file: str) -> tuple[Sheet, ...]:

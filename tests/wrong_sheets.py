@@ -1,0 +1,117 @@
+"""Wrong builders of what is read: spacing guides, the frame check, the wrap gauge, the weaving grid."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping
+from fractions import Fraction
+from typing import Any
+
+from kits import NOTCHED, PEGGED
+from wrong_builders import Spoil, Wrong, returns, value
+
+import layout.parts.frame_check as check_module
+import layout.parts.frame_figure as figure_module
+import layout.parts.gauge_table as table_module
+import layout.parts.grid as grid_module
+import layout.parts.grid_size as size_module
+import layout.parts.guide_words as guide_module
+import layout.parts.spacing_guide as spacing_module
+import layout.parts.wrap_gauge as gauge_module
+from layout.drawing.shapes import Point
+from layout.messages.catalogue import Catalogue, Role
+from layout.messages.english import ENGLISH
+from layout.messages.roles import Check, Gauge, Grid, Guide, Strip
+
+GUIDE, CHECK, GAUGE, GRID = "spacing-guide.pdf", "frame-check.pdf", "wrap-gauge.pdf", "weaving-grid.pdf"
+TOP = {"weaving.near_end": "top", "weaving.first_pass": "back"}
+STIFF = {"frame.material": "oak", "frame.tension": "2 N", "weaving.doubled_selvedges": 2}
+BEADS: Mapping[str, object] = {"weft": {"beads": {"number": 26, "over": "5 cm"}}}
+
+
+def instead(module: Any, old: Role, new: Role) -> Spoil:
+    """A builder that says `new` where it should say `old`."""
+    other = Catalogue({**ENGLISH.messages, old: ENGLISH.messages[new]})
+    return value(module, "ENGLISH", other)
+
+
+def reworded(module: Any, role: Role, **values: Callable[[Any], str]) -> Spoil:
+    """A builder that says `role` with other values."""
+
+    class Other(Catalogue):
+        def say(self, asked: Role, **given: object) -> str:
+            changed = {name: change(given[name]) for name, change in values.items()} if asked is role else {}
+            return ENGLISH.say(asked, **given | changed)
+
+    return value(module, "ENGLISH", Other(ENGLISH.messages))
+
+
+def more(text: object) -> str:
+    """A whole number one too high."""
+    return str(int(str(text)) + 1)
+
+
+def sides_exchanged(phrases: Any) -> Any:
+    """Left at the right, and right at the left."""
+    words = {ENGLISH.say(Strip.LEFT): "right", ENGLISH.say(Strip.RIGHT): "left"}
+    return [phrase._replace(stand=words.get(phrase.words, phrase.stand)) for phrase in phrases]
+
+
+def aside(texts: Any) -> Any:
+    """Words 30 mm to the left and as far down."""
+    return [text._replace(at=Point(text.at.x - 30, text.at.y - 30)) for text in texts]
+
+
+SHEETS: Mapping[str, Wrong] = {
+    # spacing guides
+    "the guide of the other heading": Wrong(
+        {}, GUIDE, value(guide_module, "_SEEN", {"near": Guide.FAR_FROM_FACE, "far": Guide.NEAR_FROM_FACE})
+    ),
+    "a guide titled for the other heading": Wrong({}, GUIDE, instead(guide_module, Guide.TITLE_FAR, Guide.TITLE_NEAR)),
+    "above and below the heading exchanged": Wrong(TOP, GUIDE, instead(guide_module, Guide.USE_TOP, Guide.USE_BOTTOM)),
+    "left and right of a guide exchanged": Wrong({}, GUIDE, returns(spacing_module, "phrases_for", sides_exchanged)),
+    "the arrow of a guide away from the weaving": Wrong(
+        TOP,
+        GUIDE,
+        returns(spacing_module, "phrases_for", lambda all_: [p._replace(arrow="up" if p.arrow else "") for p in all_]),
+    ),
+    "long marks said to be behind": Wrong(NOTCHED, GUIDE, returns(guide_module, "_layers", lambda _: Guide.LAYERS)),
+    "a push said not to be needed": Wrong(
+        {}, GUIDE, returns(guide_module, "fan_words", lambda _: (ENGLISH.say(Guide.BY_THEMSELVES),))
+    ),
+    # the frame check
+    "pounds of force as kilograms": Wrong(STIFF, CHECK, value(check_module, "NEWTONS", {"lb": Fraction("9.80665")})),
+    "newtons one too many": Wrong(STIFF, CHECK, reworded(check_module, Check.PULL_IS, newtons=more)),
+    "a tension that was stated said to be assumed": Wrong(
+        STIFF, CHECK, instead(check_module, Check.PULL_IS, Check.PULL_ASSUMED)
+    ),
+    "threads of one layer alone": Wrong(
+        PEGGED, CHECK, reworded(check_module, Check.PULL_ASSUMED, threads=lambda n: str(int(n) // 2))
+    ),
+    "the diagonal of another frame": Wrong(
+        {}, CHECK, reworded(check_module, Check.DIAGONALS_ARE, long=lambda said: said.replace("6", "9"))
+    ),
+    "another height in the picture": Wrong(
+        {}, CHECK, reworded(figure_module, Check.DIMENSION, other=lambda _: "21 in")
+    ),
+    "a caution left out": Wrong({}, CHECK, instead(check_module, Check.CAUTION, Check.CENTRE)),
+    "what is to be written down exchanged": Wrong({}, CHECK, instead(check_module, Check.LEFT, Check.ONE)),
+    # the wrap gauge
+    "winds said where single ends are counted": Wrong(NOTCHED, GAUGE, instead(table_module, Gauge.ENDS, Gauge.WINDS)),
+    "inches said where centimetres are counted": Wrong({}, GAUGE, instead(table_module, Gauge.PER_CM, Gauge.EPI)),
+    "warp and weft exchanged": Wrong(
+        {},
+        GAUGE,
+        value(gauge_module, "ENGLISH", Catalogue({**ENGLISH.messages, Gauge.WARP: "Weft", Gauge.WEFT: "Warp"})),
+    ),
+    "whole pairs not asked for": Wrong({}, GAUGE, instead(gauge_module, Gauge.COUNT, Gauge.WIND)),
+    # the weaving grid
+    "one row more than there is in words": Wrong(BEADS, GRID, reworded(size_module, Grid.CELLS_LESS, rows=more)),
+    "columns as wide as two ends in words": Wrong(
+        BEADS, GRID, reworded(size_module, Grid.CELLS_LESS, wide=lambda _: "8 mm")
+    ),
+    "a guess said to be counted": Wrong(
+        {"weft": {"wrap": {"turns": 11, "window": "2 cm"}}}, GRID, returns(grid_module, "notes_for", lambda n: n[:1])
+    ),
+    "the centre named at a limit": Wrong(BEADS, GRID, returns(grid_module._Draft, "centres", aside)),
+}
+"""By a name that says what is wrong."""
