@@ -131,24 +131,64 @@ def test_writers_know_no_reader(name: str) -> None:
     assert [each for each in imported(OUTER[name]) if under(each, "layout") and not under(each, *known)] == []
 
 
-def test_the_proof_reckons_on_its_own() -> None:
-    """What the marks must be is reckoned without the layout's sett, marking, warp, plan and parts."""
-    own = ("layout.setting", "layout.warps", "layout.plan", "layout.parts", "layout.paper")
-    assert [each for each in imported(OUTER["templates_gen.verify.expected"]) if under(each, *own)] == []
+PROOFS = [name for name in OUTER if under(name, "templates_gen.verify")]
+FOR_PROOFS = (
+    "layout.drawing.pens",
+    "layout.drawing.shapes",
+    "layout.drawing.sheet",
+    "layout.errors",
+    "layout.forces",
+    "layout.frames.frame",
+    "layout.kit.kit",
+    "layout.messages",
+    "layout.numerals",
+    "layout.plan",
+    "layout.units",
+)
+"""What any proof may know of the layout: what a drawing is made of, the kit, how numbers are said, messages, and the
+plan for what `OF_THE_PLAN` names. So no setting, warp, amount, load, part or paper that a proof checks.
+"""
+FOR_ONE_PROOF = {
+    "bending": ("layout.frames.bar",),  # the table of materials
+    "cut_combs": ("layout.yarns.diameter",),  # how thick a cord is that was only weighed
+    "cut_job": ("layout.cutting.products",),  # a comparison with the parts that its boards must hold
+}
+OF_THE_PLAN = {"kit": None, "warp": {"sett"}, "amounts": {"picks_per_cm"}}
+"""What proofs of what is printed take from a plan: the sett, which is proven first, and picks that may be a guess."""
 
 
-@pytest.mark.parametrize("name", ["ways", "picture", "winding", "frame_check"])
-def test_the_proofs_of_pictures_reckon_on_their_own(name: str) -> None:
-    """What pictures and check sheets must show is reckoned without the layout's setting, warps, load and parts."""
-    own = ("layout.setting", "layout.warps", "layout.frames.load", "layout.parts", "layout.paper")
-    assert [each for each in imported(OUTER[f"templates_gen.verify.{name}"]) if under(each, *own)] == []
+@pytest.mark.parametrize("name", PROOFS)
+def test_a_proof_finds_what_must_be_on_its_own(name: str) -> None:
+    """No proof imports what it checks; the stock, which is an input like the kit, is known to proofs of what is cut."""
+    own = name.rpartition(".")[2]
+    allowed = (*FOR_PROOFS, *FOR_ONE_PROOF.get(own, ()), *(("layout.cutting.stock",) if _is_of_cutting(own) else ()))
+    found = [each for each in imported(OUTER[name]) if each in LAYOUT and each != "layout"]
+    assert [each for each in found if not under(each, *allowed)] == []
 
 
-@pytest.mark.parametrize("name", ["gauge", "guide", "guide_words", "fanned"])
-def test_the_proofs_of_the_guides_reckon_on_their_own(name: str) -> None:
-    """What gauges and guides must show is reckoned without the layout's setting, warps, amounts, parts and paper."""
-    own = ("layout.setting", "layout.warps", "layout.amounts", "layout.parts", "layout.paper")
-    assert [each for each in imported(OUTER[f"templates_gen.verify.{name}"]) if under(each, *own)] == []
+def _is_of_cutting(own: str) -> bool:
+    return own.startswith(("cut", "whole"))
+
+
+@pytest.mark.parametrize("name", [name for name in PROOFS if not _is_of_cutting(name.rpartition(".")[2])])
+def test_a_proof_takes_of_the_plan_only_what_is_proven(name: str) -> None:
+    """Kit, sett and picks; a proof that read the warp or a part from the plan would find what the builder found."""
+    taken = set()
+    for node in ast.walk(ast.parse(OUTER[name].read_text("utf-8"))):
+        if isinstance(node, ast.Attribute) and isinstance(node.value, ast.Name) and node.value.id == "plan":
+            taken.add(node.attr)
+        if isinstance(node, ast.Attribute) and isinstance(node.value, ast.Attribute):
+            plan = node.value.value
+            if isinstance(plan, ast.Name) and plan.id == "plan" and node.value.attr != "kit":
+                assert node.attr in (OF_THE_PLAN.get(node.value.attr) or set()), f"plan.{node.value.attr}.{node.attr}"
+    assert taken <= set(OF_THE_PLAN)
+
+
+@pytest.mark.parametrize("name", [name for name in LAYOUT if under(name, "layout.messages")])
+def test_messages_know_nothing_of_the_work(name: str) -> None:
+    """A catalogue knows roles and words alone, no number, kit or part."""
+    found = [each for each in imported(LAYOUT[name]) if each in LAYOUT and each != "layout"]
+    assert [each for each in found if not under(each, "layout.messages")] == []
 
 
 def test_the_command_line_starts_light() -> None:
