@@ -21,6 +21,7 @@ OPERATION_OF = {Pen.ENGRAVE: "engrave", Pen.SCORE: "score", Pen.THROUGH: "cut", 
 """What a cutter calls the pens that it knows, in the order of work."""
 
 _COLOUR = re.compile("#[0-9a-f]{6}")
+_LONGEST = 400_000  # characters of all that a file carries; ours carry ten thousand
 _WIDEST = 10.0  # mm; a line wider than this is no line
 
 
@@ -56,6 +57,8 @@ def packed(sheets: Sequence[Sheet], about: About) -> str:
 
 def unpacked(line: str) -> tuple[str, tuple[str, ...], Operations | None]:
     """The inputs, the sheets' names and the operations out of such a line; `ReadError` if it is not one."""
+    if len(line) > _LONGEST:
+        raise ReadError("the file carries far longer inputs of its drawing than any of ours")
     try:
         found = json.loads(line)
     except (ValueError, RecursionError) as error:

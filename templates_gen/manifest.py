@@ -62,6 +62,8 @@ class Manifest:
 
 def read_manifest(data: bytes) -> Manifest:
     """What the JSON text says; ValueError where it is none that was written here."""
+    if len(data) > _LARGEST:
+        raise ValueError("not a manifest")
     try:
         said = json.loads(data)
         entries = tuple(dict(entry) for entry in said["files"])
@@ -83,6 +85,7 @@ def _asked_for(file: str, asked: Asked) -> bool:
     return product is not None and asked.takes(product, file.rpartition(".")[2])
 
 
+_LARGEST = 1_000_000  # bytes; a whole kit's is a fiftieth
 _SIZE = r"[\d.]+x[\d.]+mm-(?:no-kerf|kerf-[\d.x]+)"
 _CUT = re.compile(rf"(?P<name>{'|'.join(sorted(CUT_PRODUCTS, key=len, reverse=True))})-{_SIZE}")
 _BOARD = re.compile(rf"(?P<name>board)-\d+of\d+-{_SIZE}")

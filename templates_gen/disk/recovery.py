@@ -11,7 +11,7 @@ from templates_gen.disk.plain import kind_at
 from templates_gen.disk.run_folder import Move, RunFolder, digest
 from templates_gen.faults import fault
 
-LARGEST_FILE = 64 * 1024 * 1024
+LARGEST_FILE = 16 * 1024 * 1024
 """In bytes; a larger file is refused unread: ours are a thousand times smaller."""
 _FEW = 4
 

@@ -33,11 +33,16 @@ _LINE_PENS = {_look(pen.ink.width, pen.ink.grey, pen.ink.dash): pen for pen in P
 _FILL_PENS = {pen.ink.grey: pen for pen in Pen if pen.ink.fills and pen is not Pen.TEXT}
 
 
-def walked(content: bytes, fonts: Mapping[str, Font]) -> tuple[Shape, ...]:
-    """The shapes of one page in mm, in the order they are painted; `ReadError` for whatever is not ours."""
+def walked(content: bytes, fonts: Mapping[str, Font], most: int) -> tuple[Shape, ...]:
+    """The shapes of one page in mm, in the order they are painted; `ReadError` for whatever is not ours.
+
+    `most` is how many instructions are read before the page is given up.
+    """
     walk = _Walk(fonts)
     begun = _IDENTITY.match(content)
-    for operator, other, numbers in instructions(content[begun.end() :] if begun else content):
+    for number, (operator, other, numbers) in enumerate(instructions(content[begun.end() :] if begun else content)):
+        if number >= most:
+            raise ReadError("the PDF draws far more than any file of ours")
         act, kind, count = _OPERATORS.get((walk.place, operator), _UNKNOWN)
         if len(numbers) != count or other[:1] != kind:
             raise ReadError(f"the page uses {shown(operator.decode())} {walk.place}, as no file of ours does")

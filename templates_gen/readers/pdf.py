@@ -18,9 +18,10 @@ from templates_gen.readers.pdf_font import font_of
 from templates_gen.readers.pdf_values import Reference
 from templates_gen.readers.tokens import Font
 
-LARGEST_FILE = 64_000_000
-"""Bytes."""
-_LARGEST_UNPACKED = 64_000_000
+LARGEST_FILE = 6_000_000
+"""Bytes: twenty times a kit of 3 m with 5,000 ends on 53 pages."""
+_LARGEST_UNPACKED = 6_000_000  # such a kit has a quarter of that
+_MOST_SHAPES = 200_000  # on all pages; such a kit has 27,000
 _MOST_FONTS = 32
 
 _TRAILER = {"/Size", "/Root", "/Info", "/ID"}
@@ -82,18 +83,17 @@ def _sheets(file: PdfFile, reference: Any, names: tuple[str, ...]) -> list[Sheet
     if not all(isinstance(each, Reference) for each in (*kids, *shown_on)) or len({*kids, *shown_on}) != 2 * len(kids):
         raise ReadError("the PDF shows one page several times")
     fonts: dict[Reference, Font] = {}
-    return [
-        _sheet(file, name, page, fonts) for name, page in zip(names, pages, strict=True) if _belongs(page, reference)
-    ]
-
-
-def _belongs(page: Mapping[str, Any], tree: Any) -> bool:
-    if page["/Type"] != "/Page" or page["/Parent"] != tree:
+    if any(page["/Type"] != "/Page" or page["/Parent"] != reference for page in pages):
         raise ReadError("the PDF's page tree holds something else than pages")
-    return True
+    sheets: list[Sheet] = []
+    left = _MOST_SHAPES
+    for name, page in zip(names, pages, strict=True):
+        sheets.append(_sheet(file, name, page, fonts, left))
+        left -= len(sheets[-1].shapes)
+    return sheets
 
 
-def _sheet(file: PdfFile, name: str, page: Mapping[str, Any], known: dict[Reference, Font]) -> Sheet:
+def _sheet(file: PdfFile, name: str, page: Mapping[str, Any], known: dict[Reference, Font], most: int) -> Sheet:
     width, height = _size(page["/MediaBox"])
     resources = file.dictionary(page["/Resources"], _RESOURCES, "resources")
     fonts = {}
@@ -106,7 +106,7 @@ def _sheet(file: PdfFile, name: str, page: Mapping[str, Any], known: dict[Refere
             known[reference] = font_of(file, reference)
         fonts[own_name[1:]] = known[reference]
     content = file.unpacked(page["/Contents"], _STREAM, "page content")
-    return Sheet(name, width * MM, height * MM, walked(content, fonts))
+    return Sheet(name, width * MM, height * MM, walked(content, fonts, most))
 
 
 def _size(box: Any) -> tuple[float, float]:

@@ -15,6 +15,8 @@ from layout.errors import shown
 from templates_gen.document import ReadError
 from templates_gen.readers.pdf_values import SPACE, Reference, value_at
 
+_MOST_WRITTEN = 1_000_000  # bytes of all objects without their streams
+
 _HEADER = re.compile(rb"%PDF-1\.6\n")  # the first version in which a file may ask to be printed without scaling
 _OBJECT = re.compile(rb"([1-9][0-9]{0,6}+) 0 obj(?=[\n\r <\[])")
 _STREAM = re.compile(rb"[\n\r ]*+stream\r?\n")
@@ -61,12 +63,16 @@ class PdfFile:
     def _all(self, data: bytes, at: int) -> tuple[dict[int, int], int]:
         """Where each object stands, and where the last one ends."""
         places: dict[int, int] = {}
+        written = 0
         while found := _OBJECT.match(data, at):
             number = int(found[1])
             if number in places:
                 raise ReadError(f"the PDF holds its object {number} twice")
             places[number] = at
             value, end = value_at(data, found.end())
+            written += end - found.end()
+            if written > _MOST_WRITTEN:
+                raise ReadError("the PDF says far more of its pages than any file of ours")
             if begun := _STREAM.match(data, end):
                 value, end = _stream(data, begun.end(), value)
             ended = _END_OF_OBJECT.match(data, end)

@@ -13,6 +13,7 @@ from layout.errors import shown
 from templates_gen.document import ReadError
 
 _DEEPEST = 8  # ours nest to four
+_LONGEST = 400_000  # bytes of one value; ours take ten thousand
 _SPACE = rb"(?:[\t\n\f\r ]++|%[^\r\n]*+\n)*+"
 """White space (7.2.2) and comments; NUL is left out, since no file of ours holds it."""
 
@@ -50,16 +51,16 @@ _SHUT = {b"]": _END_OF_LIST, b">>": _END_OF_DICTIONARY}
 
 
 def value_at(data: bytes, at: int) -> tuple[Any, int]:
-    """The value that stands at `at` and where it ends; `ReadError` if none does."""
-    value, end = _next(data, at, 0)
+    """The value that stands at `at` and where it ends; `ReadError` if none does, or an endless one."""
+    value, end = _next(data, at, at + _LONGEST, 0)
     if value is _END_OF_LIST or value is _END_OF_DICTIONARY:
         raise ReadError("the PDF ends a list or a dictionary that it did not begin")
     return value, end
 
 
-def _next(data: bytes, at: int, depth: int) -> tuple[Any, int]:
+def _next(data: bytes, at: int, last: int, depth: int) -> tuple[Any, int]:
     """The next value, or the end of a list or a dictionary."""
-    found = _TOKEN.match(data, at)
+    found = _TOKEN.match(data, at, last)
     if found is None:
         raise ReadError(f"the PDF holds {shown(data[at : at + 30].decode('latin-1'))}, as no file of ours does")
     kind, said, end = found.lastgroup, found[found.lastgroup or 0], found.end()
@@ -67,8 +68,8 @@ def _next(data: bytes, at: int, depth: int) -> tuple[Any, int]:
         if depth == _DEEPEST:
             raise ReadError("the PDF nests its values deeper than any file of ours")
         if said == b"[":
-            return _items(data, end, _END_OF_LIST, depth)
-        items, end = _items(data, end, _END_OF_DICTIONARY, depth)
+            return _items(data, end, last, _END_OF_LIST, depth)
+        items, end = _items(data, end, last, _END_OF_DICTIONARY, depth)
         return _dictionary(items), end
     if kind == "shut":
         return _SHUT[said], end
@@ -85,10 +86,10 @@ def _next(data: bytes, at: int, depth: int) -> tuple[Any, int]:
     return _WORDS[said], end
 
 
-def _items(data: bytes, at: int, ending: object, depth: int) -> tuple[list[Any], int]:
+def _items(data: bytes, at: int, last: int, ending: object, depth: int) -> tuple[list[Any], int]:
     items: list[Any] = []
     while True:
-        item, at = _next(data, at, depth + 1)
+        item, at = _next(data, at, last, depth + 1)
         if item is ending:
             return items, at
         if item is _END_OF_LIST or item is _END_OF_DICTIONARY:

@@ -18,8 +18,10 @@ from templates_gen.document import About, Document, ReadError, unpacked
 from templates_gen.readers.arcs import middle_of_arc
 from templates_gen.readers.svg_looks import Look, looks_of
 
-LARGEST_FILE = 64_000_000
-"""Bytes; 5,000 marks with all their words in outlines are under a tenth."""
+LARGEST_FILE = 16_000_000
+"""Bytes: the spacing guides of 5,000 ends with all their words in outlines are under a quarter."""
+_MOST_PARTS = 200_000  # elements, and attributes; such a file has 13,000
+_MOST_STEPS = 800_000  # of all paths; such a file has 190,000
 
 _DECLARATION = b'<?xml version="1.0" encoding="utf-8" ?>\n<svg '
 _SVG = "{http://www.w3.org/2000/svg}"
@@ -37,6 +39,8 @@ def read(data: bytes) -> Document:
         raise ReadError(f"the SVG is larger than {LARGEST_FILE} bytes")
     if not data.startswith(_DECLARATION) or b"<!" in data or data.count(b"<?") != 1:
         raise ReadError("the SVG does not begin as our files do, or holds a document type, a comment or the like")
+    if max(data.count(b"<"), data.count(b"=")) > _MOST_PARTS or data.count(b"L") + data.count(b"A") > _MOST_STEPS:
+        raise ReadError("the SVG draws far more than any file of ours")
     try:
         root = ElementTree.fromstring(data)  # noqa: S314 - no entities, see above
     except (ElementTree.ParseError, ValueError) as error:

@@ -308,7 +308,7 @@ def test_too_large_a_file_is_not_read(tmp_path: Path) -> None:
     """A file a thousand times larger than ours is refused by its size alone."""
     with (tmp_path / "large.pdf").open("wb") as file:
         file.truncate(LARGEST_FILE + 1)
-    assert "larger than 64 MB" in unread(tmp_path / "large.pdf")
+    assert "larger than 16 MB" in unread(tmp_path / "large.pdf")
 
 
 @pytest.mark.skipif(not hasattr(os, "mkfifo"), reason="this system has no pipes among its files")

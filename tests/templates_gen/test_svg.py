@@ -192,9 +192,9 @@ def test_entities_are_not_unfolded() -> None:
 
 
 def test_a_file_beyond_all_bounds_is_refused_unread() -> None:
-    """Sixty-four megabytes are the limit."""
-    with pytest.raises(ReadError, match="64000000"):
-        read(bytes(64_000_001))
+    """Sixteen megabytes are the limit."""
+    with pytest.raises(ReadError, match="16000000"):
+        read(bytes(16_000_001))
 
 
 def test_the_reader_needs_no_writing_library() -> None:
