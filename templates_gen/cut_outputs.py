@@ -9,7 +9,7 @@ from layout.cutting.on_paper import drawing_of
 from layout.cutting.products import CUT_PRODUCTS, cut_suiting
 from layout.cutting.stock import Stock
 from layout.drawing.metrics import FontMetrics
-from layout.drawing.sheet import STACK_GAP, Part, Piece, Sheet, sheet_of, stacked
+from layout.drawing.sheet import STACK_GAP, Care, Part, Piece, Sheet, sheet_of, stacked
 from layout.errors import FieldError
 from layout.paper.choice import Laying
 from layout.paper.sheets import lay, printed
@@ -136,7 +136,7 @@ class CutOutputs:
 
 def _care(part: Part) -> list[str]:
     """Of what is said on its sheet, what a person should know before cutting."""
-    return [note for note in part.notes if note.startswith("Take care")]
+    return [note for note in part.notes if isinstance(note, Care)]
 
 
 def _size(parts: Sequence[Part]) -> str:

@@ -19,7 +19,7 @@ from layout.cutting.teeth import toothed_edge
 from layout.drawing.metrics import FontMetrics
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Path, Point, Text, circle
-from layout.drawing.sheet import Part
+from layout.drawing.sheet import Care, Part
 from layout.drawing.typeset import LEAD, wrap
 from layout.errors import FieldError
 from layout.frames.frame import NotchedEnd
@@ -119,4 +119,5 @@ def _use(plan: Plan, end: End, stock: Stock) -> str:
 def _care(tooth: float, stock: Stock) -> list[str]:
     if tooth >= stock.thickness:
         return []
-    return [f"Take care: {tooth:.2f} mm between two notches are less than the stock is thick ({stock.thickness:g} mm)."]
+    said = f"Take care: {tooth:.2f} mm between two notches are less than the stock is thick ({stock.thickness:g} mm)."
+    return [Care(said)]

@@ -16,7 +16,7 @@ from layout.cutting.strength import LEAST
 from layout.drawing.metrics import FontMetrics
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Path, Point, Text, circle, line
-from layout.drawing.sheet import Part
+from layout.drawing.sheet import Care, Part
 from layout.drawing.typeset import LEAD, wrap
 from layout.errors import FieldError
 from layout.frames.frame import PeggedEnd
@@ -89,4 +89,5 @@ def _use(plan: Plan, end: End) -> str:
 def _care(between: float, stock: Stock) -> list[str]:
     if between >= stock.thickness:
         return []
-    return [f"Take care: {between:.2f} mm between holes are less than the stock is thick ({stock.thickness:g} mm)."]
+    said = f"Take care: {between:.2f} mm between holes are less than the stock is thick ({stock.thickness:g} mm)."
+    return [Care(said)]

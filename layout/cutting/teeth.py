@@ -11,6 +11,7 @@ from layout.cutting.kerf import Kerf, too_wide
 from layout.cutting.outline import Corner
 from layout.cutting.stock import Stock
 from layout.cutting.strength import LEAST, SLENDER, narrow, tooth_holds
+from layout.drawing.sheet import Care
 from layout.figure import How
 from layout.plan import Plan
 from layout.yarns.loosest import loosest
@@ -90,7 +91,8 @@ def asks_for_a_wrap(plan: Plan) -> list[str]:
     if told.soft is not None or told.compressed is None:
         return []
     said = "Take care: the slots fit the loosest cord of the warp's weight, and may be wider than your warp needs."
-    return [f'{said} Wrap it by hand and tell the kit, as wrap = {{turns = 11, window = "2 cm"}} under [warp], first.']
+    wrap = 'Wrap it by hand and tell the kit, as wrap = {turns = 11, window = "2 cm"} under [warp], first.'
+    return [Care(f"{said} {wrap}")]
 
 
 def said_too_narrow(teeth: Teeth, pitch: float) -> str:
@@ -127,8 +129,9 @@ def said_of(teeth: Teeth, stock: Stock, wider: str = "") -> list[str]:
     ]
     if narrow(teeth.tooth, stock):
         better = [f"stock of at most {floor(teeth.tooth * 10) / 10:g} mm", *([wider] if wider else [])]
-        notes.append(
+        said = (
             f"Take care: teeth {teeth.tooth:.2f} mm wide are narrower than the stock is thick ({stock.thickness:g} mm) "
             f"and break easily; {' or '.join(better)} is stronger."
         )
+        notes.append(Care(said))
     return notes

@@ -16,6 +16,12 @@ STACK_GAP = 10.0
 """Between parts that stand one under the other without paper, in mm."""
 
 
+class Care(str):
+    """A note that a person should know before the part is made, whatever its words are."""
+
+    __slots__ = ()
+
+
 @dataclass(frozen=True, slots=True)
 class Part:
     """One thing to make, in its own coordinates.

@@ -11,6 +11,7 @@ from dataclasses import replace
 from functools import cache
 from itertools import pairwise
 from pathlib import Path as FilePath
+from typing import Any
 
 import ezdxf
 import pytest
@@ -25,7 +26,7 @@ from layout.cutting.products import CUT_PRODUCTS
 from layout.cutting.stock import Operation, Stock
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Path, Placing, Shape, Text
-from layout.drawing.sheet import Sheet, cuts_on
+from layout.drawing.sheet import Care, Sheet, cuts_on
 from layout.errors import FieldError, LayoutError
 from layout.plan import Plan
 from templates_gen import stockfile
@@ -308,6 +309,20 @@ def test_a_stock_that_is_too_small_leaves_a_part_out_and_says_so() -> None:
     assert any(re.match(r"comb is not made: sheet\.(width|height): needs at least ", note) for note in every.notes)
     with pytest.raises(FieldError, match=r"sheet\.(width|height)"):
         assert Outputs(planned(), font_metrics(), ["comb"], small).files
+
+
+def test_what_asks_for_care_is_told_whatever_its_words(monkeypatch: pytest.MonkeyPatch) -> None:
+    """A note of a part is told by what it is for: another wording, or another language, changes nothing."""
+    right = CUT_PRODUCTS["comb"]
+
+    def other(*given: Any) -> Any:
+        return tuple(replace(part, notes=("plain", Care("mind the teeth"))) for part in right.builds(*given))
+
+    monkeypatch.setattr("templates_gen.cut_outputs.CUT_PRODUCTS", {"comb": right._replace(builds=other)})
+    monkeypatch.setattr("templates_gen.cut_outputs.cut_suiting", lambda _: ("comb",))
+    told = Outputs(planned(), font_metrics(), ["comb"], stock()).notes
+    assert any(note.endswith("mind the teeth") for note in told)
+    assert not any(note.endswith("plain") for note in told)
 
 
 def test_a_name_that_is_printed_and_cut_is_printed_where_it_cannot_be_cut(monkeypatch: pytest.MonkeyPatch) -> None:

@@ -21,7 +21,7 @@ from layout.cutting.strength import tooth_holds
 from layout.drawing.arcs import turn
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Path
-from layout.drawing.sheet import Part
+from layout.drawing.sheet import Care, Part
 from layout.errors import FieldError
 from layout.figure import How, measured
 from layout.yarns.diameter import Diameter, Kind
@@ -110,14 +110,14 @@ def test_teeth_are_no_longer_than_three_times_their_width(name: str, sett: str) 
 def test_narrow_teeth_are_told_with_what_would_be_stronger() -> None:
     """1.85 mm in 3 mm plywood: stock of 1.8 mm, or every second end, which leaves 5.85 mm; not so in thin stock."""
     planned = plan_of()
-    (said,) = [note for note in comb(planned, stock_with(), font_metrics()).notes if note.startswith("Take care")]
+    (said,) = [note for note in comb(planned, stock_with(), font_metrics()).notes if isinstance(note, Care)]
     assert said == (
         "Take care: teeth 1.85 mm wide are narrower than the stock is thick (3 mm) and break easily; "
         'stock of at most 1.8 mm or a comb for every second end (comb = "every second end" under [cut], teeth of '
         "5.8 mm) is stronger."
     )
     thin = comb(planned, stock_with(thickness=1.8), font_metrics())
-    assert not any(note.startswith("Take care") for note in thin.notes)
+    assert not any(isinstance(note, Care) for note in thin.notes)
 
 
 FINE = {"sett.given": "5 ends/cm"}
@@ -167,7 +167,7 @@ def test_a_slot_holds_a_cord_that_was_only_weighed() -> None:
     part = comb(plan_of(CORD), stock, font_metrics())
     ((wide),) = {round(right - left, 3) for left, right in gaps_of(part, stock, 3.0)}
     assert 1.02 + 0.15 < wide < 1.4
-    asks = [note for note in part.notes if note.startswith("Take care") and "Wrap it by hand" in note]
+    asks = [note for note in part.notes if isinstance(note, Care) and "Wrap it by hand" in note]
     assert len(asks) == 1
     wrapped = comb(plan_of({"warp": {**CORD["warp"], **WRAPPED["warp"]}}), stock, font_metrics())  # type: ignore[dict-item]
     assert not any("Wrap it by hand" in note for note in wrapped.notes)
