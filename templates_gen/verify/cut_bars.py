@@ -11,6 +11,8 @@ from layout.plan import Plan
 from templates_gen.verify.compare import NOTHING, Findings
 from templates_gen.verify.cut_combs import wanted_of
 from templates_gen.verify.cut_seen import CutSeen, matched, rounds, uprights, xs, ys
+from templates_gen.verify.lettering import areas, broken, prove_engraved
+from templates_gen.verify.pegs import peg_centres
 from templates_gen.verify.seen import Seen
 
 _SCREW = 4.0  # mm across a hole for a screw
@@ -30,7 +32,17 @@ def prove_end_bar(plan: Plan, stock: Stock, seen: Seen) -> Findings:
     if not total.problems:
         edge = [y for x, y in cut.outline.points() if walls[0] - 1e-6 <= x <= walls[-1] + 1e-6 and y > low + 1]
         total += matched("notch depth", [float(ends.notch_depth.mm)], [max(ys(cut.outline)) - min(edge)])
-    return total + _screws(plan, cut)
+    text = f"{plan.kit.name} \N{MIDDLE DOT} {seen.part.name.rpartition('-')[2]} end"
+    total += prove_engraved(areas(cut), (), broken(text), may_end=True)
+    return total + _scored(plan, seen, cut) + _screws(plan, cut)
+
+
+def _scored(plan: Plan, seen: Seen, cut: CutSeen) -> Findings:
+    """A mark at the limits, at every unit line and at the middle, as the bar lies with its outer edge up."""
+    wanted, end = wanted_of(plan), seen.part.name.rpartition("-")[2]
+    lines = {*wanted.limits, Fraction(0), *(at for at, _ in wanted.lines[end])}
+    turned = [float(-x if _at_bottom(plan, seen) else x) for x in lines]
+    return matched("scored mark", turned, uprights(cut.paths(Pen.SCORE)))
 
 
 def _screws(plan: Plan, cut: CutSeen) -> Findings:
@@ -49,21 +61,27 @@ def prove_peg_jig(plan: Plan, stock: Stock, seen: Seen) -> Findings:
     if not isinstance(ends, PeggedEnd):
         return Findings(0.0, ("a drilling jig for a frame without pegs",))
     wide, found = float(ends.peg_diameter.mm), rounds(cut.paths(Pen.THROUGH))
-    rows = [ends.edge_distance.mm + (0 if number % 2 else ends.row_distance.mm) for number in range(len(found))]
-    wanted = sorted(zip(map(float, _marks(plan, seen)), rows, strict=False))
+    wanted = sorted(peg_centres(ends, list(map(float, _marks(plan, seen)))))
     edge = max(ys(cut.outline)) - cut.beside("y")
     total = matched("hole", [x for x, _ in wanted], [each.x for each in found])
-    total += matched("row of holes", [edge - float(row) for _, row in wanted], [each.y for each in found])
+    total += matched("row of holes", [edge - deep for _, deep in wanted], [each.y for each in found])
     for axis, sizes in (("x", [each.across for each in found]), ("y", [each.up for each in found])):
         total += matched("size of a hole", [wide - 2 * cut.beside(axis)] * len(sizes), sizes)
+    text = f"{plan.kit.name} \N{MIDDLE DOT} pegs, {seen.part.name.rpartition('-')[2]} end"
+    total += prove_engraved(areas(cut), (), broken(text), may_end=True)
+    total += matched("centre line", [0.0], uprights(cut.paths(Pen.SCORE)))
     return total + matched("end of the jig", _sides(plan, cut), [min(xs(cut.outline)), max(xs(cut.outline))])
 
 
 def _marks(plan: Plan, seen: Seen) -> list[Fraction]:
     """The marks in the order of winding, as they lie with the outer edge up: turned half round at the bottom."""
     wanted, end = wanted_of(plan), seen.part.name.rpartition("-")[2]
-    bottom = (end == "near") == (plan.kit.weaving.near_end == "bottom")
-    return [-x if bottom else x for x in (wanted.near if end == "near" else wanted.far)]
+    return [-x if _at_bottom(plan, seen) else x for x in (wanted.near if end == "near" else wanted.far)]
+
+
+def _at_bottom(plan: Plan, seen: Seen) -> bool:
+    """Whether a part is for the end that stands at the bottom."""
+    return seen.part.name.endswith("near") == (plan.kit.weaving.near_end == "bottom")
 
 
 def _sides(plan: Plan, cut: CutSeen) -> list[float]:

@@ -3,19 +3,24 @@
 from __future__ import annotations
 
 import math
+import re
 from collections.abc import Sequence
 from fractions import Fraction
 
 from layout.cutting.stock import Stock
 from layout.drawing.pens import Pen
 from layout.plan import Plan
+from layout.units import read_length
 from layout.yarns.diameter import specific_volume
 from templates_gen.verify import LIMIT
-from templates_gen.verify.compare import Findings
+from templates_gen.verify.compare import NOTHING, Findings
 from templates_gen.verify.cut_seen import CutSeen, matched, uprights, ys
 from templates_gen.verify.expected import Expected, expected
+from templates_gen.verify.lettering import areas, broken, prove_engraved
 from templates_gen.verify.seen import Seen
 
+_SETT = re.compile(r"(?P<sett>[\d.]+) ends per (?:cm|inch), (?P<count>[\d.]+) (?:wind|end)s? to (?P<unit>.+)")
+_ROUNDED = Fraction(1, 1000)  # how far off its exact value a number may be said
 _NARROWEST, _SLENDER = 1.0, 3.0  # mm; how often its width a tooth may be long: both said once more on purpose
 
 
@@ -28,7 +33,9 @@ def prove_comb(plan: Plan, stock: Stock, seen: Seen) -> Findings:
     told = {"every end": 1, "every second end": 2}
     step = told.get(plan.kit.comb) or (1 if pitch - slot_of(plan, stock) >= _NARROWEST else 2)
     centres = [low + pitch / 2 + k * pitch for k in range(0, count, step)]
-    return _comb(centres, step * pitch, wanted, "near", plan, CutSeen(seen, stock, "y"))
+    cut, which = CutSeen(seen, stock, "y"), "every end" if step == 1 else "every second end"
+    total = prove_engraved(areas(cut), (), broken(f"{plan.kit.name} comb for {which} \N{MIDDLE DOT} {plan.sett_words}"))
+    return total + prove_sett(plan) + _comb(centres, step * pitch, wanted, "near", plan, cut)
 
 
 def prove_winding_comb(plan: Plan, stock: Stock, seen: Seen) -> Findings:
@@ -36,13 +43,30 @@ def prove_winding_comb(plan: Plan, stock: Stock, seen: Seen) -> Findings:
     wanted = wanted_of(plan)
     end = seen.part.name.rpartition("-")[2]
     contacts = sorted(wanted.near if end == "near" else wanted.far)
-    return _comb(contacts, 2 / plan.warp.sett.per_mm, wanted, end, plan, CutSeen(seen, stock, "y"))
+    cut, title = CutSeen(seen, stock, "y"), f"{plan.kit.name} winding comb, {end} end"
+    total = prove_engraved(areas(cut), (), broken(f"{title} \N{MIDDLE DOT} {plan.sett_words}")) + prove_sett(plan)
+    return total + _comb(contacts, 2 / plan.warp.sett.per_mm, wanted, end, plan, cut)
 
 
 def wanted_of(plan: Plan) -> Expected:
     """The marks of the kit at the sett that was taken."""
     sett = plan.warp.sett
     return expected(plan.kit, sett.per_mm, sett.unit.mm)
+
+
+def prove_sett(plan: Plan) -> Findings:
+    """Whether the words for the sett, which are engraved, say the sett that was taken and what falls into its unit."""
+    sett, words = plan.warp.sett, plan.sett_words
+    per = Fraction(127, 5) if "inch" in words else Fraction(10)
+    counted = sett.per_mm * sett.unit.mm / (2 if "wind" in words else 1)
+    told = _SETT.fullmatch(words)
+    if told is None:
+        return Findings(0.0, (f"{words!r} is no sett",))
+    unit = read_length(told["unit"]).mm
+    pairs = ((Fraction(told["sett"]), sett.per_mm * per), (Fraction(told["count"]), counted), (unit, sett.unit.mm))
+    if any(abs(one - other) > _ROUNDED for one, other in pairs):
+        return Findings(0.0, (f"{words!r} is not the sett that was taken",))
+    return NOTHING
 
 
 def slot_of(plan: Plan, stock: Stock) -> float:

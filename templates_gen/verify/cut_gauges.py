@@ -6,16 +6,24 @@ from layout.cutting.stock import Stock
 from layout.drawing.pens import Pen
 from layout.plan import Plan
 from templates_gen.verify.compare import NOTHING, Findings
-from templates_gen.verify.cut_combs import wanted_of
+from templates_gen.verify.cut_combs import prove_sett, wanted_of
 from templates_gen.verify.cut_seen import CutSeen, matched, upright_sides, ys
+from templates_gen.verify.lettering import Area, Label, areas, broken, prove_engraved, stands
 from templates_gen.verify.seen import Seen
 
 _WINDOWS = (25.4, 50.8, 50.0)  # 1 in, 2 in and 5 cm in mm, said once more on purpose
+_LABELS = ("1 in", "2 in", "5 cm")  # from left to right
+_HOW = (
+    "Weft first, against a shoulder; then warp and weft by turns, side by side: they touch, and they are not squeezed. "
+    "Count whole pairs: a last warp without its weft is not counted."
+)
+_STEPS = (10, 20, 50, 100, 200, 500, 1000, 5000)
+_ROW = 6.0  # mm below the marks, in which the numbers stand
 _NEAR_EDGE = 4.0  # walls of windows begin no further from a long edge
 
 
-def prove_gauge(_: Plan, stock: Stock, seen: Seen) -> Findings:
-    """The windows in both long edges leave 1 in, 2 in and 5 cm between their shoulders."""
+def prove_gauge(plan: Plan, stock: Stock, seen: Seen) -> Findings:
+    """The windows in both long edges leave 1 in, 2 in and 5 cm between their shoulders, and say so."""
     cut = CutSeen(seen, stock, "x")
     low, high = min(ys(cut.outline)), max(ys(cut.outline))
     sides = upright_sides([cut.outline])
@@ -24,7 +32,10 @@ def prove_gauge(_: Plan, stock: Stock, seen: Seen) -> Findings:
     for walls in ([s.x for s in sides if s.low > high - _NEAR_EDGE], [s.x for s in sides if s.high < low + _NEAR_EDGE]):
         widths = [right - left for left, right in zip(walls[::2], walls[1::2], strict=False)]
         total += matched("window", sorted(wanted), sorted(widths))
-    return total
+    upper = [s.x for s in sides if s.low > high - _NEAR_EDGE]
+    middles = [(left + right) / 2 for left, right in zip(upper[::2], upper[1::2], strict=False)]
+    labels = [Label(words, x, 0.0, high) for words, x in zip(_LABELS, middles, strict=False)]
+    return total + prove_engraved(areas(cut), labels, f"{_HOW} {plan.kit.name} \N{MIDDLE DOT} wrap gauge")
 
 
 def prove_guide(plan: Plan, stock: Stock, seen: Seen) -> Findings:
@@ -43,7 +54,24 @@ def prove_guide(plan: Plan, stock: Stock, seen: Seen) -> Findings:
     total += matched("face mark", _on_face(plan, ends), [x for x, long in at_edge if 4 < long < 5.5])
     lines = {float(at) for at, _ in wanted.lines["near"]} | {0.0}
     inner = [x for x in lines if abs(x - float(low)) > 1e-9 and abs(x - float(high)) > 1e-9]
-    return total + matched("unit mark", inner, [side.x for side in marks if side.high <= edge])
+    total += matched("unit mark", inner, [side.x for side in marks if side.high <= edge])
+    there, below = areas(cut), min(side.low for side in marks)
+    text = f"{plan.kit.name} \N{MIDDLE DOT} spacing guide \N{MIDDLE DOT} {plan.sett_words}"
+    return total + prove_engraved(there, _numbers(there, ends, below), broken(text)) + prove_sett(plan)
+
+
+def _numbers(there: list[Area], ends: list[float], below: float) -> list[Label]:
+    """The number of every tenth end in the order of winding, or of every twentieth, fiftieth ...: as the first says.
+
+    They stand below all marks, each at its end.
+    """
+
+    def numbers(step: int) -> list[Label]:
+        return [Label(str(k), ends[k - 1], below - _ROW, below) for k in range(step, len(ends) + 1, step)]
+
+    found = (numbers(step) for step in _STEPS if step <= len(ends))
+    every = [labels for labels in found if any(stands(area, labels[0]) for area in there)]
+    return every[0] if every else numbers(_STEPS[0])
 
 
 def _on_face(plan: Plan, ends: list[float]) -> list[float]:

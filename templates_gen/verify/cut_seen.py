@@ -9,7 +9,7 @@ from typing import NamedTuple
 
 from layout.cutting.stock import Stock
 from layout.drawing.pens import Pen
-from layout.drawing.shapes import Path, Point, Step
+from layout.drawing.shapes import Path, Point, Region, Step
 from templates_gen.verify import LIMIT
 from templates_gen.verify.compare import Findings
 from templates_gen.verify.seen import Seen
@@ -45,10 +45,21 @@ class CutSeen:
         """The widest of what is cut through."""
         return max(self.paths(Pen.THROUGH), key=lambda path: max(xs(path)) - min(xs(path)))
 
-    def _own(self, path: Path) -> Path:
-        def own(point: Point) -> Point:
-            return Point(point.y, -point.x) if self.turned else point
+    def inside(self, region: Region) -> list[list[Point]]:
+        """The points of every contour of a region of the sheet, in the part's own coordinates; none of one outside."""
+        contours = []
+        for path in region.contours:
+            back = [self.seen.lie.back(point) for point in path.points()]
+            if not all(map(self.seen.holds, back)):
+                return []
+            contours.append([self._turned_back(point) for point in back])
+        return contours
 
+    def _turned_back(self, point: Point) -> Point:
+        return Point(point.y, -point.x) if self.turned else point
+
+    def _own(self, path: Path) -> Path:
+        own = self._turned_back
         steps = tuple(Step(own(end), through and own(through)) for end, through in path.steps)
         return path._replace(start=own(path.start), steps=steps)
 

@@ -9,6 +9,7 @@ from layout.drawing.pens import Pen
 from layout.plan import Plan
 from templates_gen.verify.compare import NOTHING, Findings
 from templates_gen.verify.cut_seen import CutSeen, matched, xs, ys
+from templates_gen.verify.lettering import areas, broken, prove_engraved
 from templates_gen.verify.seen import Seen
 
 _PASSES = 40  # mm by which a shed stick passes each side, unless the kit tells; once more on purpose
@@ -20,10 +21,13 @@ def prove_shed_stick(plan: Plan, stock: Stock, seen: Seen) -> Findings:
     cut = CutSeen(seen, stock, "x")
     outline = cut.outline
     told = plan.kit.amounts.room.stick_past
-    half = float(plan.kit.frame.outer_width.mm) / 2 + (float(told.mm) if told else _PASSES) + cut.beside("x")
-    total = matched("end of the stick", [-half, half], [min(xs(outline)), max(xs(outline))])
+    edge, past = float(plan.kit.frame.outer_width.mm) / 2, float(told.mm) if told else _PASSES
+    left, right = min(xs(outline)) + cut.beside("x"), max(xs(outline)) - cut.beside("x")
+    total = matched("way that the stick passes a side", [past, past], [-edge - left, right - edge])
     round_steps = [through is not None for _, through in outline.steps]
     sharp = any(not one and not other for one, other in pairwise(round_steps))
+    text = f"{plan.kit.name} \N{MIDDLE DOT} shed stick"
+    total += prove_engraved(areas(cut), (), broken(text), may_end=True)
     return total + (Findings(0.0, ("the shed stick has a sharp corner",)) if sharp else NOTHING)
 
 
