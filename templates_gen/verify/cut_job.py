@@ -1,6 +1,8 @@
-"""The job sheet as its file shows it: every number reckoned once more from kit and stock.
+"""The job sheet as its file shows it: material, kerf and operations from the stock, amounts by a comparison.
 
-The parts are those of the products, each proven in a file of its own; here they are measured another way.
+Which parts there are, and how large, is asked of the builders: each of their parts is proven in a file of its own. So
+what is said of parts, waste, lengths and time is compared with these parts, measured another way; it is no second
+way to the parts themselves.
 """
 
 from __future__ import annotations

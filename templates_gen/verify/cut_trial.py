@@ -19,6 +19,7 @@ from templates_gen.verify.seen import Seen
 
 _WIDE, _HIGH, _PLUGS = 12.0, 20.0, 8  # the hole of plug 0, and how many there are: said once more on purpose
 
+_HALF = 0.0051  # mm: a stock's own value is rounded to hundredths
 _LEAST = 0.006  # mm: a kerf that is none in hundredths cannot be on a ladder of hundredths
 
 
@@ -32,7 +33,7 @@ class Opening(NamedTuple):
 def prove_trial_cut(plan: Plan, stock: Stock, seen: Seen) -> Findings:
     """A plug is drawn twice the engraved kerf wider than the hole of plug 0; a slot is as wide as the warp and the ease
     engraved at it, less the kerf that the trial is drawn for. Both ladders rise evenly, and the stock's own values lie
-    on them.
+    within them.
     """
     cut = CutSeen(seen, replace(stock, grain="none"), "x")  # never turned: both ways are measured apart
     cuts = cut.paths(Pen.THROUGH)
@@ -59,15 +60,15 @@ def prove_trial_cut(plan: Plan, stock: Stock, seen: Seen) -> Findings:
 
 
 def _ladder(what: str, rungs: Sequence[float], own: float | None) -> Findings:
-    """Rungs of whole hundredths, evenly apart, the stock's `own` (to a hundredth) among them."""
+    """Rungs of whole hundredths, evenly apart, the stock's `own` within them."""
     wrong = []
     if any(abs(rung * 100 - round(rung * 100)) > LIMIT * 100 for rung in rungs) or min(rungs) < -LIMIT:
         wrong.append(f"a {what} is tried that its engraving cannot say")
     steps = [after - before for before, after in pairwise(rungs)]
     if min(steps) < 0.01 - LIMIT or max(steps) - min(steps) > 2 * LIMIT:
         wrong.append(f"the {what}s that are tried do not rise evenly")
-    if own is not None and not any(abs(rung - own) <= 0.005 + LIMIT for rung in rungs):
-        wrong.append(f"the {what} of the stock is not among those that are tried")
+    if own is not None and not min(rungs) - _HALF <= own <= max(rungs) + _HALF:
+        wrong.append(f"the {what} of the stock lies outside those that are tried")
     return Findings(0.0, tuple(wrong))
 
 

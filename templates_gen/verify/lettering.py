@@ -20,6 +20,7 @@ from templates_gen.verify.compare import Findings
 from templates_gen.verify.cut_seen import CutSeen
 
 _SIZES = (SMALL, LEAD)
+_PENS = (Pen.ENGRAVE, Pen.TEXT)  # for a cutter; on paper
 Contours = list[list[Point]]
 
 
@@ -47,7 +48,7 @@ def areas(cut: CutSeen) -> list[Area]:
     """Everything that is engraved inside the part, in its own coordinates; words on paper as their outlines."""
     found = []
     for shape in cut.seen.sheet.shapes:
-        if isinstance(shape, Text | Region) and shape.pen is Pen.ENGRAVE:
+        if isinstance(shape, Text | Region) and shape.pen in _PENS:
             contours = cut.inside(outline(shape) if isinstance(shape, Text) else shape)
             if contours:
                 found.append(Area(contours))

@@ -161,16 +161,16 @@ def _without_kerf(patch: PATCH) -> None:
 
 
 TRIALS: dict[str, tuple[Callable[[PATCH], None], str]] = {
-    "a hole of another width": (_changed(trial_module, "HOLE", lambda _: (12.01, 20.0)), "window width"),
-    "a hole of another height": (_changed(trial_module, "HOLE", lambda _: (12.0, 20.01)), "window height"),
-    "a rung too wide": (_changed(trial_module, "kerfs", _wider), "window width"),
-    "a slot too wide": (_changed(trial_module, "eases", _wider), "a slot is"),
-    "slots that forget the kerf": (_without_kerf, "a slot is"),
+    "a hole of another width": (_changed(trial_module, "HOLE", lambda _: (12.01, 20.0)), "hole of plug 0"),
+    "a hole of another height": (_changed(trial_module, "HOLE", lambda _: (12.0, 20.01)), "height of a plug"),
+    "a rung too wide": (_changed(trial_module, "kerfs", _wider), "do not rise evenly"),
+    "a slot too wide": (_changed(trial_module, "eases", _wider), "do not rise evenly"),
+    "slots that forget the kerf": (_without_kerf, "is not engraved"),
     "a window too few": (
         lambda patch: patch.setattr(
             trial_module, "STEPS", 6
         ),
-        "window width",
+        "windows where",
     ),
 }  # fmt: skip
 
