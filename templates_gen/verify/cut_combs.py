@@ -19,7 +19,7 @@ from templates_gen.verify.expected import Expected, expected
 from templates_gen.verify.lettering import areas, broken, prove_engraved
 from templates_gen.verify.seen import Seen
 
-_SETT = re.compile(r"(?P<sett>[\d.]+) ends per (?:cm|inch), (?P<count>[\d.]+) (?:wind|end)s? to (?P<unit>.+)")
+_SETT = re.compile(r"(?P<sett>[\d.]+) ends per (?:cm|inch), (?P<count>[\d.]+) (?P<what>wind|peg|end)s? to (?P<unit>.+)")
 _ROUNDED = Fraction(1, 1000)  # how far off its exact value a number may be said
 _NARROWEST, _SLENDER = 1.0, 3.0  # mm; how often its width a tooth may be long: both said once more on purpose
 
@@ -58,10 +58,10 @@ def prove_sett(plan: Plan) -> Findings:
     """Whether the words for the sett, which are engraved, say the sett that was taken and what falls into its unit."""
     sett, words = plan.warp.sett, plan.sett_words
     per = Fraction(127, 5) if "inch" in words else Fraction(10)
-    counted = sett.per_mm * sett.unit.mm / (2 if "wind" in words else 1)
     told = _SETT.fullmatch(words)
     if told is None:
         return Findings(0.0, (f"{words!r} is no sett",))
+    counted = sett.per_mm * sett.unit.mm / (1 if told["what"] == "end" else 2)  # a wind lays two ends, a peg turns two
     unit = read_length(told["unit"]).mm
     pairs = ((Fraction(told["sett"]), sett.per_mm * per), (Fraction(told["count"]), counted), (unit, sett.unit.mm))
     if any(abs(one - other) > _ROUNDED for one, other in pairs):
