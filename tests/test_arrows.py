@@ -191,20 +191,6 @@ def test_messages_know_nothing_of_the_work(name: str) -> None:
     assert [each for each in found if not under(each, "layout.messages")] == []
 
 
-CUT_PROOFS = [
-    "lettering",
-    *(last for name in OUTER if (last := name.rpartition(".")[2]).startswith("cut_") and ".verify." in name),
-]
-
-
-@pytest.mark.parametrize("name", [name for name in CUT_PROOFS if name != "cut_job"])
-def test_the_proofs_of_cut_parts_reckon_on_their_own(name: str) -> None:
-    """What cut parts must show is reckoned from the stock without the builders; the job sheet alone is a comparison."""
-    own = ("layout.setting", "layout.warps", "layout.amounts", "layout.parts", "layout.paper", "layout.yarns.loosest")
-    found = [each for each in imported(OUTER[f"templates_gen.verify.{name}"]) if under(each, *own, "layout.cutting")]
-    assert [each for each in found if not under(each, "layout.cutting.stock")] == []
-
-
 def test_the_command_line_starts_light() -> None:
     """Importing the commands loads none of the heavy libraries."""
     said = f"import sys, templates_gen.cli; print([name for name in {HEAVY} if name in sys.modules])"

@@ -12,14 +12,13 @@ from typing import NamedTuple
 
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Point, Region, Text
-from layout.drawing.typeset import LEAD, SMALL
 from templates_gen.fonts import metrics
 from templates_gen.outlines import outline
 from templates_gen.verify import LIMIT
 from templates_gen.verify.compare import Findings
 from templates_gen.verify.cut_seen import CutSeen
 
-_SIZES = (SMALL, LEAD)
+_SIZES = (8 * 25.4 / 72, 10 * 25.4 / 72)  # mm to the em: letters of 8 and 10 points, said once more on purpose
 _PENS = (Pen.ENGRAVE, Pen.TEXT)  # for a cutter; on paper
 Contours = list[list[Point]]
 
