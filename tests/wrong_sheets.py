@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
+from dataclasses import replace
 from fractions import Fraction
 from typing import Any
 
 from kits import NOTCHED, PEGGED
-from wrong_builders import Spoil, Wrong, returns, value
+from wrong_builders import Spoil, Wrong, returns, swap, value
 
 import layout.parts.frame_check as check_module
 import layout.parts.frame_figure as figure_module
@@ -17,6 +18,7 @@ import layout.parts.grid_size as size_module
 import layout.parts.guide_words as guide_module
 import layout.parts.spacing_guide as spacing_module
 import layout.parts.wrap_gauge as gauge_module
+import layout.plan as plan_module
 from layout.drawing.shapes import Point
 from layout.messages.catalogue import Catalogue, Role
 from layout.messages.english import ENGLISH
@@ -62,6 +64,11 @@ def aside(texts: Any) -> Any:
 
 
 SHEETS: Mapping[str, Wrong] = {
+    "another marking unit than the kit asks for": Wrong(
+        {"sett.marking_unit": "5 cm"},
+        GAUGE,
+        swap(plan_module, "take_sett", lambda right: lambda told, *how: right(replace(told, marking_unit=None), *how)),
+    ),
     # spacing guides
     "the guide of the other heading": Wrong(
         {}, GUIDE, value(guide_module, "_SEEN", {"near": Guide.FAR_FROM_FACE, "far": Guide.NEAR_FROM_FACE})

@@ -122,6 +122,8 @@ def _lines(contacts: tuple[Fraction, ...], width: Fraction, unit: Fraction) -> t
 
 def sett_is_sound(kit: Kit, sett: Fraction, unit: Fraction) -> bool:
     """Whether `sett` follows from the kit's readings and the unit, or is the one it gives, and fits notches it has."""
+    if kit.sett.marking_unit and unit != kit.sett.marking_unit.mm:
+        return False
     counts = [Fraction(reading.pairs) / reading.over.mm for reading in kit.sett.readings]
     measured = min(counts) if kit.sett.loosest else max(counts, default=Fraction(0))
     if density := getattr(kit.frame.ends, "density", None):
