@@ -9,11 +9,16 @@ from pathlib import Path
 
 from layout.cutting.caliper import Kerf, ease_of, kerf_of, read_caliper
 from layout.cutting.stock import Stock
-from layout.errors import FieldError, shown_path
+from layout.errors import FieldError, FieldErrors, shown_path
 from layout.units import say_number
 from templates_gen.stockstore import kept
 
 _EXAMPLE = "--hole 20.14 --part 19.76"
+_OPTIONS = {
+    "cutting.ease": ("--slot", "--slot 0.30"),
+    "trial.slot": ("--slot", "--slot 0.30"),
+    "trial.kerf": ("--drawn-for", "--drawn-for 0.20"),
+}
 _PLACES = 9  # decimals of what is kept, far finer than any kerf
 
 
@@ -98,8 +103,9 @@ def _kerf(holes: Sequence[str], parts: Sequence[str], names: tuple[str, str], wi
     if not holes and not parts:
         return None
     hole, part = names
-    found = [read_caliper(text, hole, within) for text in holes]
-    return kerf_of(found, [read_caliper(text, part, within) for text in parts], names)
+    one = [read_caliper(text, hole, within) for text in holes]
+    other = [read_caliper(text, part, within, "19.76") for text in parts]
+    return kerf_of(one, other, names, stated=within is not None)
 
 
 def _within(text: str | None) -> Fraction | None:
@@ -185,5 +191,15 @@ def take(asked: Asked, path: Path | None) -> Trial:
         return measured(asked, None)
     with kept(path) as (stock, put):
         trial = measured(asked, stock)
-        put({"cutting": trial.entries, "trial": trial.kept})
+        try:
+            put({"cutting": trial.entries, "trial": trial.kept})
+        except FieldErrors as errors:
+            raise FieldErrors(map(_as_option, errors.errors)) from None
     return trial
+
+
+def _as_option(error: FieldError) -> FieldError:
+    """What a stock cannot keep, as it concerns a person who gave options."""
+    option, example = _OPTIONS.get(error.field, (error.field, error.example))
+    what = "a slot whose ease is " if error.field == "cutting.ease" else ""
+    return FieldError(option, what + error.needed, error.got, example)

@@ -13,7 +13,7 @@ from layout.numerals import read_number
 from layout.units import read_length
 from layout.yarns.diameter import INCH, Diameter, compressed, craft_classes, specific_volume
 from layout.yarns.label import Wrap
-from layout.yarns.label_text import Read, fibre_of, read_label
+from layout.yarns.label_text import NO_PLIES, Read, fibre_of, read_label
 from layout.yarns.yarn import Yarn, folded
 from layout.yarns.yarn_counts import ORDERS
 from templates_gen.options import whole_or_text
@@ -85,8 +85,8 @@ def _labels(threads: Sequence[str], plies: str | None, order: str | None, *, wei
     threads = _quoted(threads)
     if plies is not None:
         if len(threads) > 1:
-            needed = "one yarn only; of several, each says its own"
-            raise FieldError("--plies", needed, f"{len(threads)} yarns", '"40 Ne x 2" "20 Ne"')
+            needed = 'one yarn only; of several, each says its own, such as "40 Ne x 2"'
+            raise FieldError("--plies", needed, f"{len(threads)} yarns", NO_PLIES)
         folds = whole(whole_or_text(plies), "--plies", "the number of plies", "--plies 2", most=100)  # type: ignore[arg-type]
     return [read_label(thread, folds, order, "YARN", weighed=weighed) for thread in threads]
 
@@ -106,7 +106,8 @@ def _volume(fibre: str | None, volume: str | None, labels: Sequence[Read]) -> Fi
         except FieldError as error:
             raise FieldError("--fibre", error.needed, error.got, "--fibre wool") from None
     if fibre is not None:
-        raise FieldError("--volume", "to stand without --fibre, which says it too", "both", "--fibre wool")
+        needed = "to stand without --fibre, which says it too"
+        raise FieldError("--volume", needed, "both", "leave out --fibre or leave out --volume")
     v = _number(volume, "--volume", "a specific volume in cm3/g", "--volume 1.1")
     return computed(float(v), f"Specific volume {plain(v)} cm3/g, as stated.")
 

@@ -9,6 +9,7 @@ import re
 from collections.abc import Sequence
 from dataclasses import dataclass
 from fractions import Fraction
+from math import ceil
 from typing import NamedTuple
 
 from layout.errors import FieldError, shown
@@ -72,11 +73,14 @@ def _half_digit(decimals: str | None, unit: str) -> Fraction:
     return mm_in(unit) * Fraction("0.5") * Fraction("0.1") ** len(decimals or "")
 
 
-def kerf_of(holes: Sequence[Reading], parts: Sequence[Reading], names: tuple[str, str]) -> Kerf:
+def kerf_of(
+    holes: Sequence[Reading], parts: Sequence[Reading], names: tuple[str, str], *, stated: bool = False
+) -> Kerf:
     """The kerf from holes and the parts that came out of them, in the same order.
 
-    `names` are what refusals call a hole and a part. Raises FieldError for a part that is not smaller than its hole,
-    a kerf wider than any cutter's, and readings too coarse to tell a kerf at all.
+    `names` are what refusals call a hole and a part; `stated` tells that --within says how far off a reading may be.
+    Raises FieldError for a part that is not smaller than its hole, a kerf wider than any cutter's, and readings too
+    coarse to tell a kerf at all.
     """
     hole, part = names
     example = f"{hole} 20.14 {part} 19.76"
@@ -97,7 +101,8 @@ def kerf_of(holes: Sequence[Reading], parts: Sequence[Reading], names: tuple[str
     mean = sum(kerfs, Fraction()) / len(kerfs)
     if reading >= mean:
         got = f"readings that leave it open by {plain(reading)} mm"
-        raise FieldError(hole, f"readings fine enough for a kerf of about {plain(mean)} mm", got, example)
+        finer = f"{example} --within 0.02" if stated else example
+        raise FieldError(hole, f"readings fine enough for a kerf of about {plain(mean)} mm", got, finer)
     return Kerf(mean, min(kerfs), max(kerfs), reading, len(kerfs))
 
 
@@ -109,5 +114,6 @@ def ease_of(slot: Fraction, drawn: Fraction, kerf: Fraction) -> Fraction:
     ease = slot + kerf - drawn
     if ease < 0:
         got = f"{plain(slot)} mm, cut {plain(drawn - kerf)} mm narrower than drawn"
-        raise FieldError("--slot", "a slot that came out wider than the yarn", got, "--slot 0.30")
+        works = max(ceil(10 * (drawn - kerf)), 3)
+        raise FieldError("--slot", "a slot that came out wider than the yarn", got, f"--slot {works / 10:.2f}")
     return ease

@@ -21,6 +21,7 @@ from layout.yarns.yarn import Yarn, yarn_from_ball, yarn_of, yarn_weighed
 from layout.yarns.yarn_counts import read_folded, system, two_meanings
 
 EXAMPLE = '"8 Ne x 2" or "50 g in 120 m"'
+NO_PLIES = "leave out --plies"
 
 _LONGEST = 60
 _NAMES = {
@@ -69,7 +70,7 @@ def read_label(
             raise FieldError("", "a weight and a length, where a yarn was weighed", shown(text), '"4.5 g in 10 m"')
         return ball or _counted(said, plies, order)
     except FieldError as error:
-        fits = error.example.startswith('"')
+        fits = error.example.startswith(('"', NO_PLIES))
         raise FieldError(field, error.needed, error.got, error.example if fits else EXAMPLE) from None
 
 
@@ -82,7 +83,7 @@ def _ball(text: str, plies: Number | None, weighed: bool) -> Read | None:
         if _unit(weight) in WEIGHTS and _unit(length) in WORDS:
             if plies is not None:
                 needed = "no plies beside a weight and a length, which are of the finished yarn"
-                raise FieldError("", needed, shown(text), '"50 g in 120 m"')
+                raise FieldError("", needed, shown(text), NO_PLIES)
             yarn = yarn_weighed if weighed else yarn_from_ball
             return Read(yarn(read_weight(_one(weight)), read_length(_one(length)).mm / 1000), "")
     return None
@@ -102,7 +103,7 @@ def _counted(text: str, plies: Number | None, order: str | None) -> Read:
     """The yarn of a count in a system, before or after its number."""
     folds = _PLIES.fullmatch(text)
     if folds and plies is not None:
-        raise FieldError("", "the plies said once only", shown(text), '"8 Ne x 2"')
+        raise FieldError("", "the plies said once only", shown(text), NO_PLIES)
     found = _COUNT.fullmatch(folds["one"] if folds else text)
     before, count, after = (part.strip() for part in found.groups()) if found else ("", "", "")
     if not count or (before and after):
@@ -113,9 +114,14 @@ def _counted(text: str, plies: Number | None, order: str | None) -> Read:
         first, second, needed = meanings
         if order is None:
             known = word if word.lower() in _KEYS else "Ne"
-            raise FieldError("", needed, shown(text), f'"{first} {known} x {second}" for the first meaning')
+            instead = (
+                f'"{first} {known} x {second}" for the first meaning'
+                if first.strip("0") and second.strip("0")
+                else EXAMPLE
+            )
+            raise FieldError("", needed, shown(text), instead)
         if folds or plies is not None:
-            raise FieldError("", "the plies said once only", shown(text), f'"{count} Ne" with its order')
+            raise FieldError("", "the plies said once only", shown(text), NO_PLIES if plies else f'"{count} {word}"')
         count, told = read_folded(count, order)
     elif order is not None:
         raise FieldError("", "a stroke between count and plies, where an order is said", shown(text), '"8/2 Ne"')

@@ -130,7 +130,10 @@ def test_a_refusal_leaves_the_file_as_it_was(stock: Path) -> None:
     before = stock.read_bytes()
     assert run("--hole", "19", "--part", "20", "--stock", str(stock)).exit_code == 2
     result = run("--slot", "9", "--drawn-for", "0.2", "--stock", str(stock))
-    assert (result.exit_code, "cutting.ease: needs" in result.stderr) == (2, True)
+    assert (result.exit_code, "--slot: needs a slot whose ease is a length from 0 mm to 5 mm" in result.stderr) == (
+        2,
+        True,
+    )
     assert stock.read_bytes() == before
     assert list(stock.parent.iterdir()) == [stock]
 
