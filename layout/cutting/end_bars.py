@@ -7,14 +7,14 @@ half round: what lies to the left on the frame lies to the right on the drawing.
 from __future__ import annotations
 
 from fractions import Fraction
-from math import ceil
+from math import ceil, floor
 
 from layout.cutting.blank import SMALL_PART, Blank, cut_part
 from layout.cutting.comb_body import marks, scored_line
 from layout.cutting.kerf import Kerf, too_wide
 from layout.cutting.outline import Corner, outline
 from layout.cutting.stock import Stock
-from layout.cutting.strength import LEAST, SLENDER
+from layout.cutting.strength import LEAST, SLENDER, looser
 from layout.cutting.teeth import toothed_edge
 from layout.drawing.metrics import FontMetrics
 from layout.drawing.pens import Pen
@@ -29,6 +29,7 @@ from layout.warps.warp import End
 BODY = 30.0
 """How wide a bar is below the ground of its notches, in mm."""
 
+_NARROWEST = 0.5  # mm: the narrowest notch that a kit may have
 _MOST = 60  # layers: more are not glued by hand
 _HOLE, _CORNER, _CROSS, _WORDS, _SIDE = 2.0, 5.0, 4.0, 16.0, 8.0
 
@@ -38,7 +39,7 @@ def end_bar(plan: Plan, end: End, stock: Stock, metrics: FontMetrics) -> Part:
     ends = _notched(plan)
     depth, notch, half = (float(mm) for mm in (ends.notch_depth.mm, ends.notch_width.mm, _width(plan) / 2))
     tooth = float(plan.warp.spacing) - notch
-    _check(tooth, notch, depth, stock)
+    _check(plan, tooth, notch, depth, stock)
     flip = way_up(plan, end)
     edge = toothed_edge(sorted(flip * float(x) for x in plan.warp.marks(end)), notch, (-half, half), depth)
     limit = float(plan.warp.width / 2)
@@ -85,16 +86,22 @@ def _width(plan: Plan) -> float:
     return float(plan.kit.frame.outer_width.mm)
 
 
-def _check(tooth: float, notch: float, depth: float, stock: Stock) -> None:
+def _check(plan: Plan, tooth: float, notch: float, depth: float, stock: Stock) -> None:
     kerf = Kerf(stock.kerf_x, stock.kerf_y)
     if max(kerf.x, kerf.y) >= notch:
-        raise too_wide(kerf, f"a notch, {notch:g} mm")
+        raise too_wide(kerf, f"a notch, {notch:g} mm", notch)
     if tooth < LEAST:
         needed = f"notches that leave at least {LEAST:g} mm between them"
-        raise FieldError("frame.notch_width", needed, f"{tooth:.2f} mm", "a narrower notch or a looser sett")
+        raise FieldError("frame.notch_width", needed, f"{tooth:.2f} mm", _looser(plan, notch + LEAST))
     if depth > SLENDER * tooth:
         needed = f"at most {SLENDER:g} times what is left between two notches, {SLENDER * tooth:.1f} mm"
         raise FieldError("frame.notch_depth", needed, f"{depth:g} mm", f'notch_depth = "{int(SLENDER * tooth)} mm"')
+
+
+def _looser(plan: Plan, spacing: float) -> str:
+    """A notch that is narrow enough for the spacing there is, or else a sett that leaves `spacing` mm."""
+    notch = floor(10 * (float(plan.warp.spacing) - LEAST)) / 10
+    return f'notch_width = "{notch:g} mm"' if notch >= _NARROWEST else looser(plan, spacing)
 
 
 def _screw_holes(plan: Plan, stock: Stock) -> tuple[Path, ...]:

@@ -34,7 +34,7 @@ def gauge_board(plan: Plan, stock: Stock, metrics: FontMetrics) -> Part:
     """The gauge; FieldError where the kerf is no narrower than a slit, or the sheet is too small."""
     kerf = Kerf(stock.kerf_x, stock.kerf_y)
     if max(kerf.x, kerf.y) >= SLIT:
-        raise too_wide(kerf, f"a slit of the wrap gauge, {SLIT:g} mm")
+        raise too_wide(kerf, f"a slit of the wrap gauge, {SLIT:g} mm", SLIT)
     shoulder = max(_SHOULDER, stock.thickness)
     starts = starts_of(shoulder)
     length = starts[-1] + WINDOWS[-1][0] + shoulder

@@ -19,6 +19,8 @@ from layout.drawing.shapes import Path, Point, Step
 from layout.errors import FieldError, LayoutError
 
 _SAME = 1e-9  # mm, and for directions
+_USUAL = 0.2  # mm
+_KERFS = (0.2, 0.1, 0.05, 0.02, 0.01, 0.005, 0.002, 0.001)  # mm: of these the widest that fits is offered
 _LEAST = 0.01  # mm: what is left of a side that the kerf has not used up
 
 
@@ -61,6 +63,26 @@ def drawn(outer: Path, holes: Sequence[Path], kerf: Kerf) -> tuple[Path, ...]:
     Which side is kept follows from what a path is, not from the way it runs: outside a hole, inside the outline.
     Raises FieldError on the kerf where a slot, a hole or a round is no wider than the kerf.
     """
+    try:
+        return _drawn(outer, holes, kerf)
+    except _ClosedError:
+        fits = next((mm for mm in _KERFS if mm < max(kerf.x, kerf.y) and _fits(outer, holes, mm)), 0.0)
+        raise too_wide(kerf, "the narrowest slot, hole or round that is cut", 2 * fits) from None
+
+
+class _ClosedError(Exception):
+    """A kerf has closed something that is cut."""
+
+
+def _fits(outer: Path, holes: Sequence[Path], mm: float) -> bool:
+    try:
+        _drawn(outer, holes, Kerf(mm, mm))
+    except _ClosedError:
+        return False
+    return True
+
+
+def _drawn(outer: Path, holes: Sequence[Path], kerf: Kerf) -> tuple[Path, ...]:
     inner = [_moved(hole if area(hole) < 0 else turned_back(hole), kerf) for hole in holes]
     return (*inner, _moved(outer if area(outer) > 0 else turned_back(outer), kerf))
 
@@ -76,7 +98,7 @@ def _moved(path: Path, kerf: Kerf) -> Path:
         if through and kerf.x != kerf.y:
             through = halfway(corners[k], through, there)
         step = Step(there, through)
-        _check(side, corners[k], step, kerf)
+        _check(side, corners[k], step)
         steps.append(step)
     if steps[-1].through is None:
         steps.pop()
@@ -138,16 +160,17 @@ def _corner(before: _Side, after: _Side, kerf: Kerf) -> Point:
     return _plus(after.start, Point((a * other.y - b * one.y) / across, (b * one.x - a * other.x) / across))
 
 
-def _check(side: _Side, start: Point, step: Step, kerf: Kerf) -> None:
-    """FieldError where the side that is left to draw has vanished or turned round."""
+def _check(side: _Side, start: Point, step: Step) -> None:
+    """_ClosedError where the side that is left to draw has vanished or turned round."""
     dx, dy = side.end.x - side.start.x, side.end.y - side.start.y
     wide = math.hypot(dx, dy)
     left = ((step.end.x - start.x) * dx + (step.end.y - start.y) * dy) / wide
     if left < min(_LEAST, wide / 2) and left < wide:
-        raise too_wide(kerf, "the narrowest slot, hole or round that is cut")
+        raise _ClosedError
 
 
-def too_wide(kerf: Kerf, what: str) -> FieldError:
-    """The refusal of a kerf that is no narrower than something it has to leave."""
+def too_wide(kerf: Kerf, what: str, room: float) -> FieldError:
+    """The refusal of a kerf that is no narrower than something it has to leave, which is `room` mm wide."""
     widest = f"{max(kerf.x, kerf.y):g} mm"
-    return FieldError("cutting.kerf", f"to be less than {what}", widest, 'kerf = "0.20 mm"')
+    works = "0.20" if room > _USUAL else f"{room / 2:.2g}"
+    return FieldError("cutting.kerf", f"to be less than {what}", widest, f'kerf = "{works} mm"')

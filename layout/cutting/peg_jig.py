@@ -6,13 +6,14 @@ It is drawn with the outer edge of the frame up, as the notched bars are: that o
 from __future__ import annotations
 
 import math
+from math import floor
 
 from layout.cutting.blank import Blank, cut_part
 from layout.cutting.end_bars import way_up
 from layout.cutting.kerf import Kerf, too_wide
 from layout.cutting.outline import boxed, outline
 from layout.cutting.stock import Stock
-from layout.cutting.strength import LEAST
+from layout.cutting.strength import LEAST, looser
 from layout.drawing.metrics import FontMetrics
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Path, Point, Text, circle, line
@@ -24,16 +25,15 @@ from layout.plan import Plan
 from layout.warps.pegged import in_outer_row
 from layout.warps.warp import End
 
+_THINNEST = 1.0  # mm: the thinnest pegs that a kit may have
 _BELOW, _CORNER, _SIDE, _ARM = 16.0, 1.5, 8.0, 4.0
 
 
 def peg_jig(plan: Plan, end: End, stock: Stock, metrics: FontMetrics) -> Part:
     """The jig of one frame end. FieldError where the wood between holes would break, or the jig does not fit."""
-    ends = plan.kit.frame.ends
-    if not isinstance(ends, PeggedEnd):
-        raise FieldError("frame.ends", "pegged ends", ends.name, 'ends = "pegged ends"')
+    ends = _pegged(plan)
     centres, radius = _centres(plan, ends, end), float(ends.peg_diameter.mm) / 2
-    between = _check(centres, radius, stock)
+    between = _check(plan, centres, radius, stock)
     half = float(plan.kit.frame.outer_width.mm) / 2
     deepest = max(-y for _, y in centres) + radius
     low = -deepest - _BELOW
@@ -52,6 +52,13 @@ def peg_jig(plan: Plan, end: End, stock: Stock, metrics: FontMetrics) -> Part:
     return cut_part(blank, stock)
 
 
+def _pegged(plan: Plan) -> PeggedEnd:
+    ends = plan.kit.frame.ends
+    if not isinstance(ends, PeggedEnd):
+        raise FieldError("frame.ends", "pegged ends", ends.name, 'ends = "pegged ends"')
+    return ends
+
+
 def _centres(plan: Plan, ends: PeggedEnd, end: End) -> list[Point]:
     outer, apart, flip = float(ends.edge_distance.mm), float(ends.row_distance.mm), way_up(plan, end)
     return [
@@ -60,17 +67,23 @@ def _centres(plan: Plan, ends: PeggedEnd, end: End) -> list[Point]:
     ]
 
 
-def _check(centres: list[Point], radius: float, stock: Stock) -> float:
+def _check(plan: Plan, centres: list[Point], radius: float, stock: Stock) -> float:
     """The least wood in mm between two holes, or a hole and the edge."""
     kerf = Kerf(stock.kerf_x, stock.kerf_y)
     if max(kerf.x, kerf.y) >= 2 * radius:
-        raise too_wide(kerf, f"a hole for a peg, {2 * radius:g} mm")
+        raise too_wide(kerf, f"a hole for a peg, {2 * radius:g} mm", 2 * radius)
     apart = [math.dist(one, other) for k in (1, 2) for one, other in zip(centres, centres[k:], strict=False)]
     between = min([*(distance - 2 * radius for distance in apart), *(-y - radius for _, y in centres)])
     if between < LEAST:
         needed = f"at least {LEAST:g} mm of wood round every hole of the jig"
-        raise FieldError("frame.peg_diameter", needed, f"{between:.2f} mm", "thinner pegs, or a looser sett")
+        raise FieldError("frame.peg_diameter", needed, f"{between:.2f} mm", _works(plan, between + 2 * radius, radius))
     return between
+
+
+def _works(plan: Plan, room: float, radius: float) -> str:
+    """Pegs that are thin enough where `room` mm lie between two centres, or else a sett that leaves room."""
+    thin = floor(10 * min(room - LEAST, float(_pegged(plan).edge_distance.mm) * 2 - 2 * LEAST)) / 10
+    return f'peg_diameter = "{thin:g} mm"' if thin >= _THINNEST else looser(plan, 2 * radius + LEAST)
 
 
 def _centre_line(low: float) -> Path:

@@ -2,8 +2,11 @@
 
 from __future__ import annotations
 
+import math
+
 from layout.cutting.stock import Stock
 from layout.figure import Figure, assumed, computed, measured
+from layout.plan import Plan
 
 LEAST = 1.0
 """Nothing is cut narrower than this, in mm: cutters call it fragile (rule of the cutters)."""
@@ -30,6 +33,12 @@ def tooth_holds(width: float, length: float, stock: Stock) -> Figure:
     strength = bending_strength(stock)
     force = strength.value * stock.thickness * width**2 / (6 * length)
     return computed(force, f"A cantilever {length:g} mm long, {width:g} by {stock.thickness:g} mm.", strength)
+
+
+def looser(plan: Plan, spacing: float) -> str:
+    """The line of a kit with the densest sett, in whole ends per 10 cm, that lays the marks `spacing` mm apart."""
+    ends = math.floor(100 * float(plan.warp.spacing) / (float(plan.warp.pitch) * spacing))
+    return f'given = "{ends} per 10 cm" in [sett]'
 
 
 def narrow(width: float, stock: Stock) -> bool:

@@ -107,7 +107,7 @@ def teeth_at(centres: Sequence[float], pitch: float, slot: float, why: str, stoc
     Raises FieldError where the kerf is no narrower than a slot.
     """
     if max(stock.kerf_x, stock.kerf_y) >= slot:
-        raise too_wide(Kerf(stock.kerf_x, stock.kerf_y), f"a slot of the comb, {slot:.2f} mm")
+        raise too_wide(Kerf(stock.kerf_x, stock.kerf_y), f"a slot of the comb, {slot:.2f} mm", slot)
     tooth = pitch - slot
     length = min(LONGEST, SLENDER * tooth)
     past = limit + _PAST - min(-centres[0], centres[-1]) - slot / 2

@@ -140,7 +140,7 @@ def test_a_slot_no_wider_than_the_kerf_is_refused(slot: float) -> None:
         drawn(comb(3, 2, slot, 3), (), Kerf(0.2, 0.2))
     assert str(caught.value) == (
         "cutting.kerf: needs to be less than the narrowest slot, hole or round that is cut, got 0.2 mm; "
-        'for example kerf = "0.20 mm"'
+        'for example kerf = "0.1 mm"'
     )
 
 
