@@ -107,7 +107,7 @@ FRAME_INPUTS = (
     Input(
         "frame.margin",
         "length",
-        "What stays free between a side piece and the weaving; it keeps also what is tied outside the limit off the wood.",
+        "What stays free between a side piece and the weaving; what is tied outside the limit lies in it.",
         '"15 mm"',
         default="10 mm",
         low=_mm(3),
