@@ -22,6 +22,7 @@ CENTRE_MARK, UNIT_MARK, LIMIT_MARK = 2.5, 4.0, 6.0
 HOLE = 3.0
 """Radius of the hanging hole."""
 
+_SAME = 1e-6
 _WORDS_FROM, _SIDE, _FOOT, _ROUND = 9.5, 8.0, 5.0, 6.0
 _ROOMY, _HOLE_ZONE, _LEADING = 90.0, 12.0, 1.35
 _WEB, _CROSS = 5.0, 3.0
@@ -37,11 +38,15 @@ class Mark:
 
 def marks(centre: float, units: Sequence[float], limits: Sequence[float]) -> list[Mark]:
     """The marks of a comb, each place once: a limit counts before a unit, a unit before the centre."""
-    found: dict[float, Mark] = {}
+    found: list[Mark] = []
     for xs, length in ((limits, LIMIT_MARK), (units, UNIT_MARK), ((centre,), CENTRE_MARK)):
-        for x in xs:
-            found.setdefault(round(x, 6), Mark(x, length))
-    return [found[key] for key in sorted(found)]
+        found += [Mark(x, length) for x in xs if not any(same_place(x, mark.x) for mark in found)]
+    return sorted(found, key=lambda mark: mark.x)
+
+
+def same_place(one: float, other: float) -> bool:
+    """Whether two places in mm are one: no two that are meant apart lie so close."""
+    return abs(one - other) < _SAME
 
 
 def comb_blank(

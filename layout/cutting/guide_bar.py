@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from layout.cutting.blank import Blank, cut_part
+from layout.cutting.comb_body import same_place
 from layout.cutting.outline import boxed, outline
 from layout.cutting.stock import Stock
 from layout.drawing.metrics import FontMetrics
@@ -71,11 +72,11 @@ def _ends(plan: Plan) -> list[Path]:
 
 def _units(plan: Plan, half: float) -> list[Path]:
     """Limits, units and centre, each place once."""
-    places = {round(x, 6): (x, EDGE, UNIT[1]) for x in (-half, half)}
-    for x, _ in plan.warp.unit_lines("near"):
-        places.setdefault(round(float(x), 6), (float(x), *UNIT))
-    places.setdefault(0.0, (0.0, UNIT[0], _CENTRE_TO))
-    return [_upright(*places[key]) for key in sorted(places)]
+    places = [(x, EDGE, UNIT[1]) for x in (-half, half)]
+    units = [(float(x), *UNIT) for x, _ in plan.warp.unit_lines("near")]
+    for weaker in (units, [(0.0, UNIT[0], _CENTRE_TO)]):
+        places += [place for place in weaker if not any(same_place(place[0], x) for x, _, _ in places)]
+    return [_upright(*place) for place in sorted(places)]
 
 
 def _upright(x: float, near: float, far: float) -> Path:

@@ -8,6 +8,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 from itertools import pairwise
+from math import dist, inf
 
 from layout.drawing.figures import arrow_head, block, break_line, knot, notched_block, stretch
 from layout.drawing.pens import Pen
@@ -19,6 +20,7 @@ from layout.plan import Plan
 from layout.warps.pegged import in_outer_row
 from layout.warps.warp import End
 
+_SAME = 1e-6  # mm: no two notches or pegs lie so close
 _NOTCH, _UNDER, _ROW = 1.6, 0.7, 2.6
 ENDS: tuple[End, End] = ("near", "far")
 
@@ -97,8 +99,8 @@ class Face:
         edge, inner = self.height(end), self.inside(end, 1.0)
         if self.plan.warp.kind != "notched":
             return block(left, min(edge, inner), right, max(edge, inner))
-        at = {round(self.meets(leg, end).x, 6) for leg in self.way.legs}
-        notches = sorted(x for x in at if left < x < right)
+        at = sorted(self.meets(leg, end).x for leg in self.way.legs)
+        notches = [x for before, x in pairwise([-inf, *at]) if left < x < right and x - before > _SAME]
         return notched_block(left, right, edge, inner, notches, _NOTCH, self.inside(end, 0.3))
 
     def threads(self) -> list[Shape]:
@@ -137,12 +139,13 @@ class Face:
         ends, toward, radius = self.plan.kit.frame.ends, self.plan.warp.toward, self.peg_radius
         if not isinstance(ends, PeggedEnd):
             return []
-        centres: dict[tuple[float, float], None] = {}
+        centres: list[Point] = []
         for leg in self.way.legs:
             for end, side in zip(ENDS, (-1, 1) if leg.up else (1, -1), strict=True):
                 at = self.meets(leg, end)
-                centres[round(at.x + side * toward * self.turn_radius, 6), at.y] = None
-        return [circle(Point(*centre), radius, Pen.HELP) for centre in centres]
+                centre = Point(at.x + side * toward * self.turn_radius, at.y)
+                centres += [] if any(dist(centre, other) < _SAME for other in centres) else [centre]
+        return [circle(centre, radius, Pen.HELP) for centre in centres]
 
     def knots(self) -> list[tuple[Point, End]]:
         """Where the tie-on and the tie-off are, and at which end."""

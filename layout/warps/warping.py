@@ -44,7 +44,7 @@ def warp_on(sett: SettTaken, frame: Frame, weaving: Weaving, thread: Fraction | 
         toward=1 if weaving.start == "left" else -1,
         threads=_threads(ends, weaving),
         thickness=thread,
-        notes=(*_room_notes(room, ends, pitch, frame.ends, weaving), *laid.notes),
+        notes=(*_room_notes(room, ends, pitch, frame.ends, weaving, tied=ends < most), *laid.notes),
         warnings=laid.warnings,
     )
 
@@ -146,11 +146,14 @@ def _threads(ends: int, weaving: Weaving) -> tuple[int, ...]:
     return (2 * each,) * doubled + (each,) * (ends - 2 * doubled) + (2 * each,) * doubled
 
 
-def _room_notes(room: Length, ends: int, pitch: Fraction, frame_end: Ends, weaving: Weaving) -> tuple[str, ...]:
+def _room_notes(
+    room: Length, ends: int, pitch: Fraction, frame_end: Ends, weaving: Weaving, *, tied: bool
+) -> tuple[str, ...]:
     spare = room.mm - ends * pitch
     if not spare:
         return ()
     taken, whole, less = (say_length(Length(mm, room.unit)) for mm in (ends * pitch, room.mm, spare))
     asked = "were asked for" if weaving.width else "fit between the margins"
     winds = frame_end.kind == "wound" and ends % 2 == 0
-    return (f"The weaving is {taken} wide, in whole {'winds' if winds else 'ends'}; {whole} {asked}, {less} more.",)
+    said = f"The weaving is {taken} wide, in whole {'winds' if winds else 'ends'}; {whole} {asked}, {less} more"
+    return (f"{said}{', room for what is tied outside the limits' if tied else ''}.",)

@@ -15,7 +15,8 @@ def wrong_rows(picture: Picture, *, wound: bool) -> Iterator[str]:
 
     Round a frame the first row takes up what lies on the face and runs over what lies behind.
     """
-    heights = sorted({y for y, _, _ in picture.rows}, key=lambda y: abs(y - picture.near))
+    drawn = sorted((y for y, _, _ in picture.rows), key=lambda y: abs(y - picture.near))
+    heights = [y for k, y in enumerate(drawn) if k == 0 or abs(y - drawn[k - 1]) > LIMIT]
     if len(heights) != 2 or any(abs(y - picture.near) > abs(y - picture.far) for y in heights):
         yield f"{len(heights)} heading rows are drawn beside the near end where 2 were wanted"
         return
@@ -31,7 +32,7 @@ def _covered(picture: Picture, one: Drawn, y: float) -> bool:
     """Whether a row at `y` is seen where it crosses a pass."""
     share = (y - picture.near) / (picture.far - picture.near)
     x = picture.toward * (one.near + share * one.lean)
-    return any(height == y and low <= x <= high for height, low, high in picture.rows)
+    return any(abs(height - y) <= 2 * LIMIT and low <= x <= high for height, low, high in picture.rows)
 
 
 def wrong_knots(picture: Picture, ends_far: bool) -> Iterator[str]:

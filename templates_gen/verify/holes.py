@@ -35,9 +35,10 @@ def prove_openings(kit: Kit, end: str, marks: Sequence[Fraction], pieces: Sequen
         find, name = _notches if _is_new(kit) else _ticks, "notch"
     total, whole = NOTHING, set[int]()
     for seen in pieces:
-        own = [k for k, each in enumerate(wanted) if _inside(each, seen.part.box)]
+        found = sorted(find(seen))
+        own = [k for k, each in enumerate(wanted) if _belongs(each, seen.part.box, found)]
         whole.update(own)
-        total += _matched([wanted[k] for k in own], sorted(find(seen)), name, seen.where)
+        total += _matched([wanted[k] for k in own], found, name, seen.where)
     lost = len(wanted) - len(whole)
     return total + Findings(0.0, (f"{end} end: {lost} {name} outlines stand whole on no piece",) if lost else ())
 
@@ -63,8 +64,10 @@ def _wanted(kit: Kit, end: str, marks: Sequence[Fraction]) -> Iterator[Opening]:
     yield from sorted(found)
 
 
-def _inside(each: Opening, box: tuple[float, float, float, float]) -> bool:
-    return box[0] <= each.x - each.across / 2 and each.x + each.across / 2 <= box[2]
+def _belongs(each: Opening, box: tuple[float, float, float, float], found: Sequence[Opening]) -> bool:
+    """Whether an opening stands whole on a piece; one that meets an edge of it does where it is drawn there."""
+    room = min(each.x - each.across / 2 - box[0], box[2] - each.x - each.across / 2)
+    return room > LIMIT or (room >= -LIMIT and any(abs(each.x - other.x) <= LIMIT for other in found))
 
 
 def _of_points(points: Sequence[Point]) -> Opening:

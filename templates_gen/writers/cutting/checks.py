@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
-from itertools import pairwise
+from collections import deque
+from collections.abc import Iterable, Sequence
+from itertools import takewhile
 
 from layout.drawing.pens import Pen
-from layout.drawing.shapes import Path, Region, Shape, Text
+from layout.drawing.shapes import Path, Point, Region, Shape, Text
 from layout.drawing.sheet import Sheet, painted
 from layout.errors import LayoutError, shown
 from templates_gen.document import OPERATION_OF, Operations, operations_fault
@@ -68,10 +69,20 @@ def _repeats_fault(paths: Sequence[Path], contours: Sequence[Path]) -> str:
     for own in (worked, [path for path in paths if path.pen is Pen.REFERENCE]):
         if place := overlap(own):
             return f"two lines run over each other at {place.x:.3f}, {place.y:.3f} mm"
-    rounded = sorted(tuple((round(x, 4), round(y, 4)) for x, y in path.points()) for path in contours)
-    if any(one == other for one, other in pairwise(rounded)):
-        return "it engraves the same area twice"
-    return ""
+    return "it engraves the same area twice" if repeated([path.points() for path in contours]) else ""
+
+
+def repeated(outlines: Iterable[Sequence[Point]]) -> bool:
+    """Whether two outlines have the same points, each within a tenth of a micrometre."""
+    ahead = deque(sorted(map(tuple, outlines)))
+    while ahead:
+        one = ahead.popleft()
+        for other in takewhile(lambda each, x=one[0].x: each[0].x - x < _SAME, ahead):  # type: ignore[misc]
+            if len(one) == len(other) and all(
+                abs(a - b) < _SAME for p, q in zip(one, other, strict=True) for a, b in zip(p, q, strict=True)
+            ):
+                return True
+    return False
 
 
 def _square_fault(paths: Sequence[Path]) -> str:
@@ -84,6 +95,6 @@ def _square_fault(paths: Sequence[Path]) -> str:
 def _is_square(path: Path) -> bool:
     xs, ys = zip(*path.points(), strict=True)
     straight = path.closed and len(path.steps) == 3 and all(step.through is None for step in path.steps)
-    upright = len({round(x, 4) for x in xs}) == len({round(y, 4) for y in ys}) == 2
+    upright = all(min(each - min(way), max(way) - each) < _SAME for way in (xs, ys) for each in way)
     sides = (max(xs) - min(xs), max(ys) - min(ys))
     return straight and upright and all(abs(side - SQUARE) < _SAME for side in sides)

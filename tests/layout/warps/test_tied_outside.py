@@ -41,8 +41,10 @@ def test_by_hand() -> None:
     """1 end per cm, margins of 3 mm: 344 mm hold 34 ends, but the tie-off 5 mm outside would lie 2 mm on the wood."""
     plan = plan_of(STRAIGHT | {"sett.given": "1 per cm", "frame.margin": "3 mm", "weaving.width": "as wide as fits"})
     assert (plan.warp.ends, plan.warp.near[-1]) == (32, 165)
+    assert plan.warp.notes[0].endswith(", room for what is tied outside the limits.")
     shared = plan_of({"sett.given": "1 per cm", "frame.margin": "3 mm", "weaving.width": "as wide as fits"})
     assert shared.warp.ends == 34
+    assert "tied outside" not in "".join(shared.warp.notes)
 
 
 @given(
