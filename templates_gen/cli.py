@@ -4,10 +4,10 @@ from __future__ import annotations
 
 import io
 import sys
-import time
 from collections.abc import Callable
 from functools import wraps
 from pathlib import Path
+from time import monotonic
 from typing import Any
 
 import click
@@ -248,10 +248,10 @@ def _watched() -> bool:
 
 def _progress() -> Callable[[int, int, str], None]:
     """Tells whoever watches the error stream which file is being made, once more than a second has passed."""
-    begun, watched = time.monotonic(), _watched()
+    begun, watched = monotonic(), _watched()
 
     def say(done: int, total: int, file: str) -> None:
-        if watched and time.monotonic() - begun > 1:
+        if watched and monotonic() - begun > 1:
             refuse(f"{done} of {total} done, making {file} ...")
 
     return say

@@ -7,10 +7,8 @@ from fractions import Fraction
 import pytest
 from kits import FLAT, font_metrics, plan_of
 
-from layout.drawing.sheet import Piece, sheet_of, stacked
-from layout.parts.frame_check import frame_check
-from templates_gen.verify.frame_check import prove_frame_check
-from templates_gen.verify.seen import seen_on
+from templates_gen.outputs import Outputs
+from templates_gen.verify.prove import prove
 
 LEAST, MOST = 350, 450  # mm
 
@@ -18,9 +16,8 @@ LEAST, MOST = 350, 450  # mm
 def complaints(changes: dict[str, object]) -> tuple[str, ...]:
     """What the proof says of the check sheet of a kit, as it is drawn."""
     planned = plan_of(changes)
-    part = frame_check(planned, font_metrics())
-    seen, _ = seen_on(sheet_of("", [part]), [Piece(part, stacked([part])[0])], "sheet 1")
-    return prove_frame_check(planned, seen, on_paper=True).problems
+    output = Outputs(planned, font_metrics(), ["frame-check"]).output("frame-check.pdf")
+    return prove(planned, output.sheets, output.laid, on_paper=True).problems
 
 
 def refused(widths: list[str], changes: dict[str, object]) -> dict[str, tuple[str, ...]]:

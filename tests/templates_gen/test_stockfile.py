@@ -80,7 +80,8 @@ def test_a_slip_in_the_writing_is_shown_by_line_and_column(tmp_path: Path) -> No
         load(path)
     said = str(caught.value)
     assert said.startswith(f"{path} is no stock file yet, line 2, column 15: ")
-    assert said.endswith('a line reads like thickness = "3 mm"')
+    assert 'write thickness = "3 mm"\n' in said
+    assert said.splitlines()[1:] == ["  thickness = 3 mm", "                ^"]
 
 
 def test_a_kit_is_no_stock(tmp_path: Path) -> None:
