@@ -55,7 +55,8 @@ def planned(values: Mapping[str, Any]) -> None:
 
 def laid(values: Mapping[str, Any]) -> None:
     """Read and plan a kit, and lay its parts on paper."""
-    assert Outputs(plan(read_kit(values, metrics())), metrics()).layings
+    outputs = Outputs(plan(read_kit(values, metrics())), metrics())
+    assert all(outputs.layings(name) for name in outputs.names)
 
 
 def stocked(values: Mapping[str, Any]) -> None:
