@@ -13,8 +13,11 @@ from layout.errors import LayoutError, shown_path
 from templates_gen.disk.plain import read_plain
 from templates_gen.tomlslip import said, slip_in
 
-LARGEST = 1_000_000
-"""A larger file is not one that a person wrote, in bytes."""
+LARGEST = 200_000
+"""A larger file is not one that a person wrote, in bytes: some twenty times the starters."""
+
+LONGEST, MOST_POINTS = 2_000, 100
+"""Characters, and points, in a line: tomllib needs time and memory by the square of the parts of a dotted key."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -67,14 +70,21 @@ class TomlFiles:
         except (OSError, ValueError) as error:
             raise self.refusal(f"{named} cannot be read: {_reason(error, 'read')}") from None
         if len(data) > LARGEST:
-            raise self.refusal(f"{named} is larger than {LARGEST // 1_000_000} MB, which no {self.kind} is")
+            raise self.refusal(f"{named} is larger than {LARGEST // 1000} kB, which no {self.kind} is")
         try:
-            return data.decode("utf-8-sig")  # some editors begin a file with a byte order mark
+            text = data.decode("utf-8-sig")  # some editors begin a file with a byte order mark
         except UnicodeDecodeError as error:
             line = data.count(b"\n", 0, error.start) + 1
             raise self.refusal(
                 f"{named} is not UTF-8 text (line {line}); save it as UTF-8 in a plain text editor"
             ) from None
+        for number, line in enumerate(text.split("\n"), 1):
+            if (len(line) > LONGEST or line.count(".") > MOST_POINTS) and not line.lstrip().startswith("#"):
+                limits = f"more than {LONGEST:,} characters or {MOST_POINTS} points"
+                raise self.refusal(
+                    f"{named} is no {self.kind}: line {number} has {limits}; write long lists on several lines"
+                )
+        return text
 
 
 @cache

@@ -102,10 +102,17 @@ FILES: dict[str, tuple[str, Callable[[], bytes]]] = {
         lambda: json.dumps({"files": [{"file": f"{k}.pdf", "sha256": ""} for k in range(18_000)]}).encode(),
     ),
     "a large list": ("manifest.json", lambda: b"[" + b"0," * 7_000_000),
-    "a kit of deep brackets": ("kit.toml", lambda: b"a = " + b"[" * 900_000),
-    "a kit of many tables": ("kit.toml", lambda: b"".join(b"[a%d]\n" % k for k in range(90_000))),
+    "a kit of deep brackets": ("kit.toml", lambda: b"a = " + b"[" * 1_900),
+    "a kit of brackets on many lines": ("kit.toml", lambda: b"a = " + b"[\n" * 90_000),
+    "a kit of one long key": ("kit.toml", lambda: b"a." * 95_000 + b"a = 1\n"),
+    "a kit of many long keys": (
+        "kit.toml",
+        lambda: b"".join(b"a%d." % k + b"a." * 98 + b"a = 1\n" for k in range(900)),
+    ),
+    "a kit of one long number": ("kit.toml", lambda: b"version = " + b"1" * 190_000),
+    "a kit of many tables": ("kit.toml", lambda: b"".join(b"[a%d]\n" % k for k in range(23_000))),
     "a kit of a large exponent": ("kit.toml", lambda: b'[sett]\ngiven = "1e999999999 ends/cm"\n'),
-    "a kit of a long string": ("kit.toml", lambda: b'name = "' + b"x" * 900_000 + b'"'),
+    "a kit of a long string": ("kit.toml", lambda: b'name = "' + b"x" * 190_000 + b'"'),
 }
 MEASURED = (
     "import resource, sys; from click.testing import CliRunner; from templates_gen.cli import main;"

@@ -184,12 +184,16 @@ def test_a_file_beyond_all_measure_is_refused(tmp_path: Path) -> None:
     """Too large, too deep, or a number without end: one sentence, at once."""
     path = tmp_path / "kit.toml"
     path.write_bytes(b"#" * (LARGEST + 1))
-    assert refusal(path).endswith("is larger than 1 MB, which no kit file is")
-    for text in ("x = " + "[" * 100_000, "x = " + "1" * 100_000):
-        path.write_text(text)
-        assert refusal(path).endswith("far too long to be meant")
-    path.write_text("version = 0x" + "f" * 100_000)
-    with pytest.raises(FieldErrors, match="a value far too large to show"):
+    assert refusal(path).endswith("is larger than 200 kB, which no kit file is")
+    path.write_text("x = " + "[\n" * 90_000)
+    assert refusal(path).endswith("far too long to be meant")
+    for text in ("x = " + "1" * 100_000, "a." * 200 + "a = 1"):
+        path.write_text("\n" + text)
+        assert refusal(path).endswith(
+            "line 2 has more than 2,000 characters or 100 points; write long lists on several lines"
+        )
+    path.write_text("version = 0x" + "f" * 1_900)
+    with pytest.raises(FieldErrors, match="version: needs 1, the only version there is"):
         load(path)
 
 
