@@ -5,21 +5,21 @@ from __future__ import annotations
 from dataclasses import dataclass
 from fractions import Fraction
 
-from layout.amounts.amounts import Amounts
+from layout.estimate.estimate import estimate
 from layout.frames.frame import NotchedEnd
 from layout.frames.load import Load, load_on
 from layout.kit.ends import counted_by
 from layout.kit.kit import Kit
+from layout.kit.questions import questions
+from layout.kit.yarn_facts import yarn_facts
 from layout.messages.english import ENGLISH
 from layout.messages.roles import Count
-from layout.plausible import questions
-from layout.reckoning.known import known_of
-from layout.reckoning.reckon import reckon
-from layout.setting.marking import PEGS, SINGLY, WINDS
-from layout.setting.sett import take_sett
-from layout.units import say_length, say_number
+from layout.sett.marking_units import PEGS, SINGLY, WINDS
+from layout.sett.sett import take_sett
+from layout.values.units import say_length, say_number
 from layout.warps.warp import Warp
 from layout.warps.warping import warp_on
+from layout.yardage.amounts import Amounts
 
 _FINE = 10**6  # so that a thread of 0.8 mm, a float, is 4/5 mm
 
@@ -87,11 +87,11 @@ def plan(kit: Kit) -> Plan:
     ends = kit.frame.ends
     notches = ends.density if isinstance(ends, NotchedEnd) else None
     sett = take_sett(kit.sett, counted_by(ends.name), notches)
-    lying = known_of(kit.amounts, 2 if kit.weaving.doubled_warp else 1).lying
+    lying = yarn_facts(kit.amounts, 2 if kit.weaving.doubled_warp else 1).lying
     thread = Fraction(lying.mm).limit_denominator(_FINE) if lying else None
     warp = warp_on(sett, kit.frame, kit.weaving, thread)
     load = load_on(kit.frame, kit.strength, sum(warp.threads), warp.width)
-    amounts = reckon(kit, warp)
+    amounts = estimate(kit, warp)
     notes = sett.notes + warp.notes + load.notes + amounts.notes
     warnings = questions(kit) + sett.warnings + warp.warnings + load.warnings + amounts.warnings
     return Plan(kit, warp, notes, warnings, amounts)

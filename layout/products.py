@@ -14,7 +14,7 @@ from layout.parts.grid import drawing_of
 from layout.parts.grid_size import left_out
 from layout.parts.spacing_guide import spacing_guide
 from layout.parts.strip import full_form_of, strip
-from layout.parts.winding import winding
+from layout.parts.winding.winding import winding
 from layout.parts.wrap_gauge import wrap_gauge
 from layout.plan import Plan
 from layout.warps.warp import End

@@ -8,10 +8,10 @@ import re
 from collections.abc import Mapping, Sequence
 from typing import Any, NamedTuple
 
-from layout.cutting.stock import OPERATIONS, Operation
+from layout.cutting.stock.stock import OPERATIONS, Operation
 from layout.drawing.pens import Pen
 from layout.drawing.sheet import Sheet
-from layout.errors import LayoutError
+from layout.values.errors import LayoutError
 
 AUTHOR = "templates-gen"
 LANGUAGE = "en-GB"

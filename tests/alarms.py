@@ -5,8 +5,8 @@ from __future__ import annotations
 from kits import font_metrics
 
 from layout.plan import Plan
-from templates_gen.outputs import Outputs
-from templates_gen.proof import findings, read, write
+from templates_gen.files.outputs import Outputs
+from templates_gen.files.proof import findings, read, write
 from templates_gen.verify.compare import compare
 
 

@@ -8,14 +8,14 @@ from collections.abc import Iterable
 import shapely
 from shapely import affinity
 
-from layout.cutting.stock import Stock
+from layout.cutting.stock.stock import Stock
 from layout.drawing.pens import Pen
-from layout.drawing.shapes import Path, Point, Shape
+from layout.drawing.shapes import Curve, Point, Shape
 
 _FINE = 12  # chords to an arc of at most 45 degrees
 
 
-def ring(path: Path) -> list[Point]:
+def ring(path: Curve) -> list[Point]:
     """The corners of a closed path, its arcs as many short chords through points of the circle."""
     points, start = [path.start], path.start
     for end, through in path.steps:
@@ -38,12 +38,12 @@ def _along(start: Point, through: Point, end: Point) -> list[Point]:
     return [Point(x + size * math.cos(angle), y + size * math.sin(angle)) for angle in angles]
 
 
-def area_of(outer: Path, holes: Iterable[Path] = ()) -> shapely.Polygon:
+def area_of(outer: Curve, holes: Iterable[Curve] = ()) -> shapely.Polygon:
     """What lies inside an outline and outside its holes."""
     return shapely.Polygon(ring(outer), [ring(hole) for hole in holes])
 
 
-def left_over(cuts: Iterable[Path], kerf_x: float, kerf_y: float) -> shapely.Geometry:
+def left_over(cuts: Iterable[Curve], kerf_x: float, kerf_y: float) -> shapely.Geometry:
     """What stays of a large board inside the outline after a spot `kerf_x` by `kerf_y` has run along all `cuts`.
 
     The board is stretched until the spot is a circle of one millimetre, and shrunk again.
@@ -61,9 +61,9 @@ def left_over(cuts: Iterable[Path], kerf_x: float, kerf_y: float) -> shapely.Geo
     return affinity.scale(kept, kerf_x, kerf_y, origin=(0, 0))
 
 
-def cuts_of(shapes: Iterable[Shape]) -> list[Path]:
+def cuts_of(shapes: Iterable[Shape]) -> list[Curve]:
     """What is cut through, in the order of cutting."""
-    return [shape for shape in shapes if isinstance(shape, Path) and shape.pen is Pen.THROUGH]
+    return [shape for shape in shapes if isinstance(shape, Curve) and shape.pen is Pen.THROUGH]
 
 
 def made_of(shapes: Iterable[Shape], stock: Stock) -> shapely.Geometry:

@@ -6,7 +6,7 @@ import re
 
 from click.testing import CliRunner, Result
 
-from templates_gen.cli import main
+from templates_gen.screen.cli import main
 
 
 def run(*arguments: object) -> Result:

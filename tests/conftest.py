@@ -7,7 +7,8 @@ from hypothesis import settings
 
 from layout.drawing.metrics import FontMetrics
 from layout.plan import Plan, plan
-from templates_gen import fonts, kitfile
+from templates_gen.inputs import kit_file as kitfile
+from templates_gen.lettering import fonts
 
 settings.register_profile("steady", deadline=None)  # a busy machine is no fault of the code
 settings.load_profile("steady")

@@ -10,11 +10,11 @@ from beams import area_of, cuts_of
 from kits import font_metrics
 
 from layout.cutting.products import CUT_PRODUCTS
-from layout.cutting.stock import Stock
+from layout.cutting.stock.stock import Stock
 from layout.drawing.sheet import Part, Piece, Sheet, sheet_of, stacked
 from layout.plan import Plan
-from templates_gen import stockfile
-from templates_gen.outlines import outlined
+from templates_gen.inputs import stock_file as stockfile
+from templates_gen.lettering.outlines import outlined
 
 
 @cache

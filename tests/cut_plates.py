@@ -8,9 +8,22 @@ from collections.abc import Sequence
 import pytest
 from hypothesis import strategies as st
 
-from layout.cutting.stock import Operation
+from layout.cutting.stock.stock import Operation
 from layout.drawing.pens import Pen
-from layout.drawing.shapes import Path, Point, Region, Shape, Step, arc, circle, cross, filled, line, polygon, rectangle
+from layout.drawing.shapes import (
+    Curve,
+    Point,
+    Region,
+    Shape,
+    Step,
+    arc,
+    circle,
+    cross,
+    filled,
+    line,
+    polygon,
+    rectangle,
+)
 from layout.drawing.sheet import Sheet, painted
 from templates_gen.document import About
 
@@ -26,7 +39,7 @@ P = Point
 SQUARE = rectangle(5, 55, 55, 105, Pen.REFERENCE)
 """The check square of 50 mm, above the plate."""
 
-SLOT = Path(
+SLOT = Curve(
     P(20, 10),
     (Step(P(40, 10)), *arc(P(40, 13), 3, -90, 90), Step(P(20, 16)), *arc(P(20, 13), 3, 90, 270)),
     Pen.THROUGH,
@@ -35,7 +48,7 @@ SLOT = Path(
 """A slot of 20 x 6 mm with round ends, centre line at y = 13 mm."""
 
 HOLE = circle(P(60, 13), 4, Pen.THROUGH)
-OUTLINE = Path(
+OUTLINE = Curve(
     P(5, 0),
     (
         Step(P(95, 0)),
@@ -65,7 +78,7 @@ SCORES = tuple(line(P(x, 30), P(x, 38), Pen.SCORE) for x in (10, 20, 30))
 CROSSES = tuple(hair for at in (P(-5, -5), P(105, -5), P(-5, 45)) for hair in cross(at, 2, Pen.REFERENCE))
 
 
-def plate(*more: Shape, cuts: tuple[Path, ...] = (SLOT, HOLE, OUTLINE), square: Path | None = SQUARE) -> Sheet:
+def plate(*more: Shape, cuts: tuple[Curve, ...] = (SLOT, HOLE, OUTLINE), square: Curve | None = SQUARE) -> Sheet:
     """The plate on 120 x 120 mm, 10 mm from the left and the lower edge, with `more` shapes."""
     shapes = [RING, *SCORES, *cuts, *CROSSES, *([square] if square else []), *more]
     return Sheet("plate", 120, 120, painted(shapes))
@@ -87,11 +100,11 @@ def cut_sheets(draw: st.DrawFn) -> Sheet:
     return Sheet(draw(st.text("abcŵЖ ", max_size=8)), 1200, 3300, painted(shapes))
 
 
-def _ring(centre: Point, radius: float, turned: float, sweep: float, pen: Pen) -> Path:
+def _ring(centre: Point, radius: float, turned: float, sweep: float, pen: Pen) -> Curve:
     """An arc and its chord."""
     steps = arc(centre, radius, turned, turned + sweep)
     start = arc(centre, radius, turned + 1, turned)[-1].end
-    return Path(start, steps, pen, closed=True)
+    return Curve(start, steps, pen, closed=True)
 
 
 def _area(centre: Point, radius: float, turned: float) -> Region:
@@ -105,7 +118,7 @@ def assert_typed_by_hand(shapes: Sequence[Shape], within: float) -> None:
     assert area == filled((P(12.7, 20), P(25.4, 20), P(12.7, 30.5)), Pen.ENGRAVE)
     assert score == line(P(5, 5), P(5, 35), Pen.SCORE)
     assert square == rectangle(60, 5, 110, 55, Pen.REFERENCE)
-    assert isinstance(cut, Path)
+    assert isinstance(cut, Curve)
     assert (cut.pen, cut.closed) == (Pen.THROUGH, True)
     corners = [(0, 0), (46, 0), (48.828427, 1.171573), (50, 4), (0, 40)]  # 46 + 4 cos 45°, 4 - 4 sin 45°
     for point, wanted in zip(cut.points(), corners, strict=True):

@@ -7,7 +7,7 @@ from collections.abc import Callable, Iterator
 
 import pytest
 
-from templates_gen.formats import Document, ReadError
+from templates_gen.files.formats import Document, ReadError
 
 
 def damaged(whole: bytes) -> Iterator[bytes]:

@@ -11,7 +11,7 @@ from pathlib import Path
 
 from cut_plates import ABOUT, plate
 
-from templates_gen.formats import FORMATS
+from templates_gen.files.formats import FORMATS
 
 FILE = Path(__file__).parents[1] / "templates_gen" / "data" / "skeleton.dxf"
 _WIDTH, _HEIGHT = 123.456789, 98.765432  # found nowhere else in the file

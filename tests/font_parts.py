@@ -9,7 +9,7 @@ from collections.abc import Mapping, Sequence
 import fontTools.subset  # noqa: F401 - gives glyphs the method that numbers their parts anew
 from fontTools.ttLib import TTFont
 
-from templates_gen import fonts
+from templates_gen.lettering import fonts
 
 Tables = dict[str, bytes]
 

@@ -7,12 +7,12 @@ from __future__ import annotations
 
 import os
 from collections.abc import Iterable
-from pathlib import Path as File
+from pathlib import Path
 
-from layout.drawing.shapes import Path, Point, Region, Shape, Text
+from layout.drawing.shapes import Curve, Point, Region, Shape, Text
 from layout.drawing.sheet import Part
 
-FOLDER = File(__file__).parent / "golden"
+FOLDER = Path(__file__).parent / "golden"
 
 
 def listed(part: Part) -> str:
@@ -36,7 +36,7 @@ def _line(shape: Shape) -> str:
     return f"{shape.pen.value:8} {_path(shape)}"
 
 
-def _path(path: Path) -> str:
+def _path(path: Curve) -> str:
     return _places(path.points()) + ("  closed" if path.closed else "")
 
 

@@ -18,9 +18,9 @@ from fontTools.ttLib import TTFont
 from numpy.typing import NDArray
 
 from layout.drawing.pens import Pen
-from layout.drawing.shapes import Path, Point, Region, Shape, Text
+from layout.drawing.shapes import Curve, Point, Region, Shape, Text
 from layout.drawing.sheet import Sheet
-from templates_gen.fonts import font_path
+from templates_gen.lettering.fonts import font_path
 
 Array = NDArray[np.float64]
 NEAR = 3.0  # things further apart than this, in mm, are not measured
@@ -122,7 +122,7 @@ def ink_of(shapes: Sequence[Shape]) -> Ink:
     ends, half, owner, names = [], [], [], []
     for index, shape in enumerate(shapes):
         names.append(shape.words if isinstance(shape, Text) else shape.pen.value)
-        if isinstance(shape, Path | Region) and shape.pen is Pen.TINT:
+        if isinstance(shape, Curve | Region) and shape.pen is Pen.TINT:
             continue
         for one, other, width in _sides(shape):
             ends.append((*one, *other))

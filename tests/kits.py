@@ -14,8 +14,9 @@ from layout.parts.strip import strip
 from layout.plan import Plan, plan
 from layout.products import PRODUCTS, suiting
 from layout.warps.warp import End
-from templates_gen import fonts, kitfile
-from templates_gen.outputs import Outputs
+from templates_gen.files.outputs import Outputs
+from templates_gen.inputs import kit_file as kitfile
+from templates_gen.lettering import fonts
 
 _VALUES: dict[str, object] = {
     "version": 1,

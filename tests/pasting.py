@@ -8,9 +8,9 @@ import tomllib
 from collections.abc import Callable, Iterator, Mapping
 from typing import Any
 
-from layout.errors import FieldError, FieldErrors, LayoutError
-from layout.kit.catalogue import Catalogue
-from layout.kit.unknown import short_key
+from layout.kit.lookup import Catalogue
+from layout.kit.unknown_keys import short_key
+from layout.values.errors import FieldError, FieldErrors, LayoutError
 
 Values = dict[str, Any]
 _OTHER_TABLE = re.compile(r"(?P<text>.*) in \[(?P<table>[\w.]+)\]")

@@ -8,8 +8,8 @@ from typing import Any
 import pytest
 
 from layout.drawing.metrics import FontMetrics
-from layout.errors import FieldErrors
 from layout.kit.kit import read_kit
+from layout.values.errors import FieldErrors
 
 METRICS = FontMetrics(
     {

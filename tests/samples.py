@@ -12,9 +12,10 @@ import pypdfium2
 import resvg_py
 
 from layout.plan import plan
-from templates_gen import kitfile, stockfile
-from templates_gen.fonts import metrics
-from templates_gen.generate import make
+from templates_gen.files.generate import make
+from templates_gen.inputs import kit_file as kitfile
+from templates_gen.inputs import stock_file as stockfile
+from templates_gen.lettering.fonts import metrics
 
 SAMPLES = Path(__file__).parents[1] / "output_samples"
 KITS = Path(__file__).with_name("sample_kits")

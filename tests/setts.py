@@ -7,8 +7,8 @@ from typing import Any
 
 from hypothesis import strategies as st
 
-from layout.setting.sett import Reading, SettInput, SettTaken, take_sett
-from layout.units import Length, read_length, read_sett
+from layout.sett.sett import SettInput, SettTaken, WrapReading, take_sett
+from layout.values.units import Length, read_length, read_sett
 
 INCH, CM = Fraction(254, 10), Fraction(10)
 
@@ -16,7 +16,7 @@ INCH, CM = Fraction(254, 10), Fraction(10)
 def counted(*readings: tuple[int, str], **choice: Any) -> SettTaken:
     """The sett taken from windows, with the rest of the choice in words."""
     unit = choice.pop("unit", None)
-    found = tuple(Reading(pairs, read_length(over), measured=False) for pairs, over in readings)
+    found = tuple(WrapReading(pairs, read_length(over), measured=False) for pairs, over in readings)
     return take_sett(SettInput(found, marking_unit=read_length(unit) if unit else None, **choice))
 
 
@@ -31,6 +31,6 @@ windows = st.sampled_from([CM, 2 * CM, 5 * CM, 10 * CM, INCH, 2 * INCH, 4 * INCH
 setts = st.fractions(min_value=Fraction(1, 10), max_value=Fraction(5), max_denominator=10_000)  # ends per mm
 
 
-def true_of(sett: Fraction, over: Length) -> Reading:
+def true_of(sett: Fraction, over: Length) -> WrapReading:
     """The whole pairs that fit in a window at that sett."""
-    return Reading(int(sett * over.mm), over, measured=False)
+    return WrapReading(int(sett * over.mm), over, measured=False)

@@ -8,9 +8,9 @@ from fractions import Fraction
 from hypothesis import strategies as st
 
 from layout.drawing.pens import Pen
-from layout.drawing.shapes import Path, Point, Region, Step, Text, arc
+from layout.drawing.shapes import Curve, Point, Region, Step, Text, arc
 from layout.drawing.sheet import Sheet
-from layout.units import Sett, exact_sett, read_sett
+from layout.values.units import Sett, exact_sett, read_sett
 
 # Numbers of the weaver's trade: yarns, diameters, quantities.
 tex_values = st.fractions(min_value=Fraction(1), max_value=Fraction(50_000), max_denominator=1000)
@@ -29,7 +29,7 @@ angles = st.floats(min_value=-360, max_value=360)
 
 
 @st.composite
-def paths(draw: st.DrawFn, pens: st.SearchStrategy[Pen] = line_pens, closed: bool | None = None) -> Path:
+def paths(draw: st.DrawFn, pens: st.SearchStrategy[Pen] = line_pens, closed: bool | None = None) -> Curve:
     """Straight steps of a tenth of a millimetre or more, and arcs, in any mixture."""
     start = at = draw(points)
     steps: list[Step] = []
@@ -46,7 +46,7 @@ def paths(draw: st.DrawFn, pens: st.SearchStrategy[Pen] = line_pens, closed: boo
         at = steps[-1].end if steps else at
     if not steps:
         steps.append(Step(Point(at.x + 1, at.y)))
-    return Path(start, tuple(steps), draw(pens), draw(st.booleans()) if closed is None else closed)
+    return Curve(start, tuple(steps), draw(pens), draw(st.booleans()) if closed is None else closed)
 
 
 @st.composite

@@ -9,7 +9,7 @@ from kits import FLAT, NOTCHED, PEGGED
 from sweep import Axes, Changes
 
 from layout.kit.inputs import BY_KEY
-from layout.units import Sett, exact_sett, read_sett
+from layout.values.units import Sett, exact_sett, read_sett
 
 IN_MM = [f"{float(Fraction(k, 2)):g} mm" for k in range(2 * 280, 2 * 700)]
 IN_INCHES = [f"{k // 16} {k % 16}/16 in" if k % 16 else f"{k // 16} in" for k in range(11 * 16, 28 * 16)]

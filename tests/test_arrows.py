@@ -15,16 +15,13 @@ ROOT = Path(__file__).resolve().parent.parent
 HEAVY = ("reportlab", "svgwrite", "ezdxf", "pypdf", "pint", "fontTools")
 
 RANKS: tuple[tuple[str, ...], ...] = (
-    ("errors", "numerals", "units", "forces"),
-    ("limits", "figure"),
-    ("messages",),
+    ("values", "messages"),
     ("drawing",),
-    ("setting", "frames", "yarns"),
-    ("amounts",),
+    ("sett", "frames", "yarns"),
+    ("yardage",),
     ("kit",),
     ("warps",),
-    ("reckoning",),
-    ("plausible",),
+    ("estimate",),
     ("plan",),
     ("parts", "cutting", "nesting"),
     ("paper",),
@@ -88,8 +85,8 @@ def test_the_layout_neither_opens_nor_prints(name: str) -> None:
 def test_pint_is_used_in_one_place() -> None:
     """Only the units know pint, and they import it when they need it."""
     users = [name for name, path in EVERY.items() if any(under(each, "pint") for each in imported(path))]
-    assert users == ["layout.units"]
-    assert not any(under(each, "pint") for each in imported(LAYOUT["layout.units"], top_only=True))
+    assert users == ["layout.values.units"]
+    assert not any(under(each, "pint") for each in imported(LAYOUT["layout.values.units"], top_only=True))
 
 
 def test_every_module_has_a_rank() -> None:
@@ -125,7 +122,7 @@ def test_readers_know_no_writer(name: str) -> None:
 @pytest.mark.parametrize("name", [name for name in OUTER if under(name, "templates_gen.writers")])
 def test_writers_know_no_reader(name: str) -> None:
     """A writer imports no reader and knows the layout by its shapes, sheets and pens alone."""
-    known = ("layout.errors", "layout.drawing")
+    known = ("layout.values.errors", "layout.drawing")
     bad = [each for each in imported(OUTER[name]) if under(each, "templates_gen.readers", "pypdf")]
     assert bad == []
     assert [each for each in imported(OUTER[name]) if under(each, "layout") and not under(each, *known)] == []
@@ -136,22 +133,22 @@ FOR_PROOFS = (
     "layout.drawing.pens",
     "layout.drawing.shapes",
     "layout.drawing.sheet",
-    "layout.errors",
-    "layout.forces",
+    "layout.values.errors",
+    "layout.values.forces",
     "layout.frames.frame",
     "layout.kit.kit",
     "layout.messages",
-    "layout.numerals",
+    "layout.values.numerals",
     "layout.plan",
-    "layout.units",
+    "layout.values.units",
 )
 """What any proof may know of the layout: what a drawing is made of, the kit, how numbers are said, messages, and the
 plan for what `OF_THE_PLAN` names. So no setting, warp, amount, load, part or paper that a proof checks.
 """
 FOR_ONE_PROOF = {
     "bending": ("layout.frames.bar",),  # the table of materials
-    "cut_combs": ("layout.yarns.diameter",),  # how thick a cord is that was only weighed
-    "cut_job": ("layout.cutting.products",),  # a comparison with the parts that its boards must hold
+    "combs": ("layout.yarns.diameter",),  # how thick a cord is that was only weighed
+    "cut_parts.job": ("layout.cutting.products",),  # a comparison with the parts that its boards must hold
 }
 OF_THE_PLAN = {"kit": None, "warp": {"sett"}, "amounts": {"picks_per_cm"}}
 """What proofs of what is printed take from a plan: the sett, which is proven first, and picks that may be a guess."""
@@ -160,17 +157,17 @@ OF_THE_PLAN = {"kit": None, "warp": {"sett"}, "amounts": {"picks_per_cm"}}
 @pytest.mark.parametrize("name", PROOFS)
 def test_a_proof_finds_what_must_be_on_its_own(name: str) -> None:
     """No proof imports what it checks; the stock, which is an input like the kit, is known to proofs of what is cut."""
-    own = name.rpartition(".")[2]
-    allowed = (*FOR_PROOFS, *FOR_ONE_PROOF.get(own, ()), *(("layout.cutting.stock",) if _is_of_cutting(own) else ()))
+    own = next((libraries for proof, libraries in FOR_ONE_PROOF.items() if name.endswith(f".{proof}")), ())
+    allowed = (*FOR_PROOFS, *own, *(("layout.cutting.stock.stock",) if _is_of_cutting(name) else ()))
     found = [each for each in imported(OUTER[name]) if each in LAYOUT and each != "layout"]
     assert [each for each in found if not under(each, *allowed)] == []
 
 
-def _is_of_cutting(own: str) -> bool:
-    return own.startswith(("cut", "whole"))
+def _is_of_cutting(name: str) -> bool:
+    return ".cut_parts" in name or name.rpartition(".")[2].startswith("whole")
 
 
-@pytest.mark.parametrize("name", [name for name in PROOFS if not _is_of_cutting(name.rpartition(".")[2])])
+@pytest.mark.parametrize("name", [name for name in PROOFS if not _is_of_cutting(name)])
 def test_a_proof_takes_of_the_plan_only_what_is_proven(name: str) -> None:
     """Kit, sett and picks; a proof that read the warp or a part from the plan would find what the builder found."""
     taken = set()
@@ -193,6 +190,6 @@ def test_messages_know_nothing_of_the_work(name: str) -> None:
 
 def test_the_command_line_starts_light() -> None:
     """Importing the commands loads none of the heavy libraries."""
-    said = f"import sys, templates_gen.cli; print([name for name in {HEAVY} if name in sys.modules])"
+    said = f"import sys, templates_gen.screen.cli; print([name for name in {HEAVY} if name in sys.modules])"
     run = subprocess.run([sys.executable, "-c", said], capture_output=True, text=True, cwd=ROOT, check=True)
     assert run.stdout.strip() == "[]"

@@ -12,8 +12,8 @@ from pathlib import Path
 import pytest
 from commands import run
 
-from templates_gen import generate
-from templates_gen.faults import FaultError
+from templates_gen.disk.faults import FaultError
+from templates_gen.files import generate
 
 BAD = (
     "", " ", "0", "-1", "1", "7", "12", "1.5", "1,5", "20.14", "19.76", "0.3", "90", "1000000", "9" * 400, "nan", "inf",

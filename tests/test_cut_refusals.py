@@ -11,13 +11,13 @@ from kits import font_metrics
 from sweep import pairwise_rows
 
 from layout.cutting.products import CUT_PRODUCTS, cut_suiting
-from layout.cutting.stock_inputs import STOCK
-from layout.cutting.stock_values import read_stock, stock_values
-from layout.errors import FieldError, FieldErrors
-from layout.kit.catalogue import KIT
+from layout.cutting.stock.stock_inputs import STOCK
+from layout.cutting.stock.stock_values import read_stock, stock_values
 from layout.kit.kit import read_kit
+from layout.kit.lookup import KIT
 from layout.plan import plan
-from templates_gen import stockfile
+from layout.values.errors import FieldError, FieldErrors
+from templates_gen.inputs import stock_file as stockfile
 from tests.pasting import pasted
 from tests.plain_kits import FLAT, NOTCHED, PEGGED, ROUND, changed
 

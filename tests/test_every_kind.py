@@ -11,12 +11,12 @@ from kits import KINDS, font_metrics, kit_of, parts_of, sheets_of
 from test_look import EIGHT_POINTS, GAP, drawn, outside
 
 from layout.drawing.shapes import Text
-from layout.errors import FieldError
 from layout.frames.frame import NotchedEnd
 from layout.kit.inputs import BY_KEY
 from layout.plan import plan
-from templates_gen import kitfile
-from templates_gen.outputs import Outputs
+from layout.values.errors import FieldError
+from templates_gen.files.outputs import Outputs
+from templates_gen.inputs import kit_file as kitfile
 from templates_gen.verify.whole import lacking
 
 SAMPLE_KITS = Path(__file__).with_name("sample_kits")

@@ -13,11 +13,11 @@ from ink import corners, ink_of, letter_ink, meetings
 from kits import FLAT, font_metrics, kit_of, sheets_of
 
 from layout.drawing.pens import Pen
-from layout.drawing.shapes import Path, Point, Region, Text, line
+from layout.drawing.shapes import Curve, Point, Region, Text, line
 from layout.drawing.sheet import Sheet
 from layout.drawing.typeset import is_tall
-from layout.errors import FieldError, FieldErrors
 from layout.plan import plan
+from layout.values.errors import FieldError, FieldErrors
 
 GAP = 0.3
 """The least white in mm between a word's ink and any other."""
@@ -199,7 +199,7 @@ def test_gaps_are_what_shapely_measures(x: float, y: float, angle: float, to_x: 
 def test_ink_sees_words_on_words_and_on_arrows() -> None:
     """Overlapping words, a word on a filled region and a word on a line are each found."""
     word, other = Text(Point(0, 0), 3.0, "near"), Text(Point(2, 0.5), 3.0, "far", 30.0)
-    blot = Region((Path(Point(-5, -5), line(Point(-5, -5), Point(9, -5), Pen.SOLID).steps, Pen.SOLID),), Pen.SOLID)
+    blot = Region((Curve(Point(-5, -5), line(Point(-5, -5), Point(9, -5), Pen.SOLID).steps, Pen.SOLID),), Pen.SOLID)
     assert {meeting.other for meeting in meetings(Sheet("", 9, 9, (word, other)), GAP)} == {"near", "far"}
     assert meetings(Sheet("", 9, 9, (word, line(Point(-1, 1), Point(9, 1), Pen.MARK))), GAP)
     assert not meetings(Sheet("", 9, 9, (word, blot)), GAP)

@@ -16,13 +16,13 @@ from plain_kits import FLAT, NOTCHED, PEGGED, ROUND, changed
 from rasters import inked, svg_pixels
 
 from layout.drawing.pens import Pen
-from layout.drawing.shapes import Path, Point, Text
+from layout.drawing.shapes import Curve, Point, Text
 from layout.drawing.sheet import Sheet
 from layout.kit.kit import read_kit
 from layout.plan import Plan, plan
-from templates_gen.fonts import metrics
-from templates_gen.outputs import Outputs
-from templates_gen.proof import write
+from templates_gen.files.outputs import Outputs
+from templates_gen.files.proof import write
+from templates_gen.lettering.fonts import metrics
 
 PT = 25.4 / 72  # ISO 32000: one unit of a PDF page is 1/72 in
 FLOAT32 = 0.0003  # pdfium keeps coordinates as 32-bit floats: below 0.3 micrometres on these sheets, in mm
@@ -69,7 +69,7 @@ def stroked(page: Any) -> list[Point]:
 
 def corners(sheet: Sheet) -> list[Point]:
     """The same points as the sheet says they should be; pdfium ends a closed path with its first point, once."""
-    paths = [shape for shape in sheet.shapes if isinstance(shape, Path)]
+    paths = [shape for shape in sheet.shapes if isinstance(shape, Curve)]
     back = [path.closed and math.dist(path.points()[-1], path.start) > 1e-9 for path in paths]
     return [
         p for path, more in zip(paths, back, strict=True) for p in (*path.points(), *([path.start] if more else []))
@@ -121,7 +121,7 @@ def test_resvg_shows_every_mark_where_it_should_be(kind: str, file: str) -> None
     (sheet,) = wanted.sheets
     pixels = svg_pixels(write(wanted))
     assert pixels.shape == pytest.approx((sheet.height * 10, sheet.width * 10), abs=1)
-    marks = [s for s in sheet.shapes if isinstance(s, Path) and s.pen in (Pen.MARK, Pen.TEN)]
+    marks = [s for s in sheet.shapes if isinstance(s, Curve) and s.pen in (Pen.MARK, Pen.TEN)]
     assert len(marks) > 20
     for mark in marks:
         start, end = sorted(mark.points(), key=lambda point: point.y)
@@ -136,7 +136,7 @@ def test_resvg_shows_every_line_of_the_grid_where_it_should_be() -> None:
     (sheet,) = wanted.sheets
     pixels = svg_pixels(write(wanted))
     assert pixels.shape == pytest.approx((sheet.height * 10, sheet.width * 10), abs=1)
-    lines = [s for s in sheet.shapes if isinstance(s, Path) and s.pen in (Pen.HELP, Pen.MARK)]
+    lines = [s for s in sheet.shapes if isinstance(s, Curve) and s.pen in (Pen.HELP, Pen.MARK)]
     columns = [line.start for line in lines if line.start.x == line.steps[0].end.x]
     assert len(columns) > 40
     for at in columns:

@@ -12,7 +12,7 @@ import pytest
 from click.testing import CliRunner
 
 from layout.kit.inputs import INPUTS
-from templates_gen.cli import main
+from templates_gen.screen.cli import main
 
 README = Path(__file__).parents[1] / "README.md"
 BLOCK = re.compile(r"^```console\n\$ (?P<command>.*)\n(?P<output>(?:.*\n)*?)```$", re.MULTILINE)

@@ -10,18 +10,19 @@ from typing import Any
 
 import pytest
 
-from layout.cutting.stock_inputs import STOCK
-from layout.cutting.stock_values import read_stock, stock_values
-from layout.errors import FieldError
-from layout.kit.catalogue import KIT
+from layout.cutting.stock.stock_inputs import STOCK
+from layout.cutting.stock.stock_values import read_stock, stock_values
+from layout.kit.input import Input
 from layout.kit.inputs import INPUTS
 from layout.kit.kit import kit_values, read_kit
-from layout.kit.spec import Input
+from layout.kit.lookup import KIT
 from layout.plan import plan
-from layout.units import Length, exact_length
-from templates_gen import kitfile, stockfile
-from templates_gen.fonts import metrics
-from templates_gen.outputs import Outputs
+from layout.values.errors import FieldError
+from layout.values.units import Length, exact_length
+from templates_gen.files.outputs import Outputs
+from templates_gen.inputs import kit_file as kitfile
+from templates_gen.inputs import stock_file as stockfile
+from templates_gen.lettering.fonts import metrics
 from tests.pasting import chain, pasted, refused
 from tests.plain_kits import FLAT, NOTCHED, PEGGED, ROUND, placed
 

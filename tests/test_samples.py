@@ -7,11 +7,12 @@ from pathlib import Path
 import pytest
 
 from layout.plan import plan
-from templates_gen import kitfile, stockfile
-from templates_gen.check import Against, check
-from templates_gen.fonts import metrics
-from templates_gen.outputs import Outputs
-from templates_gen.proof import write
+from templates_gen.files.check import Against, check
+from templates_gen.files.outputs import Outputs
+from templates_gen.files.proof import write
+from templates_gen.inputs import kit_file as kitfile
+from templates_gen.inputs import stock_file as stockfile
+from templates_gen.lettering.fonts import metrics
 
 SAMPLES = Path(__file__).parents[1] / "output_samples"
 KITS = [None, *sorted(SAMPLES.glob("*.toml"))]

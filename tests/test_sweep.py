@@ -18,11 +18,11 @@ from kits import font_metrics, kit_of
 from sweep import Changes, all_rows, pairwise_rows
 from sweep_kits import AXES, IN_INCHES, IN_MM, changes_of, widths
 
-from layout.errors import FieldError
 from layout.kit.kit import read_kit
 from layout.plan import Plan, plan
-from templates_gen.outputs import KIT_FILE, Outputs
-from templates_gen.proof import findings, read, write
+from layout.values.errors import FieldError
+from templates_gen.files.outputs import KIT_FILE, Outputs
+from templates_gen.files.proof import findings, read, write
 
 SWEEP = os.environ.get("SWEEP", "")
 WORKERS = 8  # the rows are dealt to so many tests, which may run side by side

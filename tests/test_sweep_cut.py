@@ -15,8 +15,8 @@ from kits import KINDS, font_metrics, kit_of
 from sweep import Changes, all_rows, pairwise_rows
 
 from layout.plan import plan
-from templates_gen.outputs import Outputs
-from templates_gen.proof import findings, read, write
+from templates_gen.files.outputs import Outputs
+from templates_gen.files.proof import findings, read, write
 
 AXES = {
     "ends": ("round bars, odd", "flat ends", "notched ends", "pegged ends"),

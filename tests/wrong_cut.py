@@ -12,17 +12,17 @@ from cut_plans import stock_with
 from kits import NOTCHED, PEGGED
 from wrong_builders import Spoil, Wrong, returns, swap, value
 
-import layout.cutting.comb as comb_module
-import layout.cutting.comb_body as body_module
-import layout.cutting.end_bars as bars_module
-import layout.cutting.gauge_board as gauge_module
-import layout.cutting.guide_bar as guide_module
-import layout.cutting.peg_jig as jig_module
-import layout.cutting.shed_stick as stick_module
-import layout.cutting.teeth as teeth_module
-import layout.cutting.trial_cut as trial_module
-import layout.cutting.winding_comb as winding_module
-from layout.cutting.kerf import Kerf
+import layout.cutting.parts.comb as comb_module
+import layout.cutting.parts.comb_body as body_module
+import layout.cutting.parts.end_bars as bars_module
+import layout.cutting.parts.gauge_board as gauge_module
+import layout.cutting.parts.guide_bar as guide_module
+import layout.cutting.parts.peg_jig as jig_module
+import layout.cutting.parts.shed_stick as stick_module
+import layout.cutting.parts.teeth as teeth_module
+import layout.cutting.parts.trial_cut as trial_module
+import layout.cutting.parts.winding_comb as winding_module
+from layout.cutting.stock.kerf import Kerf
 from layout.drawing.shapes import Point, Text
 from layout.plan import Plan
 

@@ -8,14 +8,14 @@ from typing import Any
 from kits import FLAT, NOTCHED, PEGGED
 from wrong_builders import Wrong, returns, swap, value
 
-import layout.parts.winding as winding_module
-import layout.parts.winding_side as side_module
-import layout.parts.winding_words as words_module
+import layout.parts.winding.side as side_module
+import layout.parts.winding.winding as winding_module
+import layout.parts.winding.words as words_module
 from layout.drawing.pens import Pen
-from layout.drawing.shapes import Path, Placing, Region, Text
+from layout.drawing.shapes import Curve, Placing, Region, Text
 from layout.messages.english import ENGLISH
 from layout.messages.roles import Winding
-from layout.parts.winding_face import Face
+from layout.parts.winding.face import Face
 from layout.plan import Plan
 
 PICTURE = "winding.pdf"
@@ -79,7 +79,7 @@ def _twice_the_middle(shape: Region) -> tuple[float, float]:
 def other_layer(shapes: Any) -> Any:
     """A line on the face where one behind was drawn, and the other way round."""
     pens = {Pen.THREAD: Pen.THREAD_BACK, Pen.THREAD_BACK: Pen.THREAD}
-    return [each._replace(pen=pens[each.pen]) if isinstance(each, Path) else each for each in shapes]
+    return [each._replace(pen=pens[each.pen]) if isinstance(each, Curve) else each for each in shapes]
 
 
 def one_on(numbers: Any) -> Any:

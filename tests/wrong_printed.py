@@ -10,18 +10,18 @@ from typing import Any
 from kits import FLAT, NOTCHED, PEGGED
 from wrong_builders import Spoil, Wrong, returns, swap, value
 
+import layout.estimate.headings as headings_module
 import layout.parts.guide_words as guide_words_module
 import layout.parts.holes as holes_module
 import layout.parts.strip as strip_module
 import layout.plan as plan_module
-import layout.reckoning.headings as headings_module
 import layout.warps.fan as fan_module
 import layout.warps.pegged as pegged_module
 import layout.warps.warping as warping_module
 from layout.drawing.shapes import Placing
 from layout.messages.english import ENGLISH
 from layout.messages.roles import Guide
-from layout.setting.marking import SINGLY
+from layout.sett.marking_units import SINGLY
 from layout.warps.warp import Warp
 
 ROUND: Mapping[str, object] = {"weaving.slant": "face straight"}

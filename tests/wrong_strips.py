@@ -9,9 +9,9 @@ from typing import Any
 from kits import FLAT, NOTCHED, PEGGED
 from wrong_builders import Wrong, returns, swap, value
 
-import layout.parts.bands as bands_module
 import layout.parts.strip as strip_module
-import layout.parts.wording as wording
+import layout.parts.strip_bands as bands_module
+import layout.parts.strip_words as wording
 from layout.drawing.pens import Pen
 from layout.frames.frame import FlatEnd, RoundBar
 from layout.messages.catalogue import Role

@@ -6,9 +6,9 @@ from typing import Any
 
 from hypothesis import strategies as st
 
-from layout.amounts.amounts import Amounts
 from layout.kit.kit import read_kit
 from layout.plan import plan
+from layout.yardage.amounts import Amounts
 from layout.yarns.diameter import SPECIFIC_VOLUMES
 from tests.plain_kits import METRICS, ROUND, changed
 from tests.strategies import length_texts, names

@@ -5,16 +5,16 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping
 from typing import NamedTuple
 
-from layout.cutting.comb import comb
-from layout.cutting.end_bars import end_bar, layers
-from layout.cutting.gauge_board import gauge_board
-from layout.cutting.guide_bar import guide_bar
-from layout.cutting.peg_jig import peg_jig
-from layout.cutting.reference import reference_square
-from layout.cutting.shed_stick import shed_stick
-from layout.cutting.stock import Stock
-from layout.cutting.trial_cut import trial_cut
-from layout.cutting.winding_comb import winding_comb
+from layout.cutting.parts.comb import comb
+from layout.cutting.parts.end_bars import end_bar, layers
+from layout.cutting.parts.gauge_board import gauge_board
+from layout.cutting.parts.guide_bar import guide_bar
+from layout.cutting.parts.peg_jig import peg_jig
+from layout.cutting.parts.reference_square import reference_square
+from layout.cutting.parts.shed_stick import shed_stick
+from layout.cutting.parts.trial_cut import trial_cut
+from layout.cutting.parts.winding_comb import winding_comb
+from layout.cutting.stock.stock import Stock
 from layout.drawing.metrics import FontMetrics
 from layout.drawing.sheet import Part
 from layout.frames.frame import NotchedEnd

@@ -26,7 +26,7 @@ class Step(NamedTuple):
     through: Point | None = None
 
 
-class Path(NamedTuple):
+class Curve(NamedTuple):
     """A line drawn with one pen from `start` along `steps`; `closed` joins it back to the start."""
 
     start: Point
@@ -42,7 +42,7 @@ class Path(NamedTuple):
 class Region(NamedTuple):
     """An area filled by one pen; `contours` are closed paths under the non-zero rule (a letter's holes turn back)."""
 
-    contours: tuple[Path, ...]
+    contours: tuple[Curve, ...]
     pen: Pen
 
 
@@ -59,21 +59,21 @@ class Text(NamedTuple):
     pen: Pen = Pen.TEXT
 
 
-Shape = Path | Region | Text
+Shape = Curve | Region | Text
 
 
-def line(start: Point, end: Point, pen: Pen) -> Path:
+def line(start: Point, end: Point, pen: Pen) -> Curve:
     """One straight line."""
-    return Path(start, (Step(end),), pen)
+    return Curve(start, (Step(end),), pen)
 
 
-def polygon(points: Iterable[Point], pen: Pen) -> Path:
+def polygon(points: Iterable[Point], pen: Pen) -> Curve:
     """A closed outline with straight sides through `points` (at least three)."""
     start, *others = points
-    return Path(start, tuple(Step(point) for point in others), pen, closed=True)
+    return Curve(start, tuple(Step(point) for point in others), pen, closed=True)
 
 
-def rectangle(left: float, bottom: float, right: float, top: float, pen: Pen) -> Path:
+def rectangle(left: float, bottom: float, right: float, top: float, pen: Pen) -> Curve:
     """A closed rectangle, counter-clockwise from its lower left corner."""
     return polygon((Point(left, bottom), Point(right, bottom), Point(right, top), Point(left, top)), pen)
 
@@ -95,12 +95,12 @@ def arc(centre: Point, radius: float, from_degrees: float, to_degrees: float) ->
     return tuple(Step(at((k + 1) / count), at((k + 0.5) / count)) for k in range(count))
 
 
-def circle(centre: Point, radius: float, pen: Pen) -> Path:
+def circle(centre: Point, radius: float, pen: Pen) -> Curve:
     """A closed circle in eight arcs, counter-clockwise from its rightmost point."""
-    return Path(Point(centre.x + radius, centre.y), arc(centre, radius, 0, 360), pen, closed=True)
+    return Curve(Point(centre.x + radius, centre.y), arc(centre, radius, 0, 360), pen, closed=True)
 
 
-def cross(centre: Point, arm: float, pen: Pen) -> tuple[Path, Path]:
+def cross(centre: Point, arm: float, pen: Pen) -> tuple[Curve, Curve]:
     """A cross-hair: a horizontal and a vertical line of `arm` mm to each side of `centre`."""
     x, y = centre
     return line(Point(x - arm, y), Point(x + arm, y), pen), line(Point(x, y - arm), Point(x, y + arm), pen)
@@ -135,13 +135,13 @@ class Placing:
             x, y = point
             return Point(cos * x - sin * y + dx, sin * x + cos * y + dy)
 
-        def path(old: Path) -> Path:
+        def path(old: Curve) -> Curve:
             steps = tuple([Step(put(end), through and put(through)) for end, through in old.steps])
-            return Path(put(old.start), steps, old.pen, old.closed)
+            return Curve(put(old.start), steps, old.pen, old.closed)
 
         placed: list[Shape] = []
         for shape in shapes:
-            if isinstance(shape, Path):
+            if isinstance(shape, Curve):
                 placed.append(path(shape))
             elif isinstance(shape, Region):
                 placed.append(Region(tuple([path(contour) for contour in shape.contours]), shape.pen))

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from typing import NamedTuple
 
 from layout.drawing.pens import PAINTING_ORDER, Pen
-from layout.drawing.shapes import Path, Placing, Point, Shape
+from layout.drawing.shapes import Curve, Placing, Point, Shape
 
 PT = 25.4 / 72
 """One PDF unit in mm (ISO 32000: 1/72 in)."""
@@ -99,10 +99,10 @@ def sheet_of(name: str, parts: Sequence[Part]) -> Sheet:
 
 def cuts_on(sheet: Sheet) -> int:
     """How many outlines on the sheet are cut."""
-    return sum(1 for shape in sheet.shapes if isinstance(shape, Path) and shape.pen is Pen.THROUGH)
+    return sum(1 for shape in sheet.shapes if isinstance(shape, Curve) and shape.pen is Pen.THROUGH)
 
 
 def marks_on(sheet: Sheet) -> int:
     """How many marks that are measured stand on the sheet: winds or ends, tens, units, limits and bold edges."""
     measured = (Pen.MARK, Pen.TEN, Pen.UNIT, Pen.EDGE)
-    return sum(1 for shape in sheet.shapes if isinstance(shape, Path) and shape.pen in measured)
+    return sum(1 for shape in sheet.shapes if isinstance(shape, Curve) and shape.pen in measured)

@@ -12,9 +12,9 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from types import MappingProxyType
 
-from layout.errors import FieldError, shown
-from layout.figure import Figure, assumed, computed
-from layout.limits import Number, above_zero, plain, whole, zero_or_more
+from layout.values.errors import FieldError, shown
+from layout.values.limits import Number, above_zero, plain, whole, zero_or_more
+from layout.values.quantity import Quantity, assumed, computed
 
 SPAN_OVER = 500
 """A bar may bend by its span / 500 (common practice, no source)."""
@@ -24,7 +24,7 @@ _MODULI = {
     "aluminium": 70_000, "brass": 100_000, "copper": 120_000, "steel": 200_000,
 }  # fmt: skip
 
-MODULI: Mapping[str, Figure] = MappingProxyType(
+MODULI: Mapping[str, Quantity] = MappingProxyType(
     {
         name: assumed(number, f"Elastic modulus of {name} {number} N/mm2, a round figure from memory.")
         for name, number in _MODULI.items()
@@ -33,7 +33,7 @@ MODULI: Mapping[str, Figure] = MappingProxyType(
 """Elastic modulus along the grain, in N/mm2; all assumed, and a stick of wood may differ by a third."""
 
 
-def modulus(material: str, field: str = "frame.material") -> Figure:
+def modulus(material: str, field: str = "frame.material") -> Quantity:
     """The elastic modulus in N/mm2 of a material of the table; FieldError for another, naming those there are."""
     key = material.strip().casefold()
     if key not in MODULI:
@@ -47,7 +47,7 @@ class Bar:
 
     diameter: Number
     span: Number
-    stiffness: Figure
+    stiffness: Quantity
     bore: Number = 0
 
     @property
@@ -68,7 +68,7 @@ class Board:
     thickness: Number
     width: Number
     span: Number
-    stiffness: Figure
+    stiffness: Quantity
 
     @property
     def inertia(self) -> float:
@@ -78,14 +78,14 @@ class Board:
         return float(thick * wide**3) / 12
 
 
-def pull(threads: Number, tension: Figure) -> Figure:
+def pull(threads: Number, tension: Quantity) -> Quantity:
     """The pull in N of all threads on one bar; each pulls at both bars, whether it lies on the face or the back."""
     count = whole(threads, "threads", "the number of threads", "threads = 60")
     each = above_zero(tension.value, "tension", "the tension of a thread in newtons", "tension = 2")
     return computed(float(count * each), f"{count} threads of {plain(each)} N each.", tension)
 
 
-def deflection(bar: Bar | Board, load: Figure, loaded_mm: Number | None = None) -> Figure:
+def deflection(bar: Bar | Board, load: Quantity, loaded_mm: Number | None = None) -> Quantity:
     """How far in mm the middle of the bar gives way under `load` N spread over its middle `loaded_mm` (or all of it).
 
     Bars held stiffly at their ends bend less: this is the upper bound, for ends that may turn.
@@ -103,7 +103,7 @@ def deflection(bar: Bar | Board, load: Figure, loaded_mm: Number | None = None) 
     return computed(bent, reason, load, bar.stiffness)
 
 
-def deflection_warnings(bar: Bar | Board, bent: Figure) -> tuple[str, ...]:
+def deflection_warnings(bar: Bar | Board, bent: Quantity) -> tuple[str, ...]:
     """One sentence if a bar bends by more than its span / 500, with what it assumes; else nothing."""
     most = float(above_zero(bar.span, "frame.span", "the span of the bar in mm", "span = 300")) / SPAN_OVER
     if bent.value <= most:

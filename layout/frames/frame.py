@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 from typing import ClassVar, Literal
 
-from layout.units import Length, Sett
+from layout.values.units import Length, Sett
 
 Kind = Literal["wound", "notched", "pegged"]
 """How a warp is carried: wound round both ends, or there and back on the face between notches or pegs."""

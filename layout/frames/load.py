@@ -5,11 +5,11 @@ from __future__ import annotations
 from dataclasses import dataclass
 from fractions import Fraction
 
-from layout.figure import Figure, assumed, measured
-from layout.forces import Force, say_force
 from layout.frames.bar import SPAN_OVER, Bar, Board, deflection, deflection_warnings, modulus, pull
 from layout.frames.frame import Ends, Frame, NotchedEnd, RoundBar
 from layout.frames.strength import Strength
+from layout.values.forces import Force, say_force
+from layout.values.quantity import Quantity, assumed, measured
 
 USUAL_TENSION = Force(Fraction(3, 2))
 """What an end is taken to pull where the kit does not say: a round figure for a warp wound by hand, from memory."""
@@ -30,8 +30,8 @@ class Load:
 
     threads: int
     tension: Force
-    pull: Figure
-    bending: Figure | None
+    pull: Quantity
+    bending: Quantity | None
     most: Fraction
     wanting: str
     notes: tuple[str, ...] = ()
@@ -57,7 +57,7 @@ def load_on(frame: Frame, strength: Strength, threads: int, width_mm: Fraction) 
     return Load(threads, tension, force, bent, most, "", notes, deflection_warnings(bar, bent))
 
 
-def _tension(said: Force | None) -> Figure:
+def _tension(said: Force | None) -> Quantity:
     if said:
         return measured(float(said.newtons), f"A thread pulls with {say_force(said)}, as stated.")
     usual = f"A thread pulls with {say_force(USUAL_TENSION)}, a round figure for a warp wound by hand, from memory."

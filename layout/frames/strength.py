@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from layout.forces import Force
-from layout.units import Length
+from layout.values.forces import Force
+from layout.values.units import Length
 
 
 @dataclass(frozen=True, slots=True)

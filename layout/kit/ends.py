@@ -7,12 +7,12 @@ from fractions import Fraction
 from types import MappingProxyType
 from typing import Any
 
-from layout.errors import FieldError, shown
 from layout.frames.frame import Ends, FlatEnd, Frame, Kind, NotchedEnd, PeggedEnd, RoundBar
 from layout.kit.fields import example_of
 from layout.kit.inputs import BY_KEY
-from layout.setting.marking import PEGS, SINGLY, WINDS, Counted
-from layout.units import Length, Sett, exact_length, say_length, say_sett
+from layout.sett.marking_units import PEGS, SINGLY, WINDS, CountedThing
+from layout.values.errors import FieldError, shown
+from layout.values.units import Length, Sett, exact_length, say_length, say_sett
 
 Got = Mapping[str, Any]
 _TYPES: Mapping[str, type[Ends]] = {each.name: each for each in (RoundBar, FlatEnd, NotchedEnd, PeggedEnd)}
@@ -31,13 +31,13 @@ END_FIELDS: Mapping[str, Mapping[str, str]] = MappingProxyType(
 )
 """The keys of the table [frame] that belong to each kind of ends, and the fields they fill."""
 
-_COUNTED: Mapping[Kind, Counted] = {"wound": WINDS, "notched": SINGLY, "pegged": PEGS}
+_COUNTED: Mapping[Kind, CountedThing] = {"wound": WINDS, "notched": SINGLY, "pegged": PEGS}
 _MAY_BE_LEFT_OUT = {"edge_radius": Length(Fraction(0)), "notch_density": None}
 _SIZES = ("outer_width", "outer_height", "side_width", "margin")
 _WOUND_ONLY = {"slant": "shared", "first_pass": "face"}
 
 
-def counted_by(ends: str | None) -> Counted:
+def counted_by(ends: str | None) -> CountedThing:
     """What is counted off in a marking unit on such ends: winds, pegs that turn two ends each, or single ends."""
     return WINDS if ends is None else _COUNTED[_TYPES[ends].kind]
 

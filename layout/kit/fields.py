@@ -8,8 +8,7 @@ from difflib import get_close_matches
 from typing import Any
 
 from layout.drawing.metrics import FontMetrics
-from layout.errors import FieldError, shown
-from layout.forces import Force, read_force
+from layout.kit.input import Input
 from layout.kit.inputs import (
     AS_WIDE_AS_FITS,
     LEAST_PAPER,
@@ -24,8 +23,9 @@ from layout.kit.inputs import (
 )
 from layout.kit.names import read_name
 from layout.kit.number_fields import read_amount, read_count_of, read_share, read_system, read_whole
-from layout.kit.spec import Input
-from layout.units import Length, Sett, exact_length, read_length, read_sett, read_size, say_length
+from layout.values.errors import FieldError, shown
+from layout.values.forces import Force, read_force
+from layout.values.units import Length, Sett, exact_length, read_length, read_sett, read_size, say_length
 
 MOST_NUMBER = 1_000_000
 _LONGEST_WORD = 60

@@ -5,9 +5,9 @@ from __future__ import annotations
 from fractions import Fraction
 
 from layout.frames.bar import MODULI
-from layout.kit.spec import Input
-from layout.kit.spec import of_mm as _mm
-from layout.units import Length
+from layout.kit.input import Input
+from layout.kit.input import of_mm as _mm
+from layout.values.units import Length
 
 LONGEST = Length(Fraction(3000), "m")
 """No frame, and nothing woven on it, is longer."""

@@ -8,8 +8,8 @@ from __future__ import annotations
 from fractions import Fraction
 
 from layout.kit.frame_inputs import FRAME_INPUTS, LONGEST
-from layout.kit.spec import Input
-from layout.kit.spec import of_mm as _mm
+from layout.kit.input import Input
+from layout.kit.input import of_mm as _mm
 from layout.kit.yarn_inputs import YARN_INPUTS
 
 AS_WIDE_AS_FITS = "as wide as fits"

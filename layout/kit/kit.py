@@ -6,20 +6,20 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from typing import Any, Literal
 
-from layout.amounts.told import AmountsTold
 from layout.drawing.metrics import FontMetrics
 from layout.drawing.sheet import PT
-from layout.errors import FieldErrors
 from layout.frames.frame import Frame, NotchedEnd
 from layout.frames.strength import Strength
-from layout.kit.agreement import disagreements, sett_errors, sett_of
+from layout.kit.cross_checks import cross_checks, sett_errors, sett_of
 from layout.kit.ends import END_FIELDS, frame_of
 from layout.kit.inputs import AS_WIDE_AS_FITS, POINT, VERSION
-from layout.kit.strength import strength_of, strength_values
-from layout.kit.tables import Walk
-from layout.kit.telling import told
-from layout.setting.sett import Reading, SettInput
-from layout.units import Length, Sett, exact_length, exact_sett, say_number
+from layout.kit.strength_inputs import strength_of, strength_values
+from layout.kit.to_plain import to_plain
+from layout.kit.walk import Walk
+from layout.sett.sett import SettInput, WrapReading
+from layout.values.errors import FieldErrors
+from layout.values.units import Length, Sett, exact_length, exact_sett, say_number
+from layout.yardage.given import AmountsGiven
 
 
 @dataclass(frozen=True, slots=True)
@@ -68,7 +68,7 @@ class Kit:
     weaving: Weaving
     paper: Paper
     strength: Strength
-    amounts: AmountsTold
+    amounts: AmountsGiven
     comb: Literal["as the stock says", "every end", "every second end"] = "as the stock says"
 
 
@@ -80,7 +80,7 @@ def read_kit(values: Mapping[str, object], metrics: FontMetrics) -> Kit:
     """
     walk = Walk(metrics)
     walk.over(values)
-    got, errors = walk.got, [*walk.errors, *disagreements(walk.got)]
+    got, errors = walk.got, [*walk.errors, *cross_checks(walk.got)]
     frame = frame_of(got)
     if errors or frame is None:  # a frame that is none is among the errors
         raise FieldErrors(errors)
@@ -122,9 +122,9 @@ def _paper_of(got: Mapping[str, Any]) -> Paper:
     return Paper(name, width * PT, height * PT, got["paper.lay"])
 
 
-def _amounts_of(got: Mapping[str, Any]) -> AmountsTold:
-    told = {key: got.get(f"weaving.{key}") for key in ("draw_in", "shrinkage", "washed")}
-    return AmountsTold(got["warp"], got["weft"], got["room"], **told)
+def _amounts_of(got: Mapping[str, Any]) -> AmountsGiven:
+    to_plain = {key: got.get(f"weaving.{key}") for key in ("draw_in", "shrinkage", "washed")}
+    return AmountsGiven(got["warp"], got["weft"], got["room"], **to_plain)
 
 
 def kit_values(kit: Kit) -> dict[str, object]:
@@ -132,7 +132,7 @@ def kit_values(kit: Kit) -> dict[str, object]:
     weaving = {key: getattr(kit.weaving, key) for key in _TURNS}
     weaving |= {key: value for key in _OPTIONAL if (value := getattr(kit.weaving, key))}
     width = AS_WIDE_AS_FITS if kit.weaving.width is None else exact_length(kit.weaving.width)
-    amounts = told(kit.amounts)
+    amounts = to_plain(kit.amounts)
     weaving |= {key: amounts.pop(key) for key in ("draw_in", "shrinkage", "washed") if key in amounts}
     return {
         "version": VERSION,
@@ -158,7 +158,7 @@ def _sett_values(sett: SettInput) -> dict[str, object]:
     return values | {key: True for key in ("loosest", "as_measured") if getattr(sett, key)}
 
 
-def _reading_values(reading: Reading) -> dict[str, object]:
+def _reading_values(reading: WrapReading) -> dict[str, object]:
     return {"pairs": reading.pairs, "measure" if reading.measured else "window": exact_length(reading.over)}
 
 

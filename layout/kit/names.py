@@ -5,7 +5,7 @@ from __future__ import annotations
 import unicodedata
 
 from layout.drawing.metrics import FontMetrics
-from layout.errors import FieldError, ascii_safe, shown
+from layout.values.errors import FieldError, ascii_safe, shown
 
 LONGEST_NAME = 40
 _SURELY_TOO_LONG = 10 * LONGEST_NAME  # not even worth normalising

@@ -5,10 +5,10 @@ from __future__ import annotations
 import re
 from fractions import Fraction
 
-from layout.errors import FieldError, shown
-from layout.kit.spec import Input
-from layout.limits import exact, plain
-from layout.numerals import BLANK, NUMBER, number_from
+from layout.kit.input import Input
+from layout.values.errors import FieldError, shown
+from layout.values.limits import exact, plain
+from layout.values.numerals import BLANK, NUMBER, number_from
 from layout.yarns.yarn_counts import is_folded, read_count, system
 
 _SHARE = re.compile(rf"{NUMBER}{BLANK}*(?P<per_cent>%)", re.VERBOSE)

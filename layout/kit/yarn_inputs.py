@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-from layout.kit.spec import Input, of_mm
+from layout.kit.input import Input, of_mm
 from layout.yarns.diameter import SPECIFIC_VOLUMES
 from layout.yarns.yarn_counts import ORDERS
 

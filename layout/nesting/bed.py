@@ -12,15 +12,15 @@ from dataclasses import dataclass
 from typing import NamedTuple
 
 from layout.drawing.sheet import Part
-from layout.errors import FieldError
-from layout.limits import whole
+from layout.values.errors import FieldError
+from layout.values.limits import whole
 
 _MICRO = 1000
 _NOISE = 1e-3  # of a micrometre: what sums of floats may leave on a size
 _MOST = 1000  # copies of one part
 
 
-class Wanted(NamedTuple):
+class Item(NamedTuple):
     """`copies` of a part, each turned by one of `turns` (degrees: 0, 90 or both; a part with a grain has only one)."""
 
     part: Part
@@ -28,7 +28,7 @@ class Wanted(NamedTuple):
     turns: tuple[int, ...] = (0, 90)
 
 
-class Room(NamedTuple):
+class FreeSpace(NamedTuple):
     """What one sheet offers to parts with their gaps, in micrometres."""
 
     width: int
@@ -45,13 +45,13 @@ class Bed:
     edge: float
 
     @property
-    def room(self) -> Room:
+    def room(self) -> FreeSpace:
         """What is left inside the edges, with one gap more, which the last part of a row does not need."""
         taken = 2 * self.edge - self.gap
-        return Room(_up(self.width - taken), _up(self.height - taken))
+        return FreeSpace(_up(self.width - taken), _up(self.height - taken))
 
 
-class Way(NamedTuple):
+class Turn(NamedTuple):
     """One way a block may lie: turned by `turn` degrees it is `width` x `height` micrometres with its gap."""
 
     turn: int
@@ -63,14 +63,14 @@ class Block(NamedTuple):
     """One copy of the `number`th part that is wanted, in every way it may lie."""
 
     number: int
-    ways: tuple[Way, ...]
+    ways: tuple[Turn, ...]
 
 
 class Spot(NamedTuple):
     """Where a block lies: `x` and `y` in micrometres from the upper left corner of the room, y downward."""
 
     number: int
-    way: Way
+    way: Turn
     x: int
     y: int
 
@@ -79,7 +79,7 @@ Sheets = list[list[Spot]]
 """The spots on each sheet."""
 
 
-def blocks_of(wanted: Sequence[Wanted], bed: Bed) -> list[Block]:
+def blocks_of(wanted: Sequence[Item], bed: Bed) -> list[Block]:
     """Every copy as a block, in the order wanted.
 
     Raises FieldError (with an empty field) for a part that no sheet holds, or copies that cannot be meant.
@@ -101,16 +101,16 @@ def least_sheets(blocks: Sequence[Block], bed: Bed) -> int:
     return math.ceil(sum(block.ways[0].width * block.ways[0].height for block in blocks) / (width * height))
 
 
-def _way(part: Part, turn: int, gap: float) -> Way:
+def _way(part: Part, turn: int, gap: float) -> Turn:
     sides = _up(part.length + gap), _up(part.height + gap)
-    return Way(turn, *(sides if turn == 0 else sides[::-1]))
+    return Turn(turn, *(sides if turn == 0 else sides[::-1]))
 
 
 def _up(mm: float) -> int:
     return math.ceil(mm * _MICRO - _NOISE)
 
 
-def _too_large(part: Part, way: Way, bed: Bed) -> FieldError:
+def _too_large(part: Part, way: Turn, bed: Bed) -> FieldError:
     more = 2 * bed.edge - bed.gap
     width, height = (math.ceil(side / _MICRO + more) for side in (way.width, way.height))
     needed = f"a sheet of at least {width} x {height} mm, edges of {bed.edge:g} mm included, for {part.title}"

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 
 from layout.drawing.shapes import Placing
 from layout.drawing.sheet import Piece
-from layout.nesting.bed import Bed, Room, Sheets, Spot, Wanted, blocks_of, least_sheets
+from layout.nesting.bed import Bed, FreeSpace, Item, Sheets, Spot, blocks_of, least_sheets
 from layout.nesting.rows import in_columns, in_rows
 from layout.nesting.splits import by_splits
 
@@ -24,7 +24,7 @@ class Nest:
     waste: float
 
 
-def nest(wanted: Sequence[Wanted], bed: Bed) -> Nest:
+def nest(wanted: Sequence[Item], bed: Bed) -> Nest:
     """Every copy of every part on as few sheets as the best of several placings needs; the same for the same input.
 
     Rows and columns (first fit by falling height) are tried against a packing library's guillotine bins, and the first
@@ -44,7 +44,7 @@ def _reading(spot: Spot) -> tuple[int, int]:
     return spot.y, spot.x
 
 
-def _rest(sheets: Sheets, room: Room) -> int:
+def _rest(sheets: Sheets, room: FreeSpace) -> int:
     """The largest rectangle below or beside everything on the last sheet."""
     last = sheets[-1] if sheets else []
     right = max((spot.x + spot.way.width for spot in last), default=0)
@@ -52,7 +52,7 @@ def _rest(sheets: Sheets, room: Room) -> int:
     return max(room.width * (room.height - foot), room.height * (room.width - right))
 
 
-def _piece(spot: Spot, wanted: Sequence[Wanted], bed: Bed) -> Piece:
+def _piece(spot: Spot, wanted: Sequence[Item], bed: Bed) -> Piece:
     part = wanted[spot.number].part
     left, _, right, top = part.box
     x, y = bed.edge + spot.x / 1000, bed.height - bed.edge - spot.y / 1000

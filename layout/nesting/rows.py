@@ -5,10 +5,10 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass, field
 
-from layout.nesting.bed import Block, Room, Sheets, Spot, Way
+from layout.nesting.bed import Block, FreeSpace, Sheets, Spot, Turn
 
 
-def in_rows(blocks: Sequence[Block], room: Room, *, flat: bool) -> Sheets:
+def in_rows(blocks: Sequence[Block], room: FreeSpace, *, flat: bool) -> Sheets:
     """Every block in the first row that takes it, the highest first; `flat` ones lie on their long side if they may.
 
     First fit by falling height: a row is as high as its first block, and a new one is opened only if no row of any
@@ -24,19 +24,19 @@ def in_rows(blocks: Sequence[Block], room: Room, *, flat: bool) -> Sheets:
     return [sheet.spots for sheet in sheets]
 
 
-def in_columns(blocks: Sequence[Block], room: Room, *, flat: bool) -> Sheets:
+def in_columns(blocks: Sequence[Block], room: FreeSpace, *, flat: bool) -> Sheets:
     """The same with rows that run up the sheet."""
     turned = [Block(number, tuple(map(_swapped, ways))) for number, ways in blocks]
-    sheets = in_rows(turned, Room(room.height, room.width), flat=not flat)
+    sheets = in_rows(turned, FreeSpace(room.height, room.width), flat=not flat)
     return [[Spot(spot.number, _swapped(spot.way), spot.y, spot.x) for spot in spots] for spots in sheets]
 
 
-def _height(way: Way, flat: bool) -> int:
+def _height(way: Turn, flat: bool) -> int:
     return way.height if flat else -way.height
 
 
-def _swapped(way: Way) -> Way:
-    return Way(way.turn, way.height, way.width)
+def _swapped(way: Turn) -> Turn:
+    return Turn(way.turn, way.height, way.width)
 
 
 @dataclass(slots=True)
@@ -50,7 +50,7 @@ class _Row:
 class _Sheet:
     """One sheet being filled from the top."""
 
-    room: Room
+    room: FreeSpace
     rows: list[_Row] = field(default_factory=list)
     spots: list[Spot] = field(default_factory=list)
 
@@ -68,7 +68,7 @@ class _Sheet:
                 return True
         return False
 
-    def _put(self, row: _Row, block: Block, way: Way) -> bool:
+    def _put(self, row: _Row, block: Block, way: Turn) -> bool:
         if way.height > row.height or row.used + way.width > self.room.width:
             return False
         self.spots.append(Spot(block.number, way, row.used, row.y))

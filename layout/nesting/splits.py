@@ -9,13 +9,13 @@ from __future__ import annotations
 from collections.abc import Sequence
 from typing import Any
 
-from layout.nesting.bed import Block, Room, Sheets, Spot, Way
+from layout.nesting.bed import Block, FreeSpace, Sheets, Spot, Turn
 
 _KINDS = ("GuillotineBssfSas", "GuillotineBssfMaxas", "GuillotineBafMinas", "GuillotineBlsfLas")
 """Pick a free rectangle by the shorter side, longer side or area left over; split it by its axis or by area."""
 
 
-def by_splits(blocks: Sequence[Block], room: Room) -> list[Sheets]:
+def by_splits(blocks: Sequence[Block], room: FreeSpace) -> list[Sheets]:
     """One placing for each kind of bin and each order of the blocks: by area, by long side, by short side."""
     from rectpack import guillotine  # not needed before something is placed
 
@@ -36,7 +36,7 @@ def _short_side(block: Block) -> tuple[int, int]:
     return min(block.ways[0][1:]), max(block.ways[0][1:])
 
 
-def _placed(blocks: Sequence[Block], room: Room, kind: Any) -> Sheets:
+def _placed(blocks: Sequence[Block], room: FreeSpace, kind: Any) -> Sheets:
     bins: list[Any] = []
     sheets: Sheets = []
     for block in blocks:
@@ -52,7 +52,7 @@ def _placed(blocks: Sequence[Block], room: Room, kind: Any) -> Sheets:
     return sheets
 
 
-def _fitting(one: Any, block: Block) -> list[tuple[int, Way]]:
+def _fitting(one: Any, block: Block) -> list[tuple[int, Turn]]:
     """How well each way that finds room would fit, less being better."""
     fits = ((one.fitness(way.width, way.height), way) for way in block.ways)
     return [(fit, way) for fit, way in fits if fit is not None]

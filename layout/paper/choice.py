@@ -11,7 +11,6 @@ from typing import Literal, NamedTuple
 from layout.drawing.metrics import FontMetrics
 from layout.drawing.shapes import Placing, Point
 from layout.drawing.sheet import PT, Part, Piece
-from layout.errors import FieldError, LayoutError
 from layout.kit.inputs import PAPERS
 from layout.kit.kit import Paper
 from layout.messages.english import ENGLISH
@@ -19,6 +18,7 @@ from layout.messages.roles import Sheet
 from layout.paper.area import Area, printable
 from layout.paper.joints import LEAST_PIECE, MOST_PIECES, Build, frame_of, joints_of, pieces, proof_distance
 from layout.paper.laying import diagonal, straight
+from layout.values.errors import FieldError, LayoutError
 
 _GAP = 4.0
 _LARGE = 'size = "600 x 3000 mm"'

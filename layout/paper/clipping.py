@@ -6,13 +6,13 @@ import math
 from collections.abc import Iterator
 from itertools import pairwise
 
-from layout.drawing.shapes import Path, Point, Step
+from layout.drawing.shapes import Curve, Point, Step
 
 _NOTHING = 1e-9  # mm: no step is so short
 _FLAT = 2e-4  # radians: an arc that turns by less is as good as straight, and no file holds it
 
 
-def clipped(path: Path, begin: float, stop: float) -> list[Path]:
+def clipped(path: Curve, begin: float, stop: float) -> list[Curve]:
     """The path itself where it lies wholly from x = `begin` to `stop`, else the open runs of it that do."""
     points = path.points()
     first, last = points[0].x, points[-1].x
@@ -29,7 +29,7 @@ def clipped(path: Path, begin: float, stop: float) -> list[Path]:
             runs[-1][1].append(step)
         else:
             runs.append((start, [step]))
-    return [path] if whole else [Path(start, tuple(steps), path.pen) for start, steps in runs]
+    return [path] if whole else [Curve(start, tuple(steps), path.pen) for start, steps in runs]
 
 
 def _end(run: tuple[Point, list[Step]]) -> Point:
@@ -40,7 +40,7 @@ def _middle(start: Point, step: Step) -> Point:
     return step.through or Point((start.x + step.end.x) / 2, (start.y + step.end.y) / 2)
 
 
-def _pieces(path: Path, begin: float, stop: float) -> Iterator[tuple[Point, Step]]:
+def _pieces(path: Curve, begin: float, stop: float) -> Iterator[tuple[Point, Step]]:
     """Every step, the closing one too, broken where it crosses the uprights, with where it starts."""
     at = path.start
     closing = [Step(path.start)] if path.closed and math.dist(path.points()[-1], path.start) > _NOTHING else []

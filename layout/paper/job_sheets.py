@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from math import floor
 
-from layout.cutting.job import Job, facts, safety
-from layout.cutting.job_picture import picture
+from layout.cutting.job.job import Job, facts, safety
+from layout.cutting.job.picture import picture
 from layout.drawing.metrics import FontMetrics
 from layout.drawing.sheet import Part
 from layout.paper.choice import Laying

@@ -9,7 +9,7 @@ from math import cos, radians
 
 from layout.drawing.metrics import FontMetrics
 from layout.drawing.pens import Pen
-from layout.drawing.shapes import Path, Point, Region, Shape, Text, cross
+from layout.drawing.shapes import Curve, Point, Region, Shape, Text, cross
 from layout.drawing.sheet import Part
 from layout.drawing.typeset import SMALL
 from layout.messages.english import ENGLISH
@@ -78,7 +78,7 @@ def _totals(shapes: Sequence[Shape], metrics: FontMetrics) -> list[Span]:
     """From where to where each unit line and the total drawn after it reach."""
     spans = []
     for one, other in pairwise(shapes):
-        if isinstance(one, Path) and one.pen is Pen.UNIT and isinstance(other, Text):
+        if isinstance(one, Curve) and one.pen is Pen.UNIT and isinstance(other, Text):
             first, last = _span(other, metrics)
             spans.append((min(first, one.start.x) - _CLEAR, max(last, one.start.x) + _CLEAR))
     return spans
@@ -86,7 +86,7 @@ def _totals(shapes: Sequence[Shape], metrics: FontMetrics) -> list[Span]:
 
 def _engraved(shapes: Sequence[Shape], metrics: FontMetrics) -> list[Span]:
     """From where to where the words on a part that is cut reach: they are not broken, so a piece holds them whole."""
-    cut = any(isinstance(shape, Path) and shape.pen is Pen.THROUGH for shape in shapes)
+    cut = any(isinstance(shape, Curve) and shape.pen is Pen.THROUGH for shape in shapes)
     return [_span(shape, metrics) for shape in shapes if cut and isinstance(shape, Text)]
 
 
@@ -112,7 +112,7 @@ def _within(shapes: Sequence[Shape], begin: float, stop: float, metrics: FontMet
             spans = [_span(piece, metrics) for piece in phrase]
             kept += phrase if all(begin <= first and last <= stop for first, last in spans) else []
             phrase = []
-        if isinstance(shape, Path):
+        if isinstance(shape, Curve):
             kept += clipped(shape, begin, stop)
         elif shape is not None:
             phrase.append(shape)

@@ -13,13 +13,13 @@ from itertools import pairwise, product
 from layout.drawing.pane import Pane, Paned
 from layout.drawing.shapes import Placing, Point
 from layout.drawing.sheet import Part, Piece
-from layout.errors import FieldError
 from layout.kit.kit import Paper
 from layout.messages.english import ENGLISH
 from layout.messages.roles import Grid, Sheet
 from layout.paper.area import printable
 from layout.paper.choice import Furnish, Laying
 from layout.paper.laying import straight
+from layout.values.errors import FieldError
 
 OVERLAP = 8.0
 """Each piece goes on about this far past its joints, in mm."""

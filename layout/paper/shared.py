@@ -7,12 +7,12 @@ from typing import NamedTuple
 
 from layout.drawing.shapes import Placing
 from layout.drawing.sheet import Part, Piece
-from layout.errors import FieldError
 from layout.kit.kit import Paper
-from layout.nesting.bed import Bed, Wanted
+from layout.nesting.bed import Bed, Item
 from layout.nesting.nest import nest
 from layout.paper.area import Area, Box, printable
 from layout.paper.choice import Furnish, Laying
+from layout.values.errors import FieldError
 
 GAP = 4.0
 """Between parts that share a sheet, in mm."""
@@ -45,7 +45,7 @@ def share(parts: Sequence[Part], paper: Paper, furnish: Furnish) -> Laying:
     """
     free = free_rectangle(paper, furnish, parts[0])
     try:
-        laid = nest([Wanted(part, turns=(0,)) for part in parts], Bed(*free.size, gap=GAP, edge=0))
+        laid = nest([Item(part, turns=(0,)) for part in parts], Bed(*free.size, gap=GAP, edge=0))
     except FieldError as error:
         room = f"{free.size[0]:.0f} x {free.size[1]:.0f} mm free on {paper.width:.0f} x {paper.height:.0f} mm"
         raise FieldError("paper.size", error.needed, room, 'size = "a3"') from None

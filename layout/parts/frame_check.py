@@ -16,13 +16,13 @@ from layout.drawing.pens import Pen
 from layout.drawing.shapes import Placing, Point, Shape, Text, cross, line
 from layout.drawing.sheet import Part
 from layout.drawing.typeset import LEAD, LEADING, SMALL, paragraph, paragraph_height, wrap
-from layout.forces import NEWTONS, say_force
 from layout.messages.english import ENGLISH
 from layout.messages.roles import Check as Said
-from layout.numerals import say_root
 from layout.parts.frame_figure import WIDE, frame_figure
 from layout.plan import Plan
-from layout.units import mm_in, say_number
+from layout.values.forces import NEWTONS, say_force
+from layout.values.numerals import say_root
+from layout.values.units import mm_in, say_number
 
 _COLUMN, _APART, _INDENT, _BLANK, _AIR, _LESS = 86.8, 10.0, 5.0, 6.4, 2.6, 0.8
 _CORNER, _ARM = 0.8, 0.5

@@ -2,15 +2,15 @@
 
 from __future__ import annotations
 
-from layout.drawing.figures import arrow_head, block, centred
 from layout.drawing.metrics import FontMetrics
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Placing, Point, Shape, line
+from layout.drawing.symbols import arrow_head, block, centred
 from layout.drawing.typeset import SMALL
 from layout.frames.frame import Frame, RoundBar
 from layout.messages.english import ENGLISH
 from layout.messages.roles import Check
-from layout.units import Length, mm_in, say_length, say_number
+from layout.values.units import Length, mm_in, say_length, say_number
 
 WIDE, _HIGH = 72.0, 96.0
 _BESIDE = 9.0  # what a dimension line and its words take

@@ -10,10 +10,10 @@ from layout.frames.frame import NotchedEnd
 from layout.messages.english import ENGLISH
 from layout.messages.roles import Gauge
 from layout.plan import Plan
-from layout.setting.marking import PEGS, SINGLY, USUAL, WINDS, Offer, offer
-from layout.setting.notches import USES, offer_on
-from layout.setting.readings import PER
-from layout.units import Length, say_length, say_number
+from layout.sett.marking_units import PEGS, SINGLY, USUAL, WINDS, Offer, offer
+from layout.sett.notches import USES, offer_on
+from layout.sett.readings import PER
+from layout.values.units import Length, say_length, say_number
 
 ROWS = 6
 _BELOW = 2  # so many rows stand before the count that the kit's own sett would give

@@ -13,14 +13,14 @@ from math import ceil, floor
 from layout.drawing.metrics import FontMetrics
 from layout.drawing.pane import Pane, Paned
 from layout.drawing.pens import Pen
-from layout.drawing.shapes import Path, Point, Region, Shape, Text, cross, filled, line
+from layout.drawing.shapes import Curve, Point, Region, Shape, Text, cross, filled, line
 from layout.drawing.sheet import Part
 from layout.drawing.typeset import SMALL
-from layout.errors import LayoutError
 from layout.messages.english import ENGLISH
 from layout.messages.roles import Grid as Said
 from layout.parts.grid_size import Grid, grid_of, left_out, notes_for
 from layout.plan import Plan
+from layout.values.errors import LayoutError
 
 NAME = "weaving-grid"
 
@@ -101,7 +101,7 @@ class _Draft:
                     corners = ((left, low), (right, low), (right, high), (left, high))
                     yield filled([Point(x, y) for x, y in corners], Pen.TINT)
 
-    def lines(self, pane: Pane) -> Iterator[Path]:
+    def lines(self, pane: Pane) -> Iterator[Curve]:
         """Thin lines between ends and beads, stronger ones at the tens, bold ones at the limits and the centres."""
         for number in range(self.grid.columns + 1):
             x = self.grid.column_line(number)
@@ -167,7 +167,7 @@ def _pen(number: int, last: int) -> Pen:
     return Pen.HELP if number % 10 else Pen.MARK
 
 
-def trims(pane: Pane) -> Iterator[Path]:
+def trims(pane: Pane) -> Iterator[Curve]:
     """Where a pane is cut before it is laid over its neighbours."""
     corner = Point(pane.left, pane.bottom)
     if "left" in pane.trimmed:

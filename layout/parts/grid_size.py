@@ -10,11 +10,11 @@ from dataclasses import dataclass
 from fractions import Fraction
 from math import floor
 
-from layout.figure import How
 from layout.messages.english import ENGLISH
 from layout.messages.roles import Grid as Said
 from layout.plan import Plan
-from layout.units import Length, say_length, say_number
+from layout.values.quantity import Origin
+from layout.values.units import Length, say_length, say_number
 
 LEAST_CELL = Fraction(6, 10)
 """Our own limit in mm: closer lines run together in print."""
@@ -100,4 +100,4 @@ def notes_for(plan: Plan, grid: Grid) -> tuple[str, ...]:
         cells = ENGLISH.say(Said.CELLS, **values)
     use = ENGLISH.paragraph([cells, ENGLISH.say(Said.USE)])
     picks = plan.amounts.picks_per_cm
-    return (use, ENGLISH.say(Said.GUESS)) if picks and picks.how is How.ASSUMED else (use,)
+    return (use, ENGLISH.say(Said.GUESS)) if picks and picks.origin is Origin.ASSUMED else (use,)

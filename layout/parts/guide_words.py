@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 from layout.drawing.typeset import is_tall
+from layout.estimate.headings import heading_height
 from layout.messages.english import ENGLISH
 from layout.messages.roles import Guide, Strip
 from layout.parts.phrases import Phrase
 from layout.plan import Plan
-from layout.reckoning.headings import heading_height
-from layout.units import say_number
+from layout.values.units import say_number
 from layout.warps.fan import fan_of
 from layout.warps.warp import End
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from itertools import pairwise
 
 from layout.drawing.pens import Pen
-from layout.drawing.shapes import Path, Point, Step, circle, line
+from layout.drawing.shapes import Curve, Point, Step, circle, line
 from layout.frames.frame import NotchedEnd, PeggedEnd
 from layout.plan import Plan
 from layout.warps.pegged import peg_depth
@@ -22,7 +22,7 @@ def beside(plan: Plan) -> float:
     return float(ends.notch_width.mm) / 2 if isinstance(ends, NotchedEnd) and ends.density is None else 0.0
 
 
-def outlines(plan: Plan, end: End, up: int) -> list[Path]:
+def outlines(plan: Plan, end: End, up: int) -> list[Curve]:
     """The outlines of all notches or holes of `end`; of a bar that is there, ticks at notches that stay empty.
 
     `up` is +1 where the weaving lies above the part, whose outermost line is y = 0.
@@ -40,13 +40,13 @@ def outlines(plan: Plan, end: End, up: int) -> list[Path]:
     return [line(Point(x, 0.0), Point(x, up * _EMPTY_TO), Pen.HELP) for x in between]
 
 
-def _notch(x: float, half: float, ground: float) -> Path:
+def _notch(x: float, half: float, ground: float) -> Curve:
     """Open at the outer edge: down one side, along the ground, and back up the other."""
     corners = (Point(x - half, 0.0), Point(x - half, ground), Point(x + half, ground), Point(x + half, 0.0))
-    return Path(corners[0], tuple(map(Step, corners[1:])), Pen.REGISTER)
+    return Curve(corners[0], tuple(map(Step, corners[1:])), Pen.REGISTER)
 
 
-def _holes(ends: PeggedEnd, marks: list[float], up: int) -> list[Path]:
+def _holes(ends: PeggedEnd, marks: list[float], up: int) -> list[Curve]:
     radius = float(ends.peg_diameter.mm) / 2
     return [
         circle(Point(x, up * float(peg_depth(ends, number))), radius, Pen.REGISTER) for number, x in enumerate(marks)

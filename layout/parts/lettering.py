@@ -2,17 +2,17 @@
 
 from __future__ import annotations
 
-from layout.drawing.figures import arrow_head
 from layout.drawing.metrics import FontMetrics
 from layout.drawing.shapes import Point, Region, Shape, Text
+from layout.drawing.symbols import arrow_head
 from layout.drawing.typeset import SMALL
-from layout.parts.phrases import ARROW, Set
+from layout.parts.phrases import ARROW, PlacedPhrase
 
 FOOT = 0.92
 """The baseline of a row of words lies so far above its lower edge, in mm."""
 
 
-def lettered(placed: Set, baseline: float, metrics: FontMetrics) -> list[Shape]:
+def lettered(placed: PlacedPhrase, baseline: float, metrics: FontMetrics) -> list[Shape]:
     """The words of a phrase that has found its place, and its arrow head after them in the list."""
     phrase = placed.phrase
     shapes: list[Shape] = [Text(Point(placed.start + phrase.words_from(), baseline), SMALL, phrase.words)]

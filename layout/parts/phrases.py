@@ -38,7 +38,7 @@ class Phrase(NamedTuple):
         return 0.0 if self.arrow in ("", "right") else ARROW + _ARROW_GAP
 
 
-class Set(NamedTuple):
+class PlacedPhrase(NamedTuple):
     """A phrase that has found its place: row number (0 nearest the numbers) and the x where it starts."""
 
     row: int
@@ -68,7 +68,7 @@ class Packer:
         self.walls = [(wall - _WALL, wall + _WALL) for wall in walls]
         self.rows: list[_Row] = []
 
-    def pack(self, phrases: Sequence[Phrase]) -> list[Set]:
+    def pack(self, phrases: Sequence[Phrase]) -> list[PlacedPhrase]:
         """Where every phrase stands. Phrases with a place of their own go first; one too long for a row is broken."""
         most = min(self._slack(gap, ()) - _GAP for gap in self._gaps(_Row(list(self.walls))))
         for phrase in sorted(phrases, key=lambda each: each.stand == "anywhere"):
@@ -135,13 +135,13 @@ class Packer:
         widths = sum(phrase.width(self.metrics) for phrase in phrases)
         return gap[1] - gap[0] - widths - _GAP * (len(phrases) + 1)
 
-    def _set(self, number: int) -> list[Set]:
+    def _set(self, number: int) -> list[PlacedPhrase]:
         row = self.rows[number]
-        placed = [Set(number, start, phrase) for start, phrase in row.fixed]
+        placed = [PlacedPhrase(number, start, phrase) for start, phrase in row.fixed]
         for gap, phrases in row.loose.items():
             space = _GAP + self._slack(gap, phrases) / (len(phrases) + 1)
             x = gap[0] + space
             for phrase in phrases:
-                placed.append(Set(number, x, phrase))
+                placed.append(PlacedPhrase(number, x, phrase))
                 x += phrase.width(self.metrics) + space
         return placed

@@ -11,13 +11,13 @@ from dataclasses import dataclass
 
 from layout.drawing.metrics import FontMetrics
 from layout.drawing.pens import Pen
-from layout.drawing.shapes import Path, Point, Shape, Text, cross, line, rectangle
+from layout.drawing.shapes import Curve, Point, Shape, Text, cross, line, rectangle
 from layout.drawing.sheet import Part
 from layout.drawing.typeset import SMALL, centred, is_tall
 from layout.parts.guide_words import notes_for, phrases_for, title_of
 from layout.parts.lettering import FOOT, lettered
-from layout.parts.phrases import Packer, Set
-from layout.parts.room import check_room, reach
+from layout.parts.phrases import Packer, PlacedPhrase
+from layout.parts.strip_room import check_room, reach
 from layout.plan import Plan
 from layout.warps.warp import End
 
@@ -104,7 +104,7 @@ class _Draft:
         beside = Point(left if self.plan.warp.toward > 0 else right, self.y(sum(self.depths.numbers) / 2))
         return Point(left, self.y(deep)), Point(right, self.y(deep)), beside
 
-    def packed(self, left: float, right: float) -> list[Set]:
+    def packed(self, left: float, right: float) -> list[PlacedPhrase]:
         """The rows of words between both short edges of the paper."""
         packer = Packer(left + _WORDS_SPACE, right - _WORDS_SPACE, self.joints, self.metrics, self.foot)
         return packer.pack(phrases_for(self.plan, self.end, up=self.up, brief=self.low))
@@ -114,7 +114,7 @@ class _Draft:
         depth = self.depths.words + (row + (self.up > 0)) * self.row
         return self.y(depth)
 
-    def upright(self, x: float, begin: float, deep: float, pen: Pen) -> Path:
+    def upright(self, x: float, begin: float, deep: float, pen: Pen) -> Curve:
         """A mark from depth `begin` to `deep`."""
         return line(Point(x, self.y(begin)), Point(x, self.y(deep)), pen)
 
@@ -122,7 +122,7 @@ class _Draft:
         """Every end with its number, counted from the side where winding begins."""
         return list(enumerate(map(float, self.plan.warp.end_positions[:: self.plan.warp.toward]), 1))
 
-    def ends(self) -> list[Path]:
+    def ends(self) -> list[Curve]:
         """One mark an end, long on the face and short on the back; every tenth a stronger one."""
         deep = {"face": self.depths.face, "back": self.depths.back}
         layers = self.plan.warp.layers[:: self.plan.warp.toward]
@@ -131,16 +131,16 @@ class _Draft:
             for (number, x), layer in zip(self.numbered(), layers, strict=True)
         ]
 
-    def units(self) -> list[Path]:
+    def units(self) -> list[Curve]:
         """A longer line at every marking unit, counted from the limit where winding begins."""
         lines = self.plan.warp.unit_lines("near")
         return [self.upright(float(x), 0.0, self.depths.unit, Pen.UNIT) for x, _ in lines]
 
-    def limits(self) -> list[Path]:
+    def limits(self) -> list[Curve]:
         """Bold lines at both limits of the weaving."""
         return [self.upright(x, 0.0, self.depths.limit, Pen.EDGE) for x in (-self.half, self.half)]
 
-    def centre(self, words: Sequence[Set]) -> list[Path]:
+    def centre(self, words: Sequence[PlacedPhrase]) -> list[Curve]:
         """The centre of the weaving: across the marks and through the row of its word."""
         row = next(placed.row for placed in words if placed.phrase.stand == "centre")
         from_depth = self.depths.words + row * self.row

@@ -13,19 +13,19 @@ from dataclasses import dataclass
 
 from layout.drawing.metrics import FontMetrics
 from layout.drawing.pens import Pen
-from layout.drawing.shapes import Path, Point, Shape, Text, cross, line, rectangle
+from layout.drawing.shapes import Curve, Point, Shape, Text, cross, line, rectangle
 from layout.drawing.sheet import Part
 from layout.drawing.typeset import SMALL, is_tall
-from layout.errors import LayoutError
 from layout.messages.english import ENGLISH
 from layout.messages.roles import Strip
-from layout.parts.bands import EDGE_CLEAR, Bands, full_bands, low_bands, tallest
 from layout.parts.holes import beside, outlines
 from layout.parts.lettering import FOOT, lettered
-from layout.parts.phrases import Packer, Set
-from layout.parts.room import NUMBER_GAP, check_room, free_of, reach
-from layout.parts.wording import notes_for, phrases_for, title_of
+from layout.parts.phrases import Packer, PlacedPhrase
+from layout.parts.strip_bands import EDGE_CLEAR, Bands, full_bands, low_bands, tallest
+from layout.parts.strip_room import NUMBER_GAP, check_room, free_of, reach
+from layout.parts.strip_words import notes_for, phrases_for, title_of
 from layout.plan import Plan
+from layout.values.errors import LayoutError
 from layout.warps.warp import End
 
 _WORDS_SPACE, _CORNER, _ARM, _TEN_MORE = 1.9, 0.8, 0.5, 0.6
@@ -101,7 +101,7 @@ class _Draft:
             return Point(lefts, low), Point(rights, low), Point(left, high)
         return Point(left, low), Point(right, low), Point(lefts, high)
 
-    def packed(self, left: float, right: float) -> list[Set]:
+    def packed(self, left: float, right: float) -> list[PlacedPhrase]:
         """The rows of words between both edges of the paper."""
 
         def height_of(row: int) -> float:
@@ -110,11 +110,11 @@ class _Draft:
         packer = Packer(left + _WORDS_SPACE, right - _WORDS_SPACE, self.joints, self.metrics, height_of)
         return packer.pack(phrases_for(self.plan, self.end, up=self.up, brief=self.low))
 
-    def upright(self, x: float, low: float, high: float, pen: Pen) -> Path:
+    def upright(self, x: float, low: float, high: float, pen: Pen) -> Curve:
         """A mark across the strip from v = `low` to `high`."""
         return line(Point(x, self.up * low), Point(x, self.up * high), pen)
 
-    def winds(self) -> list[Path]:
+    def winds(self) -> list[Curve]:
         """One mark a contact; every tenth one stronger (the tie-on of a wound warp is wind 0 of the near end)."""
         first = 0 if self.end == "near" and self.plan.warp.kind == "wound" else 1
         marks = []
@@ -135,12 +135,12 @@ class _Draft:
             shapes.append(Text(Point(x - before, self.baseline(low, high)), SMALL, words))
         return shapes
 
-    def limits(self) -> list[Path]:
+    def limits(self) -> list[Curve]:
         """Bold lines at both limits of the weaving."""
         low, high = min(span[0] for span in map(self.bands.span, (0, 1))), self.bands.units_to
         return [self.upright(x, low, high, Pen.EDGE) for x in (-self.half, self.half)]
 
-    def centre(self, words: Sequence[Set], floors: Sequence[float]) -> list[Path]:
+    def centre(self, words: Sequence[PlacedPhrase], floors: Sequence[float]) -> list[Curve]:
         """The centre of the weaving: across the marks and through the row of its word."""
         low, high = self.bands.marks
         words_from = next(floors[placed.row] for placed in words if placed.phrase.stand == "centre")
@@ -165,7 +165,7 @@ class _Draft:
         """The y of the lower edge, as the words stand, of the row at v = `floor`."""
         return floor if self.up > 0 else -floor - self.bands.row
 
-    def phrase(self, placed: Set, floor: float) -> list[Shape]:
+    def phrase(self, placed: PlacedPhrase, floor: float) -> list[Shape]:
         """The words of a phrase and its arrow head, in the row above `floor`."""
         return lettered(placed, self.row_foot(floor) + FOOT, self.metrics)
 

@@ -11,16 +11,16 @@ from __future__ import annotations
 from fractions import Fraction
 from math import floor
 
-from layout.errors import FieldError
 from layout.frames.frame import NotchedEnd
-from layout.units import Length, exact_length, say_length
-from layout.warps.laid import LEAST_WOOD, Laid, looser
+from layout.values.errors import FieldError
+from layout.values.units import Length, exact_length, say_length
+from layout.warps.layout_result import LEAST_WOOD, LayoutResult, looser
 from layout.warps.warp import Pass
 
 _THINNEST = Fraction(1, 2)  # no saw cuts a narrower notch
 
 
-def notched(ends: int, pitch: Fraction, frame_end: NotchedEnd, to_a_notch: Fraction | None) -> Laid:
+def notched(ends: int, pitch: Fraction, frame_end: NotchedEnd, to_a_notch: Fraction | None) -> LayoutResult:
     """Notches and passes of `ends` ends at `pitch` mm, as wound from left to right.
 
     Raises FieldError where notches would leave no tooth between them.
@@ -31,7 +31,7 @@ def notched(ends: int, pitch: Fraction, frame_end: NotchedEnd, to_a_notch: Fract
         return _in_pairs(ends, pitch, first)
     at = tuple(first + k * pitch for k in range(ends))
     passes = tuple(Pass(x, x, "face", "down" if k % 2 else "up") for k, x in enumerate(at))
-    return Laid(at, at, passes, pitch)
+    return LayoutResult(at, at, passes, pitch)
 
 
 def _check(pitch: Fraction, frame_end: NotchedEnd) -> None:
@@ -53,7 +53,7 @@ def _looser_notches(width: Fraction) -> str:
     return f'notch_density = "{floor(10 / width)} per cm"' if width <= 10 else 'notch_density = "5 per 10 cm"'
 
 
-def _in_pairs(ends: int, pitch: Fraction, first: Fraction) -> Laid:
+def _in_pairs(ends: int, pitch: Fraction, first: Fraction) -> LayoutResult:
     near = tuple(first + 2 * j * pitch for j in range((ends + 1) // 2))
     far = tuple(first + 2 * j * pitch for j in range(ends // 2 + 1))
     passes = tuple(Pass(near[k // 2], far[(k + 1) // 2], "face", "down" if k % 2 else "up") for k in range(ends))
@@ -61,4 +61,4 @@ def _in_pairs(ends: int, pitch: Fraction, first: Fraction) -> Laid:
         "With two ends to a notch the ends stand in pairs at the notches and even at half height; "
         "the last far notch may lie half a pitch outside the limit."
     )
-    return Laid(near, far, passes, 2 * pitch, (note,))
+    return LayoutResult(near, far, passes, 2 * pitch, (note,))

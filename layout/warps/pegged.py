@@ -10,17 +10,17 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-from layout.amounts.thread import peg_warnings
-from layout.errors import FieldError
 from layout.frames.frame import PeggedEnd
-from layout.units import Length, exact_length, say_length
-from layout.warps.laid import LEAST_WOOD, Laid, looser
+from layout.values.errors import FieldError
+from layout.values.units import Length, exact_length, say_length
+from layout.warps.layout_result import LEAST_WOOD, LayoutResult, looser
 from layout.warps.warp import Pass
+from layout.yardage.thread import peg_warnings
 
 _THINNEST = Fraction(1)  # mm: thinner pegs are refused
 
 
-def pegged(ends: int, pitch: Fraction, frame_end: PeggedEnd, thread: Fraction = Fraction(0)) -> Laid:
+def pegged(ends: int, pitch: Fraction, frame_end: PeggedEnd, thread: Fraction = Fraction(0)) -> LayoutResult:
     """Pegs and passes of `ends` ends at `pitch` mm, as wound from left to right; `thread` mm thick.
 
     Raises FieldError where the pegs of a row would touch.
@@ -35,7 +35,7 @@ def pegged(ends: int, pitch: Fraction, frame_end: PeggedEnd, thread: Fraction = 
         else Pass(near[k // 2] + half, far[k // 2] - half, "face", "up")
         for k in range(ends)
     )
-    return Laid(near, far, passes, 2 * pitch, (), peg_warnings(frame_end.peg_diameter.mm, thread, pitch))
+    return LayoutResult(near, far, passes, 2 * pitch, (), peg_warnings(frame_end.peg_diameter.mm, thread, pitch))
 
 
 def peg_depth(frame_end: PeggedEnd, number: int) -> Fraction:

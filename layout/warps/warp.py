@@ -13,7 +13,7 @@ from math import ceil, floor
 from typing import Literal, NamedTuple
 
 from layout.frames.frame import Kind
-from layout.setting.sett import SettTaken
+from layout.sett.sett import SettTaken
 
 End = Literal["near", "far"]
 Layer = Literal["face", "back"]

@@ -5,15 +5,15 @@ from __future__ import annotations
 from fractions import Fraction
 from math import ceil, floor
 
-from layout.errors import FieldError
 from layout.frames.frame import Ends, Frame, NotchedEnd, PeggedEnd
 from layout.kit.fields import example_of
 from layout.kit.frame_inputs import LONGEST
 from layout.kit.inputs import AS_WIDE_AS_FITS, BY_KEY
 from layout.kit.kit import Weaving
-from layout.setting.sett import SettTaken
-from layout.units import Length, down, mm_in, read_length, say_length, up
-from layout.warps.laid import Laid
+from layout.sett.sett import SettTaken
+from layout.values.errors import FieldError
+from layout.values.units import Length, down, mm_in, read_length, say_length, up
+from layout.warps.layout_result import LayoutResult
 from layout.warps.notched import notched
 from layout.warps.pegged import pegged
 from layout.warps.warp import Warp
@@ -51,7 +51,7 @@ def warp_on(sett: SettTaken, frame: Frame, weaving: Weaving, thread: Fraction | 
 
 def _between_margins(
     most: int, sett: SettTaken, frame: Frame, weaving: Weaving, thread: Fraction | None
-) -> tuple[int, Laid]:
+) -> tuple[int, LayoutResult]:
     """How many ends are laid, and how: as many as leave what is tied outside the limits between the margins too."""
     between, either = frame.widest_weaving.mm, _tie_off(frame.ends, weaving) == "either end"
     for ends in range(most, 1, -1 if either else -2):
@@ -81,7 +81,7 @@ def _more_room(sett: SettTaken, frame: Frame) -> str:
     return f'outer_width = "{say_length(Length(wide, "in" if frame.outer_width.imperial else "cm"))}" in [frame]'
 
 
-def _laid(ends: int, sett: SettTaken, frame_end: Ends, weaving: Weaving, thread: Fraction | None) -> Laid:
+def _laid(ends: int, sett: SettTaken, frame_end: Ends, weaving: Weaving, thread: Fraction | None) -> LayoutResult:
     pitch = 1 / sett.per_mm
     if isinstance(frame_end, NotchedEnd):
         return notched(ends, pitch, frame_end, sett.to_a_notch)

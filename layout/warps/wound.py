@@ -15,11 +15,11 @@ from __future__ import annotations
 from fractions import Fraction
 
 from layout.kit.kit import Weaving
-from layout.warps.laid import Laid
+from layout.warps.layout_result import LayoutResult
 from layout.warps.warp import Pass
 
 
-def wound(ends: int, pitch: Fraction, weaving: Weaving) -> Laid:
+def wound(ends: int, pitch: Fraction, weaving: Weaving) -> LayoutResult:
     """Contacts and passes of `ends` ends at `pitch` mm, as wound from left to right."""
     near, far = _contacts(ends, pitch, weaving)
     layers = ("face", "back") if weaving.first_pass == "face" else ("back", "face")
@@ -27,7 +27,7 @@ def wound(ends: int, pitch: Fraction, weaving: Weaving) -> Laid:
         Pass(near[(k + 1) // 2], far[k // 2], layers[k % 2], "down" if k % 2 else "up")  # type: ignore[arg-type]
         for k in range(ends)
     )
-    return Laid(near, far, passes, 2 * pitch, _notes(near, far, ends * pitch, weaving))
+    return LayoutResult(near, far, passes, 2 * pitch, _notes(near, far, ends * pitch, weaving))
 
 
 def _contacts(ends: int, pitch: Fraction, weaving: Weaving) -> tuple[tuple[Fraction, ...], tuple[Fraction, ...]]:

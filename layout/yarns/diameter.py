@@ -13,9 +13,9 @@ from enum import StrEnum
 from fractions import Fraction
 from types import MappingProxyType
 
-from layout.errors import FieldError, LayoutError, shown
-from layout.figure import Figure, assumed, computed, measured
-from layout.limits import Number, above_zero, plain, whole
+from layout.values.errors import FieldError, LayoutError, shown
+from layout.values.limits import Number, above_zero, plain, whole
+from layout.values.quantity import Quantity, assumed, computed, measured
 from layout.yarns.yarn import Bundle, Yarn
 
 INCH = Fraction("25.4")
@@ -36,7 +36,7 @@ class MixedKindsError(LayoutError):
 class Diameter:
     """The thickness of a yarn, `figure` in mm, and which `kind` of thickness it is."""
 
-    figure: Figure
+    figure: Quantity
     kind: Kind
 
     @property
@@ -62,19 +62,19 @@ _DENSITIES = {
 }  # fmt: skip
 
 
-def _volume(fibre: str, density: float) -> Figure:
+def _volume(fibre: str, density: float) -> Quantity:
     reason = f"Specific volume of {fibre} yarn: fibre density {density} g/cm3 from memory, packed as Peirce's cotton."
     return assumed(1 / (density * _COTTON_PACKING), reason)
 
 
-SPECIFIC_VOLUMES: Mapping[str, Figure] = MappingProxyType(
+SPECIFIC_VOLUMES: Mapping[str, Quantity] = MappingProxyType(
     {"cotton": computed(1.1, "Specific volume 1.1 cm3/g for cotton yarn (Peirce 1937).")}
     | {fibre: _volume(fibre, density) for fibre, density in _DENSITIES.items()}
 )
 """cm3 taken up by a gram of yarn. Cotton is Peirce's; all others are assumed and say so."""
 
 
-def specific_volume(fibre: str, field: str = "fibre") -> Figure:
+def specific_volume(fibre: str, field: str = "fibre") -> Quantity:
     """The specific volume in cm3/g for a fibre of the table; FieldError for another, naming those there are."""
     key = fibre.strip().casefold()
     if key not in SPECIFIC_VOLUMES:
@@ -82,7 +82,7 @@ def specific_volume(fibre: str, field: str = "fibre") -> Figure:
     return SPECIFIC_VOLUMES[key]
 
 
-def compressed(yarn: Yarn | Bundle, volume: Figure, field: str = "volume") -> Diameter:
+def compressed(yarn: Yarn | Bundle, volume: Quantity, field: str = "volume") -> Diameter:
     """The compressed diameter by Peirce: area = tex x v, d = 2 sqrt(area / pi); 34.14 mil x sqrt(v / Ne).
 
     A bundle counts as one round thread of the weight of all its strands.

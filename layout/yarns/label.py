@@ -5,9 +5,9 @@ from __future__ import annotations
 from dataclasses import dataclass
 from fractions import Fraction
 
-from layout.errors import FieldError
-from layout.limits import plain
-from layout.units import Length
+from layout.values.errors import FieldError
+from layout.values.limits import plain
+from layout.values.units import Length
 from layout.yarns.diameter import Diameter, compressed, specific_volume, wrapped
 from layout.yarns.yarn import Yarn, folded, yarn_from_ball, yarn_of, yarn_weighed
 from layout.yarns.yarn_counts import system
@@ -122,7 +122,7 @@ class Thread(Label):
 
 
 @dataclass(frozen=True, slots=True)
-class StrandTold(Thread):
+class StrandGiven(Thread):
     """`number` strands of a yarn in a weft bundle, of one `colour` (empty: that of the area they are woven in)."""
 
     number: int = 1

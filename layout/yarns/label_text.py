@@ -11,10 +11,10 @@ import re
 from collections.abc import Sequence
 from typing import NamedTuple
 
-from layout.errors import FieldError, shown
-from layout.figure import Figure, assumed
-from layout.limits import Number
-from layout.units import WORDS, read_length
+from layout.values.errors import FieldError, shown
+from layout.values.limits import Number
+from layout.values.quantity import Quantity, assumed
+from layout.values.units import WORDS, read_length
 from layout.yarns.diameter import specific_volume
 from layout.yarns.weights import WEIGHTS, read_weight
 from layout.yarns.yarn import Yarn, yarn_from_ball, yarn_of, yarn_weighed
@@ -140,7 +140,7 @@ def _system(word: str, text: str) -> str:
         raise FieldError("", error.needed, shown(text), '"3600 yd/lb" for 12 cuts of 300 yd') from None
 
 
-def fibre_of(labels: Sequence[Read]) -> Figure:
+def fibre_of(labels: Sequence[Read]) -> Quantity:
     """The specific volume of the fibre that the labels' count is named after, else of wool; always assumed."""
     named = {_FIBRES.get(label.system, "") for label in labels}
     fibre = named.pop() if len(named) == 1 else ""

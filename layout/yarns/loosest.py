@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import math
 
-from layout.figure import assumed, computed
+from layout.values.quantity import assumed, computed
 from layout.yarns.diameter import Diameter, Kind
 
 CABLED = 2 / math.sqrt(2) * (1 + 2 / math.sqrt(3)) / math.sqrt(3)

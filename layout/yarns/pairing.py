@@ -10,8 +10,8 @@ from __future__ import annotations
 from dataclasses import dataclass
 from fractions import Fraction
 
-from layout.figure import Figure, assumed, computed
-from layout.limits import Number, above_zero, plain
+from layout.values.limits import Number, above_zero, plain
+from layout.values.quantity import Quantity, assumed, computed
 from layout.yarns.diameter import INCH, Diameter, Kind, together
 
 THINNEST_WARP, THICKEST_WARP = 1 / 3, 2 / 3
@@ -33,7 +33,7 @@ _FINE = (Fraction(14) / INCH, Fraction(16) / INCH)
 class Guess:
     """A sett guessed from diameters, ends per mm, with the lowest and highest it may really be, and why."""
 
-    per_mm: Figure
+    per_mm: Quantity
     low: float
     high: float
     doubt: str

@@ -7,8 +7,8 @@ from collections.abc import Mapping
 from fractions import Fraction
 from types import MappingProxyType
 
-from layout.errors import FieldError, shown
-from layout.numerals import BLANK, NUMBER, number_from
+from layout.values.errors import FieldError, shown
+from layout.values.numerals import BLANK, NUMBER, number_from
 from layout.yarns.yarn_counts import OUNCE_G, POUND_G
 
 _LONGEST = 60

@@ -7,9 +7,9 @@ from dataclasses import dataclass
 from fractions import Fraction
 from types import MappingProxyType
 
-from layout.errors import FieldError
-from layout.figure import How
-from layout.limits import Number, above_zero, plain, whole
+from layout.values.errors import FieldError
+from layout.values.limits import Number, above_zero, plain, whole
+from layout.values.quantity import Origin
 from layout.yarns.yarn_counts import SYSTEMS, read_count, system
 
 FINEST_TEX, HEAVIEST_TEX = Fraction(1), Fraction(50_000)
@@ -21,11 +21,11 @@ _NO_TAKE_UP = "the take-up of the twist left out"
 
 @dataclass(frozen=True, slots=True)
 class Yarn:
-    """A finished yarn: `tex` is the resultant (grams in a kilometre, all plies); `how` and `because` say whence."""
+    """A finished yarn: `tex` is the resultant (g in a km, all plies); `origin` and `reason` say how it is known."""
 
     tex: Fraction
-    how: How
-    because: str
+    origin: Origin
+    reason: str
 
     @property
     def grams_per_metre(self) -> Fraction:
@@ -55,7 +55,7 @@ def yarn_of(count: Number | str, of: str, plies: Number = 1, field: str = "yarn"
         needed = f"to be left out, since {of_system.words} are of the finished yarn"
         raise FieldError(f"{field}.plies", needed, str(folds), "plies = 1")
     said = f"{of_system.words}: {plain(number)}" + (f", {folds} plies, {_NO_TAKE_UP}" if folds > 1 else "")
-    return _within_limits(of_system.tex(number) * folds, How.COMPUTED, f"From the label, {said}.", field)
+    return _within_limits(of_system.tex(number) * folds, Origin.COMPUTED, f"From the label, {said}.", field)
 
 
 def yarn_from_ball(grams: Number, metres: Number, field: str = "yarn") -> Yarn:
@@ -63,7 +63,7 @@ def yarn_from_ball(grams: Number, metres: Number, field: str = "yarn") -> Yarn:
     weight = above_zero(grams, f"{field}.grams", "the weight of the ball in grams", "grams = 50")
     length = above_zero(metres, f"{field}.metres", "the length of the ball in metres", "metres = 120")
     said = f"From the label, {plain(grams)} g in {plain(metres)} m."
-    return _within_limits(1000 * weight / length, How.COMPUTED, said, field)
+    return _within_limits(1000 * weight / length, Origin.COMPUTED, said, field)
 
 
 def yarn_weighed(grams: Number, metres: Number, field: str = "yarn") -> Yarn:
@@ -71,16 +71,16 @@ def yarn_weighed(grams: Number, metres: Number, field: str = "yarn") -> Yarn:
     weight = above_zero(grams, f"{field}.grams", "the weight in grams", "grams = 4.5")
     length = above_zero(metres, f"{field}.metres", "the measured length in metres", "metres = 10")
     said = f"Weighed: {plain(grams)} g in {plain(metres)} m."
-    return _within_limits(1000 * weight / length, How.MEASURED, said, field)
+    return _within_limits(1000 * weight / length, Origin.MEASURED, said, field)
 
 
 def folded(yarns: Sequence[Yarn], field: str = "yarn") -> Yarn:
     """Threads folded into one yarn: their tex adds, so counts combine as reciprocals (J. T. Taylor, Cotton Weaving)."""
     if not yarns:
         raise FieldError(field, "at least one thread to fold", "none", "two threads of 8 Ne")
-    how = How.MEASURED if all(yarn.how is How.MEASURED for yarn in yarns) else How.COMPUTED
+    origin = Origin.MEASURED if all(yarn.origin is Origin.MEASURED for yarn in yarns) else Origin.COMPUTED
     said = f"{len(yarns)} threads folded, {_NO_TAKE_UP}."
-    return _within_limits(sum((yarn.tex for yarn in yarns), Fraction(0)), how, said, field)
+    return _within_limits(sum((yarn.tex for yarn in yarns), Fraction(0)), origin, said, field)
 
 
 @dataclass(frozen=True, slots=True)
@@ -128,9 +128,9 @@ def bundle(strands: Sequence[Strand], field: str = "weft") -> Bundle:
     return made
 
 
-def _within_limits(tex: Fraction, how: How, because: str, field: str) -> Yarn:
+def _within_limits(tex: Fraction, origin: Origin, reason: str, field: str) -> Yarn:
     if not FINEST_TEX <= tex <= HEAVIEST_TEX:
         needed = f"a yarn of {plain(FINEST_TEX)} to {plain(HEAVIEST_TEX)} tex"
-        got = f"{plain(tex)} tex ({because.rstrip('.')})"
+        got = f"{plain(tex)} tex ({reason.rstrip('.')})"
         raise FieldError(field, needed, got, "cotton count 8, 2 plies (148 tex)")
-    return Yarn(tex, how, because)
+    return Yarn(tex, origin, reason)

@@ -12,9 +12,9 @@ from dataclasses import dataclass
 from fractions import Fraction
 from types import MappingProxyType
 
-from layout.errors import FieldError, shown
-from layout.limits import Number, above_zero
-from layout.numerals import read_number
+from layout.values.errors import FieldError, shown
+from layout.values.limits import Number, above_zero
+from layout.values.numerals import read_number
 
 POUND_G = Fraction("453.59237")
 OUNCE_G = POUND_G / 16

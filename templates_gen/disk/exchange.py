@@ -9,13 +9,13 @@ from contextlib import ExitStack, suppress
 from pathlib import Path
 from typing import Self
 
-from layout.errors import shown_path
+from layout.values.errors import shown_path
+from templates_gen.disk.faults import FaultError, fault
+from templates_gen.disk.locks import locked
 from templates_gen.disk.plain import kind_at, read_plain, write_new
 from templates_gen.disk.recovery import LARGEST_FILE, recover, undo
 from templates_gen.disk.run_folder import Move, RunFolder, digest
 from templates_gen.disk.stopping import Stops, stoppable
-from templates_gen.faults import FaultError, fault
-from templates_gen.locks import locked
 
 LOCK = ".templates-gen.lock"
 """The lock of a folder, in that folder."""

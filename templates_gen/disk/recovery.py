@@ -6,10 +6,10 @@ from collections.abc import Callable, Sequence
 from pathlib import Path
 from typing import NamedTuple
 
-from layout.errors import shown_path
+from layout.values.errors import shown_path
+from templates_gen.disk.faults import fault
 from templates_gen.disk.plain import kind_at
 from templates_gen.disk.run_folder import Move, RunFolder, digest
-from templates_gen.faults import fault
 
 LARGEST_FILE = 16 * 1024 * 1024
 """In bytes; a larger file is refused unread: ours are a thousand times smaller."""

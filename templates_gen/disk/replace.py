@@ -6,8 +6,8 @@ import shutil
 from contextlib import suppress
 from pathlib import Path
 
+from templates_gen.disk.faults import fault
 from templates_gen.disk.plain import token, write_new
-from templates_gen.faults import fault
 
 
 def replace_file(path: Path, data: bytes) -> None:

@@ -11,8 +11,8 @@ import re
 from collections.abc import Callable, Mapping, Sequence
 
 from layout.drawing.pens import Pen
-from layout.drawing.shapes import Path, Point, Region, Shape, Step, Text
-from layout.errors import shown
+from layout.drawing.shapes import Curve, Point, Region, Shape, Step, Text
+from layout.values.errors import shown
 from templates_gen.document import ReadError
 from templates_gen.readers.arcs import middle_of_curve
 from templates_gen.readers.tokens import LINE, Font, Numbers, dashes, instructions, words
@@ -121,7 +121,7 @@ class _Walk:
         if pen is None:
             dashed = f", dashes {' '.join(f'{part:.3f}' for part in self.dash)} mm" if self.dash else ""
             raise ReadError(f"no pen is {self.width:.3f} mm wide and {self.line_grey:g} grey{dashed}")
-        self.shapes += [Path(start, tuple(steps), pen, closed) for start, steps, closed in self.subpaths]
+        self.shapes += [Curve(start, tuple(steps), pen, closed) for start, steps, closed in self.subpaths]
         self.subpaths = []
         self.place = _PAGE
 
@@ -131,7 +131,7 @@ class _Walk:
             raise ReadError(f"no pen fills with {self.fill_grey:g} grey")
         if not all(closed for _, _, closed in self.subpaths):
             raise ReadError("the page fills an outline that is open")
-        contours = tuple([Path(start, tuple(steps), pen, True) for start, steps, _ in self.subpaths])
+        contours = tuple([Curve(start, tuple(steps), pen, True) for start, steps, _ in self.subpaths])
         self.shapes.append(Region(contours, pen))
         self.subpaths = []
         self.place = _PAGE

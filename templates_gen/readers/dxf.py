@@ -8,7 +8,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator, Sequence
 
-from layout.drawing.shapes import Path, Region, Shape
+from layout.drawing.shapes import Curve, Region, Shape
 from layout.drawing.sheet import Sheet
 from templates_gen.document import About, Document, ReadError, unpacked
 from templates_gen.readers.dxf_layers import layer_values
@@ -53,7 +53,7 @@ def read(data: bytes) -> Document:
     return Document((Sheet(names[0], width, height, shapes),), About(top[1], inputs, operations))
 
 
-def _grouped(paths: Sequence[Path], counts: Sequence[int]) -> Iterator[Shape]:
+def _grouped(paths: Sequence[Curve], counts: Sequence[int]) -> Iterator[Shape]:
     """Lines as they are; outlines of areas put together again, so many for each as the file says."""
     left = iter(counts)
     at = 0

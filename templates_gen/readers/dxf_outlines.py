@@ -7,8 +7,8 @@ from collections.abc import Sequence
 from typing import NamedTuple
 
 from layout.drawing.pens import Pen
-from layout.drawing.shapes import Path, Point, Step
-from layout.errors import shown
+from layout.drawing.shapes import Curve, Point, Step
+from layout.values.errors import shown
 from templates_gen.document import OPERATION_OF, ReadError
 from templates_gen.readers.arcs import middle_of_bulge
 from templates_gen.readers.dxf_skeleton import FIRST_HANDLE
@@ -30,13 +30,13 @@ _PEN_OF = {name: pen for pen, name in OPERATION_OF.items()}
 class Outlines(NamedTuple):
     """The outlines in the order of the file, and where in the text they end."""
 
-    paths: Sequence[Path]
+    paths: Sequence[Curve]
     end: int
 
 
 def outlines(text: str, start: int) -> Outlines:
     """Every polyline from `start` on; what is none of ours ends them. `ReadError` for one that is not as it says."""
-    paths: list[Path] = []
+    paths: list[Curve] = []
     while found := _POLYLINE.match(text, start):
         handle, layer, count, closed, vertices = found.groups()
         if handle != f"{FIRST_HANDLE + len(paths):X}":
@@ -86,7 +86,7 @@ def _numbers(texts: Sequence[str]) -> list[float]:
     return values
 
 
-def _path(points: Sequence[Point], bulges: Sequence[float], pen: Pen, *, closed: bool) -> Path:
+def _path(points: Sequence[Point], bulges: Sequence[float], pen: Pen, *, closed: bool) -> Curve:
     """An outline that closes along an arc has that arc as its last step; a straight closing needs none."""
     if bulges[-1] and not closed:
         raise ReadError("the DXF bends an open line beyond its end")
@@ -95,4 +95,4 @@ def _path(points: Sequence[Point], bulges: Sequence[float], pen: Pen, *, closed:
         Step(end, middle_of_bulge(at, bulge, end) if bulge else None)
         for at, bulge, end in zip(points, bulges, ends, strict=False)
     ]
-    return Path(points[0], tuple(steps), pen, closed)
+    return Curve(points[0], tuple(steps), pen, closed)

@@ -13,7 +13,7 @@ from functools import cache
 from importlib import resources
 from itertools import zip_longest
 
-from layout.errors import shown
+from layout.values.errors import shown
 from templates_gen.document import ReadError
 
 FIRST_HANDLE = 0x33

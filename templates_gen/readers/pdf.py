@@ -10,7 +10,7 @@ from collections.abc import Mapping
 from typing import Any
 
 from layout.drawing.sheet import Sheet
-from layout.errors import shown
+from layout.values.errors import shown
 from templates_gen.document import AUTHOR, About, Document, ReadError, unpacked
 from templates_gen.readers.content import MM, walked
 from templates_gen.readers.pdf_file import PdfFile

@@ -11,7 +11,7 @@ import zlib
 from collections.abc import Mapping
 from typing import Any, NamedTuple
 
-from layout.errors import shown
+from layout.values.errors import shown
 from templates_gen.document import ReadError
 from templates_gen.readers.pdf_values import SPACE, Reference, value_at
 

@@ -12,9 +12,9 @@ from collections.abc import Mapping, Sequence
 from functools import cache
 from typing import Any
 
-from layout.errors import shown
-from templates_gen import fonts
+from layout.values.errors import shown
 from templates_gen.document import ReadError
+from templates_gen.lettering import fonts
 from templates_gen.readers.pdf_file import PdfFile
 from templates_gen.readers.pdf_values import Name
 from templates_gen.readers.sfnt import Program, one_byte_codes

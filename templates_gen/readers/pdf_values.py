@@ -9,7 +9,7 @@ from __future__ import annotations
 import re
 from typing import Any, NamedTuple
 
-from layout.errors import shown
+from layout.values.errors import shown
 from templates_gen.document import ReadError
 
 _DEEPEST = 8  # ours nest to four

@@ -11,9 +11,9 @@ from collections.abc import Iterator, Mapping
 from xml.etree import ElementTree
 
 from layout.drawing.pens import Pen
-from layout.drawing.shapes import Path, Point, Region, Shape, Step
+from layout.drawing.shapes import Curve, Point, Region, Shape, Step
 from layout.drawing.sheet import Sheet
-from layout.errors import shown
+from layout.values.errors import shown
 from templates_gen.document import About, Document, ReadError, unpacked
 from templates_gen.readers.arcs import middle_of_arc
 from templates_gen.readers.svg_looks import Look, looks_of
@@ -115,7 +115,7 @@ def _group(
             yield paths[0]
 
 
-def _paths(commands: str, pen: Pen, height: float) -> Iterator[Path]:
+def _paths(commands: str, pen: Pen, height: float) -> Iterator[Curve]:
     """The lines of one path element, y turned to run upward again."""
     position = 0
     while position < len(commands) or position == 0:
@@ -125,7 +125,7 @@ def _paths(commands: str, pen: Pen, height: float) -> Iterator[Path]:
                 f"the SVG holds the path {shown(commands[position : position + 50])}, as no file of ours does"
             )
         start = Point(float(found[1]), height - float(found[2]))
-        yield Path(start, tuple(_steps(start, found[3], height)), pen, found.groups()[-1] is not None)
+        yield Curve(start, tuple(_steps(start, found[3], height)), pen, found.groups()[-1] is not None)
         position = found.end()
 
 

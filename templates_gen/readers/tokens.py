@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator, Mapping
 
-from layout.errors import shown
+from layout.values.errors import shown
 from templates_gen.document import ReadError
 
 Numbers = list[float]

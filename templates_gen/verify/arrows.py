@@ -6,7 +6,7 @@ from collections.abc import Iterable, Iterator
 from typing import NamedTuple
 
 from layout.drawing.pens import Pen
-from layout.drawing.shapes import Path, Point, Region, Shape
+from layout.drawing.shapes import Curve, Point, Region, Shape
 
 
 class Arrow(NamedTuple):
@@ -30,7 +30,7 @@ def arrows_in(shapes: Iterable[Shape]) -> Iterator[Arrow]:
             yield _arrow(region.contours[0])
 
 
-def _arrow(contour: Path) -> Arrow:
+def _arrow(contour: Curve) -> Arrow:
     tip, *base = contour.points()
     foot = Point((base[0].x + base[1].x) / 2, (base[0].y + base[1].y) / 2)
     return Arrow(Point((tip.x + foot.x) / 2, (tip.y + foot.y) / 2), Point(tip.x - foot.x, tip.y - foot.y))

@@ -7,9 +7,9 @@ from collections import Counter
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 
-from layout.drawing.shapes import Path, Point, Region, Shape, Text
+from layout.drawing.shapes import Curve, Point, Region, Shape, Text
 from layout.drawing.sheet import Sheet, pen_of
-from layout.errors import shown
+from layout.values.errors import shown
 from templates_gen.verify import LIMIT
 
 
@@ -76,12 +76,12 @@ def _differs(wanted: Shape, found: Shape) -> str:
 
 
 def _named(shape: Shape) -> str:
-    kind = {Path: "line", Region: "region", Text: "word"}[type(shape)]
+    kind = {Curve: "line", Region: "region", Text: "word"}[type(shape)]
     return f"{pen_of(shape).value} {kind}"
 
 
-def _contours(shape: Shape) -> Sequence[Path]:
-    if isinstance(shape, Path):
+def _contours(shape: Shape) -> Sequence[Curve]:
+    if isinstance(shape, Curve):
         return (shape,)
     return shape.contours if isinstance(shape, Region) else ()
 

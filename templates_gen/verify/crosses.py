@@ -8,7 +8,7 @@ from itertools import combinations
 from typing import NamedTuple
 
 from layout.drawing.pens import Pen
-from layout.drawing.shapes import Path, Point
+from layout.drawing.shapes import Curve, Point
 from layout.drawing.sheet import Sheet
 
 _SAME = 0.01  # two hairs of one cross share their middle and length to well under this, in mm
@@ -31,7 +31,7 @@ class Lie(NamedTuple):
 
 def crosses_on(sheet: Sheet) -> list[Point]:
     """The middle of every register cross: two hairs of one length, one drawn after the other, at right angles."""
-    hairs = [shape for shape in sheet.shapes if isinstance(shape, Path) and shape.pen in _PENS]
+    hairs = [shape for shape in sheet.shapes if isinstance(shape, Curve) and shape.pen in _PENS]
     found, k = [], 0
     while k + 1 < len(hairs):
         if middle := _cross(hairs[k], hairs[k + 1]):
@@ -41,7 +41,7 @@ def crosses_on(sheet: Sheet) -> list[Point]:
     return found
 
 
-def _cross(one: Path, other: Path) -> Point | None:
+def _cross(one: Curve, other: Curve) -> Point | None:
     if len(one.steps) != 1 or len(other.steps) != 1:
         return None
     (a, b), (c, d) = one.points(), other.points()

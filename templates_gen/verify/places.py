@@ -9,7 +9,7 @@ from layout.messages.catalogue import Role
 from layout.messages.english import ENGLISH
 from templates_gen.verify import LIMIT
 from templates_gen.verify.arrows import Arrow, arrows_in
-from templates_gen.verify.seen import Seen
+from templates_gen.verify.found_parts import FoundPart
 
 _ROW = 1.5  # the middle of an arrow lies less than so far above the baseline of its words, in mm
 _BEFORE = 3.5  # and less than so far before them, where it stands before them
@@ -17,7 +17,7 @@ _BESIDE = 1.5  # words at the centre begin at most so far past it
 _LONGEST = 12.0  # words that end beside the centre are no longer, in mm
 
 
-def arrows_on(pieces: Sequence[Seen]) -> list[Arrow]:
+def arrows_on(pieces: Sequence[FoundPart]) -> list[Arrow]:
     """The arrow heads of all pieces, once where two pieces show the same one."""
     found = {(round(a.at.x, 2), round(a.at.y, 2)): a for seen in pieces for a in arrows_in(seen.shapes())}
     return list(found.values())

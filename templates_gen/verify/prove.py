@@ -7,17 +7,17 @@ from dataclasses import replace
 
 from layout.drawing.sheet import Piece, Sheet
 from layout.plan import Plan
-from templates_gen.verify.bars import check_bars
 from templates_gen.verify.compare import NOTHING, Findings
-from templates_gen.verify.expected import sett_is_sound
-from templates_gen.verify.frame_check import prove_frame_check
-from templates_gen.verify.gauge import prove_gauge
-from templates_gen.verify.grid import prove_grid
-from templates_gen.verify.guide import prove_guide
-from templates_gen.verify.marks import prove_strip
+from templates_gen.verify.found_parts import FoundPart, found_on
+from templates_gen.verify.printed.check_bars import check_bars
+from templates_gen.verify.printed.expected import sett_is_sound
+from templates_gen.verify.printed.frame_check import prove_frame_check
+from templates_gen.verify.printed.gauge import prove_gauge
+from templates_gen.verify.printed.grid import prove_grid
+from templates_gen.verify.printed.guide import prove_guide
+from templates_gen.verify.printed.strip_marks import prove_strip
+from templates_gen.verify.printed.winding import prove_winding
 from templates_gen.verify.said import head_of
-from templates_gen.verify.seen import Seen, seen_on
-from templates_gen.verify.winding import prove_winding
 
 PROOFS: Mapping[str, Callable[..., Findings]] = {
     "winding": prove_winding,
@@ -42,9 +42,9 @@ def prove(plan: Plan, sheets: Sequence[Sheet], laid: Sequence[Sequence[Piece]], 
     if not sett_is_sound(plan.kit, sett.per_mm, sett.unit.mm):
         return Findings(0.0, ("the sett taken does not follow from the kit's readings",))
     total = NOTHING
-    pieces: dict[str, list[Seen]] = {}
+    pieces: dict[str, list[FoundPart]] = {}
     for number, (sheet, there) in enumerate(zip(sheets, laid, strict=True), 1):
-        found, wrong = seen_on(sheet, there, f"sheet {number}")
+        found, wrong = found_on(sheet, there, f"sheet {number}")
         total += wrong
         if on_paper:
             total += _named(check_bars(sheet), f"sheet {number}")

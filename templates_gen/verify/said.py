@@ -15,13 +15,13 @@ from layout.messages.english import ENGLISH
 from layout.messages.roles import Sheet as Head
 from layout.messages.roles import Strip
 from templates_gen.verify.compare import Findings
-from templates_gen.verify.seen import Seen
+from templates_gen.verify.found_parts import FoundPart
 
 _SAME = 0.01  # what was read at places this close, in mm, is one and the same
 Word = tuple[Point, str]
 
 
-def words_on(pieces: Sequence[Seen]) -> list[Word]:
+def words_on(pieces: Sequence[FoundPart]) -> list[Word]:
     """The words of all pieces of a part, once where two pieces show the same ones; none where words are outlines."""
     found: list[Word] = []
     for seen in pieces:
@@ -32,16 +32,16 @@ def words_on(pieces: Sequence[Seen]) -> list[Word]:
 
 
 @dataclass(slots=True)
-class Told:
+class Accounted:
     """Where each message begins that was found, and what is wrong."""
 
     places: dict[str, list[Point]] = field(default_factory=dict)
     wrong: list[str] = field(default_factory=list)
 
 
-def account(found: Sequence[Word], wanted: Iterable[str], allowed: Iterable[str] = ()) -> Told:
+def account(found: Sequence[Word], wanted: Iterable[str], allowed: Iterable[str] = ()) -> Accounted:
     """Finds every one of `wanted`, and of `allowed` what is there, among `found`; figures alone are left to others."""
-    told, rest = Told(), sorted(found, key=lambda word: (-word[0].y, word[0].x))
+    told, rest = Accounted(), sorted(found, key=lambda word: (-word[0].y, word[0].x))
     must = list(wanted)
     may = [each for each in allowed if each not in must]
     broken = []
@@ -84,7 +84,7 @@ def squeezed(words: str) -> str:
     return "".join(words.split())
 
 
-def head_of(sheet: Sheet, pieces: Sequence[Seen]) -> str:
+def head_of(sheet: Sheet, pieces: Sequence[FoundPart]) -> str:
     """The head of a sheet, downward and without spaces: what stands under the largest words, outside all parts."""
     texts = [shape for shape in sheet.shapes if isinstance(shape, Text) and not shape.angle]
     outside = [text for text in texts if not any(seen.holds(seen.lie.back(text.at)) for seen in pieces)]
@@ -96,7 +96,7 @@ def head_of(sheet: Sheet, pieces: Sequence[Seen]) -> str:
 
 
 def check_heads(
-    pieces: Sequence[Seen],
+    pieces: Sequence[FoundPart],
     title: str,
     warp: Mapping[str, str],
     notes: Sequence[str],
@@ -123,7 +123,13 @@ _FOOT = squeezed(ENGLISH.say(Head.PRINTING) + ENGLISH.say(Head.KNIFE))
 
 
 def _heads(
-    seen: Seen, title: str, warp: Mapping[str, str], notes: Sequence[str], pieces: Sequence[Seen], *, low: bool
+    seen: FoundPart,
+    title: str,
+    warp: Mapping[str, str],
+    notes: Sequence[str],
+    pieces: Sequence[FoundPart],
+    *,
+    low: bool,
 ) -> list[str]:
     """What the head may say, without spaces."""
     number, total = seen.number
@@ -142,7 +148,7 @@ def _heads(
     return [squeezed("".join([*said, *each, *joined])) for each in ((), *((one,) for one in why))]
 
 
-def pieces_named(pieces: Sequence[Seen]) -> list[str]:
+def pieces_named(pieces: Sequence[FoundPart]) -> list[str]:
     """What the pieces of a part are called; a part in one piece has no name beside it."""
     total = len(pieces)
     return [ENGLISH.say(Head.PIECE, number=k, total=total) for k in range(1, total + 1)] if total > 1 else []

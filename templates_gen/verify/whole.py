@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections.abc import Callable, Collection, Iterator, Mapping, Sequence
 from typing import NamedTuple
 
-from layout.cutting.stock import Stock
+from layout.cutting.stock.stock import Stock
 from layout.kit.kit import Kit
 from templates_gen.verify.whole_boards import boards_lacking, copies, is_of_boards
 from templates_gen.verify.whole_cut import FOR_CUTTERS, cut_files, cut_lacking
@@ -22,7 +22,7 @@ def _every(_: Kit) -> bool:
     return True
 
 
-class Wanted(NamedTuple):
+class WantedFile(NamedTuple):
     """What one name stands for: the `parts` that each of its files shows, in which `forms`, `when` a kit asks for it.
 
     What comes on paper must be in the one file of every sheet too, if it is `in_kit`; what a kit `may` be
@@ -36,14 +36,14 @@ class Wanted(NamedTuple):
     may: bool = False
 
 
-WHOLE: Mapping[str, Wanted] = {
-    "winding": Wanted(("winding",)),
-    "strip-near": Wanted(("strip-near",)),
-    "strip-far": Wanted(("strip-far",)),
-    "spacing-guide": Wanted(("spacing-near", "spacing-far")),
-    "wrap-gauge": Wanted(("wrap-gauge",)),
-    "frame-check": Wanted(("frame-check",), ("pdf",)),
-    "weaving-grid": Wanted(("weaving-grid",), in_kit=False, may=True),
+WHOLE: Mapping[str, WantedFile] = {
+    "winding": WantedFile(("winding",)),
+    "strip-near": WantedFile(("strip-near",)),
+    "strip-far": WantedFile(("strip-far",)),
+    "spacing-guide": WantedFile(("spacing-near", "spacing-far")),
+    "wrap-gauge": WantedFile(("wrap-gauge",)),
+    "frame-check": WantedFile(("frame-check",), ("pdf",)),
+    "weaving-grid": WantedFile(("weaving-grid",), in_kit=False, may=True),
 }
 """By the name of each file without its ending."""
 

@@ -11,7 +11,7 @@ from collections.abc import Iterable, Iterator, Mapping, Sequence
 from fractions import Fraction
 from itertools import count
 
-from layout.cutting.stock import Stock
+from layout.cutting.stock.stock import Stock
 from layout.frames.frame import NotchedEnd
 from layout.kit.kit import Kit
 

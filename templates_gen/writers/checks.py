@@ -6,11 +6,11 @@ import unicodedata
 from collections.abc import Iterable, Sequence
 
 from layout.drawing.pens import Pen
-from layout.drawing.shapes import Path, Point, Region, Text
+from layout.drawing.shapes import Curve, Point, Region, Text
 from layout.drawing.sheet import Sheet
-from layout.errors import LayoutError, shown
-from templates_gen import fonts
+from layout.values.errors import LayoutError, shown
 from templates_gen.document import About
+from templates_gen.lettering import fonts
 from templates_gen.writers.curves import turn
 
 LARGEST = 3500.0
@@ -55,7 +55,7 @@ def _shows(letter: str) -> bool:
 
 def _check_shapes(sheet: Sheet) -> None:
     for number, shape in enumerate(sheet.shapes, 1):
-        if isinstance(shape, Path):
+        if isinstance(shape, Curve):
             fault = "a line needs a line pen" if shape.pen.ink.fills else _fault(shape)
         elif isinstance(shape, Region):
             fault = _region_fault(shape)
@@ -88,7 +88,7 @@ def _inside(point: Point) -> bool:
     return -LARGEST <= x <= LARGEST and -LARGEST <= y <= LARGEST  # false for what is not a number
 
 
-def _fault(path: Path) -> str:
+def _fault(path: Curve) -> str:
     start, steps, _, _ = path
     if not steps:
         return "a line needs at least one step"

@@ -12,9 +12,9 @@ from contextlib import contextmanager
 from io import StringIO
 from typing import TYPE_CHECKING
 
-from layout.drawing.shapes import Path, Point, Region, Text
+from layout.drawing.shapes import Curve, Point, Region, Text
 from layout.drawing.sheet import Sheet, pen_of
-from layout.errors import LayoutError
+from layout.values.errors import LayoutError
 from templates_gen.document import OPERATION_OF, About, packed
 from templates_gen.writers.checks import check
 from templates_gen.writers.curves import turn
@@ -82,8 +82,8 @@ def _drawing(sheet: Sheet, about: About) -> Drawing:
     return drawing
 
 
-def _paths(shape: Path | Region | Text) -> Sequence[Path]:
-    if isinstance(shape, Path):
+def _paths(shape: Curve | Region | Text) -> Sequence[Curve]:
+    if isinstance(shape, Curve):
         return (shape,)
     return shape.contours if isinstance(shape, Region) else ()
 
@@ -94,7 +94,7 @@ def _areas(sheet: Sheet) -> str:
     return " ".join(["areas:", *counts])
 
 
-def _vertices(path: Path) -> Iterator[Vertex]:
+def _vertices(path: Curve) -> Iterator[Vertex]:
     """To a millionth of a millimetre; an arc that ends where the outline began becomes the way it closes."""
     at = path.start
     for end, through in path.steps:

@@ -13,11 +13,11 @@ from itertools import groupby
 from typing import Any, cast
 
 from layout.drawing.pens import Pen
-from layout.drawing.shapes import Path, Region, Shape, Text
+from layout.drawing.shapes import Curve, Region, Shape, Text
 from layout.drawing.sheet import Sheet, pen_of
-from layout.errors import LayoutError
-from templates_gen import fonts
+from layout.values.errors import LayoutError
 from templates_gen.document import AUTHOR, LANGUAGE, About, packed
+from templates_gen.lettering import fonts
 from templates_gen.writers.checks import check
 from templates_gen.writers.curves import handles
 
@@ -121,7 +121,7 @@ def _operators(shapes: Sequence[Shape], encode: Encode) -> Iterator[str]:
                 yield from map(_subpath, region.contours)
                 yield "f"
         else:
-            paths = list(map(_subpath, cast(Iterable[Path], run)))
+            paths = list(map(_subpath, cast(Iterable[Curve], run)))
             for first in range(0, len(paths), _SUBPATHS):
                 yield from paths[first : first + _SUBPATHS]
                 yield "S"
@@ -137,7 +137,7 @@ def _settings(pen: Pen) -> Iterator[tuple[str, str]]:
         yield "d", "[" + " ".join([f"{part * _PT:.5f}" for part in ink.dash]) + "] 0 d"
 
 
-def _subpath(path: Path) -> str:
+def _subpath(path: Curve) -> str:
     """One path; numbers to a hundred-thousandth of a unit, which is 0.004 micrometres."""
     start, steps, _, closed = path
     x, y = start

@@ -12,9 +12,9 @@ from itertools import groupby
 from typing import TYPE_CHECKING
 
 from layout.drawing.pens import Pen
-from layout.drawing.shapes import Path, Point, Region, Shape, Text
+from layout.drawing.shapes import Curve, Point, Region, Shape, Text
 from layout.drawing.sheet import Sheet, pen_of
-from layout.errors import LayoutError
+from layout.values.errors import LayoutError
 from templates_gen.document import OPERATION_OF, About, Operations, packed
 from templates_gen.writers.checks import check
 from templates_gen.writers.curves import radius, turn
@@ -85,7 +85,7 @@ def _commands(shape: Shape, height: float) -> Iterator[str]:
     if isinstance(shape, Region):
         for contour in shape.contours:
             yield from _commands(contour, height)
-    elif isinstance(shape, Path):
+    elif isinstance(shape, Curve):
         start = shape.start
         yield f"M{_place(start, height)}"
         for end, through in shape.steps:

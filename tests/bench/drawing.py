@@ -24,8 +24,8 @@ from reportlab.pdfgen.canvas import Canvas
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Point, Shape, Text, line
 from layout.drawing.sheet import PT, Sheet, painted
-from templates_gen.fonts import FONT_NAME
-from templates_gen.formats import FORMATS, About
+from templates_gen.files.formats import FORMATS, About
+from templates_gen.lettering.fonts import FONT_NAME
 from templates_gen.verify.compare import compare
 
 ABOUT = About("Benchmark", "{}")

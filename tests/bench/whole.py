@@ -13,7 +13,7 @@ from pathlib import Path
 
 ROUNDS = 9
 LIBRARIES = "click, fontTools.ttLib, pint, reportlab.pdfbase.ttfonts, reportlab.pdfgen.canvas, svgwrite"
-MAKE = "from templates_gen.cli import main; main()"
+MAKE = "from templates_gen.screen.cli import main; main()"
 
 
 def seconds(code: str, *arguments: str) -> float:

@@ -19,17 +19,17 @@ import layout.parts.strip as strip_module
 import layout.plan as plan_module
 import layout.warps.wound as wound_module
 from layout.drawing.pens import Pen
-from layout.drawing.shapes import Path, Placing, Point, Region, Shape, Step, Text, line
+from layout.drawing.shapes import Curve, Placing, Point, Region, Shape, Step, Text, line
 from layout.drawing.sheet import Sheet, marks_on, pen_of
-from layout.errors import LayoutError
 from layout.parts.strip import _Draft
 from layout.plan import Plan, plan
-from layout.setting.sett import SettInput, SettTaken
+from layout.sett.sett import SettInput, SettTaken
+from layout.values.errors import LayoutError
 from layout.warps.warp import Warp
-from templates_gen.formats import FORMATS
-from templates_gen.outlines import outline
-from templates_gen.outputs import Output, Outputs
-from templates_gen.proof import findings, read, write
+from templates_gen.files.formats import FORMATS
+from templates_gen.files.outputs import Output, Outputs
+from templates_gen.files.proof import findings, read, write
+from templates_gen.lettering.outlines import outline
 from templates_gen.verify.compare import compare
 
 # Face straight: both strips differ from their own mirror image, so that left and right cannot be mistaken. Three winds
@@ -224,7 +224,7 @@ def everywhere(place: Callable[[Point, Sheet], Point]) -> Change:
     """Every point of the sheet elsewhere."""
 
     def apply(shapes: list[Shape], sheet: Sheet) -> list[Shape]:
-        def path(old: Path) -> Path:
+        def path(old: Curve) -> Curve:
             steps = tuple(Step(place(end, sheet), through and place(through, sheet)) for end, through in old.steps)
             return old._replace(start=place(old.start, sheet), steps=steps)
 
@@ -274,14 +274,14 @@ def says(old: str, new: str) -> Change:
 
 def shorter(old: Shape) -> Shape:
     """A line 97 % as long."""
-    assert isinstance(old, Path)
+    assert isinstance(old, Curve)
     (ax, ay), (bx, by) = old.points()
     return line(old.start, Point(ax + 0.97 * (bx - ax), ay + 0.97 * (by - ay)), old.pen)
 
 
 def opened(old: Shape) -> Shape:
     """A closed line left open."""
-    assert isinstance(old, Path)
+    assert isinstance(old, Curve)
     return old._replace(closed=False)
 
 
@@ -432,7 +432,7 @@ def _contacts(patch: PATCH, change: Callable[[list[float]], list[float]]) -> Non
     patch.setattr(_Draft, "contacts", property(lambda draft: change(right.fget(draft))))  # type: ignore[misc]
 
 
-def _winds(patch: PATCH, change: Callable[[list[Path]], list[Path]]) -> None:
+def _winds(patch: PATCH, change: Callable[[list[Curve]], list[Curve]]) -> None:
     right = _Draft.winds
     patch.setattr(_Draft, "winds", lambda draft: change(right(draft)))
 
@@ -455,7 +455,7 @@ def _tens(patch: PATCH) -> None:
     """Tenth marks counted from the first mark as one, on the near strip too."""
     right = _Draft.winds
 
-    def winds(draft: _Draft) -> list[Path]:
+    def winds(draft: _Draft) -> list[Curve]:
         pens = [path.pen for path in right(draft)]
         return [path._replace(pen=pen) for path, pen in zip(right(draft), [*pens[1:], Pen.MARK], strict=True)]
 
@@ -468,7 +468,7 @@ def _bars(*bars: tuple[float, str]) -> Callable[[PATCH], None]:
 
 def _no_totals(patch: PATCH) -> None:
     right = _Draft.units
-    patch.setattr(_Draft, "units", lambda draft: [each for each in right(draft) if isinstance(each, Path)])
+    patch.setattr(_Draft, "units", lambda draft: [each for each in right(draft) if isinstance(each, Curve)])
 
 
 def _total_of_the_next_line(patch: PATCH) -> None:

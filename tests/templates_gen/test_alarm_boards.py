@@ -11,20 +11,20 @@ from typing import Any
 import pytest
 from kits import font_metrics, plan_of
 
-import layout.cutting.job as job_module
-import layout.cutting.job_picture as picture_module
-import layout.cutting.trial_cut as trial_module
-import templates_gen.board_outputs as outputs_module
-from layout.cutting.boards import Boards
-from layout.cutting.stock import Stock
-from layout.cutting.work import Work
+import layout.cutting.job.job as job_module
+import layout.cutting.job.picture as picture_module
+import layout.cutting.parts.trial_cut as trial_module
+import templates_gen.files.board_outputs as outputs_module
+from layout.cutting.job.boards import Boards
+from layout.cutting.job.work import Work
+from layout.cutting.stock.stock import Stock
 from layout.drawing.pens import Pen
-from layout.drawing.shapes import Path, Placing, Shape, Text
+from layout.drawing.shapes import Curve, Placing, Shape, Text
 from layout.drawing.sheet import Piece
-from templates_gen.output import Output
-from templates_gen.outputs import Outputs
-from templates_gen.proof import findings, prove_cut_file, read, write
-from templates_gen.stockfile import built_in
+from templates_gen.files.output import Output
+from templates_gen.files.outputs import Outputs
+from templates_gen.files.proof import findings, prove_cut_file, read, write
+from templates_gen.inputs.stock_file import built_in
 
 PATCH = pytest.MonkeyPatch
 STOCK = replace(
@@ -203,7 +203,7 @@ def _redrawn(output: Output, change: Callable[[Shape], Shape | None]) -> Output:
 
 
 def _wall_aside(shape: Shape) -> Shape:
-    if isinstance(shape, Path) and shape.pen is Pen.THROUGH and len(shape.steps) > 50:
+    if isinstance(shape, Curve) and shape.pen is Pen.THROUGH and len(shape.steps) > 50:
         step = shape.steps[10]
         moved = step._replace(end=step.end._replace(x=step.end.x + 0.01, y=step.end.y + 0.01))
         return shape._replace(steps=(*shape.steps[:10], moved, *shape.steps[11:]))
@@ -212,8 +212,8 @@ def _wall_aside(shape: Shape) -> Shape:
 
 SPOILT: dict[str, Callable[[Shape], Shape | None]] = {
     "a slot 10 micrometres aside": _wall_aside,
-    "an outline that is open": lambda s: s._replace(closed=False) if isinstance(s, Path) and s.closed else s,
-    "a scored mark missing": lambda s: None if isinstance(s, Path) and s.pen is Pen.SCORE else s,
+    "an outline that is open": lambda s: s._replace(closed=False) if isinstance(s, Curve) and s.closed else s,
+    "a scored mark missing": lambda s: None if isinstance(s, Curve) and s.pen is Pen.SCORE else s,
     "words not engraved": lambda s: None if s.pen is Pen.ENGRAVE else s,
 }  # fmt: skip
 

@@ -10,13 +10,13 @@ from functools import cache
 import pytest
 from cut_plates import ABOUT, CROSSES, HOLE, OPERATIONS, OUTLINE, RING, SCORES, SLOT, SQUARE, P, plate
 
-from layout.cutting.stock import Operation
+from layout.cutting.stock.stock import Operation
 from layout.drawing.pens import Pen
-from layout.drawing.shapes import Path, Placing, Point, Region, Shape, Step, line, rectangle
+from layout.drawing.shapes import Curve, Placing, Point, Region, Shape, Step, line, rectangle
 from layout.drawing.sheet import Sheet, painted
-from layout.errors import LayoutError
+from layout.values.errors import LayoutError
 from templates_gen.document import About
-from templates_gen.formats import FORMATS
+from templates_gen.files.formats import FORMATS
 from templates_gen.verify.compare import compare
 
 names = pytest.mark.parametrize("name", ["svg", "dxf"])
@@ -146,14 +146,14 @@ def test_spoilt_bytes_ring(spoilt: str) -> None:
 # 2. Another drawing, written by the writer as if it were right; some it refuses itself.
 
 
-def moved(shape: Path, dx: float, dy: float = 0.0) -> Path:
+def moved(shape: Curve, dx: float, dy: float = 0.0) -> Curve:
     """A path elsewhere."""
     (there,) = Placing(0, dx, dy).shapes([shape])
-    assert isinstance(there, Path)
+    assert isinstance(there, Curve)
     return there
 
 
-def flattened(path: Path, which: int) -> Path:
+def flattened(path: Curve, which: int) -> Curve:
     """One arc of a path as a straight step."""
     steps = list(path.steps)
     steps[which] = Step(steps[which].end)
@@ -163,14 +163,14 @@ def flattened(path: Path, which: int) -> Path:
 def everywhere(place: Callable[[Point], Point]) -> Sheet:
     """The plate with every point elsewhere."""
 
-    def path(old: Path) -> Path:
+    def path(old: Curve) -> Curve:
         steps = tuple(Step(place(end), through and place(through)) for end, through in old.steps)
-        return Path(place(old.start), steps, old.pen, old.closed)
+        return Curve(place(old.start), steps, old.pen, old.closed)
 
     def shape(old: Shape) -> Shape:
         if isinstance(old, Region):
             return Region(tuple(map(path, old.contours)), old.pen)
-        assert isinstance(old, Path)
+        assert isinstance(old, Curve)
         return path(old)
 
     return Sheet("plate", 120, 120, tuple(map(shape, plate().shapes)))
@@ -186,7 +186,7 @@ def without(gone: Shape) -> Sheet:
     return anew(shape for shape in plate().shapes if shape is not gone)
 
 
-def repenned(old: Path, pen: Pen) -> Sheet:
+def repenned(old: Curve, pen: Pen) -> Sheet:
     """The plate with one path of another operation."""
     return anew(old._replace(pen=pen) if shape is old else shape for shape in plate().shapes)
 

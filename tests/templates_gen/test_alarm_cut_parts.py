@@ -9,19 +9,19 @@ import pytest
 from cut_plans import file_of, stock_with
 from kits import NOTCHED, PEGGED, plan_of
 
-import layout.cutting.blank as blank_module
-import layout.cutting.comb as comb_module
-import layout.cutting.comb_body as body_module
-import layout.cutting.teeth as teeth_module
-from layout.cutting.kerf import Kerf
+import layout.cutting.parts.blank as blank_module
+import layout.cutting.parts.comb as comb_module
+import layout.cutting.parts.comb_body as body_module
+import layout.cutting.parts.teeth as teeth_module
 from layout.cutting.products import CUT_PRODUCTS, cut_suiting
-from layout.cutting.stock import Stock
+from layout.cutting.stock.kerf import Kerf
+from layout.cutting.stock.stock import Stock
 from layout.drawing.pens import Pen
-from layout.drawing.shapes import Path, Point, Shape, Step
+from layout.drawing.shapes import Curve, Point, Shape, Step
 from layout.drawing.sheet import Sheet
 from layout.plan import Plan
 from templates_gen.verify.compare import Findings
-from templates_gen.verify.cut import CUT_PROOFS, prove_cut
+from templates_gen.verify.cut_parts.prove_cut import CUT_PROOFS, prove_cut
 
 # Pitches that are no whole number of tenths of a millimetre, and strips unlike their mirror image.
 CHANGES: dict[str, object] = {
@@ -81,21 +81,21 @@ def moved(pen: Pen, number: int, dx: float, dy: float = 0.0) -> Callable[[Sheet]
     """A whole path of a pen, moved."""
 
     def change(sheet: Sheet) -> Sheet:
-        paths = [k for k, shape in enumerate(sheet.shapes) if isinstance(shape, Path) and shape.pen is pen]
+        paths = [k for k, shape in enumerate(sheet.shapes) if isinstance(shape, Curve) and shape.pen is pen]
         return _changed(sheet, paths[number], lambda path: _shifted(path, dx, dy))
 
     return change
 
 
-def _changed(sheet: Sheet, at: int, change: Callable[[Path], Path]) -> Sheet:
+def _changed(sheet: Sheet, at: int, change: Callable[[Curve], Curve]) -> Sheet:
     shapes: list[Shape] = list(sheet.shapes)
     path = shapes[at]
-    assert isinstance(path, Path)
+    assert isinstance(path, Curve)
     shapes[at] = change(path)
     return replace(sheet, shapes=tuple(shapes))
 
 
-def _shifted(path: Path, dx: float, dy: float) -> Path:
+def _shifted(path: Curve, dx: float, dy: float) -> Curve:
     def put(point: Point) -> Point:
         return Point(point.x + dx, point.y + dy)
 
@@ -117,8 +117,8 @@ def bent(which: int, dx: float) -> Callable[[Sheet], Sheet]:
     return change
 
 
-def _outline(sheet: Sheet) -> tuple[int, Path]:
-    paths = [(k, s) for k, s in enumerate(sheet.shapes) if isinstance(s, Path) and s.pen is Pen.THROUGH]
+def _outline(sheet: Sheet) -> tuple[int, Curve]:
+    paths = [(k, s) for k, s in enumerate(sheet.shapes) if isinstance(s, Curve) and s.pen is Pen.THROUGH]
     return max(paths, key=lambda each: len(each[1].steps))
 
 
@@ -132,7 +132,7 @@ def without(pen: Pen) -> Callable[[Sheet], Sheet]:
     """One path of a pen left out."""
 
     def change(sheet: Sheet) -> Sheet:
-        gone = next(s for s in sheet.shapes if isinstance(s, Path) and s.pen is pen and len(s.steps) == 1)
+        gone = next(s for s in sheet.shapes if isinstance(s, Curve) and s.pen is pen and len(s.steps) == 1)
         return replace(sheet, shapes=tuple(shape for shape in sheet.shapes if shape is not gone))
 
     return change
@@ -147,7 +147,7 @@ def scaled(share: float) -> Callable[[Sheet], Sheet]:
 
         shapes = []
         for shape in sheet.shapes:
-            if isinstance(shape, Path):
+            if isinstance(shape, Curve):
                 steps = tuple(Step(put(end), through and put(through)) for end, through in shape.steps)
                 shapes.append(shape._replace(start=put(shape.start), steps=steps))
         return replace(sheet, shapes=tuple(shapes))

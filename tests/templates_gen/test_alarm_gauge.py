@@ -14,7 +14,7 @@ import layout.parts.gauge_table as table_module
 import layout.parts.wrap_gauge as gauge_module
 import layout.products as products
 from layout.drawing.pens import Pen
-from layout.drawing.shapes import Path, Placing, Point, Shape, Text
+from layout.drawing.shapes import Curve, Placing, Point, Shape, Text
 from layout.drawing.sheet import Part
 from layout.plan import Plan, plan
 
@@ -84,25 +84,25 @@ def drawn(change: Change) -> Callable[[pytest.MonkeyPatch], None]:
     return apply
 
 
-def edge(change: Callable[[Path], Path | None], which: int = 0) -> Callable[[pytest.MonkeyPatch], None]:
+def edge(change: Callable[[Curve], Curve | None], which: int = 0) -> Callable[[pytest.MonkeyPatch], None]:
     """One bold edge changed, or left out."""
 
     def apply(shapes: list[Shape]) -> list[Shape]:
-        at = [k for k, shape in enumerate(shapes) if isinstance(shape, Path) and shape.pen is Pen.EDGE][which]
+        at = [k for k, shape in enumerate(shapes) if isinstance(shape, Curve) and shape.pen is Pen.EDGE][which]
         old = shapes[at]
-        assert isinstance(old, Path)
+        assert isinstance(old, Curve)
         new = change(old)
         return [*shapes[:at], *([new] if new else []), *shapes[at + 1 :]]
 
     return drawn(apply)
 
 
-def moved(dx: float, dy: float = 0.0) -> Callable[[Path], Path]:
+def moved(dx: float, dy: float = 0.0) -> Callable[[Curve], Curve]:
     """A path elsewhere."""
 
-    def apply(path: Path) -> Path:
+    def apply(path: Curve) -> Curve:
         (shape,) = Placing(0, dx, dy).shapes([path])
-        assert isinstance(shape, Path)
+        assert isinstance(shape, Curve)
         return shape
 
     return apply

@@ -14,13 +14,13 @@ import layout.paper.panes as panes_module
 import layout.parts.grid as grid_module
 from layout.drawing.pane import Pane
 from layout.drawing.pens import Pen
-from layout.drawing.shapes import Path, Point, Region, Shape, Text
+from layout.drawing.shapes import Curve, Point, Region, Shape, Text
 from layout.drawing.sheet import Part
 from layout.parts.grid import _Draft
 from layout.parts.grid_size import Grid
 from layout.plan import Plan
-from templates_gen.outputs import Outputs
-from templates_gen.proof import findings, read, write
+from templates_gen.files.outputs import Outputs
+from templates_gen.files.proof import findings, read, write
 from templates_gen.verify.compare import compare
 
 BEADS: dict[str, object] = {"weft": {"beads": {"number": 26, "over": "5 cm"}}}
@@ -68,14 +68,14 @@ def _drawn(patch: PATCH, method: str, change: Callable[[list[Any]], list[Any]]) 
     patch.setattr(_Draft, method, changed)
 
 
-def _pen(old: Pen, new: Pen) -> Callable[[list[Path]], list[Path]]:
+def _pen(old: Pen, new: Pen) -> Callable[[list[Curve]], list[Curve]]:
     return lambda lines: [one._replace(pen=new) if one.pen is old else one for one in lines]
 
 
-def _upright(change: Callable[[float], float]) -> Callable[[list[Path]], list[Path]]:
+def _upright(change: Callable[[float], float]) -> Callable[[list[Curve]], list[Curve]]:
     """Every upright line at another x."""
 
-    def moved(one: Path) -> Path:
+    def moved(one: Curve) -> Curve:
         (x, y), ((end, _),) = one.start, one.steps
         if x != end.x:
             return one
@@ -84,7 +84,7 @@ def _upright(change: Callable[[float], float]) -> Callable[[list[Path]], list[Pa
     return lambda lines: [moved(one) for one in lines]
 
 
-def _short(lines: list[Path]) -> list[Path]:
+def _short(lines: list[Curve]) -> list[Curve]:
     """The third line ends a little before it should."""
     one = lines[2]
     end = one.steps[0].end
@@ -182,7 +182,7 @@ def test_a_moved_cross_rings(monkeypatch: PATCH) -> None:
         made = right(draft, pane)
         if not pane.label.startswith("piece 2 "):
             return made
-        first = next(k for k, s in enumerate(made.shapes) if isinstance(s, Path) and s.pen is Pen.REGISTER)
+        first = next(k for k, s in enumerate(made.shapes) if isinstance(s, Curve) and s.pen is Pen.REGISTER)
         moved = [_moved(shape) if k in (first, first + 1) else shape for k, shape in enumerate(made.shapes)]
         return replace(made, shapes=tuple(moved))
 
@@ -191,7 +191,7 @@ def test_a_moved_cross_rings(monkeypatch: PATCH) -> None:
 
 
 def _moved(shape: Shape) -> Shape:
-    assert isinstance(shape, Path)
+    assert isinstance(shape, Curve)
     return shape._replace(
         start=Point(shape.start.x + 0.01, shape.start.y),
         steps=tuple(step._replace(end=Point(step.end.x + 0.01, step.end.y)) for step in shape.steps),

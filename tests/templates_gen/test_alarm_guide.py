@@ -14,12 +14,12 @@ import layout.parts.guide_words as words_module
 import layout.parts.spacing_guide as guide_module
 import layout.warps.fan as fan_module
 from layout.drawing.pens import Pen
-from layout.drawing.shapes import Path, Point, Text
+from layout.drawing.shapes import Curve, Point, Text
 from layout.parts.spacing_guide import _Draft
 from layout.plan import Plan, plan
 from layout.warps.warp import Warp
-from templates_gen.outputs import Outputs
-from templates_gen.proof import findings, read, write
+from templates_gen.files.outputs import Outputs
+from templates_gen.files.proof import findings, read, write
 
 TILED: dict[str, object] = {"frame.outer_width": "90 cm", "weaving.width": "70 cm", "paper.lay": "tiles"}
 KITS: dict[str, dict[str, object]] = {
@@ -63,7 +63,7 @@ def test_what_is_right_does_not_ring(name: str, form: str) -> None:
 Patch = Callable[[pytest.MonkeyPatch], None]
 
 
-def drawn(method: str, change: Callable[[list[Path]], list[Path]]) -> Patch:
+def drawn(method: str, change: Callable[[list[Curve]], list[Curve]]) -> Patch:
     """Lines that one method of the builder draws, changed."""
 
     def apply(patch: pytest.MonkeyPatch) -> None:
@@ -73,7 +73,7 @@ def drawn(method: str, change: Callable[[list[Path]], list[Path]]) -> Patch:
     return apply
 
 
-def moved(path: Path, dx: float) -> Path:
+def moved(path: Curve, dx: float) -> Curve:
     """An upright elsewhere."""
     return path._replace(
         start=Point(path.start.x + dx, path.start.y),
@@ -81,7 +81,7 @@ def moved(path: Path, dx: float) -> Path:
     )
 
 
-def lengthened(path: Path, by: float) -> Path:
+def lengthened(path: Curve, by: float) -> Curve:
     """An upright that reaches further."""
     (step,) = path.steps
     return path._replace(steps=(step._replace(end=Point(step.end.x, step.end.y * by)),))
@@ -115,7 +115,7 @@ def _added_up(xs: list[float]) -> list[float]:
     return [xs[0] + k * round(xs[1] - xs[0], 2) for k in range(len(xs))]
 
 
-def begun(mark: Path, dx: float, y: float) -> Path:
+def begun(mark: Curve, dx: float, y: float) -> Curve:
     """An upright that begins elsewhere."""
     return mark._replace(start=Point(mark.start.x + dx, y))
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 import json
 from collections.abc import Callable
 from dataclasses import replace
-from pathlib import Path as File
+from pathlib import Path
 from typing import Any
 
 import pytest
@@ -15,17 +15,17 @@ import layout.parts.holes as holes
 import layout.parts.strip as strip_module
 import layout.plan as plan_module
 import layout.warps.pegged as pegged
-import templates_gen.outputs as outputs_module
+import templates_gen.files.outputs as outputs_module
 from layout.drawing.pens import Pen
-from layout.drawing.shapes import Path, Placing
+from layout.drawing.shapes import Curve, Placing
 from layout.plan import Plan
 from layout.products import PRODUCTS, suiting
-from layout.units import read_length
-from templates_gen.check import Against, check
-from templates_gen.generate import ProofError, make
-from templates_gen.manifest import MANIFEST
-from templates_gen.outputs import Outputs
-from templates_gen.proof import findings, read, write
+from layout.values.units import read_length
+from templates_gen.files.check import Against, check
+from templates_gen.files.generate import ProofError, make
+from templates_gen.files.manifest import MANIFEST
+from templates_gen.files.outputs import Outputs
+from templates_gen.files.proof import findings, read, write
 from templates_gen.verify.compare import compare
 from templates_gen.verify.whole import WHOLE, lacking
 
@@ -62,20 +62,20 @@ def test_what_is_right_does_not_ring(kind: str, file: str) -> None:
 PATCH = pytest.MonkeyPatch
 
 
-def outlines(change: Callable[[list[Path]], list[Path]]) -> Callable[[PATCH], None]:
+def outlines(change: Callable[[list[Curve]], list[Curve]]) -> Callable[[PATCH], None]:
     """A builder that draws other notches, holes or ticks."""
     right = holes.outlines
     return lambda patch: patch.setattr(strip_module, "outlines", lambda *how: change(right(*how)))
 
 
-def aside(mm: float) -> Callable[[list[Path]], list[Path]]:
+def aside(mm: float) -> Callable[[list[Curve]], list[Curve]]:
     """The first outline moved to the right."""
     return lambda paths: [*Placing(0, mm, 0).shapes(paths[:1]), *paths[1:]]  # type: ignore[list-item]
 
 
-def lower(mm: float) -> Callable[[list[Path]], list[Path]]:
+def lower(mm: float) -> Callable[[list[Curve]], list[Curve]]:
     """Every outline moved up the paper."""
-    return lambda paths: [path for path in Placing(0, 0, mm).shapes(paths) if isinstance(path, Path)]
+    return lambda paths: [path for path in Placing(0, 0, mm).shapes(paths) if isinstance(path, Curve)]
 
 
 def laid(**changes: Callable[[Plan], object]) -> Callable[[PATCH], None]:
@@ -182,7 +182,7 @@ def test_a_whole_kit_lacks_nothing(kind: str) -> None:
 
 
 @pytest.mark.parametrize("name", [name for name, wanted in WHOLE.items() if not wanted.may])
-def test_a_product_left_out_rings(name: str, monkeypatch: PATCH, tmp_path: File) -> None:
+def test_a_product_left_out_rings(name: str, monkeypatch: PATCH, tmp_path: Path) -> None:
     """A kit from which one product was dropped is refused before anything is kept."""
     rest = tuple(each for each in suiting(plan_of()) if each != name)
     monkeypatch.setattr(outputs_module, "suiting", lambda _: rest)
@@ -191,7 +191,7 @@ def test_a_product_left_out_rings(name: str, monkeypatch: PATCH, tmp_path: File)
     assert list(tmp_path.iterdir()) == []
 
 
-def test_a_part_missing_on_paper_rings(monkeypatch: PATCH, tmp_path: File) -> None:
+def test_a_part_missing_on_paper_rings(monkeypatch: PATCH, tmp_path: Path) -> None:
     """The one file of every sheet must show each part, though every file is there."""
     right = Outputs._on_paper
     monkeypatch.setattr(Outputs, "_on_paper", lambda outputs, file, names: right(outputs, file, tuple(names)[:1]))
@@ -199,7 +199,7 @@ def test_a_part_missing_on_paper_rings(monkeypatch: PATCH, tmp_path: File) -> No
         make(plan_of(), tmp_path, font_metrics())
 
 
-def test_a_folder_that_lost_a_file_and_its_line_rings(tmp_path: File) -> None:
+def test_a_folder_that_lost_a_file_and_its_line_rings(tmp_path: Path) -> None:
     """A file taken away together with its line in the manifest is missed all the same; `--only` asks for no more."""
     make(plan_of(), tmp_path, font_metrics())
     assert [each.problems for each in check([tmp_path], Against(), font_metrics()) if each.problems] == []

@@ -14,18 +14,18 @@ from pictures import EVERY, KINDS
 import layout.frames.load as load_module
 import layout.parts.frame_check as check_module
 import layout.parts.frame_figure as figure_module
-import layout.parts.winding_face as face_module
-import layout.parts.winding_words as words_module
+import layout.parts.winding.face as face_module
+import layout.parts.winding.words as words_module
 from layout.drawing.pens import Pen
-from layout.drawing.shapes import Path, Placing, Point, Region, Shape, polygon
-from layout.errors import LayoutError
-from layout.numerals import say_number
-from layout.parts.course import Course, Leg, course
-from layout.parts.winding_face import Face
-from layout.parts.winding_scale import FULL
+from layout.drawing.shapes import Curve, Placing, Point, Region, Shape, polygon
+from layout.parts.winding.face import Face
+from layout.parts.winding.scale import FULL
+from layout.parts.winding.shown_passes import ShownPass, ShownPasses, shown_passes
 from layout.plan import Plan, plan
-from templates_gen.outputs import Output, Outputs
-from templates_gen.proof import findings, read, write
+from layout.values.errors import LayoutError
+from layout.values.numerals import say_number
+from templates_gen.files.outputs import Output, Outputs
+from templates_gen.files.proof import findings, read, write
 from templates_gen.verify.compare import compare
 
 PATCH = pytest.MonkeyPatch
@@ -77,9 +77,9 @@ def test_right_check_sheets_do_not_ring(changes: dict[str, object]) -> None:
 # Builders that are wrong: the file is just as it was drawn, and only the kit's own numbers speak against it.
 
 
-def _legs(patch: PATCH, change: Callable[[Leg], Leg]) -> None:
-    def wrong(*values: object) -> Course:
-        right = course(*values)  # type: ignore[arg-type]
+def _legs(patch: PATCH, change: Callable[[ShownPass], ShownPass]) -> None:
+    def wrong(*values: object) -> ShownPasses:
+        right = shown_passes(*values)  # type: ignore[arg-type]
         return replace(right, groups=tuple(tuple(map(change, group)) for group in right.groups))
 
     patch.setattr(face_module, "course", wrong)
@@ -102,8 +102,8 @@ def _arrows_turned(patch: PATCH) -> None:
 
 
 def _one_pass_less(patch: PATCH) -> None:
-    def wrong(*values: object) -> Course:
-        right = course(*values)  # type: ignore[arg-type]
+    def wrong(*values: object) -> ShownPasses:
+        right = shown_passes(*values)  # type: ignore[arg-type]
         return replace(right, groups=(right.groups[0][:-1], *right.groups[1:]))
 
     patch.setattr(face_module, "course", wrong)
@@ -155,7 +155,7 @@ def _ends_swapped(patch: PATCH) -> None:
 
 
 def _side_turned(patch: PATCH) -> None:
-    import layout.parts.winding_side as side_module
+    import layout.parts.winding.side as side_module
 
     right = side_module._passes
 
@@ -168,7 +168,7 @@ def _side_turned(patch: PATCH) -> None:
     patch.setattr(side_module, "_passes", wrong)
 
 
-def _upside(head: Path) -> Path:
+def _upside(head: Curve) -> Curve:
     """The same arrow head pointing back."""
     tip, *base = head.points()
     foot = Point((base[0].x + base[1].x) / 2, (base[0].y + base[1].y) / 2)

@@ -9,7 +9,7 @@ from typing import Any
 import pytest
 
 from layout.plan import plan
-from templates_gen import kitfile
+from templates_gen.inputs import kit_file as kitfile
 from tests.commands import refused, run
 
 KEYS = [

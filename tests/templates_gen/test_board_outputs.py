@@ -4,7 +4,7 @@ import json
 import re
 from dataclasses import replace
 from io import StringIO
-from pathlib import Path as File
+from pathlib import Path
 
 import ezdxf
 import pytest
@@ -12,12 +12,12 @@ from click.testing import CliRunner
 from ezdxf.bbox import extents
 from kits import font_metrics, plan_of
 
-from layout.cutting.stock import Stock
-from templates_gen.board_outputs import JOB_FILE, BoardOutputs
-from templates_gen.cli import main
-from templates_gen.outputs import Outputs
-from templates_gen.proof import findings, read, write
-from templates_gen.stockfile import built_in, write_starter
+from layout.cutting.stock.stock import Stock
+from templates_gen.files.board_outputs import JOB_FILE, BoardOutputs
+from templates_gen.files.outputs import Outputs
+from templates_gen.files.proof import findings, read, write
+from templates_gen.inputs.stock_file import built_in, write_starter
+from templates_gen.screen.cli import main
 
 FAST = replace(
     built_in(),
@@ -123,7 +123,7 @@ def test_no_file_says_a_price(file: int) -> None:
     assert b"4.5" not in output.about.inputs.encode()
 
 
-def test_sheets_waste_time_and_price_are_told_on_the_screen(tmp_path: File) -> None:
+def test_sheets_waste_time_and_price_are_told_on_the_screen(tmp_path: Path) -> None:
     """One sheet at 4.50 and the minutes at 0.80; without prices nothing is said of money."""
     (note,) = boards().notes
     found = re.fullmatch(
@@ -137,7 +137,7 @@ def test_sheets_waste_time_and_price_are_told_on_the_screen(tmp_path: File) -> N
     assert "the cutter's time left out" in boards(replace(FAST, speeds={})).notes[0]
 
 
-def test_make_and_check(tmp_path: File) -> None:
+def test_make_and_check(tmp_path: Path) -> None:
     """The files are made with the rest of the kit, and pass when they are read back later."""
     stock, out = tmp_path / "stock.toml", tmp_path / "out"
     write_starter(stock)

@@ -16,11 +16,11 @@ from pdf_bytes import unpacked
 from rasters import Pixels, pdf_pixels, svg_pixels
 
 from layout.plan import Plan, plan
-from templates_gen.fonts import font_path
-from templates_gen.formats import FORMATS, Document
-from templates_gen.output import Output
-from templates_gen.outputs import Outputs
-from templates_gen.proof import findings, write
+from templates_gen.files.formats import FORMATS, Document
+from templates_gen.files.output import Output
+from templates_gen.files.outputs import Outputs
+from templates_gen.files.proof import findings, write
+from templates_gen.lettering.fonts import font_path
 
 MOST_APART = 17.0
 """Grey levels of 255: one step of the greys that resvg knows, which an edge may take by a move of a micrometre."""

@@ -6,7 +6,7 @@ import io
 import math
 import re
 from collections.abc import Callable, Iterator, Sequence
-from pathlib import Path as FilePath
+from pathlib import Path
 
 import ezdxf
 import pyogrio
@@ -18,10 +18,10 @@ from cut_plates import ABOUT, plate
 from ezdxf.document import Drawing
 from kits import plan_of
 
-from layout.drawing.shapes import Path, Region, Text
+from layout.drawing.shapes import Curve, Region, Text
 from layout.drawing.sheet import Sheet
 from templates_gen.document import OPERATION_OF
-from templates_gen.formats import FORMATS
+from templates_gen.files.formats import FORMATS
 
 read, write = FORMATS["dxf"].read, FORMATS["dxf"].write
 SMALL = write([plate()], ABOUT)
@@ -31,7 +31,7 @@ Seen = tuple[str, bool, list[tuple[float, float]]]
 """The layer of an outline, whether it closes, and its points: every corner, and the middle of every arc."""
 
 
-def outlines(sheet: Sheet) -> Iterator[Path]:
+def outlines(sheet: Sheet) -> Iterator[Curve]:
     """All lines and contours in their order."""
     for shape in sheet.shapes:
         assert not isinstance(shape, Text)
@@ -82,7 +82,7 @@ def assert_alike(one: Sequence[Seen], other: Sequence[Seen], what: str) -> None:
         assert all(math.dist(*pair) < 1e-6 * (1 + abs(pair[0][0])) for pair in zip(points, wanted, strict=True)), what
 
 
-def assert_gdal_sees(folder: FilePath, data: bytes, sheet: Sheet, what: str) -> None:
+def assert_gdal_sees(folder: Path, data: bytes, sheet: Sheet, what: str) -> None:
     """GDAL shows the same outlines on the same layers, through the same points to a micrometre."""
     file = folder / "edited.dxf"
     file.write_bytes(data)
@@ -106,7 +106,7 @@ def layers_of(drawing: Drawing) -> list[tuple[object, ...]]:
 
 
 @pytest.mark.parametrize(("whole", "few"), [(SMALL, 300), (STICK, 100)], ids=["plate", "stick"])
-def test_what_is_still_read_is_what_others_show(whole: bytes, few: int, tmp_path: FilePath) -> None:
+def test_what_is_still_read_is_what_others_show(whole: bytes, few: int, tmp_path: Path) -> None:
     """Random edits: refused with one sentence, or the same for ezdxf and GDAL; most are refused, some are read."""
     tried, refused = how_many(few, 1500), 0
     looks = layers_of(opened(whole))
@@ -130,7 +130,7 @@ def opened(data: bytes) -> Drawing:
     return ezdxf.read(io.StringIO(data.decode(), newline=None))
 
 
-def test_what_was_not_changed_is_what_others_show(tmp_path: FilePath) -> None:
+def test_what_was_not_changed_is_what_others_show(tmp_path: Path) -> None:
     """The comparison itself holds for whole files."""
     for whole in (SMALL, STICK):
         sheet = read(whole).sheets[0]

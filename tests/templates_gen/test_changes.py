@@ -8,11 +8,11 @@ from pathlib import Path
 import pytest
 from kits import FILES, font_metrics, plan_of
 
-from templates_gen.changes import Changes
-from templates_gen.check import Against, check
-from templates_gen.generate import Report, make
-from templates_gen.manifest import MANIFEST, product_of
-from templates_gen.report import made_table
+from templates_gen.files.changes import Changes
+from templates_gen.files.check import Against, check
+from templates_gen.files.generate import Report, make
+from templates_gen.files.manifest import MANIFEST, product_of
+from templates_gen.screen.report import made_table
 
 OTHER: dict[str, object] = {"weaving.height": "33 cm"}
 

@@ -15,13 +15,13 @@ from kits import FILES, FLAT, font_metrics, kit_of, plan_of
 
 from layout.drawing.sheet import Sheet
 from layout.kit.kit import Kit
-from templates_gen.check import Against, Checked, Count, check
 from templates_gen.disk.recovery import LARGEST_FILE
 from templates_gen.document import About, packed
-from templates_gen.formats import FORMATS
-from templates_gen.generate import make
-from templates_gen.inside import UNLISTED
-from templates_gen.manifest import MANIFEST
+from templates_gen.files.check import Against, Checked, Count, check
+from templates_gen.files.folder_contents import UNLISTED
+from templates_gen.files.formats import FORMATS
+from templates_gen.files.generate import make
+from templates_gen.files.manifest import MANIFEST
 
 
 @pytest.fixture(scope="module")

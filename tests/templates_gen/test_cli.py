@@ -17,8 +17,8 @@ import pytest
 from commands import refused, run
 from kits import DEMO_FILES as FILES
 
-from templates_gen import generate
-from templates_gen.cli import main
+from templates_gen.files import generate
+from templates_gen.screen.cli import main
 
 ROOT = Path(__file__).parents[2]
 INCH = 25.4  # mm, exactly
@@ -26,7 +26,7 @@ INCH = 25.4  # mm, exactly
 
 def process(*arguments: object, **environment: str) -> subprocess.CompletedProcess[str]:
     """One command as a process of its own."""
-    code = "from templates_gen.cli import main; main()"
+    code = "from templates_gen.screen.cli import main; main()"
     command = [sys.executable, "-c", code, *map(str, arguments)]
     surroundings = {**os.environ, "PYTHONPATH": str(ROOT), **environment}
     return subprocess.run(command, env=surroundings, capture_output=True, text=True, encoding="utf-8", check=False)
@@ -275,10 +275,10 @@ def test_a_proof_that_fails_is_code_1(tmp_path: Path, monkeypatch: pytest.Monkey
 
 def test_progress_is_told_when_it_takes_long(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
     """Once more than a second has passed, a screen says which file is being made; a log does not."""
-    monkeypatch.setattr("templates_gen.cli.monotonic", lambda: next(clock))
+    monkeypatch.setattr("templates_gen.screen.cli.monotonic", lambda: next(clock))
     clock = iter(range(1000))
     assert run("make", "-o", tmp_path / "logged").stderr == ""
-    monkeypatch.setattr("templates_gen.cli._watched", lambda: True)
+    monkeypatch.setattr("templates_gen.screen.cli._watched", lambda: True)
     clock = iter(range(1000))
     result = run("make", "-o", tmp_path / "strips")
     assert result.exit_code == 0

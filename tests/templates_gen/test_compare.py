@@ -11,7 +11,7 @@ from hypothesis import strategies as st
 from strategies import sheets
 
 from layout.drawing.pens import Pen
-from layout.drawing.shapes import Path, Point, Region, Shape, Step, Text, circle, filled, line, rectangle
+from layout.drawing.shapes import Curve, Point, Region, Shape, Step, Text, circle, filled, line, rectangle
 from layout.drawing.sheet import Sheet
 from templates_gen.verify import LIMIT
 from templates_gen.verify.compare import Findings, compare
@@ -38,10 +38,10 @@ def but(index: int, shape: Shape) -> Sheet:
     return sheet(*SHAPES[:index], shape, *SHAPES[index + 1 :])
 
 
-def path(index: int) -> Path:
+def path(index: int) -> Curve:
     """One of the shapes that is a path."""
     found = SHAPES[index]
-    assert isinstance(found, Path)
+    assert isinstance(found, Curve)
     return found
 
 
@@ -70,7 +70,7 @@ OTHER = {
 }  # fmt: skip
 
 
-def _dented(round_: Path) -> Path:
+def _dented(round_: Curve) -> Curve:
     """The circle with its first arc mirrored at its chord."""
     (end, through), *others = round_.steps
     assert through is not None
@@ -121,7 +121,7 @@ def test_a_shift_is_measured(drawn: Sheet, dx: float, dy: float) -> None:
             return Region(tuple(shifted(contour) for contour in shape.contours), shape.pen)
         return shifted(shape)
 
-    def shifted(old: Path) -> Path:
+    def shifted(old: Curve) -> Curve:
         steps = tuple(Step(put(end), through and put(through)) for end, through in old.steps)
         return old._replace(start=put(old.start), steps=steps)
 

@@ -9,19 +9,19 @@ from dataclasses import replace
 import pytest
 from kits import NOTCHED, font_metrics, plan_of
 
-import templates_gen.board_outputs as module
-from layout.cutting.job import facts
+import templates_gen.files.board_outputs as module
+from layout.cutting.job.job import facts
+from layout.cutting.job.work import work_of
 from layout.cutting.products import CUT_PRODUCTS, CutProduct
-from layout.cutting.stock import Stock
-from layout.cutting.work import work_of
+from layout.cutting.stock.stock import Stock
 from layout.drawing.shapes import Text
-from layout.errors import FieldError
 from layout.plan import Plan
-from templates_gen.board_outputs import JOB_FILE, BoardOutputs
-from templates_gen.outlines import outlined
-from templates_gen.outputs import Outputs
-from templates_gen.proof import findings, read, write
-from templates_gen.stockfile import built_in
+from layout.values.errors import FieldError
+from templates_gen.files.board_outputs import JOB_FILE, BoardOutputs
+from templates_gen.files.outputs import Outputs
+from templates_gen.files.proof import findings, read, write
+from templates_gen.inputs.stock_file import built_in
+from templates_gen.lettering.outlines import outlined
 
 SPEEDS = {"engrave": 200.0, "score": 60.0, "cut": 12.0}
 LARGE = replace(built_in(), width=600.0, height=900.0, speeds=SPEEDS)

@@ -8,9 +8,9 @@ from kits import NOTCHED, PEGGED, plan_of
 
 from layout.cutting.products import CUT_PRODUCTS, cut_suiting
 from templates_gen.document import About
-from templates_gen.formats import FORMATS
+from templates_gen.files.formats import FORMATS
 from templates_gen.verify.compare import compare
-from templates_gen.verify.cut import prove_cut
+from templates_gen.verify.cut_parts.prove_cut import prove_cut
 
 KINDS: dict[str, dict[str, object]] = {"end-bars": NOTCHED, "peg-jig": PEGGED}
 

@@ -9,7 +9,7 @@ import sys
 from collections.abc import Callable
 from contextlib import suppress
 from dataclasses import replace
-from pathlib import Path as FilePath
+from pathlib import Path
 
 import pytest
 from cut_plates import (
@@ -29,14 +29,14 @@ from damage import damaged
 from hypothesis import given, settings
 from same import assert_same
 
-from layout.cutting.stock import Operation
+from layout.cutting.stock.stock import Operation
 from layout.drawing.pens import Pen
-from layout.drawing.shapes import Path, Placing, Step, Text, circle, filled, line, rectangle
+from layout.drawing.shapes import Curve, Placing, Step, Text, circle, filled, line, rectangle
 from layout.drawing.sheet import Sheet
-from layout.errors import LayoutError
-from templates_gen.formats import FORMATS, ReadError
+from layout.values.errors import LayoutError
+from templates_gen.files.formats import FORMATS, ReadError
 
-ROOT = FilePath(__file__).parents[2]
+ROOT = Path(__file__).parents[2]
 names = pytest.mark.parametrize("name", ["svg", "dxf"])
 
 
@@ -55,7 +55,7 @@ def test_every_cut_sheet_comes_back(name: str, drawn: Sheet) -> None:
 def test_a_straight_last_step_and_one_arc_close_as_they_did(name: str) -> None:
     """An outline closed along a line, and a circle closed along an arc, have the steps that they had."""
     (sheet,) = FORMATS[name].read(FORMATS[name].write([plate()], ABOUT)).sheets
-    steps = [len(shape.steps) for shape in sheet.shapes if isinstance(shape, Path) and shape.closed]
+    steps = [len(shape.steps) for shape in sheet.shapes if isinstance(shape, Curve) and shape.closed]
     assert steps == [10, 8, 12, 3]
 
 
@@ -73,7 +73,7 @@ FAULTS: dict[str, tuple[Callable[[], Sheet], str]] = {
     "a line scored twice": (lambda: plate(SCORES[0]), "over each other"),
     "a part of a line scored twice": (lambda: plate(line(P(10, 40), P(10, 37), Pen.SCORE)), "over each other"),
     "a line scored back over itself": (
-        lambda: plate(Path(P(50, 30), (Step(P(55, 30)), Step(P(52, 30))), Pen.SCORE)),
+        lambda: plate(Curve(P(50, 30), (Step(P(55, 30)), Step(P(52, 30))), Pen.SCORE)),
         "over each other",
     ),
     "a cut along a scored line": (lambda: plate(line(P(40, 10), P(25, 10), Pen.SCORE)), "over each other"),
@@ -102,15 +102,15 @@ FAULTS: dict[str, tuple[Callable[[], Sheet], str]] = {
 }
 
 
-def _closed(points: tuple[P, ...]) -> Path:
-    return Path(points[0], tuple(Step(point) for point in points[1:]), Pen.THROUGH, closed=True)
+def _closed(points: tuple[P, ...]) -> Curve:
+    return Curve(points[0], tuple(Step(point) for point in points[1:]), Pen.THROUGH, closed=True)
 
 
-def _quarter(path: Path) -> Path:
+def _quarter(path: Curve) -> Curve:
     """The hole a quarter turn about its own middle: the same circle, begun elsewhere."""
     (home,) = Placing(0, -60, -13).shapes([path])
     (there,) = Placing(90, 60, 13).shapes([home])
-    assert isinstance(there, Path)
+    assert isinstance(there, Curve)
     return there
 
 
@@ -181,7 +181,7 @@ def digest(name: str) -> str:
 def test_the_same_bytes_in_any_process(name: str) -> None:
     """No clock, hash seed, time zone or language shows in a file, nor what was written before it."""
     code = f"from test_cut_formats import digest; print(digest({name!r}))"
-    path = os.pathsep.join(map(str, (ROOT, ROOT / "tests", FilePath(__file__).parent)))
+    path = os.pathsep.join(map(str, (ROOT, ROOT / "tests", Path(__file__).parent)))
     for seed, zone in (("1", "Asia/Tokyo"), ("2", "America/Lima"), ("3", "UTC"), ("4", "UTC")):
         environment = {**os.environ, "PYTHONPATH": path, "PYTHONHASHSEED": seed, "TZ": zone}
         ran = subprocess.run([sys.executable, "-c", code], env=environment, capture_output=True, text=True, check=True)

@@ -10,7 +10,7 @@ from collections.abc import Callable
 from dataclasses import replace
 from functools import cache
 from itertools import pairwise
-from pathlib import Path as FilePath
+from pathlib import Path
 from typing import Any
 
 import ezdxf
@@ -23,20 +23,20 @@ from kits import font_metrics, plan_of
 from rasters import svg_pixels
 
 from layout.cutting.products import CUT_PRODUCTS
-from layout.cutting.stock import Operation, Stock
+from layout.cutting.stock.stock import Operation, Stock
 from layout.drawing.pens import Pen
-from layout.drawing.shapes import Path, Placing, Shape, Text
+from layout.drawing.shapes import Curve, Placing, Shape, Text
 from layout.drawing.sheet import Care, Sheet, cuts_on
-from layout.errors import FieldError, LayoutError
 from layout.plan import Plan
-from templates_gen import stockfile
-from templates_gen.check import Against, check
-from templates_gen.cut_outputs import cut_products_of
-from templates_gen.formats import FORMATS
-from templates_gen.generate import make
-from templates_gen.output import Output
-from templates_gen.outputs import Outputs
-from templates_gen.proof import findings, read, write
+from layout.values.errors import FieldError, LayoutError
+from templates_gen.files.check import Against, check
+from templates_gen.files.cut_outputs import cut_products_of
+from templates_gen.files.formats import FORMATS
+from templates_gen.files.generate import make
+from templates_gen.files.output import Output
+from templates_gen.files.outputs import Outputs
+from templates_gen.files.proof import findings, read, write
+from templates_gen.inputs import stock_file as stockfile
 
 CUTTER = ("svg", "dxf")
 
@@ -84,7 +84,9 @@ def test_a_name_holds_size_and_kerf() -> None:
     """The size is that of the outline in the file, in whole millimetres; the kerf is the stock's, or none is drawn."""
     (comb,) = (file for file in cut_files("svg") if file.startswith("comb"))
     (sheet,) = outputs().output(comb).sheets
-    outline = max((s for s in sheet.shapes if isinstance(s, Path) and s.pen is Pen.THROUGH), key=lambda s: len(s.steps))
+    outline = max(
+        (s for s in sheet.shapes if isinstance(s, Curve) and s.pen is Pen.THROUGH), key=lambda s: len(s.steps)
+    )
     xs, ys = zip(*outline.points(), strict=True)
     size = f"{max(xs) - min(xs):.0f}x{max(ys) - min(ys):.0f}mm"
     assert comb == f"comb-{size}-kerf-0.20.svg"
@@ -116,7 +118,7 @@ def test_each_has_a_square_of_fifty_millimetres_with_its_label(form: str) -> Non
     """On the operation that nothing runs, with more lines than its four sides: words as outlines."""
     for file in cut_files(form):
         (sheet,) = outputs().output(file).sheets
-        paths = [shape for shape in sheet.shapes if isinstance(shape, Path) and shape.pen is Pen.REFERENCE]
+        paths = [shape for shape in sheet.shapes if isinstance(shape, Curve) and shape.pen is Pen.REFERENCE]
         squares = [path for path in paths if path.closed and len(path.steps) == 3]
         sides = [math.dist(*path.points()[:2]) for path in squares]
         assert sides == [50]
@@ -137,7 +139,7 @@ def test_what_is_written_is_proven(form: str) -> None:
 
 
 @pytest.mark.parametrize("form", CUTTER)
-def test_make_and_check_agree(form: str, tmp_path: FilePath) -> None:
+def test_make_and_check_agree(form: str, tmp_path: Path) -> None:
     """Files are made, listed, found right on their own, and wrong against another kit or stock."""
     report = make(planned(), tmp_path, font_metrics(), ["comb"], stock=stock())
     (made,) = (each for each in report.made if each.file.endswith(form))
@@ -149,7 +151,7 @@ def test_make_and_check_agree(form: str, tmp_path: FilePath) -> None:
         assert check([tmp_path / made.file], against, font_metrics())[0].problems
 
 
-def test_the_manifest_counts_what_is_cut(tmp_path: FilePath) -> None:
+def test_the_manifest_counts_what_is_cut(tmp_path: Path) -> None:
     """Marks and cuts stand apart."""
     make(planned(), tmp_path, font_metrics(), ["strip-near", "comb"], stock=stock())
     entries = {
@@ -218,7 +220,7 @@ def redrawn(sheet: Sheet, pen: Pen, change: Callable[[Shape], Shape]) -> Sheet:
 
 def slot_aside(shape: Shape) -> Shape:
     """An outline with one straight side, a slot's wall, 10 micrometres aside."""
-    assert isinstance(shape, Path)
+    assert isinstance(shape, Curve)
     at = len(shape.steps) // 2
     moved = [step._replace(end=step.end._replace(x=step.end.x + 0.01)) for step in shape.steps[at : at + 2]]
     return shape._replace(steps=(*shape.steps[:at], *moved, *shape.steps[at + 2 :]))
@@ -245,7 +247,7 @@ def swapped(shapes: tuple[Shape, ...]) -> tuple[Shape, ...]:
 
 def smaller(shape: Shape) -> Shape:
     """A line at 97 %, but for what is there for reference."""
-    if not isinstance(shape, Path) or shape.pen is Pen.REFERENCE:
+    if not isinstance(shape, Curve) or shape.pen is Pen.REFERENCE:
         return shape
 
     def place(point: tuple[float, float]) -> tuple[float, float]:
@@ -297,7 +299,7 @@ def test_drawings_on_paper_are_good_drawings(size: str) -> None:
         assert engraved <= words
         assert [meeting for sheet in wanted.sheets for meeting in meetings(sheet, 0.3)] == []
         cuts = [shape for sheet in wanted.sheets for shape in sheet.shapes if shape.pen is Pen.THROUGH]
-        assert any(step.through for path in cuts if isinstance(path, Path) for step in path.steps)
+        assert any(step.through for path in cuts if isinstance(path, Curve) for step in path.steps)
     assert files or any("is not drawn on paper" in note for note in every.notes)
 
 
@@ -318,8 +320,8 @@ def test_what_asks_for_care_is_told_whatever_its_words(monkeypatch: pytest.Monke
     def other(*given: Any) -> Any:
         return tuple(replace(part, notes=("plain", Care("mind the teeth"))) for part in right.builds(*given))
 
-    monkeypatch.setattr("templates_gen.cut_outputs.CUT_PRODUCTS", {"comb": right._replace(builds=other)})
-    monkeypatch.setattr("templates_gen.cut_outputs.cut_suiting", lambda _: ("comb",))
+    monkeypatch.setattr("templates_gen.files.cut_outputs.CUT_PRODUCTS", {"comb": right._replace(builds=other)})
+    monkeypatch.setattr("templates_gen.files.cut_outputs.cut_suiting", lambda _: ("comb",))
     told = Outputs(planned(), font_metrics(), ["comb"], stock()).notes
     assert any(note.endswith("mind the teeth") for note in told)
     assert not any(note.endswith("plain") for note in told)
@@ -327,8 +329,8 @@ def test_what_asks_for_care_is_told_whatever_its_words(monkeypatch: pytest.Monke
 
 def test_a_name_that_is_printed_and_cut_is_printed_where_it_cannot_be_cut(monkeypatch: pytest.MonkeyPatch) -> None:
     """Asked for by name, both are made; from a stock that is too small only the printed one, and that is said."""
-    monkeypatch.setattr("templates_gen.cut_outputs.CUT_PRODUCTS", {"wrap-gauge": CUT_PRODUCTS["comb"]})
-    monkeypatch.setattr("templates_gen.cut_outputs.cut_suiting", lambda _: ("wrap-gauge",))
+    monkeypatch.setattr("templates_gen.files.cut_outputs.CUT_PRODUCTS", {"wrap-gauge": CUT_PRODUCTS["comb"]})
+    monkeypatch.setattr("templates_gen.files.cut_outputs.cut_suiting", lambda _: ("wrap-gauge",))
     both = Outputs(planned(), font_metrics(), ["wrap-gauge"], stock())
     assert {"wrap-gauge.pdf", "wrap-gauge.svg"} < set(both.files)
     assert len(both.files) == 5
@@ -340,7 +342,7 @@ def test_a_name_that_is_printed_and_cut_is_printed_where_it_cannot_be_cut(monkey
 # --- the commands
 
 
-def test_make_takes_a_stock_and_check_reads_it_back(tmp_path: FilePath) -> None:
+def test_make_takes_a_stock_and_check_reads_it_back(tmp_path: Path) -> None:
     """`make --stock` cuts for that stock, names its kerf, and `check` finds the folder right, or wrong for another."""
     own = tmp_path / "own.toml"
     assert run("new-stock", own).exit_code == 0
@@ -358,7 +360,7 @@ def test_make_takes_a_stock_and_check_reads_it_back(tmp_path: FilePath) -> None:
     assert run("check", tmp_path / "cut", "--stock", other).exit_code == 1
 
 
-def test_a_stock_that_cannot_be_read_is_one_sentence(tmp_path: FilePath) -> None:
+def test_a_stock_that_cannot_be_read_is_one_sentence(tmp_path: Path) -> None:
     """No file, and no stock file; nothing is written."""
     assert "nowhere.toml" in refused("make", "--stock", tmp_path / "nowhere.toml", "-o", tmp_path / "cut")
     assert not (tmp_path / "cut").exists()

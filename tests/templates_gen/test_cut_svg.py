@@ -9,7 +9,7 @@ from __future__ import annotations
 
 import io
 import math
-from pathlib import Path as FilePath
+from pathlib import Path
 from xml.etree import ElementTree
 
 import pytest
@@ -19,12 +19,12 @@ from damage import refuses
 from rasters import inked, svg_pixels
 from svgwrite.validator2 import get_validator
 
-from layout.cutting.stock import Operation
-from layout.drawing.shapes import Path, Point
-from templates_gen.formats import FORMATS, About
+from layout.cutting.stock.stock import Operation
+from layout.drawing.shapes import Curve, Point
+from templates_gen.files.formats import FORMATS, About
 
 read, write = FORMATS["svg"].read, FORMATS["svg"].write
-TYPED = (FilePath(__file__).parents[1] / "hand_typed" / "cut.svg").read_text(encoding="utf-8")
+TYPED = (Path(__file__).parents[1] / "hand_typed" / "cut.svg").read_text(encoding="utf-8")
 SVG = "{http://www.w3.org/2000/svg}"
 
 
@@ -149,7 +149,7 @@ def test_svgelements_finds_every_point_where_it_was_drawn() -> None:
     assert len(paths) == 1 + 3 + 3 + 7
     drawn = [shape for shape in plate().shapes if shape is not RING]
     for path, shape in zip(paths[1:], drawn, strict=True):
-        assert isinstance(shape, Path)
+        assert isinstance(shape, Curve)
         segments = [each for each in path if not isinstance(each, svgelements.Move | svgelements.Close)]
         assert len(segments) == len(shape.steps)
         assert any(isinstance(each, svgelements.Close) for each in path) == shape.closed

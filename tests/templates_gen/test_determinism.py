@@ -15,11 +15,11 @@ import pytest
 
 from layout.drawing.metrics import FontMetrics
 from layout.plan import Plan
-from templates_gen import stockfile
-from templates_gen.generate import make
+from templates_gen.files.generate import make
+from templates_gen.inputs import stock_file as stockfile
 
 ROOT = Path(__file__).parents[2]
-MAKE = "import sys; from templates_gen.cli import main; main(['make', '-o', sys.argv[1]])"
+MAKE = "import sys; from templates_gen.screen.cli import main; main(['make', '-o', sys.argv[1]])"
 SURROUNDINGS = {
     "east": {"PYTHONHASHSEED": "1", "TZ": "Asia/Tokyo", "LANG": "C", "LC_ALL": "C"},
     "west": {

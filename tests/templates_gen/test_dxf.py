@@ -7,7 +7,7 @@ import math
 import random
 from collections.abc import Sequence
 from itertools import pairwise
-from pathlib import Path as FilePath
+from pathlib import Path
 
 import dxf_skeleton
 import ezdxf
@@ -19,16 +19,16 @@ from damage import refuses
 from ezdxf import path as ezdxf_path
 from ezdxf.document import Drawing
 
-from layout.cutting.stock import Operation
+from layout.cutting.stock.stock import Operation
 from layout.drawing.pens import Pen
-from layout.drawing.shapes import Path, Point
-from templates_gen.formats import FORMATS, About, ReadError
+from layout.drawing.shapes import Curve, Point
+from templates_gen.files.formats import FORMATS, About, ReadError
+from templates_gen.inputs.stock_file import built_in
 from templates_gen.readers.dxf_layers import _numbered
-from templates_gen.stockfile import built_in
 from templates_gen.writers.dxf import _numbers
 
 read, write = FORMATS["dxf"].read, FORMATS["dxf"].write
-TYPED = (FilePath(__file__).parents[1] / "hand_typed" / "plate.dxf").read_text(encoding="utf-8")
+TYPED = (Path(__file__).parents[1] / "hand_typed" / "plate.dxf").read_text(encoding="utf-8")
 
 
 def opened(data: bytes) -> Drawing:
@@ -167,7 +167,7 @@ def test_ezdxf_finds_every_outline_where_it_was_drawn() -> None:
     assert len(found) == len(drawn) == 2 + 3 + 3 + 7
     layers = {Pen.ENGRAVE: "engrave", Pen.SCORE: "score", Pen.THROUGH: "cut", Pen.REFERENCE: "reference"}
     for entity, path in zip(found, drawn, strict=True):
-        assert isinstance(path, Path)
+        assert isinstance(path, Curve)
         assert (entity.dxf.layer, entity.dxf.color) == (layers[path.pen], 256)  # 256: by layer
         assert entity.closed == path.closed
         outside = [Point(point.x, point.y) for point in ezdxf_path.make_path(entity).flattening(0.00005)]
@@ -271,7 +271,7 @@ def test_the_order_of_work_is_the_order_of_the_file() -> None:
 # --- GDAL, which shares no code with ezdxf
 
 
-def seen_by_gdal(folder: FilePath, data: bytes) -> list[tuple[str, shapely.Geometry]]:
+def seen_by_gdal(folder: Path, data: bytes) -> list[tuple[str, shapely.Geometry]]:
     """Every line of a file with its layer, as GDAL's DXF driver has it, arcs in steps of a quarter of a degree."""
     file = folder / "plate.dxf"
     file.write_bytes(data)
@@ -281,20 +281,20 @@ def seen_by_gdal(folder: FilePath, data: bytes) -> list[tuple[str, shapely.Geome
     return list(zip(named, shapely.from_wkb(lines), strict=True))
 
 
-def test_gdal_finds_every_outline_where_it_was_drawn(tmp_path: FilePath) -> None:
+def test_gdal_finds_every_outline_where_it_was_drawn(tmp_path: Path) -> None:
     """Layers, order, closings, corners and the middles of arcs, to a micrometre."""
     found = seen_by_gdal(tmp_path, write([plate()], ABOUT))
     layers = {Pen.ENGRAVE: "engrave", Pen.SCORE: "score", Pen.THROUGH: "cut", Pen.REFERENCE: "reference"}
     drawn = [path for shape in plate().shapes for path in (shape.contours if shape is RING else (shape,))]
     assert [layer for layer, _ in found] == [layers[path.pen] for path in drawn]
     for (_, seen), path in zip(found, drawn, strict=True):
-        assert isinstance(path, Path)
+        assert isinstance(path, Curve)
         assert shapely.is_closed(seen) == path.closed
         places = [*path.points(), *(step.through for step in path.steps if step.through)]
         assert max(seen.distance(shapely.Point(place)) for place in places) < 0.001
 
 
-def test_gdal_measures_what_was_drawn(tmp_path: FilePath) -> None:
+def test_gdal_measures_what_was_drawn(tmp_path: Path) -> None:
     """The slot of 20 mm between half circles of 3 mm, the hole of 4 mm, the plate of 100 x 40 mm with r = 5 mm."""
     cuts = [seen for layer, seen in seen_by_gdal(tmp_path, write([plate()], ABOUT)) if layer == "cut"]
     areas = [shapely.Polygon(seen.coords).area for seen in cuts]

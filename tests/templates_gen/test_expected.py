@@ -14,7 +14,7 @@ from layout.drawing.pens import Pen
 from layout.drawing.shapes import Placing, Point, cross, line
 from layout.drawing.sheet import Sheet
 from templates_gen.verify.crosses import crosses_on, lie_of
-from templates_gen.verify.expected import expected, sett_is_sound
+from templates_gen.verify.printed.expected import expected, sett_is_sound
 
 F = Fraction
 INCH = F(127, 5)

@@ -8,8 +8,8 @@ from fractions import Fraction
 import pytest
 from kits import NOTCHED, PEGGED, kit_of
 
-from layout.units import Sett
-from templates_gen.verify.expected import expected, sett_is_sound
+from layout.values.units import Sett
+from templates_gen.verify.printed.expected import expected, sett_is_sound
 
 F = Fraction
 HELD = NOTCHED | {"frame.notch_density": "5 per cm"}

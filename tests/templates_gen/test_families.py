@@ -6,12 +6,13 @@ from collections.abc import Sequence
 
 import pytest
 
-from layout.errors import FieldError
 from layout.plan import plan
-from templates_gen import kitfile, stockfile
-from templates_gen.families import known_names, products_of
-from templates_gen.fonts import metrics
-from templates_gen.outputs import Outputs
+from layout.values.errors import FieldError
+from templates_gen.files.outputs import Outputs
+from templates_gen.inputs import kit_file as kitfile
+from templates_gen.inputs import stock_file as stockfile
+from templates_gen.inputs.families import known_names, products_of
+from templates_gen.lettering.fonts import metrics
 
 DEMO = plan(kitfile.demo())
 

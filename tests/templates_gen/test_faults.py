@@ -13,8 +13,8 @@ from pathlib import Path
 
 import pytest
 
-from layout.errors import LayoutError
-from templates_gen.faults import FaultError, fault
+from layout.values.errors import LayoutError
+from templates_gen.disk.faults import FaultError, fault
 
 ROOT = Path(__file__).parents[2]
 NUMBERS = sorted(errno.errorcode)
@@ -73,7 +73,7 @@ def test_it_is_a_refusal() -> None:
 CHILD = """
 import json, os, sys
 from click.testing import CliRunner
-from templates_gen.cli import main
+from templates_gen.screen.cli import main
 
 def run(*arguments):
     result = CliRunner().invoke(main, arguments)

@@ -9,9 +9,9 @@ from pathlib import Path
 import pytest
 
 from templates_gen.disk.exchange import Exchange
+from templates_gen.disk.faults import FaultError
 from templates_gen.disk.run_folder import RunFolder
-from templates_gen.faults import FaultError
-from templates_gen.manifest import MANIFEST
+from templates_gen.files.manifest import MANIFEST
 
 FILES = ("one.pdf", "two.svg", MANIFEST)
 

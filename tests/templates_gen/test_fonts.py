@@ -7,7 +7,7 @@ import unicodedata
 import pytest
 from reportlab.pdfbase.ttfonts import TTFont
 
-from templates_gen import fonts
+from templates_gen.lettering import fonts
 
 
 @pytest.fixture(scope="module")

@@ -11,7 +11,7 @@ from collections.abc import Sequence
 from concurrent.futures import ProcessPoolExecutor
 from contextlib import suppress
 from multiprocessing import get_context
-from pathlib import Path as FilePath
+from pathlib import Path
 
 import pytest
 from damage import damaged
@@ -21,15 +21,15 @@ from same import assert_same
 from strategies import sheets
 
 from layout.drawing.pens import Pen
-from layout.drawing.shapes import Path, Point, Region, Shape, Step, Text, circle, filled, line, polygon
+from layout.drawing.shapes import Curve, Point, Region, Shape, Step, Text, circle, filled, line, polygon
 from layout.drawing.sheet import PT, Sheet
-from layout.errors import LayoutError
-from templates_gen import fonts
-from templates_gen.formats import FORMATS, About, ReadError
-from templates_gen.outlines import outlined
+from layout.values.errors import LayoutError
+from templates_gen.files.formats import FORMATS, About, ReadError
+from templates_gen.lettering import fonts
+from templates_gen.lettering.outlines import outlined
 
 LETTERS = "".join(fonts.metrics().advances)
-ROOT = FilePath(__file__).parents[2]
+ROOT = Path(__file__).parents[2]
 ABOUT = About("Demo loom", '{"name": "Zoë Łukasz Ольга"}')
 names = pytest.mark.parametrize("name", ["pdf", "svg"])  # for the eye; those for cutters have tests of their own
 
@@ -82,16 +82,16 @@ BAD = {
     "no sheet": [],
     "not a number": [Sheet("a", 50, 50, (line(P(1, 2), P(3, math.nan), Pen.MARK),))],
     "infinite": [Sheet("a", 50, 50, (line(P(-math.inf, 2), P(3, 4), Pen.MARK),))],
-    "a bend that is not a number": [Sheet("a", 50, 50, (Path(P(0, 0), (Step(P(1, 1), P(0, math.nan)),), Pen.MARK),))],
+    "a bend that is not a number": [Sheet("a", 50, 50, (Curve(P(0, 0), (Step(P(1, 1), P(0, math.nan)),), Pen.MARK),))],
     "a region that is not a number": [Sheet("a", 50, 50, (filled((P(0, 0), P(1, math.nan), P(1, 1)), Pen.TINT),))],
     "over 3.5 m": [Sheet("a", 3501, 50, ())],
     "far off": [Sheet("a", 50, 50, (line(P(1, 2), P(3, 4e5), Pen.MARK),))],
     "no width": [Sheet("a", 0, 50, ())],
     "height that is not a number": [Sheet("a", 50, math.nan, ())],
-    "no step": [Sheet("a", 50, 50, (Path(P(1, 1), (), Pen.MARK),))],
+    "no step": [Sheet("a", 50, 50, (Curve(P(1, 1), (), Pen.MARK),))],
     "no length": [Sheet("a", 50, 50, (line(P(1, 2), P(1, 2), Pen.MARK),))],
-    "an arc in line": [Sheet("a", 50, 50, (Path(P(0, 0), (Step(P(2, 2), P(1, 1)),), Pen.MARK),))],
-    "an arc of 90 degrees": [Sheet("a", 50, 50, (Path(P(1, 0), (Step(P(0, 1), P(0.5**0.5, 0.5**0.5)),), Pen.MARK),))],
+    "an arc in line": [Sheet("a", 50, 50, (Curve(P(0, 0), (Step(P(2, 2), P(1, 1)),), Pen.MARK),))],
+    "an arc of 90 degrees": [Sheet("a", 50, 50, (Curve(P(1, 0), (Step(P(0, 1), P(0.5**0.5, 0.5**0.5)),), Pen.MARK),))],
     "a line with a pen that fills": [Sheet("a", 50, 50, (polygon(SQUARE, Pen.TINT),))],
     "a region with a line pen": [Sheet("a", 50, 50, (Region((polygon(SQUARE, Pen.MARK),), Pen.MARK),))],
     "a region of two pens": [Sheet("a", 50, 50, (Region((polygon(SQUARE, Pen.TINT),), Pen.SOLID),))],
@@ -141,7 +141,7 @@ def test_the_same_bytes_in_any_process(name: str) -> None:
         {"PYTHONHASHSEED": "1", "TZ": "Asia/Tokyo", "LC_ALL": "C"},
         {"PYTHONHASHSEED": "2", "TZ": "America/Lima", "SOURCE_DATE_EPOCH": "1234567890", "LANG": "de_DE.UTF-8"},
     ):
-        path = os.pathsep.join(map(str, (ROOT, ROOT / "tests", FilePath(__file__).parent)))
+        path = os.pathsep.join(map(str, (ROOT, ROOT / "tests", Path(__file__).parent)))
         environment = {**os.environ, "PYTHONPATH": path, **surroundings}
         ran = subprocess.run([sys.executable, "-c", code], env=environment, capture_output=True, text=True, check=True)
         assert ran.stdout.strip() == digest(name)

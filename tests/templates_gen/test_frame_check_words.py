@@ -7,7 +7,7 @@ from fractions import Fraction
 import pytest
 from kits import FLAT, font_metrics, plan_of
 
-from templates_gen.outputs import Outputs
+from templates_gen.files.outputs import Outputs
 from templates_gen.verify.prove import prove
 
 LEAST, MOST = 350, 450  # mm

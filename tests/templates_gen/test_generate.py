@@ -19,19 +19,20 @@ from layout.drawing.metrics import FontMetrics
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Point, line
 from layout.drawing.sheet import Sheet
-from layout.errors import FieldError, LayoutError
 from layout.plan import Plan
-from templates_gen import generate, stockfile
+from layout.values.errors import FieldError, LayoutError
 from templates_gen.disk import exchange
 from templates_gen.document import Document
-from templates_gen.formats import FORMATS
-from templates_gen.generate import ProofError, make
-from templates_gen.manifest import MANIFEST
-from templates_gen.outputs import Output
+from templates_gen.files import generate
+from templates_gen.files.formats import FORMATS
+from templates_gen.files.generate import ProofError, make
+from templates_gen.files.manifest import MANIFEST
+from templates_gen.files.outputs import Output
+from templates_gen.inputs import stock_file as stockfile
 from templates_gen.verify.compare import Findings
 
 ROOT = Path(__file__).parents[2]
-MAKE = "import sys; from templates_gen.cli import main; main(['make', '-o', sys.argv[1]])"
+MAKE = "import sys; from templates_gen.screen.cli import main; main(['make', '-o', sys.argv[1]])"
 
 
 def there(folder: Path) -> dict[str, bytes | None]:

@@ -9,9 +9,9 @@ from commands import refused, run
 from kits import font_metrics, plan_of
 
 from layout.drawing.metrics import FontMetrics
-from templates_gen.generate import make
-from templates_gen.outputs import KIT_FILE, Outputs
-from templates_gen.proof import write
+from templates_gen.files.generate import make
+from templates_gen.files.outputs import KIT_FILE, Outputs
+from templates_gen.files.proof import write
 
 BEADS: dict[str, object] = {"weft": {"beads": {"number": 22, "over": "5 cm"}}}
 LARGE: dict[str, object] = BEADS | {

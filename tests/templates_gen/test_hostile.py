@@ -16,8 +16,8 @@ from kits import font_metrics, kit_of
 from pdf_bytes import put_right, unpacked
 
 from layout.plan import plan
-from templates_gen.outputs import Outputs
-from templates_gen.proof import write
+from templates_gen.files.outputs import Outputs
+from templates_gen.files.proof import write
 
 ROOT = Path(__file__).parents[2]
 SECONDS, MEGABYTES = 5.0, 300
@@ -115,7 +115,7 @@ FILES: dict[str, tuple[str, Callable[[], bytes]]] = {
     "a kit of a long string": ("kit.toml", lambda: b'name = "' + b"x" * 190_000 + b'"'),
 }
 MEASURED = (
-    "import resource, sys; from click.testing import CliRunner; from templates_gen.cli import main;"
+    "import resource, sys; from click.testing import CliRunner; from templates_gen.screen.cli import main;"
     "got = CliRunner().invoke(main, sys.argv[1:]); used = resource.getrusage(resource.RUSAGE_SELF);"
     "peak = int(open('/proc/self/status').read().split('VmHWM:')[1].split()[0]);"  # ru_maxrss would count the parent's
     "print(got.exit_code, used.ru_utime + used.ru_stime, peak // 1024);"

@@ -13,13 +13,13 @@ from pathlib import Path
 
 import pytest
 
-from layout.errors import FieldErrors, LayoutError
 from layout.kit.fields import read_field
 from layout.kit.inputs import BY_KEY, INPUTS, Input
-from layout.setting.sett import take_sett
-from templates_gen.fonts import metrics
-from templates_gen.kitfile import KitFileError, demo, load, write_starter
-from templates_gen.tomlfile import LARGEST
+from layout.sett.sett import take_sett
+from layout.values.errors import FieldErrors, LayoutError
+from templates_gen.inputs.kit_file import KitFileError, demo, load, write_starter
+from templates_gen.inputs.toml_file import LARGEST
+from templates_gen.lettering.fonts import metrics
 
 NOBODY = 65534
 
@@ -43,7 +43,7 @@ def as_somebody_else(folder: Path, call: str) -> str:
     """What `kitfile.<call>` refuses with, run in `folder` by a user who is not root."""
     code = f"""
 import os
-from templates_gen import kitfile
+from templates_gen.inputs import kit_file as kitfile
 kitfile.demo()  # all that has to be read of the package, which may lie where only root gets to
 os.chdir({str(folder)!r})
 if os.geteuid() == 0:
@@ -123,7 +123,7 @@ def test_a_starter_that_cannot_be_finished_is_not_left_half_written(tmp_path: Pa
     """Where writing fails (here at a limit on file sizes) nothing stays behind."""
     code = f"""
 import resource
-from templates_gen import kitfile
+from templates_gen.inputs import kit_file as kitfile
 resource.setrlimit(resource.RLIMIT_FSIZE, (100, 100))
 try:
     kitfile.write_starter({str(tmp_path / "kit.toml")!r})

@@ -12,13 +12,13 @@ from pathlib import Path
 
 import pytest
 
-from templates_gen.faults import FaultError
-from templates_gen.locks import locked
+from templates_gen.disk.faults import FaultError
+from templates_gen.disk.locks import locked
 
 ADD_ONE = """
 import sys, time
 from pathlib import Path
-from templates_gen.locks import locked
+from templates_gen.disk.locks import locked
 lock, count = map(Path, sys.argv[1:])
 for _ in range(20):
     with locked(lock, count):
@@ -29,7 +29,7 @@ for _ in range(20):
 HOLD = """
 import sys, time
 from pathlib import Path
-from templates_gen.locks import locked
+from templates_gen.disk.locks import locked
 with locked(Path(sys.argv[1]), Path("stock.toml")):
     print("held", flush=True)
     time.sleep(60)

@@ -5,14 +5,14 @@ from __future__ import annotations
 import pytest
 from kits import FLAT, PEGGED, font_metrics, kit_of, plan_of
 
-from layout.cutting.outline import Corner, outline
-from layout.cutting.teeth import toothed_edge
-from layout.cutting.trial_cut import STEPS, trial_cut
-from layout.drawing.shapes import Path
-from templates_gen import stockfile
-from templates_gen.outputs import Outputs
-from templates_gen.proof import findings, read, write
-from templates_gen.verify.cut_seen import uprights
+from layout.cutting.parts.outline import Corner, outline
+from layout.cutting.parts.teeth import toothed_edge
+from layout.cutting.parts.trial_cut import STEPS, trial_cut
+from layout.drawing.shapes import Curve
+from templates_gen.files.outputs import Outputs
+from templates_gen.files.proof import findings, read, write
+from templates_gen.inputs import stock_file as stockfile
+from templates_gen.verify.cut_parts.found_cuts import uprights
 
 
 def told(changes: dict[str, object], file: str) -> tuple[str, ...]:
@@ -73,7 +73,7 @@ def test_a_trial_cut_for_the_coarsest_slots_is_drawn() -> None:
     """A slot wider than twice its depth cannot end in a half round; it still has walls to measure between."""
     coarse = {"sett": {"readings": [{"pairs": 1, "window": "2 in"}], "as_measured": True}}
     part = trial_cut(plan_of(coarse), stockfile.built_in(), font_metrics())
-    plate = max((shape for shape in part.shapes if isinstance(shape, Path)), key=lambda path: len(path.steps))
+    plate = max((shape for shape in part.shapes if isinstance(shape, Curve)), key=lambda path: len(path.steps))
     assert len(uprights([plate])) == 2 * (STEPS + 1) + 2
 
 

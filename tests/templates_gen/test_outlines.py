@@ -14,17 +14,17 @@ from fontTools.ttLib import TTFont
 from rasters import pdf_pixels, svg_pixels
 
 from layout.drawing.pens import Pen
-from layout.drawing.shapes import Path, Point, Region, Text, line
+from layout.drawing.shapes import Curve, Point, Region, Text, line
 from layout.drawing.sheet import Sheet
-from layout.errors import LayoutError
-from templates_gen import fonts
-from templates_gen.formats import FORMATS, About
-from templates_gen.outlines import FURTHEST, outline, outlined
+from layout.values.errors import LayoutError
+from templates_gen.files.formats import FORMATS, About
+from templates_gen.lettering import fonts
+from templates_gen.lettering.outlines import FURTHEST, outline, outlined
 
 EM = 100.0
 
 
-def area(path: Path) -> float:
+def area(path: Curve) -> float:
     """The signed area of a closed contour, by the shoelace formula; clockwise negative."""
     points = path.points()
     return sum(a.x * b.y - b.x * a.y for a, b in zip(points, points[1:] + points[:1], strict=True)) / 2

@@ -14,7 +14,7 @@ import pytest
 from commands import refused
 
 ROOT = Path(__file__).parents[2]
-COMMAND = f"{shlex.quote(sys.executable)} -c 'from templates_gen.cli import main; main()'"
+COMMAND = f"{shlex.quote(sys.executable)} -c 'from templates_gen.screen.cli import main; main()'"
 FULL = Path("/dev/full")
 
 needs_full = pytest.mark.skipif(not FULL.exists(), reason="this system has no device that is always full")
@@ -98,7 +98,7 @@ def test_a_make_that_is_stopped(name: str, tmp_path: Path) -> None:
     if not hasattr(signal, name):
         pytest.skip("this system has no such signal")
     folder = tmp_path / "strips"
-    command = [sys.executable, "-c", "from templates_gen.cli import main; main()", "make", "-o", str(folder)]
+    command = [sys.executable, "-c", "from templates_gen.screen.cli import main; main()", "make", "-o", str(folder)]
     run = subprocess.Popen(command, stdout=subprocess.PIPE, stderr=subprocess.PIPE, text=True, cwd=ROOT)
     until = time.monotonic() + 60
     while not folder.exists() and time.monotonic() < until:

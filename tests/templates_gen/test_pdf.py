@@ -8,7 +8,7 @@ import re
 import subprocess
 import sys
 import zlib
-from pathlib import Path as FilePath
+from pathlib import Path
 
 import pypdfium2
 import pypdfium2.raw as pdfium
@@ -19,14 +19,14 @@ from pypdfium2 import PdfDocument
 from rasters import inked, pdf_pixels
 
 from layout.drawing.pens import Pen
-from layout.drawing.shapes import Path, Point, Region, Shape, Step, Text, circle, filled, line, polygon
+from layout.drawing.shapes import Curve, Point, Region, Shape, Step, Text, circle, filled, line, polygon
 from layout.drawing.sheet import Sheet
-from layout.errors import LayoutError
-from templates_gen import fonts
-from templates_gen.formats import FORMATS, About, ReadError
+from layout.values.errors import LayoutError
+from templates_gen.files.formats import FORMATS, About, ReadError
+from templates_gen.lettering import fonts
 
 read, write = FORMATS["pdf"].read, FORMATS["pdf"].write
-ROOT = FilePath(__file__).parents[2]
+ROOT = Path(__file__).parents[2]
 LETTERS = {0x28: "(", 0x41: "A", 0x62: "ë", 0x80: "Ж"}  # what the codes of its font stand for
 ABOUT = About("Demo loom", '{"name": "Zoë"}')
 P = Point
@@ -70,7 +70,7 @@ def test_a_file_typed_by_hand_is_read_in_millimetres() -> None:
     near(second, [(25.4, 12.7), (25.4, 38.1)], Pen.MARK)
     near(cut, [(3.175, 3.175), (98.425, 3.175), (98.425, 47.625), (3.175, 47.625)], Pen.CUT, closed=True)
     near(bend, [(70.55556, 35.27778), (66.42251, 45.25584)], Pen.HELP)
-    assert isinstance(bend, Path)
+    assert isinstance(bend, Curve)
     assert bend.steps[0].through == pytest.approx((69.48141, 40.67787), abs=1e-4)  # r 40 units about 160, 100 at 22.5°
     assert words == Text(pytest.approx((31.75, 31.75)), pytest.approx(5), "Aë(Ж", 0)
     assert turned == Text(pytest.approx((50.8, 6.35)), pytest.approx(5), "ë", 90)
@@ -78,7 +78,7 @@ def test_a_file_typed_by_hand_is_read_in_millimetres() -> None:
 
 def near(shape: Shape, points: list[tuple[float, float]], pen: Pen, closed: bool = False) -> None:
     """The shape runs through these points, in mm, to a hundredth of a micrometre."""
-    assert isinstance(shape, Path)
+    assert isinstance(shape, Curve)
     assert (shape.pen, shape.closed) == (pen, closed)
     assert len(shape.points()) == len(points)
     for found, wanted in zip(shape.points(), points, strict=True):
@@ -329,7 +329,7 @@ def test_a_file_beyond_all_bounds_is_refused_unread() -> None:
         read(bytes(6_000_001))
 
 
-def test_the_reader_needs_no_writing_library(tmp_path: FilePath) -> None:
+def test_the_reader_needs_no_writing_library(tmp_path: Path) -> None:
     """Reading brings in neither reportlab nor any writer, so the two cannot agree on a common mistake."""
     code = (
         "import sys; from pathlib import Path; from templates_gen.readers import pdf;"
@@ -418,9 +418,9 @@ def test_letters_that_the_font_lacks_are_refused(words: str) -> None:
 def test_an_arc_through_any_third_point_is_the_same_circle() -> None:
     """The third point need not be the middle: what comes back lies on the circle of the three."""
     at = [P(20 + 10 * math.cos(math.radians(a)), 20 + 10 * math.sin(math.radians(a))) for a in (10, 15, 50)]
-    data = write([Sheet("a", 50, 50, (Path(at[0], (Step(at[2], at[1]),), Pen.MARK),))], ABOUT)
+    data = write([Sheet("a", 50, 50, (Curve(at[0], (Step(at[2], at[1]),), Pen.MARK),))], ABOUT)
     (found,) = read(data).sheets[0].shapes
-    assert isinstance(found, Path)
+    assert isinstance(found, Curve)
     wanted = (20 + 10 * math.cos(math.radians(30)), 20 + 10 * math.sin(math.radians(30)))
     assert found.steps[0].through == pytest.approx(wanted, abs=0.001)
 
@@ -450,7 +450,7 @@ def test_pdfium_finds_every_mark_where_it_was_drawn() -> None:
     found = [
         point for item in objects(write([Sheet("a", 120, 50, tuple(drawn))], ABOUT), 2) for point in vertices(item)
     ]
-    wanted = [point for mark in drawn if isinstance(mark, Path) for point in mark.points()]
+    wanted = [point for mark in drawn if isinstance(mark, Curve) for point in mark.points()]
     assert len(found) == 700
     assert max(math.dist(a, b) for a, b in zip(found, wanted, strict=True)) < 0.001
 

@@ -17,8 +17,8 @@ from rasters import pdf_pixels
 
 from layout.drawing.shapes import Point, Text
 from layout.drawing.sheet import Sheet
-from templates_gen import fonts
-from templates_gen.formats import FORMATS, About, ReadError
+from templates_gen.files.formats import FORMATS, About, ReadError
+from templates_gen.lettering import fonts
 from templates_gen.readers.pdf_font import _glyph_of
 from templates_gen.readers.sfnt import Program
 

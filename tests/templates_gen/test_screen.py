@@ -14,14 +14,14 @@ from cut_plates import ABOUT, OPERATIONS, plate
 from kits import font_metrics, kit_of
 from pdf_bytes import put_right, unpacked
 
-from layout.errors import FieldError, FieldErrors, ascii_safe, shown, shown_path, shown_sentences
 from layout.plan import plan
-from templates_gen.cli import main
+from layout.values.errors import FieldError, FieldErrors, ascii_safe, shown, shown_path, shown_sentences
 from templates_gen.document import About
-from templates_gen.formats import FORMATS
-from templates_gen.kitfile import write_starter
-from templates_gen.outputs import Outputs
-from templates_gen.proof import write
+from templates_gen.files.formats import FORMATS
+from templates_gen.files.outputs import Outputs
+from templates_gen.files.proof import write
+from templates_gen.inputs.kit_file import write_starter
+from templates_gen.screen.cli import main
 
 ACTS = {
     "escape": "\x1b[2J\x1b]0;x\x07",

@@ -10,13 +10,13 @@ from pathlib import Path
 import pytest
 from click.testing import CliRunner
 
-from layout.cutting.stock_inputs import STOCK
-from layout.errors import FieldErrors
+from layout.cutting.stock.stock_inputs import STOCK
 from layout.kit.fields import read_field
 from layout.kit.inputs import Input
-from templates_gen.cli import main
-from templates_gen.fonts import metrics
-from templates_gen.stockfile import StockFileError, built_in, load, write_starter
+from layout.values.errors import FieldErrors
+from templates_gen.inputs.stock_file import StockFileError, built_in, load, write_starter
+from templates_gen.lettering.fonts import metrics
+from templates_gen.screen.cli import main
 
 
 def starter_text() -> str:

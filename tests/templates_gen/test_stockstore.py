@@ -13,9 +13,9 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 from stock_texts import CHANGING, stock_texts
 
-import templates_gen.stockstore as store_module
-from templates_gen.stockfile import StockFileError, load, write_starter
-from templates_gen.stockstore import changed, kept
+import templates_gen.inputs.stock_store as store_module
+from templates_gen.inputs.stock_file import StockFileError, load, write_starter
+from templates_gen.inputs.stock_store import changed, kept
 
 _BOTH: Mapping[str, str | None] = {
     "kerf": None,

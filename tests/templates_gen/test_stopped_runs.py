@@ -13,10 +13,10 @@ from pathlib import Path
 import pytest
 
 from templates_gen.disk.exchange import LOCK, Exchange
+from templates_gen.disk.faults import FaultError
 from templates_gen.disk.run_folder import RunFolder
-from templates_gen.faults import FaultError
-from templates_gen.inside import left_by_runs
-from templates_gen.manifest import MANIFEST
+from templates_gen.files.folder_contents import left_by_runs
+from templates_gen.files.manifest import MANIFEST
 
 ROOT = Path(__file__).parents[2]
 NAMES = ("one.pdf", "two.svg", "fresh.dxf", MANIFEST)

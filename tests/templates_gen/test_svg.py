@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 import subprocess
 import sys
-from pathlib import Path as FilePath
+from pathlib import Path
 from xml.etree import ElementTree
 
 import pytest
@@ -13,13 +13,13 @@ from damage import refuses
 from rasters import inked, svg_pixels
 
 from layout.drawing.pens import Pen
-from layout.drawing.shapes import Path, Point, Region, Shape, Step, Text, arc, circle, filled, line, polygon
+from layout.drawing.shapes import Curve, Point, Region, Shape, Step, Text, arc, circle, filled, line, polygon
 from layout.drawing.sheet import Sheet
-from layout.errors import LayoutError
-from templates_gen.formats import FORMATS, About, ReadError
+from layout.values.errors import LayoutError
+from templates_gen.files.formats import FORMATS, About, ReadError
 
 read, write = FORMATS["svg"].read, FORMATS["svg"].write
-ROOT = FilePath(__file__).parents[2]
+ROOT = Path(__file__).parents[2]
 TYPED = (ROOT / "tests" / "hand_typed" / "plate.svg").read_text(encoding="utf-8")
 ABOUT = About("Demo loom", '{"name": "Zoë"}')
 P = Point
@@ -52,7 +52,7 @@ def test_a_file_typed_by_hand_is_read_in_millimetres() -> None:
     assert second == line(P(25.4, 35.5), P(25.4, 30.5), Pen.MARK)
     assert middle == line(P(0, 20.25), P(60, 20.25), Pen.HELP)
     assert third == line(P(38.1, 35.5), P(38.1, 30.5), Pen.MARK)
-    assert isinstance(cut, Path)
+    assert isinstance(cut, Curve)
     assert (cut.pen, cut.closed) == (Pen.CUT, True)
     assert cut.points() == [(2, 36.5), (56, 36.5), (57.41421, 35.91421), (58, 34.5), (58, 2), (2, 2)]
     bend = math.radians(67.5)  # the middle of the first eighth of a corner of r 2 mm about 56, 34.5
@@ -263,8 +263,8 @@ def test_two_sheets_are_refused() -> None:
 def test_an_arc_through_any_third_point_is_the_same_circle(turned: int) -> None:
     """The third point need not be the middle: what comes back lies on the circle of the three."""
     at = [P(20 + 10 * math.cos(math.radians(a)), 20 + 10 * math.sin(math.radians(a))) for a in (10, 15, 50)][::turned]
-    (found,) = read(write([drawn(Path(at[0], (Step(at[2], at[1]),), Pen.MARK))], ABOUT)).sheets[0].shapes
-    assert isinstance(found, Path)
+    (found,) = read(write([drawn(Curve(at[0], (Step(at[2], at[1]),), Pen.MARK))], ABOUT)).sheets[0].shapes
+    assert isinstance(found, Curve)
     wanted = (20 + 10 * math.cos(math.radians(30)), 20 + 10 * math.sin(math.radians(30)))
     assert found.steps[0].through == pytest.approx(wanted, abs=0.001)
 
@@ -285,7 +285,7 @@ def test_resvg_shows_a_line_at_its_pixels() -> None:
 def test_resvg_bends_arcs_the_right_way(begin: float, end: float) -> None:
     """The ink of an arc lies at its radius all along, on the side where it was drawn."""
     start = P(30 + 12 * math.cos(math.radians(begin)), 20 + 12 * math.sin(math.radians(begin)))
-    pixels = svg_pixels(write([drawn(Path(start, arc(P(30, 20), 12, begin, end), Pen.EDGE))], ABOUT))
+    pixels = svg_pixels(write([drawn(Curve(start, arc(P(30, 20), 12, begin, end), Pen.EDGE))], ABOUT))
     for share in (0.1, 0.3, 0.5, 0.7, 0.9):
         angle = math.radians(begin + share * (end - begin))
         x, y = 30 + 12 * math.cos(angle), 20 + 12 * math.sin(angle)

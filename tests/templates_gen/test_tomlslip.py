@@ -8,10 +8,11 @@ from pathlib import Path
 
 import pytest
 
-from layout.errors import FieldErrors
-from templates_gen import kitfile, stockfile
-from templates_gen.kitfile import KitFileError
-from templates_gen.stockfile import StockFileError
+from layout.values.errors import FieldErrors
+from templates_gen.inputs import kit_file as kitfile
+from templates_gen.inputs import stock_file as stockfile
+from templates_gen.inputs.kit_file import KitFileError
+from templates_gen.inputs.stock_file import StockFileError
 
 KIT = resources.files("templates_gen").joinpath("data/demo.toml").read_text(encoding="utf-8")
 STOCK = resources.files("templates_gen").joinpath("data/stock.toml").read_text(encoding="utf-8")

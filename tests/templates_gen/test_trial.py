@@ -10,10 +10,10 @@ from pathlib import Path
 import pytest
 from click.testing import CliRunner, Result
 
-from templates_gen.cli import main
-from templates_gen.faults import FaultError
-from templates_gen.stockfile import built_in, load, write_starter
-from templates_gen.stockstore import changed, kept
+from templates_gen.disk.faults import FaultError
+from templates_gen.inputs.stock_file import built_in, load, write_starter
+from templates_gen.inputs.stock_store import changed, kept
+from templates_gen.screen.cli import main
 
 ONE = ("--hole", "20.14", "--part", "19.76")
 MEASURED = replace(built_in(), kerf_uncertainty=0.005, trial_kerf=0.2)

@@ -15,12 +15,12 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 from kits import plan_of
 
-from layout.cutting.stock import Stock
+from layout.cutting.stock.stock import Stock
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Text
-from templates_gen.cli import main
-from templates_gen.stockfile import load, write_starter
-from templates_gen.trial import Asked, measured, take
+from templates_gen.inputs.stock_file import load, write_starter
+from templates_gen.inputs.trial import TrialOptions, measured, take
+from templates_gen.screen.cli import main
 
 KERF, SLOT = ("--hole", "20.20", "--part", "19.60"), ("--slot", "0.20")
 
@@ -69,8 +69,8 @@ def test_the_order_never_matters(
     """Whatever was drawn, chosen and measured, three ways of storing leave one and the same stock."""
     holes = tuple(f"{20 + kerf / 1000 + 1:.3f}" for kerf in kerfs)
     parts = tuple(f"{20 - kerf / 1000 + 1:.3f}" for kerf in kerfs)
-    kerf, ease = Asked(holes=holes, parts=parts), Asked(slot=f"1{slot[1:]}")
-    both = Asked(holes=holes, parts=parts, slot=ease.slot)
+    kerf, ease = TrialOptions(holes=holes, parts=parts), TrialOptions(slot=f"1{slot[1:]}")
+    both = TrialOptions(holes=holes, parts=parts, slot=ease.slot)
     found: list[Stock] = []
     for order in ([both], [both, both], *permutations([kerf, ease])):
         path = tmp_path_factory.mktemp("stocks") / "stock.toml"
@@ -90,7 +90,7 @@ def test_a_trial_made_again_is_drawn_for_what_is_kept(path: Path) -> None:
     words = [shape.words for shape in part.shapes if isinstance(shape, Text) and shape.pen is Pen.ENGRAVE]
     assert any("drawn for kerf 0.2 " in each for each in words)
     assert "0.20" in words
-    assert measured(Asked(slot="0.20"), stock).ease == Fraction("0.3")
+    assert measured(TrialOptions(slot="0.20"), stock).ease == Fraction("0.3")
 
 
 def test_what_was_said_to_be_drawn_for_is_kept(path: Path) -> None:
@@ -104,7 +104,7 @@ def test_what_was_said_to_be_drawn_for_is_kept(path: Path) -> None:
 def test_stores_at_once_lose_nothing(path: Path) -> None:
     """Eight runs at once, half of them the kerf and half the ease: both stand in the file afterwards."""
     command = ["trial-cut", "--stock", str(path)]
-    script = "import sys; from templates_gen.cli import main; main(sys.argv[1:])"
+    script = "import sys; from templates_gen.screen.cli import main; main(sys.argv[1:])"
     runs = [
         subprocess.Popen([sys.executable, "-c", script, *command, *words], stdout=subprocess.DEVNULL)
         for words in [KERF, SLOT] * 4

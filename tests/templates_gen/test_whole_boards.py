@@ -8,8 +8,8 @@ import pytest
 from kits import NOTCHED, plan_of
 
 from layout.cutting.products import CUT_PRODUCTS
-from layout.units import read_length
-from templates_gen.stockfile import built_in
+from layout.values.units import read_length
+from templates_gen.inputs.stock_file import built_in
 from templates_gen.verify.whole_boards import boards_lacking, copies, is_of_boards
 
 Made = dict[str, list[str]]

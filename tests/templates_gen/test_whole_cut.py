@@ -6,21 +6,22 @@ import json
 from collections.abc import Callable
 from dataclasses import replace
 from functools import cache
-from pathlib import Path as File
+from pathlib import Path
 
 import pytest
 from kits import KINDS, font_metrics, parts_of, plan_of
 
-import templates_gen.cut_outputs as cut_outputs_module
-import templates_gen.outputs as outputs_module
+import templates_gen.files.cut_outputs as cut_outputs_module
+import templates_gen.files.outputs as outputs_module
 from layout.cutting.products import CUT_PRODUCTS, cut_suiting
 from layout.plan import plan
 from layout.products import suiting
-from templates_gen import kitfile, stockfile
-from templates_gen.check import Against, check
-from templates_gen.generate import ProofError, make
-from templates_gen.manifest import MANIFEST
-from templates_gen.outputs import Outputs
+from templates_gen.files.check import Against, check
+from templates_gen.files.generate import ProofError, make
+from templates_gen.files.manifest import MANIFEST
+from templates_gen.files.outputs import Outputs
+from templates_gen.inputs import kit_file as kitfile
+from templates_gen.inputs import stock_file as stockfile
 from templates_gen.verify.whole import lacking
 from templates_gen.verify.whole_cut import CUT
 
@@ -64,7 +65,7 @@ def test_a_cut_product_left_out_rings(name: str, monkeypatch: PATCH) -> None:
     assert said(outputs) == f"{name} is missing, which this kit must have for the cutter"
 
 
-def test_nothing_is_kept_of_a_kit_that_lacks_a_comb(monkeypatch: PATCH, tmp_path: File) -> None:
+def test_nothing_is_kept_of_a_kit_that_lacks_a_comb(monkeypatch: PATCH, tmp_path: Path) -> None:
     """`make` refuses it before anything is kept."""
     monkeypatch.setattr(cut_outputs_module, "cut_suiting", lambda _: ("trial-cut",))
     with pytest.raises(ProofError, match="would not be whole: comb is missing"):
@@ -114,7 +115,7 @@ def test_a_grid_left_out_unsaid_rings(monkeypatch: PATCH) -> None:
     assert found == "; ".join(f"weaving-grid.{form} is missing, which this kit must have" for form in ("pdf", "svg"))
 
 
-def test_a_folder_that_lost_a_part_and_its_lines_rings(tmp_path: File) -> None:
+def test_a_folder_that_lost_a_part_and_its_lines_rings(tmp_path: Path) -> None:
     """Files of a comb taken away together with their lines in the manifest are missed all the same."""
     make(plan_of(), tmp_path, font_metrics(), stock=stockfile.built_in())
     told = json.loads((tmp_path / MANIFEST).read_text("utf-8"))

@@ -19,7 +19,7 @@ from wrong_strips import STRIPS
 
 from layout.drawing.sheet import Sheet
 from layout.plan import plan
-from templates_gen.outputs import Outputs
+from templates_gen.files.outputs import Outputs
 
 EVERY: dict[str, Wrong] = {**PRINTED, **STRIPS, **PICTURES, **SHEETS}
 LEAST = 80

@@ -10,9 +10,9 @@ from wrong_builders import Patch, Wrong
 from wrong_cut import CUT, STOCK
 
 from layout.drawing.sheet import Sheet
-from templates_gen.formats import FORMATS
+from templates_gen.files.formats import FORMATS
 from templates_gen.verify.compare import compare
-from templates_gen.verify.cut import CUT_PROOFS, prove_cut
+from templates_gen.verify.cut_parts.prove_cut import CUT_PROOFS, prove_cut
 
 _LEAST = 14
 

@@ -7,9 +7,9 @@ from collections.abc import Iterable, Sequence
 from itertools import takewhile
 
 from layout.drawing.pens import Pen
-from layout.drawing.shapes import Path, Point, Region, Shape, Text
+from layout.drawing.shapes import Curve, Point, Region, Shape, Text
 from layout.drawing.sheet import Sheet, painted
-from layout.errors import LayoutError, shown
+from layout.values.errors import LayoutError, shown
 from templates_gen.document import OPERATION_OF, Operations, operations_fault
 from templates_gen.writers.cutting.inside import first_wrong
 from templates_gen.writers.cutting.overlaps import overlap
@@ -38,13 +38,13 @@ def _fault(shapes: Sequence[Shape]) -> str:
         return f"no operation belongs to the pen {shown(strange[0].value)}"
     if painted(drawn) != tuple(drawn):
         return f"its order of work must be {', '.join(OPERATION_OF.values())}"
-    paths = [shape for shape in drawn if isinstance(shape, Path)]
+    paths = [shape for shape in drawn if isinstance(shape, Curve)]
     cuts = [path for path in paths if path.pen is Pen.THROUGH]
     contours = [contour for shape in drawn if isinstance(shape, Region) for contour in shape.contours]
     return _outlines_fault([*paths, *contours], cuts) or _repeats_fault(paths, contours) or _square_fault(paths)
 
 
-def _outlines_fault(paths: Sequence[Path], cuts: Sequence[Path]) -> str:
+def _outlines_fault(paths: Sequence[Curve], cuts: Sequence[Curve]) -> str:
     if not cuts:
         return "it holds no cut"
     if any(not path.closed for path in cuts):
@@ -59,11 +59,11 @@ def _outlines_fault(paths: Sequence[Path], cuts: Sequence[Path]) -> str:
     return ""
 
 
-def _meet(path: Path, end: tuple[float, float]) -> bool:
+def _meet(path: Curve, end: tuple[float, float]) -> bool:
     return abs(path.start.x - end[0]) < _SAME and abs(path.start.y - end[1]) < _SAME
 
 
-def _repeats_fault(paths: Sequence[Path], contours: Sequence[Path]) -> str:
+def _repeats_fault(paths: Sequence[Curve], contours: Sequence[Curve]) -> str:
     """Lines that run over each other would be burnt twice."""
     worked = [path for path in paths if path.pen is not Pen.REFERENCE]
     for own in (worked, [path for path in paths if path.pen is Pen.REFERENCE]):
@@ -85,14 +85,14 @@ def repeated(outlines: Iterable[Sequence[Point]]) -> bool:
     return False
 
 
-def _square_fault(paths: Sequence[Path]) -> str:
+def _square_fault(paths: Sequence[Curve]) -> str:
     """A square on the reference operation, by which a person sees in any program whether the scale is right."""
     if any(path.pen is Pen.REFERENCE and _is_square(path) for path in paths):
         return ""
     return f"it needs a square of {SQUARE:g} mm for reference"
 
 
-def _is_square(path: Path) -> bool:
+def _is_square(path: Curve) -> bool:
     xs, ys = zip(*path.points(), strict=True)
     straight = path.closed and len(path.steps) == 3 and all(step.through is None for step in path.steps)
     upright = all(min(each - min(way), max(way) - each) < _SAME for way in (xs, ys) for each in way)

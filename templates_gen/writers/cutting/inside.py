@@ -5,11 +5,11 @@ from __future__ import annotations
 from collections.abc import Sequence
 from typing import NamedTuple
 
-from layout.drawing.shapes import Path, Point
+from layout.drawing.shapes import Curve, Point
 
 
 class _Outline(NamedTuple):
-    path: Path
+    path: Curve
     corners: list[Point]
     left: float
     bottom: float
@@ -17,7 +17,7 @@ class _Outline(NamedTuple):
     top: float
 
 
-def first_wrong(cuts: Sequence[Path]) -> Path | None:
+def first_wrong(cuts: Sequence[Curve]) -> Curve | None:
     """The first closed outline that is cut before something that lies inside it; None if there is none."""
     outlines = [_measured(path) for path in cuts]
     for k, outer in enumerate(outlines):
@@ -26,7 +26,7 @@ def first_wrong(cuts: Sequence[Path]) -> Path | None:
     return None
 
 
-def _measured(path: Path) -> _Outline:
+def _measured(path: Curve) -> _Outline:
     """The outline with straight sides through every end and every middle of an arc, and its box."""
     corners = [path.start]
     for end, through in path.steps:

@@ -12,7 +12,7 @@ from collections.abc import Iterable, Iterator
 from itertools import product
 from typing import NamedTuple
 
-from layout.drawing.shapes import Path, Point, Step
+from layout.drawing.shapes import Curve, Point, Step
 
 _SHARED = 0.002  # mm that two pieces may share; less than this is a rounding
 _APART = 0.002  # mm by which two lines or circles must differ, to be two
@@ -29,7 +29,7 @@ class _Piece(NamedTuple):
     at: Point
 
 
-def overlap(paths: Iterable[Path]) -> Point | None:
+def overlap(paths: Iterable[Curve]) -> Point | None:
     """Where one piece of these paths runs over another; None if none does."""
     boxes: dict[tuple[int, ...], list[_Piece]] = defaultdict(list)
     for path in paths:
@@ -48,7 +48,7 @@ def _shared(pieces: list[_Piece]) -> Point | None:
     return None
 
 
-def _pieces(path: Path) -> Iterator[_Piece]:
+def _pieces(path: Curve) -> Iterator[_Piece]:
     steps = [*path.steps, Step(path.start)] if path.closed else path.steps
     start = path.start
     for end, through in steps:

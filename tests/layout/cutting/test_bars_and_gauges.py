@@ -11,11 +11,11 @@ from cut_plans import parts_of, stock_with
 from golden import listed, matches
 from kits import NOTCHED, PEGGED, plan_of
 
-from layout.cutting.stock import Stock
+from layout.cutting.stock.stock import Stock
 from layout.drawing.pens import Pen
-from layout.drawing.shapes import Path, Text
+from layout.drawing.shapes import Curve, Text
 from layout.drawing.sheet import Part
-from layout.errors import FieldError
+from layout.values.errors import FieldError
 
 STOCKS = (
     stock_with(grain="none"),
@@ -53,7 +53,7 @@ def test_slits_hold_the_tails(stock: Stock) -> None:
 
 def scores(part: Part) -> list[tuple[float, float, float]]:
     """The scored lines: x, and from where to where below the edge."""
-    lines = [shape.points() for shape in part.shapes if isinstance(shape, Path) and shape.pen is Pen.SCORE]
+    lines = [shape.points() for shape in part.shapes if isinstance(shape, Curve) and shape.pen is Pen.SCORE]
     return sorted((one.x, -one.y, -other.y) for one, other in lines)
 
 

@@ -8,14 +8,14 @@ import pytest
 import shapely
 from kits import font_metrics, plan_of
 
-from layout.cutting.boards import EDGE, GAP, Boards, boards_of
+from layout.cutting.job.boards import EDGE, GAP, Boards, boards_of
 from layout.cutting.products import CUT_PRODUCTS, turns
-from layout.cutting.stock import Stock
+from layout.cutting.stock.stock import Stock
 from layout.drawing.pens import PAINTING_ORDER, Pen
-from layout.drawing.shapes import Path
+from layout.drawing.shapes import Curve
 from layout.drawing.sheet import Part, Piece
-from layout.errors import FieldError
-from templates_gen.stockfile import built_in
+from layout.values.errors import FieldError
+from templates_gen.inputs.stock_file import built_in
 
 NAMES = ("comb", "winding-comb")
 BIRCH = replace(built_in(), width=600.0, height=400.0, grain="x")
@@ -34,7 +34,7 @@ def boards_for(stock: Stock, copies: int = 1) -> Boards:
 
 def ink(piece: Piece) -> shapely.MultiPoint:
     """Every point of a piece's cut lines, where it lies."""
-    paths = [shape for shape in piece.placing.shapes(piece.part.shapes) if isinstance(shape, Path)]
+    paths = [shape for shape in piece.placing.shapes(piece.part.shapes) if isinstance(shape, Curve)]
     return shapely.MultiPoint([point for path in paths for point in path.points()])
 
 
@@ -103,7 +103,7 @@ def test_a_sheet_is_drawn_in_the_order_of_work() -> None:
     cuts = [
         shapely.Polygon(shape.points())
         for shape in sheet.shapes
-        if isinstance(shape, Path) and shape.pen is Pen.THROUGH
+        if isinstance(shape, Curve) and shape.pen is Pen.THROUGH
     ]
     assert len(cuts) == 6
     pairs = list(product(enumerate(cuts), repeat=2))

@@ -7,14 +7,14 @@ import pytest
 from hypothesis import assume, given
 from hypothesis import strategies as st
 
-from layout.cutting.caliper import Reading, ease_of, kerf_of, read_caliper
-from layout.errors import FieldError
+from layout.cutting.stock.measured_kerf import CaliperReading, ease_of, kerf_of, read_caliper
+from layout.values.errors import FieldError
 
 NAMES = ("--hole", "--part")
 readings = st.fractions(Fraction(1, 100), Fraction(2), max_denominator=1000)
 
 
-def read(text: object, within: Fraction | None = None) -> Reading:
+def read(text: object, within: Fraction | None = None) -> CaliperReading:
     """One reading of a hole."""
     return read_caliper(text, "--hole", within)
 
@@ -35,8 +35,8 @@ def test_a_service_s_own_example_gives_its_kerf() -> None:
 def test_a_drawn_size_never_matters(cuts: list[tuple[Fraction, Fraction]]) -> None:
     """Holes a kerf larger and parts a kerf smaller than drawn give back the mean of the kerfs, and their range."""
     exact = Fraction(0)
-    holes = [Reading(size + kerf, exact) for kerf, size in cuts]
-    parts = [Reading(size - kerf, exact) for kerf, size in cuts]
+    holes = [CaliperReading(size + kerf, exact) for kerf, size in cuts]
+    parts = [CaliperReading(size - kerf, exact) for kerf, size in cuts]
     found = kerf_of(holes, parts, NAMES)
     kerfs = [kerf for kerf, _ in cuts]
     assert found.mm == mean(kerfs)

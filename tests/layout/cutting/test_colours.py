@@ -2,9 +2,9 @@ from __future__ import annotations
 
 import pytest
 
-from layout.cutting.colours import in_words
-from layout.cutting.stock import OPERATIONS
-from templates_gen.stockfile import built_in
+from layout.cutting.stock.colours import in_words
+from layout.cutting.stock.stock import OPERATIONS
+from templates_gen.inputs.stock_file import built_in
 
 
 @pytest.mark.parametrize(

@@ -15,15 +15,15 @@ from hypothesis import strategies as st
 from kits import NOTCHED, PEGGED, font_metrics, plan_of
 from scipy.integrate import quad
 
-from layout.cutting.comb import comb
-from layout.cutting.stock import Stock
-from layout.cutting.strength import tooth_holds
+from layout.cutting.parts.comb import comb
+from layout.cutting.stock.stock import Stock
+from layout.cutting.stock.tooth_strength import tooth_holds
 from layout.drawing.arcs import turn
 from layout.drawing.pens import Pen
-from layout.drawing.shapes import Path
+from layout.drawing.shapes import Curve
 from layout.drawing.sheet import Care, Part
-from layout.errors import FieldError
-from layout.figure import How, measured
+from layout.values.errors import FieldError
+from layout.values.quantity import Origin, measured
 from layout.yarns.diameter import Diameter, Kind
 from layout.yarns.loosest import CABLED, loosest
 
@@ -57,7 +57,7 @@ def test_eight_ends_an_inch_are_eight_slots_in_every_inch() -> None:
         plan_of({"sett.given": "8 epi", "sett.marking_unit": "1 in", "weaving.width": "6 in"}), stock, font_metrics()
     )
     middles = [(left + right) / 2 for left, right in gaps_of(part, stock, 2.0)]
-    scores = sorted(shape.start.x for shape in part.shapes if isinstance(shape, Path) and shape.pen is Pen.SCORE)
+    scores = sorted(shape.start.x for shape in part.shapes if isinstance(shape, Curve) and shape.pen is Pen.SCORE)
     assert [round((x - scores[0]) / 25.4, 6) for x in scores] == [0, 1, 2, 3, 4, 5, 6]
     assert [sum(low <= x < low + 25.4 for x in middles) for low in scores[:-1]] == [8] * 6
 
@@ -179,7 +179,7 @@ def test_no_plied_yarn_is_wider_than_the_loosest(plies: int, circle: float) -> N
     assert circle / plies**0.5 < CABLED
     thick = Diameter(measured(1.0, "known"), Kind.COMPRESSED)
     assert loosest(thick).mm == pytest.approx(1.7593, abs=1e-4)
-    assert loosest(thick).figure.how is How.ASSUMED
+    assert loosest(thick).figure.origin is Origin.ASSUMED
 
 
 def test_every_second_end_is_chosen_where_the_stock_says_so() -> None:
@@ -256,8 +256,8 @@ def test_what_a_tooth_holds_is_a_cantilevers_force() -> None:
     moment, _ = quad(lambda y: strength * y / (width / 2) * y * thickness, -width / 2, width / 2)
     stock = replace(stock_with(), thickness=thickness, bending=strength)
     assert tooth_holds(width, length, stock).value == pytest.approx(moment / length)
-    assert tooth_holds(width, length, stock).how == "computed"
-    assert tooth_holds(width, length, stock_with(bending=None)).how == "assumed"
+    assert tooth_holds(width, length, stock).origin == "computed"
+    assert tooth_holds(width, length, stock_with(bending=None)).origin == "assumed"
 
 
 @pytest.mark.parametrize(

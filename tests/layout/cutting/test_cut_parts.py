@@ -12,13 +12,13 @@ from cut_plans import drawn_area, parts_of, stock_with
 from ink import corners
 from kits import NOTCHED, PEGGED, font_metrics, plan_of
 
+from layout.cutting.parts.reference_square import reference_square
 from layout.cutting.products import cut_suiting, turns
-from layout.cutting.reference import reference_square
-from layout.cutting.stock import Stock
+from layout.cutting.stock.stock import Stock
 from layout.drawing.pens import Pen
-from layout.drawing.shapes import Path, Point, Text
+from layout.drawing.shapes import Curve, Point, Text
 from layout.drawing.sheet import Part
-from layout.errors import FieldError
+from layout.values.errors import FieldError
 
 PLANS: tuple[dict[str, object], ...] = (
     {},
@@ -57,7 +57,7 @@ def test_words_stand_on_the_material_and_on_nothing_else() -> None:
         lines = [
             shapely.LineString(shape.points())
             for shape in part.shapes
-            if isinstance(shape, Path) and shape.pen in (Pen.SCORE, Pen.REFERENCE)
+            if isinstance(shape, Curve) and shape.pen in (Pen.SCORE, Pen.REFERENCE)
         ]
         assert words
         for text in words:
@@ -134,7 +134,7 @@ def test_the_reference_square_measures_50_mm_and_nothing_runs_it() -> None:
     """Every shape of it is for reference, the length written in it too."""
     part = reference_square(font_metrics())
     assert {shape.pen for shape in part.shapes} == {Pen.REFERENCE}
-    square = next(shape for shape in part.shapes if isinstance(shape, Path) and shape.closed)
+    square = next(shape for shape in part.shapes if isinstance(shape, Curve) and shape.closed)
     assert square.points() == [Point(0, 0), Point(50, 0), Point(50, 50), Point(0, 50)]
 
 

@@ -7,17 +7,17 @@ import shapely
 from golden import listed, matches
 from kits import font_metrics, plan_of
 
-from layout.cutting.boards import boards_of, box_of
-from layout.cutting.job import Job, facts, safety
-from layout.cutting.job_picture import picture
+from layout.cutting.job.boards import boards_of, box_of
+from layout.cutting.job.job import Job, facts, safety
+from layout.cutting.job.picture import picture
+from layout.cutting.job.work import work_of
 from layout.cutting.products import CUT_PRODUCTS, turns
-from layout.cutting.stock import Stock
-from layout.cutting.work import work_of
+from layout.cutting.stock.stock import Stock
 from layout.drawing.pens import Pen
-from layout.drawing.shapes import Path, Text
+from layout.drawing.shapes import Curve, Text
 from layout.drawing.sheet import Part
-from templates_gen.outlines import outlined
-from templates_gen.stockfile import built_in
+from templates_gen.inputs.stock_file import built_in
+from templates_gen.lettering.outlines import outlined
 
 SPEEDS = {"engrave": 200.0, "score": 60.0, "cut": 12.0}
 BIRCH = replace(built_in(), width=600.0, height=400.0, grain="x")
@@ -102,7 +102,7 @@ def test_the_picture_numbers_what_it_lists() -> None:
 def test_the_picture_keeps_the_board_s_form() -> None:
     """The board is drawn in its own proportion, and every cut line lies inside it."""
     part = picture(job_for(FAST), 1, 170.0, 120.0, font_metrics())
-    paths = [shape for shape in part.shapes if isinstance(shape, Path)]
+    paths = [shape for shape in part.shapes if isinstance(shape, Curve)]
     (edge,) = [path for path in paths if path.pen is Pen.REGISTER and path.closed]
     xs, ys = zip(*edge.points(), strict=True)
     assert (max(xs) - min(xs)) / (max(ys) - min(ys)) == pytest.approx(600 / 400)
@@ -139,7 +139,7 @@ def test_every_part_has_its_number_on_the_picture(
     pieces = job.boards.sheets[0][:-1]
     numbers = {shape.words: shape for shape in part.shapes if isinstance(shape, Text) and shape.words.isdigit()}
     assert sorted(numbers, key=int) == [str(k) for k in range(1, len(pieces) + 1)]
-    paths = [shape for shape in part.shapes if isinstance(shape, Path)]
+    paths = [shape for shape in part.shapes if isinstance(shape, Curve)]
     (edge,) = [path for path in paths if path.pen is Pen.REGISTER and path.closed]
     board = shapely.Polygon(edge.points())
     scale = (board.bounds[2] - board.bounds[0]) / width

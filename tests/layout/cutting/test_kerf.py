@@ -11,16 +11,16 @@ from beams import area_of, crossed, left_over
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from layout.cutting.kerf import Kerf, drawn
-from layout.cutting.outline import Corner, boxed, outline, turned_back
+from layout.cutting.parts.outline import Corner, boxed, outline, turned_back
+from layout.cutting.stock.kerf import Kerf, drawn
 from layout.drawing.pens import Pen
-from layout.drawing.shapes import Path, Point, circle
-from layout.errors import FieldError, LayoutError
+from layout.drawing.shapes import Curve, Point, circle
+from layout.values.errors import FieldError, LayoutError
 
 kerfs = st.floats(0.02, 0.6)
 
 
-def comb(slots: int, pitch: float, slot: float, length: float) -> Path:
+def comb(slots: int, pitch: float, slot: float, length: float) -> Curve:
     """A plain comb of the tests' own: square outside, slots and teeth fully rounded."""
     corners = [Corner(0, -10), Corner(slots * pitch + 8, -10)]
     walls = [0.0]
@@ -65,7 +65,7 @@ def test_the_beam_leaves_the_comb_that_was_wanted(slots: int, pitch: float, shar
         assert right - left == pytest.approx(pitch - slot, abs=1e-3)
 
 
-def wanted_length(path: Path) -> float:
+def wanted_length(path: Curve) -> float:
     """How long an outline is, in mm."""
     return float(area_of(path).length)
 
@@ -97,7 +97,7 @@ def test_the_pitch_is_the_same_for_every_kerf(one: float, other: float) -> None:
     assert middles(one) == pytest.approx(middles(other), abs=1e-9)
 
 
-def sides_of(path: Path) -> list[tuple[Point, Point]]:
+def sides_of(path: Curve) -> list[tuple[Point, Point]]:
     """The straight sides of a closed path."""
     points = path.points()
     pairs = zip(points, points[1:], [step.through for step in path.steps], strict=False)
@@ -158,6 +158,6 @@ def test_no_kerf_changes_nothing() -> None:
 
 def test_a_round_that_meets_its_neighbour_at_a_corner_is_refused() -> None:
     """Where arc and side do not run into each other smoothly, no exact line beside them is known here."""
-    kinked = Path(Point(4, 0), circle(Point(0, 0), 4, Pen.THROUGH).steps[:3], Pen.THROUGH, closed=True)
+    kinked = Curve(Point(4, 0), circle(Point(0, 0), 4, Pen.THROUGH).steps[:3], Pen.THROUGH, closed=True)
     with pytest.raises(LayoutError, match="run smoothly into their neighbours"):
         drawn(kinked, (), Kerf(0.2, 0.2))

@@ -10,10 +10,10 @@ from beams import area_of
 from hypothesis import given
 from hypothesis import strategies as st
 
-from layout.cutting.outline import Corner, area, boxed, outline, turned_back
+from layout.cutting.parts.outline import Corner, area, boxed, outline, turned_back
 from layout.drawing.arcs import radius, turn
-from layout.drawing.shapes import Path, Point
-from layout.errors import LayoutError
+from layout.drawing.shapes import Curve, Point
+from layout.values.errors import LayoutError
 
 
 @given(st.floats(1, 200), st.floats(1, 200), st.floats(0.01, 0.5))
@@ -35,7 +35,7 @@ def test_a_sharp_outline_is_its_corners() -> None:
     assert path.closed
 
 
-def arcs(path: Path) -> list[tuple[Point, Point, Point]]:
+def arcs(path: Curve) -> list[tuple[Point, Point, Point]]:
     """The arcs of a path by their three points."""
     starts = path.points()
     return [(start, step.through, step.end) for start, step in zip(starts, path.steps, strict=False) if step.through]

@@ -10,9 +10,9 @@ from hypothesis import given
 from hypothesis import strategies as st
 from plain_kits import METRICS
 
-from layout.cutting.stock import OPERATIONS, Stock
-from layout.cutting.stock_values import read_stock, stock_values, without_money
-from layout.errors import FieldErrors
+from layout.cutting.stock.stock import OPERATIONS, Stock
+from layout.cutting.stock.stock_values import read_stock, stock_values, without_money
+from layout.values.errors import FieldErrors
 
 PLAIN: dict[str, Any] = {
     "version": 1,

@@ -11,14 +11,14 @@ from golden import listed, matches
 from ink import meetings
 from kits import font_metrics, plan_of
 
-from layout.cutting.caliper import Reading, kerf_of
-from layout.cutting.stock import Stock
-from layout.cutting.trial_cut import STEPS, eases, kerfs, trial_cut
+from layout.cutting.parts.trial_cut import STEPS, eases, kerfs, trial_cut
+from layout.cutting.stock.measured_kerf import CaliperReading, kerf_of
+from layout.cutting.stock.stock import Stock
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Text
 from layout.drawing.sheet import Part, Sheet
-from layout.errors import FieldError
-from templates_gen.stockfile import built_in
+from layout.values.errors import FieldError
+from templates_gen.inputs.stock_file import built_in
 
 STOCK = built_in()
 SIDES = 512  # of the beam's quarter
@@ -58,7 +58,7 @@ def test_any_hole_and_its_plug_tell_the_kerf(kerf: float) -> None:
     assert len(windows) == STEPS + 1
     for window in windows:
         for hole, plug in zip(*hole_and_plug(window, kerf), strict=True):
-            measured = [Reading(Fraction(repr(side)), Fraction()) for side in (hole, plug)]
+            measured = [CaliperReading(Fraction(repr(side)), Fraction()) for side in (hole, plug)]
             assert kerf_of(measured[:1], measured[1:], ("--hole", "--part")).mm == pytest.approx(kerf, abs=1e-3)
 
 

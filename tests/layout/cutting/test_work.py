@@ -8,15 +8,15 @@ from hypothesis import given
 from hypothesis import strategies as st
 from scipy.integrate import quad
 
-from layout.cutting.work import SCAN, Work, area, length, seconds, work_of
+from layout.cutting.job.work import SCAN, Work, area, length, seconds, work_of
 from layout.drawing.pens import Pen
-from layout.drawing.shapes import Path, Placing, Point, Region, Step, Text, arc, circle, cross, line, rectangle
-from templates_gen.outlines import outline
+from layout.drawing.shapes import Curve, Placing, Point, Region, Step, Text, arc, circle, cross, line, rectangle
+from templates_gen.lettering.outlines import outline
 
 FINE = 2000  # sides that shapely gives a quarter of a circle
 
 
-def rounded(left: float, bottom: float, width: float, height: float, radius: float, pen: Pen) -> Path:
+def rounded(left: float, bottom: float, width: float, height: float, radius: float, pen: Pen) -> Curve:
     """A rectangle with round corners, counter-clockwise."""
     right, top = left + width, bottom + height
     steps: list[Step] = []
@@ -26,7 +26,7 @@ def rounded(left: float, bottom: float, width: float, height: float, radius: flo
         angle = math.radians(begin)
         steps.append(Step(Point(centre.x + radius * math.cos(angle), centre.y + radius * math.sin(angle))))
         steps += arc(centre, radius, begin, begin + 90)
-    return Path(steps[-1].end, tuple(steps), pen, closed=True)
+    return Curve(steps[-1].end, tuple(steps), pen, closed=True)
 
 
 sides, radii, places = st.floats(20, 400), st.floats(0.1, 9), st.floats(-300, 300)
@@ -40,7 +40,7 @@ def test_rounded_outlines_are_as_long_and_large_as_shapely_says(
     inner = shapely.box(x + radius, y + radius, x + width - radius, y + height - radius)
     wanted = inner.buffer(radius, quad_segs=FINE)
     placed = Placing(turned, 7, -3).shapes([rounded(x, y, width, height, radius, Pen.THROUGH)])[0]
-    assert isinstance(placed, Path)
+    assert isinstance(placed, Curve)
     assert length(placed) == pytest.approx(wanted.exterior.length, rel=1e-6)
     assert area(Region((placed,), Pen.ENGRAVE)) == pytest.approx(wanted.area, rel=1e-6)
 
@@ -49,7 +49,7 @@ def test_rounded_outlines_are_as_long_and_large_as_shapely_says(
 def test_an_arc_is_as_long_as_its_integral(radius: float, begin: float, sweep: float, way: int) -> None:
     """The length of an open arc is the integral of the speed along it, by scipy."""
     start = Point(radius * math.cos(math.radians(begin)), radius * math.sin(math.radians(begin)))
-    drawn = Path(start, arc(Point(0, 0), radius, begin, begin + way * sweep), Pen.SCORE)
+    drawn = Curve(start, arc(Point(0, 0), radius, begin, begin + way * sweep), Pen.SCORE)
 
     def speed(angle: float) -> float:
         return math.hypot(-radius * math.sin(angle), radius * math.cos(angle))
@@ -60,7 +60,7 @@ def test_an_arc_is_as_long_as_its_integral(radius: float, begin: float, sweep: f
 
 def test_three_points_in_line_are_a_line() -> None:
     """An arc that is flat counts as its chord."""
-    assert length(Path(Point(0, 0), (Step(Point(3, 4), Point(1.5, 2)),), Pen.THROUGH)) == 5.0
+    assert length(Curve(Point(0, 0), (Step(Point(3, 4), Point(1.5, 2)),), Pen.THROUGH)) == 5.0
 
 
 def test_a_closed_outline_counts_its_last_side() -> None:

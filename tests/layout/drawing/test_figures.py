@@ -9,9 +9,9 @@ from hypothesis import given
 from hypothesis import strategies as st
 from kits import font_metrics
 
-from layout.drawing.figures import arrow_head, beside, break_line, centred, notched_block, stretch
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Point, Region
+from layout.drawing.symbols import arrow_head, beside, break_line, centred, notched_block, stretch
 
 
 @given(st.floats(0, 360))

@@ -11,7 +11,7 @@ from scipy.integrate import quad
 
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import (
-    Path,
+    Curve,
     Placing,
     Point,
     Region,
@@ -54,10 +54,10 @@ def test_quarter_turns_are_exact(placing: Placing, point: Point) -> None:
 
 
 @given(placings, strategies.paths())
-def test_a_path_goes_where_its_points_go(placing: Placing, path: Path) -> None:
+def test_a_path_goes_where_its_points_go(placing: Placing, path: Curve) -> None:
     """Start, ends and the points arcs pass through are laid like bare points; pen and closing stay."""
     placed = placing.shapes([path])[0]
-    assert isinstance(placed, Path)
+    assert isinstance(placed, Curve)
     assert placed.points() == placing.points(path.points())
     through = [step.through for step in path.steps if step.through]
     assert [step.through for step in placed.steps if step.through] == placing.points(through)

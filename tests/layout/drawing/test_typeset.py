@@ -10,7 +10,7 @@ from kits import font_metrics
 
 from layout.drawing.shapes import Point
 from layout.drawing.typeset import LEAD, LEADING, SMALL, TITLE, is_tall, left, paragraph, paragraph_height, right, wrap
-from templates_gen.fonts import font_path
+from templates_gen.lettering.fonts import font_path
 
 METRICS = font_metrics()
 sentences = st.text("abcdefW, .éŁж", min_size=1, max_size=120)

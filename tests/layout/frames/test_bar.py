@@ -12,15 +12,15 @@ from hypothesis import strategies as st
 from scipy.integrate import quad
 from strategies import not_positive
 
-from layout.errors import FieldError
-from layout.figure import Figure, How, measured
 from layout.frames.bar import MODULI, Bar, Board, deflection, deflection_warnings, modulus, pull
-from layout.limits import Number
+from layout.values.errors import FieldError
+from layout.values.limits import Number
+from layout.values.quantity import Origin, Quantity, measured
 
 _E = measured(10_000.0, "Tested.")
 
 
-def newtons(value: float) -> Figure:
+def newtons(value: float) -> Quantity:
     """A load in N that somebody weighed."""
     return measured(value, "Weighed.")
 
@@ -75,7 +75,7 @@ def test_the_second_moment_of_a_board_is_that_of_a_rectangle() -> None:
 def test_every_end_pulls_at_both_bars() -> None:
     """Statics: 60 ends of 2.5 N are 150 N on each bar."""
     load = pull(60, newtons(2.5))
-    assert (load.value, load.how) == (150, How.COMPUTED)
+    assert (load.value, load.origin) == (150, Origin.COMPUTED)
 
 
 @given(st.floats(5, 50), st.floats(50, 2000), st.floats(1, 500))
@@ -95,9 +95,9 @@ def test_a_load_gathered_in_the_middle_bends_more(part: float) -> None:
 
 def test_moduli_are_from_memory_and_say_so() -> None:
     """Steel is near 200 000 N/mm2 (common knowledge); every modulus is assumed, and so is what it bends."""
-    assert all(number.how is How.ASSUMED for number in MODULI.values())
+    assert all(number.origin is Origin.ASSUMED for number in MODULI.values())
     assert modulus("Steel").value == pytest.approx(200_000, rel=0.06)
-    assert deflection(Bar(20, 300, modulus("beech")), pull(60, newtons(2))).how is How.ASSUMED
+    assert deflection(Bar(20, 300, modulus("beech")), pull(60, newtons(2))).origin is Origin.ASSUMED
 
 
 @pytest.mark.parametrize(("bent", "count"), [(0.6, 0), (0.601, 1)])
@@ -137,5 +137,5 @@ def test_shapes_and_materials_that_cannot_be_are_refused() -> None:
 def test_a_modulus_is_what_its_sentence_says() -> None:
     """The number and its words agree, and woods and metals are of the order that is common knowledge (from memory)."""
     for name, number in MODULI.items():
-        assert f"{name} {number.value:.0f} N/mm2" in number.because
+        assert f"{name} {number.value:.0f} N/mm2" in number.reason
         assert (7_000 <= number.value <= 16_000) == (name not in ("aluminium", "brass", "copper", "steel"))

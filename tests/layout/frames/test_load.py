@@ -8,9 +8,9 @@ import pytest
 from kits import FLAT, NOTCHED, PEGGED, kit_of, plan_of
 from scipy.integrate import quad
 
-from layout.figure import How
 from layout.frames.load import Load
 from layout.kit.kit import kit_values
+from layout.values.quantity import Origin
 
 # 20 cm of 2.5 ends/cm are 50 ends; 40 cm less two sides of 25 mm are a span of 350 mm
 BEECH: dict[str, object] = {"frame.material": "beech", "frame.tension": "2 N"}
@@ -35,7 +35,7 @@ def bent(force: float, inertia: float, modulus: float) -> float:
 def test_a_stated_tension_is_reckoned_with() -> None:
     """Statics: 50 ends of 2 N are 100 N; nothing is assumed of it."""
     said = load(BEECH)
-    assert (said.pull.value, said.pull.how) == (100, How.COMPUTED)
+    assert (said.pull.value, said.pull.origin) == (100, Origin.COMPUTED)
     assert said.tension_words == "2 N"
 
 
@@ -48,7 +48,7 @@ def test_doubled_ends_pull_twice() -> None:
 def test_a_tension_left_out_is_assumed_and_said_to_be() -> None:
     """50 ends of 1.5 N are 75 N."""
     said = load({})
-    assert (said.pull.value, said.pull.how) == (75, How.ASSUMED)
+    assert (said.pull.value, said.pull.origin) == (75, Origin.ASSUMED)
     assert said.tension_words == "1.5 N (assumed)"
 
 
@@ -68,7 +68,7 @@ def test_bending_is_that_of_the_beam(changes: dict[str, object], inertia: float,
     said = load(changes)
     assert said.bending is not None
     assert said.bending.value == pytest.approx(bent(100, inertia, modulus), rel=1e-6)
-    assert said.bending.how is How.ASSUMED
+    assert said.bending.origin is Origin.ASSUMED
     assert said.most == pytest.approx(SPAN / 500)
 
 

@@ -8,9 +8,9 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from layout.errors import FieldErrors
 from layout.kit.inputs import BY_KEY, INPUTS
 from layout.kit.kit import kit_values, read_kit
+from layout.values.errors import FieldErrors
 from tests.plain_kits import METRICS, changed, only_refusal, placed, with_ends_for
 from tests.strategies import kits
 

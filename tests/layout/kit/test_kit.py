@@ -10,14 +10,14 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from layout.errors import FieldErrors
 from layout.frames.frame import FlatEnd, RoundBar
 from layout.kit.ends import END_FIELDS
 from layout.kit.inputs import INPUTS, PAPERS
 from layout.kit.kit import Kit, kit_values, read_kit, read_sett_input
 from layout.kit.yarn_inputs import YARN_INPUTS
-from layout.setting.sett import take_sett
-from layout.units import Length
+from layout.sett.sett import take_sett
+from layout.values.errors import FieldErrors
+from layout.values.units import Length
 from tests.plain_kits import FLAT, LEFT_OUT, METRICS, NOTCHED, PEGGED, ROUND, changed
 from tests.strategies import kits
 

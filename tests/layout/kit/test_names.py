@@ -8,8 +8,8 @@ import pytest
 from hypothesis import example, given
 from hypothesis import strategies as st
 
-from layout.errors import FieldErrors
 from layout.kit.kit import read_kit
+from layout.values.errors import FieldErrors
 from tests.plain_kits import METRICS, ROUND, changed, only_refusal
 from tests.strategies import NAME_LETTERS
 

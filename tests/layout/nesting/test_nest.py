@@ -11,10 +11,10 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from layout.drawing.sheet import Part, Piece
-from layout.errors import FieldError
-from layout.nesting.bed import Bed, Wanted, blocks_of
+from layout.nesting.bed import Bed, Item, blocks_of
 from layout.nesting.nest import Nest, nest
 from layout.nesting.rows import in_columns, in_rows
+from layout.values.errors import FieldError
 
 BED = Bed(600, 400, gap=3, edge=5)
 
@@ -52,19 +52,19 @@ wishes = st.lists(st.tuples(sizes, sizes, st.integers(1, 5), turns, st.floats(-5
 
 
 @st.composite
-def jobs(draw: st.DrawFn) -> tuple[list[Wanted], Bed]:
+def jobs(draw: st.DrawFn) -> tuple[list[Item], Bed]:
     """Parts of any size that the sheet holds, some of them with a grain."""
     bed = draw(beds)
     wanted = []
     for k, (length, height, copies, ways, left) in enumerate(draw(wishes)):
         inside = bed.width - 2 * bed.edge, bed.height - 2 * bed.edge
         room = inside if ways[0] == 0 else inside[::-1]
-        wanted.append(Wanted(board(f"p{k}", min(length, room[0]), min(height, room[1]), left, -left), copies, ways))
+        wanted.append(Item(board(f"p{k}", min(length, room[0]), min(height, room[1]), left, -left), copies, ways))
     return wanted, bed
 
 
 @given(jobs())
-def test_every_copy_lies_inside_and_clear(job: tuple[list[Wanted], Bed]) -> None:
+def test_every_copy_lies_inside_and_clear(job: tuple[list[Item], Bed]) -> None:
     """All copies are there, within the edges, a gap apart, and turned only as they may be."""
     wanted, bed = job
     found = nest(wanted, bed)
@@ -82,14 +82,14 @@ def test_every_copy_lies_inside_and_clear(job: tuple[list[Wanted], Bed]) -> None
 
 
 @given(jobs())
-def test_straight_cuts_free_every_part(job: tuple[list[Wanted], Bed]) -> None:
+def test_straight_cuts_free_every_part(job: tuple[list[Item], Bed]) -> None:
     """However a sheet was filled, cuts right through what is left of it part all pieces."""
     for sheet in nest(*job).sheets:
         assert straight_cuts_free([outline(piece).bounds for piece in sheet])
 
 
 @given(jobs())
-def test_never_fewer_sheets_than_the_area_asks_for(job: tuple[list[Wanted], Bed]) -> None:
+def test_never_fewer_sheets_than_the_area_asks_for(job: tuple[list[Item], Bed]) -> None:
     """The sheets are at least the parts' area over a sheet's, and the waste is what no part covers."""
     wanted, bed = job
     found = nest(wanted, bed)
@@ -99,21 +99,21 @@ def test_never_fewer_sheets_than_the_area_asks_for(job: tuple[list[Wanted], Bed]
 
 
 @given(jobs())
-def test_the_same_input_gives_the_same_result(job: tuple[list[Wanted], Bed]) -> None:
+def test_the_same_input_gives_the_same_result(job: tuple[list[Item], Bed]) -> None:
     """Nothing about a placing is left to chance."""
     assert nest(*job) == nest(*job)
 
 
 def test_a_row_that_just_fits_does_fit() -> None:
     """Ten parts of 56.3 mm with gaps of 3 mm fill 590 mm to the micrometre, where sums of floats may run over."""
-    found = nest([Wanted(board("bar", 56.3, 390), 10, turns=(0,))], BED)
+    found = nest([Item(board("bar", 56.3, 390), 10, turns=(0,))], BED)
     assert len(found.sheets) == 1
-    assert len(nest([Wanted(board("bar", 56.301, 390), 10, turns=(0,))], BED).sheets) == 2
+    assert len(nest([Item(board("bar", 56.301, 390), 10, turns=(0,))], BED).sheets) == 2
 
 
 def test_full_sheets_waste_nothing() -> None:
     """Six parts that tile a sheet without edges and gaps need that one sheet, its area bound."""
-    found = nest([Wanted(board("tile", 200, 200), 6)], Bed(600, 400, gap=0, edge=0))
+    found = nest([Item(board("tile", 200, 200), 6)], Bed(600, 400, gap=0, edge=0))
     assert (len(found.sheets), found.least) == (1, 1)
     assert found.waste == pytest.approx(0, abs=1e-12)
 
@@ -121,15 +121,15 @@ def test_full_sheets_waste_nothing() -> None:
 def test_a_grain_is_kept_though_turning_would_save_a_sheet() -> None:
     """Two bars of 380 mm along the grain need the length of the sheet; turned, both would stand on one."""
     bar = board("bar", 380, 290)
-    assert len(nest([Wanted(bar, 2)], BED).sheets) == 1
-    kept = nest([Wanted(bar, 2, turns=(0,))], BED)
+    assert len(nest([Item(bar, 2)], BED).sheets) == 1
+    kept = nest([Item(bar, 2, turns=(0,))], BED)
     assert [[piece.placing.degrees for piece in sheet] for sheet in kept.sheets] == [[0], [0]]
 
 
 def test_the_library_wins_where_rows_waste_a_sheet() -> None:
     """One high part and many low ones: rows leave the space over the low ones empty, straight splits use it."""
-    wanted = [Wanted(board("door", 100, 290), 1, (0,)), Wanted(board("slat", 190, 90), 3, (0,))]
-    wanted += [Wanted(board("rail", 290, 100), 1, (0,))]
+    wanted = [Item(board("door", 100, 290), 1, (0,)), Item(board("slat", 190, 90), 3, (0,))]
+    wanted += [Item(board("rail", 290, 100), 1, (0,))]
     bed = Bed(300, 400, gap=0, edge=5)
     blocks = blocks_of(wanted, bed)
     rows = [way(blocks, bed.room, flat=flat) for way in (in_rows, in_columns) for flat in (True, False)]
@@ -142,13 +142,13 @@ def test_a_part_larger_than_the_sheet_is_refused() -> None:
     bar = board("bar", 700.2, 50)
     said = "needs a sheet of at least 711 x 60 mm, edges of 5 mm included, for bar, got 600 x 400 mm"
     with pytest.raises(FieldError, match=said):
-        nest([Wanted(board("small", 10, 10)), Wanted(bar, 1, (0,))], BED)
-    assert len(nest([Wanted(bar, 1, (0,))], Bed(711, 60, BED.gap, BED.edge)).sheets) == 1
+        nest([Item(board("small", 10, 10)), Item(bar, 1, (0,))], BED)
+    assert len(nest([Item(bar, 1, (0,))], Bed(711, 60, BED.gap, BED.edge)).sheets) == 1
 
 
 def test_a_part_too_large_one_way_is_turned() -> None:
     """What does not fit as it is drawn lies turned where it may."""
-    (sheet,) = nest([Wanted(board("bar", 50, 500))], BED).sheets
+    (sheet,) = nest([Item(board("bar", 50, 500))], BED).sheets
     assert sheet[0].placing.degrees == 90
 
 
@@ -156,7 +156,7 @@ def test_a_part_too_large_one_way_is_turned() -> None:
 def test_copies_that_cannot_be_meant_are_refused(copies: int) -> None:
     """A number of copies is whole and from 1 to 1000."""
     with pytest.raises(FieldError, match="copies: needs copies of bar, a whole number from 1 to 1000"):
-        nest([Wanted(board("bar", 50, 50), copies)], BED)
+        nest([Item(board("bar", 50, 50), copies)], BED)
 
 
 def test_nothing_wanted_needs_no_sheet() -> None:

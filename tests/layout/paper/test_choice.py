@@ -8,10 +8,10 @@ import pytest
 from kits import font_metrics, laying_of, plan_of
 
 from layout.drawing.sheet import Part
-from layout.errors import FieldError
 from layout.paper.choice import Laying
 from layout.paper.joints import Build
 from layout.paper.sheets import lay
+from layout.values.errors import FieldError
 
 TWELVE: dict[str, object] = {"weaving.width": "12 in", "frame.outer_width": "18 in"}
 TWO_FEET: dict[str, object] = {"weaving.width": "24 in", "frame.outer_width": "30 in"}

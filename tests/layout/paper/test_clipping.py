@@ -12,13 +12,13 @@ from hypothesis import strategies as st
 from strategies import paths
 
 from layout.drawing.pens import Pen
-from layout.drawing.shapes import Path, Point, Step, arc, circle, line, rectangle
+from layout.drawing.shapes import Curve, Point, Step, arc, circle, line, rectangle
 from layout.paper.clipping import clipped
 
 P = Point
 
 
-def fine(path: Path) -> list[Point]:
+def fine(path: Curve) -> list[Point]:
     """Points along a path, close enough together to stand for it."""
     found = [path.start]
     at = path.start
@@ -48,7 +48,7 @@ def _along(start: Point, through: Point, end: Point, deep: int = 6) -> list[Poin
 
 
 @given(paths(), st.floats(-2500, 2500), st.floats(1, 800))
-def test_as_much_is_kept_as_shapely_keeps(path: Path, begin: float, width: float) -> None:
+def test_as_much_is_kept_as_shapely_keeps(path: Curve, begin: float, width: float) -> None:
     """The length of what is left is the length of the same line cut by shapely, and it lies where that does."""
     stop = begin + width
     drawn, band = shapely.LineString(fine(path)), shapely.box(begin, -5000, stop, 5000)
@@ -73,11 +73,11 @@ def test_what_lies_inside_is_the_path_itself() -> None:
 def test_arcs_are_broken_on_their_circle() -> None:
     """A circle of 5 mm cut at 3 mm from its centre leaves arcs whose every point lies 5 mm from it."""
     whole = circle(P(0, 0), 5, Pen.THROUGH)._replace(start=P(-5, 0))
-    turned = Path(P(-5, 0), tuple(Step(P(-x, -y), P(-u, -v)) for (x, y), (u, v) in _given(whole)), Pen.THROUGH, True)
+    turned = Curve(P(-5, 0), tuple(Step(P(-x, -y), P(-u, -v)) for (x, y), (u, v) in _given(whole)), Pen.THROUGH, True)
     one, other = clipped(turned, -10, 3)
     assert one.steps[-1].end == pytest.approx((3, -4))  # 3, 4, 5
     assert other.start == pytest.approx((3, 4))
-    run = Path(other.start, (*other.steps, *one.steps), Pen.THROUGH)
+    run = Curve(other.start, (*other.steps, *one.steps), Pen.THROUGH)
     assert not one.closed
     assert not other.closed
     for step in run.steps:
@@ -86,13 +86,13 @@ def test_arcs_are_broken_on_their_circle() -> None:
         assert math.hypot(*step.through) == pytest.approx(5)
 
 
-def _given(path: Path) -> list[tuple[Point, Point]]:
+def _given(path: Curve) -> list[tuple[Point, Point]]:
     return [(end, through) for end, through in path.steps if through is not None]
 
 
 def test_an_arc_that_bulges_over_is_cut_too() -> None:
     """Both ends of an arc may lie inside while its middle does not."""
-    path = Path(P(4, -1), arc(P(0, 0), math.hypot(4, 1), math.degrees(math.atan2(-1, 4)), 14.036243), Pen.SCORE)
+    path = Curve(P(4, -1), arc(P(0, 0), math.hypot(4, 1), math.degrees(math.atan2(-1, 4)), 14.036243), Pen.SCORE)
     runs = clipped(path, 0, 4.05)
     assert len(runs) == 2
     assert max(x for run in runs for x, _ in run.points()) == pytest.approx(4.05)

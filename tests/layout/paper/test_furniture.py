@@ -5,7 +5,7 @@ import shapely
 from kits import font_metrics
 
 from layout.drawing.pens import Pen
-from layout.drawing.shapes import Path, Shape, Text
+from layout.drawing.shapes import Curve, Shape, Text
 from layout.drawing.typeset import LEAD, SMALL, TITLE
 from layout.messages.english import ENGLISH
 from layout.messages.roles import Sheet as Said
@@ -25,7 +25,7 @@ def furnished(area: Area = AREA) -> tuple[Area, list[Shape]]:
 def test_check_bars_stand_on_both_axes(axis: int) -> None:
     """Across the sheet and up it there is a bar of 100 mm and one of 4 in (101.6 mm), each with a tick at both ends."""
     _, shapes = furnished()
-    rules = [shape for shape in shapes if isinstance(shape, Path) and shape.pen is Pen.RULE]
+    rules = [shape for shape in shapes if isinstance(shape, Curve) and shape.pen is Pen.RULE]
     bars = [path for path in rules if abs(path.steps[0].end[axis] - path.start[axis]) > 50]
     lengths = sorted(abs(path.steps[0].end[axis] - path.start[axis]) for path in bars)
     assert lengths == pytest.approx([100.0, 4 * 25.4], abs=1e-9)
@@ -78,7 +78,7 @@ def test_taken_boxes_cover_what_stands_there(area: Area) -> None:
             ahead = (shape.at.x + width, shape.at.y) if shape.angle == 0 else (shape.at.x, shape.at.y + width)
             mark = shapely.LineString([shape.at, ahead])
         else:
-            assert isinstance(shape, Path)
+            assert isinstance(shape, Curve)
             mark = shapely.LineString(shape.points())
         assert taken.contains(mark)
         assert shapely.box(area.left, area.bottom, area.right, area.top).buffer(1e-9).contains(mark)

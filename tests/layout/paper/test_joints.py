@@ -8,7 +8,7 @@ import pytest
 from kits import FLAT, font_metrics, laying_of, plan_of
 
 from layout.drawing.pens import Pen
-from layout.drawing.shapes import Path, Point, Region, Shape, Text, cross
+from layout.drawing.shapes import Curve, Point, Region, Shape, Text, cross
 from layout.drawing.sheet import Part
 from layout.paper.choice import Laying
 from layout.paper.joints import LEAST_PIECE, OVERLAP, joints_of, proof_distance
@@ -57,7 +57,7 @@ def uprights(part: Part) -> set[tuple[Pen, Point, Point]]:
     return {
         (shape.pen, shape.start, shape.steps[0].end)
         for shape in part.shapes
-        if isinstance(shape, Path) and len(shape.steps) == 1 and shape.start.x == shape.steps[0].end.x
+        if isinstance(shape, Curve) and len(shape.steps) == 1 and shape.start.x == shape.steps[0].end.x
         if shape.pen is not Pen.REGISTER
     }
 

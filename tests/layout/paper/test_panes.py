@@ -14,15 +14,15 @@ from kits import font_metrics, plan_of
 from test_look import outside
 
 from layout.drawing.pens import Pen
-from layout.drawing.shapes import Path, Placing, Point
+from layout.drawing.shapes import Curve, Placing, Point
 from layout.drawing.sheet import Part, Sheet
-from layout.errors import FieldError
 from layout.paper.choice import Laying
 from layout.paper.panes import MOST_SHEETS, OVERLAP
 from layout.paper.sheets import lay, printed
 from layout.parts.grid import drawing_of
 from layout.parts.grid_size import grid_of
 from layout.plan import Plan
+from layout.values.errors import FieldError
 
 BEADS: dict[str, object] = {"weft": {"beads": {"number": 20, "over": "5 cm"}}}  # 2.5 mm each
 LARGE: dict[str, object] = {"weaving.width": "60 cm", "weaving.height": "50 cm", "frame.outer_width": "70 cm",
@@ -72,13 +72,13 @@ def pieces(laying: Laying) -> list[Part]:
 
 def hairs(part: Part) -> set[tuple[Point, Point]]:
     """Every line of a register cross."""
-    lines = (shape for shape in part.shapes if isinstance(shape, Path) and shape.pen is Pen.REGISTER)
+    lines = (shape for shape in part.shapes if isinstance(shape, Curve) and shape.pen is Pen.REGISTER)
     return {(one.start, one.steps[0].end) for one in lines}
 
 
 def window(part: Part) -> shapely.Polygon:
     """What a piece shows of the grid: as wide as its level lines, as high as its upright ones."""
-    lines = [s for s in part.shapes if isinstance(s, Path) and s.pen in (Pen.HELP, Pen.MARK, Pen.EDGE)]
+    lines = [s for s in part.shapes if isinstance(s, Curve) and s.pen in (Pen.HELP, Pen.MARK, Pen.EDGE)]
     points = [point for one in lines for point in one.points()]
     return shapely.MultiPoint(points).envelope
 

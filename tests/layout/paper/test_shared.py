@@ -8,10 +8,10 @@ from kits import font_metrics, plan_of
 
 from layout.drawing.shapes import Point
 from layout.drawing.sheet import Part, Piece
-from layout.errors import FieldError
 from layout.paper.area import printable
 from layout.paper.shared import GAP, free_rectangle, share
 from layout.paper.sheets import furnisher, printed
+from layout.values.errors import FieldError
 
 SIZES = ("common", "a4", "letter", "a3", "11x17", "148 x 210 mm", "210 x 148 mm", "600 x 3000 mm")
 

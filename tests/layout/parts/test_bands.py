@@ -7,8 +7,8 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from layout.frames.frame import FlatEnd, RoundBar
-from layout.parts.bands import Bands, full_bands, low_bands, tallest
-from layout.units import read_length
+from layout.parts.strip_bands import Bands, full_bands, low_bands, tallest
+from layout.values.units import read_length
 
 diameters = st.floats(4, 120)
 

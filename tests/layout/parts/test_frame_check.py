@@ -9,7 +9,7 @@ from golden import listed, matches
 from kits import font_metrics, plan_of
 
 from layout.drawing.pens import Pen
-from layout.drawing.shapes import Path, Text
+from layout.drawing.shapes import Curve, Text
 from layout.parts.frame_check import checks, frame_check
 
 # A frame of 30 x 40 cm has diagonals of 50 cm (the 3-4-5 triangle).
@@ -65,7 +65,7 @@ def test_an_assumed_tension_is_said_to_be() -> None:
 def test_there_is_room_to_write() -> None:
     """Two diagonals, two sides and the bending: five lines to write on, each named."""
     part = frame_check(plan_of(RIGHT), font_metrics(), low=True)
-    assert sum(1 for shape in part.shapes if isinstance(shape, Path) and shape.pen is Pen.HELP) == 5
+    assert sum(1 for shape in part.shapes if isinstance(shape, Curve) and shape.pen is Pen.HELP) == 5
     said = [shape.words for shape in part.shapes if isinstance(shape, Text)]
     assert [each for each in said if each in ("one", "other", "left", "right", "bent by")] == [
         "one", "other", "left", "right", "bent by",
@@ -79,6 +79,6 @@ def test_pictures_of_long_frames_stay_in_their_box(width: str, height: str) -> N
     part = frame_check(plan_of(slim | {"frame.outer_width": width, "frame.outer_height": height}), font_metrics())
     left, low, right, high = part.box
     for shape in part.shapes:
-        for point in shape.points() if isinstance(shape, Path) else [shape.at] if isinstance(shape, Text) else []:
+        for point in shape.points() if isinstance(shape, Curve) else [shape.at] if isinstance(shape, Text) else []:
             assert left <= point.x <= right
             assert low <= point.y <= high

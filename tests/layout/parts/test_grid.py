@@ -13,13 +13,13 @@ from kits import font_metrics, plan_of
 
 from layout.drawing.pane import Pane
 from layout.drawing.pens import Pen
-from layout.drawing.shapes import Path, Point, Region, Text
+from layout.drawing.shapes import Curve, Point, Region, Text
 from layout.drawing.sheet import Part
-from layout.errors import LayoutError
 from layout.parts.grid import drawing_of, paned
 from layout.parts.grid_size import LEAST_CELL, Grid, grid_of, left_out, notes_for
 from layout.plan import Plan
 from layout.products import suiting
+from layout.values.errors import LayoutError
 
 SMALL = Grid(12, 23, Fraction(4), Fraction(5, 2))
 INCH = Fraction("25.4")
@@ -40,7 +40,7 @@ def part_of(grid: Grid, pane: Pane | None = None) -> Part:
 
 def lines(part: Part, axis: int, *pens: Pen) -> list[float]:
     """Where the lines of these pens stand (axis 0, upright) or lie (axis 1), in order."""
-    paths = [shape for shape in part.shapes if isinstance(shape, Path) and shape.pen in pens]
+    paths = [shape for shape in part.shapes if isinstance(shape, Curve) and shape.pen in pens]
     return sorted(path.start[axis] for path in paths if path.start[axis] == path.steps[0].end[axis])
 
 

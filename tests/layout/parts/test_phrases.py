@@ -9,7 +9,7 @@ from hypothesis import strategies as st
 from kits import font_metrics
 
 from layout.drawing.typeset import SMALL
-from layout.parts.phrases import Packer, Phrase, Set
+from layout.parts.phrases import Packer, Phrase, PlacedPhrase
 
 METRICS = font_metrics()
 GAP = 4.0
@@ -19,7 +19,7 @@ sayings = st.lists(st.text("abcW", min_size=1, max_size=9), min_size=1, max_size
 phrases = st.builds(Phrase, sayings, stands, arrows, st.just(False))
 
 
-def span(placed: Set) -> tuple[float, float]:
+def span(placed: PlacedPhrase) -> tuple[float, float]:
     """From where to where a phrase stands."""
     return placed.start, placed.start + placed.phrase.width(METRICS)
 

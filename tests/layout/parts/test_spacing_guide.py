@@ -9,7 +9,7 @@ from golden import listed, matches
 from kits import NOTCHED, PEGGED, font_metrics, plan_of
 
 from layout.drawing.pens import Pen
-from layout.drawing.shapes import Path, Text
+from layout.drawing.shapes import Curve, Text
 from layout.drawing.sheet import Part
 from layout.paper.sheets import lay
 from layout.parts.spacing_guide import spacing_guide
@@ -41,7 +41,7 @@ def guide(changes: dict[str, object], end: End = "near", *, low: bool = False) -
 
 def marks(part: Part, *pens: Pen) -> dict[float, float]:
     """How long each mark of these pens is, by its x; every one begins at the long edge, y = 0."""
-    paths = [shape for shape in part.shapes if isinstance(shape, Path) and shape.pen in pens]
+    paths = [shape for shape in part.shapes if isinstance(shape, Curve) and shape.pen in pens]
     assert all(path.start.y == 0 and path.start.x == path.steps[0].end.x for path in paths)
     return {path.start.x: abs(path.steps[0].end.y) for path in sorted(paths)}
 
@@ -163,7 +163,7 @@ def test_twelve_inches_lie_in_one_piece(paper: str, sett: str) -> None:
 def test_crosses_stand_clear(changes: dict[str, object], *, low: bool) -> None:
     """Each datum point has its cross, inside the paper, clear of every mark; the three do not lie in one line."""
     part = guide(changes, low=low)
-    paths = [shape for shape in part.shapes if isinstance(shape, Path) and not shape.closed]
+    paths = [shape for shape in part.shapes if isinstance(shape, Curve) and not shape.closed]
     lines = [shapely.LineString(path.points()) for path in paths if path.pen is not Pen.REGISTER]
     for point in part.datum:
         around = [p for p in paths if p.pen is Pen.REGISTER and math.dist(p.start, point) == pytest.approx(0.5)]

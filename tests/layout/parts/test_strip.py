@@ -8,10 +8,10 @@ from golden import listed, matches
 from kits import FLAT, font_metrics, plan_of, strip_of
 
 from layout.drawing.pens import Pen
-from layout.drawing.shapes import Path, Region, Text
+from layout.drawing.shapes import Curve, Region, Text
 from layout.drawing.sheet import Part
-from layout.errors import LayoutError
 from layout.parts.strip import full_form_of, strip
+from layout.values.errors import LayoutError
 from layout.warps.warp import End
 
 ENDS: tuple[End, End] = ("near", "far")
@@ -31,13 +31,13 @@ GOLDEN: dict[str, tuple[dict[str, object], End, bool]] = {
 
 def uprights(part: Part, pen: Pen) -> list[float]:
     """The x of every upright line of a pen, left to right."""
-    paths = [shape for shape in part.shapes if isinstance(shape, Path) and shape.pen is pen and len(shape.steps) == 1]
+    paths = [shape for shape in part.shapes if isinstance(shape, Curve) and shape.pen is pen and len(shape.steps) == 1]
     return sorted(path.start.x for path in paths if path.start.x == path.steps[0].end.x)
 
 
 def levels(part: Part, pen: Pen) -> list[float]:
     """The y of every level line of a pen that runs from edge to edge, bottom to top."""
-    paths = [shape for shape in part.shapes if isinstance(shape, Path) and shape.pen is pen and not shape.closed]
+    paths = [shape for shape in part.shapes if isinstance(shape, Curve) and shape.pen is pen and not shape.closed]
     return sorted(p.start.y for p in paths if abs(p.steps[0].end.x - p.start.x) == pytest.approx(part.length))
 
 
@@ -202,7 +202,7 @@ def test_crosses_stand_at_the_datum(*, low: bool) -> None:
     """Each datum point has its cross, on the paper; the three do not lie in one line."""
     for changes in ({}, {"weaving.slant": "face straight"}, FLAT):
         part = strip_of(changes, low=low)
-        hairs = [shape for shape in part.shapes if isinstance(shape, Path) and shape.pen is Pen.REGISTER]
+        hairs = [shape for shape in part.shapes if isinstance(shape, Curve) and shape.pen is Pen.REGISTER]
         for point in part.datum:
             around = [p for p in hairs if math.dist(p.start, point) == pytest.approx(0.5)]
             assert len(around) == 2

@@ -9,9 +9,9 @@ from golden import listed, matches
 from kits import NOTCHED, PEGGED, plan_of, strip_of
 
 from layout.drawing.pens import Pen
-from layout.drawing.shapes import Path, Text
+from layout.drawing.shapes import Curve, Text
 from layout.drawing.sheet import Part
-from layout.errors import FieldError
+from layout.values.errors import FieldError
 from layout.warps.warp import End
 
 HELD = NOTCHED | {"frame.notch_density": "5 per cm"}
@@ -30,9 +30,9 @@ def words(part: Part) -> str:
     return " ".join(shape.words for shape in part.shapes if isinstance(shape, Text))
 
 
-def outlines(part: Part) -> list[Path]:
+def outlines(part: Part) -> list[Curve]:
     """Notches and holes: register lines of more than one step."""
-    return [s for s in part.shapes if isinstance(s, Path) and s.pen is Pen.REGISTER and len(s.steps) > 1]
+    return [s for s in part.shapes if isinstance(s, Curve) and s.pen is Pen.REGISTER and len(s.steps) > 1]
 
 
 @pytest.mark.parametrize("name", GOLDEN)
@@ -56,7 +56,7 @@ def test_notches_by_hand(near_end: str, up: int) -> None:
 def test_holes_by_hand() -> None:
     """Near pegs from -22 by 8 mm: the first 22 mm from the edge (10 + 12), the next 10 mm, and so on; 2.5 mm wide."""
     part = strip_of(PEGGED | SHORT)
-    marks = sorted(p.start.x for p in part.shapes if isinstance(p, Path) and p.pen in (Pen.MARK, Pen.TEN))
+    marks = sorted(p.start.x for p in part.shapes if isinstance(p, Curve) and p.pen in (Pen.MARK, Pen.TEN))
     assert marks == [-22, -14, -6, 2, 10, 18]
     for number, path in enumerate(outlines(part)):
         x, y = marks[number], 10.0 if number % 2 else 22.0
@@ -67,7 +67,7 @@ def test_holes_by_hand() -> None:
 def test_every_cross_is_in_its_hole() -> None:
     """The upright of a peg is centred on its row, and the row's long line crosses it there."""
     part = strip_of(PEGGED | SHORT)
-    lines = [p for p in part.shapes if isinstance(p, Path) and len(p.steps) == 1]
+    lines = [p for p in part.shapes if isinstance(p, Curve) and len(p.steps) == 1]
     rows = {p.start.y for p in lines if p.pen is Pen.REGISTER and p.start.y == p.steps[0].end.y and p.start.x < -23}
     assert rows >= {10.0, 22.0}
     middles = [(p.start.y + p.steps[0].end.y) / 2 for p in lines if p.pen is Pen.MARK]
@@ -77,9 +77,9 @@ def test_every_cross_is_in_its_hole() -> None:
 def test_notches_that_stay_empty_are_grey() -> None:
     """With an end in every second notch of 2 mm, the ten between eleven marks have a short grey tick each."""
     part = strip_of(HELD | SHORT)
-    ticks = [p.start.x for p in part.shapes if isinstance(p, Path) and p.pen is Pen.HELP]
+    ticks = [p.start.x for p in part.shapes if isinstance(p, Curve) and p.pen is Pen.HELP]
     assert ticks == [-18 + 4 * k for k in range(10)]
-    assert not [p for p in strip_of(IN_PAIRS | SHORT).shapes if isinstance(p, Path) and p.pen is Pen.HELP]
+    assert not [p for p in strip_of(IN_PAIRS | SHORT).shapes if isinstance(p, Curve) and p.pen is Pen.HELP]
 
 
 def test_an_odd_warp_is_tied_off_at_the_far_end() -> None:
@@ -98,7 +98,7 @@ def test_doubled_ends_are_said_on_the_strip() -> None:
     for said in ("every end of two threads", "the outer 2 ends at each side doubled"):
         assert said in words(doubled)
     marks = [
-        [p.start.x for p in part.shapes if isinstance(p, Path) and p.pen in (Pen.MARK, Pen.TEN, Pen.UNIT, Pen.EDGE)]
+        [p.start.x for p in part.shapes if isinstance(p, Curve) and p.pen in (Pen.MARK, Pen.TEN, Pen.UNIT, Pen.EDGE)]
         for part in (plain, doubled)
     ]
     assert marks[0] == marks[1]

@@ -10,11 +10,11 @@ from kits import font_metrics, plan_of
 from pictures import EVERY, KINDS
 
 from layout.drawing.pens import Pen
-from layout.drawing.shapes import Path, Point, Region, Text
+from layout.drawing.shapes import Curve, Point, Region, Text
 from layout.drawing.sheet import Part
-from layout.parts.winding import winding
-from layout.parts.winding_face import Face
-from layout.parts.winding_scale import FULL, LOW
+from layout.parts.winding.face import Face
+from layout.parts.winding.scale import FULL, LOW
+from layout.parts.winding.winding import winding
 
 GOLDEN: dict[str, tuple[dict[str, object], bool]] = {
     **{f"winding-{kind.replace(' ', '-')}": (changes, False) for kind, changes in KINDS.items()},
@@ -35,9 +35,9 @@ def words(part: Part) -> list[str]:
     return [shape.words for shape in part.shapes if isinstance(shape, Text)]
 
 
-def long_lines(part: Part, pen: Pen) -> list[Path]:
+def long_lines(part: Part, pen: Pen) -> list[Curve]:
     """Lines of one step that lead from end to end of the frame as it is seen from the face."""
-    lines = (shape for shape in part.shapes if isinstance(shape, Path) and shape.pen is pen and len(shape.steps) == 1)
+    lines = (shape for shape in part.shapes if isinstance(shape, Curve) and shape.pen is pen and len(shape.steps) == 1)
     return [line for line in lines if abs(line.start.y - line.steps[0].end.y) > 20 and line.start.x < part.datum[1].x]
 
 
@@ -72,7 +72,7 @@ def test_thread_behind_is_hidden_by_both_ends() -> None:
 def test_nothing_runs_behind_between_pegs() -> None:
     """All passes lie on the face, and the legend has no broken line."""
     part = picture(KINDS["pegged ends"])
-    assert not [shape for shape in part.shapes if isinstance(shape, Path) and shape.pen is Pen.THREAD_BACK]
+    assert not [shape for shape in part.shapes if isinstance(shape, Curve) and shape.pen is Pen.THREAD_BACK]
     assert "behind a tooth" not in words(part)
     assert "38 ends" not in words(part)
     assert words(part).count("more") == 1

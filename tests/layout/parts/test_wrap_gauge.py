@@ -11,13 +11,13 @@ from hypothesis import strategies as st
 from kits import NOTCHED, PEGGED, font_metrics, plan_of
 
 from layout.drawing.pens import Pen
-from layout.drawing.shapes import Path, Text
+from layout.drawing.shapes import Curve, Text
 from layout.drawing.sheet import Part
 from layout.paper.sheets import lay as laying
 from layout.parts.gauge_table import ROWS, gauge_table, neighbours
 from layout.parts.wrap_gauge import HEIGHT, LENGTH, wrap_gauge
 from layout.products import PRODUCTS
-from layout.units import read_length
+from layout.values.units import read_length
 
 INCH: dict[str, object] = {"sett": {"readings": [{"pairs": 9, "window": "1 in"}]}}
 CM: dict[str, object] = {"sett": {"readings": [{"pairs": 13, "window": "5 cm"}]}}
@@ -30,7 +30,7 @@ def gauge(changes: dict[str, object]) -> Part:
 
 def edges(part: Part, y: float) -> list[float]:
     """The x of every bold edge that reaches the long edge at `y`, left to right."""
-    paths = [each for each in part.shapes if isinstance(each, Path) and each.pen is Pen.EDGE]
+    paths = [each for each in part.shapes if isinstance(each, Curve) and each.pen is Pen.EDGE]
     return sorted(path.start.x for path in paths if path.start.y == y)
 
 
@@ -58,7 +58,7 @@ def test_two_inches_and_five_centimetres_begin_on_one_line() -> None:
 def test_slits_reach_the_edges_and_keep_off_the_ink() -> None:
     """Six slits begin at an edge of the card or at the fold, and none comes within 1.5 mm of a bold edge's middle."""
     part = gauge(CM)
-    paths = [each for each in part.shapes if isinstance(each, Path)]
+    paths = [each for each in part.shapes if isinstance(each, Curve)]
     slits = [each for each in paths if each.pen is Pen.CUT and not each.closed]
     bold = [shapely.LineString(each.points()) for each in paths if each.pen is Pen.EDGE]
     assert len(slits) == 6

@@ -9,8 +9,8 @@ from hypothesis import given
 from hypothesis import strategies as st
 from kits import PEGGED, plan_of
 
-from layout.errors import FieldErrors
 from layout.plan import Plan
+from layout.values.errors import FieldErrors
 
 UNITS = ["1 cm", "2 cm", "4 cm", "5 cm", "10 cm", "1/2 in", "1 in", "2 in"]
 

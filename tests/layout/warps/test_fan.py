@@ -12,11 +12,11 @@ from hypothesis import assume, given
 from hypothesis import strategies as st
 from kits import FLAT, NOTCHED, PEGGED, plan_of
 
+from layout.estimate.headings import heading_height
 from layout.messages.english import ENGLISH
 from layout.messages.roles import Guide
 from layout.parts.guide_words import fan_words
 from layout.plan import Plan
-from layout.reckoning.headings import heading_height
 from layout.warps.fan import TOLERANCE, fan_of, way_between
 from layout.warps.warp import End
 

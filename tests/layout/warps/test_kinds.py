@@ -10,7 +10,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 from kits import NOTCHED, PEGGED, plan_of
 
-from layout.errors import FieldError
+from layout.values.errors import FieldError
 from layout.warps.pegged import in_outer_row
 from layout.warps.warp import Warp
 

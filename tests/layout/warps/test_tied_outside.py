@@ -10,9 +10,9 @@ from hypothesis import assume, example, given
 from hypothesis import strategies as st
 from kits import NOTCHED, kit_of, plan_of
 
-from layout.errors import FieldError
 from layout.plan import Plan
-from templates_gen.verify.expected import ends_of, expected
+from layout.values.errors import FieldError
+from templates_gen.verify.printed.expected import ends_of, expected
 
 STRAIGHT: dict[str, object] = {"weaving.slant": "face straight"}
 SETTS = {

@@ -8,7 +8,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 from kits import plan_of
 
-from layout.errors import FieldError
+from layout.values.errors import FieldError
 from layout.warps.warp import Warp
 
 # The geometry is our own; its positions follow from the wanted ones, (k + 1/2) p - W/2 at mid-height, and are checked

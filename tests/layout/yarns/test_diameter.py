@@ -11,9 +11,9 @@ from hypothesis import given
 from hypothesis import strategies as st
 from strategies import not_positive, tex_values
 
-from layout.errors import FieldError
-from layout.figure import How, assumed, computed
-from layout.limits import Number
+from layout.values.errors import FieldError
+from layout.values.limits import Number
+from layout.values.quantity import Origin, assumed, computed
 from layout.yarns.diameter import (
     SPECIFIC_VOLUMES,
     Diameter,
@@ -79,7 +79,7 @@ def test_a_hand_wrap_is_window_over_count() -> None:
     """Common practice, no source: twelve turns in an inch are 25.4 / 12 mm each, measured, and soft."""
     yarn = wrapped(25.4, 12)
     assert yarn.mm == pytest.approx(25.4 / 12)
-    assert (yarn.kind, yarn.figure.how) == (Kind.SOFT, How.MEASURED)
+    assert (yarn.kind, yarn.figure.origin) == (Kind.SOFT, Origin.MEASURED)
 
 
 def test_kinds_are_never_mixed() -> None:
@@ -94,9 +94,9 @@ def test_kinds_are_never_mixed() -> None:
 def test_only_cotton_has_a_source() -> None:
     """Every other fibre's volume, and each diameter reckoned from it, says that it is assumed."""
     for fibre, volume in SPECIFIC_VOLUMES.items():
-        expected = How.COMPUTED if fibre == "cotton" else How.ASSUMED
-        assert volume.how is expected
-        assert compressed(yarn_of(100, "tex"), volume).figure.how is expected
+        expected = Origin.COMPUTED if fibre == "cotton" else Origin.ASSUMED
+        assert volume.origin is expected
+        assert compressed(yarn_of(100, "tex"), volume).figure.origin is expected
 
 
 def test_other_fibres_pack_as_cotton_does() -> None:
@@ -169,4 +169,4 @@ def test_a_diameter_says_which_it_is() -> None:
     """The reason carries the kind, for print."""
     for one in (wrapped(25.4, 12), compressed(yarn_of(8, "ne"), _COTTON)):
         assert isinstance(one, Diameter)
-        assert one.kind.value in one.figure.because
+        assert one.kind.value in one.figure.reason

@@ -9,8 +9,8 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from layout.errors import FieldError
-from layout.figure import How
+from layout.values.errors import FieldError
+from layout.values.quantity import Origin
 from layout.yarns.label_text import EXAMPLE, fibre_of, read_label
 from layout.yarns.yarn import yarn_from_ball, yarn_of
 from layout.yarns.yarn_counts import SYSTEMS
@@ -44,7 +44,7 @@ def test_a_ball_is_read_whichever_way_round(text: str) -> None:
     """Arithmetic: all of these are 2.4 m to the gram, and none is of a system of counts."""
     label = read_label(text)
     assert label.yarn.tex == yarn_from_ball(50, 120).tex
-    assert (label.yarn.how, label.system) == (How.COMPUTED, "")
+    assert (label.yarn.origin, label.system) == (Origin.COMPUTED, "")
 
 
 @pytest.mark.parametrize("text", ["3360 yd/lb", "1 lb = 3360 yd", "210 yd per oz", "840 yards for 4 oz."])
@@ -57,7 +57,7 @@ def test_a_weighed_thread_is_measured() -> None:
     """J. T. Taylor, Cotton Weaving: 120 yd of cotton that weigh 20 grains are 50s."""
     yarn = read_label("20 grains in 120 yd", weighed=True).yarn
     assert yarn.numbers()["ne"] == 50
-    assert yarn.how is How.MEASURED
+    assert yarn.origin is Origin.MEASURED
 
 
 @pytest.mark.parametrize("text", ["8/2", "8/2 Ne", "Nm 28/2", "2/40s", "8 x 2", "Ne 8x2", "20 / 2 worsted"])
@@ -118,7 +118,7 @@ def test_a_fibre_that_is_not_stated_is_assumed(labels: list[str], fibre: float) 
     """That of the count's name, else wool; cotton takes up Peirce's 1.1 cm3/g, the densities are from memory."""
     volume = fibre_of([read_label(text) for text in labels])
     assert volume.value == pytest.approx(fibre)
-    assert volume.how is How.ASSUMED
+    assert volume.origin is Origin.ASSUMED
     assert "No fibre stated" in volume.assumptions[0]
 
 

@@ -9,8 +9,8 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from layout.errors import FieldError
-from layout.figure import Figure, How, computed
+from layout.values.errors import FieldError
+from layout.values.quantity import Origin, Quantity, computed
 from layout.yarns.diameter import Diameter, Kind, MixedKindsError, wrapped
 from layout.yarns.pairing import SWELLING, first_guess, ladder_warnings, pairing_warnings
 
@@ -36,7 +36,7 @@ def test_the_guess_is_pairs_side_by_side(warp: float, weft: float) -> None:
 def test_nine_pairs_an_inch_guess_nine_ends() -> None:
     """Common practice, no source: pairs in a window of one inch are ends an inch."""
     pair = wrapped(25.4, 9)
-    half = Diameter(Figure(pair.mm / 2, How.MEASURED, "Half a pair."), Kind.SOFT)
+    half = Diameter(Quantity(pair.mm / 2, Origin.MEASURED, "Half a pair."), Kind.SOFT)
     assert first_guess(half, half).per_mm.value * 25.4 == pytest.approx(9)
 
 
@@ -53,7 +53,7 @@ def test_half_the_wraps_hold_for_like_yarns_only() -> None:
 def test_a_guess_is_always_marked_as_one(kind: type) -> None:
     """Even from measured wraps: only the wrap of the pair measures."""
     guess = first_guess(kind(1.0), kind(2.0)).per_mm
-    assert guess.how is How.ASSUMED
+    assert guess.origin is Origin.ASSUMED
     assert any("First guess" in reason for reason in guess.assumptions)
 
 

@@ -7,7 +7,7 @@ from fractions import Fraction
 import pint
 import pytest
 
-from layout.errors import FieldError
+from layout.values.errors import FieldError
 from layout.yarns.weights import WEIGHTS, read_weight
 
 

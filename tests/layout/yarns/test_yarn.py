@@ -9,9 +9,9 @@ from hypothesis import given
 from hypothesis import strategies as st
 from strategies import not_positive, plies, tex_values
 
-from layout.errors import FieldError
-from layout.figure import How
-from layout.limits import Number
+from layout.values.errors import FieldError
+from layout.values.limits import Number
+from layout.values.quantity import Origin
 from layout.yarns.yarn import Strand, Yarn, bundle, folded, yarn_from_ball, yarn_of, yarn_weighed
 from layout.yarns.yarn_counts import SYSTEMS, YARD_M
 
@@ -46,7 +46,7 @@ def test_a_weighed_thread_has_the_handbook_count() -> None:
     grain = Fraction("453.59237") / 7000
     yarn = yarn_weighed(20 * grain, 120 * YARD_M)
     assert yarn.numbers()["ne"] == 50
-    assert yarn.how is How.MEASURED
+    assert yarn.origin is Origin.MEASURED
 
 
 def test_a_ball_and_metres_in_100_g_say_the_same() -> None:

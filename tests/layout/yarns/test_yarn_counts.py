@@ -9,7 +9,7 @@ import pytest
 from hypothesis import given
 from strategies import tex_values
 
-from layout.errors import FieldError
+from layout.values.errors import FieldError
 from layout.yarns.yarn_counts import SYSTEMS, read_count, rounded_tex, system
 
 _REGISTRY: pint.UnitRegistry[float] = pint.UnitRegistry()

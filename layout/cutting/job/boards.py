@@ -1,0 +1,84 @@
+"""Every cut part of a kit on as few sheets of the stock as they need, each with a reference square in a free place."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
+from itertools import product
+
+from layout.cutting.parts.reference_square import reference_square
+from layout.cutting.stock.stock import Stock
+from layout.drawing.metrics import FontMetrics
+from layout.drawing.shapes import Placing, Point
+from layout.drawing.sheet import Part, Piece, Sheet, painted
+from layout.nesting.bed import Bed, Item
+from layout.nesting.nest import Nest, nest
+from layout.values.errors import FieldError
+
+EDGE, GAP = 5.0, 3.0
+"""Parts keep so far, in mm, from the edges of the sheet and, at least, from each other (common practice, no source)."""
+
+Box = tuple[float, float, float, float]
+
+
+@dataclass(frozen=True, slots=True)
+class Boards:
+    """The pieces on each sheet, the reference square last; `least` sheets by area alone; `waste` from 0 up to 1."""
+
+    stock: Stock
+    sheets: tuple[tuple[Piece, ...], ...]
+    least: int
+    waste: float
+
+    def sheet(self, number: int) -> Sheet:
+        """The `number`th sheet, from 1 on, at its own size, in the order of work."""
+        shapes = [shape for part, placing in self.sheets[number - 1] for shape in placing.shapes(part.shapes)]
+        name = f"board {number} of {len(self.sheets)}"
+        return Sheet(name, self.stock.width, self.stock.height, painted(shapes))
+
+
+def boards_of(parts: Sequence[Part], turns: tuple[int, ...], stock: Stock, metrics: FontMetrics) -> Boards:
+    """`parts` on sheets of `stock`, each turned by one of `turns` degrees; off the edges where all parts allow it.
+
+    Raises FieldError where a part is larger than the sheet.
+    """
+    gap = max(GAP, stock.thickness)
+    wanted = [Item(part, turns=turns) for part in parts]
+    try:
+        laid = nest(wanted, Bed(stock.width, stock.height, gap, EDGE))
+    except FieldError:
+        laid = _to_the_edge(wanted, stock, gap)
+    square = reference_square(metrics)
+    sheets = tuple((*pieces, Piece(square, _free(square, pieces, stock, gap))) for pieces in laid.sheets)
+    return Boards(stock, sheets, laid.least, laid.waste)
+
+
+def _to_the_edge(wanted: Sequence[Item], stock: Stock, gap: float) -> Nest:
+    try:
+        return nest(wanted, Bed(stock.width, stock.height, gap, 0.0))
+    except FieldError as error:
+        raise error.at("sheet") from None
+
+
+def box_of(piece: Piece) -> Box:
+    """Left, bottom, right and top of a piece as it lies on its sheet."""
+    left, bottom, right, top = piece.part.box
+    xs, ys = zip(*piece.placing.points((Point(left, bottom), Point(right, top))), strict=True)
+    return min(xs), min(ys), max(xs), max(ys)
+
+
+def _free(square: Part, pieces: Iterable[Piece], stock: Stock, gap: float) -> Placing:
+    """The lowest place, then the leftmost, beside every piece; else the middle, since nothing runs the square."""
+    boxes = [box_of(piece) for piece in pieces]
+    lows = sorted({EDGE, *(top + gap for _, _, _, top in boxes)})
+    lefts = sorted({EDGE, *(right + gap for _, _, right, _ in boxes)})
+    wide, high = square.length, square.height
+    for low, left in product(lows, lefts):
+        inside = left + wide <= stock.width - EDGE and low + high <= stock.height - EDGE
+        if inside and not any(_meet((left, low, left + wide, low + high), box) for box in boxes):
+            return Placing(0, left, low)
+    return Placing(0, (stock.width - wide) / 2, (stock.height - high) / 2)
+
+
+def _meet(one: Box, other: Box) -> bool:
+    return one[0] < other[2] and other[0] < one[2] and one[1] < other[3] and other[1] < one[3]

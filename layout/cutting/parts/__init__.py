@@ -1,0 +1,1 @@
+"""Parts that are cut, one small file each, and the lines and teeth they share."""

@@ -1,0 +1,26 @@
+"""The square that every file for a cutter has for reference: nothing runs it, and it must measure true anywhere."""
+
+from __future__ import annotations
+
+from layout.cutting.parts.blank import ARM
+from layout.drawing.metrics import FontMetrics
+from layout.drawing.pens import Pen
+from layout.drawing.shapes import Point, Shape, Text, cross, rectangle
+from layout.drawing.sheet import Part
+from layout.drawing.typeset import LEAD
+
+SIDE = 50.0
+"""Of the square, in mm."""
+
+_IN = 5.0
+
+
+def reference_square(metrics: FontMetrics) -> Part:
+    """The square with its length written in it."""
+    words = f"{SIDE:g} mm"
+    at = Point((SIDE - metrics.width(words, LEAD)) / 2, (SIDE - metrics.cap * LEAD) / 2)
+    datum = (Point(_IN, _IN), Point(SIDE - _IN, _IN), Point(_IN, SIDE - _IN))
+    hairs = [hair for point in datum for hair in cross(point, ARM, Pen.REFERENCE)]
+    square = rectangle(0, 0, SIDE, SIDE, Pen.REFERENCE)
+    shapes: tuple[Shape, ...] = (square, Text(at, LEAD, words, pen=Pen.REFERENCE), *hairs)
+    return Part("reference-square", "Reference square", shapes, datum, (0, 0, SIDE, SIDE), whole=True)

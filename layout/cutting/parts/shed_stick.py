@@ -1,0 +1,42 @@
+"""The shed stick: a flat stick that rests on both sides of the frame and keeps a shed open. Blunt, nothing sharp."""
+
+from __future__ import annotations
+
+from layout.cutting.parts.blank import Blank, cut_part
+from layout.cutting.parts.outline import boxed, outline
+from layout.cutting.stock.stock import Stock
+from layout.drawing.metrics import FontMetrics
+from layout.drawing.pens import Pen
+from layout.drawing.shapes import Point, Text
+from layout.drawing.sheet import Part
+from layout.drawing.typeset import LEAD, wrap
+from layout.plan import Plan
+
+HEIGHT = 30.0
+"""How wide the stick is, in mm: on edge it opens the shed so far (common practice, no source)."""
+
+_ROUND = 12.0
+_CROSS, _WORDS_FROM = 6.0, 16.0
+_USE = (
+    "Turned on edge behind every second end it opens the first shed. Before you use it, sand all edges and both faces "
+    "smooth, along the grain, until no thread catches; the ends are blunt and stay so."
+)
+
+
+def shed_stick(plan: Plan, stock: Stock, metrics: FontMetrics) -> Part:
+    """The stick, its length along the face grain. FieldError where the sheet is too small for it."""
+    length = plan.amounts.shed_stick_mm
+    half, low = length.value / 2, -HEIGHT / 2
+    datum = (
+        Point(-half + _CROSS, low + _CROSS),
+        Point(half - _CROSS, low + _CROSS),
+        Point(-half + _CROSS, -low - _CROSS),
+    )
+    words, *_ = wrap(f"{plan.kit.name} \N{MIDDLE DOT} shed stick", LEAD, 2 * (half - _WORDS_FROM), metrics)
+    at = Point(-half + _WORDS_FROM, -metrics.cap * LEAD / 2)
+    notes = (_USE, f"{length.value:g} mm long: {length.reason[0].lower()}{length.reason[1:]}")
+    shape = outline(boxed(-half, low, half, -low, _ROUND))
+    blank = Blank(
+        "shed-stick", "Shed stick", shape, datum, words=(Text(at, LEAD, words, pen=Pen.ENGRAVE),), notes=notes
+    )
+    return cut_part(blank, stock)

@@ -1,0 +1,149 @@
+"""Stock read from plain values, as a stock file gives them, and told back in them."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping
+from dataclasses import replace
+from fractions import Fraction
+from typing import Any
+
+from layout.cutting.stock.stock import OPERATIONS, Operation, Stock
+from layout.cutting.stock.stock_inputs import STOCK
+from layout.drawing.metrics import FontMetrics
+from layout.kit.fields import example_of
+from layout.kit.inputs import VERSION
+from layout.kit.walk import Walk
+from layout.values.errors import FieldError, FieldErrors
+from layout.values.units import Length, exact_length, say_length
+
+Got = Mapping[str, Any]
+_RUN = OPERATIONS[:-1]
+_PRICES = ("sheet", "minute")
+_MAY_BE_UNKNOWN = ("cutting.kerf_uncertainty", "trial.kerf", "trial.slot")
+
+
+def read_stock(values: Mapping[str, object], metrics: FontMetrics) -> Stock:
+    """The stock that nested plain values say. Raises FieldErrors with every refusal at once, each with its key."""
+    walk = Walk(metrics, STOCK)
+    walk.over(values)
+    errors = [*walk.errors, *_kerf_errors(walk.got), *_colour_errors(walk.got)]
+    if errors:
+        raise FieldErrors(errors)
+    return _stock_of(walk.got)
+
+
+def _kerf_errors(got: Got) -> Iterator[FieldError]:
+    keys = [f"cutting.{key}" for key in ("kerf", "kerf_x", "kerf_y")]
+    if any(key not in got for key in keys):
+        return
+    kerf, kerf_x, kerf_y = (got[key] for key in keys)
+    if kerf and (kerf_x or kerf_y):
+        given = keys[1] if kerf_x else keys[2]
+        yield FieldError(
+            given, "to be left out beside kerf", say_length(kerf_x or kerf_y), f"leave out {given.rpartition('.')[2]}"
+        )
+    elif (kerf_x is None) != (kerf_y is None):
+        missing, other = (keys[1], keys[2]) if kerf_x is None else (keys[2], keys[1])
+        yield FieldError(missing, f"to be given beside {other}", "nothing", _example(missing))
+    elif not kerf and not kerf_x:
+        needed = "to be given (the full width of the cut, measured or from a table of your material)"
+        yield FieldError(keys[0], needed, "nothing", _example(keys[0]))
+
+
+def _colour_errors(got: Got) -> Iterator[FieldError]:
+    """Two operations of one colour would be run alike."""
+    seen: dict[str, str] = {}
+    for key in (f"colours.{each}" for each in OPERATIONS):
+        colour = got.get(key)
+        if colour is None:
+            continue
+        if colour in seen:
+            got_words = f"{colour}, which {seen[colour]} has too"
+            needed = "a colour of its own, unlike every other operation"
+            yield FieldError(key, needed, got_words, f'{key.rpartition(".")[2]} = "{_free(got, key)}"')
+        seen.setdefault(colour, key)
+
+
+def _free(got: Got, key: str) -> str:
+    """A default colour that no operation has, that of `key` itself if it can be."""
+    taken = {got.get(f"colours.{each}") for each in OPERATIONS}
+    usual = (STOCK.by_key[each].default for each in (key, *(f"colours.{each}" for each in OPERATIONS)))
+    return next(str(colour) for colour in usual if colour not in taken)
+
+
+def _example(key: str) -> str:
+    return example_of(STOCK.by_key[key])
+
+
+def _mm(length: Length) -> float:
+    return float(length.mm)
+
+
+def _stock_of(got: Got) -> Stock:
+    kerf = got["cutting.kerf"]
+    uncertainty, trial_kerf, trial_slot = (got[key] for key in _MAY_BE_UNKNOWN)
+    return Stock(
+        name=got["name"],
+        material=got["material"],
+        thickness=_mm(got["thickness"]),
+        width=_mm(got["sheet.width"]),
+        height=_mm(got["sheet.height"]),
+        grain=got["sheet.grain"],
+        kerf_x=_mm(kerf or got["cutting.kerf_x"]),
+        kerf_y=_mm(kerf or got["cutting.kerf_y"]),
+        kerf_drawn=got["cutting.kerf_drawn"],
+        ease=_mm(got["cutting.ease"]),
+        operations={each: Operation(got[f"colours.{each}"], _mm(got[f"widths.{each}"])) for each in OPERATIONS},
+        speeds=_known(got, "speeds", _RUN),
+        prices=_known(got, "prices", _PRICES),
+        kerf_uncertainty=None if uncertainty is None else _mm(uncertainty),
+        bending=got["bending"],
+        too_fine=got["cutting.too_fine"],
+        trial_kerf=None if trial_kerf is None else _mm(trial_kerf),
+        trial_slot=None if trial_slot is None else _mm(trial_slot),
+    )
+
+
+def _known(got: Got, table: str, keys: tuple[str, ...]) -> dict[str, float]:
+    return {key: got[f"{table}.{key}"] for key in keys if got[f"{table}.{key}"] is not None}
+
+
+def stock_values(stock: Stock) -> dict[str, object]:
+    """Plain nested values that JSON and TOML can hold and that `read_stock` reads as the very same stock."""
+    cutting: dict[str, object] = {
+        "kerf_x": _words(stock.kerf_x),
+        "kerf_y": _words(stock.kerf_y),
+        "kerf_drawn": stock.kerf_drawn,
+        "ease": _words(stock.ease),
+        "too_fine": stock.too_fine,
+    }
+    if stock.kerf_uncertainty is not None:
+        cutting["kerf_uncertainty"] = _words(stock.kerf_uncertainty)
+    trial = {key: _words(mm) for key, mm in (("kerf", stock.trial_kerf), ("slot", stock.trial_slot)) if mm is not None}
+    values: dict[str, object] = {
+        "version": VERSION,
+        "name": stock.name,
+        "material": stock.material,
+        "thickness": _words(stock.thickness),
+    }
+    if stock.bending is not None:
+        values["bending"] = stock.bending
+    return values | {
+        "sheet": {"width": _words(stock.width), "height": _words(stock.height), "grain": stock.grain},
+        "cutting": cutting,
+        **({"trial": trial} if trial else {}),
+        "colours": {each: stock.operations[each].colour for each in OPERATIONS},
+        "widths": {each: _words(stock.operations[each].width) for each in OPERATIONS},
+        "speeds": dict(stock.speeds),
+        "prices": dict(stock.prices),
+    }
+
+
+def _words(mm: float) -> str:
+    """A length as text that reads back as the very same float."""
+    return exact_length(Length(Fraction(mm).limit_denominator(10**9)))
+
+
+def without_money(stock: Stock) -> Stock:
+    """The same stock as a file may carry it: nothing that is drawn or said on a page needs the prices."""
+    return replace(stock, prices={})

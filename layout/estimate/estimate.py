@@ -1,0 +1,84 @@
+"""From a kit and its warp to all its amounts."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+
+from layout.estimate.pairing_advice import pairing_of
+from layout.estimate.room_left import room_left
+from layout.estimate.warp_need import ADD_WARP, warp_need
+from layout.estimate.weft_need import weft_need
+from layout.kit.kit import Kit
+from layout.kit.yarn_facts import stated, yarn_facts
+from layout.values.quantity import Quantity, assumed, computed, measured
+from layout.warps.warp import Warp
+from layout.yardage.amounts import Amounts, scaled
+from layout.yardage.given import AmountsGiven
+from layout.yardage.shrinkage import left_of, shrunk_by, to_make
+from layout.yardage.weft_total import drawn_in, weight_warnings
+
+DRAW_IN = assumed(0.0, "The width does not draw in.")
+SHRINKAGE = assumed(0.0, "The finished piece does not shrink.")
+
+
+def estimate(kit: Kit, warp: Warp) -> Amounts:
+    """All amounts of `kit`. Raises FieldError where its height cannot be woven in its frame."""
+    told, known = kit.amounts, yarn_facts(kit.amounts, 2 if kit.weaving.doubled_warp else 1)
+    room = room_left(kit, warp, known.thread)
+    thread = warp_need(kit.frame, warp, known, told.warp)
+    draw = stated(told.draw_in, DRAW_IN, "Draw-in")
+    woven = _woven(kit, warp, draw)
+    weft = weft_need(known, told.weft, drawn_in(warp.pitch, draw.value), *woven)
+    notes, warnings = pairing_of(warp.sett, known)
+    if weft.total_g:
+        warnings += weight_warnings(weft.total_g.value, woven[0].value, woven[1].value)
+    finished, before = _finished(woven, _shrinkage(told))
+    return Amounts(
+        warp_thickness=known.warp_thickness,
+        weft_thickness=known.weft_thickness,
+        warp_per_wind_mm=thread.per_wind_mm,
+        warp_total_m=thread.total_m,
+        warp_total_g=thread.total_g,
+        heading_thread_m=thread.heading_m,
+        weavable_height_mm=room.weavable,
+        fringe_near_mm=room.near,
+        fringe_far_mm=room.far,
+        shed_stick_mm=room.stick,
+        leashes=room.leashes,
+        picks_per_cm=scaled(weft.picks, 10) if weft.picks else None,
+        weft_take_up=weft.take_up,
+        weft_total_m=weft.total_m,
+        weft_total_g=weft.total_g,
+        weft_strands=known.weft.number if known.weft else 1,
+        weft_by_colour=weft.colours,
+        woven_mm=woven,
+        finished_mm=finished,
+        for_finished_mm=before,
+        notes=notes,
+        warnings=warnings,
+        to_add=(*(() if known.warp else (ADD_WARP,)), *weft.to_add),
+    )
+
+
+def _woven(kit: Kit, warp: Warp, draw: Quantity) -> tuple[Quantity, Quantity]:
+    """Width and height in mm as they are woven."""
+    width = computed(drawn_in(warp.width, draw.value), "The width of the warp less the draw-in.", draw)
+    return width, computed(float(kit.weaving.height.mm), "The height of the kit.")
+
+
+def _shrinkage(told: AmountsGiven) -> Quantity:
+    """What is lost in washing, measured on a sample or stated."""
+    if told.washed is None:
+        return stated(told.shrinkage, SHRINKAGE, "Shrinkage")
+    lost = shrunk_by(told.washed.before.mm, told.washed.after.mm)
+    return measured(float(lost), "Shrinkage of a sample that was washed.")
+
+
+def _finished(
+    woven: tuple[Quantity, Quantity], lost: Quantity
+) -> tuple[tuple[Quantity, Quantity], tuple[Quantity, Quantity]]:
+    """What shrinkage leaves of the size woven, and what to weave for that size to be left: divided, never added."""
+    share = Fraction(lost.value)
+    left = tuple(computed(float(left_of(side.value, share)), "Less the shrinkage.", side, lost) for side in woven)
+    more = tuple(computed(float(to_make(side.value, share)), "Divided by what is left.", side, lost) for side in woven)
+    return (left[0], left[1]), (more[0], more[1])

@@ -1,0 +1,172 @@
+"""The height that can be woven, what is left over as fringe, and what opens the sheds."""
+
+from __future__ import annotations
+
+import math
+from fractions import Fraction
+from typing import NamedTuple
+
+from layout.frames.frame import FlatEnd, NotchedEnd, RoundBar
+from layout.kit.fields import example_of
+from layout.kit.frame_inputs import LONGEST
+from layout.kit.inputs import BY_KEY
+from layout.kit.kit import Kit
+from layout.kit.yarn_facts import stated
+from layout.values.errors import FieldError
+from layout.values.limits import plain
+from layout.values.quantity import Quantity, assumed, computed, measured
+from layout.values.units import Length, down, say_length, up
+from layout.warps.warp import Warp
+from layout.yardage.given import RoomGiven
+from layout.yardage.weavable import (
+    HAND,
+    HEADING,
+    LEASH_KNOT,
+    OVERHANG,
+    REACH,
+    SLOPE,
+    Leashes,
+    RoomTaken,
+    apart_zone,
+    check_height,
+    fringes,
+    leashes,
+    shed_stick,
+    weavable_height,
+)
+
+_LEAST_WOVEN = 4.0
+"""A smaller height in mm is not offered to anybody."""
+_AS_SIDES = "The frame ends are as wide as its sides, seen from the face."
+
+
+class RoomLeft(NamedTuple):
+    """The weavable height, the fringes and the stick in mm, and the leashes."""
+
+    weavable: Quantity
+    near: Quantity
+    far: Quantity
+    stick: Quantity
+    leashes: Leashes
+
+
+def room_left(kit: Kit, warp: Warp, thread: Quantity) -> RoomLeft:
+    """The room of a kit whose ends are `thread` mm thick.
+
+    Raises FieldError where its height cannot be woven, or no height at all.
+    """
+    told, frame = kit.amounts.room, kit.frame
+    wide = end_width(kit)
+    inner = frame.outer_height.mm - 2 * Fraction(wide.value)
+    room = _room(told, apart_at(kit))
+    weavable = _weavable(kit, inner, room, wide)
+    _check(kit, weavable, room, wide)
+    near = room.heading.value + room.apart.value
+    fringe = fringes(inner, kit.weaving.height.mm, near, _turn_mm(kit, warp, wide, thread))
+    first, last = (computed(each.value, each.reason, room.heading, room.apart, wide, thread) for each in fringe)
+    tied = leashes(
+        warp.ends,
+        frame.ends.kind != "wound" or kit.weaving.first_pass == "face",
+        stated(told.leash_reach, REACH, "The reach of a leash"),
+        stated(told.leash_knot, LEASH_KNOT, "The knot of a leash"),
+    )
+    stick = shed_stick(frame.outer_width.mm, stated(told.stick_past, OVERHANG, "How far the stick passes a side"))
+    return RoomLeft(weavable, first, last, stick, tied)
+
+
+def _room(told: RoomGiven, apart: Quantity) -> RoomTaken:
+    return RoomTaken(apart, stated(told.heading, HEADING, "The heading"), stated(told.hand, HAND, "Room for the hand"))
+
+
+def apart_at(kit: Kit) -> Quantity:
+    """The zone in mm at a frame end where face and back layer lie apart; nothing where there is one layer only."""
+    ends = kit.frame.ends
+    if ends.kind != "wound":
+        return computed(0.0, "All ends lie on the face.")
+    apart = ends.diameter.mm if isinstance(ends, RoundBar) else ends.thickness.mm
+    return apart_zone(apart, stated(kit.amounts.room.slope, SLOPE, "The slope of the layers"))
+
+
+def end_width(kit: Kit) -> Quantity:
+    """How much of the outer height an end takes: the bar, or the board with its pegs as far as the warp lies on it."""
+    ends, given = kit.frame.ends, kit.strength.end_width
+    if isinstance(ends, RoundBar):
+        return measured(float(ends.diameter.mm), "The bar.")
+    if given is not None:
+        return measured(float(given.mm), "The frame ends as wide as the kit states it.")
+    return assumed(float(max(kit.frame.side_width.mm, ends.inset_mm)), _AS_SIDES)
+
+
+def _turn_mm(kit: Kit, warp: Warp, wide: Quantity, thread: Quantity) -> float:
+    """The way from the weaving's side of a frame end, out round it, and back to that side, along the thread's middle.
+
+    It lies half a thread off the wood: with a thread d thick half a turn is pi d / 2 longer. Round a tooth the ways
+    along the face, through the notches and back are longer by d, d and d.
+    """
+    ends, rounder = kit.frame.ends, math.pi * thread.value / 2
+    if isinstance(ends, RoundBar):
+        return ends.half_turn_mm + rounder
+    on_board = 2 * (wide.value - float(ends.inset_mm))
+    if isinstance(ends, FlatEnd):
+        return on_board + ends.half_turn_mm + rounder
+    if isinstance(ends, NotchedEnd):
+        return on_board + float(warp.spacing + 2 * ends.thickness.mm) + 3 * thread.value
+    return on_board + math.pi * float(ends.peg_diameter.mm) / 2 + rounder
+
+
+def _weavable(kit: Kit, inner: Fraction, room: RoomTaken, wide: Quantity) -> Quantity:
+    if inner <= _taken(room):
+        raise _too_low(kit, room, wide)
+    found = weavable_height(inner, room)
+    return computed(found.value, _less(inner, room), found, wide)
+
+
+def _taken(room: RoomTaken) -> float:
+    return 2 * room.heading.value + 2 * room.apart.value + room.hand.value
+
+
+def _too_low(kit: Kit, room: RoomTaken, wide: Quantity) -> FieldError:
+    """The refusal of a frame in which no height is left to weave; of what takes the height, if no frame would do."""
+    outer = kit.frame.outer_height
+    least = Length(Fraction(_taken(room) + 2 * wide.value), outer.unit)
+    if least.mm + _LEAST_WOVEN > LONGEST.mm:
+        return _too_much(room, wide)
+    needed = f"more than {_said(least)}, for both ends, headings, spreading layers and the hand"
+    higher = Length(min(least.mm + kit.weaving.height.mm + 1, LONGEST.mm), outer.unit)
+    return FieldError("frame.outer_height", needed, say_length(outer), f'outer_height = "{up(higher)}"')
+
+
+def _too_much(room: RoomTaken, wide: Quantity) -> FieldError:
+    """The refusal of what takes most of the height."""
+    parts = {"heading": 2 * room.heading.value, "slope": 2 * room.apart.value, "hand": room.hand.value}
+    key = max(parts, key=lambda each: parts[each])
+    table, taken = ("room", parts[key]) if parts[key] > 2 * wide.value else ("frame", 2 * wide.value)
+    key = key if table == "room" else "end_width"
+    needed = f"to leave some height to weave in a frame of at most {say_length(LONGEST)}"
+    got = f"{plain(taken)} mm taken by it in all"
+    return FieldError(f"{table}.{key}", needed, got, example_of(BY_KEY[f"{table}.{key}"]))
+
+
+def _less(inner: Fraction, room: RoomTaken) -> str:
+    """What is taken off the height between the ends, in numbers."""
+    taken = [f"2 x {plain(room.heading.value)} mm of heading"]
+    if room.apart.value:
+        taken.append(f"2 x {plain(room.apart.value)} mm where the layers come together")
+    return f"{plain(inner)} mm less {', '.join(taken)}, {plain(room.hand.value)} mm for the hand."
+
+
+def _check(kit: Kit, weavable: Quantity, room: RoomTaken, wide: Quantity) -> None:
+    """FieldError, in the unit of the kit, where its height is greater than can be woven."""
+    height = kit.weaving.height
+    try:
+        check_height(height.mm, weavable)
+    except FieldError:
+        most = down(Length(Fraction(weavable.value), height.unit))
+        if weavable.value < _LEAST_WOVEN:
+            raise _too_low(kit, room, wide) from None
+        needed = f"at most {most} ({weavable.reason.rstrip('.')}; see [room])"
+        raise FieldError("weaving.height", needed, say_length(height), f'height = "{most}"') from None
+
+
+def _said(length: Length) -> str:
+    return say_length(Length(length.mm.limit_denominator(1000), length.unit))

@@ -1,0 +1,156 @@
+"""What the inputs of a kit must be to one another. Each check passes over inputs that were already refused."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping
+from fractions import Fraction
+from math import floor
+from typing import Any
+
+from layout.kit.ends import counted_by, ends_errors, frame_of
+from layout.kit.fields import example_of
+from layout.kit.frame_inputs import LONGEST
+from layout.kit.inputs import AS_WIDE_AS_FITS, BY_KEY, LEAST_SETT, MOST_SETT
+from layout.kit.strength_inputs import strength_errors
+from layout.sett.sett import SettInput, take_sett
+from layout.values.errors import FieldError
+from layout.values.units import Length, Sett, mm_in, say_length, up
+
+Got = Mapping[str, Any]
+_LEAST_ROOM = Fraction(10)
+"""So much must be left between the ends in mm for anything to be woven at all."""
+_INSETS = {
+    "round bars": "both bars",
+    "flat ends": "nothing",
+    "notched ends": "the notches of both ends",
+    "pegged ends": "the pegs of both ends",
+}
+
+
+def cross_checks(got: Got) -> list[FieldError]:
+    """Every refusal that follows from two or more inputs together; `got` holds what was read, by dotted key."""
+    return [
+        *sett_errors(got),
+        *ends_errors(got),
+        *_side_errors(got),
+        *_weaving_errors(got),
+        *strength_errors(got),
+        *_washed_errors(got),
+    ]
+
+
+def _washed_errors(got: Got) -> Iterator[FieldError]:
+    """Shrinkage is stated or measured, not both."""
+    if got.get("weaving.washed") and got.get("weaving.shrinkage") is not None:
+        needed = "to be left out beside washed, which measures it"
+        yield FieldError("weaving.shrinkage", needed, "both", "leave out shrinkage")
+
+
+def sett_errors(got: Got) -> Iterator[FieldError]:
+    """What is wrong with the table [sett] as a whole."""
+    keys = ("readings", "given", "loosest", "as_measured", "marking_unit")
+    if any(f"sett.{key}" not in got for key in keys):
+        return
+    readings, given = got["sett.readings"], got["sett.given"]
+    if readings and given:
+        needed = "to be the only one of given and readings"
+        yield FieldError("sett.given", needed, "both", "leave out readings or leave out given")
+    elif given:
+        for key in ("loosest", "as_measured"):
+            if got[f"sett.{key}"]:
+                yield FieldError(f"sett.{key}", "readings, and means nothing beside given", "true", f"{key} = false")
+        yield from _taking_errors(got)
+    elif _notches(got) and got["sett.as_measured"]:
+        needed = "to be left out with a notch_density, since the notches set what there can be"
+        yield FieldError("sett.as_measured", needed, "true", "as_measured = false")
+    elif not readings:
+        yield FieldError("sett", "readings, or a sett given", "neither", example_of(BY_KEY["sett.readings"]))
+    else:
+        yield from _readings_errors(got)
+
+
+def _readings_errors(got: Got) -> Iterator[FieldError]:
+    limits = False
+    for number, reading in enumerate(got["sett.readings"], 1):
+        if not LEAST_SETT <= reading.low <= MOST_SETT:
+            limits = True
+            needed = "a count that makes 0.1 to 60 ends per cm"
+            yield FieldError(f"sett.readings[{number}]", needed, reading.words, '{pairs = 13, window = "5 cm"}')
+    if not limits:
+        yield from _taking_errors(got)
+
+
+def _taking_errors(got: Got) -> Iterator[FieldError]:
+    """Why no sett can be taken for these frame ends, if none can."""
+    try:
+        take_sett(sett_of(got), counted_by(got.get("frame.ends")), _notches(got))
+    except FieldError as error:
+        yield error
+
+
+def _notches(got: Got) -> Sett | None:
+    """How close the notches of a bar are that is there already; None for other frame ends."""
+    density: Sett | None = got.get("frame.notch_density") if got.get("frame.ends") == "notched ends" else None
+    return density
+
+
+def sett_of(got: Got) -> SettInput:
+    """The sett's inputs as one value."""
+    return SettInput(
+        got["sett.readings"] or (),
+        got["sett.given"],
+        got["sett.loosest"],
+        got["sett.as_measured"],
+        got["sett.marking_unit"],
+    )
+
+
+def _side_errors(got: Got) -> Iterator[FieldError]:
+    width, side, margin = (got.get(f"frame.{key}") for key in ("outer_width", "side_width", "margin"))
+    if not (width and side and margin):
+        return
+    needs = 2 * (side.mm + margin.mm)
+    if needs < width.mm:
+        return
+    if needs >= LONGEST.mm:
+        key, value = max((("side_width", side), ("margin", margin)), key=lambda each: each[1].mm)
+        needed = f"both sides and both margins together to leave room in a frame of at most {say_length(LONGEST)}"
+        yield FieldError(f"frame.{key}", needed, say_length(value), example_of(BY_KEY[f"frame.{key}"]))
+        return
+    needed = f"more than both sides and both margins together, {_say(needs, width)}"
+    asked = got.get("weaving.width")
+    wider = needs + asked.mm if asked else 2 * needs
+    example = f'outer_width = "{up(Length(min(wider, LONGEST.mm), width.unit))}"'
+    yield FieldError("frame.outer_width", needed, say_length(width), example)
+
+
+def _weaving_errors(got: Got) -> Iterator[FieldError]:
+    frame = frame_of(got)
+    if frame is None:
+        return
+    width, widest = got.get("weaving.width"), frame.widest_weaving
+    if width and 0 < widest.mm < width.mm:
+        needed = f"at most the {say_length(widest)} that the frame leaves between its margins"
+        yield FieldError("weaving.width", needed, say_length(width), f'width = "{AS_WIDE_AS_FITS}"')
+    height, taken, what = got.get("weaving.height"), 2 * frame.ends.inset_mm, _INSETS[frame.ends.name]
+    room = Length(frame.outer_height.mm - taken, frame.outer_height.unit)
+    if room.mm <= _LEAST_ROOM and not (height and height.mm < room.mm):
+        needed = f"more than {what} together and {say_length(Length(_LEAST_ROOM))}, {_say(taken + _LEAST_ROOM, room)}"
+        higher = max(2 * taken, taken + 2 * height.mm) if height else 3 * taken
+        example = f'outer_height = "{up(Length(min(higher, LONGEST.mm), room.unit))}"'
+        yield FieldError("frame.outer_height", needed, say_length(frame.outer_height), example)
+    elif height and height.mm >= room.mm:
+        less = f" less {what}" if taken else ""
+        needed = f"less than the frame's outer height{less}, {say_length(room)}"
+        yield FieldError("weaving.height", needed, say_length(height), f'height = "{_fitting(room)}"')
+
+
+def _say(mm: Fraction, like: Length) -> str:
+    return say_length(Length(mm, like.unit))
+
+
+def _fitting(room: Length) -> str:
+    """A plain length that fits into `room` with something to spare for headings and the hand."""
+    mm = room.mm / 2
+    step = mm_in("in") / 4 if room.imperial else Fraction(1)
+    return say_length(Length(max(floor(mm / step), 1) * step, "in" if room.imperial else "mm"))

@@ -1,0 +1,158 @@
+"""Tables of a kit file that are one value together, such as a wrap reading: made as soon as all their keys are read.
+
+A table with a maker here is held as that value under its own key; all other tables are held key by key.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping
+from fractions import Fraction
+from typing import Any
+
+from layout.kit.fields import example_of
+from layout.kit.frame_inputs import LONGEST
+from layout.kit.lookup import KIT
+from layout.kit.unknown_keys import entry_example, short_key
+from layout.sett.sett import WrapReading
+from layout.values.errors import FieldError, shown
+from layout.values.units import Length, exact_length, say_length
+from layout.yardage.given import ColourGiven, CountedRows, DrawnPick, RoomGiven, Sample, WarpGiven, Washed, WeftGiven
+from layout.yardage.weft_total import colour_shares
+from layout.yarns.label import Label, StrandGiven, Wrap
+from layout.yarns.yarn import MOST_STRANDS
+from layout.yarns.yarn_counts import ORDERS, read_folded, two_meanings
+
+Leaves = Mapping[str, Any]
+Maker = Callable[[str, Leaves], Any]
+
+
+def _reading(key: str, leaves: Leaves) -> WrapReading:
+    """One wrap reading."""
+    if "pairs" not in leaves or ("window" in leaves) == ("measure" in leaves):
+        needed = "pairs, and either the window they fit in or what they measure"
+        raise FieldError(key, needed, _found(leaves), entry_example("sett.readings[]"))
+    return WrapReading(leaves["pairs"], leaves.get("window") or leaves["measure"], "measure" in leaves)
+
+
+def _whole(make: Callable[..., Any], table: str, *wanted: str) -> Maker:
+    """The maker of a value that needs all the keys `wanted`."""
+
+    def maker(key: str, leaves: Leaves) -> Any:
+        if any(leaf not in leaves for leaf in wanted):
+            raise FieldError(key, " and ".join(wanted), _found(leaves), entry_example(table))
+        return make(**leaves)
+
+    return maker
+
+
+def _thread(make: Callable[..., Label]) -> Maker:
+    """The maker of a yarn: a count such as "8/2" is taken apart, and what is told must be a yarn."""
+
+    def maker(key: str, leaves: Leaves) -> Label:
+        told = dict(leaves)
+        order, count = told.pop("order", None), told.get("count")
+        if isinstance(count, str):
+            told["count"], told["plies"] = _apart(key, count, order, told)
+        elif order is not None:
+            raise FieldError(f"{key}.order", 'a count such as "8/2" beside it', shown(order), 'count = "8/2"')
+        label = make(**told)
+        label.yarn(key)
+        return label
+
+    return maker
+
+
+def _apart(key: str, count: str, order: str | None, told: Leaves) -> tuple[Any, int]:
+    if order is None and (meanings := two_meanings(count)):
+        raise FieldError(
+            f"{key}.order", f"to say which is which: {meanings[2]}", shown(count), f'order = "{ORDERS[0]}"'
+        )
+    number, plies = read_folded(count, order, f"{key}.count")
+    if "plies" in told:
+        raise FieldError(
+            f"{key}.plies", "to be left out where the count tells them", str(told["plies"]), "leave out plies"
+        )
+    if plies.denominator != 1 or not 1 <= plies <= 100:
+        raise FieldError(f"{key}.count", "a whole number of plies from 1 to 100", shown(count), 'count = "8/2"')
+    return number, int(plies)
+
+
+def _folded_thread(key: str, leaves: Leaves) -> Label:
+    """One of several threads that are folded together, which must be told."""
+    if not leaves:
+        raise FieldError(key, "a yarn by count or by weight and length", "nothing", '{count = 8, system = "ne"}')
+    label: Label = _thread(Label)(key, leaves)
+    return label
+
+
+def _drawn(key: str, leaves: Leaves) -> DrawnPick:
+    """A pick drawn out, which cannot be shorter than it lay."""
+    drawn: DrawnPick = _whole(DrawnPick, "weft.pick", "straight", "woven")(key, leaves)
+    if drawn.straight.mm < drawn.woven.mm:
+        needed = f"at least the width that it lay in the cloth, {say_length(drawn.woven)}"
+        longer = min(drawn.woven.mm * Fraction("1.18"), LONGEST.mm)
+        example = f'straight = "{exact_length(Length(longer, drawn.woven.unit))}"'
+        raise FieldError(f"{key}.straight", needed, say_length(drawn.straight), example)
+    return drawn
+
+
+def _washed(key: str, leaves: Leaves) -> Washed:
+    """A sample before and after washing, which cannot have grown."""
+    washed: Washed = _whole(Washed, "weaving.washed", "before", "after")(key, leaves)
+    if washed.after.mm > washed.before.mm:
+        needed = f"at most what it was before, {say_length(washed.before)}"
+        raise FieldError(f"{key}.after", needed, say_length(washed.after), f'after = "{exact_length(washed.before)}"')
+    return washed
+
+
+def _weft(key: str, leaves: Leaves) -> WeftGiven:
+    """The weft: its colours make a whole, its strands a bundle, and picks are counted in one way."""
+    weft = WeftGiven(**leaves)
+    if weft.picks and weft.beads:
+        raise FieldError(f"{key}.beads", "to be the only one of beads and picks", "both", "leave out beads")
+    names = [colour.name for colour in weft.colours]
+    if len(set(names)) < len(names):
+        twice = next(name for name in names if names.count(name) > 1)
+        raise FieldError(f"{key}.colours", "every colour named once", f"{shown(twice)} twice", _example("weft.colours"))
+    try:
+        if names:
+            colour_shares({colour.name: colour.share for colour in weft.colours}, f"{key}.colours")
+    except FieldError as error:
+        raise FieldError(error.field, error.needed, error.got, _example("weft.colours")) from None
+    if sum(strand.number for strand in weft.strands) > MOST_STRANDS:
+        got = str(sum(strand.number for strand in weft.strands))
+        raise FieldError(f"{key}.strands", f"at most {MOST_STRANDS} strands together", got, _example("weft.strands"))
+    return weft
+
+
+def _example(key: str) -> str:
+    return example_of(KIT.by_key[key])
+
+
+def _plain(make: Callable[..., Any]) -> Maker:
+    """The maker of a value that needs none of its keys."""
+    return lambda _, leaves: make(**leaves)
+
+
+def _found(leaves: Leaves) -> str:
+    return " and ".join(map(short_key, leaves)) if leaves else shown({})
+
+
+_YARNS = ("warp", "weft.strands[]")
+
+MAKERS: Mapping[str, Maker] = {
+    "sett.readings[]": _reading,
+    "warp": _thread(WarpGiven),
+    "weft": _weft,
+    "room": _plain(RoomGiven),
+    "weft.strands[]": _thread(StrandGiven),
+    "weft.picks": _whole(CountedRows, "weft.picks", "number", "over"),
+    "weft.beads": _whole(CountedRows, "weft.beads", "number", "over"),
+    "weft.pick": _drawn,
+    "weaving.washed": _washed,
+    "weft.colours[]": _whole(ColourGiven, "weft.colours[]", "name", "share"),
+    "weft.sample": _whole(Sample, "weft.sample", "grams", "width", "height"),
+    **{f"{table}.threads[]": _folded_thread for table in _YARNS},
+    **{f"{table}.wrap": _whole(Wrap, f"{table}.wrap", "turns", "window") for table in (*_YARNS, "weft")},
+}
+"""By the key of the table, `[]` for each entry of a list: `maker(key, leaves)` of the keys that were given."""

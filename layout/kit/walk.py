@@ -1,0 +1,122 @@
+"""The nested plain values of a file, walked in their own order: every value read, every refusal kept."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import Any
+
+from layout.drawing.metrics import FontMetrics
+from layout.kit.fields import example_of, read_field, tame
+from layout.kit.input import Input
+from layout.kit.lookup import KIT, Catalogue
+from layout.kit.table_types import MAKERS
+from layout.kit.unknown_keys import entry_example, short_key, unknown_key
+from layout.values.errors import FieldError, shown
+
+MOST_ERRORS = 50
+"""After so many refusals the rest of a file is not read."""
+MOST_ENTRIES = 50
+"""More entries of one list are refused."""
+
+
+class Walk:
+    """One walk over the values of a file: `got` holds what could be read, by dotted key, and `errors` every refusal.
+
+    A key that is missing in `got` was refused; one that was left out stands there with its default. What stands in a
+    table of `MAKERS` is held as one value under the table's key.
+    """
+
+    def __init__(self, metrics: FontMetrics, inputs: Catalogue = KIT) -> None:
+        self.metrics, self.inputs = metrics, inputs
+        self.got: dict[str, Any] = {}
+        self.errors: list[FieldError] = []
+        self._met: set[str] = set()  # keys and tables that were given, or meant by a misspelt one
+
+    def over(self, values: Mapping[str, object]) -> None:
+        """Read all of `values`, then fill in what was left out."""
+        self._inside("", "", values)
+        self._fill_in()
+
+    def only(self, table: str, values: Mapping[str, object]) -> None:
+        """Read `values` as the entries of one table, and fill in what was left out there."""
+        self._met.update(name for name in ("version", "name", *self.inputs.tables) if name != table)
+        self._inside(table, table, values)
+        self._fill_in()
+
+    def _inside(self, key: str, table: str, values: Mapping[str, object]) -> None:
+        """Every entry of the `table` at `key` (the same, but that entries of lists are numbered)."""
+        for leaf, value in values.items():
+            if len(self.errors) >= MOST_ERRORS:
+                return
+            self._entry(_joined(key, short_key(str(leaf))), table, str(leaf), value)
+
+    def _entry(self, key: str, table: str, leaf: str, value: object) -> None:
+        named = _joined(table, leaf) if "." not in leaf else ""
+        spec = self.inputs.by_key.get(named)
+        if named in self.inputs.tables:
+            self._table(key, named, value)
+        elif spec is None:
+            error, meant = unknown_key(table, leaf, key, self.inputs)
+            self.errors.append(error)
+            self._met.add(meant)
+        else:
+            self._met.add(named)
+            (self._list if spec.kind == "tables" else self._read)(spec, value, key)
+
+    def _read(self, spec: Input, value: object, key: str) -> None:
+        try:
+            self.got[key] = read_field(spec, value, key, self.metrics)
+        except FieldError as error:
+            self.errors.append(error)
+
+    def _table(self, key: str, table: str, value: object) -> None:
+        """A table, or an entry of a list of them."""
+        if not isinstance(value, Mapping):
+            self._met.add(table)
+            self.errors.append(
+                FieldError(key, "to be a table of keys", shown(tame(value)), entry_example(table, self.inputs))
+            )
+            return
+        before = len(self.errors)
+        self._inside(key, table, value)
+        if table in MAKERS and len(self.errors) == before:
+            self._make(key, table, {str(leaf): self.got[_joined(key, str(leaf))] for leaf in value})
+
+    def _make(self, key: str, table: str, leaves: Mapping[str, Any]) -> None:
+        try:
+            self.got[key] = MAKERS[table](key, leaves)
+        except FieldError as error:
+            self.errors.append(error)
+
+    def _list(self, spec: Input, value: object, key: str) -> None:
+        """A list of small tables."""
+        if not isinstance(value, list | tuple) or not 1 <= len(value) <= MOST_ENTRIES:
+            needed = f"a list of 1 to {MOST_ENTRIES} tables"
+            self.errors.append(FieldError(key, needed, shown(tame(value)), example_of(spec)))
+            return
+        before = len(self.errors)
+        keys = [f"{key}[{number}]" for number in range(1, len(value) + 1)]
+        for entry_key, entry in zip(keys, value, strict=True):
+            self._table(entry_key, f"{spec.key}[]", entry)
+        if len(self.errors) == before:
+            self.got[key] = tuple(self.got[entry_key] for entry_key in keys)
+
+    def _fill_in(self) -> None:
+        for table in self.inputs.tables:
+            if table in MAKERS and "." not in table and table not in self.got and table not in self._met:
+                self._make(table, table, {})
+        for spec in self.inputs.inputs:
+            top = spec.key.split(".")[0]
+            if spec.key in self._met or top in self._met or top in MAKERS or "[]" in spec.key:
+                continue
+            if spec.required:
+                needed = f"to be given ({spec.help[0].lower()}{spec.help[1:].removesuffix('.')})"
+                self.errors.append(FieldError(spec.key, needed, "nothing", example_of(spec)))
+            elif isinstance(spec.default, str):
+                self.got[spec.key] = read_field(spec, spec.default, spec.key, self.metrics)
+            else:
+                self.got[spec.key] = spec.default
+
+
+def _joined(table: str, leaf: str) -> str:
+    return f"{table}.{leaf}".removeprefix(".")

@@ -1,0 +1,1 @@
+"""The picture of how to warp the frame."""

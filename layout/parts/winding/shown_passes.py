@@ -1,0 +1,68 @@
+"""The way of the warp as a picture shows it: its first and its last passes, wide apart, and how many lie between."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from fractions import Fraction
+from typing import NamedTuple
+
+from layout.warps.warp import Layer, Warp
+
+
+class ShownPass(NamedTuple):
+    """One pass in the picture, from x = `near` at the near end to x = `far` at the far end; if it goes `up`, that way.
+
+    Its `number` counts from 0 in the order of winding.
+    """
+
+    number: int
+    near: float
+    far: float
+    layer: Layer
+    up: bool
+
+
+@dataclass(frozen=True, slots=True)
+class ShownPasses:
+    """The passes that are drawn, in the order of winding; x in mm from the middle of the picture.
+
+    `groups` are those before and those after the gap, in which `left_out` more would lie, from `gap[0]` to `gap[1]`
+    (left to right); where nothing is left out there is one group. `half` is half the width of it all, and `scale` how
+    many times as wide as on the frame everything is drawn.
+    """
+
+    groups: tuple[tuple[ShownPass, ...], ...]
+    left_out: int
+    half: float
+    gap: tuple[float, float]
+    scale: float
+
+    @property
+    def legs(self) -> tuple[ShownPass, ...]:
+        """Every pass that is drawn."""
+        return tuple(leg for group in self.groups for leg in group)
+
+
+def shown_passes(warp: Warp, step: float, shown: int, gap: float) -> ShownPasses:
+    """The passes of `warp`, one `step` mm a pitch; of more than twice `shown` (even) only so many on either side."""
+    left_out = max(0, warp.ends - 2 * shown) // 2 * 2
+    count = shown if left_out else warp.ends
+    width = (warp.ends - left_out) * step + (gap if left_out else 0.0)
+    toward, scale = warp.toward, Fraction(step) / warp.pitch
+
+    def group(numbers: range, side: int) -> tuple[ShownPass, ...]:
+        """Passes as far from one limit of the picture as they lie from that of the weaving, `scale` times."""
+        limit = toward * side * warp.width / 2
+
+        def put(x: Fraction) -> float:
+            return float(toward * side * Fraction(width) / 2 + (x - limit) * scale)
+
+        passes = ((k, warp.passes[k]) for k in numbers)
+        return tuple(ShownPass(k, put(one.near), put(one.far), one.layer, one.direction == "up") for k, one in passes)
+
+    begin = toward * (count * step - width / 2)
+    left, right = sorted((begin, begin + toward * gap))
+    groups = [group(range(count), -1)]
+    if left_out:
+        groups.append(group(range(count + left_out, warp.ends), 1))
+    return ShownPasses(tuple(groups), left_out, width / 2, (left, right), float(scale))

@@ -1,0 +1,144 @@
+"""Marking units: the distances between the long numbered marks, and the sett that counts off evenly in each.
+
+What is counted off lays e ends: a wind lays two, a peg turns two, between notches each end counts by itself. So a unit
+u holds
+floor(low u / e) of them of a sett `low`, and e floor(low u / e) / u is the largest sett that counts off evenly in it.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from fractions import Fraction
+from math import floor
+from typing import NamedTuple
+
+from layout.sett.readings import PER
+from layout.values.errors import FieldError
+from layout.values.units import Length, say_length, say_number
+
+MOST_LOST = Fraction(12, 100)
+"""A unit that loses more of the sett measured than this is not chosen unasked. Our own limit."""
+
+_INCH = Fraction(127, 5)
+USUAL = {
+    True: tuple(Length(inches * _INCH, "in") for inches in (Fraction(1, 2), Fraction(1), Fraction(2))),
+    False: tuple(Length(Fraction(10 * cm), "cm") for cm in (1, 2, 4, 5, 10)),
+}
+"""The usual marking units, smallest first, by whether they are in inches."""
+
+_FEWEST_ENDS = 4  # with one wind, or two single ends, to a unit nearly every mark would be a long one
+
+
+class CountedThing(NamedTuple):
+    """What is counted off in a unit: how many `ends` each lays, and the word for `one` and for `many`."""
+
+    ends: int
+    one: str
+    many: str
+
+    def noun(self, count: Fraction | int) -> str:
+        """The word that goes with `count`."""
+        return self.one if count == 1 else self.many
+
+
+WINDS, PEGS, SINGLY = CountedThing(2, "wind", "winds"), CountedThing(2, "peg", "pegs"), CountedThing(1, "end", "ends")
+
+
+@dataclass(frozen=True, slots=True)
+class Offer:
+    """What one marking unit makes of a sett counted off `by`: `per_mm` (0 if not one fits) and the `loss`, 0 to 1."""
+
+    unit: Length
+    per_mm: Fraction
+    loss: Fraction
+    by: CountedThing = WINDS
+
+    @property
+    def count(self) -> Fraction:
+        """How many winds, pegs or ends are laid in the unit."""
+        return self.per_mm * self.unit.mm / self.by.ends
+
+
+def offer(low: Fraction, unit: Length, by: CountedThing = WINDS) -> Offer:
+    """The largest sett up to `low` that counts off evenly in `unit`."""
+    per_mm = by.ends * floor(low * unit.mm / by.ends) / unit.mm
+    return Offer(unit, per_mm, (low - per_mm) / low, by)
+
+
+def offers_for(low: Fraction, *, imperial: bool, by: CountedThing = WINDS) -> tuple[Offer, ...]:
+    """What every usual unit makes of `low`: those of the system in use first, smallest first."""
+    return tuple(offer(low, unit, by) for unit in USUAL[imperial] + USUAL[not imperial])
+
+
+def chosen(low: Fraction, *, imperial: bool, by: CountedThing = WINDS) -> Offer:
+    """The smallest usual unit of the system in use that loses at most 12 %; FieldError saying what would do if none."""
+    for unit in USUAL[imperial]:
+        found = offer(low, unit, by)
+        if found.loss <= MOST_LOST:
+            return found
+    per, name = PER[imperial]
+    sett = f"{say_number(low * per)} {name}"
+    needed = f"to be given, since no usual unit in {'inches' if imperial else 'cm'} loses at most 12 % of {sett}"
+    others = offers_for(low, imperial=not imperial, by=by)[: len(USUAL[not imperial])]
+    other = [found for found in others if _does(found)]
+    would = [*map(_words, other), _words(_least(low, imperial, by), ", the least")]
+    raise FieldError("sett.marking_unit", needed, "nothing", f"{', or '.join(would)}, or as_measured = true")
+
+
+def taken(low: Fraction, unit: Length, by: CountedThing = WINDS) -> Offer:
+    """What the unit that was asked for makes of `low`; FieldError if not one wind (or peg, or end) fits in it."""
+    found = offer(low, unit, by)
+    if found.per_mm:
+        return found
+    per, name = PER[unit.imperial]
+    one = f"one {by.one} ({by.ends} ends)" if by.ends > 1 else f"one {by.one}"
+    needed = f"a length that holds {one} of {say_number(low * per)} {name}"
+    every = offers_for(low, imperial=unit.imperial, by=by)
+    would = [usual for usual in every if _does(usual)] or [usual for usual in every if usual.per_mm]
+    example = ", or ".join(map(_words, would)) or _words(_least(low, unit.imperial, by))
+    raise FieldError("sett.marking_unit", needed, say_length(unit), f"{example}, or as_measured = true")
+
+
+def own_unit(per_mm: Fraction, *, imperial: bool, by: CountedThing = WINDS) -> Length:
+    """The unit for a sett that is taken as it is.
+
+    The smallest usual one with a whole number of winds (or pegs, or ends), at least four ends; else the smallest with
+    at least four; else the largest.
+    """
+    counts = {unit: per_mm * unit.mm / by.ends for unit in USUAL[imperial]}
+    enough = [unit for unit, count in counts.items() if count * by.ends >= _FEWEST_ENDS]
+    even = [unit for unit in enough if counts[unit].denominator == 1]
+    return (even or enough or [USUAL[imperial][-1]])[0]
+
+
+def better(low: Fraction, than: Offer) -> Offer | None:
+    """The usual unit that loses least, if it loses less; of the unit's own system if one there does."""
+    every = [found for found in offers_for(low, imperial=than.unit.imperial, by=than.by) if found.loss < than.loss]
+    own = [found for found in every if found.unit.imperial == than.unit.imperial]
+    return min(own or every, key=lambda found: found.loss, default=None)
+
+
+def _least(low: Fraction, imperial: bool, by: CountedThing) -> Offer:
+    """The usual unit that loses least; where none holds a wind, the whole inches or centimetres that do."""
+    usual = min(offers_for(low, imperial=imperial, by=by), key=lambda found: found.loss)
+    if usual.per_mm:
+        return usual
+    step = _INCH if imperial else Fraction(10)
+    first = -floor(-by.ends / low / step)  # the fewest inches or centimetres that hold one
+    longer = [offer(low, Length(step * count, "in" if imperial else "cm"), by) for count in range(first, 2 * first + 1)]
+    return min(longer, key=lambda found: found.loss)
+
+
+def _does(found: Offer) -> bool:
+    return found.loss <= MOST_LOST
+
+
+def _words(found: Offer, remark: str = "") -> str:
+    return f'marking_unit = "{say_length(found.unit)}" (loses {say_share(found.loss)}{remark})'
+
+
+def say_share(share: Fraction) -> str:
+    """A share of 1 in per cent, to one decimal: "7.4 %", "nothing"; a trace is not called nothing."""
+    if not share:
+        return "nothing"
+    return "less than 0.1 %" if share < Fraction(1, 2000) else f"{say_number(share * 100, 1)} %"

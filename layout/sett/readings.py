@@ -1,0 +1,181 @@
+"""Wrap readings and what they say together: the sett lies where all of them are true. Never an average.
+
+A reading of n whole pairs over w says n/w <= sett < (n+1)/w (pairs side by side per unit are ends per unit).
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from fractions import Fraction
+from math import ceil, floor
+from typing import NamedTuple
+
+from layout.values.errors import FieldError
+from layout.values.units import Length, say_length, say_number
+
+PER = {True: (Fraction(127, 5), "epi"), False: (Fraction(10), "ends per cm")}
+"""How a sett is said: by whether inches are used, the mm it is counted over and the words after the number."""
+
+
+@dataclass(frozen=True, slots=True)
+class WrapReading:
+    """One wrap count: `pairs` whole warp-and-weft pairs that fit in a window `over` wide.
+
+    `measured` says that so many pairs were laid first and then measured; the sett is bounded in the same way.
+    """
+
+    pairs: int
+    over: Length
+    measured: bool
+
+    @property
+    def low(self) -> Fraction:
+        """The smallest sett this reading allows, ends per mm."""
+        return self.pairs / self.over.mm
+
+    @property
+    def high(self) -> Fraction:
+        """The sett this reading stays below, ends per mm."""
+        return (self.pairs + 1) / self.over.mm
+
+    @property
+    def words(self) -> str:
+        """The reading as it would be told."""
+        over = say_length(self.over)
+        noun = "pair" if self.pairs == 1 else "pairs"
+        return f"{self.pairs} {noun} measuring {over}" if self.measured else f"{self.pairs} {noun} in a {over} window"
+
+
+class Range(NamedTuple):
+    """The setts that readings allow, `low` <= sett < `high` in ends per mm, and sentences that ask for care."""
+
+    low: Fraction
+    high: Fraction
+    warnings: tuple[str, ...] = ()
+
+
+def measured_range(readings: Sequence[WrapReading], *, loosest: bool) -> Range:
+    """What `readings` say together; with `loosest` the smallest n/w stands alone.
+
+    Raises FieldError on `sett.readings` where they contradict each other, naming the odd one out.
+    """
+    if not readings:
+        raise FieldError("sett.readings", "at least one reading", "nothing", '[{pairs = 13, window = "5 cm"}]')
+    together = _common(readings)
+    if not loosest:
+        if together.low >= together.high:
+            raise _contradiction(readings)
+        return together
+    stands = min(readings, key=lambda reading: (reading.low, reading.high))
+    alone = Range(stands.low, stands.high)
+    return alone if alone == together else alone._replace(warnings=(_loosest_words(readings, stands),))
+
+
+def _common(readings: Sequence[WrapReading]) -> Range:
+    return Range(max(reading.low for reading in readings), min(reading.high for reading in readings))
+
+
+def _agree(readings: Sequence[WrapReading]) -> bool:
+    low, high, _ = _common(readings)
+    return low < high
+
+
+def _loosest_words(readings: Sequence[WrapReading], stands: WrapReading) -> str:
+    kept = f"loosest = true lets the smallest reading stand alone: {stands.words}."
+    if not _agree(readings):
+        return f"The readings contradict each other; {kept}"
+    least = _say(*_lowest(readings))
+    return f"{kept} The readings agree, and without that key they say at least {least}."
+
+
+def _contradiction(readings: Sequence[WrapReading]) -> FieldError:
+    """The refusal: the odd one out (else the two that disagree most), by how much, and what that implies."""
+    odd = _odd_one(readings)
+    if odd is None:
+        tight = max(range(len(readings)), key=lambda i: readings[i].low)
+        loose = min(range(len(readings)), key=lambda i: readings[i].high)
+        got = _two_sides(readings, tight, loose)
+    else:
+        got = _one_side(readings, odd)
+    needed = "wrap readings that can all be true of one pair of yarns"
+    return FieldError(
+        "sett.readings", needed, f"{got}; wrap again, or let the smallest stand", "loosest = true in [sett]"
+    )
+
+
+def _odd_one(readings: Sequence[WrapReading]) -> int | None:
+    """The reading without which all others agree, if there is just one such."""
+    if len(readings) < 3:
+        return None
+    alone = [i for i in range(len(readings)) if _agree([*readings[:i], *readings[i + 1 :]])]
+    return alone[0] if len(alone) == 1 else None
+
+
+def _one_side(readings: Sequence[WrapReading], odd: int) -> str:
+    reading, others = readings[odd], [*readings[:odd], *readings[odd + 1 :]]
+    rest = _common(others)
+    squeezed = reading.low >= rest.high
+    own = (reading.low, reading) if squeezed else (reading.high, reading)
+    gap = _gap(_highest(others), own) if squeezed else _gap(own, _lowest(others))
+    how = "squeezed together" if squeezed else "wrapped loosely or stretched apart"
+    count = f"miscounted by {_off_by(reading, rest)} ({'too many' if squeezed else 'too few'})"
+    found = f"reading {odd + 1} as the odd one out: {_said(reading)}"
+    return f"{found}, where all others say {_span(_lowest(others), _highest(others))}, {gap}, {how} or {count}"
+
+
+def _two_sides(readings: Sequence[WrapReading], tight: int, loose: int) -> str:
+    high, low = readings[tight], readings[loose]
+    off = min(_off_by(high, Range(low.low, low.high)), _off_by(low, Range(high.low, high.high)))
+    gap = _gap((low.high, low), (high.low, high))
+    return (
+        f"reading {tight + 1}, {_said(high)}, against reading {loose + 1}, {_said(low)}, {gap}: "
+        f"reading {tight + 1} squeezed together, reading {loose + 1} wrapped loosely or stretched apart, "
+        f"or one of them miscounted by {off}"
+    )
+
+
+Bound = tuple[Fraction, WrapReading]
+"""A sett that a reading bounds, in ends per mm, and that reading: in its units the bound is said."""
+
+
+def _lowest(readings: Sequence[WrapReading]) -> Bound:
+    return max(((reading.low, reading) for reading in readings), key=lambda bound: bound[0])
+
+
+def _highest(readings: Sequence[WrapReading]) -> Bound:
+    return min(((reading.high, reading) for reading in readings), key=lambda bound: bound[0])
+
+
+def _said(reading: WrapReading) -> str:
+    return f"{reading.words} ({_span((reading.low, reading), (reading.high, reading))})"
+
+
+def _say(sett: Fraction, like: WrapReading) -> str:
+    per, name = PER[like.over.imperial]
+    return f"{say_number(sett * per)} {name}"
+
+
+def _span(low: Bound, high: Bound) -> str:
+    """From one bound to the other; the unit stands once where both have the same."""
+    if low[1].over.imperial == high[1].over.imperial:
+        per, name = PER[low[1].over.imperial]
+        return f"{say_number(low[0] * per)} to less than {say_number(high[0] * per)} {name}"
+    return f"{_say(*low)} to less than {_say(*high)}"
+
+
+def _gap(below: Bound, above: Bound) -> str:
+    """How far apart two bounds lie: in their unit and in per cent, or in per cent alone where the units differ."""
+    if below[0] == above[0]:
+        return "which only touch and do not overlap"
+    share = f"{say_number((above[0] - below[0]) / below[0] * 100, 1)} %"
+    if below[1].over.imperial != above[1].over.imperial:
+        return f"a gap of {share}"
+    return f"a gap of {_say(above[0] - below[0], below[1])} ({share})"
+
+
+def _off_by(reading: WrapReading, others: Range) -> int:
+    """By how many pairs the count would have to change to agree with `others`."""
+    if reading.low >= others.high:
+        return reading.pairs - (ceil(others.high * reading.over.mm) - 1)
+    return floor(others.low * reading.over.mm) - reading.pairs

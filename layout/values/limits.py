@@ -1,0 +1,74 @@
+"""Numbers that cannot be meant, refused in one sentence. All limits here are our own; no standard sets them."""
+
+from __future__ import annotations
+
+import math
+from fractions import Fraction
+
+from layout.values.errors import FieldError, shown
+
+Number = int | float | Fraction
+
+LEAST, MOST = Fraction(1, 10**6), Fraction(10**9)
+"""Our own limits: nothing at a loom is smaller than a nanometre or longer than a thousand kilometres (in mm)."""
+
+
+ROUNDING = 1e-9
+"""What two numbers that should be equal may differ by, as a share, after sums in floats."""
+
+
+def plain(value: Number) -> str:
+    """`value` as it may stand in a sentence: at most six figures, no fraction bars."""
+    if isinstance(value, float) and not math.isfinite(value):
+        return str(value)
+    try:
+        return f"{float(value):.6g}"
+    except OverflowError:
+        return "a number far too large"
+
+
+def exact(value: Number, field: str, needed: str, example: str) -> Fraction:
+    """The number as it was written (a float counts as its shortest decimal); FieldError if it is no finite number."""
+    if isinstance(value, bool) or not isinstance(value, int | float | Fraction):
+        raise FieldError(field, needed, shown(value), example)
+    if isinstance(value, float) and not math.isfinite(value):
+        raise FieldError(field, needed, str(value), example)
+    return Fraction(repr(value)) if isinstance(value, float) else Fraction(value)
+
+
+def above_zero(value: Number, field: str, what: str, example: str) -> Fraction:
+    """`value` exactly, if it lies above zero and within LEAST to MOST; else FieldError."""
+    needed = f"{what} above zero"
+    number = exact(value, field, needed, example)
+    if not LEAST <= number <= MOST:
+        limits = f" ({plain(LEAST)} to {plain(MOST)})" if number > 0 else ""
+        raise FieldError(field, needed + limits, plain(value), example)
+    return number
+
+
+def zero_or_more(value: Number, field: str, what: str, example: str) -> Fraction:
+    """`value` exactly, if it lies from zero to MOST; else FieldError."""
+    needed = f"{what}, zero or more"
+    number = exact(value, field, needed, example)
+    if not 0 <= number <= MOST:
+        limits = f" (up to {plain(MOST)})" if number > 0 else ""
+        raise FieldError(field, needed + limits, plain(value), example)
+    return number
+
+
+def whole(value: Number, field: str, what: str, example: str, least: int = 1, most: int = 100_000) -> int:
+    """`value` as an int, if it is a whole number from `least` to `most`; else FieldError."""
+    needed = f"{what}, a whole number from {least} to {most}"
+    number = exact(value, field, needed, example)
+    if number.denominator != 1 or not least <= number <= most:
+        raise FieldError(field, needed, plain(value), example)
+    return int(number)
+
+
+def share(value: Number, field: str, what: str, example: str = "0.08") -> Fraction:
+    """`value` exactly, if it is a share from 0 up to, but not, 1; else FieldError."""
+    needed = f"{what} as a share from 0 up to (not including) 1"
+    number = exact(value, field, needed, example)
+    if not 0 <= number < 1:
+        raise FieldError(field, needed, plain(value), example)
+    return number

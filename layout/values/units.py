@@ -1,0 +1,195 @@
+"""Numbers and units as people write them.
+
+Our own grammar reads the number; pint is given the unit word only, and no sooner than a unit is met.
+"""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass
+from fractions import Fraction
+from functools import cache
+from math import ceil, floor
+from typing import Any
+
+from layout.values.errors import FieldError, shown
+from layout.values.numerals import BLANK, NUMBER, number_from, say_mixed, say_number
+
+_LONGEST = 64
+_FINEST = 64  # inches are said in fractions down to 1/64
+
+# As pint reads them: name, value, the short word we keep, other words. These words and no others are read.
+_DEFINITIONS = (
+    "millimetre = [length] = mm = millimetres = millimeter = millimeters",
+    "centimetre = 10 millimetre = cm = centimetres = centimeter = centimeters",
+    "metre = 1000 millimetre = m = metres = meter = meters",
+    "inch = 25.4 millimetre = in = ins = inches",
+    "foot = 12 inch = ft = feet",
+    "yard = 3 foot = yd = yds = yards",
+)
+_NAMES = tuple(tuple(part.strip() for part in line.split("=")) for line in _DEFINITIONS)
+WORDS = {word: names[2] for names in _NAMES for word in (names[0], *names[2:])}
+"""Every unit word that is read, and the short one it is kept as."""
+SIGNS = {'"': "in", "\u2033": "in", "\u201d": "in", "''": "in", "'": "ft", "\u2032": "ft", "\u2019": "ft"}
+"""The signs for inch and foot, straight or curled."""
+
+_UNIT = "(?P<unit>[A-Za-z]{1,12}\\.?|''|[" + "".join(sign for sign in SIGNS if len(sign) == 1) + "])"
+_LENGTH = re.compile(rf"{NUMBER}{BLANK}*{_UNIT}?", re.VERBOSE)
+_SETT = re.compile(
+    rf"{NUMBER}{BLANK}*(?:epi|(?:ends?)?{BLANK}*(?:per|/){BLANK}*(?P<count>10?0?(?![0-9]))?{BLANK}*{_UNIT})",
+    re.VERBOSE | re.IGNORECASE | re.ASCII,  # ASCII: else a long s would pass for an s
+)
+_A_LENGTH = "a length with its unit (mm, cm, m, in, ft or yd)"
+_A_SETT = "a number of ends per inch, per cm or per 10 cm"
+
+
+@dataclass(frozen=True, slots=True)
+class Length:
+    """An exact length: `mm`, and the `unit` ("mm", "cm", "m", "in", "ft", "yd") in which it was written."""
+
+    mm: Fraction
+    unit: str = "mm"
+
+    @property
+    def imperial(self) -> bool:
+        """Whether it was written in inches, feet or yards."""
+        return self.unit in ("in", "ft", "yd")
+
+
+@dataclass(frozen=True, slots=True)
+class Sett:
+    """Ends per unit of width: exact `per_mm`, and the `unit` ("in", "cm" or "10 cm") over which it was written."""
+
+    per_mm: Fraction
+    unit: str = "in"
+
+
+_OVER = {"in": Fraction(127, 5), "cm": Fraction(10), "10 cm": Fraction(100)}
+
+
+@cache
+def mm_in(unit: str) -> Fraction:
+    """How many millimetres one of `unit` is, exactly, as pint has it from our definitions."""
+    return Fraction(_registry().Quantity(Fraction(1), unit).to("millimetre").magnitude)
+
+
+@cache
+def _registry() -> Any:
+    import pint  # heavy, and not needed before a unit is met
+
+    registry: Any = pint.UnitRegistry(None, non_int_type=Fraction)
+    for line in _DEFINITIONS:
+        registry.define(line)
+    return registry
+
+
+def read_length(text: object) -> Length:
+    """The length that `text` says, exactly; FieldError with an empty field if it says none."""
+    match = _LENGTH.fullmatch(_short(text, _A_LENGTH, "12 in"))
+    unit = _unit_of(match)
+    if match is None or unit is None:
+        raise FieldError("", _A_LENGTH, shown(text), "12 in")
+    return Length(number_from(match, str(text)) * mm_in(unit), unit)
+
+
+def read_sett(text: object) -> Sett:
+    """The sett that `text` says, exactly; FieldError with an empty field if it says none."""
+    match = _SETT.fullmatch(_short(text, _A_SETT, "8 epi"))
+    over = _over(match) if match else None
+    if match is None or over is None:
+        raise FieldError("", _A_SETT, shown(text), "8 epi")
+    return Sett(number_from(match, str(text)) / _OVER[over], over)
+
+
+def _over(match: re.Match[str]) -> str | None:
+    if match["unit"] is None:
+        return "in"
+    unit = _unit_of(match)
+    if unit is None:
+        return None
+    return {(1, "in"): "in", (1, "cm"): "cm", (10, "mm"): "cm", (10, "cm"): "10 cm", (100, "mm"): "10 cm"}.get(
+        (int(match["count"] or 1), unit)
+    )
+
+
+def read_size(text: object) -> tuple[Length, Length]:
+    """Width and height from "210 x 297 mm"; a width without a unit has the height's."""
+    needed, example = "a width and a height with their unit", "210 x 297 mm"
+    sides = re.split("[xX\u00d7]", _short(text, needed, example))
+    first, second = [_LENGTH.fullmatch(side.strip()) for side in sides] if len(sides) == 2 else (None, None)
+    high = _unit_of(second)
+    wide = _unit_of(first) if first and first["unit"] else high
+    if first is None or second is None or wide is None or high is None:
+        raise FieldError("", needed, shown(text), example)
+    width, height = number_from(first, str(text)), number_from(second, str(text))
+    return Length(width * mm_in(wide), wide), Length(height * mm_in(high), high)
+
+
+def _short(text: object, needed: str, example: str) -> str:
+    """`text` trimmed, or a refusal of what is no text or absurdly long (so that reading it costs nothing)."""
+    if isinstance(text, str) and len(text) > _LONGEST:
+        raise FieldError("", f"{needed}, in at most {_LONGEST} characters", shown(text), example)
+    if not isinstance(text, str):
+        raise FieldError("", needed, shown(text), example)
+    return text.strip()
+
+
+def _unit_of(match: re.Match[str] | None) -> str | None:
+    if match is None or match["unit"] is None:
+        return None
+    word = match["unit"].lower()
+    return SIGNS.get(word) or WORDS.get(word.removesuffix("."))
+
+
+def say_length(length: Length) -> str:
+    """A length for people: inches in exact fractions down to 1/64, all others in up to 3 decimals."""
+    value = length.mm / mm_in(length.unit)
+    exact = length.imperial and (value * _FINEST).denominator == 1
+    return f"{say_mixed(value) if exact else say_number(value)} {length.unit}"
+
+
+def up(length: Length) -> str:
+    """A length for people, rounded up to whole millimetres or eighths of an inch."""
+    step = mm_in("in") / 8 if length.imperial else Fraction(1)
+    return say_length(Length(ceil(length.mm / step) * step, length.unit))
+
+
+def down(length: Length) -> str:
+    """A length for people, rounded down to whole millimetres or eighths of an inch."""
+    step = mm_in("in") / 8 if length.imperial else Fraction(1)
+    return say_length(Length(floor(length.mm / step) * step, length.unit))
+
+
+def say_sett(sett: Sett) -> str:
+    """A sett for people: "8 epi", "2.5 ends per cm", "25 ends per 10 cm", in up to 3 decimals."""
+    number = say_number(sett.per_mm * _OVER[sett.unit])
+    return f"{number} epi" if sett.unit == "in" else f"{number} ends per {sett.unit}"
+
+
+def exact_length(length: Length) -> str:
+    """A length as text that reads back as the very same value: "12 in", "1524/5 mm"."""
+    return f"{length.mm / mm_in(length.unit)} {length.unit}"
+
+
+def exact_sett(sett: Sett) -> str:
+    """A sett as text that reads back as the very same value: "8 per in", "27/10 per cm"."""
+    return f"{sett.per_mm * _OVER[sett.unit]} per {sett.unit}"
+
+
+__all__ = [
+    "SIGNS",
+    "WORDS",
+    "Length",
+    "Sett",
+    "down",
+    "exact_length",
+    "exact_sett",
+    "mm_in",
+    "read_length",
+    "read_sett",
+    "read_size",
+    "say_length",
+    "say_number",
+    "say_sett",
+    "up",
+]

@@ -1,0 +1,82 @@
+"""How much warp thread a frame takes: the path, knots, the two heading rows, spare, and what tension stretches."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from fractions import Fraction
+
+from layout.values.limits import Number, above_zero, plain, share, whole, zero_or_more
+from layout.values.quantity import Quantity, assumed, computed
+
+KNOT = assumed(100.0, "100 mm of thread for a knot.")
+TAIL = assumed(150.0, "A tail of 150 mm at the start of the heading rows (common practice).")
+SPARE = assumed(0.1, "10 % of warp thread to spare.")
+_THREE_WIDTHS = assumed(3, "Three outer widths of thread for the heading rows (common practice, no source).")
+STRETCH = assumed(0.0, "No stretch of the warp under tension.")
+
+
+def weight(length: Quantity, tex: Fraction) -> Quantity:
+    """The weight in g of a length in mm at `tex` grams in a kilometre."""
+    said = f"{plain(round(length.value / 1000, 2))} m of {plain(round(float(tex), 1))} tex."
+    return computed(length.value / 1e6 * float(tex), said, length)
+
+
+@dataclass(frozen=True, slots=True)
+class SidePiece:
+    """A side piece of the frame, round which the heading thread turns: `width` x `thickness`, and the `gap` to it."""
+
+    width: Number
+    thickness: Number
+    gap: Number
+
+
+def heading_thread(
+    outer_width_mm: Number,
+    woven_width_mm: Number,
+    side: SidePiece,
+    take_up: Quantity,
+    tail: Quantity = TAIL,
+    knot: Quantity = KNOT,
+) -> Quantity:
+    """Warp thread in mm for the two heading rows: the larger of the rule of thumb and the computed length.
+
+    The rule is three outer widths and the tail (common practice; short on narrow weavings); computed is
+    2 W (1 + a) + 4 g + 6 (b + T) + tail + knot, with take-up a, gap g and a side of b x T.
+    """
+    outer = float(above_zero(outer_width_mm, "frame.outer_width", "the outer width in mm", "outer_width = 320"))
+    woven = float(above_zero(woven_width_mm, "weaving.width", "the width in mm", "width = 240"))
+    gap = float(zero_or_more(side.gap, "frame.margin", "the gap beside the weaving in mm", "margin = 15"))
+    around = float(zero_or_more(side.width, "frame.side_width", "the width of a side in mm", "side_width = 20"))
+    around += float(above_zero(side.thickness, "frame.thickness", "the thickness of a side in mm", "thickness = 18"))
+    zero_or_more(take_up.value, "heading.take_up", "the take-up of a heading row", "take_up = 0.1")
+    rule = 3 * outer + tail.value
+    reckoned = 2 * woven * (1 + take_up.value) + 4 * gap + 6 * around + tail.value + knot.value
+    if rule >= reckoned:
+        reason = f"Three outer widths and a tail; reckoned row by row {plain(reckoned)} mm would do."
+        return computed(rule, reason, _THREE_WIDTHS, tail)
+    reason = f"Reckoned row by row; three outer widths and a tail would give {plain(rule)} mm only."
+    return computed(reckoned, reason, take_up, tail, knot)
+
+
+def warp_thread(
+    path: Quantity,
+    heading: Quantity,
+    knots: Number = 2,
+    knot: Quantity = KNOT,
+    stretch: Quantity = STRETCH,
+    spare: Quantity = SPARE,
+) -> Quantity:
+    """All the warp thread in mm as it leaves the ball, not under tension.
+
+    The path is covered by stretched thread, so it takes path / (1 + stretch); knots and heading rows are added, then
+    the spare share. Doubled ends are counted in the path by whoever reckons it.
+    """
+    way = above_zero(path.value, "warp.path", "the way of the warp in mm", "path = 24000")
+    rows = zero_or_more(heading.value, "warp.heading", "the heading thread in mm", "heading = 1100")
+    count = whole(knots, "warp.knots", "the number of knots", "knots = 2", least=0, most=10_000)
+    each = zero_or_more(knot.value, "warp.knot", "the thread for a knot in mm", "knot = 100")
+    longer = share(stretch.value, "warp.stretch", "the stretch under tension", "0.02")
+    extra = share(spare.value, "warp.spare", "the spare", "0.1")
+    total = (way / (1 + longer) + rows + count * each) * (1 + extra)
+    reason = f"Path / (1 + {plain(longer)}), heading rows and {count} knots, and {plain(100 * extra)} % spare."
+    return computed(float(total), reason, path, heading, *((knot,) if count else ()), stretch, spare)

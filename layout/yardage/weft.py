@@ -1,0 +1,86 @@
+"""The way of one pick through a warp that stays straight, and how many picks lie in a millimetre.
+
+F. T. Peirce (J. Text. Inst. 1937, T45) gives the geometry of plain cloth: p = (l - D t) cos t + D sin t and
+h = (l - D t) sin t + D (1 - cos t), with h1 + h2 = D = d1 + d2. Where the warp stays straight the weft alone is
+crimped: h = D, and so sin t = D / p and l = sqrt(p^2 - D^2) + D asin(D / p). Diameters are compressed ones.
+"""
+
+from __future__ import annotations
+
+import math
+
+from layout.values.errors import FieldError
+from layout.values.limits import ROUNDING, Number, above_zero, plain, whole
+from layout.values.quantity import Quantity, assumed, computed, measured
+from layout.yarns.diameter import Diameter, Kind, together
+
+UPPER_BOUND = assumed(
+    0,
+    "The take-up is an upper bound: hand-wrapped diameters are soft, and yarn in cloth is pressed thinner; weigh a "
+    "sample, or give count and fibre.",
+)
+
+
+def pick_length(pitch_mm: Number, diameters_mm: Number) -> float:
+    """The weft in mm from one end to the next, over straight ends: sqrt(p^2 - D^2) + D asin(D / p).
+
+    D is warp and weft diameter together; FieldError if it exceeds the pitch, since such ends do not fit.
+    """
+    pitch = float(above_zero(pitch_mm, "pitch", "the pitch in mm", "pitch = 4"))
+    across = float(above_zero(diameters_mm, "diameters", "warp and weft diameter together in mm", "diameters = 2.5"))
+    if across > pitch * (1 + ROUNDING):
+        needed = f"warp and weft together no thicker than the pitch ({plain(pitch)} mm), or the sett cannot hold them"
+        raise FieldError("diameters", needed, f"{plain(across)} mm", f"{plain(0.6 * pitch)} mm")
+    across = min(across, pitch)
+    return math.sqrt(pitch**2 - across**2) + across * math.asin(across / pitch)
+
+
+def take_up(pitch_mm: Number, warp: Diameter, weft: Diameter) -> Quantity:
+    """The weft take-up l / p - 1, from 0 to pi / 2 - 1 (57 %), with D = d_warp + d_weft.
+
+    Compressed diameters give the figure itself; soft ones only an upper bound, and it says so. MixedKindsError for one
+    of each.
+    """
+    both = together((warp, weft))
+    more = pick_length(pitch_mm, both.mm) / float(pitch_mm) - 1
+    reason = f"Straight warp, weft bent round it (after Peirce 1937), D / p = {plain(both.mm / float(pitch_mm))}."
+    if both.kind is Kind.SOFT:
+        return computed(more, reason, both.figure, UPPER_BOUND)
+    return computed(more, reason, both.figure)
+
+
+def take_up_measured(straight_mm: Number, woven_mm: Number) -> Quantity:
+    """The weft take-up from a pick drawn out of a sample: its straight length over the width it had, less 1."""
+    straight = above_zero(straight_mm, "weft.straight", "the length of the pick drawn straight in mm", "straight = 118")
+    woven = above_zero(woven_mm, "weft.woven", "the width it was woven over in mm", "woven = 100")
+    if straight < woven:
+        needed = f"at least the width it was woven over ({plain(woven)} mm)"
+        raise FieldError("weft.straight", needed, plain(straight), "straight = 118 for woven = 100")
+    return measured(float(straight / woven - 1), f"A pick of {plain(straight)} mm drawn out of {plain(woven)} mm.")
+
+
+def picks_counted(picks: Number, over_mm: Number) -> Quantity:
+    """Picks per mm counted on a sample."""
+    count = whole(picks, "picks", "the picks counted", "picks = 44")
+    over = above_zero(over_mm, "picks.over", "the height counted over in mm", "over = 50")
+    return measured(float(count / over), f"{count} picks counted in {plain(over)} mm.")
+
+
+def picks_from_beads(beads: Number, over_mm: Number) -> Quantity:
+    """Picks per mm from beads counted up one end: a bead shows on every second pick only, so two picks a bead."""
+    count = whole(beads, "beads", "the beads counted up one end", "beads = 22")
+    over = above_zero(over_mm, "beads.over", "the height counted over in mm", "over = 50")
+    return measured(float(2 * count / over), f"{count} beads counted up one end in {plain(over)} mm, two picks each.")
+
+
+def picks_estimated(weft: Diameter, beat: Number) -> Quantity:
+    """Picks per mm guessed from the bundle: 2 beat / d, always assumed.
+
+    `beat` is how much of the height the beads fill up one end: 1 is beaten until they touch, 0.7 leaves air.
+    """
+    firm = above_zero(beat, "beat", "how firm the beat is, up to 1", "beat = 0.8")
+    if firm > 1:
+        raise FieldError("beat", "at most 1, where the beads touch", plain(firm), "beat = 0.8")
+    most = "; an upper bound, soft yarn packs less closely" if weft.kind is Kind.COMPRESSED else ""
+    guess = assumed(0, f"Picks guessed from the {weft.kind} diameter of the weft, a beat of {plain(firm)}{most}.")
+    return computed(2 * float(firm) / weft.mm, f"Two picks to a bead {plain(weft.mm)} mm high.", weft.figure, guess)

@@ -1,0 +1,114 @@
+"""How much weft a weaving takes: length and weight, whole or by colour, reckoned or scaled from a weighed sample."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+from fractions import Fraction
+
+from layout.values.errors import FieldError, ascii_safe
+from layout.values.limits import Number, above_zero, plain, share, whole, zero_or_more
+from layout.values.quantity import Quantity, computed, measured
+
+TAIL_MM = 25
+"""A yarn tail at both ends of every length of weft, about an inch (G. Christie, Embroidery and Tapestry Weaving)."""
+
+HEAVIEST_G_PER_M2 = 2441.0
+"""A heavy weft-faced rug: half a pound to the square foot (attributed to P. Collingwood); more is a mistake."""
+
+
+def drawn_in(width_mm: Number, draw_in: Number) -> float:
+    """A width, or a pitch, after the weaving has drawn in by a share: width x (1 - share)."""
+    width = above_zero(width_mm, "weaving.width", "the width in mm", "width = 240")
+    return float(width * (1 - share(draw_in, "weaving.draw_in", "the draw-in", "0.03")))
+
+
+def weft_length(width_mm: Number, height_mm: Number, picks: Quantity, take_up: Quantity) -> Quantity:
+    """The weft in mm for a woven width and height: width x (1 + take-up) x picks per mm x height, without tails."""
+    width = above_zero(width_mm, "weaving.width", "the woven width in mm", "width = 240")
+    height = above_zero(height_mm, "weaving.height", "the woven height in mm", "height = 200")
+    each = above_zero(picks.value, "picks", "picks per mm", "picks = 0.9")
+    more = zero_or_more(take_up.value, "weft.take_up", "the take-up of the weft", "take_up = 0.2")
+    total = float(width * height * each * (1 + more))
+    picked, taken = plain(round(each * height, 1)), plain(round(100 * more, 1))
+    reason = f"{picked} picks of {plain(width)} mm and {taken} % take-up."
+    return computed(total, reason, picks, take_up)
+
+
+def tails(lengths: Number, tail_mm: Number = TAIL_MM) -> Quantity:
+    """The weft in mm that stands at the back as tails: two for every length of yarn put in."""
+    count = whole(lengths, "weft.lengths", "the lengths of weft put in", "lengths = 40", least=0)
+    tail = zero_or_more(tail_mm, "weft.tail", "a tail in mm", "tail = 25")
+    said = " (G. Christie)" if tail == TAIL_MM else ""
+    return computed(float(2 * count * tail), f"Two tails of {plain(tail)} mm{said} at {count} lengths of weft.")
+
+
+def colour_shares(shares: Mapping[str, Number], field: str = "weft.colours") -> dict[str, Fraction]:
+    """The share of each colour, exactly, in the order given; they must add up to 1 or to 100 (per cent)."""
+    example = "red = 60, grey = 40"
+    if not shares:
+        raise FieldError(field, "at least one colour", "none", example)
+    parts = {name: zero_or_more(value, _key(field, name), "a share", example) for name, value in shares.items()}
+    total = sum(parts.values())
+    if total not in (1, 100):
+        raise FieldError(field, "shares that add up to 1 or to 100 %", f"a sum of {float(total):.12g}", example)
+    return {name: part / total for name, part in parts.items()}
+
+
+def _key(field: str, name: str) -> str:
+    return f"{field}.{ascii_safe(name)}"
+
+
+@dataclass(frozen=True, slots=True)
+class ColourPart:
+    """One colour of a weaving: its `share` of the area, and how many `lengths` of weft are put in."""
+
+    name: str
+    share: Number
+    lengths: int = 0
+
+
+def by_colour(weft: Quantity, parts: Sequence[ColourPart], tail_mm: Number = TAIL_MM) -> dict[str, Quantity]:
+    """`weft` (mm, without tails) split by the colours' shares, each with its own tails, in mm as woven."""
+    if len({part.name for part in parts}) != len(parts):
+        raise FieldError("weft.colours", "every colour named once", "a name twice", "red = 60, grey = 40")
+    shares = colour_shares({part.name: part.share for part in parts})
+    return {part.name: _laid(weft, part, shares[part.name], tail_mm) for part in parts}
+
+
+def _laid(weft: Quantity, part: ColourPart, of_all: Fraction, tail_mm: Number) -> Quantity:
+    ends = tails(part.lengths, tail_mm)
+    said = f"{plain(100 * of_all)} % of the weft, and its tails."
+    return computed(weft.value * float(of_all) + ends.value, said, weft, ends)
+
+
+def scaled_from_sample(
+    sample_grams: Number, sample_mm: tuple[Number, Number], weaving_mm: tuple[Number, Number]
+) -> Quantity:
+    """The weft in g for a weaving (width, height) as a woven sample of the same sett, yarn and beat took it.
+
+    `sample_grams` is weft alone: the ball weighed before and after. FieldError for a sample of no size.
+    """
+    grams = above_zero(sample_grams, "sample.grams", "the weft that the sample took in g", "grams = 12")
+    area = _area(sample_mm, "sample")
+    ratio = _area(weaving_mm, "weaving") / area
+    reason = f"A weighed sample took {plain(grams)} g on {plain(area / 100)} cm2; this is {plain(ratio)} times as much."
+    return computed(float(grams * ratio), reason, measured(float(grams), "Weighed."))
+
+
+def _area(sides: tuple[Number, Number], field: str) -> Fraction:
+    width = above_zero(sides[0], f"{field}.width", "a width in mm", "width = 100")
+    return width * above_zero(sides[1], f"{field}.height", "a height in mm", "height = 100")
+
+
+def weight_warnings(grams: Number, width_mm: Number, height_mm: Number) -> tuple[str, ...]:
+    """One sentence if the weft weighs more by area than a heavy rug does; else nothing."""
+    weight = float(above_zero(grams, "weft.grams", "the weight of the weft in g", "grams = 60"))
+    per_m2 = weight / float(_area((width_mm, height_mm), "weaving")) * 1e6
+    if per_m2 <= HEAVIEST_G_PER_M2:
+        return ()
+    said = (
+        f"The weft comes to {plain(round(per_m2))} g/m2, more than the {plain(HEAVIEST_G_PER_M2)} g/m2 of a heavy "
+        "weft-faced rug, so the picks, the strands or the yarn's weight are likely too high."
+    )
+    return (said,)

@@ -1,0 +1,219 @@
+"""Reading finished files back: each against the inputs that it carries, or against a kit that is given."""
+
+from __future__ import annotations
+
+import hashlib
+from collections.abc import Iterable, Mapping, Sequence
+from dataclasses import dataclass
+from pathlib import Path
+
+from layout.cutting.stock.stock import Stock
+from layout.cutting.stock.stock_values import without_money
+from layout.drawing.metrics import FontMetrics
+from layout.drawing.sheet import cuts_on, marks_on
+from layout.kit.kit import Kit
+from layout.plan import Plan, plan
+from layout.values.errors import LayoutError, shown, shown_path, shown_sentences
+from templates_gen.disk.faults import FaultError, fault
+from templates_gen.disk.plain import read_plain
+from templates_gen.disk.recovery import LARGEST_FILE
+from templates_gen.document import Document, ReadError
+from templates_gen.files.cut_outputs import cut_products_of
+from templates_gen.files.embedded import Embedded, embedded_inputs
+from templates_gen.files.folder_contents import UNLISTED, files_in, form_of, is_a, is_there, left_by_runs, unlisted
+from templates_gen.files.formats import FORMATS
+from templates_gen.files.manifest import MANIFEST, Manifest, read_manifest
+from templates_gen.files.output import Output
+from templates_gen.files.outputs import Outputs
+from templates_gen.files.proof import findings
+from templates_gen.verify.compare import Findings
+from templates_gen.verify.whole import lacking
+
+MIXED = "its files are of more than one kit; make them all again from one"
+
+
+@dataclass(frozen=True, slots=True)
+class Count:
+    """How much is on the sheets of one file."""
+
+    sheets: int
+    size: tuple[float, float]
+    marks: int
+    cuts: int = 0
+
+
+@dataclass(frozen=True, slots=True)
+class Checked:
+    """One file: what was asked, what was found (None where that could not be told), how far off, what is wrong.
+
+    What is `unread` could not be read at all.
+    """
+
+    file: str
+    asked: Count | None
+    found: Count | None
+    deviation: float
+    problems: tuple[str, ...]
+    unread: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class Against:
+    """The kit and the stock that files are checked against; None for what each file carries itself."""
+
+    kit: Kit | None = None
+    stock: Stock | None = None
+
+    def unlike(self, said: Embedded) -> Findings:
+        """Whether a file carries another kit or stock than these."""
+        kit = self.kit is not None and said.kit != self.kit
+        stock = self.stock is not None and said.stock is not None and said.stock != without_money(self.stock)
+        unlike = [what for what, differs in (("kit", kit), ("stock", stock)) if differs]
+        return Findings(0.0, tuple(f"carries the inputs of another {what} than the one given" for what in unlike))
+
+
+def check(paths: Iterable[Path], against: Against, metrics: FontMetrics) -> list[Checked]:
+    """Every file of `paths`, folders by their manifest; what cannot be read is told of each file as its problem."""
+    checked: list[Checked] = []
+    for path in paths:
+        try:
+            folder = is_a(Path.is_dir, path)
+            checked += _folder(path, against, metrics) if folder else [_single(path, against, metrics)]
+        except FaultError as error:
+            checked.append(_unread(path, error))
+    return checked
+
+
+def _single(path: Path, against: Against, metrics: FontMetrics) -> Checked:
+    try:
+        return _file(path, _bytes(path), against, metrics)
+    except FaultError as error:
+        return _unread(path, error)
+
+
+def _unread(path: Path, error: FaultError) -> Checked:
+    return Checked(_said(path), None, None, 0.0, (str(error),), unread=True)
+
+
+def _folder(folder: Path, against: Against, metrics: FontMetrics) -> list[Checked]:
+    inside = files_in(folder)
+    stopped = left_by_runs(folder)
+    try:
+        manifest = _manifest(folder)
+    except ReadError as error:
+        found = [path for path in inside if form_of(path)]
+        whole = Checked(_said(folder), None, None, 0.0, (str(error), *stopped))
+        return [whole, *(_single(path, against, metrics) for path in found)]
+    checked = [_listed(folder / name, digest, against, metrics) for name, digest in manifest.digests.items()]
+    strays = [Checked(_said(path), None, None, 0.0, (UNLISTED,)) for path in unlisted(inside, manifest)]
+    lacking = _lacking(folder, manifest.parts, against, metrics) if manifest.whole else ()
+    mixed = () if len(manifest.kits) == 1 else (MIXED,)
+    problems = (*stopped, *lacking, *mixed)
+    if problems:
+        checked.insert(0, Checked(_said(folder), None, None, 0.0, problems))
+    return [*checked, *strays]
+
+
+def _lacking(
+    folder: Path, made: Mapping[str, Sequence[str]], against: Against, metrics: FontMetrics
+) -> tuple[str, ...]:
+    """What a folder that was made whole lacks of the kit given, or of the one that its first file carries."""
+    first, cut = (_first(folder, names, metrics) for names in (made, filter(cut_products_of, made)))
+    kit, stock = against.kit or (first and first.kit), cut and cut.stock
+    if kit is None:
+        return ()
+    try:
+        without = Outputs(plan(kit), metrics, stock=stock).without
+    except LayoutError:
+        return ()  # it is told of the files themselves
+    return lacking(kit, made, without, stock)
+
+
+def _first(folder: Path, names: Iterable[str], metrics: FontMetrics) -> Embedded | None:
+    """What the first of these files that can be read carries; what is wrong with others is told of each itself."""
+    for path in (folder / name for name in names):
+        try:
+            if form := form_of(path):
+                return embedded_inputs(form.read(_bytes(path)).about.inputs, metrics)
+        except LayoutError:
+            continue
+    return None
+
+
+def _manifest(folder: Path) -> Manifest:
+    """ReadError if there is no manifest of ours."""
+    path = folder / MANIFEST
+    if not is_a(Path.is_file, path):
+        raise ReadError(f"the folder is incomplete: it holds no {MANIFEST}, which is written last")
+    try:
+        return read_manifest(_bytes(path))
+    except FaultError:
+        raise
+    except ValueError as error:
+        raise ReadError(f"{MANIFEST} is not one that was written here") from error
+
+
+def _listed(path: Path, digest: str, against: Against, metrics: FontMetrics) -> Checked:
+    if not is_there(path):
+        return Checked(_said(path), None, None, 0.0, (f"missing, though {MANIFEST} lists it",))
+    try:
+        data = _bytes(path)
+    except FaultError as error:
+        return _unread(path, error)
+    result = _file(path, data, against, metrics, path.name)
+    if hashlib.sha256(data).hexdigest() == digest:
+        return result
+    problems = (*result.problems, f"is not the file that {MANIFEST} lists")
+    return Checked(result.file, result.asked, result.found, result.deviation, problems)
+
+
+def _bytes(path: Path) -> bytes:
+    try:
+        data = read_plain(path, LARGEST_FILE)
+    except (OSError, ValueError) as error:
+        raise fault("read", path, error, after="") from error
+    if len(data) > LARGEST_FILE:
+        raise FaultError(f"could not read {_said(path)}: it is larger than {LARGEST_FILE // 2**20} MB")
+    return data
+
+
+def _said(path: Path) -> str:
+    return shown_path(path)
+
+
+def _file(path: Path, data: bytes, against: Against, metrics: FontMetrics, listed: str = "") -> Checked:
+    """One file; one that is `listed` must be the file of that name, wherever else it may be called as one likes."""
+    found: Document | None = None
+    asked: Output | None = None
+    try:
+        form = form_of(path)
+        if form is None:
+            endings = ", ".join(form.suffix for form in FORMATS.values())
+            got = shown(path.suffix) if path.suffix else "no ending"
+            raise ReadError(f"needs a file that ends in one of {endings}, got {got}")
+        found = form.read(data)
+        said = embedded_inputs(found.about.inputs, metrics)
+        if listed and said.file != listed:
+            raise ReadError(f"was made as {shown(said.file)}, not as {shown(listed)}")
+        plans = plan(against.kit or said.kit)
+        asked = _outputs(plans, said, against, metrics).output(said.file)
+        result = findings(plans, asked, found) + against.unlike(said)
+    except LayoutError as error:
+        problems = tuple(shown_sentences(str(error)).split("\n"))
+        return Checked(_said(path), _counted(asked), _counted(found), 0.0, problems)
+    return Checked(_said(path), _counted(asked), _counted(found), result.deviation, result.problems)
+
+
+def _outputs(plans: Plan, said: Embedded, against: Against, metrics: FontMetrics) -> Outputs:
+    """Where the file is found again; of what is cut part by part, no more than the products that it may be of."""
+    if said.stock is None:
+        return Outputs(plans, metrics)
+    return Outputs(plans, metrics, cut_products_of(said.file) or None, against.stock or said.stock)
+
+
+def _counted(source: Output | Document | None) -> Count | None:
+    if source is None or not source.sheets:
+        return None
+    first = source.sheets[0]
+    size = (round(first.width, 4), round(first.height, 4))
+    return Count(len(source.sheets), size, sum(map(marks_on, source.sheets)), sum(map(cuts_on, source.sheets)))

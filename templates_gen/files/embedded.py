@@ -1,0 +1,32 @@
+"""What a file carries of itself: its name, its kit, and the stock that its parts are cut from."""
+
+from __future__ import annotations
+
+import json
+from typing import NamedTuple
+
+from layout.cutting.stock.stock import Stock
+from layout.cutting.stock.stock_values import read_stock
+from layout.drawing.metrics import FontMetrics
+from layout.kit.kit import Kit, read_kit
+from templates_gen.document import ReadError
+
+
+class Embedded(NamedTuple):
+    """The `file` is named as it was made; `stock` is None where nothing is cut."""
+
+    file: str
+    kit: Kit
+    stock: Stock | None
+
+
+def embedded_inputs(inputs: str, metrics: FontMetrics) -> Embedded:
+    """What the JSON text in a file says; ReadError if it says none, FieldErrors if it cannot be used."""
+    try:
+        found = json.loads(inputs)
+        file, values, stock = found["file"], found["kit"], found.get("stock")
+    except (ValueError, TypeError, KeyError, AttributeError, RecursionError) as error:
+        raise ReadError("the file does not carry the inputs of its drawing") from error
+    if not isinstance(file, str) or not isinstance(values, dict) or not isinstance(stock, dict | None):
+        raise ReadError("the file does not carry the inputs of its drawing")
+    return Embedded(file, read_kit(values, metrics), None if stock is None else read_stock(stock, metrics))

@@ -1,0 +1,161 @@
+"""Making a kit's files: each is written, read back from disk, proven, and only then moved into place."""
+
+from __future__ import annotations
+
+import hashlib
+import json
+from collections.abc import Callable, Iterable, Sequence
+from dataclasses import dataclass
+from pathlib import Path
+
+from layout.cutting.stock.stock import Stock
+from layout.drawing.metrics import FontMetrics
+from layout.plan import Plan
+from layout.values.errors import LayoutError
+from templates_gen.disk.exchange import Exchange
+from templates_gen.document import ReadError
+from templates_gen.files.changes import NOTHING, Changes, changes, former_manifest
+from templates_gen.files.manifest import MANIFEST, Entry, Manifest
+from templates_gen.files.output import Output
+from templates_gen.files.outputs import Outputs
+from templates_gen.files.proof import findings, read, write
+from templates_gen.verify.compare import said_once
+from templates_gen.verify.whole import lacking
+
+
+class ProofError(LayoutError):
+    """A file came back other than it was meant, and was not kept: every problem once, and what to do."""
+
+    def __init__(self, what: str, problems: Sequence[str]) -> None:
+        said = said_once(problems)
+        more = f"; and {len(said) - _MOST_SAID} more" if len(said) > _MOST_SAID else ""
+        super().__init__(f"{what}: {'; '.join(said[:_MOST_SAID])}{more}. {_what_to_do()}")
+
+
+_MOST_SAID = 12
+
+
+def _what_to_do() -> str:
+    from importlib import metadata
+
+    try:
+        version = metadata.version("templates-gen")
+    except metadata.PackageNotFoundError:
+        version = "that is not installed"
+    return (
+        "This is a mistake of the program, not of the kit: keep the kit file as it is, and report it together with the "
+        f"version (templates-gen {version})."
+    )
+
+
+@dataclass(frozen=True, slots=True)
+class Made:
+    """One proven file: its name, digest, sheet size in mm, parts, number of marks and cuts, largest deviation in mm."""
+
+    file: str
+    sha256: str
+    sheets: int
+    size: tuple[float, float]
+    parts: tuple[str, ...]
+    marks: int
+    cuts: int
+    deviation: float
+    kit_sha256: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Report:
+    """What `make` did: the files, notes on how their parts were laid and what was left out, `changes` in the folder."""
+
+    made: tuple[Made, ...]
+    notes: tuple[str, ...]
+    changes: Changes = NOTHING
+
+    @property
+    def marks(self) -> int:
+        """How many measured marks were proven."""
+        return sum(made.marks for made in self.made)
+
+    @property
+    def cuts(self) -> int:
+        """How many outlines that are cut were proven."""
+        return sum(made.cuts for made in self.made)
+
+    @property
+    def deviation(self) -> float:
+        """The largest deviation in mm."""
+        return max((made.deviation for made in self.made), default=0.0)
+
+
+def make(
+    plan: Plan,
+    folder: Path,
+    metrics: FontMetrics,
+    only: Sequence[str] | None = None,
+    progress: Callable[[int, int, str], None] = lambda *_: None,
+    stock: Stock | None = None,
+    tell: Callable[[str], None] = lambda _: None,
+) -> Report:
+    """Writes every file of `plan`, or those of the products named in `only`, into `folder`, and its manifest last.
+
+    What is cut, is cut from `stock`; without one, nothing is. Files that the manifest lists and that are no longer
+    made are removed where they are as they were made. `tell` hears what was put right after a run that was stopped.
+
+    Raises FieldError where the kit cannot be laid out, ProofError where a file did not come back right, FaultError
+    where the folder cannot be written. In each case the folder is as it was.
+    """
+    wanted = Outputs(plan, metrics, only, stock)
+    with Exchange(folder, MANIFEST, tell) as exchange:
+        former = former_manifest(folder)
+        made = []
+        for done, file in enumerate(wanted.files):
+            progress(done, len(wanted.files), file)
+            output = wanted.output(file)
+            made.append(_proven(plan, output, exchange.write(file, write(output))))
+        if wanted.whole:
+            _check_whole(wanted, made)
+        entries = [_entry(each) for each in made]
+        new = Manifest(tuple(entries), True) if only is None else former.merged(entries, wanted.asked)
+        found = changes(folder, former, new, {each.file: each.sha256 for each in made})
+        exchange.write(MANIFEST, new.text())
+        exchange.settle(found.removed)
+    return Report(tuple(made), wanted.notes + wanted.absent, found)
+
+
+def _proven(plan: Plan, output: Output, data: bytes) -> Made:
+    unlike = f"{output.file} was not kept, since it did not come back as it was drawn"
+    try:
+        found = read(output, data)
+    except ReadError as error:
+        raise ProofError(unlike, [str(error)]) from error
+    result = findings(plan, output, found)
+    if not result.sound or found.about != output.about:
+        raise ProofError(unlike, result.problems or ["the inputs it carries are not those it was given"])
+    first = output.sheets[0]
+    size = (round(first.width, 4), round(first.height, 4))
+    digest = hashlib.sha256(data).hexdigest()
+    counts = (output.marks, output.cuts)
+    kit = hashlib.sha256(json.dumps(json.loads(output.about.inputs)["kit"]).encode()).hexdigest()
+    return Made(output.file, digest, len(output.sheets), size, output.parts, *counts, result.deviation, kit)
+
+
+def _check_whole(wanted: Outputs, made: Iterable[Made]) -> None:
+    """ProofError where the kit would lack a file or a part that it must have."""
+    files = {each.file: each.parts for each in made}
+    if problems := lacking(wanted.plan.kit, files, wanted.without, wanted.cut.stock if wanted.cut else None):
+        raise ProofError("nothing was kept, since the kit would not be whole", problems)
+
+
+def _entry(made: Made) -> Entry:
+    """What the manifest says of a file."""
+    return {
+        "file": made.file,
+        "sha256": made.sha256,
+        "sheets": made.sheets,
+        "sheet_mm": list(made.size),
+        "parts": list(made.parts),
+        "marks": made.marks,
+        "cuts": made.cuts,
+        "deviation_um": round(made.deviation * 1000, 3),
+        "kit_sha256": made.kit_sha256,
+    }

@@ -1,0 +1,68 @@
+"""One file as it must be: what its sheets show, what it is made of, and what it carries about its kit."""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Iterable
+from dataclasses import dataclass
+
+from layout.cutting.stock.stock import Stock
+from layout.cutting.stock.stock_values import stock_values, without_money
+from layout.drawing.sheet import Part, Piece, Sheet, cuts_on, marks_on
+from layout.kit.kit import kit_values
+from layout.plan import Plan
+from templates_gen.document import About
+
+
+@dataclass(frozen=True, slots=True)
+class Output:
+    """One file to be made: `sheets` as they must be read back, `laid` the pieces on each, `parts` by name.
+
+    On paper the words are real words; a part alone has them as outlines, and stands straight at its own size. What is
+    cut has a `stock`; on paper it may be `tiled`.
+    """
+
+    file: str
+    parts: tuple[str, ...]
+    sheets: tuple[Sheet, ...]
+    laid: tuple[tuple[Piece, ...], ...]
+    about: About
+    on_paper: bool
+    stock: Stock | None = None
+    tiled: bool = False
+
+    @property
+    def format(self) -> str:
+        """The name of its format in the table of formats."""
+        return self.file.rpartition(".")[2]
+
+    @property
+    def marks(self) -> int:
+        """How many measured marks its sheets show."""
+        return sum(map(marks_on, self.sheets))
+
+    @property
+    def cuts(self) -> int:
+        """How many outlines that are cut they show."""
+        return sum(map(cuts_on, self.sheets))
+
+
+def names_of(parts: Iterable[Part]) -> tuple[str, ...]:
+    """The names of parts, in order."""
+    return tuple(part.name for part in parts)
+
+
+def titled(plan: Plan, what: str, file: str, stock: Stock | None = None) -> About:
+    """What a file says of itself: its kit and `what` it shows, and the inputs that the drawing needs, as JSON text."""
+    values: dict[str, object] = {"file": file, "kit": kit_values(plan.kit)}
+    if stock is not None:
+        values["stock"] = stock_values(without_money(stock))
+    return About(f"{plan.kit.name}: {what}", json.dumps(values, ensure_ascii=False, separators=(",", ":")))
+
+
+def kerf_in_name(stock: Stock) -> str:
+    """The kerf that the lines are drawn for; a file without one leaves it to the machine."""
+    if not stock.kerf_drawn:
+        return "no-kerf"
+    widths = (stock.kerf_x,) if stock.kerf_x == stock.kerf_y else (stock.kerf_x, stock.kerf_y)
+    return "kerf-" + "x".join(f"{width:.2f}" if width == round(width, 2) else f"{width:.3f}" for width in widths)

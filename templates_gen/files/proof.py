@@ -1,0 +1,59 @@
+"""One file's proof: its bytes read back and held against the plan, shape for shape and mark for mark."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from layout.drawing.sheet import Sheet
+from layout.plan import Plan
+from layout.values.errors import shown
+from templates_gen.document import Document
+from templates_gen.files.formats import FORMATS
+from templates_gen.files.output import Output
+from templates_gen.verify.compare import NOTHING, Findings, compare
+from templates_gen.verify.cut_parts.prove_cut import prove_cut
+from templates_gen.verify.found_parts import found_on
+from templates_gen.verify.printed.check_bars import check_bars
+from templates_gen.verify.prove import prove
+
+
+def write(output: Output) -> bytes:
+    """The bytes of `output` in its format."""
+    return FORMATS[output.format].write(output.sheets, output.about)
+
+
+def read(output: Output, data: bytes) -> Document:
+    """What `data` shows, read by the reader of the output's format; ReadError where it is not one of ours."""
+    return FORMATS[output.format].read(data)
+
+
+def _names(source: Output | Document) -> list[str]:
+    return [source.about.title, *(sheet.name for sheet in source.sheets)]
+
+
+def findings(plan: Plan, output: Output, found: Document) -> Findings:
+    """How `found` differs from what `output` of `plan` must be, its title and the names of its sheets included."""
+    result = compare(output.sheets, found.sheets)
+    for asked, said in zip(_names(output), _names(found), strict=False):
+        if asked != said:
+            result += Findings(0.0, (f"is called {shown(said)} where {shown(asked)} was wanted",))
+    if result.problems:
+        return result
+    if found.about.operations != output.about.operations:
+        result += Findings(0.0, ("shows its operations in other colours or widths than its stock asks for",))
+    if output.stock is not None:
+        return result + prove_cut_file(plan, output, found.sheets)
+    return result + prove(plan, found.sheets, output.laid, on_paper=output.on_paper)
+
+
+def prove_cut_file(plan: Plan, output: Output, sheets: Sequence[Sheet]) -> Findings:
+    """What is cut against kit and stock alone; in tiles, only that every piece lies true to scale."""
+    total = NOTHING
+    for number, (sheet, pieces) in enumerate(zip(sheets, output.laid, strict=True), 1):
+        if output.stock is not None and not output.tiled:
+            total += prove_cut(plan, output.stock, sheet, pieces, f"sheet {number}")
+        else:
+            total += found_on(sheet, pieces, f"sheet {number}")[1]
+        if output.on_paper:
+            total += check_bars(sheet)
+    return total

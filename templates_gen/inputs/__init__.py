@@ -1,0 +1,1 @@
+"""What people write: kit files, stock files and the options of commands."""

@@ -1,0 +1,137 @@
+"""The options of the command `yarn`, read into what is known of one yarn; refusals name the option."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from fractions import Fraction
+
+from layout.values.errors import FieldError, shown
+from layout.values.limits import above_zero, plain, whole
+from layout.values.numerals import read_number
+from layout.values.quantity import Quantity, computed
+from layout.values.units import read_length
+from layout.yarns.diameter import INCH, Diameter, compressed, craft_classes, specific_volume
+from layout.yarns.label import Wrap
+from layout.yarns.label_text import NO_PLIES, Read, fibre_of, read_label
+from layout.yarns.yarn import Yarn, folded
+from layout.yarns.yarn_counts import ORDERS
+from templates_gen.inputs.options import whole_or_text
+
+_EXAMPLE = '"8 Ne" --plies 2'
+_WRAP = '--wraps 12 --over "1 in"'
+
+
+@dataclass(frozen=True, slots=True)
+class YarnQuestion:
+    """What the command line says about one yarn: by its label, by a hand wrap, or by both.
+
+    `volume` is the specific volume of the `yarn` in cm3/g; `reasons` say where its weight is from.
+    """
+
+    yarn: Yarn | None
+    volume: Quantity | None
+    wrap: Wrap | None
+    reasons: tuple[str, ...] = ()
+
+    @property
+    def compressed(self) -> Diameter | None:
+        """The compressed diameter; None where there is only a hand wrap."""
+        return compressed(self.yarn, self.volume) if self.yarn and self.volume else None
+
+    @property
+    def wraps_per_inch(self) -> Fraction | None:
+        """Turns of the hand wrap in an inch, if there is one."""
+        return self.wrap.turns * INCH / self.wrap.window.mm if self.wrap else None
+
+    @property
+    def classes(self) -> tuple[int, ...]:
+        """The Craft Yarn classes that the hand wrap may belong to, from the finest on."""
+        return tuple(sorted(craft_classes(self.wraps_per_inch))) if self.wraps_per_inch else ()
+
+
+def read_yarn_options(
+    threads: Sequence[str],
+    plies: str | None,
+    order: str | None,
+    fibre: str | None,
+    volume: str | None,
+    wraps: str | None,
+    over: str | None,
+    *,
+    weighed: bool,
+) -> YarnQuestion:
+    """The yarn that the words and options of the command say; FieldError naming the one that does not work."""
+    wrap = _wrap(wraps, over)
+    labels = _labels(threads, plies, order, weighed=weighed)
+    if labels:
+        yarns = [label.yarn for label in labels]
+        if len(yarns) > 1:
+            yarns.append(folded(yarns, "YARN"))
+        reasons = tuple(yarn.reason for yarn in yarns)
+        return YarnQuestion(yarns[-1], _volume(fibre, volume, labels), wrap, reasons)
+    beside = {"--plies": plies, "--order": order, "--fibre": fibre, "--volume": volume, "--weighed": weighed or None}
+    given = [name for name, value in beside.items() if value is not None]
+    if given or not wrap:
+        needed = f"a yarn as its label says it{'' if given else f', or {_WRAP} for a hand wrap alone'}"
+        raise FieldError("YARN", needed, f"only {' and '.join(given)}" if given else "nothing", _EXAMPLE)
+    return YarnQuestion(None, None, wrap)
+
+
+def _labels(threads: Sequence[str], plies: str | None, order: str | None, *, weighed: bool) -> list[Read]:
+    if order is not None and order not in ORDERS:
+        raise FieldError("--order", " or ".join(ORDERS), shown(order), '"8/2 Ne" --order count/plies')
+    folds = None
+    threads = _quoted(threads)
+    if plies is not None:
+        if len(threads) > 1:
+            needed = 'one yarn only; of several, each says its own, such as "40 Ne x 2"'
+            raise FieldError("--plies", needed, f"{len(threads)} yarns", NO_PLIES)
+        folds = whole(whole_or_text(plies), "--plies", "the number of plies", "--plies 2", most=100)  # type: ignore[arg-type]
+    return [read_label(thread, folds, order, "YARN", weighed=weighed) for thread in threads]
+
+
+def _quoted(words: Sequence[str]) -> Sequence[str]:
+    """`words` as they came, or as one yarn where the marks round it were forgotten: a number or a unit is none."""
+    forgotten = any(word.isalpha() or not any(map(str.isalpha, word)) for word in words)
+    return [" ".join(words)] if forgotten else words
+
+
+def _volume(fibre: str | None, volume: str | None, labels: Sequence[Read]) -> Quantity:
+    if volume is None:
+        if fibre is None:
+            return fibre_of(labels)
+        try:
+            return specific_volume(fibre, "--fibre")
+        except FieldError as error:
+            raise FieldError("--fibre", error.needed, error.got, "--fibre wool") from None
+    if fibre is not None:
+        needed = "to stand without --fibre, which says it too"
+        raise FieldError("--volume", needed, "both", "leave out --fibre or leave out --volume")
+    v = _number(volume, "--volume", "a specific volume in cm3/g", "--volume 1.1")
+    return computed(float(v), f"Specific volume {plain(v)} cm3/g, as stated.")
+
+
+def _wrap(wraps: str | None, over: str | None) -> Wrap | None:
+    if wraps is None and over is None:
+        return None
+    if wraps is None or over is None:
+        missing, there = ("--wraps", "--over") if wraps is None else ("--over", "--wraps")
+        raise FieldError(missing, f"to be said beside {there}", "nothing", _WRAP)
+    turns = whole(whole_or_text(wraps), "--wraps", "the turns counted", "--wraps 12", most=10_000)  # type: ignore[arg-type]
+    try:
+        window = read_length(over)
+    except FieldError as error:
+        raise FieldError("--over", error.needed, error.got, '--over "1 in"') from None
+    above_zero(window.mm, "--over", "a window in mm", '--over "1 in"')
+    return Wrap(turns, window)
+
+
+def _number(text: str, option: str, what: str, example: str) -> Fraction:
+    try:
+        found = read_number(text)
+    except FieldError as error:
+        raise FieldError(option, error.needed, error.got, example) from None
+    if found is None:
+        raise FieldError(option, f"{what} above zero", shown(text), example)
+    return above_zero(found, option, what, example)

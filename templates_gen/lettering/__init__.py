@@ -1,0 +1,1 @@
+"""The print font: its measures, and words as outlines."""

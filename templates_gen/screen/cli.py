@@ -1,0 +1,258 @@
+"""The commands. Each reads its words, calls one function, prints what that found; errors leave with code 2."""
+
+from __future__ import annotations
+
+import io
+import sys
+from collections.abc import Callable
+from functools import wraps
+from pathlib import Path
+from time import monotonic
+from typing import Any
+
+import click
+
+from layout.cutting.stock.stock import Stock
+from layout.kit.kit import Kit
+from layout.plan import Plan
+from layout.plan import plan as plan_kit
+from layout.values.errors import LayoutError, shown_path
+from templates_gen.screen.commands import NAME, Commands
+from templates_gen.screen.terminal import refuse, say, say_json
+
+
+def _sentences(command: Callable[..., None]) -> Callable[..., None]:
+    """Turns a refusal into its sentences on the error stream and exit code 2."""
+
+    @wraps(command)
+    def run(*args: Any, **kwargs: Any) -> None:
+        try:
+            command(*args, **kwargs)
+        except LayoutError as error:
+            refuse(error)
+            sys.exit(2)
+
+    return run
+
+
+KIT = click.argument("kit", required=False, type=NAME)
+STOCK = click.option("--stock", type=NAME, metavar="FILE", help="What parts are cut from; else 3 mm birch plywood.")
+JSON = click.option("--json", "as_json", is_flag=True, help="Print plain values for programs.")
+
+
+@click.group(cls=Commands, context_settings={"help_option_names": ["-h", "--help"]})
+@click.version_option(package_name="templates-gen")
+def main() -> None:
+    """Exact-scale guides and cut parts for loom kits, from one kit file; every file is proven before it exists."""
+    for stream in (sys.stdout, sys.stderr):
+        if isinstance(stream, io.TextIOWrapper):  # a screen that lacks a letter of a name gets its number instead
+            stream.reconfigure(errors="backslashreplace")
+
+
+@main.command()
+@click.argument("file", type=NAME)
+@_sentences
+def new(file: Path) -> None:
+    """Write a commented starter kit to FILE; never over a file that is there."""
+    from templates_gen.inputs.kit_file import write_starter
+
+    write_starter(file)
+    named = shown_path(file)
+    say(f"Wrote {named}. Change what is different on your frame, then run: templates-gen make {named} -o strips")
+
+
+@main.command("new-stock")
+@click.argument("file", type=NAME)
+@_sentences
+def new_stock(file: Path) -> None:
+    """Write a commented stock file (sheet, kerf, operations of a cutter) to FILE; never over a file that is there."""
+    from templates_gen.inputs.stock_file import write_starter
+
+    write_starter(file)
+    say(f"Wrote {shown_path(file)}. Change what is different in your shop; measure thickness and kerf.")
+
+
+@main.command()
+@KIT
+@click.option("-o", "--out", default="strips", show_default=True, type=NAME, help="Folder.")
+@click.option(
+    "--only",
+    multiple=True,
+    metavar="NAME",
+    help="Make this alone: a part, strips, kit, board, job.pdf; again for more.",
+)
+@STOCK
+@_sentences
+def make(kit: Path | None, out: Path, only: tuple[str, ...], stock: Path | None) -> None:
+    """Make every file of KIT (without one: of the built-in demo kit), each read back and proven."""
+    from templates_gen.disk.stopping import StoppedError, stoppable
+
+    with stoppable() as stops:
+        try:
+            _make(kit, out, only, stock)
+        except StoppedError as error:
+            if not stops.finished:
+                refuse(f"Stopped; nothing was changed in {shown_path(out)}.")
+                sys.exit(128 + error.number)
+
+
+def _make(kit: Path | None, out: Path, only: tuple[str, ...], stock: Path | None) -> None:
+    from templates_gen.files import generate
+    from templates_gen.inputs.families import products_of
+    from templates_gen.lettering.fonts import metrics
+    from templates_gen.screen import report
+
+    planned = _planned(kit)
+    names = products_of(planned, only)
+    try:
+        made = generate.make(planned, out, metrics(), names, _progress(), _stock(stock), refuse)
+    except generate.ProofError as error:
+        refuse(error)
+        sys.exit(1)
+    try:
+        say(f"Into {shown_path(out)}:")
+        say(report.made_table(made))
+    except OSError as error:
+        error.add_note(f"all files are in place in {shown_path(out)}")
+        raise
+
+
+@main.command()
+@KIT
+@JSON
+@_sentences
+def plan(kit: Path | None, as_json: bool) -> None:
+    """Show the numbers of KIT (without one: of the built-in demo kit), with reasons."""
+    from templates_gen.files.outputs import Outputs
+    from templates_gen.lettering.fonts import metrics
+    from templates_gen.screen import report
+
+    planned = _planned(kit)
+    notes = Outputs(planned, metrics()).notes
+    if as_json:
+        say_json(report.plan_values(planned, notes))
+    else:
+        say(report.plan_table(planned, notes))
+
+
+@main.command()
+@click.option("--count", "counts", multiple=True, required=True, help="Whole warp-and-weft pairs counted.")
+@click.option(
+    "--over", "windows", multiple=True, required=True, help='The window they were counted in, such as "2 in".'
+)
+@click.option("--unit", default=None, help='Marking unit, such as "1 in"; without it the smallest that does.')
+@JSON
+@_sentences
+def sett(counts: tuple[str, ...], windows: tuple[str, ...], unit: str | None, as_json: bool) -> None:
+    """The sett from wrap readings: --count 11 --over "2 in", again for every reading."""
+    from templates_gen.inputs.options import sett_of
+    from templates_gen.screen import report
+
+    taken = sett_of(counts, windows, unit)
+    if as_json:
+        say_json(report.sett_values(taken))
+    else:
+        say(report.sett_table(taken))
+
+
+@main.command()
+@click.argument("threads", nargs=-1, metavar="YARN...")
+@click.option("--plies", help="How many such threads are folded in the yarn; the count is of one of them.")
+@click.option("--order", help='What is what in a count such as "8/2 Ne": count/plies or plies/count.')
+@click.option("--weighed", is_flag=True, help='You weighed a measured length yourself: "4.5 g in 10 m".')
+@click.option("--fibre", help="What it is made of, such as wool, for its compressed thickness.")
+@click.option("--volume", help="Instead of the fibre, the cm3 that a gram of the yarn takes up.")
+@click.option("--wraps", help="Turns of a hand wrap, side by side, counted.")
+@click.option("--over", help='The window they were counted in, such as "1 in".')
+@JSON
+@_sentences
+def yarn(threads: tuple[str, ...], as_json: bool, **options: Any) -> None:
+    """Show a yarn in every system, by its label: "8 Ne" --plies 2, "40 tex x 2", "50 g in 120 m", "3360 yd/lb".
+
+    Several yarns are folded together: "60 Ne" "40 Ne x 2".
+    """
+    from templates_gen.inputs.yarn_options import read_yarn_options
+    from templates_gen.screen.yarn_report import yarn_table, yarn_values
+
+    told = read_yarn_options(threads, **options)
+    say_json(yarn_values(told)) if as_json else say(yarn_table(told))
+
+
+@main.command()
+@click.argument("paths", nargs=-1, required=True, type=NAME)
+@click.option("--kit", type=NAME, help="Check against this kit, not the inputs a file carries.")
+@click.option("--stock", type=NAME, help="Check what is cut against this stock, not the one a file carries.")
+@JSON
+@_sentences
+def check(paths: tuple[Path, ...], kit: Path | None, stock: Path | None, as_json: bool) -> None:
+    """Read files or a folder back; code 1 when one is more than 1 micrometre off, incomplete or says another word.
+
+    Code 2 when one cannot be read; the others are checked all the same.
+    """
+    from templates_gen.files.check import Against
+    from templates_gen.files.check import check as check_paths
+    from templates_gen.lettering.fonts import metrics
+    from templates_gen.screen import report
+
+    against = Against(_kit(kit) if kit else None, _stock(stock) if stock else None)
+    checked = check_paths(paths, against, metrics())
+    if as_json:
+        say_json(report.checked_values(checked))
+    elif read := [each for each in checked if not each.unread]:
+        say(report.checked_table(read))
+    unread = [problem for each in checked if each.unread for problem in each.problems]
+    for problem in unread:
+        refuse(problem)
+    sys.exit(2 if unread else 1 if any(each.problems for each in checked) else 0)
+
+
+@main.command("trial-cut")
+@click.option("--hole", "holes", multiple=True, metavar="SIZE", help="A hole along x; again for every measurement.")
+@click.option("--part", "parts", multiple=True, metavar="SIZE", help="The part that came out of that hole.")
+@click.option("--hole-y", "holes_y", multiple=True, metavar="SIZE", help="A hole along y, where y is measured apart.")
+@click.option("--part-y", "parts_y", multiple=True, metavar="SIZE", help="The part that came out of that one.")
+@click.option("--within", metavar="SIZE", help="How far off your caliper may be; else half of the last digit.")
+@click.option("--slot", metavar="EASE", help="What is engraved at the slot that held the yarn well.")
+@click.option("--drawn-for", metavar="KERF", help="The kerf engraved on the trial, if it is not the stock's.")
+@click.option("--stock", type=NAME, metavar="FILE", help="The stock file to store the values in.")
+@JSON
+@_sentences
+def trial_cut(stock: Path | None, as_json: bool, **sizes: Any) -> None:
+    """Kerf and ease from a trial cut, in mm: kerf = (hole - part) / 2; --stock FILE stores them."""
+    from templates_gen.inputs import trial
+
+    taken = trial.take(trial.TrialOptions(**sizes), stock)
+    say_json(trial.values(taken)) if as_json else say(trial.trial_text(taken, stock))
+
+
+def _kit(path: Path | None) -> Kit:
+    from templates_gen.inputs import kit_file as kitfile
+
+    return kitfile.load(path) if path else kitfile.demo()
+
+
+def _stock(path: Path | None) -> Stock:
+    from templates_gen.inputs import stock_file as stockfile
+
+    return stockfile.load(path) if path else stockfile.built_in()
+
+
+def _planned(path: Path | None) -> Plan:
+    """The plan of a kit file, or of the demo kit."""
+    return plan_kit(_kit(path))
+
+
+def _watched() -> bool:
+    """Whether the error stream is a person's screen: a log needs no progress."""
+    return sys.stderr.isatty()
+
+
+def _progress() -> Callable[[int, int, str], None]:
+    """Tells whoever watches the error stream which file is being made, once more than a second has passed."""
+    begun, watched = monotonic(), _watched()
+
+    def say(done: int, total: int, file: str) -> None:
+        if watched and monotonic() - begun > 1:
+            refuse(f"{done} of {total} done, making {file} ...")
+
+    return say

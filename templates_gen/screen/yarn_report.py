@@ -1,0 +1,92 @@
+"""What the command `yarn` says: one yarn in every system and how thick it is, for people and for programs."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+
+from layout.values.limits import plain
+from layout.values.numerals import say_number
+from layout.values.quantity import Quantity
+from layout.yarns.diameter import INCH
+from layout.yarns.yarn import Yarn
+from layout.yarns.yarn_counts import OUNCE_G, SYSTEMS, YARD_M, rounded_tex
+from templates_gen.inputs.yarn_options import YarnQuestion
+from templates_gen.screen.report import aligned, number
+
+_BALLS = (("50 g", Fraction(50)), ("100 g", Fraction(100)), ("4 oz", 4 * OUNCE_G))
+_KEYS = {"m/100g": "m_per_100g", "yd/lb": "yd_per_lb"}
+
+Row = tuple[str, str, str]
+
+
+def yarn_values(asked: YarnQuestion) -> dict[str, object]:
+    """The yarn for programs: null for what was not asked; lengths in mm, weights in g."""
+    yarn, wrap, hard = asked.yarn, asked.wrap, asked.compressed
+    numbers = yarn.numbers() if yarn else {}
+    return {
+        **{_KEYS.get(key, key): number(numbers[key]) if yarn else None for key in SYSTEMS},
+        "how": yarn.origin.value if yarn else None,
+        "because": list(asked.reasons),
+        "specific_volume_cm3_per_g": _figure(asked.volume) if asked.volume else None,
+        "compressed_diameter_mm": _figure(hard.figure) if hard else None,
+        "soft_diameter_mm": _figure(wrap.diameter.figure) if wrap else None,
+        "wraps_per_inch": number(asked.wraps_per_inch) if asked.wraps_per_inch else None,
+        "craft_yarn_classes": list(asked.classes) if wrap else None,
+    }
+
+
+def _figure(figure: Quantity) -> dict[str, object]:
+    return {
+        "value": figure.value,
+        "how": figure.origin.value,
+        "because": figure.reason,
+        "assumptions": list(figure.assumptions),
+    }
+
+
+def yarn_table(asked: YarnQuestion) -> str:
+    """The yarn for people: every system, some balls, both kinds of thickness, and how each was come by."""
+    thick, reasons = _thickness(asked)
+    rows = [*_systems(asked.yarn), *_balls(asked.yarn)] if asked.yarn else []
+    lines = aligned([*rows, *thick])
+    head = [*asked.reasons, ""] if asked.yarn else []
+    gap = [""] if rows else []
+    return "\n".join([*head, *lines[: len(rows)], *gap, *lines[len(rows) :], "", *(f"  {why}" for why in reasons)])
+
+
+def _systems(yarn: Yarn) -> list[Row]:
+    """The number in every system, and what it counts."""
+    rows = []
+    for key, value in yarn.numbers().items():
+        name, _, meaning = SYSTEMS[key].words.partition(" (")
+        about = f"; about {plain(rounded_tex(value))}" if key == "tex" else ""
+        rows.append((name, plain(value), meaning.removesuffix(")") + about))
+    return rows
+
+
+def _balls(yarn: Yarn) -> list[Row]:
+    """What is on balls of the usual weights."""
+    rows = []
+    for name, grams in _BALLS:
+        metres = grams * yarn.metres_per_gram
+        rows.append((f"a ball of {name}", f"{say_number(metres, 1)} m", f"{say_number(metres / YARD_M, 1)} yd"))
+    return rows
+
+
+def _thickness(asked: YarnQuestion) -> tuple[list[Row], list[str]]:
+    """Both kinds of thickness, each labelled, and the reasons for them."""
+    rows: list[Row] = []
+    reasons: list[str] = []
+    for diameter in (asked.compressed, asked.wrap and asked.wrap.diameter):
+        if diameter:
+            name, figure = f"{diameter.kind} diameter", diameter.figure
+            side = f"{figure.origin}; {say_number(INCH / Fraction(diameter.mm), 1)} side by side to the inch"
+            rows.append((name, f"{diameter.mm:.3f} mm", side))
+            reasons += [figure.reason, *figure.assumptions]
+    if asked.wraps_per_inch:
+        found = ", ".join(map(str, asked.classes)) or "none"
+        several = "; the classes overlap" if len(asked.classes) > 1 else ""
+        rows.append(("Craft Yarn class", found, f"for {plain(asked.wraps_per_inch)} wraps to the inch{several}"))
+    if len(rows) > 2:
+        reasons.append("Soft and compressed are two thicknesses of one yarn: never reckon with one of each.")
+    return rows, reasons

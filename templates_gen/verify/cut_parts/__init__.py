@@ -1,0 +1,1 @@
+"""Proofs of parts that are cut, from kit and stock alone."""

@@ -1,0 +1,89 @@
+"""Notched bars and drilling jigs as a file shows them, held against the numbers of kit and stock alone."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+
+from layout.cutting.stock.stock import Stock
+from layout.drawing.pens import Pen
+from layout.frames.frame import NotchedEnd, PeggedEnd
+from layout.plan import Plan
+from templates_gen.verify.compare import NOTHING, Findings
+from templates_gen.verify.cut_parts.combs import wanted_of
+from templates_gen.verify.cut_parts.found_cuts import FoundCut, matched, rounds, uprights, xs, ys
+from templates_gen.verify.cut_parts.lettering import areas, broken, prove_engraved
+from templates_gen.verify.found_parts import FoundPart
+from templates_gen.verify.printed.pegs import peg_centres
+
+_SCREW = 4.0  # mm across a hole for a screw
+
+
+def prove_end_bar(plan: Plan, stock: Stock, seen: FoundPart) -> Findings:
+    """A notch for every end, as wide and deep as the kit says; as long as the frame is wide; screws over the sides."""
+    ends, cut = plan.kit.frame.ends, FoundCut(seen, stock, "y")
+    if not isinstance(ends, NotchedEnd):
+        return Findings(0.0, ("a notched bar for a frame without notches",))
+    half = float(ends.notch_width.mm) / 2 - cut.beside("x")
+    centres = [float(x) for x in _marks(plan, seen)]
+    walls = uprights([cut.outline])[1:-1]
+    total = matched("notch wall", [x + side for x in centres for side in (-half, half)], walls)
+    total += matched("end of the bar", _sides(plan, cut), [min(xs(cut.outline)), max(xs(cut.outline))])
+    low = min(ys(cut.outline))
+    if not total.problems:
+        edge = [y for x, y in cut.outline.points() if walls[0] - 1e-6 <= x <= walls[-1] + 1e-6 and y > low + 1]
+        total += matched("notch depth", [float(ends.notch_depth.mm)], [max(ys(cut.outline)) - min(edge)])
+    text = f"{plan.kit.name} \N{MIDDLE DOT} {seen.part.name.rpartition('-')[2]} end"
+    total += prove_engraved(areas(cut), (), broken(text), may_end=True)
+    return total + _scored(plan, seen, cut) + _screws(plan, cut)
+
+
+def _scored(plan: Plan, seen: FoundPart, cut: FoundCut) -> Findings:
+    """A mark at the limits, at every unit line and at the middle, as the bar lies with its outer edge up."""
+    wanted, end = wanted_of(plan), seen.part.name.rpartition("-")[2]
+    lines = {*wanted.limits, Fraction(0), *(at for at, _ in wanted.lines[end])}
+    turned = [float(-x if _at_bottom(plan, seen) else x) for x in lines]
+    return matched("scored mark", turned, uprights(cut.paths(Pen.SCORE)))
+
+
+def _screws(plan: Plan, cut: FoundCut) -> Findings:
+    """Holes, if there are any, stand over the middle of the side pieces."""
+    frame, found = plan.kit.frame, rounds(cut.paths(Pen.THROUGH))
+    out = float(frame.outer_width.mm - frame.side_width.mm) / 2
+    total = matched("screw hole", [-out, out], [each.x for each in found]) if found else NOTHING
+    return total + matched(
+        "size of a screw hole", [_SCREW - 2 * cut.beside("x")] * len(found), [e.across for e in found]
+    )
+
+
+def prove_peg_jig(plan: Plan, stock: Stock, seen: FoundPart) -> Findings:
+    """A hole for every peg, as wide as the peg, in its row; the edge with the holes is the frame's outer edge."""
+    ends, cut = plan.kit.frame.ends, FoundCut(seen, stock, "x")
+    if not isinstance(ends, PeggedEnd):
+        return Findings(0.0, ("a drilling jig for a frame without pegs",))
+    wide, found = float(ends.peg_diameter.mm), rounds(cut.paths(Pen.THROUGH))
+    wanted = sorted(peg_centres(ends, list(map(float, _marks(plan, seen)))))
+    edge = max(ys(cut.outline)) - cut.beside("y")
+    total = matched("hole", [x for x, _ in wanted], [each.x for each in found])
+    total += matched("row of holes", [edge - deep for _, deep in wanted], [each.y for each in found])
+    for axis, sizes in (("x", [each.across for each in found]), ("y", [each.up for each in found])):
+        total += matched("size of a hole", [wide - 2 * cut.beside(axis)] * len(sizes), sizes)
+    text = f"{plan.kit.name} \N{MIDDLE DOT} pegs, {seen.part.name.rpartition('-')[2]} end"
+    total += prove_engraved(areas(cut), (), broken(text), may_end=True)
+    total += matched("centre line", [0.0], uprights(cut.paths(Pen.SCORE)))
+    return total + matched("end of the jig", _sides(plan, cut), [min(xs(cut.outline)), max(xs(cut.outline))])
+
+
+def _marks(plan: Plan, seen: FoundPart) -> list[Fraction]:
+    """The marks in the order of winding, as they lie with the outer edge up: turned half round at the bottom."""
+    wanted, end = wanted_of(plan), seen.part.name.rpartition("-")[2]
+    return [-x if _at_bottom(plan, seen) else x for x in (wanted.near if end == "near" else wanted.far)]
+
+
+def _at_bottom(plan: Plan, seen: FoundPart) -> bool:
+    """Whether a part is for the end that stands at the bottom."""
+    return seen.part.name.endswith("near") == (plan.kit.weaving.near_end == "bottom")
+
+
+def _sides(plan: Plan, cut: FoundCut) -> list[float]:
+    half = float(plan.kit.frame.outer_width.mm) / 2 + cut.beside("x")
+    return [-half, half]

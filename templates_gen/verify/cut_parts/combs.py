@@ -1,0 +1,109 @@
+"""Combs as a file shows them, held against the numbers of kit and stock alone."""
+
+from __future__ import annotations
+
+import math
+import re
+from collections.abc import Sequence
+from fractions import Fraction
+
+from layout.cutting.stock.stock import Stock
+from layout.drawing.pens import Pen
+from layout.plan import Plan
+from layout.values.units import read_length
+from layout.yarns.diameter import specific_volume
+from templates_gen.verify import LIMIT
+from templates_gen.verify.compare import NOTHING, Findings
+from templates_gen.verify.cut_parts.found_cuts import FoundCut, matched, uprights, ys
+from templates_gen.verify.cut_parts.lettering import areas, broken, prove_engraved
+from templates_gen.verify.found_parts import FoundPart
+from templates_gen.verify.printed.expected import Expected, expected
+
+_SETT = re.compile(r"(?P<sett>[\d.]+) ends per (?:cm|inch), (?P<count>[\d.]+) (?P<what>wind|peg|end)s? to (?P<unit>.+)")
+_ROUNDED = Fraction(1, 1000)  # how far off its exact value a number may be said
+_NARROWEST, _SLENDER = 1.0, 3.0  # mm; how often its width a tooth may be long: both said once more on purpose
+
+
+def prove_comb(plan: Plan, stock: Stock, seen: FoundPart) -> Findings:
+    """A slot for every end or every second one, as the kit says; else every second where teeth would be too narrow."""
+    wanted = wanted_of(plan)
+    pitch = 1 / plan.warp.sett.per_mm
+    low, high = wanted.limits
+    count = int((high - low) / pitch)
+    told = {"every end": 1, "every second end": 2}
+    step = told.get(plan.kit.comb) or (1 if pitch - slot_of(plan, stock) >= _NARROWEST else 2)
+    centres = [low + pitch / 2 + k * pitch for k in range(0, count, step)]
+    cut, which = FoundCut(seen, stock, "y"), "every end" if step == 1 else "every second end"
+    total = prove_engraved(areas(cut), (), broken(f"{plan.kit.name} comb for {which} \N{MIDDLE DOT} {plan.sett_words}"))
+    return total + prove_sett(plan) + _comb(centres, step * pitch, wanted, "near", plan, cut)
+
+
+def prove_winding_comb(plan: Plan, stock: Stock, seen: FoundPart) -> Findings:
+    """A slot for every mark of the winds on that end."""
+    wanted = wanted_of(plan)
+    end = seen.part.name.rpartition("-")[2]
+    contacts = sorted(wanted.near if end == "near" else wanted.far)
+    cut, title = FoundCut(seen, stock, "y"), f"{plan.kit.name} winding comb, {end} end"
+    total = prove_engraved(areas(cut), (), broken(f"{title} \N{MIDDLE DOT} {plan.sett_words}")) + prove_sett(plan)
+    return total + _comb(contacts, 2 / plan.warp.sett.per_mm, wanted, end, plan, cut)
+
+
+def wanted_of(plan: Plan) -> Expected:
+    """The marks of the kit at the sett that was taken."""
+    sett = plan.warp.sett
+    return expected(plan.kit, sett.per_mm, sett.unit.mm)
+
+
+def prove_sett(plan: Plan) -> Findings:
+    """Whether the words for the sett, which are engraved, say the sett that was taken and what falls into its unit."""
+    sett, words = plan.warp.sett, plan.sett_words
+    per = Fraction(127, 5) if "inch" in words else Fraction(10)
+    told = _SETT.fullmatch(words)
+    if told is None:
+        return Findings(0.0, (f"{words!r} is no sett",))
+    counted = sett.per_mm * sett.unit.mm / (1 if told["what"] == "end" else 2)  # a wind lays two ends, a peg turns two
+    unit = read_length(told["unit"]).mm
+    pairs = ((Fraction(told["sett"]), sett.per_mm * per), (Fraction(told["count"]), counted), (unit, sett.unit.mm))
+    if any(abs(one - other) > _ROUNDED for one, other in pairs):
+        return Findings(0.0, (f"{words!r} is not the sett that was taken",))
+    return NOTHING
+
+
+def slot_of(plan: Plan, stock: Stock) -> float:
+    """How wide a slot is wanted: the yarn as it was wrapped, or at most by its weight, or half the pitch, and the ease.
+
+    At most: the circle round two plies, each a circle round three threads, which hold six times the area of one.
+    """
+    warp, yarn = plan.kit.amounts.warp, plan.kit.amounts.warp.yarn()
+    if warp.wrap:
+        return float(warp.wrap.window.mm / warp.wrap.turns) + stock.ease
+    if yarn and warp.fibre:
+        thread = math.sqrt(4 * float(yarn.tex) * specific_volume(warp.fibre).value / (6000 * math.pi))
+        return 2 * (thread + 2 / math.sqrt(3) * thread) + stock.ease
+    return float(1 / plan.warp.sett.per_mm) / 2 + stock.ease
+
+
+def _comb(
+    centres: Sequence[Fraction], pitch: Fraction, wanted: Expected, end: str, plan: Plan, cut: FoundCut
+) -> Findings:
+    half = slot_of(plan, cut.stock) / 2 - cut.beside("x")
+    walls = [float(x) + side for x in centres for side in (-half, half)]
+    inner = uprights([cut.outline])[1:-1]  # without the left and right edge of the whole comb
+    total = matched("slot wall", walls, inner)
+    tooth = float(pitch) - slot_of(plan, cut.stock)
+    if not total.problems:
+        total += _length(cut, inner, tooth)
+    if tooth < _NARROWEST:
+        total += Findings(0.0, (f"teeth of {tooth:.2f} mm, under {_NARROWEST:g} mm",))
+    lines = {*map(float, wanted.limits), *(float(at) for at, _ in wanted.lines[end]), 0.0}
+    return total + matched("scored mark", sorted(lines), uprights(cut.paths(Pen.SCORE)))
+
+
+def _length(cut: FoundCut, walls: Sequence[float], tooth: float) -> Findings:
+    """No tooth is longer than so many times its width; root and tip are drawn equally far off, so the kerf is out."""
+    low, top = min(ys(cut.outline)), max(ys(cut.outline))
+    edge = [y for x, y in cut.outline.points() if walls[0] - LIMIT <= x <= walls[-1] + LIMIT and y > low + LIMIT]
+    long = top - min(edge)
+    if long <= _SLENDER * tooth + LIMIT:
+        return Findings(0.0, ())
+    return Findings(0.0, (f"teeth {long:.2f} mm long, more than {_SLENDER:g} times their {tooth:.2f} mm",))

@@ -1,0 +1,137 @@
+"""What is engraved on a cut part, matched letter by letter with the outlines of the print font.
+
+A file for a cutter holds no words. So the words that kit and stock ask for are drawn here once more, one letter after
+the other by the font's own outlines and widths, and looked for among the areas that are engraved.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from functools import cache
+from typing import NamedTuple
+
+from layout.drawing.pens import Pen
+from layout.drawing.shapes import Point, Region, Text
+from templates_gen.lettering.fonts import metrics
+from templates_gen.lettering.outlines import outline
+from templates_gen.verify import LIMIT
+from templates_gen.verify.compare import Findings
+from templates_gen.verify.cut_parts.found_cuts import FoundCut
+
+_SIZES = (8 * 25.4 / 72, 10 * 25.4 / 72)  # mm to the em: letters of 8 and 10 points, said once more on purpose
+_PENS = (Pen.ENGRAVE, Pen.TEXT)  # for a cutter; on paper
+Contours = list[list[Point]]
+
+
+class Label(NamedTuple):
+    """Words whose middle has to stand at `x`, their baseline between `low` and `high`."""
+
+    words: str
+    x: float
+    low: float
+    high: float
+
+
+class Area(NamedTuple):
+    """One engraved area: its contours, each as its points."""
+
+    contours: Contours
+
+    @property
+    def top(self) -> float:
+        """The highest of its points."""
+        return max(point.y for contour in self.contours for point in contour)
+
+
+def areas(cut: FoundCut) -> list[Area]:
+    """Everything that is engraved inside the part, in its own coordinates; words on paper as their outlines."""
+    found = []
+    for shape in cut.seen.sheet.shapes:
+        if isinstance(shape, Text | Region) and shape.pen in _PENS:
+            contours = cut.inside(outline(shape) if isinstance(shape, Text) else shape)
+            if contours:
+                found.append(Area(contours))
+    return found
+
+
+def prove_engraved(there: list[Area], labels: Sequence[Label], text: str, *, may_end: bool = False) -> Findings:
+    """Every label at its place, `text` in rows below one another however it is broken, and nothing else.
+
+    Where `may_end` is true the text may end early, with its first row.
+    """
+    rest, missing = list(there), []
+    for label in labels:
+        at = next((k for k, area in enumerate(rest) if stands(area, label)), None)
+        if at is None:
+            missing.append(f"{label.words!r} is not engraved where kit and stock ask for it")
+        else:
+            del rest[at]
+    left = text.strip()
+    for area in sorted(rest, key=lambda each: -each.top):
+        left = left.lstrip()
+        taken = next((taken for size in _SIZES if (taken := along(area.contours, left, size)) is not None), None)
+        if not taken:
+            missing.append("something is engraved that kit and stock do not ask for")
+            break
+        left = left[taken:]
+    if left.strip() and not missing and (left == text.strip() or not may_end):
+        missing.append(f"{left.strip()!r} is not engraved")
+    return Findings(0.0, tuple(missing))
+
+
+def broken(text: str) -> str:
+    """A text as it is once it was broken into rows and put together: one blank between words."""
+    return " ".join(text.split())
+
+
+def stands(area: Area, label: Label) -> bool:
+    """Whether an area is just that label, at its place."""
+    for size in _SIZES:
+        if along(area.contours, label.words, size) == len(label.words):
+            start = _start(area.contours, label.words[0], size)
+            middle = start.x + metrics().width(label.words, size) / 2
+            return abs(middle - label.x) <= LIMIT and label.low <= start.y <= label.high
+    return False
+
+
+def along(contours: Contours, text: str, size: float) -> int | None:
+    """How many characters of `text` the contours are, from its first on; None where they are anything else."""
+    todo, pen = list(contours), None
+    for k, letter in enumerate(text):
+        glyph, advance = _glyph(letter, size)
+        if glyph and not todo:
+            return k
+        if glyph and pen is None:
+            pen = _start(todo, letter, size)
+        if pen is None:
+            continue
+        if not _same(todo[: len(glyph)], glyph, pen):
+            return None
+        todo, pen = todo[len(glyph) :], Point(pen.x + advance, pen.y)
+    return None if todo else len(text)
+
+
+def _start(contours: Contours, letter: str, size: float) -> Point:
+    """Where the baseline of a first letter begins."""
+    glyph, _ = _glyph(letter, size)
+    return Point(contours[0][0].x - glyph[0][0].x, contours[0][0].y - glyph[0][0].y)
+
+
+def _same(found: Contours, wanted: Contours, pen: Point) -> bool:
+    if len(found) != len(wanted):
+        return False
+    for one, other in zip(found, wanted, strict=True):
+        if len(one) != len(other):
+            return False
+        if any(
+            abs(a.x - b.x - pen.x) > LIMIT or abs(a.y - b.y - pen.y) > LIMIT for a, b in zip(one, other, strict=True)
+        ):
+            return False
+    return True
+
+
+@cache
+def _glyph(letter: str, size: float) -> tuple[Contours, float]:
+    """The outlines of one letter from the start of its baseline, and how far the next one stands."""
+    contours = outline(Text(Point(0.0, 0.0), size, letter)).contours
+    return [list(path.points()) for path in contours], metrics().width(letter, size)

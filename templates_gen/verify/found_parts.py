@@ -1,0 +1,98 @@
+"""What each piece of a part shows on its sheet: found by its crosses, and turned back to the part's coordinates."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator, Sequence
+from dataclasses import dataclass
+
+from layout.drawing.pens import Pen
+from layout.drawing.shapes import Curve, Point, Region, Shape, Step, Text
+from layout.drawing.sheet import Part, Piece, Sheet
+from templates_gen.verify import LIMIT
+from templates_gen.verify.compare import NOTHING, Findings
+from templates_gen.verify.crosses import Lie, crosses_on, lie_of
+
+
+@dataclass(frozen=True, slots=True)
+class FoundPart:
+    """One piece of `part` on a sheet that was read; `where` says which, for sentences.
+
+    Of a sheet of paper, `head` is what its head says, without spaces, and `number` the sheet's and how many there are.
+    """
+
+    part: Part
+    sheet: Sheet
+    lie: Lie
+    where: str
+    head: str = ""
+    number: tuple[int, int] = (1, 1)
+
+    def holds(self, point: Point) -> bool:
+        """Whether a point in the part's coordinates lies in its box."""
+        left, bottom, right, top = self.part.box
+        return left - LIMIT <= point.x <= right + LIMIT and bottom - LIMIT <= point.y <= top + LIMIT
+
+    def lines(self) -> Iterator[Curve]:
+        """Straight lines of one step that lie inside the part's box, in its coordinates."""
+        for shape in self.sheet.shapes:
+            if isinstance(shape, Curve) and len(shape.steps) == 1:
+                start, end = self.lie.back(shape.start), self.lie.back(shape.steps[0].end)
+                if self.holds(start) and self.holds(end):
+                    yield Curve(start, (Step(end),), shape.pen)
+
+    def words(self) -> Iterator[tuple[Point, str]]:
+        """Words that begin inside the part's box, and where; none where words are outlines."""
+        for shape in self.sheet.shapes:
+            if isinstance(shape, Text) and self.holds(at := self.lie.back(shape.at)):
+                yield at, shape.words
+
+    def shapes(self) -> Iterator[Shape]:
+        """Every shape that lies inside the part's box, in its coordinates; of words only where they begin."""
+        yield from self._inside(self.sheet.shapes)
+
+    def paths(self, pen: Pen) -> Iterator[Curve]:
+        """Every path of one pen that lies inside the part's box, in its coordinates."""
+        drawn = (shape for shape in self.sheet.shapes if isinstance(shape, Curve) and shape.pen is pen)
+        yield from (path for path in self._inside(drawn) if isinstance(path, Curve))
+
+    def _inside(self, shapes: Iterable[Shape]) -> Iterator[Shape]:
+        for shape in shapes:
+            if self.holds(self.lie.back(next(_points(shape)))):  # most that lies elsewhere is told by its first point
+                back = self._back(shape)
+                if all(map(self.holds, _points(back))):
+                    yield back
+
+    def _back(self, shape: Shape) -> Shape:
+        if isinstance(shape, Text):
+            return shape._replace(at=self.lie.back(shape.at))
+        if isinstance(shape, Region):
+            return Region(tuple(map(self._path, shape.contours)), shape.pen)
+        return self._path(shape)
+
+    def _path(self, path: Curve) -> Curve:
+        back = self.lie.back
+        steps = tuple(Step(back(end), through and back(through)) for end, through in path.steps)
+        return path._replace(start=back(path.start), steps=steps)
+
+
+def _points(shape: Shape) -> Iterator[Point]:
+    if isinstance(shape, Text):
+        yield shape.at
+    else:
+        for path in shape.contours if isinstance(shape, Region) else (shape,):
+            yield from path.points()
+
+
+def found_on(sheet: Sheet, pieces: Sequence[Piece], where: str) -> tuple[list[FoundPart], Findings]:
+    """Every piece that was laid on `sheet`, found by its crosses; parts that are not true to scale are told."""
+    crosses = crosses_on(sheet)
+    count = sum(len(piece.part.datum) for piece in pieces)
+    if len(crosses) != count:
+        return [], Findings(0.0, (f"{where}: {len(crosses)} register crosses where {count} were wanted",))
+    found, total = [], NOTHING
+    for part, _ in pieces:
+        own, crosses = crosses[: len(part.datum)], crosses[len(part.datum) :]
+        lie, rest = lie_of(part.datum, own)
+        total += Findings(rest, () if rest <= LIMIT else (f"{where}: {part.name} is not true to scale",))
+        found.append(FoundPart(part, sheet, lie, where))
+    return found, total

@@ -1,0 +1,1 @@
+"""Proofs of printed parts, from the kit alone."""

@@ -1,0 +1,176 @@
+"""A wrap gauge, as its file shows it: the windows by the inner edges of the ink, the table by the kit's own numbers."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterator, Sequence
+from fractions import Fraction
+
+from layout.drawing.pens import Pen
+from layout.drawing.shapes import Curve
+from layout.kit.kit import Kit
+from layout.messages.english import ENGLISH
+from layout.messages.roles import Gauge
+from layout.plan import Plan
+from layout.values.numerals import say_number
+from layout.values.units import Length, say_length
+from templates_gen.verify import LIMIT
+from templates_gen.verify.compare import NOTHING, Findings
+from templates_gen.verify.found_parts import FoundPart
+from templates_gen.verify.printed.warp_words import said_of
+from templates_gen.verify.said import account, check_heads, words_on
+
+_WINDOWS = {"at the fold": (25.4, 50.8), "at the lower edge": (50.0,)}  # 1 in, 2 in and 5 cm
+_LABELS = {25.4: "1 in", 50.8: "2 in", 50.0: "5 cm"}
+_LADDER = {True: (12.7, 25.4, 50.8), False: (10.0, 20.0, 40.0, 50.0, 100.0)}
+"""The usual marking units in mm by whether they are in inches, said once more on purpose."""
+_COLUMNS, _ROWS, _BEFORE = 3, 6, 2
+_COUNTED = {"wound": Gauge.WINDS, "pegged": Gauge.PEGS, "notched": Gauge.ENDS}
+_ONE_ROW = 0.5  # words whose baselines are closer than this, in mm, stand in one row
+
+
+def prove_gauge(plan: Plan, pieces: Sequence[FoundPart], *, on_paper: bool) -> Findings:
+    """The one card: windows and outline from its lines; labels and table where words are real (`on_paper`)."""
+    if len(pieces) != 1:
+        return Findings(0.0, (f"a wrap gauge in {len(pieces)} pieces",))
+    (seen,) = pieces
+    edges = [path for path in seen.lines() if path.pen is Pen.EDGE]
+    total = _upright(edges)
+    found: dict[float, tuple[float, float]] = {}
+    for (where, wanted), y in zip(_WINDOWS.items(), _long_edges(seen), strict=True):
+        there = [path for path in edges if any(abs(point.y - y) <= LIMIT for point in path.points())]
+        total += _windows(wanted, sorted(there, key=lambda path: path.start.x), where, found)
+    if len(edges) != 2 * len(_LABELS):
+        total += Findings(0.0, (f"{len(edges)} bold edges where {2 * len(_LABELS)} are wanted",))
+    if total.problems:
+        return total
+    off = abs(found[50.8][0] - found[50.0][0])
+    total += Findings(off, () if off <= LIMIT else ("the 2 in and 5 cm windows do not begin on one line",))
+    return total + _words(plan, seen, found) if on_paper else total
+
+
+def _upright(edges: Sequence[Curve]) -> Findings:
+    lean = max((abs(path.start.x - path.steps[0].end.x) for path in edges), default=0.0)
+    return Findings(lean, () if lean <= LIMIT else ("bold edges do not stand upright",))
+
+
+def _long_edges(seen: FoundPart) -> tuple[float, float]:
+    """The y of the fold and of the lower cut edge."""
+    folds = [path.start.y for path in seen.lines() if path.pen is Pen.FOLD]
+    cuts = [point.y for each in seen.paths(Pen.CUT) for point in each.points()]
+    return max(folds, default=float("nan")), min(cuts, default=float("nan"))
+
+
+def _windows(
+    wanted: Sequence[float], edges: Sequence[Curve], where: str, found: dict[float, tuple[float, float]]
+) -> Findings:
+    """Each two neighbouring edges hold a window between their inks, as wide as the pen draws them."""
+    if len(edges) != 2 * len(wanted):
+        return Findings(0.0, (f"{len(edges)} bold edges reach {where} where {2 * len(wanted)} should",))
+    total = NOTHING
+    for wide, left, right in zip(wanted, edges[0::2], edges[1::2], strict=True):
+        inner = left.start.x + left.pen.ink.width / 2, right.start.x - right.pen.ink.width / 2
+        found[wide] = inner
+        off = abs(inner[1] - inner[0] - wide)
+        problem = f"the window of {wide} mm {where} is {off * 1000:.1f} micrometres off"
+        total += Findings(off, () if off <= LIMIT else (problem,))
+    return total
+
+
+def _words(plan: Plan, seen: FoundPart, found: dict[float, tuple[float, float]]) -> Findings:
+    """Whether each label stands in its own window, and every field of the table reads as the kit's numbers make it."""
+    wrong = []
+    words = list(seen.words())
+    for wide, (left, right) in found.items():
+        inside = [said for at, said in words if left < at.x < right and said in _LABELS.values()]
+        if _LABELS[wide] not in inside:
+            wrong.append(f"the window of {wide} mm is not labelled {_LABELS[wide]}")
+    fold, _ = _long_edges(seen)
+    rows = _rows(sorted(((at.y, at.x, said) for at, said in words if at.y > fold), reverse=True))
+    wanted = list(_table(plan.kit, plan.warp.sett.unit))
+    for asked, said in zip(wanted, rows[-len(wanted) :], strict=False):
+        if asked != said:
+            wrong.append(f"the table reads {' '.join(said)} where the kit asks for {' '.join(asked)}")
+    if len(rows) < len(wanted):
+        wrong.append(f"the table has {len(rows)} rows where {len(wanted)} are wanted")
+    return Findings(0.0, tuple(wrong)) + _said(plan, seen, [field for row in wanted for field in row], fold)
+
+
+_BELOW, _ABOVE = (Gauge.TITLE, Gauge.WIND, Gauge.COUNT), (Gauge.WARP, Gauge.WEFT)
+
+
+def _said(plan: Plan, seen: FoundPart, table: Sequence[str], fold: float) -> Findings:
+    """Every message of the card once and nothing else, on its side of the fold; and the head of its sheet."""
+    below, above = (list(map(ENGLISH.say, roles)) for roles in (_BELOW, _ABOVE))
+    told = account(words_on([seen]), [*table, *_LABELS.values(), *below, *above])
+    wrong = list(told.wrong)
+    if not wrong:
+        lower, upper = (max(told.places[said][0].y for said in below), min(told.places[said][0].y for said in above))
+        wrong += [] if lower < fold < upper else ["what is said stands on the other side of the fold"]
+        warp, weft = (told.places[said][0] for said in above)
+        wrong += [] if warp.x < weft.x else ["warp and weft are named at each other's line"]
+    warp_words = said_of(plan.kit, plan.warp.sett.per_mm, plan.warp.sett.unit)
+    head = check_heads([seen], ENGLISH.say(Gauge.TITLE), warp_words, [ENGLISH.say(Gauge.NOTE)])
+    return Findings(0.0, tuple(wrong)) + head
+
+
+def _rows(words: Sequence[tuple[float, float, str]]) -> list[list[str]]:
+    """Words from top to bottom, row by row, each from left to right."""
+    rows: list[list[tuple[float, str]]] = []
+    last = math.inf
+    for y, x, said in words:
+        if last - y > _ONE_ROW:
+            rows.append([])
+        rows[-1].append((x, said))
+        last = y
+    return [[said for _, said in sorted(row)] for row in rows]
+
+
+def _table(kit: Kit, unit: Length) -> Iterator[list[str]]:
+    """Both heads and every row of the table, found by trying wind after wind, or end after end."""
+    inches = unit.imperial
+    window, over = (Fraction(254, 5), "2 in") if inches else (Fraction(50), "5 cm")
+    inch_or_cm = Fraction(127, 5) if inches else Fraction(10)
+    units = _units(unit)
+    pairs, in_window = ENGLISH.say(Gauge.PAIRS, window=over).split("\n")
+    yield [pairs, *(ENGLISH.say(Gauge.TO_UNIT, unit=say_length(each)) for each in units)]
+    heads = (Gauge.EPI if inches else Gauge.PER_CM, _COUNTED[kit.frame.ends.kind])
+    yield [in_window, *map(ENGLISH.say, heads * len(units))]
+    fitting = 0
+    while (fitting + 1) / window <= _measured(kit):
+        fitting += 1
+    for count in range(max(1, fitting - _BEFORE), max(1, fitting - _BEFORE) + _ROWS):
+        row = [str(count)]
+        for each in units:
+            laid, ends = _laid(kit, count / window, each.mm)
+            row += [say_number(ends / each.mm * inch_or_cm), say_number(laid)] if laid else ["\N{EN DASH}"] * 2
+        yield row
+
+
+def _laid(kit: Kit, measured: Fraction, unit: Fraction) -> tuple[Fraction, Fraction]:
+    """How many winds (or ends) of a sett measured are laid in a unit, and how many ends that makes."""
+    if density := getattr(kit.frame.ends, "density", None):
+        allowed = [each for each in (density.per_mm / 2, density.per_mm, 2 * density.per_mm) if each <= measured]
+        ends = max(allowed, default=Fraction(0)) * unit
+        return ends, ends
+    each, laid = 1 if kit.frame.ends.kind == "notched" else 2, 0
+    while each * (laid + 1) / unit <= measured:
+        laid += 1
+    return Fraction(laid), Fraction(each * laid)
+
+
+def _measured(kit: Kit) -> Fraction:
+    """The smallest sett that the kit allows, in ends per mm."""
+    if kit.sett.given:
+        return kit.sett.given.per_mm
+    counts = [Fraction(reading.pairs) / reading.over.mm for reading in kit.sett.readings]
+    return min(counts) if kit.sett.loosest else max(counts)
+
+
+def _units(unit: Length) -> list[Length]:
+    """The kit's unit and the two usual ones nearest to it: one on each side where there is one."""
+    usual = [Length(Fraction(str(mm)), "in" if unit.imperial else "cm") for mm in _LADDER[unit.imperial]]
+    below = [each for each in usual if each.mm < unit.mm]
+    above = [each for each in usual if each.mm > unit.mm]
+    others = [*below[-1:], *above[:1], *above[1:2], *below[-2:-1]][: _COLUMNS - 1]
+    return sorted([unit, *others], key=lambda each: each.mm)

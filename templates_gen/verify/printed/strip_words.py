@@ -1,0 +1,136 @@
+"""Everything that a strip and its sheet say: the messages that the kit asks for, each in its place."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping, Sequence
+from fractions import Fraction
+
+from layout.drawing.shapes import Point
+from layout.frames.frame import NotchedEnd, PeggedEnd, RoundBar
+from layout.kit.kit import Kit
+from layout.messages.catalogue import Role
+from layout.messages.english import ENGLISH
+from layout.messages.roles import Sheet, Strip
+from layout.values.units import say_length
+from templates_gen.verify.compare import Findings
+from templates_gen.verify.found_parts import FoundPart
+from templates_gen.verify.places import arrows_on, astray, misplaced
+from templates_gen.verify.printed.expected import ends_of
+from templates_gen.verify.printed.strip_form import Form, half_way, to_weaving
+from templates_gen.verify.printed.warp_words import doubled
+from templates_gen.verify.said import account, check_heads, pieces_named, words_on
+
+
+def sides(kit: Kit, end: str, sett: Fraction) -> dict[str, Strip]:
+    """What stands at the left and at the right of the strip of `end`: the warp begins at the near end."""
+    start = kit.weaving.start
+    stop = "right" if start == "left" else "left"
+    found = {"left": Strip.LEFT, "right": Strip.RIGHT}
+    if end == "near":
+        found[start] = Strip.TIE_ON_LEFT if start == "left" else Strip.TIE_ON_RIGHT
+    passes = ends_of(kit, sett)
+    if end == ("far" if passes % 2 else "near"):
+        found[stop] = Strip.TIE_OFF_LEFT if stop == "left" else Strip.TIE_OFF_RIGHT
+    return found
+
+
+def pointing(kit: Kit, end: str, sett: Fraction) -> list[tuple[Role, str]]:
+    """Which messages have an arrow, and the way it points."""
+    tied: list[tuple[Role, str]] = [
+        (role, side) for side, role in sides(kit, end, sett).items() if role not in (Strip.LEFT, Strip.RIGHT)
+    ]
+    edge = (Strip.EDGE_TO_WEAVING, "up" if to_weaving(kit, end) > 0 else "down")
+    return [*tied, edge, (_way(kit, sett), "right" if kit.weaving.start == "left" else "left")]
+
+
+def _way(kit: Kit, sett: Fraction) -> Strip:
+    ends = kit.frame.ends
+    if isinstance(ends, PeggedEnd):
+        return Strip.WAY_PEGS
+    if not isinstance(ends, NotchedEnd):
+        return Strip.WAY_FACE_FIRST if kit.weaving.first_pass == "face" else Strip.WAY_BACK_FIRST
+    if ends.density is None:
+        return Strip.WAY_TEETH
+    return {1: Strip.WAY_EVERY_SECOND, 2: Strip.WAY_EVERY, 4: Strip.WAY_TWO}[int(2 * sett / ends.density.per_mm)]
+
+
+def check_arrows(kit: Kit, end: str, sett: Fraction, pieces: Sequence[FoundPart]) -> Findings:
+    """The arrow heads of a strip, whether its words can be read or not."""
+    found, wanted = sorted(a.way for a in arrows_on(pieces)), sorted(way for _, way in pointing(kit, end, sett))
+    return Findings(0.0, () if found == wanted else (f"{end} end: arrows point {found} where {wanted} was wanted",))
+
+
+def check_strip_words(
+    kit: Kit, end: str, sett: Fraction, lines: Mapping[str, str], form: Form, pieces: Sequence[FoundPart]
+) -> Findings:
+    """Every message of a strip once, nothing else, and the head of every sheet; `lines` are the warp in words."""
+    every = sides(kit, end, sett)
+    said = [
+        *every.values(),
+        Strip.CENTRE,
+        Strip.EDGE_TO_WEAVING,
+        Strip.NEAR_FROM_FACE if end == "near" else Strip.FAR_FROM_FACE,
+        _way(kit, sett),
+    ]
+    wanted = [*map(ENGLISH.say, said), *doubled(kit)]
+    spare = [lines["sett"], lines["name"]]
+    low = form == "low"
+    glued = [ENGLISH.say(Strip.GLUING_EDGE)] if kit.frame.ends.kind == "wound" and not low else []
+    wanted += pieces_named(pieces)
+    told = account(words_on(pieces), wanted if low else [*wanted, *spare], [*spare, *glued] if low else glued)
+    named: dict[Role, str] = {role: ENGLISH.say(role) for role in (*said, Strip.GLUING_EDGE)}
+    places = {role: told.places[words][0] for role, words in named.items() if words in told.places}
+    wrong = [*told.wrong, *_misplaced(kit, end, every, places)]
+    if not told.wrong:
+        wrong += astray(pointing(kit, end, sett), places, arrows_on(pieces), [at for at, _ in words_on(pieces)])
+    total = Findings(0.0, tuple(f"{end} end: {problem}" for problem in wrong))
+    use = ENGLISH.paragraph(list(_use(kit, end, sett, form)))
+    return total + check_heads(pieces, _title(kit, end), lines, [use], low=low)
+
+
+def _misplaced(kit: Kit, end: str, every: Mapping[str, Strip], places: Mapping[Role, Point]) -> Iterator[str]:
+    """Left, right and centre where they are, the gluing edge behind."""
+    yield from misplaced(*(places.get(role) for role in (every["left"], every["right"], Strip.CENTRE)))
+    glued = places.get(Strip.GLUING_EDGE)
+    if glued and to_weaving(kit, end) * glued.y > -half_way(kit):
+        yield "the gluing edge is named where none is"
+
+
+def _title(kit: Kit, end: str) -> str:
+    ends = kit.frame.ends
+    near, far = Strip.MARKING_NEAR, Strip.MARKING_FAR
+    if isinstance(ends, PeggedEnd):
+        near, far = Strip.DRILLING_NEAR, Strip.DRILLING_FAR
+    elif isinstance(ends, NotchedEnd) and not ends.density:
+        near, far = Strip.NOTCHING_NEAR, Strip.NOTCHING_FAR
+    return ENGLISH.say(near if end == "near" else far)
+
+
+def _use(kit: Kit, end: str, sett: Fraction, form: Form) -> Iterator[str]:
+    """How the strip is used, in the sizes of the kit."""
+    ends, full = kit.frame.ends, form == "full"
+    yield ENGLISH.say(Sheet.FOR_BOTTOM if to_weaving(kit, end) > 0 else Sheet.FOR_TOP)
+    if isinstance(ends, PeggedEnd):
+        if full:
+            yield ENGLISH.say(Strip.FLUSH)
+        else:
+            yield ENGLISH.say(Strip.FROM_EDGE, outer=say_length(ends.edge_distance))
+        peg, apart = say_length(ends.peg_diameter), say_length(ends.row_distance)
+        yield ENGLISH.say(Strip.PEG_SIZE, peg=peg, apart=apart)
+        yield ENGLISH.say(Strip.DRILL)
+    elif isinstance(ends, NotchedEnd) and not ends.density:
+        yield ENGLISH.say(Strip.OVER_EDGE if full else Strip.FLUSH)
+        width, depth = say_length(ends.notch_width), say_length(ends.notch_depth)
+        yield ENGLISH.say(Strip.NOTCH_SIZE, width=width, depth=depth)
+        yield ENGLISH.say(Strip.SAW)
+    elif isinstance(ends, NotchedEnd):
+        held = {
+            Strip.WAY_EVERY_SECOND: (Strip.HELD_EVERY_SECOND, Strip.EMPTY),
+            Strip.WAY_EVERY: (Strip.HELD_EVERY,),
+            Strip.WAY_TWO: (Strip.HELD_TWO,),
+        }
+        yield from map(ENGLISH.say, (*held[_way(kit, sett)], Strip.DRIFT))
+    elif isinstance(ends, RoundBar):
+        yield ENGLISH.say(Strip.WRAP_BAR if full else Strip.ALONG_BAR)
+    else:
+        yield ENGLISH.say(Strip.WRAP_EDGE if full else Strip.ALONG_EDGE)

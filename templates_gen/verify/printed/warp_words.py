@@ -1,0 +1,51 @@
+"""The warp in few words, as every sheet must say it: counted from the kit's numbers alone."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from fractions import Fraction
+
+from layout.kit.kit import Kit
+from layout.messages.english import ENGLISH
+from layout.messages.roles import Count
+from layout.values.units import Length, say_length, say_number
+from templates_gen.verify.printed.expected import ends_of
+
+_BY_INCH = {"wound": Count.SETT_INCH_WINDS, "pegged": Count.SETT_INCH_PEGS, "notched": Count.SETT_INCH_ENDS}
+_BY_CM = {"wound": Count.SETT_CM_WINDS, "pegged": Count.SETT_CM_PEGS, "notched": Count.SETT_CM_ENDS}
+
+
+def said_of(kit: Kit, sett: Fraction, unit: Length) -> Mapping[str, str]:
+    """Name, yarns, sett and counts of a kit in words, by what each is; `sett` in ends per mm is proven elsewhere."""
+    return {
+        "name": kit.name,
+        "warp": kit.warp,
+        "weft": kit.weft,
+        "sett": _sett(kit, sett, unit),
+        "counts": ENGLISH.listed(clauses(kit, ends_of(kit, sett))),
+    }
+
+
+def _sett(kit: Kit, sett: Fraction, unit: Length) -> str:
+    kind = kit.frame.ends.kind
+    role, per = (_BY_INCH[kind], Fraction(127, 5)) if unit.imperial else (_BY_CM[kind], Fraction(10))
+    count = sett * unit.mm / (1 if kind == "notched" else 2)  # a wind lays two ends, a peg turns two
+    return ENGLISH.say(role, sett=say_number(sett * per), count=say_number(count), unit=say_length(unit))
+
+
+def clauses(kit: Kit, ends: int) -> list[str]:
+    """How many winds and ends there are, and what is doubled, message by message."""
+    return [_counts(kit, ends), *doubled(kit)]
+
+
+def _counts(kit: Kit, ends: int) -> str:
+    if kit.frame.ends.kind != "wound" or ends < 2:
+        return ENGLISH.say(Count.ENDS, ends=ends)
+    return ENGLISH.say(Count.WINDS_AND_A_PASS if ends % 2 else Count.WINDS, winds=ends // 2, ends=ends)
+
+
+def doubled(kit: Kit) -> list[str]:
+    """Which ends are of more than one thread."""
+    said = [ENGLISH.say(Count.DOUBLED)] if kit.weaving.doubled_warp else []
+    outer = kit.weaving.doubled_selvedges
+    return [*said, ENGLISH.say(Count.DOUBLED_OUTER, outer=outer)] if outer else said

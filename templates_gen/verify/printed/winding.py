@@ -1,0 +1,91 @@
+"""The winding picture held against the kit's numbers alone: passes, layers, order, directions, knots and counts."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from itertools import pairwise
+
+from layout.plan import Plan
+from templates_gen.verify import LIMIT
+from templates_gen.verify.compare import Findings
+from templates_gen.verify.found_parts import FoundPart
+from templates_gen.verify.printed.expected_passes import ExpectedPass, expected_passes
+from templates_gen.verify.printed.heading_rows import wrong_knots, wrong_rows
+from templates_gen.verify.printed.picture import DrawnPass, Picture, picture_of
+from templates_gen.verify.printed.warp_words import said_of
+from templates_gen.verify.printed.winding_words import check_winding_words
+
+
+def prove_winding(plan: Plan, pieces: Sequence[FoundPart], *, on_paper: bool) -> Findings:
+    """The picture against the kit: what is drawn and what is said to be left out must be the whole warp, in order."""
+    sett, kit = plan.warp.sett, plan.kit
+    wanted = expected_passes(kit, sett.per_mm, sett.unit.mm)
+    toward = 1 if kit.weaving.start == "left" else -1
+    problems: list[str] = []
+    off = 0.0
+    for seen in pieces:
+        picture = picture_of(seen, toward)
+        if picture.near_below != (kit.weaving.near_end == "bottom"):
+            problems.append("the near end is drawn where the far end should be")
+        shown = list(_shown(picture, wanted))
+        if not shown:
+            problems.append(f"{len(picture.passes)} passes are drawn of {len(wanted)}, with a gap that cannot be")
+            continue
+        off = max(off, _off(picture.passes, shown, float(1 / sett.per_mm)))
+        problems += _wrong_passes(picture, shown)
+        problems += wrong_knots(picture, wanted[-1].up)
+        problems += wrong_rows(picture, wound=kit.frame.ends.kind == "wound")
+        problems += _wrong_side(picture, wanted)
+        if on_paper:
+            warp = said_of(kit, sett.per_mm, sett.unit)
+            problems += check_winding_words(kit, warp, wanted, shown, picture, seen).problems
+    if off > LIMIT:
+        problems.append(f"a pass is {off * 1000:.1f} micrometres from where the kit's warp leads it")
+    return Findings(off, tuple(f"winding: {problem}" for problem in problems))
+
+
+def _shown(picture: Picture, wanted: Sequence[ExpectedPass]) -> Iterator[ExpectedPass]:
+    """The pass of the warp that each one drawn stands for: the first ones, and after the gap the last ones."""
+    drawn, missing = picture.passes, len(wanted) - len(picture.passes)
+    gaps = [k for k, (one, other) in enumerate(pairwise(drawn), 1) if other.middle - one.middle > 1.5 * picture.step]
+    if missing < 0 or missing % 2 or len(gaps) != (missing > 0):
+        return
+    before = gaps[0] if gaps else len(drawn)
+    for k in range(len(drawn)):
+        yield wanted[k if k < before else k + missing]
+
+
+def _off(drawn: Sequence[DrawnPass], shown: Sequence[ExpectedPass], pitch: float) -> float:
+    """How far the passes are from where they must be, widened as the first two are, on both sides of the gap."""
+    scale = (drawn[1].middle - drawn[0].middle) / pitch
+    leans = max(abs(one.lean - float(way.lean) * scale) for one, way in zip(drawn, shown, strict=True))
+    steps = [
+        abs((other.middle - one.middle) - float(later.middle - way.middle) * scale)
+        for (one, other), (way, later) in zip(pairwise(drawn), pairwise(shown), strict=True)
+        if later.middle - way.middle < 1.5 * pitch
+    ]
+    return max(leans, *steps)
+
+
+def _wrong_passes(picture: Picture, shown: Sequence[ExpectedPass]) -> Iterator[str]:
+    """Layer and direction of every pass that is drawn."""
+    for number, (one, way) in enumerate(zip(picture.passes, shown, strict=True), 1):
+        if one.face != way.face:
+            yield f"drawn pass {number} must run {'on the face' if way.face else 'behind'}"
+        if one.arrows != [way.up]:
+            yield f"drawn pass {number} needs one arrow that leads to the {'far' if way.up else 'near'} end"
+    if picture.winds_on != [picture.toward]:
+        yield "the winding goes on the other way"
+
+
+def _wrong_side(picture: Picture, wanted: Sequence[ExpectedPass]) -> Iterator[str]:
+    """The first two passes as they are seen from the right, where the face lies to the left."""
+    arrows = sorted(picture.side_arrows)
+    first, second = wanted[:2]
+    if len(arrows) != 2:
+        yield f"{len(arrows)} arrows are seen from the right where 2 were wanted"
+    elif first.face and second.face:
+        if abs(arrows[0][0] - arrows[1][0]) > LIMIT or {up for _, up in arrows} != {True, False}:
+            yield "from the right one pass must lead up and one back on the face"
+    elif [up for _, up in arrows] != ([first.up, second.up] if first.face else [second.up, first.up]):
+        yield "from the right the passes run the wrong way"

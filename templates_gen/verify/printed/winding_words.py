@@ -1,0 +1,129 @@
+"""Everything that a winding picture and its sheet say: the messages that the kit asks for, each in its place."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping, Sequence
+
+from layout.drawing.shapes import Point
+from layout.kit.kit import Kit
+from layout.messages.english import ENGLISH
+from layout.messages.roles import Winding
+from templates_gen.verify.compare import Findings
+from templates_gen.verify.found_parts import FoundPart
+from templates_gen.verify.printed.expected_passes import ExpectedPass
+from templates_gen.verify.printed.picture import DrawnPass, Picture
+from templates_gen.verify.printed.warp_words import clauses
+from templates_gen.verify.said import Word, account, check_heads, words_on
+
+_NOTES = {"wound": Winding.NOTE_WOUND, "notched": Winding.NOTE_NOTCHED, "pegged": Winding.NOTE_PEGGED}
+_LEGEND = {
+    "wound": (Winding.ON_FACE, Winding.BEHIND, Winding.KNOT, Winding.ROWS),
+    "notched": (Winding.ON_FACE, Winding.BEHIND_TOOTH, Winding.KNOT, Winding.ROWS),
+    "pegged": (Winding.ON_FACE, Winding.KNOT, Winding.ROWS),
+}
+_EACH = (
+    Winding.NEAR_END,
+    Winding.FAR_END,
+    Winding.TIE_ON,
+    Winding.TIE_OFF,
+    Winding.NOT_TO_SCALE,
+    Winding.SIDE_FACE,
+    Winding.SIDE_BEHIND,
+    Winding.FROM_RIGHT,
+)
+_FIGURE = 1.2  # from the middle of a number to where it begins, at most, for each figure, in mm
+
+
+def check_winding_words(
+    kit: Kit,
+    warp: Mapping[str, str],
+    wanted: Sequence[ExpectedPass],
+    shown: Sequence[ExpectedPass],
+    picture: Picture,
+    seen: FoundPart,
+) -> Findings:
+    """Every message of the picture once, nothing else, each where it belongs; and the head of its sheet."""
+    kind = kit.frame.ends.kind
+    words = words_on([seen])
+    said = [*map(ENGLISH.say, (*_EACH, *_LEGEND[kind])), _counts(kit, wanted, words), *_missing(kind, wanted, picture)]
+    told = account(words, said)
+    wrong = [*told.wrong]
+    if not wrong:
+        wrong += _misplaced(told.places, wanted, picture)
+        wrong += _legend(told.places, kind, picture)
+    wrong += _numbers(kind, wanted, shown, picture)
+    head = check_heads([seen], ENGLISH.say(Winding.TITLE), warp, [ENGLISH.say(_NOTES[kind])])
+    return Findings(0.0, tuple(wrong)) + head
+
+
+def _counts(kit: Kit, wanted: Sequence[ExpectedPass], words: Sequence[Word]) -> str:
+    """The counts, and of what is doubled as much as there was room for."""
+    every = clauses(kit, len(wanted))
+    choices = [ENGLISH.listed(every[:k]) for k in range(len(every), 0, -1)]
+    return next((each for each in choices if any(each == said for _, said in words)), choices[0])
+
+
+def _missing(kind: str, wanted: Sequence[ExpectedPass], picture: Picture) -> list[str]:
+    """How many winds or ends are not drawn."""
+    missing = len(wanted) - len(picture.passes)
+    if not missing:
+        return []
+    if kind == "wound":
+        return [ENGLISH.say(Winding.MORE_WINDS, count=missing // 2)]
+    return [ENGLISH.say(Winding.MORE_ENDS, count=missing)]
+
+
+def _misplaced(places: Mapping[str, list[Point]], wanted: Sequence[ExpectedPass], picture: Picture) -> Iterator[str]:
+    """Names at the frame ends, the knots and the sides of the view that they belong to."""
+    near, far, on, off, _, face, behind, _ = (places[ENGLISH.say(role)] for role in _EACH)
+    if picture.is_far(near[0]) or not picture.is_far(far[0]):
+        yield "near and far end are named at each other's place"
+    if picture.is_far(on[0]) or picture.is_far(off[0]) != wanted[-1].up:
+        yield "tie-on and tie-off are not named at the ends where they are"
+    if picture.toward * (off[0].x - on[0].x) <= 0:
+        yield "tie-on and tie-off do not stand in the order of winding"
+    if not face[0].x < max(behind, key=lambda at: at.y).x:
+        yield "face and behind are named at each other's side"
+
+
+def _legend(places: Mapping[str, list[Point]], kind: str, picture: Picture) -> Iterator[str]:
+    """Each sample beside its words."""
+    for role in _LEGEND[kind]:
+        at = min(places[ENGLISH.say(role)], key=lambda place: place.y)
+        sample = _SAMPLES[role]
+        if picture.sample(at) != sample:
+            yield f"no sample of {sample} stands beside {ENGLISH.say(role)!r}"
+
+
+_SAMPLES = {
+    Winding.ON_FACE: "one full line",
+    Winding.BEHIND: "one broken line",
+    Winding.BEHIND_TOOTH: "one broken line",
+    Winding.KNOT: "a knot",
+    Winding.ROWS: "two full lines",
+}
+
+
+def _numbers(
+    kind: str, wanted: Sequence[ExpectedPass], shown: Sequence[ExpectedPass], picture: Picture
+) -> Iterator[str]:
+    """Every number beyond the far end stands at its own wind or end; the first and the last are there."""
+    wound = kind == "wound"
+    every = {way: k for k, way in enumerate(wanted)}
+    at: dict[int, float] = {}
+    for way, one in zip(shown, picture.passes, strict=True):
+        number = every[way]
+        if not wound or (number % 2 == 0 and number < len(wanted) - 1):
+            at[number // 2 + 1 if wound else number + 1] = _place(one, wound) * picture.toward
+    told = set[int]()
+    for x, words in picture.beyond:
+        number = int(words)
+        told.add(number)
+        if number not in at or not 0 < at[number] - x < _FIGURE * len(words):
+            yield f"number {words} does not stand at its {'wind' if wound else 'end'}"
+    if at and not {min(at), max(at)} <= told:
+        yield f"the numbers do not run from {min(at)} to {max(at)}"
+
+
+def _place(one: DrawnPass, wound: bool) -> float:
+    return one.far if wound else one.middle

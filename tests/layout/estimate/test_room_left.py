@@ -1,0 +1,151 @@
+"""The room a frame leaves, through the kit: greatest height, fringe, stick and leashes."""
+
+from __future__ import annotations
+
+import math
+from typing import Any
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from layout.kit.kit import read_kit
+from layout.plan import plan
+from layout.values.errors import FieldError
+from layout.values.quantity import Origin
+from tests.plain_kits import FLAT, LEFT_OUT, METRICS, changed
+from tests.yarn_kits import TOLD, amounts_of
+
+STATED = {
+    "room__heading": "15 mm", "room__hand": "70 mm", "room__slope": 0.5, "room__stick_past": "30 mm",
+    "room__leash_reach": "100 mm", "room__leash_knot": "50 mm",
+}  # fmt: skip
+
+
+def refused(base: dict[str, Any] = TOLD, **changes: object) -> str:
+    """What the plan of a kit is refused with."""
+    with pytest.raises(FieldError) as caught:
+        plan(read_kit(changed(base, **changes), METRICS))
+    return str(caught.value)
+
+
+def test_the_weavable_height_by_hand() -> None:
+    """600 mm less two bars of 20, two headings of 15, layers 20 mm apart at 1 in 2 (20 an end), 70 for the hand."""
+    found = amounts_of(**STATED).weavable_height_mm
+    assert (found.value, found.origin) == (600 - 40 - 30 - 40 - 70, Origin.COMPUTED)
+
+
+def test_what_is_not_stated_is_assumed_and_said() -> None:
+    """Headings of 10, a slope of 1 in 4 and 80 mm for the hand (all our own guesses): 600 - 40 - 20 - 80 - 80."""
+    found = amounts_of()
+    assert (found.weavable_height_mm.value, found.weavable_height_mm.origin) == (380, Origin.ASSUMED)
+    assert any("80 mm of open warp" in reason for reason in found.assumptions)
+
+
+def test_a_height_beyond_that_is_refused_with_the_greatest() -> None:
+    """The limit itself is woven; a millimetre more is refused, and the example works."""
+    assert amounts_of(weaving__height="380 mm")
+    said = refused(weaving__height="381 mm")
+    assert said.startswith("weaving.height: needs at most 380 mm (")
+    assert said.endswith('for example height = "380 mm"')
+    inches = refused(weaving__height="15 in")
+    assert 'height = "14 7/8 in"' in inches
+    assert amounts_of(weaving__height="14 7/8 in")
+
+
+def test_a_frame_that_leaves_nothing_is_refused() -> None:
+    """Bars, headings, spreading layers and the hand take 40 + 20 + 80 + 80 mm."""
+    said = refused(frame__outer_height="220 mm", weaving__height="10 mm")
+    assert said.startswith("frame.outer_height: needs more than 220 mm")
+    assert amounts_of(frame__outer_height=said.split('"')[-2], weaving__height="10 mm")
+
+
+def test_flat_ends_take_their_width() -> None:
+    """550 mm less two boards of 40, and 20 + 72 + 80; not stated, they are taken as wide as the sides (30)."""
+    low = {"weaving__height": "25 cm"}
+    assert amounts_of(FLAT, frame__end_width="40 mm", **low).weavable_height_mm.value == 550 - 80 - 20 - 72 - 80
+    found = amounts_of(FLAT, **low).weavable_height_mm
+    assert found.value == 550 - 60 - 20 - 72 - 80
+    assert any("as wide as its sides" in reason for reason in found.assumptions)
+
+
+def test_one_layer_needs_no_room_to_come_together() -> None:
+    """Between notches all ends lie on the face: 600 less two boards of 30, two headings and the hand."""
+    assert amounts_of(frame=NOTCHED).weavable_height_mm.value == 600 - 60 - 20 - 80
+
+
+PEGGED = {
+    "ends": "pegged ends", "thickness": "15 mm", "peg_diameter": "4 mm", "row_distance": "12 mm",
+    "edge_distance": "10 mm", "outer_width": "40 cm", "outer_height": "60 cm", "side_width": "30 mm",
+}  # fmt: skip
+NOTCHED = {
+    "ends": "notched ends", "thickness": "12 mm", "notch_width": "1.2 mm", "notch_depth": "6 mm",
+    "outer_width": "40 cm", "outer_height": "60 cm", "side_width": "30 mm",
+}  # fmt: skip
+
+
+def test_pegs_reach_further_than_narrow_sides() -> None:
+    """Inner pegs end 10 + 12 + 2 mm within the edge: ends taken as wide as sides of 20 mm are still 24; stated, 40."""
+    for told, taken in (({"side_width": "20 mm"}, 24), ({"end_width": "40 mm"}, 40)):
+        found = amounts_of(frame=PEGGED | told)
+        assert found.weavable_height_mm.value == 600 - 2 * taken - 20 - 80
+
+
+@pytest.mark.parametrize(
+    ("frame", "beyond"),
+    [
+        ({**FLAT["frame"], "end_width": "40 mm"}, 36 + 40 + (18 - 6 + math.pi * 3) / 2),
+        (NOTCHED | {"end_width": "40 mm"}, (40 - 6) + (4 + 24) / 2),
+        (PEGGED | {"end_width": "40 mm"}, (40 - 24) + math.pi * 4 / 4),
+    ],
+    ids=["flat", "notched", "pegged"],
+)
+def test_the_fringe_reaches_half_the_way_round_the_end(frame: dict[str, Any], beyond: float) -> None:
+    """By hand: 10 mm of heading, on flat ends 36 mm where layers come together, the board, and half the turn."""
+    found = amounts_of(frame=frame, weaving__height="20 cm", warp=LEFT_OUT)
+    assert found.fringe_near_mm.value == pytest.approx(10 + beyond)
+
+
+@pytest.mark.parametrize(
+    ("frame", "longer"),
+    [(FLAT["frame"], math.pi / 4), (NOTCHED, 3 / 2), (PEGGED, math.pi / 4), (TOLD["frame"], math.pi / 4)],
+    ids=["flat", "notched", "pegged", "round"],
+)
+def test_a_thread_goes_round_the_end_along_its_middle(frame: dict[str, Any], longer: float) -> None:
+    """By hand, for a thread of 1 mm: half of pi d / 2 at a round turn, half of 3 d at one with four sharp corners."""
+    bare, thick = (
+        amounts_of(frame=frame, weaving__height="20 cm", warp=warp)
+        for warp in (LEFT_OUT, {"wrap": {"turns": 20, "window": "2 cm"}})
+    )
+    for end in ("fringe_near_mm", "fringe_far_mm"):
+        assert getattr(thick, end).value - getattr(bare, end).value == pytest.approx(longer)
+
+
+@given(st.integers(20, 380))
+def test_fringes_and_weaving_share_out_the_warp(height: int) -> None:
+    """Both fringes and the weaving are the clear height and a quarter turn of the bar at both ends (pi D / 2)."""
+    found = amounts_of(weaving__height=f"{height} mm", warp=LEFT_OUT)
+    total = found.fringe_near_mm.value + height + found.fringe_far_mm.value
+    assert total == pytest.approx(560 + math.pi * 20 / 2)
+    assert found.fringe_near_mm.value == pytest.approx(10 + 40 + math.pi * 5)
+
+
+def test_the_shed_stick_passes_the_sides() -> None:
+    """400 mm and 30 mm at each side."""
+    assert amounts_of(**STATED).shed_stick_mm.value == 460
+
+
+def test_every_end_of_the_back_layer_has_a_leash() -> None:
+    """Half of 60 ends; there and back 100 mm, and 50 mm of knot."""
+    tied = amounts_of(**STATED).leashes
+    assert (tied.number, tied.each.value, tied.together.value) == (30, 250, 7500)
+
+
+@given(st.integers(0, 60), st.integers(0, 100), st.integers(1, 30))
+def test_more_room_for_anything_leaves_less_to_weave(heading: int, hand: int, more: int) -> None:
+    """Monotonic in heading and hand room."""
+    told = {"weaving__height": "5 cm", "room__heading": f"{heading} mm", "room__hand": f"{hand} mm"}
+    base = amounts_of(**told).weavable_height_mm.value
+    for key, value in (("room__heading", heading), ("room__hand", hand)):
+        less = amounts_of(**(told | {key: f"{value + more} mm"})).weavable_height_mm.value
+        assert less == pytest.approx(base - more * (2 if key == "room__heading" else 1))

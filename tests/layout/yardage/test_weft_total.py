@@ -1,0 +1,166 @@
+"""How much weft: worked sums of handbooks, colour shares, samples."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+from strategies import shares_below_one
+
+from layout.values.errors import FieldError
+from layout.values.quantity import Origin, Quantity, measured
+from layout.yardage.weft import picks_counted, take_up
+from layout.yardage.weft_total import (
+    HEAVIEST_G_PER_M2,
+    ColourPart,
+    by_colour,
+    colour_shares,
+    drawn_in,
+    scaled_from_sample,
+    tails,
+    weft_length,
+    weight_warnings,
+)
+from layout.yarns.diameter import wrapped
+
+_NONE = measured(0.0, "No take-up.")
+_INCH, _YARD = 25.4, 914.4
+
+
+def given_figure(value: float) -> Quantity:
+    """A number that somebody measured."""
+    return measured(value, "Measured.")
+
+
+def test_width_by_picks_by_length_is_the_handbook_sum() -> None:
+    """Brooks, Cotton Manufacturing: 37.5 in x 64 picks an inch: 2400 in of weft an inch, so 2400 yd a yard."""
+    picks = picks_counted(64, _INCH)
+    assert weft_length(37.5 * _INCH, _INCH, picks, _NONE).value / _INCH == pytest.approx(2400)
+    assert weft_length(37.5 * _INCH, _YARD, picks, _NONE).value / _YARD == pytest.approx(2400)
+
+
+def test_hanks_of_weft_are_the_handbook_sum() -> None:
+    """Taylor, Cotton Weaving: 34 picks x 84 yd x 60 in / 840 = 204 hanks."""
+    length = weft_length(60 * _INCH, 84 * _YARD, picks_counted(34, _INCH), _NONE).value
+    assert length / _YARD / 840 == pytest.approx(204)
+
+
+@given(st.floats(0, 0.57), st.floats(10, 1000), st.floats(10, 1000))
+def test_take_up_makes_every_pick_longer(more: float, width: float, height: float) -> None:
+    """The whole weft grows by just that share."""
+    picks = given_figure(0.9)
+    straight, bent = (weft_length(width, height, picks, given_figure(each)).value for each in (0, more))
+    assert bent == pytest.approx(straight * (1 + more))
+
+
+def test_each_length_has_two_tails_of_an_inch() -> None:
+    """G. Christie, Embroidery and Tapestry Weaving: about an inch at both ends of every length of weft."""
+    assert tails(40).value == 40 * 2 * 25
+    assert tails(0).value == 0
+
+
+def test_drawn_in_cloth_is_narrower() -> None:
+    """Arithmetic: 250 mm that draw in by 4 % are 240 mm."""
+    assert drawn_in(250, 0.04) == 240
+
+
+@pytest.mark.parametrize(
+    "shares",
+    [{"a": 60, "b": 40}, {"a": 0.6, "b": 0.4}, {"a": 0.1, "b": 0.2, "c": 0.7}, {"a": 33.3, "b": 33.3, "c": 33.4},
+     {"a": 1}],
+)  # fmt: skip
+def test_shares_that_add_up_pass_exactly(shares: dict[str, float]) -> None:
+    """To 1 or to 100; 0.1 + 0.2 + 0.7 is 1, though not in floats."""
+    made = colour_shares(shares)
+    assert sum(made.values()) == 1
+    assert list(made) == list(shares)
+
+
+@pytest.mark.parametrize(
+    "shares",
+    [{"a": 60, "b": 41}, {"a": 0.5, "b": 0.4}, {"a": 33.33, "b": 33.33, "c": 33.33}, {"a": 2, "b": -1}, {},
+     {"a": float("nan")}, {"a": float("inf")}, {"a": 99, "b": 0}, {"a": True}, {"a": 10}],
+)  # fmt: skip
+def test_shares_that_do_not_add_up_are_refused(shares: dict[str, float]) -> None:
+    """One sentence with what they came to and an example."""
+    with pytest.raises(FieldError, match="for example red = 60, grey = 40") as caught:
+        colour_shares(shares)
+    assert "\n" not in str(caught.value)
+
+
+@given(st.lists(st.integers(1, 50), min_size=1, max_size=6), st.integers(0, 30))
+def test_colours_add_up_to_the_whole_weft(weights: list[int], lengths: int) -> None:
+    """All colours' lengths are the weft and all tails."""
+    total = sum(weights)
+    parts = [ColourPart(f"c{k}", Fraction(each, total), lengths) for k, each in enumerate(weights)]
+    made = by_colour(given_figure(90_000), parts).values()
+    assert sum(laid.value for laid in made) == pytest.approx(90_000 + len(weights) * lengths * 50)
+
+
+def test_a_colour_named_twice_is_refused() -> None:
+    """Two rows of one name would hide each other."""
+    with pytest.raises(FieldError, match="once"):
+        by_colour(given_figure(1000), [ColourPart("ash", 50), ColourPart("ash", 50)])
+
+
+def test_a_weighed_sample_scales_by_area() -> None:
+    """By hand: 12 g on 100 x 100 mm are 72 g on 240 x 250 mm."""
+    grams = scaled_from_sample(12, (100, 100), (240, 250))
+    assert (grams.value, grams.origin) == (72, Origin.COMPUTED)
+
+
+@given(st.floats(1, 500), st.floats(10, 500), st.floats(10, 500))
+def test_a_weaving_of_the_samples_size_takes_the_samples_weight(grams: float, width: float, height: float) -> None:
+    """Scale 1."""
+    assert scaled_from_sample(grams, (width, height), (width, height)).value == pytest.approx(grams)
+
+
+@pytest.mark.parametrize(
+    ("grams", "size"), [(0, (100, 100)), (12, (0, 100)), (12, (100, 0)), (-1, (100, 100)), (12, (float("nan"), 100))]
+)
+def test_a_sample_of_no_size_is_refused(grams: float, size: tuple[float, float]) -> None:
+    """Nothing scales from nothing."""
+    with pytest.raises(FieldError, match="sample"):
+        scaled_from_sample(grams, size, (240, 250))
+
+
+def test_the_heaviest_rug_is_half_a_pound_a_square_foot() -> None:
+    """Attributed to P. Collingwood, second-hand: 2441 g/m2; the pound and the foot by definition."""
+    assert pytest.approx(0.5 * 453.59237 / 0.3048**2, abs=0.5) == HEAVIEST_G_PER_M2
+
+
+@pytest.mark.parametrize(("grams", "count"), [(2440, 0), (2442, 1)])
+def test_weft_heavier_than_a_rug_is_doubted(grams: float, count: int) -> None:
+    """One square metre, just under and just over."""
+    assert len(weight_warnings(grams, 1000, 1000)) == count
+
+
+@given(shares_below_one)
+def test_what_draws_in_never_grows(share: Fraction) -> None:
+    """A share from 0 up to 1 leaves between all and nothing."""
+    assert 0 < drawn_in(240, share) <= 240
+
+
+def test_assumptions_reach_the_total() -> None:
+    """A soft diameter's upper bound is still named beside the length of each colour."""
+    wrap = wrapped(25.4, 24)
+    weft = weft_length(240, 200, picks_counted(44, 50), take_up(4, wrap, wrap))
+    (laid,) = by_colour(weft, [ColourPart("ash", 1)]).values()
+    assert "upper bound" in laid.assumptions[0]
+
+
+def test_reasons_carry_the_right_numbers() -> None:
+    """By hand: 0.9 picks a mm on 200 mm are 180; 100 x 100 mm are 100 cm2; 3/5 are 60 %."""
+    length = weft_length(240, 200, given_figure(0.9), given_figure(0.2))
+    assert length.reason == "180 picks of 240 mm and 20 % take-up."
+    assert "12 g on 100 cm2; this is 6 times as much" in scaled_from_sample(12, (100, 100), (240, 250)).reason
+    first, _ = by_colour(length, [ColourPart("ash", 60), ColourPart("madder", 40)]).values()
+    assert first.reason.startswith("60 % of the weft")
+
+
+def test_christie_is_named_for_her_tail_only() -> None:
+    """A tail of another length is the maker's own."""
+    assert "Christie" in tails(3).reason
+    assert "Christie" not in tails(3, 40).reason
