@@ -19,7 +19,7 @@ from layout.plan import plan
 from templates_gen.files.outputs import Outputs
 from templates_gen.files.proof import write
 
-ROOT = Path(__file__).parents[2]
+ROOT = Path(__file__).parents[3]
 SECONDS, MEGABYTES = 5.0, 300
 
 

@@ -31,7 +31,7 @@ from templates_gen.files.outputs import Output
 from templates_gen.inputs import stock_file as stockfile
 from templates_gen.verify.compare import Findings
 
-ROOT = Path(__file__).parents[2]
+ROOT = Path(__file__).parents[3]
 MAKE = "import sys; from templates_gen.screen.cli import main; main(['make', '-o', sys.argv[1]])"
 
 

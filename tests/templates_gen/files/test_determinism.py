@@ -18,7 +18,7 @@ from layout.plan import Plan
 from templates_gen.files.generate import make
 from templates_gen.inputs import stock_file as stockfile
 
-ROOT = Path(__file__).parents[2]
+ROOT = Path(__file__).parents[3]
 MAKE = "import sys; from templates_gen.screen.cli import main; main(['make', '-o', sys.argv[1]])"
 SURROUNDINGS = {
     "east": {"PYTHONHASHSEED": "1", "TZ": "Asia/Tokyo", "LANG": "C", "LC_ALL": "C"},

@@ -18,7 +18,7 @@ from templates_gen.disk.run_folder import RunFolder
 from templates_gen.files.folder_contents import left_by_runs
 from templates_gen.files.manifest import MANIFEST
 
-ROOT = Path(__file__).parents[2]
+ROOT = Path(__file__).parents[3]
 NAMES = ("one.pdf", "two.svg", "fresh.dxf", MANIFEST)
 OLD = {name: f"old {name}".encode() for name in ("one.pdf", "two.svg", "gone.svg", MANIFEST, "mine.txt")}
 NEW = {name: f"new {name}".encode() for name in NAMES} | {"mine.txt": OLD["mine.txt"]}

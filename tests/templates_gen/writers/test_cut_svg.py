@@ -24,7 +24,7 @@ from layout.drawing.shapes import Curve, Point
 from templates_gen.files.formats import FORMATS, About
 
 read, write = FORMATS["svg"].read, FORMATS["svg"].write
-TYPED = (Path(__file__).parents[1] / "hand_typed" / "cut.svg").read_text(encoding="utf-8")
+TYPED = (Path(__file__).parents[2] / "hand_typed" / "cut.svg").read_text(encoding="utf-8")
 SVG = "{http://www.w3.org/2000/svg}"
 
 

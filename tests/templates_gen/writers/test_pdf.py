@@ -26,7 +26,7 @@ from templates_gen.files.formats import FORMATS, About, ReadError
 from templates_gen.lettering import fonts
 
 read, write = FORMATS["pdf"].read, FORMATS["pdf"].write
-ROOT = Path(__file__).parents[2]
+ROOT = Path(__file__).parents[3]
 LETTERS = {0x28: "(", 0x41: "A", 0x62: "ë", 0x80: "Ж"}  # what the codes of its font stand for
 ABOUT = About("Demo loom", '{"name": "Zoë"}')
 P = Point

@@ -16,7 +16,7 @@ import pytest
 from layout.values.errors import LayoutError
 from templates_gen.disk.faults import FaultError, fault
 
-ROOT = Path(__file__).parents[2]
+ROOT = Path(__file__).parents[3]
 NUMBERS = sorted(errno.errorcode)
 
 

@@ -9,7 +9,7 @@ from typing import Any
 import pytest
 from commands import refused, run
 
-KITS = Path(__file__).parents[1] / "sample_kits"
+KITS = Path(__file__).parents[2] / "sample_kits"
 
 
 def values_of(name: str) -> dict[str, Any]:

@@ -29,7 +29,7 @@ from templates_gen.lettering import fonts
 from templates_gen.lettering.outlines import outlined
 
 LETTERS = "".join(fonts.metrics().advances)
-ROOT = Path(__file__).parents[2]
+ROOT = Path(__file__).parents[3]
 ABOUT = About("Demo loom", '{"name": "Zoë Łukasz Ольга"}')
 names = pytest.mark.parametrize("name", ["pdf", "svg"])  # for the eye; those for cutters have tests of their own
 

@@ -36,7 +36,7 @@ from layout.drawing.sheet import Sheet
 from layout.values.errors import LayoutError
 from templates_gen.files.formats import FORMATS, ReadError
 
-ROOT = Path(__file__).parents[2]
+ROOT = Path(__file__).parents[3]
 names = pytest.mark.parametrize("name", ["svg", "dxf"])
 
 

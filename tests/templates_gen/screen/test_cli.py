@@ -20,7 +20,7 @@ from kits import DEMO_FILES as FILES
 from templates_gen.files import generate
 from templates_gen.screen.cli import main
 
-ROOT = Path(__file__).parents[2]
+ROOT = Path(__file__).parents[3]
 INCH = 25.4  # mm, exactly
 
 

@@ -13,7 +13,7 @@ from pathlib import Path
 import pytest
 from commands import refused
 
-ROOT = Path(__file__).parents[2]
+ROOT = Path(__file__).parents[3]
 COMMAND = f"{shlex.quote(sys.executable)} -c 'from templates_gen.screen.cli import main; main()'"
 FULL = Path("/dev/full")
 

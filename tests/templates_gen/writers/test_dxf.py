@@ -28,7 +28,7 @@ from templates_gen.readers.dxf_layers import _numbered
 from templates_gen.writers.dxf import _numbers
 
 read, write = FORMATS["dxf"].read, FORMATS["dxf"].write
-TYPED = (Path(__file__).parents[1] / "hand_typed" / "plate.dxf").read_text(encoding="utf-8")
+TYPED = (Path(__file__).parents[2] / "hand_typed" / "plate.dxf").read_text(encoding="utf-8")
 
 
 def opened(data: bytes) -> Drawing:

@@ -19,7 +19,7 @@ from layout.values.errors import LayoutError
 from templates_gen.files.formats import FORMATS, About, ReadError
 
 read, write = FORMATS["svg"].read, FORMATS["svg"].write
-ROOT = Path(__file__).parents[2]
+ROOT = Path(__file__).parents[3]
 TYPED = (ROOT / "tests" / "hand_typed" / "plate.svg").read_text(encoding="utf-8")
 ABOUT = About("Demo loom", '{"name": "Zoë"}')
 P = Point
