@@ -1,6 +1,7 @@
 """Numbers and units as people write them.
 
-Our own grammar reads the number; pint is given the unit word only, and no sooner than a unit is met.
+Our own grammar reads the number. What the usual units are worth stands in a table, which a test compares with pint.
+Pint says what any other unit is worth; to import it takes longer than to read a whole kit.
 """
 
 from __future__ import annotations
@@ -22,12 +23,22 @@ _FINEST = 64  # inches are said in fractions down to 1/64
 _DEFINITIONS = (
     "millimetre = [length] = mm = millimetres = millimeter = millimeters",
     "centimetre = 10 millimetre = cm = centimetres = centimeter = centimeters",
+    "decimetre = 100 millimetre = dm = decimetres = decimeter = decimeters",
     "metre = 1000 millimetre = m = metres = meter = meters",
     "inch = 25.4 millimetre = in = ins = inches",
     "foot = 12 inch = ft = feet",
     "yard = 3 foot = yd = yds = yards",
 )
 _NAMES = tuple(tuple(part.strip() for part in line.split("=")) for line in _DEFINITIONS)
+_USUAL = {
+    "mm": Fraction(1),
+    "cm": Fraction(10),
+    "m": Fraction(1000),
+    "in": Fraction(127, 5),
+    "ft": Fraction(1524, 5),
+    "yd": Fraction(4572, 5),
+}
+"""Millimetres in each usual unit."""
 WORDS = {word: names[2] for names in _NAMES for word in (names[0], *names[2:])}
 """Every unit word that is read, and the short one it is kept as."""
 SIGNS = {'"': "in", "\u2033": "in", "\u201d": "in", "''": "in", "'": "ft", "\u2032": "ft", "\u2019": "ft"}
@@ -45,7 +56,7 @@ _A_SETT = "a number of ends per inch, per cm or per 10 cm"
 
 @dataclass(frozen=True, slots=True)
 class Length:
-    """An exact length: `mm`, and the `unit` ("mm", "cm", "m", "in", "ft", "yd") in which it was written."""
+    """An exact length: `mm`, and the `unit` ("mm", "cm", "dm", "m", "in", "ft", "yd") in which it was written."""
 
     mm: Fraction
     unit: str = "mm"
@@ -64,18 +75,31 @@ class Sett:
     unit: str = "in"
 
 
+_PER = {
+    (1, "in"): "in",
+    (1, "cm"): "cm",
+    (10, "mm"): "cm",
+    (10, "cm"): "10 cm",
+    (1, "dm"): "10 cm",
+    (100, "mm"): "10 cm",
+}
 _OVER = {"in": Fraction(127, 5), "cm": Fraction(10), "10 cm": Fraction(100)}
 
 
-@cache
 def mm_in(unit: str) -> Fraction:
+    """How many millimetres one of `unit` (a short word such as "cm") is, exactly."""
+    return _USUAL.get(unit) or mm_by_pint(unit)
+
+
+@cache
+def mm_by_pint(unit: str) -> Fraction:
     """How many millimetres one of `unit` is, exactly, as pint has it from our definitions."""
     return Fraction(_registry().Quantity(Fraction(1), unit).to("millimetre").magnitude)
 
 
 @cache
 def _registry() -> Any:
-    import pint  # heavy, and not needed before a unit is met
+    import pint  # heavy, and needed for a rare unit alone
 
     registry: Any = pint.UnitRegistry(None, non_int_type=Fraction)
     for line in _DEFINITIONS:
@@ -107,9 +131,7 @@ def _over(match: re.Match[str]) -> str | None:
     unit = _unit_of(match)
     if unit is None:
         return None
-    return {(1, "in"): "in", (1, "cm"): "cm", (10, "mm"): "cm", (10, "cm"): "10 cm", (100, "mm"): "10 cm"}.get(
-        (int(match["count"] or 1), unit)
-    )
+    return _PER.get((int(match["count"] or 1), unit))
 
 
 def read_size(text: object) -> tuple[Length, Length]:
@@ -184,6 +206,7 @@ __all__ = [
     "down",
     "exact_length",
     "exact_sett",
+    "mm_by_pint",
     "mm_in",
     "read_length",
     "read_sett",

@@ -21,6 +21,7 @@ from layout.values.units import (
     Sett,
     exact_length,
     exact_sett,
+    mm_by_pint,
     mm_in,
     read_length,
     read_sett,
@@ -62,6 +63,7 @@ LENGTHS_READ = [
     ("1,25 mm", Fraction(5, 4), "mm"),
     ("1524/5 mm", Fraction(1524, 5), "mm"),
     ("0.3 m", Fraction(300), "m"),
+    ("3 dm", Fraction(300), "dm"),
     ("2 ft", 24 * INCH, "ft"),
     ("2'", 24 * INCH, "ft"),
     ("1 yd", 36 * INCH, "yd"),
@@ -100,6 +102,7 @@ SETTS_READ = [
     ("30/10 cm", Fraction(3, 10), "10 cm"),
     ("30 / 10cm", Fraction(3, 10), "10 cm"),
     ("30 per 100 mm", Fraction(3, 10), "10 cm"),
+    ("30 per dm", Fraction(3, 10), "10 cm"),
     ("15/2 per 10 cm", Fraction(3, 40), "10 cm"),
     ("1/2/cm", Fraction(1, 20), "cm"),
     ("-8 epi", -8 / INCH, "in"),
@@ -215,16 +218,17 @@ def test_what_is_no_size_is_refused(text: object) -> None:
 
 
 @pytest.fixture(scope="module")
-def default_registry() -> pint.UnitRegistry[float]:
-    """All that pint knows by itself."""
-    return pint.UnitRegistry()
+def default_registry() -> pint.UnitRegistry[Fraction]:
+    """All that pint knows by itself, in exact fractions."""
+    return pint.UnitRegistry(non_int_type=Fraction)
 
 
 @pytest.mark.parametrize("word", WORDS)
-def test_pint_agrees_on_every_unit_word(word: str, default_registry: pint.UnitRegistry[float]) -> None:
-    """Source: pint's default registry, which knows nothing of our definitions."""
-    expected = default_registry.Quantity(1, word).to("millimetre").magnitude
-    assert float(mm_in(WORDS[word])) == pytest.approx(expected, rel=1e-14)
+def test_pint_agrees_on_every_unit_word(word: str, default_registry: pint.UnitRegistry[Fraction]) -> None:
+    """Source: pint's default registry, which knows nothing of our definitions or our table. Both must be exactly it."""
+    expected = default_registry.Quantity(Fraction(1), word).to("millimetre").magnitude
+    assert mm_in(WORDS[word]) == expected
+    assert mm_by_pint(WORDS[word]) == expected
 
 
 @pytest.mark.parametrize("character", VULGAR)
@@ -239,11 +243,12 @@ def test_all_fraction_characters_of_unicode_are_known() -> None:
     assert set(VULGAR) == fractions - {"\u215f"}  # a numerator one that waits for its denominator
 
 
-def test_pint_is_not_loaded_before_a_unit_is_met() -> None:
-    """The heavy library comes in with the first unit, not with the module."""
+def test_pint_is_loaded_for_a_rare_unit_alone() -> None:
+    """The heavy library comes in with the first unit that the table lacks, not with the module or a usual unit."""
     code = (
-        "import sys, layout.kit.kit; before = 'pint' in sys.modules;"
-        "layout.kit.kit.exact_length(layout.kit.kit.Length(1)); print(before, 'pint' in sys.modules)"
+        "import sys; from layout.values.units import read_length;"
+        "[read_length(f'1 {unit}') for unit in ('mm', 'cm', 'm', 'in', 'ft', 'yd')]; before = 'pint' in sys.modules;"
+        "read_length('1 dm'); print(before, 'pint' in sys.modules)"
     )
     done = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, check=True)
     assert done.stdout.split() == ["False", "True"]
