@@ -39,7 +39,7 @@ def read_field(spec: Input, value: object, key: str, metrics: FontMetrics) -> An
         return read_name(value, metrics) if spec.kind == "name" else _READERS[spec.kind](spec, value)
     except FieldError as error:
         own = error.example if error.example.startswith(f"{spec.leaf} = ") else ""
-        raise FieldError(key, error.needed, error.got, own or example_of(spec)) from None
+        raise error.at(key, own or example_of(spec)) from None
 
 
 def example_of(spec: Input) -> str:
@@ -77,7 +77,8 @@ def _width(spec: Input, value: object) -> Length | None:
     try:
         return _length(spec, value)
     except FieldError as error:
-        raise FieldError("", f'{error.needed}, or "{AS_WIDE_AS_FITS}"', error.got, "") from None
+        needed = f'{error.needed.values["needed"]}, or "{AS_WIDE_AS_FITS}"'
+        raise FieldError("", needed, error.got, "") from None
 
 
 def _sett(_: Input, value: object) -> Sett:
@@ -99,7 +100,8 @@ def _density(_: Input, value: object) -> Sett:
     try:
         density = read_sett(value)
     except FieldError as error:
-        raise FieldError("", error.needed.replace("ends", "notches"), error.got, "") from None
+        needed = str(error.needed.values["needed"]).replace("ends", "notches")
+        raise FieldError("", needed, error.got, "") from None
     if not LEAST_SETT <= density.per_mm <= MOST_SETT:
         raise FieldError("", "notches 0.1 to 60 per cm (0.254 to 152.4 per inch)", shown(value), "")
     return density

@@ -9,6 +9,7 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from enum import StrEnum
 from string import Formatter
+from types import MappingProxyType
 from typing import NamedTuple
 
 
@@ -18,6 +19,13 @@ class CatalogueError(LookupError):
 
 class Role(StrEnum):
     """What a message is for; the roles themselves stand in `roles`."""
+
+
+class Message(NamedTuple):
+    """What is to be said, in whatever language: a role and its values. A value may be a message itself."""
+
+    role: Role
+    values: Mapping[str, object] = MappingProxyType({})
 
 
 class Plural(NamedTuple):
@@ -51,7 +59,14 @@ class Catalogue:
             raise CatalogueError("the message {} has the values {}, not {}".format(role, *named))
         if isinstance(message, Plural):
             message = message.one if str(values[message.by]) == "1" else message.many
-        return message.format(**values)
+        return message.format(**{name: self._value(value) for name, value in values.items()})
+
+    def words_of(self, message: Message) -> str:
+        """The same for a message that was kept for later."""
+        return self.say(message.role, **message.values)
+
+    def _value(self, value: object) -> object:
+        return self.words_of(value) if isinstance(value, Message) else value
 
     def listed(self, messages: Sequence[str]) -> str:
         """Whole messages in one row; empty where there are none."""

@@ -2,7 +2,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping
+
+from layout.messages.catalogue import Catalogue, Message, Role
+from layout.messages.english import ENGLISH
+from layout.messages.roles import Refusal
 
 _LONGEST_SHOWN = 60
 _LONGEST_PATH = 240
@@ -11,24 +15,45 @@ _MOST_LINES = 100
 
 
 class LayoutError(ValueError):
-    """Root of every refusal; its text is a sentence for the person at the bench."""
+    """Root of every refusal; its text is a sentence for the person at the bench.
+
+    `message` is that sentence as a role and values, for a catalogue of any language; the text is English. A sentence
+    that was said before is taken as it is.
+    """
+
+    def __init__(self, message: Message | Role | str, **values: object) -> None:
+        self.message = _message(message, values, Refusal.SAID, "sentence")
+        super().__init__(self.said(ENGLISH))
+
+    def said(self, catalogue: Catalogue) -> str:
+        """The refusal in the language of `catalogue`."""
+        return catalogue.words_of(self.message)
 
 
 class FieldError(LayoutError):
     """One input that cannot be used.
 
-    `field` is the dotted key (empty while only a bare value is being read), `needed` what was needed, `got` what came
-    (already fit to be shown), `example` something that works.
+    `field` is the dotted key (empty while only a bare value is being read), `got` what came (already fit to be shown),
+    `example` something that works. `needed` is the message of the refusal without these three: a role with its own
+    `values`, whose words hold {got} and {example}; or, in words, what was needed.
     """
 
-    def __init__(self, field: str, needed: str, got: str, example: str) -> None:
-        self.field, self.needed, self.got, self.example = field, needed, got, example
-        named = f"{field}: " if field else ""
-        super().__init__(f"{named}needs {needed}, got {got}; for example {example}")
+    def __init__(self, field: str, needed: Message | Role | str, got: str, example: str, **values: object) -> None:
+        self.field, self.got, self.example = field, got, example
+        self.needed = _message(needed, values, Refusal.NEEDS, "needed")
+        sentence = Message(self.needed.role, {**self.needed.values, "got": got, "example": example})
+        super().__init__(Message(Refusal.AT, {"field": field, "sentence": sentence}) if field else sentence)
 
-    def at(self, field: str) -> FieldError:
-        """The same refusal, with the key it belongs to."""
-        return FieldError(field, self.needed, self.got, self.example)
+    def at(self, field: str, example: str | None = None) -> FieldError:
+        """The same refusal with the key it belongs to, and with another example if one is given."""
+        return FieldError(field, self.needed, self.got, self.example if example is None else example)
+
+
+def _message(said: Message | Role | str, values: Mapping[str, object], role: Role, name: str) -> Message:
+    """`said` as a message; words become the value `name` of the `role` that repeats them."""
+    if isinstance(said, Message):
+        return said
+    return Message(said, values) if isinstance(said, Role) else Message(role, {name: said})
 
 
 class FieldErrors(LayoutError):  # noqa: N818 - it holds several
@@ -37,6 +62,10 @@ class FieldErrors(LayoutError):  # noqa: N818 - it holds several
     def __init__(self, errors: Iterable[FieldError]) -> None:
         self.errors = tuple(errors)
         super().__init__("\n".join(str(error) for error in self.errors))
+
+    def said(self, catalogue: Catalogue) -> str:
+        """Every refusal in the language of `catalogue`, one a line."""
+        return "\n".join(error.said(catalogue) for error in self.errors)
 
 
 def shown(value: object) -> str:

@@ -206,4 +206,4 @@ def _as_option(error: FieldError) -> FieldError:
     """What a stock cannot keep, as it concerns a person who gave options."""
     option, example = _OPTIONS.get(error.field, (error.field, error.example))
     what = "a slot whose ease is " if error.field == "cutting.ease" else ""
-    return FieldError(option, what + error.needed, error.got, example)
+    return FieldError(option, f"{what}{error.needed.values['needed']}", error.got, example)

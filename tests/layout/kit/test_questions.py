@@ -114,7 +114,7 @@ def test_nothing_is_asked_about_true_counts_of_usual_yarns() -> None:
 def test_nothing_is_asked_about_the_demo_and_the_samples() -> None:
     """The kits that are shown."""
     assert questions(kitfile.demo()) == ()
-    samples = sorted((Path(__file__).parents[1] / "sample_kits").glob("*.toml"))
+    samples = sorted((Path(__file__).parents[2] / "sample_kits").glob("*.toml"))
     assert samples
     for path in samples:
         assert questions(kitfile.load(path)) == (), path.name
