@@ -6,53 +6,76 @@ Run it from anywhere: python tests/samples.py
 from __future__ import annotations
 
 import shutil
+import sys
+import tempfile
+from collections.abc import Iterable
 from pathlib import Path
 
-import pypdfium2
-import resvg_py
+sys.path.insert(0, str(Path(__file__).parents[1]))
 
+from contact_sheets import contact_sheet, drawing, save_small
+
+from layout.kit.kit import Kit
 from layout.plan import plan
+from layout.products import PRODUCTS
 from templates_gen.files.generate import make
-from templates_gen.inputs import kit_file as kitfile
-from templates_gen.inputs import stock_file as stockfile
+from templates_gen.inputs import kit_file, stock_file
 from templates_gen.lettering.fonts import metrics
 
 SAMPLES = Path(__file__).parents[1] / "output_samples"
 KITS = Path(__file__).with_name("sample_kits")
-"""A kit for each kind of frame that the built-in demo kit and the kits beside the samples do not show."""
-
-SCALE = 110 / 72  # pixels to a PDF unit
-SMALL = 75  # pixels to an inch of a picture that stands beside others
-
-
-def picture(pdf: Path, page: int, to: Path) -> None:
-    """One page of `pdf` as a grey picture."""
-    document = pypdfium2.PdfDocument(pdf)
-    document[page].render(scale=SCALE, grayscale=True).to_pil().save(to, optimize=True)
-    document.close()
+"""A kit for each kind of frame end that the built-in demo kit does not show."""
+DEMO = "willow-frame"
+OF_ONE_KIND = ("end-bars", "peg-jig")
+"""Parts to cut that the demo kit does not have."""
+WINDING, SHEETS = "winding.png", "sheets.png"
 
 
-def drawing(svg: Path, to: Path) -> None:
-    """A drawing as a picture for a page that shows several."""
-    png = resvg_py.svg_to_bytes(
-        svg_string=svg.read_text("utf-8"), background="white", skip_system_fonts=True, dpi=SMALL
+def sample_kits() -> dict[str, Kit]:
+    """Every sample kit by the name of its folder."""
+    return {DEMO: kit_file.demo()} | {path.stem: kit_file.load(path) for path in sorted(KITS.glob("*.toml"))}
+
+
+def kept(name: str, files: Iterable[str]) -> list[str]:
+    """Which of the files of the kit `name` are samples: all of the demo kit, what shows something new of the others.
+
+    A PDF file that is in kit.pdf as well is not kept twice.
+    """
+    return [file for file in files if name == DEMO or _is_new(file)]
+
+
+def shown_first(files: Iterable[str]) -> list[str]:
+    """The PDF files that together show every sheet once, all guides first."""
+    return sorted(
+        (file for file in files if file.endswith(".pdf") and _is_new(file)), key=lambda file: (file != "kit.pdf", file)
     )
-    to.write_bytes(bytes(png))
 
 
-def main() -> None:
-    """Every sample kit: the built-in demo kit, and the kits that lie beside its folder, the sample kits among them."""
+def _is_new(file: str) -> bool:
+    stem, _, form = file.rpartition(".")
+    product = PRODUCTS.get(stem)
+    return (form == "pdf" and (product is None or not product.in_kit)) or file.startswith(OF_ONE_KIND)
+
+
+def sample(name: str, kit: Kit, folder: Path) -> None:
+    """The sample files of one kit and their two pictures, in a folder that is emptied first."""
+    shutil.rmtree(folder, ignore_errors=True)
+    folder.mkdir(parents=True)
+    with tempfile.TemporaryDirectory() as work:
+        make(plan(kit), Path(work), metrics(), stock=stock_file.built_in())
+        files = [path.name for path in Path(work).iterdir() if path.is_file()]
+        for file in kept(name, files):
+            shutil.copyfile(Path(work, file), folder / file)
+        save_small(drawing(Path(work, "winding.svg")), folder / WINDING)
+        save_small(contact_sheet([Path(work, file) for file in shown_first(files)]), folder / SHEETS)
+
+
+def main(samples: Path = SAMPLES) -> None:
+    """Every sample kit, and its kit file beside its folder."""
     for path in sorted(KITS.glob("*.toml")):
-        shutil.copyfile(path, SAMPLES / path.name)
-    kits = {"willow-frame": kitfile.demo()}
-    kits |= {path.stem: kitfile.load(path) for path in sorted(SAMPLES.glob("*.toml"))}
-    for name, kit in kits.items():
-        folder = SAMPLES / name
-        for old in folder.glob("*"):
-            old.unlink()
-        make(plan(kit), folder, metrics(), stock=stockfile.built_in())
-        picture(folder / "strip-near.pdf", 0, folder / "strip-near.png")
-        drawing(folder / "winding.svg", folder / "winding.png")
+        shutil.copyfile(path, samples / path.name)
+    for name, kit in sample_kits().items():
+        sample(name, kit, samples / name)
 
 
 if __name__ == "__main__":

@@ -1,0 +1,56 @@
+"""Pictures for looking at: every page of some PDF files side by side, and a drawing alone."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from io import BytesIO
+from pathlib import Path
+
+import pypdfium2
+import resvg_py
+from PIL import Image, ImageDraw
+
+PAGE_DPI, DRAWING_DPI = 50, 75
+GREYS = 16  # so many fit in four bits, and lines still look smooth
+COLUMNS = 6
+GAP, CAPTION = 8, 14  # pixels
+
+
+def pages_of(pdf: Path) -> list[tuple[str, Image.Image]]:
+    """Each page of `pdf` in grey, with a caption: the file's name, and the page's number where there are several."""
+    document = pypdfium2.PdfDocument(pdf)
+    names = [pdf.name] if len(document) == 1 else [f"{pdf.name} {k + 1}" for k in range(len(document))]
+    images = [page.render(scale=PAGE_DPI / 72, grayscale=True).to_pil() for page in document]
+    document.close()
+    return list(zip(names, images, strict=True))
+
+
+def contact_sheet(pdfs: Sequence[Path]) -> Image.Image:
+    """Every page of `pdfs` in rows on grey ground, each under its caption."""
+    pages = [page for pdf in pdfs for page in pages_of(pdf)]
+    width = max(image.width for _, image in pages) + GAP
+    height = max(image.height for _, image in pages) + GAP + CAPTION
+    rows = -(-len(pages) // COLUMNS)
+    sheet = Image.new("L", (min(len(pages), COLUMNS) * width + GAP, rows * height + GAP), 204)
+    draw = ImageDraw.Draw(sheet)
+    for k, (name, image) in enumerate(pages):
+        x, y = GAP + k % COLUMNS * width, GAP + k // COLUMNS * height
+        draw.text((x, y), name, fill=0)
+        sheet.paste(image, (x, y + CAPTION))
+    return sheet
+
+
+def save_small(image: Image.Image, to: Path) -> None:
+    """`image` as a PNG of a few greys, four bits to a pixel."""
+    step = 255 // (GREYS - 1)
+    few = Image.frombytes("P", image.size, image.convert("L").point(lambda grey: round(grey / step)).tobytes())
+    few.putpalette([level * step for level in range(GREYS) for _ in range(3)])
+    few.save(to, optimize=True)
+
+
+def drawing(svg: Path) -> Image.Image:
+    """A drawing as it stands in a page of text."""
+    png = resvg_py.svg_to_bytes(
+        svg_string=svg.read_text("utf-8"), background="white", skip_system_fonts=True, dpi=DRAWING_DPI
+    )
+    return Image.open(BytesIO(bytes(png)))
