@@ -1,66 +1,81 @@
-"""The README's commands are run, and what it shows is what they print. RENEW=1 writes their output into it."""
+"""README and docs show what the project does today. RENEW=1 writes outputs and tables into them."""
 
 from __future__ import annotations
 
 import os
-import re
-import shlex
-from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
-from click.testing import CliRunner
+from pages import BLOCK, PAGES, README, ROOT, Runs, blocks_of, broken_links, key_rows, renewed, table_between
 
+from layout.cutting.products import CUT_PRODUCTS
+from layout.cutting.stock.stock_inputs import STOCK
 from layout.kit.inputs import INPUTS
+from layout.plan import plan
+from layout.products import PRODUCTS
+from templates_gen.files.outputs import Outputs
+from templates_gen.inputs import kit_file, stock_file
+from templates_gen.lettering.fonts import metrics
 from templates_gen.screen.cli import main
 
-README = Path(__file__).parents[1] / "README.md"
-BLOCK = re.compile(r"^```console\n\$ (?P<command>.*)\n(?P<output>(?:.*\n)*?)```$", re.MULTILINE)
-KEYS = re.compile(r"(<!-- keys -->\n)(.*?)(\n?<!-- end of keys -->)", re.DOTALL)
+KEYS = {
+    "keys": (ROOT / "docs" / "keys.md", INPUTS),
+    "stock keys": (ROOT / "docs" / "stock.md", STOCK.inputs),
+}
 
 
-def outputs(text: str) -> Iterator[tuple[re.Match[str], str]]:
-    """Every command of the README in order, with what it prints, in one empty folder."""
-    for block in BLOCK.finditer(text):
-        name, *words = shlex.split(block["command"])
-        assert name == "templates-gen"
-        result = CliRunner().invoke(main, words)
-        assert result.exit_code == 0, result.output
-        yield block, result.stdout
-
-
-def test_readme_shows_real_output(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
-    """Each command of the README prints exactly what stands under it."""
-    text = README.read_text(encoding="utf-8")
+def test_pages_show_real_output(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    """Each command of README and docs prints exactly what stands under it, and every command is shown."""
     monkeypatch.chdir(tmp_path)
-    runs = list(outputs(text))
-    assert {shlex.split(block["command"])[1] for block, _ in runs} == set(main.commands)
+    runs = Runs()
+    for page in PAGES:
+        text = page.read_text(encoding="utf-8")
+        if os.environ.get("RENEW"):
+            text = renewed(text, runs)
+            page.write_text(text, encoding="utf-8")
+        for block in BLOCK.finditer(text):
+            assert block["output"] == runs.shown(block["command"]), page.name
+    assert runs.commands == set(main.commands)
+
+
+@pytest.mark.parametrize("name", KEYS)
+def test_pages_explain_every_key(name: str) -> None:
+    """The tables of keys are what the inputs say of themselves."""
+    page, inputs = KEYS[name]
+    text = page.read_text(encoding="utf-8")
+    table = "\n".join(key_rows(inputs))
     if os.environ.get("RENEW"):
-        for block, printed in reversed(runs):
-            shown = f"```console\n$ {block['command']}\n{printed}```"
-            text = text[: block.start()] + shown + text[block.end() :]
-        README.write_text(text, encoding="utf-8")
-    assert [block["output"] for block in BLOCK.finditer(text)] == [printed for _, printed in runs]
+        found = table_between(text, name)
+        text = text[: found.start(2)] + table + "\n" + text[found.start(3) :].lstrip("\n")
+        page.write_text(text, encoding="utf-8")
+    assert table_between(text, name)[2] == table
 
 
-def key_rows() -> Iterator[str]:
-    """The README's table of keys, row by row, from the inputs' own words."""
-    yield from ("| key | what it says | for example |", "|---|---|---|")
-    for spec in INPUTS:
-        if spec.key.count("[]") <= 1 and "threads[]" not in spec.key:
-            left_out = f"; left out: `{spec.default}`" if isinstance(spec.default, str) else ""
-            choices = " or ".join(f"`{choice}`" for choice in spec.choices)
-            said = f"{spec.help.rstrip('.')}: {choices}" if choices and spec.kind == "choice" else spec.help.rstrip(".")
-            yield f"| `{spec.key}` | {said}{left_out} | `{spec.example}` |"
+def test_every_product_is_explained() -> None:
+    """The page of the commands says of everything that can be made what it is for."""
+    rows = [
+        line.split("|")[1] for line in (ROOT / "docs" / "commands.md").read_text("utf-8").splitlines() if "|" in line
+    ]
+    named = {word.strip("`, ") for row in rows for word in row.split()}
+    assert {*PRODUCTS, *CUT_PRODUCTS} <= named
 
 
-def test_readme_explains_every_key() -> None:
-    """The table of keys is what the inputs say of themselves; those of one thread of several are those of a yarn."""
-    text = README.read_text(encoding="utf-8")
-    table = "\n".join(key_rows())
-    if os.environ.get("RENEW"):
-        text = KEYS.sub(lambda found: f"{found[1]}{table}{found[3]}", text)
-        README.write_text(text, encoding="utf-8")
-    found = KEYS.search(text)
-    assert found is not None
-    assert found[2] == table
+def test_first_kit_is_whole(tmp_path: Path) -> None:
+    """The kit file that the README shows is read as it stands, and gives strips and parts to cut."""
+    (text,) = blocks_of(README.read_text("utf-8"), "toml")
+    path = tmp_path / "first.toml"
+    path.write_text(text, encoding="utf-8")
+    files = Outputs(plan(kit_file.load(path)), metrics(), stock=stock_file.built_in()).files
+    assert {"kit.pdf", "strip-near.pdf", "strip-far.svg", "job.pdf"} <= set(files)
+
+
+@pytest.mark.parametrize("page", [*PAGES, ROOT / "DEVELOPERS.md", ROOT / "CHANGELOG.md"], ids=lambda page: page.stem)
+def test_links_lead_somewhere(page: Path) -> None:
+    """Every link within the project leads to a file, and to a heading of it where it names one."""
+    assert broken_links(page) == []
+
+
+def test_readme_leads_to_every_page() -> None:
+    """No page of docs is hidden."""
+    text = README.read_text("utf-8")
+    assert [page.name for page in PAGES[1:] if f"](docs/{page.name})" not in text] == []
