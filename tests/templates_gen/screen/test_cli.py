@@ -22,6 +22,7 @@ from templates_gen.screen.cli import main
 
 ROOT = Path(__file__).parents[3]
 INCH = 25.4  # mm, exactly
+FEW = ("--only", "strip-far", "--only", "comb")  # a file of every form: PDF, SVG and DXF
 
 
 def process(*arguments: object, **environment: str) -> subprocess.CompletedProcess[str]:
@@ -209,15 +210,14 @@ def test_a_kit_that_is_no_kit(command: str, kit: Path, tmp_path: Path) -> None:
 # make
 
 
-def test_make_says_what_was_proven(tmp_path: Path) -> None:
-    """Every file is listed, what was proven follows, and the last line tells what is new."""
-    result = run("make", "-o", tmp_path / "strips")
-    assert result.exit_code == 0
-    assert all(file in result.stdout for file in FILES)
-    last, changes = result.stdout.splitlines()[-2:]
-    there = {path.name for path in (tmp_path / "strips").iterdir()}
+def test_make_says_what_was_proven(demo_made: Path) -> None:
+    """Every file is listed, what was proven follows, and the last line says what is new."""
+    said = (demo_made / "said").read_text(encoding="utf-8")
+    assert all(file in said for file in FILES)
+    last, changes = said.splitlines()[-2:]
+    there = {path.name for path in (demo_made / "strips").iterdir()}
     assert there > {*FILES, "manifest.json"}
-    assert all(file in result.stdout for file in there - {"manifest.json"})
+    assert all(file in said for file in there - {"manifest.json"})
     cuts = r"\d+ outlines to cut"
     proven = rf"Proven: {len(there) - 1} files read back, \d+ marks, {cuts}, largest deviation 0\.0\d micrometres\."
     assert re.fullmatch(proven, last)
@@ -267,7 +267,7 @@ def test_a_proof_that_fails_is_code_1(tmp_path: Path, monkeypatch: pytest.Monkey
     """A file that would not come back right is one sentence and code 1: no input of the maker's was wrong."""
     right = generate.read
     monkeypatch.setattr(generate, "read", lambda output, data: right(output, data)._replace(sheets=()))
-    result = run("make", "-o", tmp_path / "strips")
+    result = run("make", "-o", tmp_path / "strips", *FEW)
     assert (result.exit_code, result.stdout) == (1, "")
     assert len([row for row in result.stderr.splitlines() if "done, making" not in row]) == 1
     assert not (tmp_path / "strips").exists()
@@ -277,13 +277,13 @@ def test_progress_is_told_when_it_takes_long(tmp_path: Path, monkeypatch: pytest
     """Once more than a second has passed, a screen says which file is being made; a log does not."""
     monkeypatch.setattr("templates_gen.screen.cli.monotonic", lambda: next(clock))
     clock = iter(range(1000))
-    assert run("make", "-o", tmp_path / "logged").stderr == ""
+    assert run("make", "-o", tmp_path / "logged", *FEW).stderr == ""
     monkeypatch.setattr("templates_gen.screen.cli._watched", lambda: True)
     clock = iter(range(1000))
-    result = run("make", "-o", tmp_path / "strips")
+    result = run("make", "-o", tmp_path / "strips", *FEW)
     assert result.exit_code == 0
-    assert re.search(r"^\d+ of \d+ done, making kit\.pdf \.\.\.$", result.stderr, re.MULTILINE)
-    assert f"making {FILES[0]}" not in result.stderr
+    assert re.search(r"^\d+ of \d+ done, making comb-[^ ]*\.dxf \.\.\.$", result.stderr, re.MULTILINE)
+    assert "making strip-far.pdf" not in result.stderr
 
 
 # sett
@@ -411,20 +411,23 @@ def test_missing_and_unknown_options(words: tuple[str, ...]) -> None:
 
 @pytest.fixture(scope="module")
 def made(tmp_path_factory: pytest.TempPathFactory) -> Path:
-    """The demo kit's files."""
+    """A few of the demo kit's files, of every form."""
     folder = tmp_path_factory.mktemp("made")
-    assert run("make", "-o", folder).exit_code == 0
+    assert run("make", "-o", folder, *FEW).exit_code == 0
     return folder
 
 
-def test_check_of_what_is_right(made: Path) -> None:
+def test_check_of_what_is_right(made: Path, demo_folder: Path) -> None:
     """Code 0; for people every file with asked, found and deviation, for programs the same as values."""
     result = run("check", made)
     assert (result.exit_code, result.stderr) == (0, "")
     count = len(list(made.iterdir())) - 1  # all but the manifest
     assert result.stdout.count("right  ") == count
     assert result.stdout.count("largest deviation 0.0") == count
-    listed = json.loads(run("check", made, "--json").stdout)
+    whole = run("check", demo_folder, "--json")
+    assert (whole.exit_code, whole.stderr) == (0, "")
+    listed = json.loads(whole.stdout)
+    assert len(listed) == len(list(demo_folder.iterdir())) - 1
     assert [Path(each["file"]).name for each in listed[: len(FILES)]] == list(FILES)
     for each in listed:
         assert list(each) == ["file", "asked", "found", "deviation_um", "problems"]
@@ -437,10 +440,10 @@ def test_check_of_what_is_right(made: Path) -> None:
 
 def test_check_of_what_is_wrong(made: Path, tmp_path: Path, kit: Path) -> None:
     """Code 1 for an altered file, another kit, or what was never ours; each problem stands under its file."""
-    altered = tmp_path / "strip-near.svg"
-    altered.write_bytes((made / "strip-near.svg").read_bytes().replace(b' d="M', b' d="M1', 1))
+    altered = tmp_path / "strip-far.svg"
+    altered.write_bytes((made / "strip-far.svg").read_bytes().replace(b' d="M', b' d="M1', 1))
     (tmp_path / "empty.pdf").write_bytes(b"")
-    result = run("check", altered, tmp_path / "empty.pdf", made / "kit.pdf")
+    result = run("check", altered, tmp_path / "empty.pdf", made / "strip-far.pdf")
     assert (result.exit_code, result.stderr) == (1, "")
     assert (result.stdout.count("WRONG  "), result.stdout.count("right  ")) == (2, 1)
     listed = json.loads(run("check", altered, "--json").stdout)
@@ -470,7 +473,7 @@ def test_the_console_command_is_ours() -> None:
 
 def test_a_process_that_makes_and_checks(tmp_path: Path) -> None:
     """The same commands from outside: codes, and nothing on the error stream but progress."""
-    ran = process("make", "-o", tmp_path / "strips")
+    ran = process("make", "-o", tmp_path / "strips", *FEW)
     assert ran.returncode == 0
     assert all("done, making" in row for row in ran.stderr.splitlines())
     ran = process("check", tmp_path / "strips")
