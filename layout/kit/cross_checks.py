@@ -12,6 +12,7 @@ from layout.kit.fields import example_of
 from layout.kit.frame_inputs import LONGEST
 from layout.kit.inputs import AS_WIDE_AS_FITS, BY_KEY, LEAST_SETT, MOST_SETT
 from layout.kit.strength_inputs import strength_errors
+from layout.messages.roles import Cross
 from layout.sett.sett import SettInput, take_sett
 from layout.values.errors import FieldError
 from layout.values.units import Length, Sett, mm_in, say_length, up
@@ -19,12 +20,6 @@ from layout.values.units import Length, Sett, mm_in, say_length, up
 Got = Mapping[str, Any]
 _LEAST_ROOM = Fraction(10)
 """So much must be left between the ends in mm for anything to be woven at all."""
-_INSETS = {
-    "round bars": "both bars",
-    "flat ends": "nothing",
-    "notched ends": "the notches of both ends",
-    "pegged ends": "the pegs of both ends",
-}
 
 
 def cross_checks(got: Got) -> list[FieldError]:
@@ -42,8 +37,7 @@ def cross_checks(got: Got) -> list[FieldError]:
 def _washed_errors(got: Got) -> Iterator[FieldError]:
     """Shrinkage is stated or measured, not both."""
     if got.get("weaving.washed") and got.get("weaving.shrinkage") is not None:
-        needed = "to be left out beside washed, which measures it"
-        yield FieldError("weaving.shrinkage", needed, "both", "leave out shrinkage")
+        yield FieldError("weaving.shrinkage", Cross.SHRINKAGE_TWICE, "both", "leave out shrinkage")
 
 
 def sett_errors(got: Got) -> Iterator[FieldError]:
@@ -53,18 +47,16 @@ def sett_errors(got: Got) -> Iterator[FieldError]:
         return
     readings, given = got["sett.readings"], got["sett.given"]
     if readings and given:
-        needed = "to be the only one of given and readings"
-        yield FieldError("sett.given", needed, "both", "leave out readings or leave out given")
+        yield FieldError("sett.given", Cross.GIVEN_AND_READINGS, "both", "leave out readings or leave out given")
     elif given:
         for key in ("loosest", "as_measured"):
             if got[f"sett.{key}"]:
-                yield FieldError(f"sett.{key}", "readings, and means nothing beside given", "true", f"{key} = false")
+                yield FieldError(f"sett.{key}", Cross.READINGS_ONLY, "true", f"{key} = false")
         yield from _taking_errors(got)
     elif _notches(got) and got["sett.as_measured"]:
-        needed = "to be left out with a notch_density, since the notches set what there can be"
-        yield FieldError("sett.as_measured", needed, "true", "as_measured = false")
+        yield FieldError("sett.as_measured", Cross.AS_MEASURED_ON_NOTCHES, "true", "as_measured = false")
     elif not readings:
-        yield FieldError("sett", "readings, or a sett given", "neither", example_of(BY_KEY["sett.readings"]))
+        yield FieldError("sett", Cross.NO_SETT, "neither", example_of(BY_KEY["sett.readings"]))
     else:
         yield from _readings_errors(got)
 
@@ -74,8 +66,8 @@ def _readings_errors(got: Got) -> Iterator[FieldError]:
     for number, reading in enumerate(got["sett.readings"], 1):
         if not LEAST_SETT <= reading.low <= MOST_SETT:
             limits = True
-            needed = "a count that makes 0.1 to 60 ends per cm"
-            yield FieldError(f"sett.readings[{number}]", needed, reading.words, '{pairs = 13, window = "5 cm"}')
+            example = '{pairs = 13, window = "5 cm"}'
+            yield FieldError(f"sett.readings[{number}]", Cross.READING_LIMITS, reading.words, example)
     if not limits:
         yield from _taking_errors(got)
 
@@ -114,14 +106,14 @@ def _side_errors(got: Got) -> Iterator[FieldError]:
         return
     if needs >= LONGEST.mm:
         key, value = max((("side_width", side), ("margin", margin)), key=lambda each: each[1].mm)
-        needed = f"both sides and both margins together to leave room in a frame of at most {say_length(LONGEST)}"
-        yield FieldError(f"frame.{key}", needed, say_length(value), example_of(BY_KEY[f"frame.{key}"]))
+        example, longest = example_of(BY_KEY[f"frame.{key}"]), say_length(LONGEST)
+        yield FieldError(f"frame.{key}", Cross.SIDES_AND_MARGINS, say_length(value), example, longest=longest)
         return
-    needed = f"more than both sides and both margins together, {_say(needs, width)}"
+    together = _say(needs, width)
     asked = got.get("weaving.width")
     wider = needs + asked.mm if asked else 2 * needs
     example = f'outer_width = "{up(Length(min(wider, LONGEST.mm), width.unit))}"'
-    yield FieldError("frame.outer_width", needed, say_length(width), example)
+    yield FieldError("frame.outer_width", Cross.FRAME_WIDER, say_length(width), example, together=together)
 
 
 def _weaving_errors(got: Got) -> Iterator[FieldError]:
@@ -130,19 +122,19 @@ def _weaving_errors(got: Got) -> Iterator[FieldError]:
         return
     width, widest = got.get("weaving.width"), frame.widest_weaving
     if width and 0 < widest.mm < width.mm:
-        needed = f"at most the {say_length(widest)} that the frame leaves between its margins"
-        yield FieldError("weaving.width", needed, say_length(width), f'width = "{AS_WIDE_AS_FITS}"')
-    height, taken, what = got.get("weaving.height"), 2 * frame.ends.inset_mm, _INSETS[frame.ends.name]
+        example = f'width = "{AS_WIDE_AS_FITS}"'
+        yield FieldError("weaving.width", Cross.WEAVING_WIDTH, say_length(width), example, widest=say_length(widest))
+    height, taken = got.get("weaving.height"), 2 * frame.ends.inset_mm
     room = Length(frame.outer_height.mm - taken, frame.outer_height.unit)
     if room.mm <= _LEAST_ROOM and not (height and height.mm < room.mm):
-        needed = f"more than {what} together and {say_length(Length(_LEAST_ROOM))}, {_say(taken + _LEAST_ROOM, room)}"
         higher = max(2 * taken, taken + 2 * height.mm) if height else 3 * taken
         example = f'outer_height = "{up(Length(min(higher, LONGEST.mm), room.unit))}"'
-        yield FieldError("frame.outer_height", needed, say_length(frame.outer_height), example)
+        values = {"taken": _say(taken, room), "least": say_length(Length(_LEAST_ROOM))}
+        values["together"] = _say(taken + _LEAST_ROOM, room)
+        yield FieldError("frame.outer_height", Cross.FRAME_HIGHER, say_length(frame.outer_height), example, **values)
     elif height and height.mm >= room.mm:
-        less = f" less {what}" if taken else ""
-        needed = f"less than the frame's outer height{less}, {say_length(room)}"
-        yield FieldError("weaving.height", needed, say_length(height), f'height = "{_fitting(room)}"')
+        example = f'height = "{_fitting(room)}"'
+        yield FieldError("weaving.height", Cross.WEAVING_HEIGHT, say_length(height), example, room=say_length(room))
 
 
 def _say(mm: Fraction, like: Length) -> str:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Callable, Iterable
+from collections.abc import Callable, Iterable, Mapping
 from difflib import get_close_matches
 from typing import Any
 
@@ -23,6 +23,8 @@ from layout.kit.inputs import (
 )
 from layout.kit.names import read_name
 from layout.kit.number_fields import read_amount, read_count_of, read_share, read_system, read_whole
+from layout.messages.catalogue import Role
+from layout.messages.roles import Entry, Value
 from layout.values.errors import FieldError, shown
 from layout.values.forces import Force, read_force
 from layout.values.units import Length, Sett, exact_length, read_length, read_sett, read_size, say_length
@@ -49,26 +51,36 @@ def example_of(spec: Input) -> str:
 
 def _version(_: Input, value: object) -> int:
     if isinstance(value, bool) or value != VERSION or not isinstance(value, int):
-        raise FieldError("", f"{VERSION}, the only version there is", shown(value), "")
+        raise FieldError("", Entry.VERSION, shown(value), "", version=VERSION)
     return VERSION
 
 
 def _length(spec: Input, value: object) -> Length:
     length = read_length(value)
     if spec.low is not None and spec.high is not None and not spec.low.mm <= length.mm <= spec.high.mm:
-        needed = f"a length from {say_length(spec.low)} to {say_length(spec.high)}{_other_unit(spec, length)}"
-        raise FieldError("", needed, shown(value), "")
+        limits = {"low": say_length(spec.low), "high": say_length(spec.high)}
+        if meant := _other_unit(spec, length):
+            raise FieldError("", Entry.LENGTH_BETWEEN_MEANT, shown(value), "", **limits, meant=meant)
+        raise FieldError("", Entry.LENGTH_BETWEEN, shown(value), "", **limits)
     return length
 
 
 def _other_unit(spec: Input, length: Length) -> str:
-    """The question whether the same number in the next unit was meant: "30 m" for 30 cm."""
+    """The same number in the next unit where that fits, such as "30 cm" for "30 m"; else nothing."""
     nearest = {"m": ("cm", "mm"), "cm": ("mm", "m"), "mm": ("cm",), "ft": ("in",), "yd": ("in",)}.get(length.unit, ())
     for unit in nearest:
         meant = f"{exact_length(length).split()[0]} {unit}"
         if spec.low and spec.high and spec.low.mm <= read_length(meant).mm <= spec.high.mm:
-            return did_you_mean(f'"{say_length(read_length(meant))}"')
+            return say_length(read_length(meant))
     return ""
+
+
+_OF_A_WIDTH: Mapping[Role, Role] = {
+    Value.LENGTH: Entry.WIDTH,
+    Entry.LENGTH_BETWEEN: Entry.WIDTH_BETWEEN,
+    Entry.LENGTH_BETWEEN_MEANT: Entry.WIDTH_BETWEEN_MEANT,
+}
+"""What is refused of a width where the same length would be refused."""
 
 
 def _width(spec: Input, value: object) -> Length | None:
@@ -77,21 +89,23 @@ def _width(spec: Input, value: object) -> Length | None:
     try:
         return _length(spec, value)
     except FieldError as error:
-        needed = f'{error.needed.values["needed"]}, or "{AS_WIDE_AS_FITS}"'
-        raise FieldError("", needed, error.got, "") from None
+        role = _OF_A_WIDTH.get(error.needed.role)
+        if role is None:
+            raise
+        raise FieldError("", role, error.got, "", **error.needed.values, word=AS_WIDE_AS_FITS) from None
 
 
 def _sett(_: Input, value: object) -> Sett:
     sett = read_sett(value)
     if not LEAST_SETT <= sett.per_mm <= MOST_SETT:
-        raise FieldError("", "a sett from 0.1 to 60 ends per cm (0.254 to 152.4 epi)", shown(value), "")
+        raise FieldError("", Entry.SETT_BETWEEN, shown(value), "")
     return sett
 
 
 def _force(_: Input, value: object) -> Force:
     force = read_force(value)
     if not LEAST_TENSION <= force.newtons <= MOST_TENSION:
-        raise FieldError("", "a pull from 0.01 to 100 N (about 1 g to 10 kg)", shown(value), "")
+        raise FieldError("", Entry.PULL_BETWEEN, shown(value), "")
     return force
 
 
@@ -100,16 +114,17 @@ def _density(_: Input, value: object) -> Sett:
     try:
         density = read_sett(value)
     except FieldError as error:
-        needed = str(error.needed.values["needed"]).replace("ends", "notches")
-        raise FieldError("", needed, error.got, "") from None
+        if error.needed.role != Value.SETT:
+            raise
+        raise FieldError("", Entry.DENSITY, error.got, "") from None
     if not LEAST_SETT <= density.per_mm <= MOST_SETT:
-        raise FieldError("", "notches 0.1 to 60 per cm (0.254 to 152.4 per inch)", shown(value), "")
+        raise FieldError("", Entry.DENSITY_BETWEEN, shown(value), "")
     return density
 
 
 def _flag(_: Input, value: object) -> bool:
     if not isinstance(value, bool):
-        raise FieldError("", "true or false, without quotes", shown(value), "")
+        raise FieldError("", Entry.FLAG, shown(value), "")
     return value
 
 
@@ -117,8 +132,11 @@ def _choice(spec: Input, value: object) -> str:
     word = " ".join(value[:_LONGEST_WORD].lower().split()) if isinstance(value, str) else ""
     if word in spec.choices:
         return word
-    listed = ", ".join(f'"{choice}"' for choice in spec.choices[:-1]) + f' or "{spec.choices[-1]}"'
-    raise FieldError("", listed + did_you_mean(closest(word, spec.choices)), shown(value), "")
+    *before, last = (f'"{choice}"' for choice in spec.choices)
+    listed = {"before": ", ".join(before), "last": last}
+    if meant := closest(word, spec.choices):
+        raise FieldError("", Entry.CHOICE_MEANT, shown(value), "", **listed, meant=meant)
+    raise FieldError("", Entry.CHOICE, shown(value), "", **listed)
 
 
 def _size(_: Input, value: object) -> tuple[str, int, int]:
@@ -130,23 +148,24 @@ def _size(_: Input, value: object) -> tuple[str, int, int]:
         width, height = (round(side.mm / POINT) for side in read_size(value))
     except FieldError:
         names = ", ".join(f'"{name}"' for name in PAPERS)
-        needed = f'{names} or a size such as "210 x 297 mm"{did_you_mean(closest(word, PAPERS))}'
-        raise FieldError("", needed, shown(value), "") from None
+        if meant := closest(word, PAPERS):
+            raise FieldError("", Entry.PAPER_MEANT, shown(value), "", names=names, meant=meant) from None
+        raise FieldError("", Entry.PAPER, shown(value), "", names=names) from None
     least, most = sorted((width, height))
     if least < LEAST_PAPER[0] or most < LEAST_PAPER[1] or most > MOST_PAPER:
-        raise FieldError("", "a sheet of at least 148 x 210 mm and at most 3500 mm along a side", shown(value), "")
+        raise FieldError("", Entry.PAPER_BETWEEN, shown(value), "")
     return ("own", width, height)
 
 
 def _number(_: Input, value: object) -> float:
     if isinstance(value, bool) or not isinstance(value, int | float) or not 0 < value <= MOST_NUMBER:
-        raise FieldError("", f"a plain number above zero and at most {MOST_NUMBER:,}", shown(value), "")
+        raise FieldError("", Entry.NUMBER, shown(value), "", most=f"{MOST_NUMBER:,}")
     return float(value)
 
 
 def _colour(_: Input, value: object) -> str:
     if not isinstance(value, str) or not _COLOUR.fullmatch(value):
-        raise FieldError("", 'a colour as "#" and six of 0-9 and a-f', shown(value), "")
+        raise FieldError("", Entry.COLOUR, shown(value), "")
     return value.lower()
 
 

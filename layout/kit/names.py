@@ -5,6 +5,7 @@ from __future__ import annotations
 import unicodedata
 
 from layout.drawing.metrics import FontMetrics
+from layout.messages.roles import Entry
 from layout.values.errors import FieldError, ascii_safe, shown
 
 LONGEST_NAME = 40
@@ -14,27 +15,28 @@ _EXAMPLE = "Willow frame, small"
 
 def read_name(value: object, metrics: FontMetrics) -> str:
     """`value` in composed form (NFC), trimmed; FieldError (no field yet) if it cannot be printed on one line."""
-    needed = f"a name of 1 to {LONGEST_NAME} characters in one line"
     if not isinstance(value, str) or len(value) > _SURELY_TOO_LONG:
-        raise FieldError("", needed, shown(value), _EXAMPLE)
+        raise FieldError("", Entry.NAME, shown(value), _EXAMPLE, most=LONGEST_NAME)
     name = unicodedata.normalize("NFC", value).strip()
     for letter in name:
         _check(letter, name, metrics)
-    if not name or len(name) > LONGEST_NAME:
-        raise FieldError("", needed, f"{shown(name)} ({len(name)} characters)" if name else "nothing", _EXAMPLE)
+    if not name:
+        raise FieldError("", Entry.NAME, shown(name), _EXAMPLE, most=LONGEST_NAME)
+    if len(name) > LONGEST_NAME:
+        raise FieldError("", Entry.NAME_LONG, shown(name), _EXAMPLE, most=LONGEST_NAME, count=len(name))
     return name
 
 
 def _check(letter: str, name: str, metrics: FontMetrics) -> None:
     """FieldError if `letter` is invisible, written from right to left, a loose accent, or not in the font."""
     if not letter.isprintable():
-        needed = "letters, figures and signs that can be seen"
+        needed = Entry.NAME_SEEN
     elif unicodedata.bidirectional(letter) in ("R", "AL", "AN"):
-        needed = "letters that are written from left to right"
+        needed = Entry.NAME_LEFT_TO_RIGHT
     elif unicodedata.category(letter).startswith("M"):
-        needed = "accents that are one character with their letter"
+        needed = Entry.NAME_ACCENTS
     elif letter not in metrics.advances:
-        needed = "characters that the print font has"
+        needed = Entry.NAME_FONT
     else:
         return
     sign = f"'{letter}' " if letter.isprintable() and not unicodedata.combining(letter) else ""

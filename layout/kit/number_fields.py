@@ -6,6 +6,8 @@ import re
 from fractions import Fraction
 
 from layout.kit.input import Input
+from layout.messages.catalogue import Message
+from layout.messages.roles import Entry
 from layout.values.errors import FieldError, shown
 from layout.values.limits import exact, plain
 from layout.values.numerals import BLANK, NUMBER, number_from
@@ -18,13 +20,13 @@ _LONGEST = 40
 def read_whole(spec: Input, value: object) -> int:
     """A whole number within the limits of its input."""
     if isinstance(value, bool) or not isinstance(value, int) or not spec.least <= value <= spec.most:
-        raise FieldError("", f"a whole number from {spec.least} to {int(spec.most):,}", shown(value), "")
+        raise FieldError("", Entry.WHOLE, shown(value), "", least=spec.least, most=f"{int(spec.most):,}")
     return value
 
 
 def read_amount(spec: Input, value: object) -> Fraction:
     """Any number within the limits of its input, as it was written."""
-    needed = f"a number from {plain(spec.least)} to {int(spec.most):,}, without quotes"
+    needed = Message(Entry.AMOUNT, {"least": plain(spec.least), "most": f"{int(spec.most):,}"})
     number = _exact(value, needed)
     if not spec.least <= number <= spec.most:
         raise FieldError("", needed, shown(value), "")
@@ -33,7 +35,7 @@ def read_amount(spec: Input, value: object) -> Fraction:
 
 def read_share(_: Input, value: object) -> Fraction:
     """A share from 0 up to (not including) 1, from 0.05 or from "5 %"."""
-    needed = 'a share from 0 up to (not including) 1, such as 0.05 or "5 %"'
+    needed = Message(Entry.SHARE)
     if isinstance(value, str):
         match = _SHARE.fullmatch(value.strip()) if len(value) <= _LONGEST else None
         if match is None:
@@ -50,7 +52,7 @@ def read_count_of(_: Input, value: object) -> Fraction | str:
     """A count of yarn; text with a stroke ("8/2") is handed on as it is, since its order stands beside it."""
     if isinstance(value, str) and len(value) <= _LONGEST:
         return value if is_folded(value) else Fraction(repr(float(read_count(value, ""))))
-    return read_count(_exact(value, "a count above zero"), "")
+    return read_count(_exact(value, Message(Entry.COUNT)), "")
 
 
 def read_system(_: Input, value: object) -> str:
@@ -58,7 +60,7 @@ def read_system(_: Input, value: object) -> str:
     return system(value if isinstance(value, str) and len(value) <= _LONGEST else shown(value), "").key
 
 
-def _exact(value: object, needed: str) -> Fraction:
+def _exact(value: object, needed: Message) -> Fraction:
     if not isinstance(value, int | float | Fraction):
         raise FieldError("", needed, shown(value), "")
     return exact(value, "", needed, "")

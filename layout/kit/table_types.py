@@ -13,6 +13,7 @@ from layout.kit.fields import example_of
 from layout.kit.frame_inputs import LONGEST
 from layout.kit.lookup import KIT
 from layout.kit.unknown_keys import entry_example, short_key
+from layout.messages.roles import Table
 from layout.sett.sett import WrapReading
 from layout.values.errors import FieldError, shown
 from layout.values.units import Length, exact_length, say_length
@@ -29,8 +30,7 @@ Maker = Callable[[str, Leaves], Any]
 def _reading(key: str, leaves: Leaves) -> WrapReading:
     """One wrap reading."""
     if "pairs" not in leaves or ("window" in leaves) == ("measure" in leaves):
-        needed = "pairs, and either the window they fit in or what they measure"
-        raise FieldError(key, needed, _found(leaves), entry_example("sett.readings[]"))
+        raise FieldError(key, Table.READING, _found(leaves), entry_example("sett.readings[]"))
     return WrapReading(leaves["pairs"], leaves.get("window") or leaves["measure"], "measure" in leaves)
 
 
@@ -39,7 +39,7 @@ def _whole(make: Callable[..., Any], table: str, *wanted: str) -> Maker:
 
     def maker(key: str, leaves: Leaves) -> Any:
         if any(leaf not in leaves for leaf in wanted):
-            raise FieldError(key, " and ".join(wanted), _found(leaves), entry_example(table))
+            raise FieldError(key, Table.KEYS, _found(leaves), entry_example(table), keys=" and ".join(wanted))
         return make(**leaves)
 
     return maker
@@ -54,7 +54,7 @@ def _thread(make: Callable[..., Label]) -> Maker:
         if isinstance(count, str):
             told["count"], told["plies"] = _apart(key, count, order, told)
         elif order is not None:
-            raise FieldError(f"{key}.order", 'a count such as "8/2" beside it', shown(order), 'count = "8/2"')
+            raise FieldError(f"{key}.order", Table.ORDER_ALONE, shown(order), 'count = "8/2"')
         label = make(**told)
         label.yarn(key)
         return label
@@ -64,23 +64,20 @@ def _thread(make: Callable[..., Label]) -> Maker:
 
 def _apart(key: str, count: str, order: str | None, told: Leaves) -> tuple[Any, int]:
     if order is None and (meanings := two_meanings(count)):
-        raise FieldError(
-            f"{key}.order", f"to say which is which: {meanings[2]}", shown(count), f'order = "{ORDERS[0]}"'
-        )
+        example = f'order = "{ORDERS[0]}"'
+        raise FieldError(f"{key}.order", Table.ORDER, shown(count), example, meanings=meanings[2])
     number, plies = read_folded(count, order, f"{key}.count")
     if "plies" in told:
-        raise FieldError(
-            f"{key}.plies", "to be left out where the count tells them", str(told["plies"]), "leave out plies"
-        )
+        raise FieldError(f"{key}.plies", Table.PLIES_TWICE, str(told["plies"]), "leave out plies")
     if plies.denominator != 1 or not 1 <= plies <= 100:
-        raise FieldError(f"{key}.count", "a whole number of plies from 1 to 100", shown(count), 'count = "8/2"')
+        raise FieldError(f"{key}.count", Table.PLIES, shown(count), 'count = "8/2"')
     return number, int(plies)
 
 
 def _folded_thread(key: str, leaves: Leaves) -> Label:
     """One of several threads that are folded together, which must be told."""
     if not leaves:
-        raise FieldError(key, "a yarn by count or by weight and length", "nothing", '{count = 8, system = "ne"}')
+        raise FieldError(key, Table.THREAD, "nothing", '{count = 8, system = "ne"}')
     label: Label = _thread(Label)(key, leaves)
     return label
 
@@ -89,10 +86,10 @@ def _drawn(key: str, leaves: Leaves) -> DrawnPick:
     """A pick drawn out, which cannot be shorter than it lay."""
     drawn: DrawnPick = _whole(DrawnPick, "weft.pick", "straight", "woven")(key, leaves)
     if drawn.straight.mm < drawn.woven.mm:
-        needed = f"at least the width that it lay in the cloth, {say_length(drawn.woven)}"
         longer = min(drawn.woven.mm * Fraction("1.18"), LONGEST.mm)
         example = f'straight = "{exact_length(Length(longer, drawn.woven.unit))}"'
-        raise FieldError(f"{key}.straight", needed, say_length(drawn.straight), example)
+        got, woven = say_length(drawn.straight), say_length(drawn.woven)
+        raise FieldError(f"{key}.straight", Table.DRAWN_PICK, got, example, width=woven)
     return drawn
 
 
@@ -100,8 +97,8 @@ def _washed(key: str, leaves: Leaves) -> Washed:
     """A sample before and after washing, which cannot have grown."""
     washed: Washed = _whole(Washed, "weaving.washed", "before", "after")(key, leaves)
     if washed.after.mm > washed.before.mm:
-        needed = f"at most what it was before, {say_length(washed.before)}"
-        raise FieldError(f"{key}.after", needed, say_length(washed.after), f'after = "{exact_length(washed.before)}"')
+        got, example = say_length(washed.after), f'after = "{exact_length(washed.before)}"'
+        raise FieldError(f"{key}.after", Table.WASHED, got, example, before=say_length(washed.before))
     return washed
 
 
@@ -109,19 +106,19 @@ def _weft(key: str, leaves: Leaves) -> WeftGiven:
     """The weft: its colours make a whole, its strands a bundle, and picks are counted in one way."""
     weft = WeftGiven(**leaves)
     if weft.picks and weft.beads:
-        raise FieldError(f"{key}.beads", "to be the only one of beads and picks", "both", "leave out beads")
+        raise FieldError(f"{key}.beads", Table.BEADS_AND_PICKS, "both", "leave out beads")
     names = [colour.name for colour in weft.colours]
     if len(set(names)) < len(names):
         twice = next(name for name in names if names.count(name) > 1)
-        raise FieldError(f"{key}.colours", "every colour named once", f"{shown(twice)} twice", _example("weft.colours"))
+        raise FieldError(f"{key}.colours", Table.COLOUR_TWICE, shown(twice), _example("weft.colours"))
     try:
         if names:
             colour_shares({colour.name: colour.share for colour in weft.colours}, f"{key}.colours")
     except FieldError as error:
-        raise FieldError(error.field, error.needed, error.got, _example("weft.colours")) from None
+        raise error.at(error.field, _example("weft.colours")) from None
     if sum(strand.number for strand in weft.strands) > MOST_STRANDS:
         got = str(sum(strand.number for strand in weft.strands))
-        raise FieldError(f"{key}.strands", f"at most {MOST_STRANDS} strands together", got, _example("weft.strands"))
+        raise FieldError(f"{key}.strands", Table.STRANDS, got, _example("weft.strands"), most=MOST_STRANDS)
     return weft
 
 

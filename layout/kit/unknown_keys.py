@@ -5,8 +5,9 @@ from __future__ import annotations
 from collections import Counter
 from typing import NamedTuple
 
-from layout.kit.fields import closest, did_you_mean, example_of
+from layout.kit.fields import closest, example_of
 from layout.kit.lookup import KIT, Catalogue
+from layout.messages.roles import Table
 from layout.values.errors import FieldError, shown
 
 _LONGEST_KEY = 40
@@ -28,9 +29,11 @@ def unknown_key(table: str, leaf: str, key: str, known: Catalogue = KIT) -> Unkn
     everywhere = {} if "[]" in table else unlike
     right = everywhere.get(leaf) or beside.get(closest(leaf, beside))  # right, but in the wrong table; misspelt here
     meant = right or everywhere.get(closest(leaf, everywhere), "")
-    hint = did_you_mean(f"[{meant}]" if meant in known.tables else meant.rpartition("[].")[2])
-    needed = f"a key that is known{hint}" if hint else f"one of the known keys ({', '.join(beside)})"
-    return Unknown(FieldError(key, needed, shown(leaf), _example(table, leaf, meant, known)), meant)
+    example = _example(table, leaf, meant, known)
+    if not meant:
+        return Unknown(FieldError(key, Table.UNKNOWN, shown(leaf), example, known=", ".join(beside)), meant)
+    named = f"[{meant}]" if meant in known.tables else meant.rpartition("[].")[2]
+    return Unknown(FieldError(key, Table.UNKNOWN_MEANT, shown(leaf), example, meant=named), meant)
 
 
 def short_key(key: str) -> str:

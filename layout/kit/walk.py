@@ -11,6 +11,7 @@ from layout.kit.input import Input
 from layout.kit.lookup import KIT, Catalogue
 from layout.kit.table_types import MAKERS
 from layout.kit.unknown_keys import entry_example, short_key, unknown_key
+from layout.messages.roles import Table
 from layout.values.errors import FieldError, shown
 
 MOST_ERRORS = 50
@@ -73,9 +74,7 @@ class Walk:
         """A table, or an entry of a list of them."""
         if not isinstance(value, Mapping):
             self._met.add(table)
-            self.errors.append(
-                FieldError(key, "to be a table of keys", shown(tame(value)), entry_example(table, self.inputs))
-            )
+            self.errors.append(FieldError(key, Table.TABLE, shown(tame(value)), entry_example(table, self.inputs)))
             return
         before = len(self.errors)
         self._inside(key, table, value)
@@ -91,8 +90,8 @@ class Walk:
     def _list(self, spec: Input, value: object, key: str) -> None:
         """A list of small tables."""
         if not isinstance(value, list | tuple) or not 1 <= len(value) <= MOST_ENTRIES:
-            needed = f"a list of 1 to {MOST_ENTRIES} tables"
-            self.errors.append(FieldError(key, needed, shown(tame(value)), example_of(spec)))
+            got, example = shown(tame(value)), example_of(spec)
+            self.errors.append(FieldError(key, Table.LIST, got, example, most=MOST_ENTRIES))
             return
         before = len(self.errors)
         keys = [f"{key}[{number}]" for number in range(1, len(value) + 1)]
@@ -110,8 +109,8 @@ class Walk:
             if spec.key in self._met or top in self._met or top in MAKERS or "[]" in spec.key:
                 continue
             if spec.required:
-                needed = f"to be given ({spec.help[0].lower()}{spec.help[1:].removesuffix('.')})"
-                self.errors.append(FieldError(spec.key, needed, "nothing", example_of(spec)))
+                why = f"{spec.help[0].lower()}{spec.help[1:].removesuffix('.')}"
+                self.errors.append(FieldError(spec.key, Table.MISSING, shown(None), example_of(spec), why=why))
             elif isinstance(spec.default, str):
                 self.got[spec.key] = read_field(spec, spec.default, spec.key, self.metrics)
             else:

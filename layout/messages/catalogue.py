@@ -40,6 +40,7 @@ class Between(Role):
     """How whole messages follow each other."""
 
     LIST = "between.list"
+    AND = "between.and"
     SENTENCES = "between.sentences"
 
 
@@ -71,6 +72,11 @@ class Catalogue:
     def listed(self, messages: Sequence[str]) -> str:
         """Whole messages in one row; empty where there are none."""
         return self._joined(Between.LIST, messages)
+
+    def all_of(self, messages: Sequence[str]) -> str:
+        """Whole messages in one row, "and" before the last; empty where there are none."""
+        *before, last = messages or ("",)
+        return self.say(Between.AND, before=self.listed(before), after=last) if before else last
 
     def paragraph(self, sentences: Sequence[str]) -> str:
         """Whole sentences, one after the other; empty where there are none."""

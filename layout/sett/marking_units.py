@@ -7,19 +7,24 @@ floor(low u / e) of them of a sett `low`, and e floor(low u / e) / u is the larg
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 from math import floor
 from typing import NamedTuple
 
+from layout.messages.catalogue import Role
+from layout.messages.english import ENGLISH
+from layout.messages.roles import Counted, SettNeed
 from layout.sett.readings import PER
-from layout.values.errors import FieldError
+from layout.values.errors import FieldError, shown
 from layout.values.units import Length, say_length, say_number
 
 MOST_LOST = Fraction(12, 100)
 """A unit that loses more of the sett measured than this is not chosen unasked. Our own limit."""
 
 _INCH = Fraction(127, 5)
+_AS_MEASURED = "as_measured = true"
 USUAL = {
     True: tuple(Length(inches * _INCH, "in") for inches in (Fraction(1, 2), Fraction(1), Fraction(2))),
     False: tuple(Length(Fraction(10 * cm), "cm") for cm in (1, 2, 4, 5, 10)),
@@ -30,18 +35,17 @@ _FEWEST_ENDS = 4  # with one wind, or two single ends, to a unit nearly every ma
 
 
 class CountedThing(NamedTuple):
-    """What is counted off in a unit: how many `ends` each lays, and the word for `one` and for `many`."""
+    """What is counted off in a unit: how many `ends` each lays, and the roles by which so many of it are said."""
 
     ends: int
-    one: str
-    many: str
-
-    def noun(self, count: Fraction | int) -> str:
-        """The word that goes with `count`."""
-        return self.one if count == 1 else self.many
+    counted: Role
+    counted_to: Role
+    holds: Role
 
 
-WINDS, PEGS, SINGLY = CountedThing(2, "wind", "winds"), CountedThing(2, "peg", "pegs"), CountedThing(1, "end", "ends")
+WINDS = CountedThing(2, Counted.WINDS, Counted.WINDS_TO, SettNeed.HOLDS_WIND)
+PEGS = CountedThing(2, Counted.PEGS, Counted.PEGS_TO, SettNeed.HOLDS_PEG)
+SINGLY = CountedThing(1, Counted.ENDS, Counted.ENDS_TO, SettNeed.HOLDS_END)
 
 
 @dataclass(frozen=True, slots=True)
@@ -78,11 +82,11 @@ def chosen(low: Fraction, *, imperial: bool, by: CountedThing = WINDS) -> Offer:
             return found
     per, name = PER[imperial]
     sett = f"{say_number(low * per)} {name}"
-    needed = f"to be given, since no usual unit in {'inches' if imperial else 'cm'} loses at most 12 % of {sett}"
+    needed = SettNeed.UNIT_INCHES if imperial else SettNeed.UNIT_CM
     others = offers_for(low, imperial=not imperial, by=by)[: len(USUAL[not imperial])]
     other = [found for found in others if _does(found)]
-    would = [*map(_words, other), _words(_least(low, imperial, by), ", the least")]
-    raise FieldError("sett.marking_unit", needed, "nothing", f"{', or '.join(would)}, or as_measured = true")
+    would = [*map(_words, other), _words(_least(low, imperial, by), SettNeed.UNIT_LEAST)]
+    raise FieldError("sett.marking_unit", needed, shown(None), _either([*would, _AS_MEASURED]), sett=sett)
 
 
 def taken(low: Fraction, unit: Length, by: CountedThing = WINDS) -> Offer:
@@ -91,12 +95,11 @@ def taken(low: Fraction, unit: Length, by: CountedThing = WINDS) -> Offer:
     if found.per_mm:
         return found
     per, name = PER[unit.imperial]
-    one = f"one {by.one} ({by.ends} ends)" if by.ends > 1 else f"one {by.one}"
-    needed = f"a length that holds {one} of {say_number(low * per)} {name}"
+    sett = f"{say_number(low * per)} {name}"
     every = offers_for(low, imperial=unit.imperial, by=by)
     would = [usual for usual in every if _does(usual)] or [usual for usual in every if usual.per_mm]
-    example = ", or ".join(map(_words, would)) or _words(_least(low, unit.imperial, by))
-    raise FieldError("sett.marking_unit", needed, say_length(unit), f"{example}, or as_measured = true")
+    example = _either([*map(_words, would or [_least(low, unit.imperial, by)]), _AS_MEASURED])
+    raise FieldError("sett.marking_unit", by.holds, say_length(unit), example, sett=sett)
 
 
 def own_unit(per_mm: Fraction, *, imperial: bool, by: CountedThing = WINDS) -> Length:
@@ -133,12 +136,25 @@ def _does(found: Offer) -> bool:
     return found.loss <= MOST_LOST
 
 
-def _words(found: Offer, remark: str = "") -> str:
-    return f'marking_unit = "{say_length(found.unit)}" (loses {say_share(found.loss)}{remark})'
+def _words(found: Offer, role: Role = SettNeed.UNIT) -> str:
+    return ENGLISH.say(role, unit=say_length(found.unit), loss=say_share(found.loss))
+
+
+def _either(ways: Sequence[str]) -> str:
+    said, *others = ways
+    for other in others:
+        said = ENGLISH.say(SettNeed.OR, before=said, after=other)
+    return said
+
+
+def counted_to(per_mm: Fraction, made: Offer) -> str:
+    """How a sett counts off in the unit of `made`: "5 winds to 4 cm", "10 ends to 4 cm"."""
+    count = say_number(per_mm * made.unit.mm / made.by.ends)
+    return ENGLISH.say(made.by.counted_to, count=count, unit=say_length(made.unit))
 
 
 def say_share(share: Fraction) -> str:
     """A share of 1 in per cent, to one decimal: "7.4 %", "nothing"; a trace is not called nothing."""
     if not share:
-        return "nothing"
-    return "less than 0.1 %" if share < Fraction(1, 2000) else f"{say_number(share * 100, 1)} %"
+        return ENGLISH.say(Counted.NOTHING)
+    return ENGLISH.say(Counted.TRACE) if share < Fraction(1, 2000) else f"{say_number(share * 100, 1)} %"

@@ -2,20 +2,34 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from fractions import Fraction
 
+from layout.messages.catalogue import Role
+from layout.messages.english import ENGLISH
+from layout.messages.roles import NotchNote, SettNeed
 from layout.sett.marking_units import MOST_LOST, SINGLY, Offer, say_share
 from layout.sett.readings import PER, Range
-from layout.sett.sett_words import say_per_mm
+from layout.sett.sett_words import loses, say_per_mm
 from layout.values.errors import FieldError
 from layout.values.units import Length, Sett, exact_sett, say_number, say_sett
 
-USES = {
-    Fraction(1, 2): "an end in every second notch",
-    Fraction(1): "an end in every notch",
-    Fraction(2): "two ends to a notch",
+USES = (Fraction(1, 2), Fraction(1), Fraction(2))
+"""How many ends a notch carries on the average: every second notch carries one, every notch one, every notch two."""
+
+_TAKEN: Mapping[tuple[Fraction, bool], Role] = {
+    (Fraction(1, 2), False): NotchNote.SECOND_PER_CM,
+    (Fraction(1, 2), True): NotchNote.SECOND_INCH,
+    (Fraction(1), False): NotchNote.EVERY_PER_CM,
+    (Fraction(1), True): NotchNote.EVERY_INCH,
+    (Fraction(2), False): NotchNote.TWO_PER_CM,
+    (Fraction(2), True): NotchNote.TWO_INCH,
 }
-"""How many ends a notch carries on the average, and what to do then."""
+_WITH: Mapping[Fraction, Role] = {
+    Fraction(1, 2): NotchNote.WITH_SECOND,
+    Fraction(1): NotchNote.WITH_EVERY,
+    Fraction(2): NotchNote.WITH_TWO,
+}
 
 
 def given_on(sett: Sett, density: Sett) -> Fraction:
@@ -23,9 +37,10 @@ def given_on(sett: Sett, density: Sett) -> Fraction:
     ends = sett.per_mm / density.per_mm
     if ends in USES:
         return ends
-    fits = [f"{say_sett(Sett(each * density.per_mm, sett.unit))} ({use})" for each, use in USES.items()]
-    needed = f"a sett that the notches allow: {', '.join(fits[:-1])} or {fits[-1]}"
-    raise FieldError("sett.given", needed, say_sett(sett), f'given = "{exact_sett(Sett(density.per_mm, sett.unit))}"')
+    fits = (say_sett(Sett(each * density.per_mm, sett.unit)) for each in USES)
+    values = dict(zip(("second", "every", "two"), fits, strict=True))
+    example = f'given = "{exact_sett(Sett(density.per_mm, sett.unit))}"'
+    raise FieldError("sett.given", SettNeed.NOTCHES_ALLOW, say_sett(sett), example, **values)
 
 
 def closest_on(low: Fraction, density: Sett) -> Fraction:
@@ -34,9 +49,8 @@ def closest_on(low: Fraction, density: Sett) -> Fraction:
     if allowed:
         return max(allowed)
     most = say_density(Sett(2 * low, density.unit))
-    needed = f"at most {most}, so that an end in every second notch is no closer than the sett measured"
     example = f'notch_density = "{exact_sett(Sett(low, density.unit))}"'
-    raise FieldError("frame.notch_density", needed, say_density(density), example)
+    raise FieldError("frame.notch_density", SettNeed.NOTCH_DENSITY, say_density(density), example, most=most)
 
 
 def say_density(density: Sett) -> str:
@@ -56,27 +70,21 @@ def notes_on_notches(found: Range, high: Fraction | None, made: Offer, density: 
     imperial = made.unit.imperial
     per, name = PER[imperial]
     use = made.per_mm / density.per_mm
-    notches = f"{say_number(density.per_mm * per)} notches {'an inch' if imperial else 'per cm'}"
-    notes = [f"The sett taken is {say_per_mm(made.per_mm, imperial=imperial)}: {USES[use]}, of {notches}."]
+    sett, notches = say_per_mm(made.per_mm, imperial=imperial), say_number(density.per_mm * per)
+    notes = [ENGLISH.say(_TAKEN[use, imperial], sett=sett, notches=notches)]
     if high is not None:
-        span = f"at least {say_number(found.low * per)} and less than {say_number(high * per)} {name}"
-        notes.append(f"It loses {say_share(made.loss)} of the sett measured, {span}.")
-    others = [
-        f"{say_number(ends * density.per_mm * per)} {name} with {words}{_too_close(ends, found.low, high, density)}"
-        for ends, words in USES.items()
-        if ends != use
-    ]
-    notes.append(f"These notches could also give {' or '.join(others)}.")
+        notes.append(loses(made, found.low, high))
+    others = []
+    for ends in (ends for ends in USES if ends != use):
+        said = ENGLISH.say(_WITH[ends], sett=f"{say_number(ends * density.per_mm * per)} {name}")
+        too_close = high is not None and ends * density.per_mm > found.low
+        others.append(ENGLISH.say(NotchNote.TOO_CLOSE, use=said) if too_close else said)
+    notes.append(ENGLISH.say(NotchNote.COULD_GIVE, one=others[0], other=others[1]))
     return tuple(notes)
-
-
-def _too_close(ends: Fraction, low: Fraction, high: Fraction | None, density: Sett) -> str:
-    return " (closer than the sett measured)" if high is not None and ends * density.per_mm > low else ""
 
 
 def warnings_on_notches(made: Offer) -> tuple[str, ...]:
     """A sentence where the notches of the bar lose much of the sett measured."""
     if made.loss <= MOST_LOST:
         return ()
-    lost = say_share(made.loss)
-    return (f"The notches that are there lose {lost} of the sett measured; a bar notched anew would lose less.",)
+    return (ENGLISH.say(NotchNote.LOSES_MUCH, loss=say_share(made.loss)),)

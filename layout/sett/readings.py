@@ -11,11 +11,15 @@ from fractions import Fraction
 from math import ceil, floor
 from typing import NamedTuple
 
-from layout.values.errors import FieldError
+from layout.messages.english import ENGLISH
+from layout.messages.roles import SettNeed, WrapWords
+from layout.values.errors import FieldError, shown
 from layout.values.units import Length, say_length, say_number
 
 PER = {True: (Fraction(127, 5), "epi"), False: (Fraction(10), "ends per cm")}
 """How a sett is said: by whether inches are used, the mm it is counted over and the words after the number."""
+
+_LOOSEST = "loosest = true in [sett]"
 
 
 @dataclass(frozen=True, slots=True)
@@ -41,10 +45,9 @@ class WrapReading:
 
     @property
     def words(self) -> str:
-        """The reading as it would be told."""
-        over = say_length(self.over)
-        noun = "pair" if self.pairs == 1 else "pairs"
-        return f"{self.pairs} {noun} measuring {over}" if self.measured else f"{self.pairs} {noun} in a {over} window"
+        """The reading in words."""
+        role = WrapWords.MEASURED if self.measured else WrapWords.WINDOW
+        return ENGLISH.say(role, pairs=self.pairs, over=say_length(self.over))
 
 
 class Range(NamedTuple):
@@ -61,7 +64,7 @@ def measured_range(readings: Sequence[WrapReading], *, loosest: bool) -> Range:
     Raises FieldError on `sett.readings` where they contradict each other, naming the odd one out.
     """
     if not readings:
-        raise FieldError("sett.readings", "at least one reading", "nothing", '[{pairs = 13, window = "5 cm"}]')
+        raise FieldError("sett.readings", SettNeed.A_READING, shown(None), '[{pairs = 13, window = "5 cm"}]')
     together = _common(readings)
     if not loosest:
         if together.low >= together.high:
@@ -82,11 +85,9 @@ def _agree(readings: Sequence[WrapReading]) -> bool:
 
 
 def _loosest_words(readings: Sequence[WrapReading], stands: WrapReading) -> str:
-    kept = f"loosest = true lets the smallest reading stand alone: {stands.words}."
     if not _agree(readings):
-        return f"The readings contradict each other; {kept}"
-    least = _say(*_lowest(readings))
-    return f"{kept} The readings agree, and without that key they say at least {least}."
+        return ENGLISH.say(WrapWords.LOOSEST_DESPITE, reading=stands.words)
+    return ENGLISH.say(WrapWords.LOOSEST, reading=stands.words, least=_say(*_lowest(readings)))
 
 
 def _contradiction(readings: Sequence[WrapReading]) -> FieldError:
@@ -95,13 +96,8 @@ def _contradiction(readings: Sequence[WrapReading]) -> FieldError:
     if odd is None:
         tight = max(range(len(readings)), key=lambda i: readings[i].low)
         loose = min(range(len(readings)), key=lambda i: readings[i].high)
-        got = _two_sides(readings, tight, loose)
-    else:
-        got = _one_side(readings, odd)
-    needed = "wrap readings that can all be true of one pair of yarns"
-    return FieldError(
-        "sett.readings", needed, f"{got}; wrap again, or let the smallest stand", "loosest = true in [sett]"
-    )
+        return _two_sides(readings, tight, loose)
+    return _one_side(readings, odd)
 
 
 def _odd_one(readings: Sequence[WrapReading]) -> int | None:
@@ -112,27 +108,23 @@ def _odd_one(readings: Sequence[WrapReading]) -> int | None:
     return alone[0] if len(alone) == 1 else None
 
 
-def _one_side(readings: Sequence[WrapReading], odd: int) -> str:
+def _one_side(readings: Sequence[WrapReading], odd: int) -> FieldError:
     reading, others = readings[odd], [*readings[:odd], *readings[odd + 1 :]]
     rest = _common(others)
     squeezed = reading.low >= rest.high
     own = (reading.low, reading) if squeezed else (reading.high, reading)
     gap = _gap(_highest(others), own) if squeezed else _gap(own, _lowest(others))
-    how = "squeezed together" if squeezed else "wrapped loosely or stretched apart"
-    count = f"miscounted by {_off_by(reading, rest)} ({'too many' if squeezed else 'too few'})"
-    found = f"reading {odd + 1} as the odd one out: {_said(reading)}"
-    return f"{found}, where all others say {_span(_lowest(others), _highest(others))}, {gap}, {how} or {count}"
+    values = {"number": odd + 1, "others": _span(_lowest(others), _highest(others)), "gap": gap}
+    role = SettNeed.ODD_SQUEEZED if squeezed else SettNeed.ODD_LOOSE
+    return FieldError("sett.readings", role, _said(reading), _LOOSEST, **values, count=_off_by(reading, rest))
 
 
-def _two_sides(readings: Sequence[WrapReading], tight: int, loose: int) -> str:
+def _two_sides(readings: Sequence[WrapReading], tight: int, loose: int) -> FieldError:
     high, low = readings[tight], readings[loose]
     off = min(_off_by(high, Range(low.low, low.high)), _off_by(low, Range(high.low, high.high)))
+    values = {"tight": tight + 1, "loose": loose + 1, "other": _said(low), "count": off}
     gap = _gap((low.high, low), (high.low, high))
-    return (
-        f"reading {tight + 1}, {_said(high)}, against reading {loose + 1}, {_said(low)}, {gap}: "
-        f"reading {tight + 1} squeezed together, reading {loose + 1} wrapped loosely or stretched apart, "
-        f"or one of them miscounted by {off}"
-    )
+    return FieldError("sett.readings", SettNeed.TWO_APART, _said(high), _LOOSEST, **values, gap=gap)
 
 
 Bound = tuple[Fraction, WrapReading]
@@ -148,7 +140,8 @@ def _highest(readings: Sequence[WrapReading]) -> Bound:
 
 
 def _said(reading: WrapReading) -> str:
-    return f"{reading.words} ({_span((reading.low, reading), (reading.high, reading))})"
+    span = _span((reading.low, reading), (reading.high, reading))
+    return ENGLISH.say(WrapWords.SAID, reading=reading.words, span=span)
 
 
 def _say(sett: Fraction, like: WrapReading) -> str:
@@ -160,18 +153,18 @@ def _span(low: Bound, high: Bound) -> str:
     """From one bound to the other; the unit stands once where both have the same."""
     if low[1].over.imperial == high[1].over.imperial:
         per, name = PER[low[1].over.imperial]
-        return f"{say_number(low[0] * per)} to less than {say_number(high[0] * per)} {name}"
-    return f"{_say(*low)} to less than {_say(*high)}"
+        return ENGLISH.say(WrapWords.SPAN, low=say_number(low[0] * per), high=say_number(high[0] * per), name=name)
+    return ENGLISH.say(WrapWords.SPAN_OF_BOTH, low=_say(*low), high=_say(*high))
 
 
 def _gap(below: Bound, above: Bound) -> str:
     """How far apart two bounds lie: in their unit and in per cent, or in per cent alone where the units differ."""
     if below[0] == above[0]:
-        return "which only touch and do not overlap"
+        return ENGLISH.say(WrapWords.TOUCH)
     share = f"{say_number((above[0] - below[0]) / below[0] * 100, 1)} %"
     if below[1].over.imperial != above[1].over.imperial:
-        return f"a gap of {share}"
-    return f"a gap of {_say(above[0] - below[0], below[1])} ({share})"
+        return ENGLISH.say(WrapWords.GAP_SHARE, share=share)
+    return ENGLISH.say(WrapWords.GAP, gap=_say(above[0] - below[0], below[1]), share=share)
 
 
 def _off_by(reading: WrapReading, others: Range) -> int:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from fractions import Fraction
 
+from layout.messages.english import ENGLISH
 from layout.sett.marking_units import SINGLY, WINDS, CountedThing, Offer, chosen, offers_for, own_unit, taken
 from layout.sett.notches import closest_on, given_on, notes_on_notches, offer_on, warnings_on_notches
 from layout.sett.readings import Range, WrapReading, measured_range
@@ -62,7 +63,7 @@ class SettTaken:
     @property
     def counted(self) -> str:
         """What is laid in the marking unit: "5 winds", "10 ends"."""
-        return f"{say_number(self.per_unit)} {self.by.noun(self.per_unit)}"
+        return ENGLISH.say(self.by.counted, count=say_number(self.per_unit))
 
 
 def take_sett(choice: SettInput, by: CountedThing = WINDS, notches: Sett | None = None) -> SettTaken:

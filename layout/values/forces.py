@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 from types import MappingProxyType
 
+from layout.messages.roles import Value
 from layout.values.errors import FieldError, shown
 from layout.values.numerals import BLANK, NUMBER, number_from, say_number
 
@@ -24,7 +25,7 @@ _WORDS = {unit.lower(): unit for unit in NEWTONS} | {
     "ounce": "oz", "ounces": "oz", "pound": "lb", "pounds": "lb", "lbs": "lb",
 }  # fmt: skip
 _FORCE = re.compile(rf"{NUMBER}{BLANK}*(?P<unit>[A-Za-z]{{1,10}})", re.VERBOSE)
-_NEEDED, _EXAMPLE = "a pull with its unit (N, cN, g, kg, oz or lb)", "1.5 N"
+_EXAMPLE = "1.5 N"
 _LONGEST = 60
 
 
@@ -39,11 +40,11 @@ class Force:
 def read_force(text: object) -> Force:
     """The force that `text` says, exactly; FieldError with an empty field if it says none."""
     if not isinstance(text, str) or len(text) > _LONGEST:
-        raise FieldError("", _NEEDED, shown(text), _EXAMPLE)
+        raise FieldError("", Value.PULL, shown(text), _EXAMPLE)
     match = _FORCE.fullmatch(text.strip())
     unit = _WORDS.get(match["unit"].lower()) if match else None
     if match is None or unit is None:
-        raise FieldError("", _NEEDED, shown(text), _EXAMPLE)
+        raise FieldError("", Value.PULL, shown(text), _EXAMPLE)
     return Force(number_from(match, text) * NEWTONS[unit], unit)
 
 

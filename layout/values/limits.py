@@ -5,6 +5,8 @@ from __future__ import annotations
 import math
 from fractions import Fraction
 
+from layout.messages.catalogue import Message, Role
+from layout.messages.roles import Value
 from layout.values.errors import FieldError, shown
 
 Number = int | float | Fraction
@@ -27,7 +29,7 @@ def plain(value: Number) -> str:
         return "a number far too large"
 
 
-def exact(value: Number, field: str, needed: str, example: str) -> Fraction:
+def exact(value: Number, field: str, needed: Message | Role, example: str) -> Fraction:
     """The number as it was written (a float counts as its shortest decimal); FieldError if it is no finite number."""
     if isinstance(value, bool) or not isinstance(value, int | float | Fraction):
         raise FieldError(field, needed, shown(value), example)
@@ -37,28 +39,29 @@ def exact(value: Number, field: str, needed: str, example: str) -> Fraction:
 
 
 def above_zero(value: Number, field: str, what: str, example: str) -> Fraction:
-    """`value` exactly, if it lies above zero and within LEAST to MOST; else FieldError."""
-    needed = f"{what} above zero"
-    number = exact(value, field, needed, example)
+    """`value` exactly, if it lies above zero and within LEAST to MOST; else FieldError, which names it `what`."""
+    number = exact(value, field, Message(Value.ABOVE_ZERO, {"what": what}), example)
+    if number <= 0:
+        raise FieldError(field, Value.ABOVE_ZERO, plain(value), example, what=what)
     if not LEAST <= number <= MOST:
-        limits = f" ({plain(LEAST)} to {plain(MOST)})" if number > 0 else ""
-        raise FieldError(field, needed + limits, plain(value), example)
+        limits = {"least": plain(LEAST), "most": plain(MOST)}
+        raise FieldError(field, Value.ABOVE_ZERO_WITHIN, plain(value), example, what=what, **limits)
     return number
 
 
 def zero_or_more(value: Number, field: str, what: str, example: str) -> Fraction:
-    """`value` exactly, if it lies from zero to MOST; else FieldError."""
-    needed = f"{what}, zero or more"
-    number = exact(value, field, needed, example)
-    if not 0 <= number <= MOST:
-        limits = f" (up to {plain(MOST)})" if number > 0 else ""
-        raise FieldError(field, needed + limits, plain(value), example)
+    """`value` exactly, if it lies from zero to MOST; else FieldError, which names it `what`."""
+    number = exact(value, field, Message(Value.ZERO_OR_MORE, {"what": what}), example)
+    if number < 0:
+        raise FieldError(field, Value.ZERO_OR_MORE, plain(value), example, what=what)
+    if number > MOST:
+        raise FieldError(field, Value.ZERO_OR_MORE_WITHIN, plain(value), example, what=what, most=plain(MOST))
     return number
 
 
 def whole(value: Number, field: str, what: str, example: str, least: int = 1, most: int = 100_000) -> int:
-    """`value` as an int, if it is a whole number from `least` to `most`; else FieldError."""
-    needed = f"{what}, a whole number from {least} to {most}"
+    """`value` as an int, if it is a whole number from `least` to `most`; else FieldError, which names it `what`."""
+    needed = Message(Value.WHOLE, {"what": what, "least": least, "most": most})
     number = exact(value, field, needed, example)
     if number.denominator != 1 or not least <= number <= most:
         raise FieldError(field, needed, plain(value), example)
@@ -66,8 +69,8 @@ def whole(value: Number, field: str, what: str, example: str, least: int = 1, mo
 
 
 def share(value: Number, field: str, what: str, example: str = "0.08") -> Fraction:
-    """`value` exactly, if it is a share from 0 up to, but not, 1; else FieldError."""
-    needed = f"{what} as a share from 0 up to (not including) 1"
+    """`value` exactly, if it is a share from 0 up to, but not, 1; else FieldError, which names it `what`."""
+    needed = Message(Value.SHARE, {"what": what})
     number = exact(value, field, needed, example)
     if not 0 <= number < 1:
         raise FieldError(field, needed, plain(value), example)

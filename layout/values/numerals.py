@@ -13,6 +13,7 @@ import unicodedata
 from fractions import Fraction
 from math import isqrt
 
+from layout.messages.roles import Value
 from layout.values.errors import FieldError, shown
 
 _VULGAR_CODES = (*range(0xBC, 0xBF), *range(0x2150, 0x215F), 0x2189)
@@ -72,22 +73,22 @@ def number_from(match: re.Match[str], text: str) -> Fraction:
 
 def _quotient(top: str, bottom: str, text: str, *, proper: bool) -> Fraction:
     if int(bottom) == 0:
-        raise FieldError("", "a fraction over something other than 0", shown(text), "1/2 in")
+        raise FieldError("", Value.OVER_ZERO, shown(text), "1/2 in")
     value = Fraction(int(top), int(bottom))
     if proper and value >= 1:
-        raise FieldError("", "a fraction of less than 1 after the whole number", shown(text), "5 1/2 in")
+        raise FieldError("", Value.PROPER, shown(text), "5 1/2 in")
     return value
 
 
 def _decimal(whole: str, sign: str | None, decimals: str | None, text: str, rest: str) -> Fraction:
     if sign == "," and decimals is not None and len(decimals) == 3 and int(whole) > 0:
-        either = f"{whole}{decimals} or {whole}.{decimals.rstrip('0') or '0'}"
-        needed = f"a number that can be read in one way only (a comma before three digits may mean {either})"
-        raise FieldError("", needed, shown(text), f"{whole}{decimals} mm")
+        thousands, decimal = f"{whole}{decimals}", f"{whole}.{decimals.rstrip('0') or '0'}"
+        example = f"{thousands} mm"
+        raise FieldError("", Value.ONE_WAY, shown(text), example, thousands=thousands, decimal=decimal)
     kept = (decimals or "").rstrip("0")
     if len(whole) > MOST_WHOLE or len(kept) > MOST_DECIMALS:
-        needed = f"at most {MOST_WHOLE} digits before the decimal sign and {MOST_DECIMALS} after it"
-        raise FieldError("", needed, shown(text), f"{whole[:3]}.{(kept or '5')[:2]}{rest}")
+        example = f"{whole[:3]}.{(kept or '5')[:2]}{rest}"
+        raise FieldError("", Value.DIGITS, shown(text), example, whole=MOST_WHOLE, decimals=MOST_DECIMALS)
     return Fraction(f"{whole}.{kept or 0}")
 
 

@@ -13,6 +13,8 @@ from functools import cache
 from math import ceil, floor
 from typing import Any
 
+from layout.messages.catalogue import Role
+from layout.messages.roles import Value
 from layout.values.errors import FieldError, shown
 from layout.values.numerals import BLANK, NUMBER, number_from, say_mixed, say_number
 
@@ -50,8 +52,6 @@ _SETT = re.compile(
     rf"{NUMBER}{BLANK}*(?:epi|(?:ends?)?{BLANK}*(?:per|/){BLANK}*(?P<count>10?0?(?![0-9]))?{BLANK}*{_UNIT})",
     re.VERBOSE | re.IGNORECASE | re.ASCII,  # ASCII: else a long s would pass for an s
 )
-_A_LENGTH = "a length with its unit (mm, cm, m, in, ft or yd)"
-_A_SETT = "a number of ends per inch, per cm or per 10 cm"
 
 
 @dataclass(frozen=True, slots=True)
@@ -109,19 +109,19 @@ def _registry() -> Any:
 
 def read_length(text: object) -> Length:
     """The length that `text` says, exactly; FieldError with an empty field if it says none."""
-    match = _LENGTH.fullmatch(_short(text, _A_LENGTH, "12 in"))
+    match = _LENGTH.fullmatch(_short(text, Value.LENGTH, "12 in"))
     unit = _unit_of(match)
     if match is None or unit is None:
-        raise FieldError("", _A_LENGTH, shown(text), "12 in")
+        raise FieldError("", Value.LENGTH, shown(text), "12 in")
     return Length(number_from(match, str(text)) * mm_in(unit), unit)
 
 
 def read_sett(text: object) -> Sett:
     """The sett that `text` says, exactly; FieldError with an empty field if it says none."""
-    match = _SETT.fullmatch(_short(text, _A_SETT, "8 epi"))
+    match = _SETT.fullmatch(_short(text, Value.SETT, "8 epi"))
     over = _over(match) if match else None
     if match is None or over is None:
-        raise FieldError("", _A_SETT, shown(text), "8 epi")
+        raise FieldError("", Value.SETT, shown(text), "8 epi")
     return Sett(number_from(match, str(text)) / _OVER[over], over)
 
 
@@ -136,21 +136,21 @@ def _over(match: re.Match[str]) -> str | None:
 
 def read_size(text: object) -> tuple[Length, Length]:
     """Width and height from "210 x 297 mm"; a width without a unit has the height's."""
-    needed, example = "a width and a height with their unit", "210 x 297 mm"
-    sides = re.split("[xX\u00d7]", _short(text, needed, example))
+    example = "210 x 297 mm"
+    sides = re.split("[xX\u00d7]", _short(text, Value.SIZE, example))
     first, second = [_LENGTH.fullmatch(side.strip()) for side in sides] if len(sides) == 2 else (None, None)
     high = _unit_of(second)
     wide = _unit_of(first) if first and first["unit"] else high
     if first is None or second is None or wide is None or high is None:
-        raise FieldError("", needed, shown(text), example)
+        raise FieldError("", Value.SIZE, shown(text), example)
     width, height = number_from(first, str(text)), number_from(second, str(text))
     return Length(width * mm_in(wide), wide), Length(height * mm_in(high), high)
 
 
-def _short(text: object, needed: str, example: str) -> str:
+def _short(text: object, needed: Role, example: str) -> str:
     """`text` trimmed, or a refusal of what is no text or absurdly long (so that reading it costs nothing)."""
     if isinstance(text, str) and len(text) > _LONGEST:
-        raise FieldError("", f"{needed}, in at most {_LONGEST} characters", shown(text), example)
+        raise FieldError("", Value.SHORTER, shown(text), example, most=_LONGEST)
     if not isinstance(text, str):
         raise FieldError("", needed, shown(text), example)
     return text.strip()

@@ -9,6 +9,7 @@ from pathlib import Path
 
 from layout.cutting.stock.measured_kerf import MeasuredKerf, ease_of, kerf_of, read_caliper
 from layout.cutting.stock.stock import Stock
+from layout.messages.roles import Entry
 from layout.values.errors import FieldError, FieldErrors, shown_path
 from layout.values.units import say_number
 from templates_gen.inputs.stock_store import kept
@@ -205,5 +206,6 @@ def take(asked: TrialOptions, path: Path | None) -> Trial:
 def _as_option(error: FieldError) -> FieldError:
     """What a stock cannot keep, as it concerns a person who gave options."""
     option, example = _OPTIONS.get(error.field, (error.field, error.example))
-    what = "a slot whose ease is " if error.field == "cutting.ease" else ""
-    return FieldError(option, f"{what}{error.needed.values['needed']}", error.got, example)
+    if error.field == "cutting.ease" and error.needed.role == Entry.LENGTH_BETWEEN:
+        return FieldError(option, Entry.EASE_BETWEEN, error.got, example, **error.needed.values)
+    return error.at(option, example)

@@ -1,11 +1,15 @@
 """The messages in English."""
 
 from layout.messages.catalogue import Between, Catalogue, Plural, Role
-from layout.messages.english import check, gauge, grid, guide, refusals, sheet, strip, winding
+from layout.messages.english import check, gauge, grid, guide, kit, refusals, sett, sheet, strip, values, winding
 
-_BETWEEN: dict[Role, str | Plural] = {Between.LIST: "{before}, {after}", Between.SENTENCES: "{before} {after}"}
+_BETWEEN: dict[Role, str | Plural] = {
+    Between.LIST: "{before}, {after}",
+    Between.AND: "{before} and {after}",
+    Between.SENTENCES: "{before} {after}",
+}
 
-_AREAS = (sheet, strip, winding, guide, check, gauge, grid, refusals)
+_AREAS = (check, gauge, grid, guide, kit, refusals, sett, sheet, strip, values, winding)
 
 ENGLISH = Catalogue(_BETWEEN | {role: said for area in _AREAS for role, said in area.MESSAGES.items()})
 """The one catalogue that there is so far."""

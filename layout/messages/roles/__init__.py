@@ -1,6 +1,28 @@
 """The roles of all messages, a module for each area."""
 
+from layout.messages.roles.kit import Cross, Table
 from layout.messages.roles.printed import Check, Count, Gauge, Grid, Guide, Sheet, Strip, Winding
 from layout.messages.roles.refusals import Refusal
+from layout.messages.roles.sett import Counted, NotchNote, SettNeed, SettNote, WrapWords
+from layout.messages.roles.values import Entry, Value
 
-__all__ = ["Check", "Count", "Gauge", "Grid", "Guide", "Refusal", "Sheet", "Strip", "Winding"]
+__all__ = [
+    "Check",
+    "Count",
+    "Counted",
+    "Cross",
+    "Entry",
+    "Gauge",
+    "Grid",
+    "Guide",
+    "NotchNote",
+    "Refusal",
+    "SettNeed",
+    "SettNote",
+    "Sheet",
+    "Strip",
+    "Table",
+    "Value",
+    "Winding",
+    "WrapWords",
+]

@@ -13,14 +13,14 @@ from tests.plain_kits import FLAT, LEFT_OUT, NOTCHED, PEGGED, ROUND, changed, on
     ("changes", "key", "says"),
     [
         ({"weaving__width": "32.1 cm"}, "weaving.width", "at most the 32 cm"),
-        ({"weaving__height": "52 cm"}, "weaving.height", "outer height less both bars, 52 cm"),
+        ({"weaving__height": "52 cm"}, "weaving.height", "less than the 52 cm that the frame ends leave"),
         ({"frame__side_width": "19 cm"}, "frame.outer_width", "both sides and both margins together, 40 cm"),
         ({"frame__margin": "17 cm"}, "frame.outer_width", "both sides and both margins together, 40 cm"),
         ({"frame__outer_width": "60 mm"}, "frame.outer_width", "both margins together, 80 mm"),
         (
             {"frame__bar_diameter": "12 cm", "frame__outer_height": "24 cm"},
             "frame.outer_height",
-            "both bars together and 10 mm, 25 cm",
+            "that both frame ends take and 10 mm to weave in, 25 cm",
         ),
         ({"frame__edge_radius": "3 mm"}, "frame.edge_radius", 'left out with ends = "round bars"'),
         ({"frame__thickness": "18 mm"}, "frame.thickness", 'left out with ends = "round bars"'),
@@ -57,7 +57,7 @@ def test_inputs_that_do_not_go_together_are_refused(changes: dict[str, Any], key
         (NOTCHED, {"frame__end_width": "6 mm"}, "frame.end_width", "more than the 6 mm that its notches take"),
         (NOTCHED, {"weaving__slant": "face straight"}, "weaving.slant", "all ends lie straight on the face"),
         (NOTCHED, {"weaving__first_pass": "back"}, "weaving.first_pass", "all ends lie straight on the face"),
-        (NOTCHED, {"weaving__height": "54 cm"}, "weaving.height", "less the notches of both ends, 53.8 cm"),
+        (NOTCHED, {"weaving__height": "54 cm"}, "weaving.height", "less than the 53.8 cm that the frame ends leave"),
         (NOTCHED, {"frame__notch_density": "8 per cm"}, "frame.notch_density", "at most 6.8 notches per cm"),
         (
             NOTCHED,
@@ -77,7 +77,12 @@ def test_inputs_that_do_not_go_together_are_refused(changes: dict[str, Any], key
         (PEGGED, {"frame__notch_density": "5 per cm"}, "frame.notch_density", 'left out with ends = "pegged ends"'),
         (PEGGED, {"frame__bar_bore": "5 mm"}, "frame.bar_bore", 'left out with ends = "pegged ends"'),
         (PEGGED, {"frame__end_width": "2 cm"}, "frame.end_width", "more than the 2.3 cm that its pegs take"),
-        (PEGGED, {"frame__outer_height": "46 mm"}, "frame.outer_height", "more than the pegs of both ends together"),
+        (
+            PEGGED,
+            {"frame__outer_height": "46 mm"},
+            "frame.outer_height",
+            "that both frame ends take and 10 mm to weave in",
+        ),
         (ROUND, {"frame__notch_depth": "5 mm"}, "frame.notch_depth", 'left out with ends = "round bars"'),
         (FLAT, {"frame__edge_distance": "5 mm"}, "frame.edge_distance", 'left out with ends = "flat ends"'),
         (ROUND, {"weaving__tie_off": "nowhere"}, "weaving.tie_off", '"near end", "far end" or "either end"'),
@@ -97,7 +102,7 @@ def test_every_kind_of_ends_has_its_own_inputs(
         ({"frame__edge_radius": "9.1 mm"}, "frame.edge_radius", "half the thickness, 9 mm"),
         ({"frame__bar_diameter": "15 mm"}, "frame.bar_diameter", 'left out with ends = "flat ends"'),
         ({"frame__thickness": LEFT_OUT}, "frame.thickness", 'given with ends = "flat ends"'),
-        ({"weaving__height": "55 cm"}, "weaving.height", "outer height, 55 cm"),
+        ({"weaving__height": "55 cm"}, "weaving.height", "less than the 55 cm that the frame ends leave"),
     ],
 )
 def test_flat_ends_have_their_own_inputs(changes: dict[str, Any], key: str, says: str) -> None:

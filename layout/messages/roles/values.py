@@ -1,0 +1,59 @@
+"""The roles of refusals of one number, length or word."""
+
+from __future__ import annotations
+
+from layout.messages.catalogue import Role
+
+
+class Value(Role):
+    """Numbers and units, wherever they are read."""
+
+    LENGTH = "value.length"
+    SETT = "value.sett"
+    SIZE = "value.size"
+    SHORTER = "value.shorter"
+    PULL = "value.pull"
+    OVER_ZERO = "value.over_zero"
+    PROPER = "value.proper"
+    ONE_WAY = "value.one_way"
+    DIGITS = "value.digits"
+    ABOVE_ZERO = "value.above_zero"
+    ABOVE_ZERO_WITHIN = "value.above_zero_within"
+    ZERO_OR_MORE = "value.zero_or_more"
+    ZERO_OR_MORE_WITHIN = "value.zero_or_more_within"
+    WHOLE = "value.whole"
+    SHARE = "value.share"
+
+
+class Entry(Role):
+    """What one key of a file may hold."""
+
+    VERSION = "entry.version"
+    LENGTH_BETWEEN = "entry.length_between"
+    LENGTH_BETWEEN_MEANT = "entry.length_between_meant"
+    EASE_BETWEEN = "entry.ease_between"
+    WIDTH = "entry.width"
+    WIDTH_BETWEEN = "entry.width_between"
+    WIDTH_BETWEEN_MEANT = "entry.width_between_meant"
+    SETT_BETWEEN = "entry.sett_between"
+    PULL_BETWEEN = "entry.pull_between"
+    DENSITY = "entry.density"
+    DENSITY_BETWEEN = "entry.density_between"
+    FLAG = "entry.flag"
+    CHOICE = "entry.choice"
+    CHOICE_MEANT = "entry.choice_meant"
+    PAPER = "entry.paper"
+    PAPER_MEANT = "entry.paper_meant"
+    PAPER_BETWEEN = "entry.paper_between"
+    NUMBER = "entry.number"
+    COLOUR = "entry.colour"
+    WHOLE = "entry.whole"
+    AMOUNT = "entry.amount"
+    SHARE = "entry.share"
+    COUNT = "entry.count"
+    NAME = "entry.name"
+    NAME_LONG = "entry.name_long"
+    NAME_SEEN = "entry.name_seen"
+    NAME_LEFT_TO_RIGHT = "entry.name_left_to_right"
+    NAME_ACCENTS = "entry.name_accents"
+    NAME_FONT = "entry.name_font"
