@@ -6,7 +6,6 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from layout.estimate.estimate import estimate
-from layout.frames.frame import NotchedEnd
 from layout.frames.load import Load, load_on
 from layout.kit.ends import counted_by
 from layout.kit.kit import Kit
@@ -85,8 +84,7 @@ class Plan:
 def plan(kit: Kit) -> Plan:
     """Sett, winds, marks and amounts of `kit`. Raises FieldError, with the key to change, where it cannot be woven."""
     ends = kit.frame.ends
-    notches = ends.density if isinstance(ends, NotchedEnd) else None
-    sett = take_sett(kit.sett, counted_by(ends.name), notches)
+    sett = take_sett(kit.sett, counted_by(ends.name), ends.notches)
     lying = yarn_facts(kit.amounts, 2 if kit.weaving.doubled_warp else 1).lying
     thread = Fraction(lying.mm).limit_denominator(_FINE) if lying else None
     warp = warp_on(sett, kit.frame, kit.weaving, thread)

@@ -136,6 +136,7 @@ FOR_PROOFS = (
     "layout.values.errors",
     "layout.values.forces",
     "layout.frames.frame",
+    "layout.frames.kinds",
     "layout.kit.kit",
     "layout.messages",
     "layout.values.numerals",

@@ -11,7 +11,7 @@ from kits import KINDS, font_metrics, kit_of, parts_of, sheets_of
 from test_look import EIGHT_POINTS, GAP, drawn, outside
 
 from layout.drawing.shapes import Text
-from layout.frames.frame import NotchedEnd
+from layout.frames.kinds.notched_ends import NotchedEnd
 from layout.kit.inputs import BY_KEY
 from layout.plan import plan
 from layout.values.errors import FieldError

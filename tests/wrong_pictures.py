@@ -8,6 +8,8 @@ from typing import Any
 from kits import FLAT, NOTCHED, PEGGED
 from wrong_builders import Wrong, returns, swap, value
 
+import layout.parts.winding.kinds.pegged as pegged_module
+import layout.parts.winding.kinds.wound as wound_module
 import layout.parts.winding.side as side_module
 import layout.parts.winding.winding as winding_module
 import layout.parts.winding.words as words_module
@@ -98,11 +100,11 @@ PICTURES: Mapping[str, Wrong] = {
     "one heading row": Wrong(
         NOTCHED, PICTURE, returns(Face, "heading", lambda rows: [r for r in rows if r.start.y == rows[0].start.y])
     ),
-    "the knot seen from the right at the far end": Wrong({}, PICTURE, swap(side_module, "_bars", knot_at_the_far_end)),
+    "the knot seen from the right at the far end": Wrong({}, PICTURE, swap(wound_module, "_bars", knot_at_the_far_end)),
     "the knot seen from the right at the back": Wrong(
         FLAT,
         "winding.svg",
-        returns(side_module, "_boards", lambda shapes: [*shapes[:-1], *shifted(18, 0)(shapes[-1:])]),
+        returns(wound_module, "_boards", lambda shapes: [*shapes[:-1], *shifted(18, 0)(shapes[-1:])]),
     ),
     "the tie-off knotted at the near end": Wrong(
         ODD, PICTURE, returns(Face, "knots", lambda knots: [(at, "near") for at, _ in knots])
@@ -118,7 +120,7 @@ PICTURES: Mapping[str, Wrong] = {
         ODD, PICTURE, returns(words_module, "_tied", said(Winding.TIE_ON, Winding.TIE_OFF))
     ),
     "face and back exchanged in the legend": Wrong(
-        {}, PICTURE, value(words_module, "_BEHIND", {"wound": Winding.ON_FACE})
+        {}, PICTURE, value(wound_module.RoundBarPicture, "behind", Winding.ON_FACE)
     ),
     "samples of face and back exchanged": Wrong({}, PICTURE, returns(words_module, "_sample", other_layer)),
     "face and back exchanged in the side view": Wrong(
@@ -131,7 +133,7 @@ PICTURES: Mapping[str, Wrong] = {
     "another note than the kind of frame asks for": Wrong(
         PEGGED,
         PICTURE,
-        value(winding_module, "_NOTES", dict.fromkeys(("wound", "notched", "pegged"), Winding.NOTE_WOUND)),
+        value(pegged_module.PeggedPicture, "note", Winding.NOTE_WOUND),
     ),
     "doubled ends not said in a picture": Wrong(DOUBLED, PICTURE, value(Plan, "doubled", property(lambda _: ()))),
 }

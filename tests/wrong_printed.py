@@ -12,10 +12,9 @@ from wrong_builders import Spoil, Wrong, returns, swap, value
 
 import layout.estimate.headings as headings_module
 import layout.parts.guide_words as guide_words_module
-import layout.parts.holes as holes_module
 import layout.parts.strip as strip_module
+import layout.parts.strips.pegged as holes_module
 import layout.plan as plan_module
-import layout.warps.fan as fan_module
 import layout.warps.pegged as pegged_module
 import layout.warps.warping as warping_module
 from layout.drawing.shapes import Placing
@@ -76,7 +75,7 @@ PRINTED: Mapping[str, Wrong] = {
     "the thread left out between pegs": Wrong(TIED, "spacing-guide.pdf", fan_of_a_thread(Fraction(0))),
     "the thread taken twice between pegs": Wrong(TIED, "spacing-guide.pdf", fan_of_a_thread(Fraction(4, 5))),
     "the fan of pegs that stand in one row": Wrong(
-        TIED, "spacing-guide.pdf", value(fan_module, "peg_depth", lambda ends, _: ends.edge_distance.mm)
+        TIED, "spacing-guide.pdf", value(pegged_module, "peg_depth", lambda ends, _: ends.edge_distance.mm)
     ),
     # what is counted off, and what is tied outside
     "single ends counted off between pegs": Wrong(

@@ -10,10 +10,13 @@ from kits import FLAT, NOTCHED, PEGGED
 from wrong_builders import Wrong, returns, swap, value
 
 import layout.parts.strip as strip_module
-import layout.parts.strip_bands as bands_module
 import layout.parts.strip_words as wording
+import layout.parts.strips.notched as notched_module
+import layout.parts.strips.pegged as pegged_module
+import layout.parts.strips.wound as wound_module
 from layout.drawing.pens import Pen
-from layout.frames.frame import FlatEnd, RoundBar
+from layout.frames.kinds.flat_ends import FlatEnd
+from layout.frames.kinds.round_bars import RoundBar
 from layout.messages.catalogue import Role
 from layout.messages.english import ENGLISH
 from layout.messages.roles import Count, Sheet, Strip
@@ -77,7 +80,7 @@ def worded(old: str, new: str) -> Callable[[list[str]], list[str]]:
 STRIPS: Mapping[str, Wrong] = {
     "a strip upside down": Wrong(ROUND, "strip-near.svg", swap(strip_module._Draft, "up", turned)),
     "marks behind the edge that they mark": Wrong(
-        ROUNDED, "strip-far.svg", returns(bands_module, "_over_edge", lambda b: replace(b, marks=(-9.0, -2.0)))
+        ROUNDED, "strip-far.svg", returns(wound_module, "_over_edge", lambda b: replace(b, marks=(-9.0, -2.0)))
     ),
     # what a strip is folded and cut to
     "half a turn of a thinner bar": Wrong(
@@ -89,13 +92,13 @@ STRIPS: Mapping[str, Wrong] = {
         ROUNDED, NEAR, value(FlatEnd, "half_turn_mm", property(lambda end: float(end.thickness.mm)))
     ),
     "a fold of a notch template inside the board": Wrong(
-        NOTCHED, "strip-near.svg", returns(bands_module, "_notched", lambda b: replace(b, lines=((0.5, Pen.FOLD),)))
+        NOTCHED, "strip-near.svg", returns(notched_module, "_notched", lambda b: replace(b, lines=((0.5, Pen.FOLD),)))
     ),
     "a flap as if the board were thinner": Wrong(
-        NOTCHED, NEAR, returns(bands_module, "_notched", lambda b: replace(b, back=b.back + 2))
+        NOTCHED, NEAR, returns(notched_module, "_notched", lambda b: replace(b, back=b.back + 2))
     ),
     "the line of a row of pegs aside": Wrong(
-        PEGGED, NEAR, returns(bands_module, "_pegged", lambda b: replace(b, lines=((21.0, Pen.REGISTER), b.lines[1])))
+        PEGGED, NEAR, returns(pegged_module, "_pegged", lambda b: replace(b, lines=((21.0, Pen.REGISTER), b.lines[1])))
     ),
     # what a strip says
     "left and right exchanged": Wrong(ROUND, NEAR, returns(wording, "_sides", crossed)),
@@ -138,17 +141,19 @@ STRIPS: Mapping[str, Wrong] = {
     "as many ends as winds": Wrong(
         ROUND, NEAR, value(Plan, "counted", property(lambda _: ENGLISH.say(Count.WINDS, winds=25, ends=25)))
     ),
-    "pegs of another size in words": Wrong(PEGGED, NEAR, returns(wording, "_drilling", worded("2.5 mm", "3 mm"))),
+    "pegs of another size in words": Wrong(PEGGED, NEAR, returns(pegged_module, "_drilling", worded("2.5 mm", "3 mm"))),
     "rows of pegs another distance apart in words": Wrong(
-        PEGGED, NEAR, returns(wording, "_drilling", worded("12 mm", "10 mm"))
+        PEGGED, NEAR, returns(pegged_module, "_drilling", worded("12 mm", "10 mm"))
     ),
     "width and depth of a notch exchanged in words": Wrong(
-        NOTCHED, "strip-far.pdf", returns(wording, "_notching", worded("1.2 mm wide and 6 mm", "6 mm wide and 1.2 mm"))
+        NOTCHED,
+        "strip-far.pdf",
+        returns(notched_module, "_notching", worded("1.2 mm wide and 6 mm", "6 mm wide and 1.2 mm")),
     ),
     "the low form used as the full one": Wrong(
         ROUND | {"frame.bar_diameter": "5 mm"},
         NEAR,
-        value(wording, "_WRAPPING", dict.fromkeys(wording._WRAPPING, Strip.WRAP_BAR)),
+        value(wound_module.RoundBarStrip, "along", Strip.WRAP_BAR),
     ),
     "the title of the other end": Wrong(
         PEGGED, "strip-far.pdf", returns(strip_module, "title_of", lambda _: ENGLISH.say(Strip.DRILLING_NEAR))

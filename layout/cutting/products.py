@@ -17,7 +17,6 @@ from layout.cutting.parts.winding_comb import winding_comb
 from layout.cutting.stock.stock import Stock
 from layout.drawing.metrics import FontMetrics
 from layout.drawing.sheet import Part
-from layout.frames.frame import NotchedEnd
 from layout.plan import Plan
 from layout.warps.warp import End
 
@@ -63,19 +62,19 @@ def _one(build: Callable[[Plan, Stock, FontMetrics], Part]) -> Builds:
     return lambda plan, stock, metrics: (build(plan, stock, metrics),)
 
 
-def _to_be_notched(plan: Plan) -> bool:
-    ends = plan.kit.frame.ends
-    return isinstance(ends, NotchedEnd) and ends.density is None
+def _goes_with(name: str) -> Callable[[Plan], bool]:
+    """Whether the frame ends of a plan ask for the product."""
+    return lambda plan: name in plan.kit.frame.ends.cut_parts
 
 
 CUT_PRODUCTS: Mapping[str, CutProduct] = {
     "comb": CutProduct(_one(comb)),
-    "winding-comb": CutProduct(_both(winding_comb), lambda plan: plan.warp.kind == "wound"),
+    "winding-comb": CutProduct(_both(winding_comb), _goes_with("winding-comb")),
     "wrap-gauge-cut": CutProduct(_one(gauge_board)),
     "spacing-guide-cut": CutProduct(_one(guide_bar)),
     "shed-stick": CutProduct(_one(shed_stick)),
-    "end-bars": CutProduct(_both(end_bar), _to_be_notched, copies=layers),
-    "peg-jig": CutProduct(_both(peg_jig), lambda plan: plan.warp.kind == "pegged"),
+    "end-bars": CutProduct(_both(end_bar), _goes_with("end-bars"), copies=layers),
+    "peg-jig": CutProduct(_both(peg_jig), _goes_with("peg-jig")),
     "trial-cut": CutProduct(_one(trial_cut)),
 }
 """Everything that can be cut, in the order of its files."""

@@ -2,11 +2,9 @@
 
 from __future__ import annotations
 
-import math
 from fractions import Fraction
 from typing import NamedTuple
 
-from layout.frames.frame import FlatEnd, NotchedEnd, RoundBar
 from layout.kit.fields import example_of
 from layout.kit.frame_inputs import LONGEST
 from layout.kit.inputs import BY_KEY
@@ -62,7 +60,8 @@ def room_left(kit: Kit, warp: Warp, thread: Quantity) -> RoomLeft:
     weavable = _weavable(kit, inner, room, wide)
     _check(kit, weavable, room, wide)
     near = room.heading.value + room.apart.value
-    fringe = fringes(inner, kit.weaving.height.mm, near, _turn_mm(kit, warp, wide, thread))
+    turn = frame.ends.turn_mm(wide.value, warp.spacing, thread.value)
+    fringe = fringes(inner, kit.weaving.height.mm, near, turn)
     first, last = (computed(each.value, each.reason, room.heading, room.apart, wide, thread) for each in fringe)
     tied = leashes(
         warp.ends,
@@ -83,35 +82,17 @@ def apart_at(kit: Kit) -> Quantity:
     ends = kit.frame.ends
     if ends.kind != "wound":
         return computed(0.0, "All ends lie on the face.")
-    apart = ends.diameter.mm if isinstance(ends, RoundBar) else ends.thickness.mm
-    return apart_zone(apart, stated(kit.amounts.room.slope, SLOPE, "The slope of the layers"))
+    return apart_zone(ends.deep_mm, stated(kit.amounts.room.slope, SLOPE, "The slope of the layers"))
 
 
 def end_width(kit: Kit) -> Quantity:
     """How much of the outer height an end takes: the bar, or the board with its pegs as far as the warp lies on it."""
     ends, given = kit.frame.ends, kit.strength.end_width
-    if isinstance(ends, RoundBar):
-        return measured(float(ends.diameter.mm), "The bar.")
+    if ends.wide_mm is not None:
+        return measured(float(ends.wide_mm), "The bar.")
     if given is not None:
         return measured(float(given.mm), "The frame ends as wide as the kit states it.")
     return assumed(float(max(kit.frame.side_width.mm, ends.inset_mm)), _AS_SIDES)
-
-
-def _turn_mm(kit: Kit, warp: Warp, wide: Quantity, thread: Quantity) -> float:
-    """The way from the weaving's side of a frame end, out round it, and back to that side, along the thread's middle.
-
-    It lies half a thread off the wood: with a thread d thick half a turn is pi d / 2 longer. Round a tooth the ways
-    along the face, through the notches and back are longer by d, d and d.
-    """
-    ends, rounder = kit.frame.ends, math.pi * thread.value / 2
-    if isinstance(ends, RoundBar):
-        return ends.half_turn_mm + rounder
-    on_board = 2 * (wide.value - float(ends.inset_mm))
-    if isinstance(ends, FlatEnd):
-        return on_board + ends.half_turn_mm + rounder
-    if isinstance(ends, NotchedEnd):
-        return on_board + float(warp.spacing + 2 * ends.thickness.mm) + 3 * thread.value
-    return on_board + math.pi * float(ends.peg_diameter.mm) / 2 + rounder
 
 
 def _weavable(kit: Kit, inner: Fraction, room: RoomTaken, wide: Quantity) -> Quantity:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import NamedTuple
 
 from layout.estimate.thread_path import thread_path
-from layout.frames.frame import Frame, RoundBar
+from layout.frames.frame import Frame
 from layout.kit.yarn_facts import YarnFacts, stated
 from layout.values.limits import plain
 from layout.values.quantity import Quantity, assumed, computed
@@ -47,10 +47,8 @@ def warp_need(frame: Frame, warp: Warp, known: YarnFacts, told: WarpGiven) -> Wa
 
 def heading_of(frame: Frame, warp: Warp, known: YarnFacts, tail: Quantity, knot: Quantity) -> Quantity:
     """The thread in mm of the two heading rows, round the sides of the frame."""
-    ends = frame.ends
-    thickness = ends.diameter.mm if isinstance(ends, RoundBar) else ends.thickness.mm
     gap = (frame.outer_width.mm - 2 * frame.side_width.mm - warp.width) / 2
-    side = SidePiece(frame.side_width.mm, thickness, gap)
+    side = SidePiece(frame.side_width.mm, frame.ends.deep_mm, gap)
     return heading_thread(frame.outer_width.mm, warp.width, side, _heading_take_up(warp, known), tail, knot)
 
 

@@ -5,8 +5,8 @@ from __future__ import annotations
 from dataclasses import dataclass
 from fractions import Fraction
 
-from layout.frames.bar import SPAN_OVER, Bar, Board, deflection, deflection_warnings, modulus, pull
-from layout.frames.frame import Ends, Frame, NotchedEnd, RoundBar
+from layout.frames.bar import SPAN_OVER, deflection, deflection_warnings, pull
+from layout.frames.frame import Frame
 from layout.frames.strength import Strength
 from layout.values.forces import Force, say_force
 from layout.values.quantity import Quantity, assumed, measured
@@ -49,7 +49,7 @@ def load_on(frame: Frame, strength: Strength, threads: int, width_mm: Fraction) 
     force = pull(threads, _tension(strength.tension))
     span = frame.outer_width.mm - 2 * frame.side_width.mm
     most = span / SPAN_OVER
-    bar = _end_of(frame.ends, strength, span)
+    bar = frame.ends.beam(strength, span)
     if isinstance(bar, str):
         return Load(threads, tension, force, None, most, bar)
     bent = deflection(bar, force, width_mm)
@@ -62,20 +62,3 @@ def _tension(said: Force | None) -> Quantity:
         return measured(float(said.newtons), f"A thread pulls with {say_force(said)}, as stated.")
     usual = f"A thread pulls with {say_force(USUAL_TENSION)}, a round figure for a warp wound by hand, from memory."
     return assumed(float(USUAL_TENSION.newtons), usual)
-
-
-def _end_of(ends: Ends, strength: Strength, span: Fraction) -> Bar | Board | str:
-    """A frame end as a beam, or what the kit would have to say of it.
-
-    A board with notches is as wide as what they leave; the holes of pegs, which the pegs fill, are left aside.
-    """
-    material, width, bore = strength.material, strength.end_width, strength.bar_bore
-    if isinstance(ends, RoundBar):
-        if material is None:
-            return "to know it, give frame.material"
-        return Bar(ends.diameter.mm, span, modulus(material), bore.mm if bore else 0)
-    if material is None or width is None:
-        lacking = [key for key, value in (("frame.material", material), ("frame.end_width", width)) if value is None]
-        return f"to know it, give {' and '.join(lacking)}"
-    cut = ends.notch_depth.mm if isinstance(ends, NotchedEnd) else 0
-    return Board(ends.thickness.mm, width.mm - cut, span, modulus(material))

@@ -11,6 +11,7 @@ from layout.kit.ends import counted_by, ends_errors, frame_of
 from layout.kit.fields import example_of
 from layout.kit.frame_inputs import LONGEST
 from layout.kit.inputs import AS_WIDE_AS_FITS, BY_KEY, LEAST_SETT, MOST_SETT
+from layout.kit.kinds.all_keys import END_KEYS
 from layout.kit.strength_inputs import strength_errors
 from layout.messages.roles import Cross
 from layout.sett.sett import SettInput, take_sett
@@ -82,8 +83,9 @@ def _taking_errors(got: Got) -> Iterator[FieldError]:
 
 def _notches(got: Got) -> Sett | None:
     """How close the notches of a bar are that is there already; None for other frame ends."""
-    density: Sett | None = got.get("frame.notch_density") if got.get("frame.ends") == "notched ends" else None
-    return density
+    ends = got.get("frame.ends")
+    density: Sett | None = got.get("frame.notch_density")
+    return density if ends and "notch_density" in END_KEYS[ends].fields else None
 
 
 def sett_of(got: Got) -> SettInput:

@@ -1,45 +1,27 @@
-"""The kinds of frame ends: which inputs belong to each, what these must be to one another, and the frame they make."""
+"""The inputs of a frame and its ends together: what is wrong between them, and the frame they make."""
 
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
-from fractions import Fraction
-from types import MappingProxyType
 from typing import Any
 
-from layout.frames.frame import Ends, FlatEnd, Frame, Kind, NotchedEnd, PeggedEnd, RoundBar
+from layout.frames.frame import Frame
+from layout.frames.kinds.frame_end import FrameEnd
 from layout.kit.fields import example_of
 from layout.kit.inputs import BY_KEY
-from layout.sett.marking_units import PEGS, SINGLY, WINDS, CountedThing
+from layout.kit.kinds.all_keys import END_KEYS
+from layout.sett.marking_units import WINDS, CountedThing
 from layout.values.errors import FieldError, shown
-from layout.values.units import Length, Sett, exact_length, say_length, say_sett
+from layout.values.units import Length, Sett, say_length, say_sett
 
 Got = Mapping[str, Any]
-_TYPES: Mapping[str, type[Ends]] = {each.name: each for each in (RoundBar, FlatEnd, NotchedEnd, PeggedEnd)}
-END_FIELDS: Mapping[str, Mapping[str, str]] = MappingProxyType(
-    {
-        "round bars": {"bar_diameter": "diameter"},
-        "flat ends": {"thickness": "thickness", "edge_radius": "edge_radius"},
-        "notched ends": {
-            "thickness": "thickness",
-            "notch_width": "notch_width",
-            "notch_depth": "notch_depth",
-            "notch_density": "density",
-        },
-        "pegged ends": {key: key for key in ("thickness", "peg_diameter", "row_distance", "edge_distance")},
-    }
-)
-"""The keys of the table [frame] that belong to each kind of ends, and the fields they fill."""
-
-_COUNTED: Mapping[Kind, CountedThing] = {"wound": WINDS, "notched": SINGLY, "pegged": PEGS}
-_MAY_BE_LEFT_OUT = {"edge_radius": Length(Fraction(0)), "notch_density": None}
 _SIZES = ("outer_width", "outer_height", "side_width", "margin")
 _WOUND_ONLY = {"slant": "shared", "first_pass": "face"}
 
 
 def counted_by(ends: str | None) -> CountedThing:
     """What is counted off in a marking unit on such ends: winds, pegs that turn two ends each, or single ends."""
-    return WINDS if ends is None else _COUNTED[_TYPES[ends].kind]
+    return WINDS if ends is None else END_KEYS[ends].counted
 
 
 def ends_errors(got: Got) -> Iterator[FieldError]:
@@ -47,39 +29,36 @@ def ends_errors(got: Got) -> Iterator[FieldError]:
     ends = got.get("frame.ends")
     if ends is None:
         return
-    own = END_FIELDS[ends]
-    for leaf in own:
+    own = END_KEYS[ends]
+    for leaf in own.fields:
         key = f"frame.{leaf}"
-        if leaf not in _MAY_BE_LEFT_OUT and key in got and got[key] is None:
+        if leaf not in own.optional and key in got and got[key] is None:
             yield FieldError(key, f'to be given with ends = "{ends}"', "nothing", example_of(BY_KEY[key]))
     yield from _strangers(got, ends)
-    thickness, radius = got.get("frame.thickness"), got.get("frame.edge_radius")
     yield from _board_errors(got, ends)
-    if ends == "flat ends" and thickness and radius and radius.mm > thickness.mm / 2:
-        half = Length(thickness.mm / 2, thickness.unit)
-        needed = f"at most half the thickness, {say_length(half)}"
-        yield FieldError("frame.edge_radius", needed, say_length(radius), f'edge_radius = "{exact_length(half)}"')
+    yield from own.check(got)
 
 
 def _board_errors(got: Got, ends: str) -> Iterator[FieldError]:
     """A board must be wider than its notches are deep, or its pegs stand from its edge."""
-    made, width = _ends_of(got), got.get("frame.end_width")
-    if made is not None and width is not None and _TYPES[ends].kind != "wound" and width.mm <= made.inset_mm:
+    made, width, inside_it = _ends_of(got), got.get("frame.end_width"), END_KEYS[ends].inside
+    if made is not None and width is not None and inside_it and width.mm <= made.inset_mm:
         inside = Length(made.inset_mm, width.unit)
-        needed = f"more than the {say_length(inside)} that its {'notches' if ends == 'notched ends' else 'pegs'} take"
+        needed = f"more than the {say_length(inside)} that its {inside_it} take"
         example = f'end_width = "{say_length(Length(2 * inside.mm, width.unit))}"'
         yield FieldError("frame.end_width", needed, say_length(width), example)
 
 
 def _strangers(got: Got, ends: str) -> Iterator[FieldError]:
     """Inputs that belong to other kinds of ends."""
-    foreign = dict.fromkeys(leaf for own in END_FIELDS.values() for leaf in own if leaf not in END_FIELDS[ends])
+    every = (leaf for name in END_KEYS for leaf in END_KEYS[name].fields)
+    foreign = dict.fromkeys(leaf for leaf in every if leaf not in END_KEYS[ends].fields)
     for leaf in foreign:
         value = got.get(f"frame.{leaf}")
         if value is not None:
             said = say_sett(value) if isinstance(value, Sett) else say_length(value)
             yield FieldError(f"frame.{leaf}", f'to be left out with ends = "{ends}"', said, f"leave out {leaf}")
-    if _TYPES[ends].kind == "wound":
+    if END_KEYS[ends].make.kind == "wound":
         return
     for leaf, usual in _WOUND_ONLY.items():
         value = got.get(f"weaving.{leaf}", usual)
@@ -94,14 +73,14 @@ def frame_of(got: Got) -> Frame | None:
     return None if ends is None or None in sizes.values() else Frame(ends, **sizes)  # type: ignore[arg-type]
 
 
-def _ends_of(got: Got) -> Ends | None:
+def _ends_of(got: Got) -> FrameEnd | None:
     name = got.get("frame.ends")
     if name is None:
         return None
-    values: dict[str, Any] = {}
-    for leaf, field in END_FIELDS[name].items():
+    own, values = END_KEYS[name], dict[str, Any]()
+    for leaf, field in own.fields.items():
         value = got.get(f"frame.{leaf}")
-        if f"frame.{leaf}" not in got or (value is None and leaf not in _MAY_BE_LEFT_OUT):
+        if f"frame.{leaf}" not in got or (value is None and leaf not in own.optional):
             return None
-        values[field] = _MAY_BE_LEFT_OUT[leaf] if value is None else value
-    return _TYPES[name](**values)
+        values[field] = own.optional[leaf] if value is None else value
+    return own.make(**values)

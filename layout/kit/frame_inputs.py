@@ -7,6 +7,7 @@ from fractions import Fraction
 from layout.frames.bar import MODULI
 from layout.kit.input import Input
 from layout.kit.input import of_mm as _mm
+from layout.kit.kinds.all_keys import END_KEYS, end_inputs
 from layout.values.units import Length
 
 LONGEST = Length(Fraction(3000), "m")
@@ -19,64 +20,9 @@ FRAME_INPUTS = (
         "What carries the warp at both ends of the frame.",
         '"round bars"',
         required=True,
-        choices=("round bars", "flat ends", "notched ends", "pegged ends"),
+        choices=tuple(END_KEYS),
     ),
-    Input("frame.bar_diameter", "length", "How thick round bars are.", '"15 mm"', low=_mm(4), high=_mm(120)),
-    Input(
-        "frame.thickness",
-        "length",
-        "How thick flat, notched or pegged ends are, from face to back.",
-        '"18 mm"',
-        low=_mm(2),
-        high=_mm(120),
-    ),
-    Input(
-        "frame.edge_radius",
-        "length",
-        "How far the edges of flat ends are rounded; left out, they are square.",
-        '"3 mm"',
-        low=_mm(0),
-        high=_mm(60),
-    ),
-    Input(
-        "frame.notch_width",
-        "length",
-        "How wide the notches of notched ends are.",
-        '"1.5 mm"',
-        low=Length(Fraction(1, 2)),
-        high=_mm(20),
-    ),
-    Input(
-        "frame.notch_depth",
-        "length",
-        "How deep the notches are, from the outer edge.",
-        '"6 mm"',
-        low=_mm(1),
-        high=_mm(60),
-    ),
-    Input(
-        "frame.notch_density",
-        "density",
-        "How close the notches of a bar are that is there already; left out, the bar is still to be notched.",
-        '"4 per cm"',
-    ),
-    Input("frame.peg_diameter", "length", "How thick the pegs are.", '"3 mm"', low=_mm(1), high=_mm(25)),
-    Input(
-        "frame.row_distance",
-        "length",
-        "From the inner row of pegs to the outer one, centre to centre.",
-        '"12 mm"',
-        low=_mm(2),
-        high=_mm(200),
-    ),
-    Input(
-        "frame.edge_distance",
-        "length",
-        "From the outer edge of a frame end to the centres of its outer row of pegs.",
-        '"10 mm"',
-        low=_mm(2),
-        high=_mm(200),
-    ),
+    *end_inputs(),
     Input(
         "frame.outer_width",
         "length",

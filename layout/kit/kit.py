@@ -8,11 +8,12 @@ from typing import Any, Literal
 
 from layout.drawing.metrics import FontMetrics
 from layout.drawing.sheet import PT
-from layout.frames.frame import Frame, NotchedEnd
+from layout.frames.frame import Frame
 from layout.frames.strength import Strength
 from layout.kit.cross_checks import cross_checks, sett_errors, sett_of
-from layout.kit.ends import END_FIELDS, frame_of
+from layout.kit.ends import frame_of
 from layout.kit.inputs import AS_WIDE_AS_FITS, POINT, VERSION
+from layout.kit.kinds.all_keys import END_KEYS
 from layout.kit.strength_inputs import strength_of, strength_values
 from layout.kit.to_plain import to_plain
 from layout.kit.walk import Walk
@@ -164,9 +165,8 @@ def _reading_values(reading: WrapReading) -> dict[str, object]:
 
 def _frame_values(frame: Frame) -> dict[str, object]:
     ends = frame.ends
-    lengths = {key: getattr(ends, field) for key, field in END_FIELDS[ends.name].items()}
-    if isinstance(ends, NotchedEnd) and ends.density is None:
-        del lengths["notch_density"]
+    own = {key: getattr(ends, field) for key, field in END_KEYS.of(ends).fields.items()}
+    lengths = {key: value for key, value in own.items() if value is not None}
     lengths |= {key: getattr(frame, key) for key in ("outer_width", "outer_height", "side_width", "margin")}
     return {"ends": ends.name, **{key: _exact(value) for key, value in lengths.items()}}
 

@@ -7,6 +7,7 @@ from dataclasses import fields
 from typing import Any
 
 from layout.frames.strength import Strength
+from layout.kit.kinds.all_keys import END_KEYS
 from layout.values.errors import FieldError
 from layout.values.forces import exact_force
 from layout.values.units import Length, exact_length, say_length
@@ -24,7 +25,8 @@ def strength_errors(got: Mapping[str, Any]) -> Iterator[FieldError]:
     ends, strength, diameter = got.get("frame.ends"), strength_of(got), got.get("frame.bar_diameter")
     if ends is None:
         return
-    key, value = ("end_width", strength.end_width) if ends == "round bars" else ("bar_bore", strength.bar_bore)
+    has_bore = END_KEYS[ends].strength == "bar_bore"
+    key, value = ("end_width", strength.end_width) if has_bore else ("bar_bore", strength.bar_bore)
     if value:
         yield FieldError(f"frame.{key}", f'to be left out with ends = "{ends}"', say_length(value), f"leave out {key}")
     elif diameter and strength.bar_bore and strength.bar_bore.mm >= diameter.mm:

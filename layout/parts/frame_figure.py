@@ -7,7 +7,7 @@ from layout.drawing.pens import Pen
 from layout.drawing.shapes import Placing, Point, Shape, line
 from layout.drawing.symbols import arrow_head, block, centred
 from layout.drawing.typeset import SMALL
-from layout.frames.frame import Frame, RoundBar
+from layout.frames.frame import Frame
 from layout.messages.english import ENGLISH
 from layout.messages.roles import Check
 from layout.values.units import Length, mm_in, say_length, say_number
@@ -32,7 +32,8 @@ def frame_figure(frame: Frame, metrics: FontMetrics) -> tuple[list[Shape], float
 def _frame(frame: Frame, wide: float, high: float, scale: float) -> list[Shape]:
     """The frame from (0, 0): its parts, its outline as it is measured, both diagonals and its centre line."""
     side = min(max(float(frame.side_width.mm) * scale, _LEAST), wide / 3)
-    bar = min(float(frame.ends.diameter.mm) * scale if isinstance(frame.ends, RoundBar) else _BAR, high / 4)
+    wide_mm = frame.ends.wide_mm
+    bar = min(_BAR if wide_mm is None else float(wide_mm) * scale, high / 4)
     shapes: list[Shape] = []
     for low in (0.0, high - bar):
         shapes += block(side, low, wide - side, low + bar)

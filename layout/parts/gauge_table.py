@@ -6,7 +6,6 @@ from fractions import Fraction
 from math import floor
 from typing import NamedTuple
 
-from layout.frames.frame import NotchedEnd
 from layout.messages.english import ENGLISH
 from layout.messages.roles import Gauge
 from layout.plan import Plan
@@ -69,8 +68,8 @@ def _row(count: int, window: Length, units: tuple[Length, ...], plan: Plan) -> t
 
 def _made(low: Fraction, unit: Length, plan: Plan) -> Offer:
     """What a sett measured comes to in a unit: counted off evenly, or as the notches of a bar that is there allow."""
-    ends = plan.kit.frame.ends
-    if not isinstance(ends, NotchedEnd) or ends.density is None:
+    notches = plan.kit.frame.ends.notches
+    if notches is None:
         return offer(low, unit, plan.warp.sett.by)
-    fitting = [each for each in USES if each * ends.density.per_mm <= low]
-    return offer_on(max(fitting), low, ends.density, unit) if fitting else Offer(unit, Fraction(0), Fraction(1))
+    fitting = [each for each in USES if each * notches.per_mm <= low]
+    return offer_on(max(fitting), low, notches, unit) if fitting else Offer(unit, Fraction(0), Fraction(1))

@@ -53,7 +53,7 @@ def fan_words(plan: Plan, end: End, *, brief: bool) -> tuple[str, ...]:
     frame, warp = plan.kit.frame, plan.warp
     fan, height = fan_of(frame, warp), heading_height(plan.kit, end)
     free = fan.needs_no_fingers()
-    unknown = warp.kind == "pegged" and warp.thickness is None
+    unknown = frame.ends.thread_moves_ends and warp.thickness is None
     left_out = (ENGLISH.say(Guide.UNKNOWN_THICKNESS),) if unknown else ()
     if free and free[0] <= height <= free[1]:
         return (ENGLISH.say(Guide.BY_THEMSELVES_BRIEF if brief else Guide.BY_THEMSELVES), *left_out)

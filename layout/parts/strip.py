@@ -18,12 +18,12 @@ from layout.drawing.sheet import Part
 from layout.drawing.typeset import SMALL, is_tall
 from layout.messages.english import ENGLISH
 from layout.messages.roles import Strip
-from layout.parts.holes import beside, outlines
 from layout.parts.lettering import FOOT, lettered
 from layout.parts.phrases import Packer, PlacedPhrase
-from layout.parts.strip_bands import EDGE_CLEAR, Bands, full_bands, low_bands, tallest
 from layout.parts.strip_room import NUMBER_GAP, check_room, free_of, reach
 from layout.parts.strip_words import notes_for, phrases_for, title_of
+from layout.parts.strips.bands import EDGE_CLEAR, Bands
+from layout.parts.strips.strips import beside, full_bands, low_bands, outlines, tallest
 from layout.plan import Plan
 from layout.values.errors import LayoutError
 from layout.warps.warp import End

@@ -8,16 +8,46 @@ same one, so that at mid-height the ends stand even, and in pairs at the notches
 
 from __future__ import annotations
 
+import math
 from fractions import Fraction
 from math import floor
 
-from layout.frames.frame import NotchedEnd
+from layout.frames.frame import Frame
+from layout.frames.kinds.notched_ends import NotchedEnd
+from layout.kit.kit import Weaving
+from layout.sett.sett import SettTaken
 from layout.values.errors import FieldError
+from layout.values.quantity import Quantity, computed
 from layout.values.units import Length, exact_length, say_length
 from layout.warps.layout_result import LEAST_WOOD, LayoutResult, looser
-from layout.warps.warp import Pass
+from layout.warps.warp import Pass, Warp
+from layout.warps.way import Way
+from layout.yardage.thread import notched_path
 
 _THINNEST = Fraction(1, 2)  # no saw cuts a narrower notch
+
+
+class NotchedEnds(Way[NotchedEnd]):
+    """There and back between notches."""
+
+    ends_to_a_mark = 1
+
+    def lay(
+        self, count: int, sett: SettTaken, ends: NotchedEnd, weaving: Weaving, thread: Fraction | None
+    ) -> LayoutResult:
+        """Notches and passes."""
+        return notched(count, 1 / sett.per_mm, ends, sett.to_a_notch)
+
+    def thread(self, ends: NotchedEnd, frame: Frame, warp: Warp, thread: Quantity) -> tuple[Quantity, Quantity]:
+        """From ground to ground, and round the back of a tooth at every turn, half a thread off the wood."""
+        between = frame.outer_height.mm - 2 * ends.notch_depth.mm
+        upright = notched_path(warp.ends, between, warp.spacing, ends.thickness.mm, thread.value)
+        along = float(between) + thread.value
+        slants = [math.hypot(each.near - each.far, along) - along for each in warp.passes]
+        turn = float(warp.spacing + 2 * ends.thickness.mm) + 2 * thread.value
+        two = 2 * (along + turn) + sum(slants[:2])
+        said = "Up and down on the face, and round the back of a tooth at both ends."
+        return computed(two, said, thread), computed(upright.value + sum(slants), upright.reason)
 
 
 def notched(ends: int, pitch: Fraction, frame_end: NotchedEnd, to_a_notch: Fraction | None) -> LayoutResult:

@@ -8,16 +8,79 @@ together it lies D / 2 inside their centres, so that an end is (p - D) / 2 off i
 
 from __future__ import annotations
 
+import math
+from collections.abc import Iterator
 from fractions import Fraction
+from math import floor
 
-from layout.frames.frame import PeggedEnd
+from layout.frames.frame import Frame
+from layout.frames.kinds.pegged_ends import PeggedEnd
+from layout.kit.kit import Weaving
+from layout.sett.sett import SettTaken
 from layout.values.errors import FieldError
+from layout.values.limits import plain
+from layout.values.quantity import Quantity, computed
 from layout.values.units import Length, exact_length, say_length
 from layout.warps.layout_result import LEAST_WOOD, LayoutResult, looser
-from layout.warps.warp import Pass
-from layout.yardage.thread import peg_warnings
+from layout.warps.warp import Pass, Warp
+from layout.warps.way import Course, Way
+from layout.yardage.thread import peg_warnings, pegged_path
 
 _THINNEST = Fraction(1)  # mm: thinner pegs are refused
+_PERIOD = 4  # after so many passes staggered pegs stand as they stood before
+
+
+class PeggedEnds(Way[PeggedEnd]):
+    """There and back between pegs."""
+
+    def lay(
+        self, count: int, sett: SettTaken, ends: PeggedEnd, weaving: Weaving, thread: Fraction | None
+    ) -> LayoutResult:
+        """Pegs and passes."""
+        return pegged(count, 1 / sett.per_mm, ends, thread or Fraction(0))
+
+    def thread(self, ends: PeggedEnd, frame: Frame, warp: Warp, thread: Quantity) -> tuple[Quantity, Quantity]:
+        """Between pegs, round half a peg at every turn."""
+        rows = frame.outer_height.mm - 2 * (ends.edge_distance.mm + ends.row_distance.mm)
+        across = float(ends.peg_diameter.mm) + thread.value
+        try:
+            some, more, whole = (
+                pegged_path(count, rows, warp.pitch, across, ends.row_distance.mm)
+                for count in (_PERIOD, 2 * _PERIOD, warp.ends)
+            )
+        except FieldError:
+            raise _too_thick(warp, across, thread) from None
+        said = "Up and down between pegs, and round a peg at both ends."
+        return computed((more.value - some.value) * 2 / _PERIOD, said, thread), whole
+
+    def courses(self, ends: PeggedEnd, frame: Frame, warp: Warp) -> Iterator[Course]:
+        """Of the first passes, as wound from left to right: all later ones repeat them.
+
+        The tangent from the right side of a peg to the left side of one that stands dx further on and dy higher leans
+        by atan2(dx, dy) - asin(D / c) from upright, with c from centre to centre, and leaves its peg D / (2 cos lean)
+        beside the centre. On the way back all is mirrored.
+        """
+        high, across = frame.outer_height.mm, float(ends.peg_diameter.mm + (warp.thickness or 0))
+        for k in range(min(warp.ends, _PERIOD)):
+            low, up, side = (k + 1) // 2, k // 2, -1 if k % 2 else 1
+            bottom = float(peg_depth(ends, low))
+            rise = float(high - peg_depth(ends, up)) - bottom
+            from_peg, to_peg = (warp.toward * float(x) for x in (warp.near[low], warp.far[up]))
+            along = side * (to_peg - from_peg)
+            lean = math.atan2(along, rise) - math.asin(across / math.hypot(along, rise))
+            at_half = from_peg + side * (across / 2 / math.cos(lean) + (float(high) / 2 - bottom) * math.tan(lean))
+            wanted = float((k + Fraction(1, 2)) * warp.pitch - warp.width / 2)
+            yield at_half - wanted, side * math.tan(lean)
+
+
+def _too_thick(warp: Warp, across: float, thread: Quantity) -> FieldError:
+    """The refusal of pegs and thread that do not fit between each other."""
+    most = f"two pitches, {plain(2 * warp.pitch)} mm"
+    room = float(2 * warp.pitch) - thread.value
+    thinner = f'peg_diameter = "{plain(floor(room * 100) / 100)} mm"'
+    instead = thinner if room >= 1 else looser(Fraction(math.ceil(across * 100), 200))
+    needed = f"peg and thread together no thicker than {most}"
+    return FieldError("frame.peg_diameter", needed, f"{plain(round(across, 3))} mm", instead)
 
 
 def pegged(ends: int, pitch: Fraction, frame_end: PeggedEnd, thread: Fraction = Fraction(0)) -> LayoutResult:

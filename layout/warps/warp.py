@@ -12,7 +12,6 @@ from functools import lru_cache
 from math import ceil, floor
 from typing import Literal, NamedTuple
 
-from layout.frames.frame import Kind
 from layout.sett.sett import SettTaken
 
 End = Literal["near", "far"]
@@ -42,7 +41,7 @@ class Warp:
     is not known, how thick an end is.
     """
 
-    kind: Kind
+    kind: str
     sett: SettTaken
     ends: int
     near: tuple[Fraction, ...]

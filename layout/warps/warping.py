@@ -5,7 +5,8 @@ from __future__ import annotations
 from fractions import Fraction
 from math import ceil, floor
 
-from layout.frames.frame import Ends, Frame, NotchedEnd, PeggedEnd
+from layout.frames.frame import Frame
+from layout.frames.kinds.frame_end import FrameEnd
 from layout.kit.fields import example_of
 from layout.kit.frame_inputs import LONGEST
 from layout.kit.inputs import AS_WIDE_AS_FITS, BY_KEY
@@ -14,10 +15,8 @@ from layout.sett.sett import SettTaken
 from layout.values.errors import FieldError
 from layout.values.units import Length, down, mm_in, read_length, say_length, up
 from layout.warps.layout_result import LayoutResult
-from layout.warps.notched import notched
-from layout.warps.pegged import pegged
 from layout.warps.warp import Warp
-from layout.warps.wound import wound
+from layout.warps.ways import WAYS
 
 MOST_MARKS = 5000
 """More marks than this on one strip are refused."""
@@ -81,16 +80,11 @@ def _more_room(sett: SettTaken, frame: Frame) -> str:
     return f'outer_width = "{say_length(Length(wide, "in" if frame.outer_width.imperial else "cm"))}" in [frame]'
 
 
-def _laid(ends: int, sett: SettTaken, frame_end: Ends, weaving: Weaving, thread: Fraction | None) -> LayoutResult:
-    pitch = 1 / sett.per_mm
-    if isinstance(frame_end, NotchedEnd):
-        return notched(ends, pitch, frame_end, sett.to_a_notch)
-    if isinstance(frame_end, PeggedEnd):
-        return pegged(ends, pitch, frame_end, thread or Fraction(0))
-    return wound(ends, pitch, weaving)
+def _laid(ends: int, sett: SettTaken, frame_end: FrameEnd, weaving: Weaving, thread: Fraction | None) -> LayoutResult:
+    return WAYS.of(frame_end).lay(ends, sett, frame_end, weaving, thread)
 
 
-def _tie_off(frame_end: Ends, weaving: Weaving) -> str:
+def _tie_off(frame_end: FrameEnd, weaving: Weaving) -> str:
     """Where the warp may be tied off; not said, a wound one in whole winds, any other where it comes to its end."""
     return weaving.tie_off or ("near end" if frame_end.kind == "wound" else "either end")
 
@@ -106,10 +100,10 @@ def _ends(room: Length, pitch: Fraction, frame: Frame, weaving: Weaving) -> int:
         what = "one wind" if frame_end.kind == "wound" and least == 2 else f"{least} ends"
         needed = f"room for {what}, {say_length(Length(least * pitch, room.unit))} at this sett"
         raise _too_narrow(frame, weaving, least * pitch, needed)
-    one_by_one = frame_end.kind == "notched"
-    marks = ends + 1 if one_by_one else ends // 2 + 1
+    to_a_mark = WAYS.of(frame_end).ends_to_a_mark
+    marks = ends // to_a_mark + 1
     if marks > MOST_MARKS:
-        widest = down(Length((MOST_MARKS - 1) * pitch * (1 if one_by_one else 2), room.unit))
+        widest = down(Length((MOST_MARKS - 1) * pitch * to_a_mark, room.unit))
         raise FieldError("weaving.width", f"at most {MOST_MARKS:,} marks a strip", f"{marks:,}", f'width = "{widest}"')
     return ends
 
@@ -147,7 +141,7 @@ def _threads(ends: int, weaving: Weaving) -> tuple[int, ...]:
 
 
 def _room_notes(
-    room: Length, ends: int, pitch: Fraction, frame_end: Ends, weaving: Weaving, *, tied: bool
+    room: Length, ends: int, pitch: Fraction, frame_end: FrameEnd, weaving: Weaving, *, tied: bool
 ) -> tuple[str, ...]:
     spare = room.mm - ends * pitch
     if not spare:

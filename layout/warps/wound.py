@@ -12,11 +12,51 @@ and 0 if the face stands straight, q is s where the face comes first and 1 - s w
 
 from __future__ import annotations
 
+from abc import abstractmethod
 from fractions import Fraction
 
+from layout.frames.frame import Frame
+from layout.frames.kinds.flat_ends import FlatEnd
+from layout.frames.kinds.frame_end import Ends
+from layout.frames.kinds.round_bars import RoundBar
 from layout.kit.kit import Weaving
+from layout.sett.sett import SettTaken
+from layout.values.quantity import Quantity, computed
 from layout.warps.layout_result import LayoutResult
-from layout.warps.warp import Pass
+from layout.warps.warp import Pass, Warp
+from layout.warps.way import Way
+from layout.yardage.thread import flat_end_turn, round_bar_turn, wind_length, wound_path
+
+
+class _Wound(Way[Ends]):
+    def lay(self, count: int, sett: SettTaken, ends: Ends, weaving: Weaving, thread: Fraction | None) -> LayoutResult:
+        return wound(count, 1 / sett.per_mm, weaving)
+
+    @abstractmethod
+    def once_round(self, ends: Ends, outer: Fraction, thread: float) -> float:
+        """The way in mm of a thread once round both ends of a frame `outer` mm high."""
+
+    def thread(self, ends: Ends, frame: Frame, warp: Warp, thread: Quantity) -> tuple[Quantity, Quantity]:
+        once = self.once_round(ends, frame.outer_height.mm, thread.value)
+        one = wind_length(once, warp.spacing)
+        said = "Once round both frame ends and on by a winding pitch."
+        return computed(one, said, thread), wound_path(warp.ends, once, warp.spacing)
+
+
+class RoundBars(_Wound[RoundBar]):
+    """Wound round bars."""
+
+    def once_round(self, ends: RoundBar, outer: Fraction, thread: float) -> float:
+        """The bars' centres lie their diameter within the height."""
+        return round_bar_turn(outer - ends.diameter.mm, ends.diameter.mm, thread)
+
+
+class FlatEnds(_Wound[FlatEnd]):
+    """Wound round boards."""
+
+    def once_round(self, ends: FlatEnd, outer: Fraction, thread: float) -> float:
+        """Over the rounded edges of both boards."""
+        return flat_end_turn(outer, ends.thickness.mm, ends.edge_radius.mm, thread)
 
 
 def wound(ends: int, pitch: Fraction, weaving: Weaving) -> LayoutResult:

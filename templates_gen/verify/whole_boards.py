@@ -12,7 +12,7 @@ from fractions import Fraction
 from itertools import count
 
 from layout.cutting.stock.stock import Stock
-from layout.frames.frame import NotchedEnd
+from layout.frames.kinds.notched_ends import NotchedEnd
 from layout.kit.kit import Kit
 
 JOB = "job.pdf"

@@ -10,7 +10,7 @@ import re
 from collections.abc import Callable, Collection, Iterator, Mapping, Sequence
 from typing import NamedTuple
 
-from layout.frames.frame import NotchedEnd
+from layout.frames.kinds.notched_ends import NotchedEnd
 from layout.kit.kit import Kit
 
 FOR_CUTTERS = ("svg", "dxf")

@@ -21,7 +21,7 @@ from layout.drawing.pens import Pen
 from layout.drawing.shapes import Curve, Point, Text, circle
 from layout.drawing.sheet import Care, Part
 from layout.drawing.typeset import LEAD, wrap
-from layout.frames.frame import NotchedEnd
+from layout.frames.kinds.notched_ends import NotchedEnd
 from layout.plan import Plan
 from layout.values.errors import FieldError
 from layout.warps.warp import End

@@ -19,7 +19,7 @@ from layout.drawing.pens import Pen
 from layout.drawing.shapes import Curve, Point, Text, circle, line
 from layout.drawing.sheet import Care, Part
 from layout.drawing.typeset import LEAD, wrap
-from layout.frames.frame import PeggedEnd
+from layout.frames.kinds.pegged_ends import PeggedEnd
 from layout.plan import Plan
 from layout.values.errors import FieldError
 from layout.warps.pegged import in_outer_row

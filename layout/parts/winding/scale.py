@@ -4,8 +4,6 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from layout.frames.frame import Kind
-
 Box = tuple[float, float, float, float]
 
 
@@ -34,7 +32,7 @@ class Scale:
     beside: float
     legend_rows: int
 
-    def step(self, kind: Kind) -> float:
+    def step(self, kind: str) -> float:
         """The width of a pitch."""
         return self.steps[kind != "wound"]
 

@@ -19,7 +19,6 @@ from layout.parts.winding.words import legend, words
 from layout.plan import Plan
 
 _ARM, _OFF = 0.5, 1.5
-_NOTES = {"wound": Winding.NOTE_WOUND, "notched": Winding.NOTE_NOTCHED, "pegged": Winding.NOTE_PEGGED}
 
 
 def winding(plan: Plan, metrics: FontMetrics, *, low: bool = False) -> Part:
@@ -28,10 +27,10 @@ def winding(plan: Plan, metrics: FontMetrics, *, low: bool = False) -> Part:
     Its register crosses stand beside the frame, on the outermost lines of the near end (left, right) and the far end.
     """
     face = Face.of(plan, LOW if low else FULL)
-    shapes: list[Shape] = [*face.frame(), *face.pegs(), *face.heading(), *face.threads(), *face.tied()]
-    shapes += [*side_view(face, metrics), *words(face, metrics), *legend(face.scale, plan.warp.kind, metrics)]
+    shapes: list[Shape] = [*face.frame(), *face.kind.fittings(face), *face.heading(), *face.threads(), *face.tied()]
+    shapes += [*side_view(face, metrics), *words(face, metrics), *legend(face.scale, face.kind.behind, metrics)]
     x, near, far = face.scale.outer / 2 + _OFF, face.height("near"), face.height("far")
     datum = Point(-x, near), Point(x, near), Point(-x, far)
     shapes += [hair for point in datum for hair in cross(point, _ARM, Pen.REGISTER)]
-    title, note = ENGLISH.say(Winding.TITLE), ENGLISH.say(_NOTES[plan.warp.kind])
+    title, note = ENGLISH.say(Winding.TITLE), ENGLISH.say(face.kind.note)
     return Part("winding", title, tuple(shapes), datum, face.scale.box, (note,), whole=True)

@@ -9,15 +9,14 @@ from layout.drawing.pens import Pen
 from layout.drawing.shapes import Point, Shape, Text, line
 from layout.drawing.symbols import arrow_head, beside, centred, knot
 from layout.drawing.typeset import LEAD, SMALL
-from layout.frames.frame import Kind
 from layout.messages.english import ENGLISH
 from layout.messages.roles import Winding
-from layout.parts.winding.face import ENDS, Face
+from layout.parts.winding.face import Face
 from layout.parts.winding.scale import Scale
 from layout.parts.winding.shown_passes import ShownPass
+from layout.parts.winding.view import ENDS
 from layout.warps.warp import End
 
-_BEHIND = {"wound": Winding.BEHIND, "notched": Winding.BEHIND_TOOTH}  # between pegs nothing runs behind
 _NAMES = {"near": Winding.NEAR_END, "far": Winding.FAR_END}
 _INWARD, _CLEAR = 3.0, 0.5  # how far a knot's name reaches past it, and keeps from the other's
 _SAMPLE, _TO_WORDS, _BETWEEN = 7.0, 9.0, 7.0
@@ -99,13 +98,13 @@ def _left_out(face: Face, metrics: FontMetrics) -> list[Text]:
     return [centred(word, Point(middle, face.scale.reach / 2 + (1 - k) * row), metrics) for k, word in enumerate(lines)]
 
 
-def legend(scale: Scale, kind: Kind, metrics: FontMetrics) -> list[Shape]:
+def legend(scale: Scale, behind: Winding | None, metrics: FontMetrics) -> list[Shape]:
     """What the lines mean, in rows under the picture, and that it is not to scale."""
     left, right = -scale.outer / 2, scale.box[2]
     x, y = left, scale.box[1] + scale.row * (scale.legend_rows - 0.5)
     shapes: list[Shape] = []
-    behind = [("back", _BEHIND[kind])] if kind in _BEHIND else []
-    samples = (("face", Winding.ON_FACE), *behind, ("knot", Winding.KNOT), ("rows", Winding.ROWS))
+    hidden = [("back", behind)] if behind else []
+    samples = (("face", Winding.ON_FACE), *hidden, ("knot", Winding.KNOT), ("rows", Winding.ROWS))
     for sample, role in samples:
         said = ENGLISH.say(role)
         width = metrics.width(said, SMALL)

@@ -6,7 +6,8 @@ from fractions import Fraction
 
 from layout.cutting.stock.stock import Stock
 from layout.drawing.pens import Pen
-from layout.frames.frame import NotchedEnd, PeggedEnd
+from layout.frames.kinds.notched_ends import NotchedEnd
+from layout.frames.kinds.pegged_ends import PeggedEnd
 from layout.plan import Plan
 from templates_gen.verify.compare import NOTHING, Findings
 from templates_gen.verify.cut_parts.combs import wanted_of

@@ -6,7 +6,8 @@ import math
 from fractions import Fraction
 
 from layout.frames.bar import MODULI
-from layout.frames.frame import NotchedEnd, RoundBar
+from layout.frames.kinds.notched_ends import NotchedEnd
+from layout.frames.kinds.round_bars import RoundBar
 from layout.kit.kit import Kit
 from templates_gen.verify.printed.expected import ends_of
 
@@ -55,4 +56,4 @@ def _inertia(kit: Kit) -> float | None:
     if strength.end_width is None:
         return None
     wide = float(strength.end_width.mm) - (float(ends.notch_depth.mm) if isinstance(ends, NotchedEnd) else 0.0)
-    return float(ends.thickness.mm) * wide**3 / 12
+    return float(ends.thickness.mm) * wide**3 / 12  # type: ignore[attr-defined]

@@ -10,7 +10,10 @@ from __future__ import annotations
 import math
 from typing import Literal
 
-from layout.frames.frame import FlatEnd, NotchedEnd, PeggedEnd, RoundBar
+from layout.frames.kinds.flat_ends import FlatEnd
+from layout.frames.kinds.notched_ends import NotchedEnd
+from layout.frames.kinds.pegged_ends import PeggedEnd
+from layout.frames.kinds.round_bars import RoundBar
 from layout.kit.kit import Kit
 from templates_gen.verify.printed.expected import Expected
 from templates_gen.verify.printed.pegs import end_thickness, peg_centres, touching
@@ -69,8 +72,8 @@ class Followed:
             return inside + root(lambda way: (apart / 2 - slope * way) - (slope * way - apart / 2), 0.0, apart / slope)
         if isinstance(ends, NotchedEnd):
             return max(inside, float(ends.notch_depth.mm))
-        radius = float(ends.peg_diameter.mm) / 2
-        return max(inside, *(depth + radius for _, depth in peg_centres(ends, [0.0, 1.0])))
+        radius = float(ends.peg_diameter.mm) / 2  # type: ignore[attr-defined]
+        return max(inside, *(depth + radius for _, depth in peg_centres(ends, [0.0, 1.0])))  # type: ignore[arg-type]
 
     def off(self, height: float) -> float:
         """The worst of all ends at a height."""

@@ -9,7 +9,8 @@ from typing import NamedTuple
 
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Curve, Point
-from layout.frames.frame import NotchedEnd, PeggedEnd
+from layout.frames.kinds.notched_ends import NotchedEnd
+from layout.frames.kinds.pegged_ends import PeggedEnd
 from layout.kit.kit import Kit
 from templates_gen.verify import LIMIT
 from templates_gen.verify.compare import NOTHING, Findings

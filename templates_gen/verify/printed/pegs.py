@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 from collections.abc import Callable, Sequence
 
-from layout.frames.frame import PeggedEnd
+from layout.frames.kinds.pegged_ends import PeggedEnd
 from layout.kit.kit import Kit
 from templates_gen.verify.search import root
 

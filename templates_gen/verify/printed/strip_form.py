@@ -11,7 +11,10 @@ from fractions import Fraction
 from typing import Literal
 
 from layout.drawing.pens import Pen
-from layout.frames.frame import FlatEnd, NotchedEnd, PeggedEnd, RoundBar
+from layout.frames.kinds.flat_ends import FlatEnd
+from layout.frames.kinds.notched_ends import NotchedEnd
+from layout.frames.kinds.pegged_ends import PeggedEnd
+from layout.frames.kinds.round_bars import RoundBar
 from layout.kit.kit import Kit
 from templates_gen.verify import LIMIT
 from templates_gen.verify.compare import NOTHING, Findings
@@ -92,7 +95,7 @@ def half_way(kit: Kit) -> float:
     if isinstance(ends, RoundBar):
         return float(ends.diameter.mm) / 2 * math.radians(90)
     rounded = float(ends.edge_radius.mm) if isinstance(ends, FlatEnd) else 0.0
-    return float(ends.thickness.mm) / 2 - rounded + rounded * math.radians(90)
+    return float(ends.thickness.mm) / 2 - rounded + rounded * math.radians(90)  # type: ignore[attr-defined]
 
 
 def _paper(kit: Kit, form: str, low: float, high: float) -> Iterator[str]:

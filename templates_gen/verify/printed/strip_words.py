@@ -6,7 +6,9 @@ from collections.abc import Iterator, Mapping, Sequence
 from fractions import Fraction
 
 from layout.drawing.shapes import Point
-from layout.frames.frame import NotchedEnd, PeggedEnd, RoundBar
+from layout.frames.kinds.notched_ends import NotchedEnd
+from layout.frames.kinds.pegged_ends import PeggedEnd
+from layout.frames.kinds.round_bars import RoundBar
 from layout.kit.kit import Kit
 from layout.messages.catalogue import Role
 from layout.messages.english import ENGLISH

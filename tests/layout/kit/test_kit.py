@@ -10,9 +10,10 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from layout.frames.frame import FlatEnd, RoundBar
-from layout.kit.ends import END_FIELDS
+from layout.frames.kinds.flat_ends import FlatEnd
+from layout.frames.kinds.round_bars import RoundBar
 from layout.kit.inputs import INPUTS, PAPERS
+from layout.kit.kinds.all_keys import END_KEYS
 from layout.kit.kit import Kit, kit_values, read_kit, read_sett_input
 from layout.kit.yarn_inputs import YARN_INPUTS
 from layout.sett.sett import take_sett
@@ -122,8 +123,8 @@ def test_a_kit_tells_every_input_it_has(base: dict[str, Any]) -> None:
         for table, inner in told.items()
         for leaf in (inner if isinstance(inner, dict) else [""])
     }
-    foreign = {f"frame.{leaf}" for fields in END_FIELDS.values() for leaf in fields} - {
-        f"frame.{leaf}" for leaf in END_FIELDS[base["frame"]["ends"]]
+    foreign = {f"frame.{leaf}" for name in END_KEYS for leaf in END_KEYS[name].fields} - {
+        f"frame.{leaf}" for leaf in END_KEYS[base["frame"]["ends"]].fields
     }
     foreign |= {"frame.bar_bore" if board else "frame.end_width"}
     plain = {spec.key for spec in INPUTS if "[]" not in spec.key} - {spec.key for spec in YARN_INPUTS}

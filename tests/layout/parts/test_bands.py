@@ -6,8 +6,10 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from layout.frames.frame import FlatEnd, RoundBar
-from layout.parts.strip_bands import Bands, full_bands, low_bands, tallest
+from layout.frames.kinds.flat_ends import FlatEnd
+from layout.frames.kinds.round_bars import RoundBar
+from layout.parts.strips.bands import Bands
+from layout.parts.strips.strips import full_bands, low_bands, tallest
 from layout.values.units import read_length
 
 diameters = st.floats(4, 120)
@@ -55,7 +57,7 @@ def test_rows_stay_where_they_are() -> None:
     for bands in (
         full_bands(bar(16)),
         full_bands(bar(9)),
-        low_bands(),
+        low_bands(bar(16)),
         full_bands(FlatEnd(*[read_length("18 mm")] * 2)),
     ):
         assert bands is not None

@@ -11,8 +11,10 @@ from typing import Any
 import pytest
 from kits import NOTCHED, PEGGED, font_metrics, parts_of, plan_of
 
-import layout.parts.holes as holes
 import layout.parts.strip as strip_module
+import layout.parts.strips.notched as notched_strip
+import layout.parts.strips.pegged as pegged_strip
+import layout.parts.strips.strips as strips
 import layout.plan as plan_module
 import layout.warps.pegged as pegged
 import templates_gen.files.outputs as outputs_module
@@ -64,7 +66,7 @@ PATCH = pytest.MonkeyPatch
 
 def outlines(change: Callable[[list[Curve]], list[Curve]]) -> Callable[[PATCH], None]:
     """A builder that draws other notches, holes or ticks."""
-    right = holes.outlines
+    right = strips.outlines
     return lambda patch: patch.setattr(strip_module, "outlines", lambda *how: change(right(*how)))
 
 
@@ -96,9 +98,9 @@ def one_more(warp: Any) -> object:
 
 def thicker(patch: PATCH) -> None:
     """Holes of 3 mm for pegs of 2.5 mm."""
-    right = holes._holes
+    right = pegged_strip._holes
     wide = read_length("3 mm")
-    patch.setattr(holes, "_holes", lambda ends, *how: right(replace(ends, peg_diameter=wide), *how))
+    patch.setattr(pegged_strip, "_holes", lambda ends, *how: right(replace(ends, peg_diameter=wide), *how))
 
 
 ON = ("kit.pdf", "strip-far.svg")
@@ -111,20 +113,24 @@ WRONG: dict[str, tuple[str, Callable[[PATCH], None]]] = {
         "notched",
         outlines(
             lambda paths: [
-                holes._notch((p.start.x + p.steps[-1].end.x) / 2, 0.6, p.steps[0].end.y * 0.99) for p in paths
+                notched_strip._notch((p.start.x + p.steps[-1].end.x) / 2, 0.6, p.steps[0].end.y * 0.99) for p in paths
             ]
         ),
     ),
     "notches drawn from the other edge": (
         "notched",
         outlines(
-            lambda paths: [holes._notch((p.start.x + p.steps[-1].end.x) / 2, 0.6, -p.steps[0].end.y) for p in paths]
+            lambda paths: [
+                notched_strip._notch((p.start.x + p.steps[-1].end.x) / 2, 0.6, -p.steps[0].end.y) for p in paths
+            ]
         ),
     ),
     "notches too wide": (
         "notched",
         outlines(
-            lambda paths: [holes._notch((p.start.x + p.steps[-1].end.x) / 2, 0.7, p.steps[0].end.y) for p in paths]
+            lambda paths: [
+                notched_strip._notch((p.start.x + p.steps[-1].end.x) / 2, 0.7, p.steps[0].end.y) for p in paths
+            ]
         ),
     ),
     "a hole aside": ("pegged", outlines(aside(0.002))),
@@ -215,5 +221,5 @@ def test_a_folder_that_lost_a_file_and_its_line_rings(tmp_path: Path) -> None:
 
 def test_pens_of_marks_are_what_the_tests_lean_on() -> None:
     """Outlines are register lines, ticks are grey: a change of pen is found by the comparison."""
-    assert {path.pen for path in holes.outlines(plan_of(NOTCHED), "near", 1)} == {Pen.REGISTER}
-    assert {path.pen for path in holes.outlines(plan_of(KINDS["held, every second"]), "near", 1)} == {Pen.HELP}
+    assert {path.pen for path in strips.outlines(plan_of(NOTCHED), "near", 1)} == {Pen.REGISTER}
+    assert {path.pen for path in strips.outlines(plan_of(KINDS["held, every second"]), "near", 1)} == {Pen.HELP}

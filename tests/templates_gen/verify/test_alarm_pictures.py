@@ -82,7 +82,7 @@ def _legs(patch: PATCH, change: Callable[[ShownPass], ShownPass]) -> None:
         right = shown_passes(*values)  # type: ignore[arg-type]
         return replace(right, groups=tuple(tuple(map(change, group)) for group in right.groups))
 
-    patch.setattr(face_module, "course", wrong)
+    patch.setattr(face_module, "shown_passes", wrong)
 
 
 def _mirrored(patch: PATCH) -> None:
@@ -106,7 +106,7 @@ def _one_pass_less(patch: PATCH) -> None:
         right = shown_passes(*values)  # type: ignore[arg-type]
         return replace(right, groups=(right.groups[0][:-1], *right.groups[1:]))
 
-    patch.setattr(face_module, "course", wrong)
+    patch.setattr(face_module, "shown_passes", wrong)
 
 
 def _slant_lost(patch: PATCH) -> None:

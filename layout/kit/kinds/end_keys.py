@@ -1,0 +1,48 @@
+"""What the keys of one kind of frame end are, and what they must be to one another."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator, Mapping
+from dataclasses import dataclass, field
+from typing import Any, Literal
+
+from layout.frames.kinds.frame_end import FrameEnd
+from layout.kit.input import Input, of_mm
+from layout.sett.marking_units import CountedThing
+from layout.values.errors import FieldError
+
+Got = Mapping[str, Any]
+
+THICKNESS = Input(
+    "frame.thickness",
+    "length",
+    "How thick flat, notched or pegged ends are, from face to back.",
+    '"18 mm"',
+    low=of_mm(2),
+    high=of_mm(120),
+)
+
+
+def _nothing(_: Got) -> Iterator[FieldError]:
+    return iter(())
+
+
+@dataclass(frozen=True, slots=True)
+class EndKeys:
+    """The keys of the table [frame] that make frame ends of the type `make`: their `inputs`, in the order of the file.
+
+    `fields` are the fields that the keys fill, by key; those in `optional` may be left out and then stand at what is
+    said there. `counted` is what is counted off in a marking unit. What `takes` of the frame's height is said in
+    refusals, and what lies `inside` a board's width. `strength` is the key for the section of such an end, and
+    `check` finds what is wrong between its keys.
+    """
+
+    make: type[FrameEnd]
+    inputs: tuple[Input, ...]
+    fields: Mapping[str, str]
+    counted: CountedThing
+    takes: str
+    strength: Literal["bar_bore", "end_width"] = "end_width"
+    optional: Mapping[str, Any] = field(default_factory=dict)
+    inside: str = ""
+    check: Callable[[Got], Iterator[FieldError]] = _nothing

@@ -1,0 +1,1 @@
+"""What is drawn in the winding picture for one kind of frame end alone."""

@@ -1,0 +1,41 @@
+"""What there is to say of a way of warping: how the ends are laid, and how the thread goes from one to the next."""
+
+from __future__ import annotations
+
+from abc import ABC, abstractmethod
+from collections.abc import Iterable
+from fractions import Fraction
+from typing import Generic
+
+from layout.frames.frame import Frame
+from layout.frames.kinds.frame_end import Ends
+from layout.kit.kit import Weaving
+from layout.sett.sett import SettTaken
+from layout.values.quantity import Quantity
+from layout.warps.layout_result import LayoutResult
+from layout.warps.warp import Warp
+
+Course = tuple[float, float]
+"""How far in mm an end is off its place at half the height of the frame, and how much more with every mm upward."""
+
+
+class Way(ABC, Generic[Ends]):
+    """How a warp lies on one kind of frame end."""
+
+    ends_to_a_mark = 2
+    """How many ends a mark of the near end stands for."""
+
+    @abstractmethod
+    def lay(self, count: int, sett: SettTaken, ends: Ends, weaving: Weaving, thread: Fraction | None) -> LayoutResult:
+        """Marks and passes of `count` ends, as wound from left to right; `thread` mm thick, None where not known.
+
+        Raises FieldError where they cannot be laid.
+        """
+
+    @abstractmethod
+    def thread(self, ends: Ends, frame: Frame, warp: Warp, thread: Quantity) -> tuple[Quantity, Quantity]:
+        """The thread in mm that two ends take, with what leads from one to the next, and that all ends take."""
+
+    def courses(self, ends: Ends, frame: Frame, warp: Warp) -> Iterable[Course] | None:
+        """The course of every end where passes do not run from mark to mark on the unrolled frame; else None."""
+        return None

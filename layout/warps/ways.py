@@ -1,0 +1,25 @@
+"""The way of warping on every kind of frame end, by the kind's name."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from layout.frames.kinds.by_kind import ByKind
+from layout.frames.kinds.flat_ends import FlatEnd
+from layout.frames.kinds.notched_ends import NotchedEnd
+from layout.frames.kinds.pegged_ends import PeggedEnd
+from layout.frames.kinds.round_bars import RoundBar
+from layout.warps.notched import NotchedEnds
+from layout.warps.pegged import PeggedEnds
+from layout.warps.way import Way
+from layout.warps.wound import FlatEnds, RoundBars
+
+WAYS: ByKind[Way[Any]] = ByKind(
+    "way of warping",
+    {
+        RoundBar.name: RoundBars(),
+        FlatEnd.name: FlatEnds(),
+        NotchedEnd.name: NotchedEnds(),
+        PeggedEnd.name: PeggedEnds(),
+    },
+)
