@@ -8,8 +8,11 @@ import sys
 from collections.abc import Iterator
 from graphlib import TopologicalSorter
 from pathlib import Path
+from types import FunctionType
 
 import pytest
+
+from layout.frames.kinds.frame_end import FrameEnd
 
 ROOT = Path(__file__).resolve().parent.parent
 HEAVY = ("reportlab", "svgwrite", "ezdxf", "pypdf", "pint", "fontTools")
@@ -162,6 +165,26 @@ def test_a_proof_finds_what_must_be_on_its_own(name: str) -> None:
     allowed = (*FOR_PROOFS, *own, *(("layout.cutting.stock.stock",) if _is_of_cutting(name) else ()))
     found = [each for each in imported(OUTER[name]) if each in LAYOUT and each != "layout"]
     assert [each for each in found if not under(each, *allowed)] == []
+
+
+OF_FRAME_ENDS = ("half_turn_mm", "inset_mm", "deep_mm", "wide_mm", "pass_mm", "turn_mm", "beam", "notches", "cut_parts")
+"""What the layout computes from the sizes of a frame end; a proof finds these itself."""
+
+
+@pytest.mark.parametrize("name", PROOFS)
+def test_a_proof_takes_of_frame_ends_their_sizes_alone(name: str) -> None:
+    """Only fields of a kind of frame end, nothing that the layout computes from them."""
+    nodes = ast.walk(ast.parse(OUTER[name].read_text("utf-8")))
+    assert [node.attr for node in nodes if isinstance(node, ast.Attribute) and node.attr in OF_FRAME_ENDS] == []
+
+
+def test_what_frame_ends_compute_is_listed() -> None:
+    """Every property and method of a kind of frame end stands in that list."""
+    classes = [FrameEnd, *FrameEnd.__subclasses__()]
+    found = {
+        name for each in classes for name, value in vars(each).items() if isinstance(value, property | FunctionType)
+    }
+    assert {name for name in found if not name.startswith("_")} == set(OF_FRAME_ENDS)
 
 
 def _is_of_cutting(name: str) -> bool:

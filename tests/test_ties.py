@@ -7,7 +7,8 @@ from hypothesis import strategies as st
 
 from layout.cutting.parts.comb_body import LIMIT_MARK, marks
 from layout.drawing.shapes import Point
-from templates_gen.verify.printed.openings import Opening, _belongs
+from templates_gen.verify.kinds.opening import Opening
+from templates_gen.verify.printed.openings import _belongs
 from templates_gen.writers.cutting.checks import repeated
 
 _STEPS = st.integers(-4_000_000, 4_000_000)

@@ -12,8 +12,8 @@ from fractions import Fraction
 from itertools import count
 
 from layout.cutting.stock.stock import Stock
-from layout.frames.kinds.notched_ends import NotchedEnd
 from layout.kit.kit import Kit
+from templates_gen.verify.kinds.truths import truth_of
 
 JOB = "job.pdf"
 """The job sheet; a paper may not allow it."""
@@ -32,11 +32,11 @@ def copies(kit: Kit, stock: Stock) -> Mapping[str, int]:
 
     Bars for notched ends are glued of as many layers of the stock as reach the thickness that the kit has.
     """
-    ends = kit.frame.ends
-    if not isinstance(ends, NotchedEnd):
+    thick = truth_of(kit).layers_of(kit.frame.ends)
+    if thick is None:
         return {}
     sheet = Fraction(stock.thickness).limit_denominator(10**9)
-    layers = next(number for number in count(1) if number * sheet >= ends.thickness.mm)
+    layers = next(number for number in count(1) if number * sheet >= thick)
     return dict.fromkeys(("end-bar-near", "end-bar-far"), layers)
 
 

@@ -10,8 +10,8 @@ import re
 from collections.abc import Callable, Collection, Iterator, Mapping, Sequence
 from typing import NamedTuple
 
-from layout.frames.kinds.notched_ends import NotchedEnd
 from layout.kit.kit import Kit
+from templates_gen.verify.kinds.truths import truth_of
 
 FOR_CUTTERS = ("svg", "dxf")
 
@@ -25,8 +25,9 @@ def _every(_: Kit) -> bool:
     return True
 
 
-def _to_be_notched(kit: Kit) -> bool:
-    return isinstance(kit.frame.ends, NotchedEnd) and kit.frame.ends.density is None
+def _asked(name: str) -> Callable[[Kit], bool]:
+    """Whether the frame ends of a kit ask for the product."""
+    return lambda kit: name in truth_of(kit).asks_for(kit.frame.ends)
 
 
 class Cut(NamedTuple):
@@ -38,12 +39,12 @@ class Cut(NamedTuple):
 
 CUT: Mapping[str, Cut] = {
     "comb": Cut(("comb",)),
-    "winding-comb": Cut(("winding-comb-near", "winding-comb-far"), lambda kit: kit.frame.ends.kind == "wound"),
+    "winding-comb": Cut(("winding-comb-near", "winding-comb-far"), _asked("winding-comb")),
     "wrap-gauge-cut": Cut(("wrap-gauge-cut",)),
     "spacing-guide-cut": Cut(("spacing-guide-cut",)),
     "shed-stick": Cut(("shed-stick",)),
-    "end-bars": Cut(("end-bar-near", "end-bar-far"), _to_be_notched),
-    "peg-jig": Cut(("peg-jig-near", "peg-jig-far"), lambda kit: kit.frame.ends.kind == "pegged"),
+    "end-bars": Cut(("end-bar-near", "end-bar-far"), _asked("end-bars")),
+    "peg-jig": Cut(("peg-jig-near", "peg-jig-far"), _asked("peg-jig")),
     "trial-cut": Cut(("trial-cut",)),
 }
 """By the name of each file before its size."""

@@ -2,13 +2,11 @@
 
 from __future__ import annotations
 
-import math
 from fractions import Fraction
 
 from layout.frames.bar import MODULI
-from layout.frames.kinds.notched_ends import NotchedEnd
-from layout.frames.kinds.round_bars import RoundBar
 from layout.kit.kit import Kit
+from templates_gen.verify.kinds.truths import truth_of
 from templates_gen.verify.printed.expected import ends_of
 
 USUAL = Fraction(3, 2)
@@ -32,7 +30,7 @@ def bending(kit: Kit, sett: Fraction) -> float | None:
     By virtual work, the integral of M(x) x / 2 over half the beam, twice, over E I; Simpson's rule is exact for the
     cubics that it adds up.
     """
-    inertia, material = _inertia(kit), kit.strength.material
+    inertia, material = truth_of(kit).inertia(kit.frame.ends, kit), kit.strength.material
     if inertia is None or material is None:
         return None
     frame = kit.frame
@@ -45,15 +43,3 @@ def bending(kit: Kit, sett: Fraction) -> float | None:
 
     total = sum((b - a) / 6 * (work(a) + 4 * work((a + b) / 2) + work(b)) for a, b in ((0.0, begin), (begin, span / 2)))
     return 2 * total / (MODULI[material].value * inertia)
-
-
-def _inertia(kit: Kit) -> float | None:
-    """Second moment of area of a frame end in mm4: a round bar or tube, or a board as far as notches leave it."""
-    ends, strength = kit.frame.ends, kit.strength
-    if isinstance(ends, RoundBar):
-        outer, inner = float(ends.diameter.mm) / 2, float(strength.bar_bore.mm) / 2 if strength.bar_bore else 0.0
-        return math.pi / 4 * (outer**4 - inner**4)
-    if strength.end_width is None:
-        return None
-    wide = float(strength.end_width.mm) - (float(ends.notch_depth.mm) if isinstance(ends, NotchedEnd) else 0.0)
-    return float(ends.thickness.mm) * wide**3 / 12  # type: ignore[attr-defined]

@@ -10,9 +10,10 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from fractions import Fraction
-from itertools import pairwise
 
 from layout.kit.kit import Kit
+from templates_gen.verify.kinds.truth import Marks
+from templates_gen.verify.kinds.truths import truth_of
 
 
 @dataclass(frozen=True, slots=True)
@@ -38,7 +39,7 @@ def expected(kit: Kit, sett: Fraction, unit: Fraction) -> Expected:
     """The marks of `kit` at `sett` ends per mm (see `sett_is_sound`) and the marking unit in mm."""
     ends = ends_of(kit, sett)
     width = ends / sett
-    near, far = _FOLLOWED[kit.frame.ends.kind](kit, [(k + Fraction(1, 2)) / sett for k in range(ends)], 1 / sett)
+    near, far = _followed(kit, ends, 1 / sett)
     lines = {"near": _lines(near, width, unit), "far": _lines(far, width, unit)}
     turn = 1 if kit.weaving.start == "left" else -1
 
@@ -69,44 +70,14 @@ def ends_of(kit: Kit, sett: Fraction) -> int:
 
 def _reach(kit: Kit, ends: int, pitch: Fraction) -> Fraction:
     """How far from the centre the mark lies that is furthest out: a tie-on or tie-off may lie outside the limits."""
-    near, far = _FOLLOWED[kit.frame.ends.kind](kit, [(k + Fraction(1, 2)) * pitch for k in range(ends)], pitch)
+    near, far = _followed(kit, ends, pitch)
     return max(abs(at - ends * pitch / 2) for at in (*near, *far))
 
 
-Marks = tuple[tuple[Fraction, ...], tuple[Fraction, ...]]
-
-
-def _round_bars(kit: Kit, middles: list[Fraction], pitch: Fraction) -> Marks:
-    """Distances of the contacts from the limit where winding starts; the slant of the first pass fixes the first."""
-    face_slant = Fraction(1, 2) if kit.weaving.slant == "shared" else Fraction(0)
-    first_slant = (face_slant if kit.weaving.first_pass == "face" else 1 - face_slant) * 2 * pitch
-    contacts = [middles[0] - first_slant / 2]
-    for middle in middles:
-        contacts.append(2 * middle - contacts[-1])
-    return tuple(contacts[0::2]), tuple(contacts[1::2])
-
-
-def _through_notches(kit: Kit, middles: list[Fraction], pitch: Fraction) -> Marks:
-    """The first pass stands upright; every turn round a tooth leads on to the next notch that is used."""
-    density = getattr(kit.frame.ends, "density", None)
-    apart = max(pitch, 1 / density.per_mm) if density else pitch
-    visits: list[Fraction] = []
-    here = middles[0]
-    for middle in middles:
-        there = 2 * middle - here
-        visits += [here, there]
-        here = there + apart
-    near, far = visits[0::4] + visits[3::4], visits[1::4] + visits[2::4]
-    return tuple(sorted(set(near))), tuple(sorted(set(far)))
-
-
-def _round_pegs(_: Kit, middles: list[Fraction], pitch: Fraction) -> Marks:
-    """A peg stands between the two ends it turns, the far ones after the first end; the outer two as far outside."""
-    between = [middles[0] - pitch / 2, *((a + b) / 2 for a, b in pairwise(middles)), middles[-1] + pitch / 2]
-    return tuple(between[0::2]), tuple(between[1::2])
-
-
-_FOLLOWED = {"wound": _round_bars, "notched": _through_notches, "pegged": _round_pegs}
+def _followed(kit: Kit, ends: int, pitch: Fraction) -> Marks:
+    """Distances of all marks from the limit where winding starts."""
+    middles = [(k + Fraction(1, 2)) * pitch for k in range(ends)]
+    return truth_of(kit).follow(kit.frame.ends, kit, middles, pitch)
 
 
 def _lines(contacts: tuple[Fraction, ...], width: Fraction, unit: Fraction) -> tuple[tuple[Fraction, int], ...]:
@@ -135,6 +106,6 @@ def sett_is_sound(kit: Kit, sett: Fraction, unit: Fraction) -> bool:
         return sett == kit.sett.given.per_mm
     if kit.sett.as_measured:
         return sett == measured
-    laid = 1 if kit.frame.ends.kind == "notched" else 2  # a wind lays two ends, a peg turns two
+    laid = truth_of(kit).laid
     count = sett * unit / laid
     return count.denominator == 1 and count * laid / unit <= measured < (count + 1) * laid / unit

@@ -17,6 +17,7 @@ from layout.values.units import Length, say_length
 from templates_gen.verify import LIMIT
 from templates_gen.verify.compare import NOTHING, Findings
 from templates_gen.verify.found_parts import FoundPart
+from templates_gen.verify.kinds.truths import truth_of
 from templates_gen.verify.printed.warp_words import said_of
 from templates_gen.verify.said import account, check_heads, words_on
 
@@ -25,7 +26,6 @@ _LABELS = {25.4: "1 in", 50.8: "2 in", 50.0: "5 cm"}
 _LADDER = {True: (12.7, 25.4, 50.8), False: (10.0, 20.0, 40.0, 50.0, 100.0)}
 """The usual marking units in mm by whether they are in inches, said once more on purpose."""
 _COLUMNS, _ROWS, _BEFORE = 3, 6, 2
-_COUNTED = {"wound": Gauge.WINDS, "pegged": Gauge.PEGS, "notched": Gauge.ENDS}
 _ONE_ROW = 0.5  # words whose baselines are closer than this, in mm, stand in one row
 
 
@@ -134,7 +134,7 @@ def _table(kit: Kit, unit: Length) -> Iterator[list[str]]:
     units = _units(unit)
     pairs, in_window = ENGLISH.say(Gauge.PAIRS, window=over).split("\n")
     yield [pairs, *(ENGLISH.say(Gauge.TO_UNIT, unit=say_length(each)) for each in units)]
-    heads = (Gauge.EPI if inches else Gauge.PER_CM, _COUNTED[kit.frame.ends.kind])
+    heads = (Gauge.EPI if inches else Gauge.PER_CM, truth_of(kit).counted)
     yield [in_window, *map(ENGLISH.say, heads * len(units))]
     fitting = 0
     while (fitting + 1) / window <= _measured(kit):
@@ -153,7 +153,7 @@ def _laid(kit: Kit, measured: Fraction, unit: Fraction) -> tuple[Fraction, Fract
         allowed = [each for each in (density.per_mm / 2, density.per_mm, 2 * density.per_mm) if each <= measured]
         ends = max(allowed, default=Fraction(0)) * unit
         return ends, ends
-    each, laid = 1 if kit.frame.ends.kind == "notched" else 2, 0
+    each, laid = truth_of(kit).laid, 0
     while each * (laid + 1) / unit <= measured:
         laid += 1
     return Fraction(laid), Fraction(each * laid)

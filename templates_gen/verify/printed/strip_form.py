@@ -8,19 +8,15 @@ from __future__ import annotations
 import math
 from collections.abc import Iterator, Sequence
 from fractions import Fraction
-from typing import Literal
 
 from layout.drawing.pens import Pen
-from layout.frames.kinds.flat_ends import FlatEnd
-from layout.frames.kinds.notched_ends import NotchedEnd
-from layout.frames.kinds.pegged_ends import PeggedEnd
-from layout.frames.kinds.round_bars import RoundBar
 from layout.kit.kit import Kit
 from templates_gen.verify import LIMIT
 from templates_gen.verify.compare import NOTHING, Findings
 from templates_gen.verify.found_parts import FoundPart
+from templates_gen.verify.kinds.truth import Form
+from templates_gen.verify.kinds.truths import truth_of
 
-Form = Literal["full", "low"]
 _ALONG = 0.5  # a line along a piece takes more than this share of its length; hairs of crosses do not
 
 
@@ -32,22 +28,23 @@ def to_weaving(kit: Kit, end: str) -> int:
 def form_of(kit: Kit, end: str, pieces: Sequence[FoundPart]) -> tuple[Form, Findings]:
     """Which form the lines across a strip are those of, and how far they and its paper are off."""
     up = to_weaving(kit, end)
+    truth, ends = truth_of(kit), kit.frame.ends
     total, form = NOTHING, "full"
     for seen in pieces:
         found = sorted((up * at, pen.value) for at, pen in _level(seen))
         low, high = _paper_of(seen, up)
-        choices = {each: _lines(kit, each) for each in ("full", "low")}
+        choices = {each: truth.lines(ends, each) for each in ("full", "low")}
         wanted = {each: sorted((v, pen.value) for v, pen in lines) for each, lines in choices.items()}
         fits = [each for each, lines in wanted.items() if _alike(lines, found)]
         if not fits:
             wrong = f"{seen.where}: the fold and register lines are not those that the frame end asks for"
             return "full", Findings(0.0, (wrong,))
         form = fits[0]
-        if len(fits) == 2 and isinstance(kit.frame.ends, PeggedEnd):
+        if len(fits) == 2 and truth.full_is_flush:
             form = "full" if abs(low) <= LIMIT else "low"
         off = max((abs(v - w) for (v, _), (w, _) in zip(wanted[form], found, strict=True)), default=0.0)
         total += Findings(off, () if off <= LIMIT else (f"{seen.where}: a line is {off * 1000:.1f} micrometres off",))
-        total += Findings(0.0, tuple(f"{seen.where}: {wrong}" for wrong in _paper(kit, form, low, high)))
+        total += Findings(0.0, tuple(f"{seen.where}: {wrong}" for wrong in truth.paper(ends, form, low, high)))
     return ("full" if form == "full" else "low"), total
 
 
@@ -70,56 +67,9 @@ def _alike(wanted: Sequence[tuple[float, str]], found: Sequence[tuple[float, str
     )
 
 
-def _lines(kit: Kit, form: str) -> list[tuple[float, Pen]]:
-    """Where lines must lie: face, outermost line and back of what a wound warp goes round, the edge, the rows."""
-    ends = kit.frame.ends
-    if isinstance(ends, PeggedEnd):
-        outer = float(ends.edge_distance.mm)
-        return [(outer, Pen.REGISTER), (outer + float(ends.row_distance.mm), Pen.REGISTER)]
-    if isinstance(ends, NotchedEnd):
-        if ends.density:
-            return [(0.0, Pen.REGISTER)]
-        return [(0.0, Pen.FOLD)] if form == "full" else []
-    if form == "low":
-        return [(0.0, Pen.REGISTER)]
-    way = half_way(kit)
-    side = Pen.REGISTER if isinstance(ends, RoundBar) else Pen.FOLD
-    return [(way, side), (0.0, Pen.REGISTER), (-way, side)]
-
-
-def half_way(kit: Kit) -> float:
-    """From the outermost line to the flat of the face, along what the thread goes round: the length of the section's
-    outline there, added up from its corners and quarter circles.
-    """
-    ends = kit.frame.ends
-    if isinstance(ends, RoundBar):
-        return float(ends.diameter.mm) / 2 * math.radians(90)
-    rounded = float(ends.edge_radius.mm) if isinstance(ends, FlatEnd) else 0.0
-    return float(ends.thickness.mm) / 2 - rounded + rounded * math.radians(90)  # type: ignore[attr-defined]
-
-
-def _paper(kit: Kit, form: str, low: float, high: float) -> Iterator[str]:
-    """Whether the paper reaches as far as its form needs it."""
-    ends = kit.frame.ends
-    if isinstance(ends, NotchedEnd) and not ends.density:
-        flap = -float(ends.thickness.mm) if form == "full" else 0.0
-        if not abs(low - flap) <= LIMIT:
-            yield f"the paper reaches to {low:.2f} mm where the board's edge asks for {flap:.2f} mm"
-    elif form == "full" and not isinstance(ends, NotchedEnd | PeggedEnd):
-        way = half_way(kit)
-        if not (high >= way - LIMIT and low < -way - LIMIT):
-            yield "the paper does not reach round the frame end"
-
-
 def marks_cross(kit: Kit, end: str, marks: Sequence[Fraction], pieces: Sequence[FoundPart]) -> Findings:
     """Whether every mark crosses the line, the ground or the row where its wind or end lies, and faces the weaving."""
-    up, ends, wrong = to_weaving(kit, end), kit.frame.ends, list[str]()
-    rows = [0.0, 0.0]
-    if isinstance(ends, PeggedEnd):
-        outer = float(ends.edge_distance.mm)
-        rows = [outer + float(ends.row_distance.mm), outer]
-    elif isinstance(ends, NotchedEnd) and not ends.density:
-        rows = [float(ends.notch_depth.mm)] * 2
+    up, wrong, rows = to_weaving(kit, end), list[str](), truth_of(kit).rows(kit.frame.ends)
     place = {round(float(x), 2): rows[k % 2] for k, x in enumerate(marks)}
     for seen in pieces:
         for (x, y), ((to, _),), pen, _ in seen.lines():

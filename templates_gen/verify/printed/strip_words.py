@@ -6,19 +6,17 @@ from collections.abc import Iterator, Mapping, Sequence
 from fractions import Fraction
 
 from layout.drawing.shapes import Point
-from layout.frames.kinds.notched_ends import NotchedEnd
-from layout.frames.kinds.pegged_ends import PeggedEnd
-from layout.frames.kinds.round_bars import RoundBar
 from layout.kit.kit import Kit
 from layout.messages.catalogue import Role
 from layout.messages.english import ENGLISH
 from layout.messages.roles import Sheet, Strip
-from layout.values.units import say_length
 from templates_gen.verify.compare import Findings
 from templates_gen.verify.found_parts import FoundPart
+from templates_gen.verify.kinds.truth import Form
+from templates_gen.verify.kinds.truths import truth_of
 from templates_gen.verify.places import arrows_on, astray, misplaced
 from templates_gen.verify.printed.expected import ends_of
-from templates_gen.verify.printed.strip_form import Form, half_way, to_weaving
+from templates_gen.verify.printed.strip_form import to_weaving
 from templates_gen.verify.printed.warp_words import doubled
 from templates_gen.verify.said import account, check_heads, pieces_named, words_on
 
@@ -46,14 +44,7 @@ def pointing(kit: Kit, end: str, sett: Fraction) -> list[tuple[Role, str]]:
 
 
 def _way(kit: Kit, sett: Fraction) -> Strip:
-    ends = kit.frame.ends
-    if isinstance(ends, PeggedEnd):
-        return Strip.WAY_PEGS
-    if not isinstance(ends, NotchedEnd):
-        return Strip.WAY_FACE_FIRST if kit.weaving.first_pass == "face" else Strip.WAY_BACK_FIRST
-    if ends.density is None:
-        return Strip.WAY_TEETH
-    return {1: Strip.WAY_EVERY_SECOND, 2: Strip.WAY_EVERY, 4: Strip.WAY_TWO}[int(2 * sett / ends.density.per_mm)]
+    return truth_of(kit).way(kit.frame.ends, kit, sett)
 
 
 def check_arrows(kit: Kit, end: str, sett: Fraction, pieces: Sequence[FoundPart]) -> Findings:
@@ -77,7 +68,7 @@ def check_strip_words(
     wanted = [*map(ENGLISH.say, said), *doubled(kit)]
     spare = [lines["sett"], lines["name"]]
     low = form == "low"
-    glued = [ENGLISH.say(Strip.GLUING_EDGE)] if kit.frame.ends.kind == "wound" and not low else []
+    glued = [ENGLISH.say(Strip.GLUING_EDGE)] if truth_of(kit).glued and not low else []
     wanted += pieces_named(pieces)
     told = account(words_on(pieces), wanted if low else [*wanted, *spare], [*spare, *glued] if low else glued)
     named: dict[Role, str] = {role: ENGLISH.say(role) for role in (*said, Strip.GLUING_EDGE)}
@@ -94,45 +85,15 @@ def _misplaced(kit: Kit, end: str, every: Mapping[str, Strip], places: Mapping[R
     """Left, right and centre where they are, the gluing edge behind."""
     yield from misplaced(*(places.get(role) for role in (every["left"], every["right"], Strip.CENTRE)))
     glued = places.get(Strip.GLUING_EDGE)
-    if glued and to_weaving(kit, end) * glued.y > -half_way(kit):
+    if glued and to_weaving(kit, end) * glued.y > min(v for v, _ in truth_of(kit).lines(kit.frame.ends, "full")):
         yield "the gluing edge is named where none is"
 
 
 def _title(kit: Kit, end: str) -> str:
-    ends = kit.frame.ends
-    near, far = Strip.MARKING_NEAR, Strip.MARKING_FAR
-    if isinstance(ends, PeggedEnd):
-        near, far = Strip.DRILLING_NEAR, Strip.DRILLING_FAR
-    elif isinstance(ends, NotchedEnd) and not ends.density:
-        near, far = Strip.NOTCHING_NEAR, Strip.NOTCHING_FAR
-    return ENGLISH.say(near if end == "near" else far)
+    return ENGLISH.say(truth_of(kit).title(kit.frame.ends, end))
 
 
 def _use(kit: Kit, end: str, sett: Fraction, form: Form) -> Iterator[str]:
     """How the strip is used, in the sizes of the kit."""
-    ends, full = kit.frame.ends, form == "full"
     yield ENGLISH.say(Sheet.FOR_BOTTOM if to_weaving(kit, end) > 0 else Sheet.FOR_TOP)
-    if isinstance(ends, PeggedEnd):
-        if full:
-            yield ENGLISH.say(Strip.FLUSH)
-        else:
-            yield ENGLISH.say(Strip.FROM_EDGE, outer=say_length(ends.edge_distance))
-        peg, apart = say_length(ends.peg_diameter), say_length(ends.row_distance)
-        yield ENGLISH.say(Strip.PEG_SIZE, peg=peg, apart=apart)
-        yield ENGLISH.say(Strip.DRILL)
-    elif isinstance(ends, NotchedEnd) and not ends.density:
-        yield ENGLISH.say(Strip.OVER_EDGE if full else Strip.FLUSH)
-        width, depth = say_length(ends.notch_width), say_length(ends.notch_depth)
-        yield ENGLISH.say(Strip.NOTCH_SIZE, width=width, depth=depth)
-        yield ENGLISH.say(Strip.SAW)
-    elif isinstance(ends, NotchedEnd):
-        held = {
-            Strip.WAY_EVERY_SECOND: (Strip.HELD_EVERY_SECOND, Strip.EMPTY),
-            Strip.WAY_EVERY: (Strip.HELD_EVERY,),
-            Strip.WAY_TWO: (Strip.HELD_TWO,),
-        }
-        yield from map(ENGLISH.say, (*held[_way(kit, sett)], Strip.DRIFT))
-    elif isinstance(ends, RoundBar):
-        yield ENGLISH.say(Strip.WRAP_BAR if full else Strip.ALONG_BAR)
-    else:
-        yield ENGLISH.say(Strip.WRAP_EDGE if full else Strip.ALONG_EDGE)
+    yield from truth_of(kit).use(kit.frame.ends, kit, sett, form)

@@ -9,10 +9,8 @@ from layout.kit.kit import Kit
 from layout.messages.english import ENGLISH
 from layout.messages.roles import Count
 from layout.values.units import Length, say_length, say_number
+from templates_gen.verify.kinds.truths import truth_of
 from templates_gen.verify.printed.expected import ends_of
-
-_BY_INCH = {"wound": Count.SETT_INCH_WINDS, "pegged": Count.SETT_INCH_PEGS, "notched": Count.SETT_INCH_ENDS}
-_BY_CM = {"wound": Count.SETT_CM_WINDS, "pegged": Count.SETT_CM_PEGS, "notched": Count.SETT_CM_ENDS}
 
 
 def said_of(kit: Kit, sett: Fraction, unit: Length) -> Mapping[str, str]:
@@ -27,9 +25,9 @@ def said_of(kit: Kit, sett: Fraction, unit: Length) -> Mapping[str, str]:
 
 
 def _sett(kit: Kit, sett: Fraction, unit: Length) -> str:
-    kind = kit.frame.ends.kind
-    role, per = (_BY_INCH[kind], Fraction(127, 5)) if unit.imperial else (_BY_CM[kind], Fraction(10))
-    count = sett * unit.mm / (1 if kind == "notched" else 2)  # a wind lays two ends, a peg turns two
+    by_inch, by_cm = truth_of(kit).sett
+    role, per = (by_inch, Fraction(127, 5)) if unit.imperial else (by_cm, Fraction(10))
+    count = sett * unit.mm / truth_of(kit).laid
     return ENGLISH.say(role, sett=say_number(sett * per), count=say_number(count), unit=say_length(unit))
 
 

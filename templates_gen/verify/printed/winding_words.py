@@ -10,17 +10,12 @@ from layout.messages.english import ENGLISH
 from layout.messages.roles import Winding
 from templates_gen.verify.compare import Findings
 from templates_gen.verify.found_parts import FoundPart
+from templates_gen.verify.kinds.truths import truth_of
 from templates_gen.verify.printed.expected_passes import ExpectedPass
 from templates_gen.verify.printed.picture import DrawnPass, Picture
 from templates_gen.verify.printed.warp_words import clauses
 from templates_gen.verify.said import Word, account, check_heads, words_on
 
-_NOTES = {"wound": Winding.NOTE_WOUND, "notched": Winding.NOTE_NOTCHED, "pegged": Winding.NOTE_PEGGED}
-_LEGEND = {
-    "wound": (Winding.ON_FACE, Winding.BEHIND, Winding.KNOT, Winding.ROWS),
-    "notched": (Winding.ON_FACE, Winding.BEHIND_TOOTH, Winding.KNOT, Winding.ROWS),
-    "pegged": (Winding.ON_FACE, Winding.KNOT, Winding.ROWS),
-}
 _EACH = (
     Winding.NEAR_END,
     Winding.FAR_END,
@@ -43,16 +38,16 @@ def check_winding_words(
     seen: FoundPart,
 ) -> Findings:
     """Every message of the picture once, nothing else, each where it belongs; and the head of its sheet."""
-    kind = kit.frame.ends.kind
+    kind, truth = kit.frame.ends.kind, truth_of(kit)
     words = words_on([seen])
-    said = [*map(ENGLISH.say, (*_EACH, *_LEGEND[kind])), _counts(kit, wanted, words), *_missing(kind, wanted, picture)]
+    said = [*map(ENGLISH.say, (*_EACH, *truth.legend)), _counts(kit, wanted, words), *_missing(kind, wanted, picture)]
     told = account(words, said)
     wrong = [*told.wrong]
     if not wrong:
         wrong += _misplaced(told.places, wanted, picture)
-        wrong += _legend(told.places, kind, picture)
+        wrong += _legend(told.places, truth.legend, picture)
     wrong += _numbers(kind, wanted, shown, picture)
-    head = check_heads([seen], ENGLISH.say(Winding.TITLE), warp, [ENGLISH.say(_NOTES[kind])])
+    head = check_heads([seen], ENGLISH.say(Winding.TITLE), warp, [ENGLISH.say(truth.note)])
     return Findings(0.0, tuple(wrong)) + head
 
 
@@ -86,9 +81,9 @@ def _misplaced(places: Mapping[str, list[Point]], wanted: Sequence[ExpectedPass]
         yield "face and behind are named at each other's side"
 
 
-def _legend(places: Mapping[str, list[Point]], kind: str, picture: Picture) -> Iterator[str]:
+def _legend(places: Mapping[str, list[Point]], roles: Sequence[Winding], picture: Picture) -> Iterator[str]:
     """Each sample beside its words."""
-    for role in _LEGEND[kind]:
+    for role in roles:
         at = min(places[ENGLISH.say(role)], key=lambda place: place.y)
         sample = _SAMPLES[role]
         if picture.sample(at) != sample:

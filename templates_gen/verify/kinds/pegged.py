@@ -1,0 +1,103 @@
+"""A warp between pegs."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from fractions import Fraction
+from itertools import pairwise
+
+from layout.drawing.pens import Pen
+from layout.frames.kinds.pegged_ends import PeggedEnd
+from layout.kit.kit import Kit
+from layout.messages.english import ENGLISH
+from layout.messages.roles import Count, Gauge, Strip, Winding
+from layout.values.units import say_length
+from templates_gen.verify.found_parts import FoundPart
+from templates_gen.verify.kinds.opening import Opening, circles
+from templates_gen.verify.kinds.truth import Course, Form, Marks, Truth, board_inertia
+from templates_gen.verify.printed.pegs import end_thickness, peg_centres, touching
+
+
+class PeggedEnds(Truth[PeggedEnd]):
+    """Boards with pegs."""
+
+    laid = 2
+    counted = Gauge.PEGS
+    sett = (Count.SETT_INCH_PEGS, Count.SETT_CM_PEGS)
+    note = Winding.NOTE_PEGGED
+    legend = (Winding.ON_FACE, Winding.KNOT, Winding.ROWS)
+    titles = (Strip.DRILLING_NEAR, Strip.DRILLING_FAR)
+    cut = ("peg-jig",)
+    opening = "hole"
+    full_is_flush = True
+
+    def follow(self, ends: PeggedEnd, kit: Kit, middles: list[Fraction], pitch: Fraction) -> Marks:
+        """A peg stands between the two ends it turns, the far ones after the first end; the outer two as far out."""
+        between = [middles[0] - pitch / 2, *((a + b) / 2 for a, b in pairwise(middles)), middles[-1] + pitch / 2]
+        return tuple(between[0::2]), tuple(between[1::2])
+
+    def leans(self, ends: PeggedEnd, kit: Kit, pitch: Fraction, *, in_pairs: bool) -> Iterator[Fraction]:
+        """From a peg to the next, a pitch on at the other end: between the sides that face each other each end's
+        middle line lies half a peg and half a thread beside the centres.
+        """
+        lean = pitch - ends.peg_diameter.mm - Fraction(end_thickness(kit) or 0)
+        while True:
+            yield lean
+            yield -lean
+
+    def lines(self, ends: PeggedEnd, form: str) -> list[tuple[float, Pen]]:
+        """Both rows."""
+        return [(at, Pen.REGISTER) for at in sorted(self.rows(ends))]
+
+    def rows(self, ends: PeggedEnd) -> tuple[float, float]:
+        """The first peg stands in the inner row."""
+        outer = float(ends.edge_distance.mm)
+        return outer + float(ends.row_distance.mm), outer
+
+    def way(self, ends: PeggedEnd, kit: Kit, sett: Fraction) -> Strip:
+        """Round pegs."""
+        return Strip.WAY_PEGS
+
+    def use(self, ends: PeggedEnd, kit: Kit, sett: Fraction, form: Form) -> Iterator[str]:
+        """How to lay it and to drill."""
+        if form == "full":
+            yield ENGLISH.say(Strip.FLUSH)
+        else:
+            yield ENGLISH.say(Strip.FROM_EDGE, outer=say_length(ends.edge_distance))
+        peg, apart = say_length(ends.peg_diameter), say_length(ends.row_distance)
+        yield ENGLISH.say(Strip.PEG_SIZE, peg=peg, apart=apart)
+        yield ENGLISH.say(Strip.DRILL)
+
+    def wanted(self, ends: PeggedEnd, marks: Sequence[Fraction], to_weaving: int) -> list[Opening]:
+        """A hole for every peg."""
+        wide = float(ends.peg_diameter.mm)
+        return [Opening(x, to_weaving * deep, wide, wide) for x, deep in peg_centres(ends, list(map(float, marks)))]
+
+    def find(self, ends: PeggedEnd, seen: FoundPart) -> Iterator[Opening]:
+        """Circles."""
+        return circles(seen)
+
+    def together(self, ends: PeggedEnd, kit: Kit, inside: float) -> float:
+        """All ends lie on the face from the inner row on."""
+        radius = float(ends.peg_diameter.mm) / 2
+        return max(inside, *(depth + radius for _, depth in peg_centres(ends, [0.0, 1.0])))
+
+    def courses(self, ends: PeggedEnd, kit: Kit, near: list[float], far: list[float]) -> list[Course]:
+        """The lines that touch two pegs, drawn on to both outer edges of the frame."""
+        high = float(kit.frame.outer_height.mm)
+        low_pegs = peg_centres(ends, near)
+        high_pegs = [(x, high - depth) for x, depth in peg_centres(ends, far)]
+        across = float(ends.peg_diameter.mm) + (end_thickness(kit) or 0.0)
+        found = []
+        for k in range(len(near) + len(far) - 1):
+            line = touching(low_pegs[(k + 1) // 2], high_pegs[k // 2], across / 2, right=k % 2 == 0)
+            found.append((line(0.0), line(high)))
+        return found
+
+    def leaves_thickness_out(self, kit: Kit) -> bool:
+        """The thread lies beside its pegs."""
+        return end_thickness(kit) is None
+
+    def inertia(self, ends: PeggedEnd, kit: Kit) -> float | None:
+        """A board whose holes the pegs fill."""
+        return board_inertia(kit, float(ends.thickness.mm))

@@ -1,0 +1,115 @@
+"""What a proof asks of one kind of frame end. Nothing here or beside this calls what it proves."""
+
+from __future__ import annotations
+
+from abc import ABC, abstractmethod
+from collections.abc import Iterator, Sequence
+from fractions import Fraction
+from typing import Generic, Literal
+
+from layout.drawing.pens import Pen
+from layout.frames.kinds.frame_end import Ends
+from layout.kit.kit import Kit
+from layout.messages.roles import Count, Gauge, Strip, Winding
+from templates_gen.verify.found_parts import FoundPart
+from templates_gen.verify.kinds.opening import Opening, ticks
+
+Form = Literal["full", "low"]
+Marks = tuple[tuple[Fraction, ...], tuple[Fraction, ...]]
+"""Distances from the limit where winding starts, of the marks of the near end and of the far end."""
+Course = tuple[float, float]
+"""How far an end is off its place at the outer edge of the near end, and at that of the far end."""
+
+
+class Truth(ABC, Generic[Ends]):
+    """One kind of frame end. Heights on a strip are mm from the outermost line, positive toward the weaving."""
+
+    laid: int
+    """How many ends are laid by what is counted off: a wind lays two, a peg turns two, a notch holds one."""
+    counted: Gauge
+    sett: tuple[Count, Count]
+    """How the sett is said, by the inch and by the centimetre."""
+    note: Winding
+    legend: tuple[Winding, ...]
+    titles = (Strip.MARKING_NEAR, Strip.MARKING_FAR)
+    glued = False
+    """Whether the full form of a strip has a gluing edge."""
+    full_is_flush = False
+    """Whether both forms have the same lines, and the full one begins at the outer edge."""
+    cut: tuple[str, ...] = ()
+    """Which products are cut for such ends alone."""
+    opening = "notch"
+
+    @abstractmethod
+    def follow(self, ends: Ends, kit: Kit, middles: list[Fraction], pitch: Fraction) -> Marks:
+        """The marks, found by following the thread: its middles are where the ends are wanted."""
+
+    @abstractmethod
+    def leans(self, ends: Ends, kit: Kit, pitch: Fraction, *, in_pairs: bool) -> Iterator[Fraction]:
+        """How much further on each pass is at the far end, in the order of winding."""
+
+    @abstractmethod
+    def lines(self, ends: Ends, form: str) -> list[tuple[float, Pen]]:
+        """Where the fold and register lines of a strip must lie."""
+
+    def paper(self, ends: Ends, form: str, low: float, high: float) -> Iterator[str]:
+        """Whether the paper of a strip reaches as far as its form needs it."""
+        return iter(())
+
+    def rows(self, ends: Ends) -> tuple[float, float]:
+        """Where even and odd marks must cross."""
+        return 0.0, 0.0
+
+    def title(self, ends: Ends, end: str) -> Strip:
+        """What the strip is for."""
+        return self.titles[end == "far"]
+
+    @abstractmethod
+    def way(self, ends: Ends, kit: Kit, sett: Fraction) -> Strip:
+        """How the thread goes, as a strip says it."""
+
+    @abstractmethod
+    def use(self, ends: Ends, kit: Kit, sett: Fraction, form: Form) -> Iterator[str]:
+        """How a strip is used, in the sizes of the kit."""
+
+    def wanted(self, ends: Ends, marks: Sequence[Fraction], to_weaving: int) -> list[Opening]:
+        """What must be sawn or drilled; `to_weaving` is +1 where the weaving lies above."""
+        return []
+
+    def find(self, ends: Ends, seen: FoundPart) -> Iterator[Opening]:
+        """What is there to be sawn or drilled."""
+        return ticks(seen)
+
+    @abstractmethod
+    def together(self, ends: Ends, kit: Kit, inside: float) -> float:
+        """How high above the near end's edge all ends are where a heading may begin, `inside` mm within a board."""
+
+    def way_mm(self, ends: Ends, high: float) -> float:
+        """How far the marks of both ends are from each other along the thread."""
+        raise NotImplementedError
+
+    def courses(self, ends: Ends, kit: Kit, near: list[float], far: list[float]) -> list[Course] | None:
+        """Every end's course, where it does not run from mark to mark on the unrolled frame."""
+        return None
+
+    def leaves_thickness_out(self, kit: Kit) -> bool:
+        """Whether the fan depends on a thickness that the kit does not say."""
+        return False
+
+    @abstractmethod
+    def inertia(self, ends: Ends, kit: Kit) -> float | None:
+        """Second moment of area of a frame end in mm4; None where the kit does not say enough."""
+
+    def asks_for(self, ends: Ends) -> tuple[str, ...]:
+        """Which products are cut for these ends alone."""
+        return self.cut
+
+    def layers_of(self, ends: Ends) -> Fraction | None:
+        """How thick in mm the bars are that are cut in layers; None where none are."""
+        return None
+
+
+def board_inertia(kit: Kit, thickness: float, cut: float = 0.0) -> float | None:
+    """Second moment of area of a board, less what notches take of its width."""
+    width = kit.strength.end_width
+    return None if width is None else thickness * (float(width.mm) - cut) ** 3 / 12

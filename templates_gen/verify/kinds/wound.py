@@ -1,0 +1,141 @@
+"""A warp wound round both ends: round bars, and flat ends."""
+
+from __future__ import annotations
+
+import math
+from abc import abstractmethod
+from collections.abc import Iterator
+from fractions import Fraction
+
+from layout.drawing.pens import Pen
+from layout.frames.kinds.flat_ends import FlatEnd
+from layout.frames.kinds.frame_end import Ends
+from layout.frames.kinds.round_bars import RoundBar
+from layout.kit.kit import Kit
+from layout.messages.english import ENGLISH
+from layout.messages.roles import Count, Gauge, Strip, Winding
+from templates_gen.verify import LIMIT
+from templates_gen.verify.kinds.truth import Form, Marks, Truth, board_inertia
+from templates_gen.verify.search import root
+
+_SLOPE = 0.25  # layers come together at 1 in 4, if a kit does not say
+
+
+class _Wound(Truth[Ends]):
+    laid = 2
+    counted = Gauge.WINDS
+    sett = (Count.SETT_INCH_WINDS, Count.SETT_CM_WINDS)
+    note = Winding.NOTE_WOUND
+    legend = (Winding.ON_FACE, Winding.BEHIND, Winding.KNOT, Winding.ROWS)
+    glued = True
+    cut = ("winding-comb",)
+    side: Pen
+    along: Strip
+    wrapped: Strip
+
+    @abstractmethod
+    def half_way(self, ends: Ends) -> float:
+        """From the outermost line to the flat of the face, along what the thread goes round: the length of the
+        section's outline there, added up from its corners and quarter circles.
+        """
+
+    @abstractmethod
+    def deep(self, ends: Ends) -> float:
+        """From face to back."""
+
+    def follow(self, ends: Ends, kit: Kit, middles: list[Fraction], pitch: Fraction) -> Marks:
+        """The slant of the first pass fixes the first contact; then the thread goes on where it came."""
+        face_slant = Fraction(1, 2) if kit.weaving.slant == "shared" else Fraction(0)
+        first_slant = (face_slant if kit.weaving.first_pass == "face" else 1 - face_slant) * 2 * pitch
+        contacts = [middles[0] - first_slant / 2]
+        for middle in middles:
+            contacts.append(2 * middle - contacts[-1])
+        return tuple(contacts[0::2]), tuple(contacts[1::2])
+
+    def leans(self, ends: Ends, kit: Kit, pitch: Fraction, *, in_pairs: bool) -> Iterator[Fraction]:
+        """A wind leads two pitches on; the face takes half of that or none, the back the rest, down means backward."""
+        of_face = pitch if kit.weaving.slant == "shared" else Fraction(0)
+        slants = (of_face, 2 * pitch - of_face)
+        first, second = slants if kit.weaving.first_pass == "face" else slants[::-1]
+        while True:
+            yield first
+            yield -second
+
+    def lines(self, ends: Ends, form: str) -> list[tuple[float, Pen]]:
+        """Face, outermost line and back of what the warp goes round."""
+        if form == "low":
+            return [(0.0, Pen.REGISTER)]
+        way = self.half_way(ends)
+        return [(way, self.side), (0.0, Pen.REGISTER), (-way, self.side)]
+
+    def paper(self, ends: Ends, form: str, low: float, high: float) -> Iterator[str]:
+        """Round the frame end, with a gluing edge."""
+        way = self.half_way(ends)
+        if form == "full" and not (high >= way - LIMIT and low < -way - LIMIT):
+            yield "the paper does not reach round the frame end"
+
+    def way(self, ends: Ends, kit: Kit, sett: Fraction) -> Strip:
+        """By the layer of the first pass."""
+        return Strip.WAY_FACE_FIRST if kit.weaving.first_pass == "face" else Strip.WAY_BACK_FIRST
+
+    def use(self, ends: Ends, kit: Kit, sett: Fraction, form: Form) -> Iterator[str]:
+        """Along the end or round it."""
+        yield ENGLISH.say(self.wrapped if form == "full" else self.along)
+
+    def together(self, ends: Ends, kit: Kit, inside: float) -> float:
+        """Both layers leave the end apart, and come in at the slope until they meet."""
+        apart, slope = self.deep(ends), float(kit.amounts.room.slope or _SLOPE)
+        return inside + root(lambda way: (apart / 2 - slope * way) - (slope * way - apart / 2), 0.0, apart / slope)
+
+
+class RoundBars(_Wound[RoundBar]):
+    """Round bars."""
+
+    side, along, wrapped = Pen.REGISTER, Strip.ALONG_BAR, Strip.WRAP_BAR
+
+    def half_way(self, ends: RoundBar) -> float:
+        """A quarter of the round."""
+        return float(ends.diameter.mm) / 2 * math.radians(90)
+
+    def deep(self, ends: RoundBar) -> float:
+        """The bar."""
+        return float(ends.diameter.mm)
+
+    def together(self, ends: RoundBar, kit: Kit, inside: float) -> float:
+        """The bar is as wide as it is thick."""
+        return super().together(ends, kit, self.deep(ends))
+
+    def way_mm(self, ends: RoundBar, high: float) -> float:
+        """From the middle of the frame to the outermost line of a bar, twice."""
+        radius = float(ends.diameter.mm) / 2
+        return 2 * (high / 2 - radius + math.pi * radius / 2)
+
+    def inertia(self, ends: RoundBar, kit: Kit) -> float:
+        """A round bar or a tube."""
+        bore = kit.strength.bar_bore
+        outer, inner = float(ends.diameter.mm) / 2, float(bore.mm) / 2 if bore else 0.0
+        return math.pi / 4 * (outer**4 - inner**4)
+
+
+class FlatEnds(_Wound[FlatEnd]):
+    """Boards."""
+
+    side, along, wrapped = Pen.FOLD, Strip.ALONG_EDGE, Strip.WRAP_EDGE
+
+    def half_way(self, ends: FlatEnd) -> float:
+        """Half the thickness, with a quarter circle in the place of a corner."""
+        rounded = float(ends.edge_radius.mm)
+        return float(ends.thickness.mm) / 2 - rounded + rounded * math.radians(90)
+
+    def deep(self, ends: FlatEnd) -> float:
+        """The board."""
+        return float(ends.thickness.mm)
+
+    def way_mm(self, ends: FlatEnd, high: float) -> float:
+        """From the middle of the frame to the outermost line of a board, twice."""
+        thick, radius = float(ends.thickness.mm), float(ends.edge_radius.mm)
+        return 2 * (high / 2 - radius + math.pi * radius / 2 + thick / 2 - radius)
+
+    def inertia(self, ends: FlatEnd, kit: Kit) -> float | None:
+        """A board."""
+        return board_inertia(kit, float(ends.thickness.mm))
