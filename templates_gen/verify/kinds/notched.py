@@ -50,6 +50,12 @@ class NotchedEnds(Truth[NotchedEnd]):
             yield Fraction(0)
             yield 2 * pitch if in_pairs else Fraction(0)
 
+    def touched(self, near: list[float], far: list[float], count: int) -> list[tuple[float, float]]:
+        """Each in a notch of its own at both ends, or two ends in every notch."""
+        if len(near) + len(far) > count + 1:
+            return [(near[k], far[k]) for k in range(count)]
+        return [(near[k // 2], far[(k + 1) // 2]) for k in range(count)]
+
     def lines(self, ends: NotchedEnd, form: str) -> list[tuple[float, Pen]]:
         """The edge."""
         if ends.density:

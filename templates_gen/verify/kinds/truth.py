@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from abc import ABC, abstractmethod
 from collections.abc import Iterator, Sequence
 from fractions import Fraction
@@ -47,6 +48,12 @@ class Truth(ABC, Generic[Ends]):
     @abstractmethod
     def leans(self, ends: Ends, kit: Kit, pitch: Fraction, *, in_pairs: bool) -> Iterator[Fraction]:
         """How much further on each pass is at the far end, in the order of winding."""
+
+    def touched(self, near: list[float], far: list[float], count: int) -> list[tuple[float, float]]:
+        """Where each end meets both frame ends, in the order of winding: from each mark on to the next one opposite."""
+        way = [mark for pair in zip(near, [*far, math.nan], strict=False) for mark in pair]
+        steps = [(way[k], way[k + 1]) for k in range(count)]
+        return [step if k % 2 == 0 else step[::-1] for k, step in enumerate(steps)]
 
     @abstractmethod
     def lines(self, ends: Ends, form: str) -> list[tuple[float, Pen]]:

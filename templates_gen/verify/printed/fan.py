@@ -93,16 +93,5 @@ class Followed:
         half, way = self.high / 2, truth_of(self.kit).way_mm(self.kit.frame.ends, self.high)
         return [
             (low + (high - low) * (0.5 - half / way), low + (high - low) * (0.5 + half / way))
-            for low, high in _marks_of_passes(self.kit, near, far, ends)
+            for low, high in truth_of(self.kit).touched(near, far, ends)
         ]
-
-
-def _marks_of_passes(kit: Kit, near: list[float], far: list[float], ends: int) -> list[tuple[float, float]]:
-    """Where each end meets both frame ends, in the order of winding from left to right."""
-    if kit.frame.ends.kind == "wound":
-        way = [mark for pair in zip(near, [*far, math.nan], strict=False) for mark in pair]
-        steps = [(way[k], way[k + 1]) for k in range(ends)]
-        return [step if k % 2 == 0 else step[::-1] for k, step in enumerate(steps)]
-    if len(near) + len(far) > ends + 1:
-        return [(near[k], far[k]) for k in range(ends)]
-    return [(near[k // 2], far[(k + 1) // 2]) for k in range(ends)]
