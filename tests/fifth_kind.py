@@ -61,7 +61,7 @@ DISTANCE = Input(
 FIELDS = {"thickness": "thickness", "pin_distance": "pin_distance"}
 END_KEYS.add(
     PinnedEnd.name,
-    EndKeys(PinnedEnd, (THICKNESS, DISTANCE), FIELDS, PEGS, takes="the pins of both ends", inside="pins"),
+    EndKeys(PinnedEnd, (THICKNESS, DISTANCE), FIELDS, PEGS, inside="pins"),
 )
 
 # The table of inputs is made of the keys of all kinds when it is first imported; all else follows.

@@ -32,16 +32,14 @@ class EndKeys:
     """The keys of the table [frame] that make frame ends of the type `make`: their `inputs`, in the order of the file.
 
     `fields` are the fields that the keys fill, by key; those in `optional` may be left out and then stand at what is
-    said there. `counted` is what is counted off in a marking unit. What `takes` of the frame's height is said in
-    refusals, and what lies `inside` a board's width. `strength` is the key for the section of such an end, and
-    `check` finds what is wrong between its keys.
+    said there. `counted` is what is counted off in a marking unit, `inside` what lies in a board's width. `strength`
+    is the key for the section of such an end, and `check` finds what is wrong between its keys.
     """
 
     make: type[FrameEnd]
     inputs: tuple[Input, ...]
     fields: Mapping[str, str]
     counted: CountedThing
-    takes: str
     strength: Literal["bar_bore", "end_width"] = "end_width"
     optional: Mapping[str, Any] = field(default_factory=dict)
     inside: str = ""

@@ -37,7 +37,6 @@ FLAT_ENDS = EndKeys(
     ),
     {"thickness": "thickness", "edge_radius": "edge_radius"},
     WINDS,
-    takes="nothing",
     optional={"edge_radius": Length(Fraction(0))},
     check=_check,
 )

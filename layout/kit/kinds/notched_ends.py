@@ -44,7 +44,6 @@ NOTCHED_ENDS = EndKeys(
         "notch_density": "density",
     },
     SINGLY,
-    takes="the notches of both ends",
     optional={"notch_density": None},
     inside="notches",
 )

@@ -31,6 +31,5 @@ PEGGED_ENDS = EndKeys(
     ),
     {key: key for key in ("thickness", "peg_diameter", "row_distance", "edge_distance")},
     PEGS,
-    takes="the pegs of both ends",
     inside="pegs",
 )

@@ -12,6 +12,5 @@ ROUND_BARS = EndKeys(
     (Input("frame.bar_diameter", "length", "How thick round bars are.", '"15 mm"', low=of_mm(4), high=of_mm(120)),),
     {"bar_diameter": "diameter"},
     WINDS,
-    takes="both bars",
     strength="bar_bore",
 )
