@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import copy
 import random
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from fractions import Fraction
 from typing import Any
 
@@ -65,18 +65,52 @@ def stocked(values: Mapping[str, Any]) -> None:
     read_stock(values, metrics())
 
 
-@pytest.mark.parametrize("spec", INPUTS, ids=lambda spec: spec.key)
-def test_the_example_for_every_bad_value_of_a_kit_works(spec: Input) -> None:
-    """At every key, values of every wrong kind, and values at and beyond its limits."""
-    ends = [
+def _of_its_kind(spec: Input, every: Sequence[Input]) -> int:
+    """Which of all inputs of its kind this is."""
+    return [each.key for each in every if each.kind == spec.kind].index(spec.key)
+
+
+def _shared(spec: Input, every: Sequence[Input], values: Sequence[Any]) -> list[Any]:
+    """The values to try at this input: all at the first of its kind, shared out among every four of the others."""
+    number = _of_its_kind(spec, every)
+    return list(values[(number - 1) % 4 :: 4]) if number else list(values)
+
+
+def _ends(spec: Input) -> list[Any]:
+    """The limits of an input, half of them and twice as much."""
+    return [
         exact_length(Length(each.mm * by)) for each in (spec.low, spec.high) if each for by in (Fraction(1, 2), 1, 2)
     ]
-    found = [chain(placed(spec.key, value)[0], planned, KIT) for value in [*BAD, *ends]]
-    assert sum(map(bool, found)) > len(BAD) / 3
+
+
+def _example_works(spec: Input, values: Sequence[Any]) -> None:
+    found = [chain(placed(spec.key, value)[0], planned, KIT) for value in [*values, *_ends(spec)]]
+    assert sum(map(bool, found)) > len(values) / 3
     assert max(map(len, found)) <= 4
 
 
-@pytest.mark.parametrize("seed", range(8))
+@pytest.mark.parametrize("spec", INPUTS, ids=lambda spec: spec.key)
+def test_the_example_for_bad_values_of_a_kit_works(spec: Input) -> None:
+    """At every key, values of many wrong kinds, and values at and beyond its limits; all of them for every kind."""
+    _example_works(spec, _shared(spec, INPUTS, BAD))
+
+
+@pytest.mark.slow
+@pytest.mark.parametrize("spec", INPUTS, ids=lambda spec: spec.key)
+def test_the_example_for_every_bad_value_of_a_kit_works(spec: Input) -> None:
+    """At every key, values of every wrong kind."""
+    _example_works(spec, BAD)
+
+
+def test_every_bad_value_is_tried_at_every_kind_of_key() -> None:
+    """Whoever leaves values out at some keys tries each at another key of the kind, in both tables."""
+    for every in (INPUTS, STOCK.inputs):
+        for kind in {spec.kind for spec in every}:
+            tried = [repr(value) for spec in every if spec.kind == kind for value in _shared(spec, every, BAD)]
+            assert set(tried) == set(map(repr, BAD))
+
+
+@pytest.mark.parametrize("seed", [0, 1, 2, *(pytest.param(seed, marks=pytest.mark.slow) for seed in range(3, 12))])
 def test_the_examples_for_inputs_that_disagree_work(seed: int) -> None:
     """One to five values that are right alone, at random: whoever does what each refusal says comes to a kit."""
     choose, found = random.Random(seed), 0  # noqa: S311
@@ -125,16 +159,27 @@ def test_the_example_for_a_strange_key_works(key: str) -> None:
     assert chain(values, planned, KIT)
 
 
-@pytest.mark.parametrize("spec", STOCK.inputs, ids=lambda spec: spec.key)
-def test_the_example_for_every_bad_value_of_a_stock_works(spec: Input) -> None:
-    """At every key of a stock file, values of every wrong kind; and the key left out."""
+def _stock_example_works(spec: Input, bad: Sequence[Any]) -> None:
     met = 0
-    for value in [*BAD, "0.001 mm", "20 mm", "50 mm", "#ffffff"]:
+    for value in [*bad, "0.001 mm", "20 mm", "50 mm", "#ffffff"]:
         values = stock_values(stockfile.built_in())
         place: Any = values.setdefault(spec.table, {}) if spec.table else values
         place[spec.leaf] = value
         met += bool(chain(values, stocked, STOCK))
-    assert met > len(BAD) / 3
+    assert met > len(bad) / 3
+
+
+@pytest.mark.parametrize("spec", STOCK.inputs, ids=lambda spec: spec.key)
+def test_the_example_for_bad_values_of_a_stock_works(spec: Input) -> None:
+    """At every key of a stock file, values of many wrong kinds; all of them for every kind of key."""
+    _stock_example_works(spec, _shared(spec, STOCK.inputs, BAD))
+
+
+@pytest.mark.slow
+@pytest.mark.parametrize("spec", STOCK.inputs, ids=lambda spec: spec.key)
+def test_the_example_for_every_bad_value_of_a_stock_works(spec: Input) -> None:
+    """At every key of a stock file, values of every wrong kind."""
+    _stock_example_works(spec, BAD)
 
 
 def test_two_alike_colours_are_offered_one_that_is_free() -> None:

@@ -8,7 +8,8 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from layout.kit.inputs import BY_KEY, INPUTS
+from layout.kit.input import Input
+from layout.kit.inputs import INPUTS
 from layout.kit.kit import kit_values, read_kit
 from layout.values.errors import FieldErrors
 from tests.plain_kits import METRICS, changed, only_refusal, placed, with_ends_for
@@ -73,22 +74,20 @@ WRONG: dict[str, list[object]] = {
 }
 
 
-def wrong_values() -> list[Any]:
-    """Every input of the table with every value that is wrong for its kind."""
-    return [
-        pytest.param(spec.key, value, id=f"{spec.key}={repr(value)[:20] if value != 10**5000 else 'huge'}")
-        for spec in INPUTS
-        for value in WRONG[spec.kind]
-        if not (spec.kind in ("amount", "whole") and spec.least == 0 and value == 0)
-    ]
+def wrong_values(spec: Input) -> list[object]:
+    """Every value that is wrong for an input by its kind; nothing at all is an amount of some."""
+    may_be_nought = spec.kind in ("amount", "whole") and spec.least == 0
+    return [value for value in WRONG[spec.kind] if not (may_be_nought and value == 0)]
 
 
-@pytest.mark.parametrize(("key", "value"), wrong_values())
-def test_every_input_refuses_what_it_cannot_be(key: str, value: object) -> None:
+@pytest.mark.parametrize("spec", INPUTS, ids=lambda spec: spec.key)
+def test_every_input_refuses_what_it_cannot_be(spec: Input) -> None:
     """One sentence, with the dotted key and an example, for every input and every kind of slip."""
-    values, place = placed(key, value)
-    entry = BY_KEY[key].kind == "tables" and value in ([13], [[]])  # a list of one thing that is no entry of it
-    only_refusal(values, f"{place}[1]" if entry else place)
+    for value in wrong_values(spec):
+        values, place = placed(spec.key, value)
+        entry = spec.kind == "tables" and value in ([13], [[]])  # a list of one thing that is no entry of it
+        said = only_refusal(values, f"{place}[1]" if entry else place)
+        assert len(said) < 1000, said[:200]
 
 
 @pytest.mark.parametrize(
