@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Sequence
 from pathlib import Path
 
 import pytest
@@ -50,11 +51,26 @@ def test_the_sample_kits_show_what_others_do_not() -> None:
 @pytest.mark.parametrize("paper", PAPERS)
 @pytest.mark.parametrize("kind", KINDS)
 def test_every_kind_on_every_paper(kind: str, paper: str) -> None:
+    """Laid as it may be, and in one other way, each way in its turn, there are good sheets."""
+    number = PAPERS.index(paper) + list(KINDS).index(kind)
+    others = [lay for lay in LAYS if lay != "auto"]
+    _is_well_drawn(kind, paper, ["auto", others[number % len(others)]])
+
+
+@pytest.mark.slow
+@pytest.mark.parametrize("paper", PAPERS)
+@pytest.mark.parametrize("kind", KINDS)
+def test_every_kind_on_every_paper_in_every_way(kind: str, paper: str) -> None:
+    """The same in all ways of laying."""
+    _is_well_drawn(kind, paper, LAYS)
+
+
+def _is_well_drawn(kind: str, paper: str, lays: Sequence[str]) -> None:
     """Laid as it may be there are sheets, and good ones; laid one way only, sheets or a sentence on the paper."""
     number = PAPERS.index(paper) + list(KINDS).index(kind)
     width, turn = WIDTHS[number % len(WIDTHS)], TURNS[number % len(TURNS)]
     frame = {"frame.outer_width": "75 cm", "weaving.width": width}
-    for lay in LAYS:
+    for lay in lays:
         sheets = drawn(
             KINDS[kind] | frame | turn | {"paper.size": paper, "paper.lay": lay}
         )  # refuses on paper.lay only

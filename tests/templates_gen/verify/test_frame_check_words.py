@@ -37,6 +37,14 @@ WAYS: dict[str, dict[str, object]] = {
 
 @pytest.mark.parametrize("way", WAYS)
 def test_no_width_of_a_frame_is_refused(way: str) -> None:
+    """Widths by 3.5 mm and by seven sixteenths of an inch, which meet every half millimetre and every sixteenth."""
+    first = list(WAYS).index(way)
+    assert refused(IN_MM[first::7] + IN_INCHES[first::7], WAYS[way]) == {}
+
+
+@pytest.mark.slow
+@pytest.mark.parametrize("way", WAYS)
+def test_no_width_of_a_frame_is_refused_at_all(way: str) -> None:
     """Widths by half a millimetre and by a sixteenth of an inch."""
     assert refused(IN_MM + IN_INCHES, WAYS[way]) == {}
 
