@@ -33,19 +33,19 @@ LEAST_TENSION, MOST_TENSION = Fraction(1, 100), Fraction(100)
 
 INPUTS = (
     Input("version", "version", "The version of the kit file; this one is 1.", "1", required=True),
-    Input("name", "name", "What the kit is called; it stands on every sheet.", '"Willow frame, small"', required=True),
+    Input("name", "name", "The name of the kit; it is on every sheet.", '"Willow frame, small"', required=True),
     Input("yarns.warp", "name", "The warp yarn, as you call it.", '"seine twine 12/9"', required=True),
     Input(
         "yarns.weft",
         "name",
-        "The weft yarn, or the bundle of yarns wound as one.",
+        "The weft yarn, or the bundle of yarns woven as one.",
         '"two strands of wool"',
         required=True,
     ),
     Input(
         "sett.readings",
         "tables",
-        "Wrap counts of warp and weft wound side by side; several are taken together.",
+        "Wrap readings: warp and weft wrapped side by side; several are used together.",
         '[{pairs = 13, window = "5 cm"}]',
     ),
     Input(
@@ -59,21 +59,27 @@ INPUTS = (
         "sett.readings[].window", "length", "The width of the window they fit in.", '"5 cm"', low=_mm(1), high=LONGEST
     ),
     Input("sett.readings[].measure", "length", "What so many pairs measure.", '"10 cm"', low=_mm(1), high=LONGEST),
-    Input("sett.given", "sett", "The sett itself, instead of readings; it is taken as it is.", '"6 epi"'),
+    Input("sett.given", "sett", "The sett itself, instead of readings; it is used as it is.", '"6 epi"'),
     Input(
         "sett.marking_unit",
         "length",
-        "The distance between the long numbered marks, which holds whole winds, pegs or single ends; left out, a usual "
-        "one is chosen.",
+        "The distance between the long numbered marks, which holds whole winds, pegs or single warp ends; left out, a "
+        "usual one is chosen.",
         '"4 cm"',
         low=_mm(1),
         high=_mm(1000),
     ),
-    Input("sett.loosest", "flag", "Let the smallest reading stand alone.", "true", default=False),
+    Input(
+        "sett.loosest",
+        "flag",
+        "Use the smallest reading alone, where readings contradict each other.",
+        "true",
+        default=False,
+    ),
     Input(
         "sett.as_measured",
         "flag",
-        "Take the sett measured, even if it does not count off evenly.",
+        "Use the sett as measured, even if it does not divide evenly into a marking unit.",
         "true",
         default=False,
     ),
@@ -91,7 +97,7 @@ INPUTS = (
     Input(
         "weaving.near_end",
         "choice",
-        "The end of the standing frame where the warp is tied on.",
+        "The frame end where the warp is tied on, as the frame stands before you.",
         '"bottom"',
         default="bottom",
         choices=("bottom", "top"),
@@ -123,24 +129,24 @@ INPUTS = (
     Input(
         "weaving.tie_off",
         "choice",
-        "Where the warp is tied off: at the near end after an even number of ends, at the far end after an odd one.",
+        "The frame end where the warp is tied off: near after an even number of warp ends, far after an odd one.",
         '"near end"',
         choices=("near end", "far end", "either end"),
     ),
     Input(
         "weaving.doubled_selvedges",
         "whole",
-        "How many of the outer ends at each side are doubled, for a firm selvedge.",
+        "How many outer warp ends at each side are doubled, for a firm selvedge.",
         "1",
         default=0,
         least=Fraction(0),
         most=Fraction(10),
     ),
-    Input("weaving.doubled_warp", "flag", "Every end is of two threads.", "true", default=False),
+    Input("weaving.doubled_warp", "flag", "Whether every warp end has two threads.", "true", default=False),
     Input(
         "paper.size",
         "size",
-        "The sheet to draw for; one of your own is rounded to whole points of 1/72 in.",
+        "The sheet to draw for; a size of your own is rounded to whole points of 1/72 in.",
         '"a4"',
         default="common",
         choices=tuple(PAPERS),
@@ -156,7 +162,7 @@ INPUTS = (
     Input(
         "cut.comb",
         "choice",
-        "For which ends a comb that is cut has a slot; it goes before what the stock says of a pitch too fine.",
+        "Which warp ends get a slot in a comb that is cut; this goes before too_fine in the stock file.",
         '"every second end"',
         default=AS_THE_STOCK_SAYS,
         choices=(AS_THE_STOCK_SAYS, "every end", "every second end"),

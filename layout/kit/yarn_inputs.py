@@ -96,12 +96,19 @@ _WEFT = (
     *_thread("weft.strands[]"),
     *_wrap("weft"),
     *_counted("weft.picks", "Picks counted on a sample"),
-    *_counted("weft.beads", "Beads counted up one end of a sample, two picks each"),
+    *_counted("weft.beads", "Beads counted along one warp end of a sample, two picks each"),
     Input(
         "weft.beat", "amount", "How close the beads lie: 1 is touching.", "0.8", least=Fraction(1, 20), most=Fraction(1)
     ),
-    Input("weft.pick.straight", "length", "A pick drawn out, laid straight.", '"118 mm"', low=of_mm(1), high=_FAR),
-    Input("weft.pick.woven", "length", "How wide it lay in the cloth.", '"100 mm"', low=of_mm(1), high=_FAR),
+    Input(
+        "weft.pick.straight",
+        "length",
+        "The length of a pick pulled out of a sample, laid straight.",
+        '"118 mm"',
+        low=of_mm(1),
+        high=_FAR,
+    ),
+    Input("weft.pick.woven", "length", "The width of that pick in the cloth.", '"100 mm"', low=of_mm(1), high=_FAR),
     Input("weft.tail", "length", "A tail at each end of every length of weft.", '"25 mm"', low=of_mm(0), high=_FAR),
     Input(
         "weft.colours",
@@ -109,7 +116,7 @@ _WEFT = (
         "The colours and their shares of the woven area.",
         '[{name = "madder", share = 60}, {name = "ash grey", share = 40}]',
     ),
-    Input("weft.colours[].name", "name", "What the colour is called.", '"madder"'),
+    Input("weft.colours[].name", "name", "The name of the colour.", '"madder"'),
     Input(
         "weft.colours[].share",
         "amount",
@@ -118,7 +125,7 @@ _WEFT = (
         least=Fraction(0),
         most=Fraction(100),
     ),
-    Input("weft.colours[].lengths", "whole", "How many lengths of it are put in.", "20"),
+    Input("weft.colours[].lengths", "whole", "How many lengths of it are woven in.", "20"),
     Input("weft.sample.grams", "amount", "The weft that a sample took, in grams.", "9.2", least=Fraction(1, 1000)),
     Input("weft.sample.width", "length", "How wide the sample is.", '"10 cm"', low=of_mm(1), high=_FAR),
     Input("weft.sample.height", "length", "How high the sample is.", '"12 cm"', low=of_mm(1), high=_FAR),
