@@ -17,7 +17,7 @@ FRAME_INPUTS = (
     Input(
         "frame.ends",
         "choice",
-        "What carries the warp at both ends of the frame.",
+        "What carries the warp at the top and bottom of the frame.",
         '"round bars"',
         required=True,
         choices=tuple(END_KEYS),
@@ -35,7 +35,7 @@ FRAME_INPUTS = (
     Input(
         "frame.outer_height",
         "length",
-        "The whole frame from end to end.",
+        "The whole frame from bottom to top.",
         '"55 cm"',
         required=True,
         low=_mm(40),

@@ -17,6 +17,7 @@ import pytest
 from commands import refused, run
 from kits import DEMO_FILES as FILES
 
+from templates_gen.__main__ import main as entry
 from templates_gen.files import generate
 from templates_gen.screen.cli import main
 
@@ -468,7 +469,7 @@ def test_the_console_command_is_ours() -> None:
     commands = [each for each in metadata.entry_points(group="console_scripts") if each.name == "templates-gen"]
     if not commands:
         pytest.skip("not installed as a package here")
-    assert commands[0].load() is main
+    assert commands[0].load() is entry
 
 
 def test_a_process_that_makes_and_checks(tmp_path: Path) -> None:
