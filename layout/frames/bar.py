@@ -12,8 +12,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from types import MappingProxyType
 
-from layout.values.errors import FieldError, shown
-from layout.values.limits import Number, above_zero, plain, whole, zero_or_more
+from layout.values.limits import Number, exactly, plain
 from layout.values.quantity import Quantity, assumed, computed
 
 SPAN_OVER = 500
@@ -33,14 +32,6 @@ MODULI: Mapping[str, Quantity] = MappingProxyType(
 """Elastic modulus along the grain, in N/mm2; all assumed, and a stick of wood may differ by a third."""
 
 
-def modulus(material: str, field: str = "frame.material") -> Quantity:
-    """The elastic modulus in N/mm2 of a material of the table; FieldError for another, naming those there are."""
-    key = material.strip().casefold()
-    if key not in MODULI:
-        raise FieldError(field, f"one of the materials {', '.join(MODULI)}", shown(material), 'material = "beech"')
-    return MODULI[key]
-
-
 @dataclass(frozen=True, slots=True)
 class Bar:
     """A round bar: `diameter` and clear `span` between its supports in mm, `stiffness` N/mm2, `bore` mm of a tube."""
@@ -53,11 +44,8 @@ class Bar:
     @property
     def inertia(self) -> float:
         """Second moment of area in mm4: pi (d^4 - bore^4) / 64."""
-        outer = above_zero(self.diameter, "frame.bar_diameter", "the bar diameter in mm", "bar_diameter = 20")
-        inner = zero_or_more(self.bore, "frame.bar_bore", "the bore of the bar in mm", "bar_bore = 16")
-        if inner >= outer:
-            needed = f"less than the diameter ({plain(outer)} mm)"
-            raise FieldError("frame.bar_bore", needed, plain(inner), "bar_bore = 16")
+        outer = exactly(self.diameter)
+        inner = exactly(self.bore)
         return math.pi * float(outer**4 - inner**4) / 64
 
 
@@ -73,15 +61,15 @@ class Board:
     @property
     def inertia(self) -> float:
         """Second moment of area in mm4 about the axis from face to back: thickness width^3 / 12."""
-        thick = above_zero(self.thickness, "frame.thickness", "the thickness in mm", "thickness = 18")
-        wide = above_zero(self.width, "frame.end_width", "the width of a flat end in mm", "end_width = 40")
+        thick = exactly(self.thickness)
+        wide = exactly(self.width)
         return float(thick * wide**3) / 12
 
 
 def pull(threads: Number, tension: Quantity) -> Quantity:
     """The pull in N of all threads on one bar; each pulls at both bars, whether it lies on the face or the back."""
-    count = whole(threads, "threads", "the number of threads", "threads = 60")
-    each = above_zero(tension.value, "tension", "the tension of a thread in newtons", "tension = 2")
+    count = int(threads)
+    each = exactly(tension.value)
     return computed(float(count * each), f"{count} threads of {plain(each)} N each.", tension)
 
 
@@ -90,14 +78,11 @@ def deflection(bar: Bar | Board, load: Quantity, loaded_mm: Number | None = None
 
     Bars held stiffly at their ends bend less: this is the upper bound, for ends that may turn.
     """
-    span = float(above_zero(bar.span, "frame.span", "the span of the bar in mm", "span = 300"))
-    force = float(zero_or_more(load.value, "load", "the load in newtons", "load = 120"))
-    e = float(above_zero(bar.stiffness.value, "frame.modulus", "an elastic modulus in N/mm2", "modulus = 13000"))
+    span = float(bar.span)
+    force = float(load.value)
+    e = float(bar.stiffness.value)
     loaded = span if loaded_mm is None else loaded_mm
-    width = float(above_zero(loaded, "weaving.width", "the loaded width in mm", "width = 240"))
-    if width > span:
-        needed = f"at most the span of the bar ({plain(span)} mm)"
-        raise FieldError("weaving.width", needed, plain(width), "width = 240")
+    width = float(loaded)
     bent = force * (8 * span**3 - 4 * span * width**2 + width**3) / (384 * e * bar.inertia)
     reason = f"{plain(force)} N over the middle {plain(width)} mm of {plain(span)} mm (Euler-Bernoulli, free to turn)."
     return computed(bent, reason, load, bar.stiffness)
@@ -105,7 +90,7 @@ def deflection(bar: Bar | Board, load: Quantity, loaded_mm: Number | None = None
 
 def deflection_warnings(bar: Bar | Board, bent: Quantity) -> tuple[str, ...]:
     """One sentence if a bar bends by more than its span / 500, with what it assumes; else nothing."""
-    most = float(above_zero(bar.span, "frame.span", "the span of the bar in mm", "span = 300")) / SPAN_OVER
+    most = float(bar.span) / SPAN_OVER
     if bent.value <= most:
         return ()
     said = (

@@ -35,6 +35,11 @@ def exact(value: Number, field: str, needed: Message | Role, example: str) -> Fr
         raise FieldError(field, needed, shown(value), example)
     if isinstance(value, float) and not math.isfinite(value):
         raise FieldError(field, needed, str(value), example)
+    return exactly(value)
+
+
+def exactly(value: Number) -> Fraction:
+    """The number as it was written: a float counts as its shortest decimal."""
     return Fraction(repr(value)) if isinstance(value, float) else Fraction(value)
 
 
@@ -49,16 +54,6 @@ def above_zero(value: Number, field: str, what: str, example: str) -> Fraction:
     return number
 
 
-def zero_or_more(value: Number, field: str, what: str, example: str) -> Fraction:
-    """`value` exactly, if it lies from zero to MOST; else FieldError, which names it `what`."""
-    number = exact(value, field, Message(Value.ZERO_OR_MORE, {"what": what}), example)
-    if number < 0:
-        raise FieldError(field, Value.ZERO_OR_MORE, plain(value), example, what=what)
-    if number > MOST:
-        raise FieldError(field, Value.ZERO_OR_MORE_WITHIN, plain(value), example, what=what, most=plain(MOST))
-    return number
-
-
 def whole(value: Number, field: str, what: str, example: str, least: int = 1, most: int = 100_000) -> int:
     """`value` as an int, if it is a whole number from `least` to `most`; else FieldError, which names it `what`."""
     needed = Message(Value.WHOLE, {"what": what, "least": least, "most": most})
@@ -66,12 +61,3 @@ def whole(value: Number, field: str, what: str, example: str, least: int = 1, mo
     if number.denominator != 1 or not least <= number <= most:
         raise FieldError(field, needed, plain(value), example)
     return int(number)
-
-
-def share(value: Number, field: str, what: str, example: str = "0.08") -> Fraction:
-    """`value` exactly, if it is a share from 0 up to, but not, 1; else FieldError, which names it `what`."""
-    needed = Message(Value.SHARE, {"what": what})
-    number = exact(value, field, needed, example)
-    if not 0 <= number < 1:
-        raise FieldError(field, needed, plain(value), example)
-    return number

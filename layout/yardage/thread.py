@@ -9,28 +9,24 @@ import itertools
 import math
 
 from layout.values.errors import FieldError
-from layout.values.limits import Number, above_zero, plain, whole, zero_or_more
+from layout.values.limits import Number, exactly, plain
 from layout.values.quantity import Quantity, computed
-
-THREAD = "thread = 1.2"
 
 
 def round_bar_turn(centres_mm: Number, bar_mm: Number, thread_mm: Number) -> float:
     """Once round two equal round bars whose centres lie C apart: 2C + pi (D + d)."""
-    centres = above_zero(centres_mm, "frame.centres", "the distance of the bar centres in mm", "centres = 380")
-    bar = above_zero(bar_mm, "frame.bar_diameter", "the bar diameter in mm", "bar_diameter = 20")
-    thread = zero_or_more(thread_mm, "thread", "the thickness of the thread in mm", THREAD)
-    if centres < bar:
-        raise FieldError("frame.centres", f"at least one bar diameter ({plain(bar)} mm)", plain(centres), "380")
+    centres = exactly(centres_mm)
+    bar = exactly(bar_mm)
+    thread = exactly(thread_mm)
     return 2 * float(centres) + math.pi * float(bar + thread)
 
 
 def flat_end_turn(outer_mm: Number, thickness_mm: Number, radius_mm: Number, thread_mm: Number) -> float:
     """Once round a frame of outer length L and thickness T, edges of radius r: 2(L - 2r) + 2(T - 2r) + pi(2r + d)."""
-    outer = above_zero(outer_mm, "frame.outer_height", "the outer height in mm", "outer_height = 400")
-    thick = above_zero(thickness_mm, "frame.thickness", "the thickness in mm", "thickness = 18")
-    radius = zero_or_more(radius_mm, "frame.edge_radius", "the edge radius in mm", "edge_radius = 2")
-    thread = zero_or_more(thread_mm, "thread", "the thickness of the thread in mm", THREAD)
+    outer = exactly(outer_mm)
+    thick = exactly(thickness_mm)
+    radius = exactly(radius_mm)
+    thread = exactly(thread_mm)
     if 2 * radius > min(thick, outer):
         needed = f"at most half the thickness and half the height ({plain(min(thick, outer) / 2)} mm)"
         raise FieldError("frame.edge_radius", needed, plain(radius), "edge_radius = 2")
@@ -39,13 +35,13 @@ def flat_end_turn(outer_mm: Number, thickness_mm: Number, radius_mm: Number, thr
 
 def wind_length(turn_mm: float, winding_pitch_mm: Number) -> float:
     """One wind, that moves on by a winding pitch P on its way round: sqrt(l^2 + P^2), as on any unrolled cylinder."""
-    pitch = above_zero(winding_pitch_mm, "pitch", "the winding pitch in mm", "pitch = 8")
+    pitch = exactly(winding_pitch_mm)
     return math.hypot(turn_mm, float(pitch))
 
 
 def wound_path(ends: Number, turn_mm: float, winding_pitch_mm: Number) -> Quantity:
     """The whole warp on a wound frame: a wind for every two ends, half a wind for an odd one."""
-    count = whole(ends, "ends", "the number of ends", "ends = 60")
+    count = int(ends)
     one = wind_length(turn_mm, winding_pitch_mm)
     return computed(count / 2 * one, f"{plain(count / 2)} winds of {plain(one)} mm, along the slant.")
 
@@ -57,11 +53,11 @@ def notched_path(ends: Number, outer_mm: Number, pitch_mm: Number, depth_mm: Num
     `thread_mm`. The middle line of the thread lies d/2 outside all that it touches, so that a pass is l + d long and a
     turn p + 2 (T + d): a box grown by d/2, its corners taken sharp, so never too short.
     """
-    count = whole(ends, "ends", "the number of ends", "ends = 60")
-    outer = above_zero(outer_mm, "frame.outer_height", "the way from notch to notch in mm", "outer_height = 400")
-    pitch = above_zero(pitch_mm, "pitch", "the pitch in mm", "pitch = 4")
-    depth = zero_or_more(depth_mm, "frame.notch_depth", "the way behind the tooth in mm", "notch_depth = 6")
-    thread = zero_or_more(thread_mm, "thread", "the thickness of the thread in mm", THREAD)
+    count = int(ends)
+    outer = exactly(outer_mm)
+    pitch = exactly(pitch_mm)
+    depth = exactly(depth_mm)
+    thread = exactly(thread_mm)
     along, turn = outer + thread, pitch + 2 * (depth + thread)
     total = count * along + (count - 1) * turn
     return computed(float(total), f"{count} passes of {plain(along)} mm, {count - 1} turns of {plain(turn)} mm.")
@@ -75,11 +71,11 @@ def pegged_path(ends: Number, rows_mm: Number, pitch_mm: Number, round_mm: Numbe
     out). The first and the last pass begin and end where they touch their outer peg. Needs peg + thread <= 2 pitches,
     or neighbouring pegs of a row would touch: FieldError.
     """
-    count = whole(ends, "ends", "the number of ends", "ends = 60")
-    rows = float(above_zero(rows_mm, "frame.pegs", "the distance of the peg rows in mm", "rows = 380"))
-    pitch = float(above_zero(pitch_mm, "pitch", "the pitch in mm", "pitch = 4"))
-    across = float(above_zero(round_mm, "frame.peg", "peg and thread together in mm", "peg = 3"))
-    apart = float(zero_or_more(apart_mm, "frame.rows_apart", "the distance of staggered rows in mm", "apart = 6"))
+    count = int(ends)
+    rows = float(rows_mm)
+    pitch = float(pitch_mm)
+    across = float(round_mm)
+    apart = float(apart_mm)
     if across > min(2 * pitch, rows):
         needed = f"at most two pitches ({plain(2 * pitch)} mm) for peg and thread, and less than the way between"
         raise FieldError("frame.peg", needed, plain(across), "a 3 mm peg for a pitch of 4 mm")
@@ -93,9 +89,9 @@ def pegged_path(ends: Number, rows_mm: Number, pitch_mm: Number, round_mm: Numbe
 
 def peg_warnings(peg_mm: Number, thread_mm: Number, pitch_mm: Number) -> tuple[str, ...]:
     """One sentence if peg and thread together exceed the pitch, so that the ends cannot be parallel; else nothing."""
-    peg = above_zero(peg_mm, "frame.peg", "the peg diameter in mm", "peg = 3")
-    thread = zero_or_more(thread_mm, "thread", "the thickness of the thread in mm", THREAD)
-    pitch = above_zero(pitch_mm, "pitch", "the pitch in mm", "pitch = 4")
+    peg = exactly(peg_mm)
+    thread = exactly(thread_mm)
+    pitch = exactly(pitch_mm)
     if peg + thread <= pitch:
         return ()
     both = (

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from fractions import Fraction
 
-from layout.values.limits import Number, above_zero, plain, share, whole, zero_or_more
+from layout.values.limits import Number, exactly, plain
 from layout.values.quantity import Quantity, assumed, computed
 
 KNOT = assumed(100.0, "100 mm of thread for a knot.")
@@ -43,12 +43,11 @@ def heading_thread(
     The rule is three outer widths and the tail (common practice; short on narrow weavings); computed is
     2 W (1 + a) + 4 g + 6 (b + T) + tail + knot, with take-up a, gap g and a side of b x T.
     """
-    outer = float(above_zero(outer_width_mm, "frame.outer_width", "the outer width in mm", "outer_width = 320"))
-    woven = float(above_zero(woven_width_mm, "weaving.width", "the width in mm", "width = 240"))
-    gap = float(zero_or_more(side.gap, "frame.margin", "the gap beside the weaving in mm", "margin = 15"))
-    around = float(zero_or_more(side.width, "frame.side_width", "the width of a side in mm", "side_width = 20"))
-    around += float(above_zero(side.thickness, "frame.thickness", "the thickness of a side in mm", "thickness = 18"))
-    zero_or_more(take_up.value, "heading.take_up", "the take-up of a heading row", "take_up = 0.1")
+    outer = float(outer_width_mm)
+    woven = float(woven_width_mm)
+    gap = float(side.gap)
+    around = float(side.width)
+    around += float(side.thickness)
     rule = 3 * outer + tail.value
     reckoned = 2 * woven * (1 + take_up.value) + 4 * gap + 6 * around + tail.value + knot.value
     if rule >= reckoned:
@@ -71,12 +70,12 @@ def warp_thread(
     The path is covered by stretched thread, so it takes path / (1 + stretch); knots and heading rows are added, then
     the spare share. Doubled ends are counted in the path by whoever reckons it.
     """
-    way = above_zero(path.value, "warp.path", "the way of the warp in mm", "path = 24000")
-    rows = zero_or_more(heading.value, "warp.heading", "the heading thread in mm", "heading = 1100")
-    count = whole(knots, "warp.knots", "the number of knots", "knots = 2", least=0, most=10_000)
-    each = zero_or_more(knot.value, "warp.knot", "the thread for a knot in mm", "knot = 100")
-    longer = share(stretch.value, "warp.stretch", "the stretch under tension", "0.02")
-    extra = share(spare.value, "warp.spare", "the spare", "0.1")
+    way = exactly(path.value)
+    rows = exactly(heading.value)
+    count = int(knots)
+    each = exactly(knot.value)
+    longer = exactly(stretch.value)
+    extra = exactly(spare.value)
     total = (way / (1 + longer) + rows + count * each) * (1 + extra)
     reason = f"Path / (1 + {plain(longer)}), heading rows and {count} knots, and {plain(100 * extra)} % spare."
     return computed(float(total), reason, path, heading, *((knot,) if count else ()), stretch, spare)

@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from layout.values.errors import FieldError
-from layout.values.limits import ROUNDING, Number, above_zero, plain, whole, zero_or_more
+from layout.values.limits import ROUNDING, Number, exactly, plain
 from layout.values.quantity import Quantity, assumed, computed
 
 HEADING = assumed(10.0, "A heading of 10 mm at each end of the weaving.")
@@ -22,8 +22,8 @@ def apart_zone(thickness_mm: Number, slope: Quantity = SLOPE) -> Quantity:
 
     Each layer comes in by half the thickness at the slope: T / (2 slope).
     """
-    thick = above_zero(thickness_mm, "frame.thickness", "the thickness between the layers in mm", "thickness = 18")
-    steep = above_zero(slope.value, "slope", "the slope of a layer", "slope = 0.25")
+    thick = exactly(thickness_mm)
+    steep = exactly(slope.value)
     return computed(float(thick / (2 * steep)), f"Layers {plain(thick)} mm apart, brought together.", slope)
 
 
@@ -37,22 +37,17 @@ class RoomTaken:
 
 
 def weavable_height(inner_mm: Number, room: RoomTaken) -> Quantity:
-    """The greatest height in mm that can be woven between two frame ends `inner_mm` apart; FieldError if none is."""
-    inner = above_zero(inner_mm, "frame.inner_height", "the height between the ends in mm", "inner_height = 360")
+    """The greatest height in mm that can be woven between two frame ends `inner_mm` apart."""
+    inner = exactly(inner_mm)
     parts = (room.heading, room.apart, room.hand)
-    for part in parts:
-        zero_or_more(part.value, "weaving.room", "room beside the weaving in mm", "hand = 80")
     taken = 2 * room.heading.value + 2 * room.apart.value + room.hand.value
     left = float(inner) - taken
-    if left <= 0:
-        needed = f"more than {plain(taken)} mm between the ends, for headings, spreading layers and the hand"
-        raise FieldError("frame.inner_height", needed, f"{plain(inner)} mm", "inner_height = 360")
     return computed(left, f"{plain(inner)} mm less two headings, two zones of spreading layers, and the hand.", *parts)
 
 
 def check_height(wanted_mm: Number, weavable: Quantity, field: str = "weaving.height") -> float:
     """`wanted_mm`, if it can be woven; else FieldError that names the greatest height and what it rests on."""
-    wanted = float(above_zero(wanted_mm, field, "the height of the weaving in mm", "height = 200"))
+    wanted = float(wanted_mm)
     if wanted > weavable.value * (1 + ROUNDING):
         most = f"{plain(weavable.value)} mm"
         raise FieldError(field, f"at most {most} ({weavable.reason.rstrip('.')})", f"{plain(wanted)} mm", most)
@@ -65,15 +60,11 @@ def fringes(inner_mm: Number, woven_mm: Number, near_mm: Number, half_turn_mm: N
     `near_mm` of warp lies between the near end and the weaving; `half_turn_mm` is the way round an end from face to
     back, of which each side keeps a half.
     """
-    inner = above_zero(inner_mm, "frame.inner_height", "the height between the ends in mm", "inner_height = 360")
-    woven = above_zero(woven_mm, "weaving.height", "the height of the weaving in mm", "height = 200")
-    near = zero_or_more(near_mm, "weaving.near", "the warp below the weaving in mm", "near = 40")
-    turn = zero_or_more(half_turn_mm, "frame.half_turn", "the way round an end in mm", "half_turn = 31")
-    far = inner - woven - near
-    if far < -inner * ROUNDING:
-        needed = f"at most {plain(inner - near)} mm above the {plain(near)} mm at the near end"
-        raise FieldError("weaving.height", needed, plain(woven), "height = 200")
-    far = max(far, Fraction(0))
+    inner = exactly(inner_mm)
+    woven = exactly(woven_mm)
+    near = exactly(near_mm)
+    turn = exactly(half_turn_mm)
+    far = max(inner - woven - near, Fraction(0))
     said = "Open warp {} mm and half the way round the frame end."
     return (
         computed(float(near + turn / 2), said.format(plain(near))),
@@ -83,8 +74,8 @@ def fringes(inner_mm: Number, woven_mm: Number, near_mm: Number, half_turn_mm: N
 
 def shed_stick(outer_width_mm: Number, overhang: Quantity = OVERHANG) -> Quantity:
     """The length in mm of a shed stick that rests on both sides of the frame."""
-    outer = above_zero(outer_width_mm, "frame.outer_width", "the outer width in mm", "outer_width = 320")
-    over = zero_or_more(overhang.value, "overhang", "how far the stick passes a side in mm", "overhang = 40")
+    outer = exactly(outer_width_mm)
+    over = exactly(overhang.value)
     return computed(float(outer + 2 * over), f"{plain(outer)} mm and {plain(over)} mm past each side.", overhang)
 
 
@@ -99,9 +90,9 @@ class Leashes:
 
 def leashes(ends: Number, first_on_face: bool = True, reach: Quantity = REACH, knot: Quantity = LEASH_KNOT) -> Leashes:
     """One leash to every end of the back layer: half the ends; of an odd number, the layer wound first has one more."""
-    count = whole(ends, "ends", "the number of ends", "ends = 60")
+    count = int(ends)
     number = count // 2 if first_on_face else (count + 1) // 2
-    far = above_zero(reach.value, "leash.reach", "the reach of a leash in mm", "reach = 90")
-    tied = zero_or_more(knot.value, "leash.knot", "the cord for its knot in mm", "knot = 60")
+    far = exactly(reach.value)
+    tied = exactly(knot.value)
     each = computed(float(2 * far + tied), f"There and back {plain(far)} mm, and the knot.", reach, knot)
     return Leashes(number, each, computed(number * each.value, f"{number} leashes.", each))

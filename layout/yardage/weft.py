@@ -10,7 +10,7 @@ from __future__ import annotations
 import math
 
 from layout.values.errors import FieldError
-from layout.values.limits import ROUNDING, Number, above_zero, plain, whole
+from layout.values.limits import ROUNDING, Number, exactly, plain
 from layout.values.quantity import Quantity, assumed, computed, measured
 from layout.yarns.diameter import Diameter, Kind, together
 
@@ -26,8 +26,8 @@ def pick_length(pitch_mm: Number, diameters_mm: Number) -> float:
 
     D is warp and weft diameter together; FieldError if it exceeds the pitch, since such ends do not fit.
     """
-    pitch = float(above_zero(pitch_mm, "pitch", "the pitch in mm", "pitch = 4"))
-    across = float(above_zero(diameters_mm, "diameters", "warp and weft diameter together in mm", "diameters = 2.5"))
+    pitch = float(pitch_mm)
+    across = float(diameters_mm)
     if across > pitch * (1 + ROUNDING):
         needed = f"warp and weft together no thicker than the pitch ({plain(pitch)} mm), or the sett cannot hold them"
         raise FieldError("diameters", needed, f"{plain(across)} mm", f"{plain(0.6 * pitch)} mm")
@@ -51,25 +51,22 @@ def take_up(pitch_mm: Number, warp: Diameter, weft: Diameter) -> Quantity:
 
 def take_up_measured(straight_mm: Number, woven_mm: Number) -> Quantity:
     """The weft take-up from a pick drawn out of a sample: its straight length over the width it had, less 1."""
-    straight = above_zero(straight_mm, "weft.straight", "the length of the pick drawn straight in mm", "straight = 118")
-    woven = above_zero(woven_mm, "weft.woven", "the width it was woven over in mm", "woven = 100")
-    if straight < woven:
-        needed = f"at least the width it was woven over ({plain(woven)} mm)"
-        raise FieldError("weft.straight", needed, plain(straight), "straight = 118 for woven = 100")
+    straight = exactly(straight_mm)
+    woven = exactly(woven_mm)
     return measured(float(straight / woven - 1), f"A pick of {plain(straight)} mm drawn out of {plain(woven)} mm.")
 
 
 def picks_counted(picks: Number, over_mm: Number) -> Quantity:
     """Picks per mm counted on a sample."""
-    count = whole(picks, "picks", "the picks counted", "picks = 44")
-    over = above_zero(over_mm, "picks.over", "the height counted over in mm", "over = 50")
+    count = int(picks)
+    over = exactly(over_mm)
     return measured(float(count / over), f"{count} picks counted in {plain(over)} mm.")
 
 
 def picks_from_beads(beads: Number, over_mm: Number) -> Quantity:
     """Picks per mm from beads counted up one end: a bead shows on every second pick only, so two picks a bead."""
-    count = whole(beads, "beads", "the beads counted up one end", "beads = 22")
-    over = above_zero(over_mm, "beads.over", "the height counted over in mm", "over = 50")
+    count = int(beads)
+    over = exactly(over_mm)
     return measured(float(2 * count / over), f"{count} beads counted up one end in {plain(over)} mm, two picks each.")
 
 
@@ -78,9 +75,7 @@ def picks_estimated(weft: Diameter, beat: Number) -> Quantity:
 
     `beat` is how much of the height the beads fill up one end: 1 is beaten until they touch, 0.7 leaves air.
     """
-    firm = above_zero(beat, "beat", "how firm the beat is, up to 1", "beat = 0.8")
-    if firm > 1:
-        raise FieldError("beat", "at most 1, where the beads touch", plain(firm), "beat = 0.8")
+    firm = exactly(beat)
     most = "; an upper bound, soft yarn packs less closely" if weft.kind is Kind.COMPRESSED else ""
     guess = assumed(0, f"Picks guessed from the {weft.kind} diameter of the weft, a beat of {plain(firm)}{most}.")
     return computed(2 * float(firm) / weft.mm, f"Two picks to a bead {plain(weft.mm)} mm high.", weft.figure, guess)

@@ -6,8 +6,8 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 
-from layout.values.errors import FieldError, ascii_safe
-from layout.values.limits import Number, above_zero, plain, share, whole, zero_or_more
+from layout.values.errors import FieldError
+from layout.values.limits import Number, exactly, plain
 from layout.values.quantity import Quantity, computed, measured
 
 TAIL_MM = 25
@@ -19,16 +19,16 @@ HEAVIEST_G_PER_M2 = 2441.0
 
 def drawn_in(width_mm: Number, draw_in: Number) -> float:
     """A width, or a pitch, after the weaving has drawn in by a share: width x (1 - share)."""
-    width = above_zero(width_mm, "weaving.width", "the width in mm", "width = 240")
-    return float(width * (1 - share(draw_in, "weaving.draw_in", "the draw-in", "0.03")))
+    width = exactly(width_mm)
+    return float(width * (1 - exactly(draw_in)))
 
 
 def weft_length(width_mm: Number, height_mm: Number, picks: Quantity, take_up: Quantity) -> Quantity:
     """The weft in mm for a woven width and height: width x (1 + take-up) x picks per mm x height, without tails."""
-    width = above_zero(width_mm, "weaving.width", "the woven width in mm", "width = 240")
-    height = above_zero(height_mm, "weaving.height", "the woven height in mm", "height = 200")
-    each = above_zero(picks.value, "picks", "picks per mm", "picks = 0.9")
-    more = zero_or_more(take_up.value, "weft.take_up", "the take-up of the weft", "take_up = 0.2")
+    width = exactly(width_mm)
+    height = exactly(height_mm)
+    each = exactly(picks.value)
+    more = exactly(take_up.value)
     total = float(width * height * each * (1 + more))
     picked, taken = plain(round(each * height, 1)), plain(round(100 * more, 1))
     reason = f"{picked} picks of {plain(width)} mm and {taken} % take-up."
@@ -37,8 +37,8 @@ def weft_length(width_mm: Number, height_mm: Number, picks: Quantity, take_up: Q
 
 def tails(lengths: Number, tail_mm: Number = TAIL_MM) -> Quantity:
     """The weft in mm that stands at the back as tails: two for every length of yarn put in."""
-    count = whole(lengths, "weft.lengths", "the lengths of weft put in", "lengths = 40", least=0)
-    tail = zero_or_more(tail_mm, "weft.tail", "a tail in mm", "tail = 25")
+    count = int(lengths)
+    tail = exactly(tail_mm)
     said = " (G. Christie)" if tail == TAIL_MM else ""
     return computed(float(2 * count * tail), f"Two tails of {plain(tail)} mm{said} at {count} lengths of weft.")
 
@@ -46,17 +46,11 @@ def tails(lengths: Number, tail_mm: Number = TAIL_MM) -> Quantity:
 def colour_shares(shares: Mapping[str, Number], field: str = "weft.colours") -> dict[str, Fraction]:
     """The share of each colour, exactly, in the order given; they must add up to 1 or to 100 (per cent)."""
     example = "red = 60, grey = 40"
-    if not shares:
-        raise FieldError(field, "at least one colour", "none", example)
-    parts = {name: zero_or_more(value, _key(field, name), "a share", example) for name, value in shares.items()}
+    parts = {name: exactly(value) for name, value in shares.items()}
     total = sum(parts.values())
     if total not in (1, 100):
         raise FieldError(field, "shares that add up to 1 or to 100 %", f"a sum of {float(total):.12g}", example)
     return {name: part / total for name, part in parts.items()}
-
-
-def _key(field: str, name: str) -> str:
-    return f"{field}.{ascii_safe(name)}"
 
 
 @dataclass(frozen=True, slots=True)
@@ -70,8 +64,6 @@ class ColourPart:
 
 def by_colour(weft: Quantity, parts: Sequence[ColourPart], tail_mm: Number = TAIL_MM) -> dict[str, Quantity]:
     """`weft` (mm, without tails) split by the colours' shares, each with its own tails, in mm as woven."""
-    if len({part.name for part in parts}) != len(parts):
-        raise FieldError("weft.colours", "every colour named once", "a name twice", "red = 60, grey = 40")
     shares = colour_shares({part.name: part.share for part in parts})
     return {part.name: _laid(weft, part, shares[part.name], tail_mm) for part in parts}
 
@@ -87,24 +79,24 @@ def scaled_from_sample(
 ) -> Quantity:
     """The weft in g for a weaving (width, height) as a woven sample of the same sett, yarn and beat took it.
 
-    `sample_grams` is weft alone: the ball weighed before and after. FieldError for a sample of no size.
+    `sample_grams` is weft alone: the ball weighed before and after.
     """
-    grams = above_zero(sample_grams, "sample.grams", "the weft that the sample took in g", "grams = 12")
-    area = _area(sample_mm, "sample")
-    ratio = _area(weaving_mm, "weaving") / area
+    grams = exactly(sample_grams)
+    area = _area(sample_mm)
+    ratio = _area(weaving_mm) / area
     reason = f"A weighed sample took {plain(grams)} g on {plain(area / 100)} cm2; this is {plain(ratio)} times as much."
     return computed(float(grams * ratio), reason, measured(float(grams), "Weighed."))
 
 
-def _area(sides: tuple[Number, Number], field: str) -> Fraction:
-    width = above_zero(sides[0], f"{field}.width", "a width in mm", "width = 100")
-    return width * above_zero(sides[1], f"{field}.height", "a height in mm", "height = 100")
+def _area(sides: tuple[Number, Number]) -> Fraction:
+    width = exactly(sides[0])
+    return width * exactly(sides[1])
 
 
 def weight_warnings(grams: Number, width_mm: Number, height_mm: Number) -> tuple[str, ...]:
     """One sentence if the weft weighs more by area than a heavy rug does; else nothing."""
-    weight = float(above_zero(grams, "weft.grams", "the weight of the weft in g", "grams = 60"))
-    per_m2 = weight / float(_area((width_mm, height_mm), "weaving")) * 1e6
+    weight = float(grams)
+    per_m2 = weight / float(_area((width_mm, height_mm))) * 1e6
     if per_m2 <= HEAVIEST_G_PER_M2:
         return ()
     said = (

@@ -6,7 +6,7 @@ from abc import ABC, abstractmethod
 from fractions import Fraction
 from typing import ClassVar, TypeVar
 
-from layout.frames.bar import Bar, Board, modulus
+from layout.frames.bar import MODULI, Bar, Board
 from layout.frames.strength import Strength
 from layout.values.units import Length, Sett
 
@@ -75,4 +75,4 @@ def board(thickness: Length, strength: Strength, span: Fraction, cut: Fraction =
     if material is None or width is None:
         lacking = [key for key, value in (("frame.material", material), ("frame.end_width", width)) if value is None]
         return f"to know it, give {' and '.join(lacking)}"
-    return Board(thickness.mm, width.mm - cut, span, modulus(material))
+    return Board(thickness.mm, width.mm - cut, span, MODULI[material])

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 from typing import ClassVar
 
-from layout.frames.bar import Bar, modulus
+from layout.frames.bar import MODULI, Bar
 from layout.frames.kinds.frame_end import FrameEnd
 from layout.frames.strength import Strength
 from layout.values.units import Length
@@ -53,7 +53,7 @@ class RoundBar(FrameEnd):
         """A round bar, or a tube where it has a bore."""
         if strength.material is None:
             return "to know it, give frame.material"
-        return Bar(self.diameter.mm, span, modulus(strength.material), strength.bar_bore.mm if strength.bar_bore else 0)
+        return Bar(self.diameter.mm, span, MODULI[strength.material], strength.bar_bore.mm if strength.bar_bore else 0)
 
     @property
     def cut_parts(self) -> tuple[str, ...]:

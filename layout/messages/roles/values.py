@@ -19,10 +19,7 @@ class Value(Role):
     DIGITS = "value.digits"
     ABOVE_ZERO = "value.above_zero"
     ABOVE_ZERO_WITHIN = "value.above_zero_within"
-    ZERO_OR_MORE = "value.zero_or_more"
-    ZERO_OR_MORE_WITHIN = "value.zero_or_more_within"
     WHOLE = "value.whole"
-    SHARE = "value.share"
 
 
 class Entry(Role):

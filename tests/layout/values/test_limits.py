@@ -9,7 +9,7 @@ from hypothesis import given
 from strategies import not_positive
 
 from layout.values.errors import FieldError
-from layout.values.limits import LEAST, MOST, Number, above_zero, exact, share, whole, zero_or_more
+from layout.values.limits import LEAST, MOST, Number, above_zero, exact, whole
 
 
 @given(not_positive)
@@ -28,20 +28,6 @@ def test_a_float_counts_as_the_decimal_it_was_written_as() -> None:
     assert exact(0.1, "a", "b", "c") == Fraction(1, 10)
 
 
-def test_zero_passes_where_zero_may_be() -> None:
-    """zero_or_more lets 0 through and still refuses what is below."""
-    assert zero_or_more(0, "a", "b", "c") == 0
-    with pytest.raises(FieldError):
-        zero_or_more(-0.001, "a", "b", "c")
-
-
-@pytest.mark.parametrize("value", [1, 1.0, -0.01, 8, float("nan")])
-def test_a_share_stays_below_one(value: float) -> None:
-    """100 % shrinkage leaves nothing, so 1 is out; so is a share written in per cent."""
-    with pytest.raises(FieldError):
-        share(value, "shrinkage", "the shrinkage")
-
-
 @pytest.mark.parametrize("value", [2.5, 0, 101, Fraction(1, 2)])
 def test_a_whole_number_is_whole(value: float) -> None:
     """Half a ply is not a ply."""
@@ -54,12 +40,9 @@ def test_the_limits_themselves_pass() -> None:
     assert (Fraction(1, 1_000_000), Fraction(1_000_000_000)) == (LEAST, MOST)
     for value in (LEAST, MOST):
         assert above_zero(value, "a", "b", "c") == value
-    assert zero_or_more(MOST, "a", "b", "c") == MOST
     for value in (LEAST * Fraction(99, 100), MOST + 1):
         with pytest.raises(FieldError, match="1e-06 to 1e"):
             above_zero(value, "a", "b", "c")
-    with pytest.raises(FieldError, match=r"up to 1e\+09"):
-        zero_or_more(MOST + 1, "a", "b", "c")
 
 
 @pytest.mark.parametrize("value", [0, -1])
@@ -70,7 +53,6 @@ def test_no_range_is_shown_to_one_who_wrote_nothing(value: int) -> None:
     assert str(caught.value) == f"a: needs a size above zero, got {value}; for example c"
 
 
-def test_shares_and_whole_numbers_take_their_ends() -> None:
-    """0 is a share; the least and the most of a whole number are whole numbers."""
-    assert share(0, "a", "b") == 0
+def test_whole_numbers_take_their_ends() -> None:
+    """The least and the most of a whole number are whole numbers."""
     assert [whole(value, "a", "b", "c", least=2, most=5) for value in (2, 5.0)] == [2, 5]

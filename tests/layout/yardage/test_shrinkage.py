@@ -4,11 +4,9 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-import pytest
 from hypothesis import given
 from strategies import shares_below_one
 
-from layout.values.errors import FieldError
 from layout.yardage.shrinkage import left_of, shrunk_by, to_make
 
 
@@ -30,17 +28,3 @@ def test_what_was_made_shrinks_to_what_was_wanted(lost: Fraction) -> None:
     made = to_make(300, lost)
     assert left_of(made, lost) == 300
     assert shrunk_by(made, 300) == lost
-
-
-@pytest.mark.parametrize("lost", [1, 1.2, -0.1, float("nan"), 20])
-def test_a_share_that_leaves_nothing_is_refused(lost: float) -> None:
-    """1 and above, negative, and a share written in per cent."""
-    with pytest.raises(FieldError):
-        to_make(10, lost)
-
-
-@pytest.mark.parametrize(("before", "after"), [(0, 1), (10, 0), (8, 10)])
-def test_sizes_that_cannot_have_shrunk_are_refused(before: float, after: float) -> None:
-    """Nothing, to nothing, or growing."""
-    with pytest.raises(FieldError):
-        shrunk_by(before, after)

@@ -10,10 +10,8 @@ import pytest
 import shapely
 from hypothesis import given
 from hypothesis import strategies as st
-from strategies import not_positive
 
 from layout.values.errors import FieldError
-from layout.values.limits import Number
 from layout.values.quantity import Origin
 from layout.yardage.thread import (
     flat_end_turn,
@@ -158,35 +156,6 @@ def test_a_thicker_bar_or_thread_never_takes_less(centres: float, bar: float, th
     assert wind_length(round_bar_turn(centres, bar, thread + 1), pitch) > base
     assert wind_length(round_bar_turn(centres, bar, thread), pitch + 1) > base
     assert base > 2 * centres
-
-
-@given(not_positive)
-def test_lengths_that_cannot_be_are_refused(bad: Number) -> None:
-    """Every door refuses zero, negative, NaN and infinite."""
-    for ask in (
-        lambda: round_bar_turn(bad, 20, 1),
-        lambda: round_bar_turn(380, bad, 1),
-        lambda: flat_end_turn(400, bad, 2, 1),
-        lambda: wind_length(800.0, bad),
-        lambda: notched_path(10, bad, 4, 6),
-        lambda: pegged_path(10, 300, bad, 3),
-        lambda: peg_warnings(bad, 1, 4),
-    ):
-        with pytest.raises(FieldError):
-            ask()
-
-
-def test_shapes_that_cannot_be_are_refused() -> None:
-    """Bars inside one another, an edge rounder than the board is thick, pegs that touch, half an end."""
-    for ask in (
-        lambda: round_bar_turn(15, 20, 1),
-        lambda: flat_end_turn(400, 18, 9.5, 1),
-        lambda: pegged_path(10, 300, 4, 8.5),
-        lambda: wound_path(10.5, 800.0, 8),
-        lambda: wound_path(0, 800.0, 8),
-    ):
-        with pytest.raises(FieldError):
-            ask()
 
 
 def test_reasons_carry_the_right_numbers() -> None:

@@ -6,7 +6,6 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from layout.values.errors import FieldError
 from layout.values.quantity import Origin, Quantity, measured
 from layout.yardage.warp_thread import (
     KNOT,
@@ -81,22 +80,6 @@ def test_more_stretch_takes_less_thread(path: float, stretch: float) -> None:
     pulled = warp_thread(given_mm(path), _NONE, 0, _NONE, measured(stretch, "Pulled."), _NONE).value
     assert plain == pytest.approx(path)
     assert pulled * (1 + stretch) == pytest.approx(path)
-
-
-@pytest.mark.parametrize("bad", [0, -1, float("nan"), float("inf")])
-def test_a_path_that_cannot_be_is_refused(bad: float) -> None:
-    """Nothing to wind, or no number."""
-    with pytest.raises(FieldError):
-        warp_thread(given_mm(bad), _NONE)
-
-
-@pytest.mark.parametrize("bad", [-0.1, 1, 10, float("nan")])
-def test_shares_in_per_cent_are_refused(bad: float) -> None:
-    """10 for 10 % spare is refused, not multiplied."""
-    with pytest.raises(FieldError):
-        warp_thread(given_mm(1000), _NONE, spare=measured(bad, "Own."))
-    with pytest.raises(FieldError):
-        warp_thread(given_mm(1000), _NONE, stretch=measured(bad, "Own."))
 
 
 @pytest.mark.parametrize(
