@@ -7,6 +7,7 @@ from pathlib import Path
 
 import pytest
 from pages import BLOCK, PAGES, README, ROOT, Runs, blocks_of, broken_links, key_rows, renewed, table_between
+from speed_block import with_speed
 
 from layout.cutting.products import CUT_PRODUCTS
 from layout.cutting.stock.stock_inputs import STOCK
@@ -79,3 +80,13 @@ def test_readme_leads_to_every_page() -> None:
     """No page of docs is hidden."""
     text = README.read_text("utf-8")
     assert [page.name for page in PAGES[1:] if f"](docs/{page.name})" not in text] == []
+
+
+def test_measured_speed_has_its_place() -> None:
+    """What the benches print replaces what they printed before, and nothing else of the README."""
+    text = README.read_text("utf-8")
+    once = with_speed(text, "make / import: 2.00\n")
+    assert "```text\nmake / import: 2.00\n```\n<!-- end of speed -->" in once
+    assert with_speed(once, "make / import: 3.00") == once.replace("2.00", "3.00")
+    assert once.split("<!-- speed -->")[0] == text.split("<!-- speed -->")[0]
+    assert once.split("<!-- end of speed -->")[1] == text.split("<!-- end of speed -->")[1]
