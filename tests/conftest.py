@@ -13,6 +13,7 @@ from hypothesis import settings
 
 from layout.drawing.metrics import FontMetrics
 from layout.plan import Plan, plan
+from templates_gen.files.kept import forget
 from templates_gen.inputs import kit_file as kitfile
 from templates_gen.lettering import fonts
 
@@ -42,6 +43,12 @@ def pytest_collection_modifyitems(config: pytest.Config, items: list[pytest.Item
     if slow:
         config.hook.pytest_deselected(items=slow)
         items[:] = [item for item in items if not item.get_closest_marker("slow")]
+
+
+@pytest.fixture(autouse=True)
+def _nothing_kept() -> None:
+    """Each test begins as a new process does: what it changes in the code must not meet what was drawn before."""
+    forget()
 
 
 @pytest.fixture(scope="session")

@@ -57,7 +57,7 @@ def planned(values: Mapping[str, Any]) -> None:
 def laid(values: Mapping[str, Any]) -> None:
     """Read and plan a kit, and lay its parts on paper."""
     outputs = Outputs(plan(read_kit(values, metrics())), metrics())
-    assert all(outputs.layings(name) for name in outputs.names)
+    assert all(outputs.printed.layings(name) for name in outputs.printed.names)
 
 
 def stocked(values: Mapping[str, Any]) -> None:

@@ -42,7 +42,8 @@ def problems(row: Changes) -> list[str]:
     outputs = Outputs(planned, font_metrics(), stock=stock)
     assert outputs.cut
     assert outputs.boards
-    files = (*outputs.cut.files, *outputs.boards.files)
+    printed = Outputs(planned, font_metrics()).files
+    files = [file for file in outputs.files if file not in printed]
     assert {file.partition("-")[0] for file in files} > {"board", "job.pdf", "spacing"}
     for output in map(outputs.output, files):
         found += [f"{output.file}: {said}" for said in findings(planned, output, read(output, write(output))).problems]

@@ -12,19 +12,20 @@ from layout.cutting.stock.stock_values import without_money
 from layout.drawing.metrics import FontMetrics
 from layout.drawing.sheet import cuts_on, marks_on
 from layout.kit.kit import Kit
-from layout.plan import Plan, plan
+from layout.plan import Plan
 from layout.values.errors import LayoutError, shown, shown_path, shown_sentences
 from templates_gen.disk.faults import FaultError, fault
 from templates_gen.disk.plain import read_plain
 from templates_gen.disk.recovery import LARGEST_FILE
 from templates_gen.document import Document, ReadError
-from templates_gen.files.cut_outputs import cut_products_of
+from templates_gen.files.cut_records import cut_products_of
 from templates_gen.files.embedded import Embedded, embedded_inputs
 from templates_gen.files.folder_contents import UNLISTED, files_in, form_of, is_a, is_there, left_by_runs, unlisted
 from templates_gen.files.formats import FORMATS
-from templates_gen.files.manifest import MANIFEST, Manifest, read_manifest
+from templates_gen.files.kept import planned
+from templates_gen.files.manifest import MANIFEST, Manifest, product_of, read_manifest
 from templates_gen.files.output import Output
-from templates_gen.files.outputs import Outputs
+from templates_gen.files.outputs import Outputs, kept_outputs
 from templates_gen.files.proof import findings
 from templates_gen.verify.compare import Findings
 from templates_gen.verify.whole import lacking
@@ -123,7 +124,7 @@ def _lacking(
     if kit is None:
         return ()
     try:
-        without = Outputs(plan(kit), metrics, stock=stock).without
+        without = kept_outputs(planned(kit), metrics, stock=stock).without
     except LayoutError:
         return ()  # it is told of the files themselves
     return lacking(kit, made, without, stock)
@@ -195,20 +196,20 @@ def _file(path: Path, data: bytes, against: Against, metrics: FontMetrics, liste
         said = embedded_inputs(found.about.inputs, metrics)
         if listed and said.file != listed:
             raise ReadError(f"was made as {shown(said.file)}, not as {shown(listed)}")
-        plans = plan(against.kit or said.kit)
-        asked = _outputs(plans, said, against, metrics).output(said.file)
-        result = findings(plans, asked, found) + against.unlike(said)
+        plan = planned(against.kit or said.kit)
+        asked = _outputs(plan, said, against, metrics).output(said.file)
+        result = findings(plan, asked, found) + against.unlike(said)
     except LayoutError as error:
         problems = tuple(shown_sentences(str(error)).split("\n"))
         return Checked(_said(path), _counted(asked), _counted(found), 0.0, problems)
     return Checked(_said(path), _counted(asked), _counted(found), result.deviation, result.problems)
 
 
-def _outputs(plans: Plan, said: Embedded, against: Against, metrics: FontMetrics) -> Outputs:
-    """Where the file is found again; of what is cut part by part, no more than the products that it may be of."""
-    if said.stock is None:
-        return Outputs(plans, metrics)
-    return Outputs(plans, metrics, cut_products_of(said.file) or None, against.stock or said.stock)
+def _outputs(plan: Plan, said: Embedded, against: Against, metrics: FontMetrics) -> Outputs:
+    """Where the file is found again, no more than the product that it is of; all where its name is none of ours."""
+    product = product_of(said.file)
+    stock = (against.stock or said.stock) if said.stock is not None else None
+    return kept_outputs(plan, metrics, (product,) if product else None, stock)
 
 
 def _counted(source: Output | Document | None) -> Count | None:

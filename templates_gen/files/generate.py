@@ -7,6 +7,7 @@ import json
 from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass
 from pathlib import Path
+from typing import NamedTuple
 
 from layout.cutting.stock.stock import Stock
 from layout.drawing.metrics import FontMetrics
@@ -15,10 +16,12 @@ from layout.values.errors import LayoutError
 from templates_gen.disk.exchange import Exchange
 from templates_gen.document import ReadError
 from templates_gen.files.changes import NOTHING, Changes, changes, former_manifest
+from templates_gen.files.kept import proven_files
 from templates_gen.files.manifest import MANIFEST, Entry, Manifest
 from templates_gen.files.output import Output
-from templates_gen.files.outputs import Outputs
+from templates_gen.files.outputs import Outputs, kept_outputs
 from templates_gen.files.proof import findings, read, write
+from templates_gen.files.record import FileRecord
 from templates_gen.verify.compare import said_once
 from templates_gen.verify.whole import lacking
 
@@ -104,14 +107,15 @@ def make(
     Raises FieldError where the kit cannot be laid out, ProofError where a file did not come back right, FaultError
     where the folder cannot be written. In each case the folder is as it was.
     """
-    wanted = Outputs(plan, metrics, only, stock)
+    wanted = kept_outputs(plan, metrics, only, stock)
+    known: dict[str, _Known] = proven_files(plan, stock, metrics)
     with Exchange(folder, MANIFEST, tell) as exchange:
         former = former_manifest(folder)
         made = []
-        for done, file in enumerate(wanted.files):
-            progress(done, len(wanted.files), file)
-            output = wanted.output(file)
-            made.append(_proven(plan, output, exchange.write(file, write(output))))
+        for done, record in enumerate(wanted.records.values()):
+            progress(done, len(wanted.records), record.name)
+            known[record.name] = _made(plan, record, exchange, known.get(record.name))
+            made.append(known[record.name].made)
         if wanted.whole:
             _check_whole(wanted, made)
         entries = [_entry(each) for each in made]
@@ -120,6 +124,28 @@ def make(
         exchange.write(MANIFEST, new.text())
         exchange.settle(found.removed)
     return Report(tuple(made), wanted.notes + wanted.absent, found)
+
+
+class _Known(NamedTuple):
+    """Bytes that were proven, and what was found of them."""
+
+    data: bytes
+    made: Made
+
+
+def _made(plan: Plan, record: FileRecord, exchange: Exchange, known: _Known | None) -> _Known:
+    """One file, written, read back from disk and proven.
+
+    Bytes that were proven before, for the same plan and stock, are not proven again if the disk gives back the same.
+    """
+    if known is None:
+        output = record.draw()
+        data = exchange.write(record.name, write(output))
+    elif (data := exchange.write(record.name, known.data)) == known.data:
+        return known
+    else:
+        output = record.draw()
+    return _Known(data, _proven(plan, output, data))
 
 
 def _proven(plan: Plan, output: Output, data: bytes) -> Made:

@@ -11,9 +11,9 @@ from typing import Any
 
 from layout.cutting.products import CUT_PRODUCTS
 from layout.products import PRODUCTS
-from templates_gen.files.board_outputs import JOB_FILE
+from templates_gen.files.board_records import JOB_FILE
 from templates_gen.files.formats import FORMATS
-from templates_gen.files.outputs import KIT_FILE
+from templates_gen.files.printed_records import KIT_FILE
 from templates_gen.inputs.families import Selection
 
 MANIFEST = "manifest.json"

@@ -1,85 +1,133 @@
-"""Every file of a kit: its name, the sheets it must hold, and the inputs that it carries."""
+"""The one table of a kit's files, and what a person should know about them."""
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from functools import cached_property
 
 from layout.cutting.stock.stock import Stock
 from layout.drawing.metrics import FontMetrics
-from layout.drawing.sheet import Part, Piece, sheet_of, stacked
-from layout.paper.choice import Laying
-from layout.paper.sheets import lay, printed
 from layout.plan import Plan
-from layout.products import PRODUCTS, absent, suiting
-from layout.values.errors import LayoutError, shown
-from templates_gen.document import About
-from templates_gen.files.board_outputs import BoardOutputs
-from templates_gen.files.cut_outputs import CutOutputs
-from templates_gen.files.formats import FORMATS
-from templates_gen.files.output import Output, names_of, titled
+from layout.products import PRODUCTS, absent
+from layout.values.errors import FieldError, LayoutError, shown
+from templates_gen.files.board_drawings import BoardDrawings
+from templates_gen.files.board_records import board_notes, board_records, job_records
+from templates_gen.files.cut_records import PAPER, care_notes, cut_records, paper_notes
+from templates_gen.files.drawings import CutDrawings, PrintedDrawings
+from templates_gen.files.kept import cut_drawings, printed_drawings
+from templates_gen.files.output import Output
+from templates_gen.files.printed_records import KIT_FILE, in_kit, kit_records, printed_notes, printed_records
+from templates_gen.files.record import FileRecord
 from templates_gen.inputs.families import BOARD, JOB, KIT, Selection
-from templates_gen.lettering.outlines import outlined
-
-KIT_FILE = "kit.pdf"
 
 
 class Outputs:
-    """All files of a plan, each drawn when it is asked for.
+    """The files of a plan that are asked for, each drawn when it is asked for.
 
-    `only` picks products and families by name (`families`), of those that suit the plan. Without a `stock` nothing is
-    cut.
+    `only` picks products and families by name (`families`), of those that suit the plan; None is all. Without a `stock`
+    nothing is cut. `printed` and `cut` are drawings of the same plan and stock, if there are any.
+
+    A cut product that the stock does not allow is left out and named in the notes; if it was asked for, and nothing of
+    that name is printed either, FieldError says why.
     """
 
     def __init__(
-        self, plan: Plan, metrics: FontMetrics, only: Sequence[str] | None = None, stock: Stock | None = None
+        self,
+        plan: Plan,
+        metrics: FontMetrics,
+        only: Sequence[str] | None = None,
+        stock: Stock | None = None,
+        *,
+        printed: PrintedDrawings | None = None,
+        cut: CutDrawings | None = None,
     ) -> None:
         self.plan, self.metrics = plan, metrics
-        self._laid: dict[str, tuple[Laying, ...]] = {}  # only as asked for: one file needs one product
         self.asked = Selection(only)
         self.whole = self.asked.whole
-        self.cut = CutOutputs(plan, stock, metrics, self.asked.names) if stock else None
-        self.boards = self._boards(stock) if stock and (self.asked.has(BOARD) or self.asked.has(JOB)) else None
-        self.names = tuple(name for name in suiting(plan) if self.asked.has(name))
-
-    def _boards(self, stock: Stock) -> BoardOutputs:
-        """The boards hold every part, whatever else is asked for."""
-        every = self.cut if self.whole and self.cut else CutOutputs(self.plan, stock, self.metrics, None)
-        return BoardOutputs(self.plan, stock, self.metrics, *every.built)
+        self.printed = printed or PrintedDrawings(plan, metrics)
+        self.cut = (cut or CutDrawings(plan, metrics, stock)) if stock else None
 
     @cached_property
+    def records(self) -> Mapping[str, FileRecord]:
+        """Every file by its name, in the order of making."""
+        every = (record for records in self._all() for record in records)
+        return {record.name: record for record in every if self.asked.takes(record.product, record.form)}
+
+    def _all(self) -> Iterator[Iterator[FileRecord]]:
+        """The records of all that is asked for, product by product; whatever else there is stays undrawn."""
+        for name in self._printed_names:
+            yield printed_records(self.printed, name)
+        if self.asked.has(KIT):
+            yield kit_records(self.printed)
+        if self.cut is not None:
+            self._raise_refused(self.cut)
+            for name, forms in self._cut_forms.items():
+                yield cut_records(self.cut, name, forms)
+        if self.boards is not None:
+            yield board_records(self.boards) if self.asked.has(BOARD) else iter(())
+            yield job_records(self.boards) if self.asked.has(JOB) else iter(())
+
+    @property
+    def _printed_names(self) -> tuple[str, ...]:
+        return tuple(name for name in self.printed.names if self.asked.has(name))
+
+    @property
+    def _cut_forms(self) -> Mapping[str, tuple[str, ...]]:
+        """The forms that are asked for of every cut product."""
+        if self.cut is None:
+            return {}
+        takes = self.asked.takes
+        return {
+            name: tuple(form for form in self.cut.forms(name) if takes(name, form))
+            for name in self.cut.names
+            if self.asked.has(name)
+        }
+
+    def _raise_refused(self, cut: CutDrawings) -> None:
+        """FieldError where a product was asked for by name and can neither be cut nor printed."""
+        for name, error in {} if self.whole else cut.refused(self._cut_forms).items():
+            if name not in PRODUCTS:
+                raise error
+
+    @property
+    def boards(self) -> BoardDrawings | None:
+        """The boards, where they or the job sheet are asked for; they hold every part, whatever else is asked for."""
+        wanted = self.cut is not None and (self.asked.has(BOARD) or self.asked.has(JOB))
+        return self.cut.boards if wanted and self.cut else None
+
+    @property
     def files(self) -> tuple[str, ...]:
         """Every file's name, in the order of making."""
-        takes = self.asked.takes
-        own = (f"{name}.{form}" for name in self.names for form in PRODUCTS[name].forms if takes(name, form))
-        kit = (KIT_FILE,) if self.asked.has(KIT) else ()
-        cut = (file for each in self._cut for file in each.files if takes(each.product(file), file.rpartition(".")[2]))
-        return (*own, *kit, *cut)
+        return tuple(self.records)
 
-    @property
-    def _in_kit(self) -> tuple[str, ...]:
-        """The products in the one file of all guides, if that is asked for."""
-        return tuple(name for name in suiting(self.plan) if PRODUCTS[name].in_kit) if self.asked.has(KIT) else ()
-
-    @property
-    def _cut(self) -> tuple[CutOutputs | BoardOutputs, ...]:
-        """The files of what is cut: part by part, and on boards."""
-        return tuple(each for each in (self.cut, self.boards) if each)
-
-    def layings(self, name: str) -> tuple[Laying, ...]:
-        """How the parts of a product lie on the kit's paper; FieldError where they cannot."""
-        if name not in self._laid:
-            builds = PRODUCTS[name].builds(self.plan, self.metrics)
-            self._laid[name] = tuple(lay(self.plan, build, self.metrics) for build in builds)
-        return self._laid[name]
+    def output(self, file: str) -> Output:
+        """The file of that name; LayoutError if there is none."""
+        if file not in self.records:
+            raise LayoutError(f"says that it is {shown(file)}, which is none of {', '.join(self.files)}")
+        return self.records[file].draw()
 
     @property
     def notes(self) -> tuple[str, ...]:
-        """What a person should know about how the parts were laid."""
-        names = dict.fromkeys((*self.names, *self._in_kit))
-        layings = (laying for name in names for laying in self.layings(name))
-        own = (f"{laying.part.title}: {note}" for laying in layings for note in laying.notes)
-        return (*own, *(note for each in self._cut for note in each.notes))
+        """What a person should know about how the parts were laid, and of what is cut."""
+        inside = in_kit(self.printed) if self.asked.has(KIT) else ()
+        names = dict.fromkeys((*self._printed_names, *inside))
+        boards = board_notes(self.boards) if self.boards else ()
+        return (*printed_notes(self.printed, names), *self._cut_notes(), *boards)
+
+    def _cut_notes(self) -> Iterator[str]:
+        """What asks for care, how the drawings lie on paper, and what is not made."""
+        if self.cut is None:
+            return
+        drawn = [name for name, forms in self._cut_forms.items() if PAPER in forms]
+        for name in self._cut_forms:
+            yield from care_notes(self.cut, name)
+        for name in drawn:
+            yield from paper_notes(self.cut, name)
+        for name, why in self.cut.refused(self._cut_forms).items():
+            yield f"{name} is not made: {why}"
+        for name in drawn:
+            if isinstance(error := self.cut.layings(name), FieldError):
+                yield f"{name} is not drawn on paper: {error}"
 
     @property
     def absent(self) -> tuple[str, ...]:
@@ -88,34 +136,16 @@ class Outputs:
 
     @property
     def without(self) -> frozenset[str]:
-        """The names of what the plan asks for and its numbers or the stock do not allow; why is told."""
-        return frozenset(absent(self.plan)) | (self.cut.refused if self.cut else frozenset())
+        """The names of what the plan asks for and its numbers or the stock do not allow; notes say why."""
+        return frozenset(absent(self.plan)) | (self.cut.refused().keys() if self.cut else frozenset())
 
-    def output(self, file: str) -> Output:
-        """The file of that name; LayoutError if there is none."""
-        if file not in self.files:
-            raise LayoutError(f"says that it is {shown(file)}, which is none of {', '.join(self.files)}")
-        if cut := next((each for each in self._cut if file in each.files), None):
-            return cut.output(file)
-        if file == KIT_FILE:
-            return self._on_paper(file, self._in_kit)
-        name, _, form = file.rpartition(".")
-        return self._on_paper(file, (name,)) if FORMATS[form].words else self._alone(file, name)
 
-    def _alone(self, file: str, name: str) -> Output:
-        parts = PRODUCTS[name].alone(self.plan, self.metrics)
-        laid = tuple(Piece(part, placing) for part, placing in zip(parts, stacked(parts), strict=True))
-        about = self._about(file, parts)
-        return Output(file, names_of(parts), (outlined(sheet_of(name, parts)),), (laid,), about, on_paper=False)
+def kept_outputs(
+    plan: Plan, metrics: FontMetrics, only: Sequence[str] | None = None, stock: Stock | None = None
+) -> Outputs:
+    """The files that are asked for, from the drawings that this process keeps."""
+    cut = cut_drawings(plan, stock, metrics) if stock else None
+    return Outputs(plan, metrics, only, stock, printed=printed_drawings(plan, metrics), cut=cut)
 
-    def _on_paper(self, file: str, names: Iterable[str]) -> Output:
-        layings = [laying for name in names for laying in self.layings(name)]
-        sheets = printed(self.plan, layings, self.metrics)
-        parts = [laying.part for laying in layings]
-        laid = tuple(sheet.pieces for sheet in sheets)
-        about = self._about(file, parts)
-        return Output(file, names_of(parts), tuple(sheet.sheet for sheet in sheets), laid, about, on_paper=True)
 
-    def _about(self, file: str, parts: Sequence[Part]) -> About:
-        what = "all guides" if file == KIT_FILE else " and ".join(part.title for part in parts)
-        return titled(self.plan, what, file)
+__all__ = ["KIT_FILE", "Output", "Outputs", "kept_outputs"]

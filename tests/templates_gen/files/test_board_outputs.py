@@ -13,7 +13,8 @@ from ezdxf.bbox import extents
 from kits import font_metrics, plan_of
 
 from layout.cutting.stock.stock import Stock
-from templates_gen.files.board_outputs import JOB_FILE, BoardOutputs
+from templates_gen.files.board_drawings import BoardDrawings
+from templates_gen.files.board_records import JOB_FILE
 from templates_gen.files.outputs import Outputs
 from templates_gen.files.proof import findings, read, write
 from templates_gen.inputs.stock_file import built_in, write_starter
@@ -29,16 +30,15 @@ FAST = replace(
 SMALL = replace(FAST, grain="none", width=500.0, height=60.0)
 
 
-def outputs(stock: Stock = FAST, changes: dict[str, object] | None = None) -> Outputs:
-    """Every file of the test kit, its parts cut from the stock."""
-    return Outputs(plan_of(changes), font_metrics(), stock=stock)
+def boards(stock: Stock = FAST, changes: dict[str, object] | None = None) -> Outputs:
+    """The files of its boards and its job sheet alone."""
+    return Outputs(plan_of(changes), font_metrics(), ("board", "job"), stock)
 
 
-def boards(stock: Stock = FAST) -> BoardOutputs:
-    """Its boards and job sheet."""
-    found = outputs(stock).boards
-    assert found is not None
-    return found
+def drawn(made: Outputs) -> BoardDrawings:
+    """What is drawn for them."""
+    assert made.boards is not None
+    return made.boards
 
 
 def test_one_sheet_is_one_file_of_each_kind_and_a_job_sheet() -> None:
@@ -50,7 +50,7 @@ def test_one_sheet_is_one_file_of_each_kind_and_a_job_sheet() -> None:
 def test_several_sheets_are_numbered() -> None:
     """A small stock needs several; each is a file, all are on the job sheet, and all are proven."""
     made = boards(SMALL)
-    count = len(made.boards.sheets)
+    count = len(drawn(made).boards.sheets)
     assert count > 1
     assert len(made.files) == 2 * count + 1
     assert made.files[0].startswith(f"board-1of{count}-500x60mm-")
@@ -65,8 +65,7 @@ def test_several_sheets_are_numbered() -> None:
 )
 def test_the_job_sheet_fits_every_paper_or_says_so(size: str) -> None:
     """Cards and pictures share the kit's sheets; of a paper that cannot hold them one sentence says so."""
-    made = outputs(SMALL, {"paper.size": size}).boards
-    assert made is not None
+    made = boards(SMALL, {"paper.size": size})
     assert (JOB_FILE in made.files) == (size != "210 x 148 mm")
     if JOB_FILE not in made.files:
         assert made.notes[1].startswith("job.pdf is not made: paper.size: needs a sheet of at least")
@@ -85,7 +84,7 @@ def test_a_part_that_was_asked_for_alone_comes_without_boards() -> None:
 
 def test_the_trial_cut_is_on_no_board() -> None:
     """It is cut before anything else."""
-    assert "trial-cut" not in {piece.part.name for pieces in boards().boards.sheets for piece in pieces}
+    assert "trial-cut" not in {piece.part.name for pieces in drawn(boards()).boards.sheets for piece in pieces}
 
 
 def test_what_the_stock_cannot_give_is_told_on_the_job_sheet() -> None:

@@ -30,7 +30,7 @@ from layout.drawing.sheet import Care, Sheet, cuts_on
 from layout.plan import Plan
 from layout.values.errors import FieldError, LayoutError
 from templates_gen.files.check import Against, check
-from templates_gen.files.cut_outputs import cut_products_of
+from templates_gen.files.cut_records import cut_products_of
 from templates_gen.files.formats import FORMATS
 from templates_gen.files.generate import make
 from templates_gen.files.output import Output
@@ -61,9 +61,8 @@ def outputs() -> Outputs:
 
 def cut_files(form: str) -> list[str]:
     """The files of what is cut, of one form."""
-    cut = outputs().cut
-    assert cut is not None
-    return [file for file in cut.files if file.endswith(f".{form}")]
+    records = outputs().records.values()
+    return [record.name for record in records if record.product in CUT_PRODUCTS and record.form == form]
 
 
 # --- names and contents
@@ -320,8 +319,8 @@ def test_what_asks_for_care_is_told_whatever_its_words(monkeypatch: pytest.Monke
     def other(*given: Any) -> Any:
         return tuple(replace(part, notes=("plain", Care("mind the teeth"))) for part in right.builds(*given))
 
-    monkeypatch.setattr("templates_gen.files.cut_outputs.CUT_PRODUCTS", {"comb": right._replace(builds=other)})
-    monkeypatch.setattr("templates_gen.files.cut_outputs.cut_suiting", lambda _: ("comb",))
+    monkeypatch.setattr("templates_gen.files.drawings.CUT_PRODUCTS", {"comb": right._replace(builds=other)})
+    monkeypatch.setattr("templates_gen.files.drawings.cut_suiting", lambda _: ("comb",))
     told = Outputs(planned(), font_metrics(), ["comb"], stock()).notes
     assert any(note.endswith("mind the teeth") for note in told)
     assert not any(note.endswith("plain") for note in told)
@@ -329,8 +328,8 @@ def test_what_asks_for_care_is_told_whatever_its_words(monkeypatch: pytest.Monke
 
 def test_a_name_that_is_printed_and_cut_is_printed_where_it_cannot_be_cut(monkeypatch: pytest.MonkeyPatch) -> None:
     """Asked for by name, both are made; from a stock that is too small only the printed one, and that is said."""
-    monkeypatch.setattr("templates_gen.files.cut_outputs.CUT_PRODUCTS", {"wrap-gauge": CUT_PRODUCTS["comb"]})
-    monkeypatch.setattr("templates_gen.files.cut_outputs.cut_suiting", lambda _: ("wrap-gauge",))
+    monkeypatch.setattr("templates_gen.files.drawings.CUT_PRODUCTS", {"wrap-gauge": CUT_PRODUCTS["comb"]})
+    monkeypatch.setattr("templates_gen.files.drawings.cut_suiting", lambda _: ("wrap-gauge",))
     both = Outputs(planned(), font_metrics(), ["wrap-gauge"], stock())
     assert {"wrap-gauge.pdf", "wrap-gauge.svg"} < set(both.files)
     assert len(both.files) == 5

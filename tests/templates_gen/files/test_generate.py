@@ -8,6 +8,7 @@ import shutil
 import subprocess
 import sys
 from collections.abc import Callable
+from dataclasses import replace
 from importlib.metadata import version
 from pathlib import Path
 from typing import NamedTuple
@@ -26,6 +27,7 @@ from layout.values.errors import FieldError, LayoutError
 from templates_gen.disk import exchange
 from templates_gen.document import Document
 from templates_gen.files import generate
+from templates_gen.files.check import Against, check
 from templates_gen.files.formats import FORMATS
 from templates_gen.files.generate import ProofError, Report, make
 from templates_gen.files.manifest import MANIFEST, product_of
@@ -131,6 +133,32 @@ def test_made_twice_is_the_same(made: Made, tmp_path: Path, demo_plan: Plan, met
     folder = shutil.copytree(made.folder, tmp_path / "strips")
     make(demo_plan, folder, metrics, only=[*FEW, "weaving-grid"])
     assert there(folder) == there(made.folder)
+
+
+def test_a_second_make_draws_nothing_again(
+    tmp_path: Path, demo_plan: Plan, metrics: FontMetrics, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """The bytes that were proven are written again, for the same kit and stock alone, and `check` finds them right."""
+    first = make(demo_plan, tmp_path / "one", metrics, FEW)
+    monkeypatch.setattr(generate, "write", lambda _: pytest.fail("a file is drawn again"))
+    assert make(demo_plan, tmp_path / "two", metrics, FEW).made == first.made
+    assert there(tmp_path / "two") == there(tmp_path / "one")
+    assert not any(each.problems for each in check([tmp_path / "two"], Against(), metrics))
+    other = replace(demo_plan, kit=replace(demo_plan.kit, name="another"))
+    with pytest.raises(pytest.fail.Exception):
+        make(other, tmp_path / "three", metrics, FEW)
+
+
+def test_a_disk_that_alters_bytes_which_were_proven_before(
+    tmp_path: Path, demo_plan: Plan, metrics: FontMetrics, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """That a file passed once says nothing of what the disk keeps now."""
+    make(demo_plan, tmp_path, metrics, FEW)
+    before, right = there(tmp_path), exchange.write_new
+    monkeypatch.setattr(exchange, "write_new", lambda path, data: right(path, data.replace(b' d="M', b' d="M1', 1)))
+    with pytest.raises(ProofError, match=r"^[a-z-]+\.svg was not kept"):
+        make(demo_plan, tmp_path, metrics, FEW)
+    assert there(tmp_path) == before
 
 
 def test_progress_names_each_file(made: Made) -> None:

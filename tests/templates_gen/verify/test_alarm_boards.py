@@ -14,7 +14,7 @@ from kits import font_metrics, plan_of
 import layout.cutting.job.job as job_module
 import layout.cutting.job.picture as picture_module
 import layout.cutting.parts.trial_cut as trial_module
-import templates_gen.files.board_outputs as outputs_module
+import templates_gen.files.board_drawings as drawings_module
 from layout.cutting.job.boards import Boards
 from layout.cutting.job.work import Work
 from layout.cutting.stock.stock import Stock
@@ -82,7 +82,7 @@ def _changed(module: Any, name: str, change: Callable[[Any], Any]) -> Callable[[
 
 
 def _boards(**changes: Any) -> Callable[[PATCH], None]:
-    return _changed(outputs_module, "boards_of", lambda boards: replace(boards, **changes))
+    return _changed(drawings_module, "boards_of", lambda boards: replace(boards, **changes))
 
 
 def _overlapping(boards: Boards) -> Boards:
@@ -102,15 +102,15 @@ def _longer(share: float) -> Callable[[Work], Work]:
 
 
 JOBS: dict[str, tuple[Callable[[PATCH], None], str]] = {
-    "a length 0.1 % too long": (_changed(outputs_module, "work_of", _longer(0.001)), "for cut where"),
+    "a length 0.1 % too long": (_changed(drawings_module, "work_of", _longer(0.001)), "for cut where"),
     "an engraved area too large": (
-        _changed(outputs_module, "work_of", lambda work: replace(work, engrave=work.engrave + 2)),
+        _changed(drawings_module, "work_of", lambda work: replace(work, engrave=work.engrave + 2)),
         "for engrave where",
     ),
-    "a part that is on no board": (_changed(outputs_module, "boards_of", _without_one), "parts and"),
+    "a part that is on no board": (_changed(drawings_module, "boards_of", _without_one), "parts and"),
     "waste that is none": (_boards(waste=0.1), "% of waste"),
     "a bound below the area's": (_boards(least=0), "area asks for"),
-    "parts that overlap": (_changed(outputs_module, "boards_of", _overlapping), "overlap"),
+    "parts that overlap": (_changed(drawings_module, "boards_of", _overlapping), "overlap"),
     "half of the time": (_changed(job_module, "seconds", lambda time: time / 2), "min was reckoned"),
     "a time that is no estimate": (
         _changed(job_module, "time_words", lambda words: words.replace("an estimate", "sure")),

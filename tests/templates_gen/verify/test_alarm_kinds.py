@@ -17,7 +17,7 @@ import layout.parts.strips.pegged as pegged_strip
 import layout.parts.strips.strips as strips
 import layout.plan as plan_module
 import layout.warps.pegged as pegged
-import templates_gen.files.outputs as outputs_module
+import templates_gen.files.drawings as drawings_module
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Curve, Placing
 from layout.plan import Plan
@@ -191,7 +191,7 @@ def test_a_whole_kit_lacks_nothing(kind: str) -> None:
 def test_a_product_left_out_rings(name: str, monkeypatch: PATCH, tmp_path: Path) -> None:
     """A kit from which one product was dropped is refused before anything is kept."""
     rest = tuple(each for each in suiting(plan_of()) if each != name)
-    monkeypatch.setattr(outputs_module, "suiting", lambda _: rest)
+    monkeypatch.setattr(drawings_module, "suiting", lambda _: rest)
     with pytest.raises(ProofError, match=rf"would not be whole: .*{name}\.pdf is missing"):
         make(plan_of(), tmp_path, font_metrics())
     assert list(tmp_path.iterdir()) == []

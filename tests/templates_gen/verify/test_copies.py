@@ -9,7 +9,7 @@ from dataclasses import replace
 import pytest
 from kits import NOTCHED, font_metrics, plan_of
 
-import templates_gen.files.board_outputs as module
+import templates_gen.files.board_drawings as module
 from layout.cutting.job.job import facts
 from layout.cutting.job.work import work_of
 from layout.cutting.products import CUT_PRODUCTS, CutProduct
@@ -17,7 +17,8 @@ from layout.cutting.stock.stock import Stock
 from layout.drawing.shapes import Text
 from layout.plan import Plan
 from layout.values.errors import FieldError
-from templates_gen.files.board_outputs import JOB_FILE, BoardOutputs
+from templates_gen.files.board_drawings import BoardDrawings
+from templates_gen.files.board_records import JOB_FILE
 from templates_gen.files.outputs import Outputs
 from templates_gen.files.proof import findings, read, write
 from templates_gen.inputs.stock_file import built_in
@@ -34,9 +35,14 @@ def planned() -> Plan:
     return plan_of(KIT)
 
 
-def boards(stock: Stock = LARGE) -> BoardOutputs:
-    """Its boards and job sheet."""
-    found = Outputs(planned(), font_metrics(), stock=stock).boards
+def files(stock: Stock = LARGE) -> Outputs:
+    """The files of its boards and its job sheet."""
+    return Outputs(planned(), font_metrics(), ("board", "job"), stock)
+
+
+def boards(stock: Stock = LARGE) -> BoardDrawings:
+    """What is drawn for them."""
+    found = files(stock).boards
     assert found is not None
     return found
 
@@ -70,14 +76,14 @@ def test_the_proof_misses_a_layer_by_itself(number: int, monkeypatch: pytest.Mon
     spoilt: dict[str, CutProduct] = {**CUT_PRODUCTS}
     spoilt["end-bars"] = spoilt["end-bars"]._replace(copies=lambda *_: number)
     monkeypatch.setattr(module, "CUT_PRODUCTS", spoilt)
-    output = boards().output(JOB_FILE)
+    output = files().output(JOB_FILE)
     problems = "; ".join(findings(planned(), output, read(output, write(output))).problems)
     assert f"where there are {4 + 2 * LAYERS} parts" in problems
 
 
 def test_boards_and_job_sheet_with_copies_are_proven() -> None:
     """Nothing is found wrong with them."""
-    made = boards()
+    made = files()
     for file in made.files:
         output = made.output(file)
         result = findings(planned(), output, read(output, write(output)))

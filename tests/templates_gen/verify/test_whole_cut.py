@@ -11,8 +11,7 @@ from pathlib import Path
 import pytest
 from kits import KINDS, font_metrics, parts_of, plan_of
 
-import templates_gen.files.cut_outputs as cut_outputs_module
-import templates_gen.files.outputs as outputs_module
+import templates_gen.files.drawings as drawings_module
 from layout.cutting.products import CUT_PRODUCTS, cut_suiting
 from layout.plan import plan
 from layout.products import suiting
@@ -60,14 +59,14 @@ def test_a_cut_product_left_out_rings(name: str, monkeypatch: PATCH) -> None:
     """A product that is lost from the list is missed, since nothing said that the stock does not allow it."""
     planned = outputs_of(KIND_OF[name]).plan
     rest = tuple(each for each in cut_suiting(planned) if each != name)
-    monkeypatch.setattr(cut_outputs_module, "cut_suiting", lambda _: rest)
+    monkeypatch.setattr(drawings_module, "cut_suiting", lambda _: rest)
     outputs = Outputs(planned, font_metrics(), stock=stockfile.built_in())
     assert said(outputs) == f"{name} is missing, which this kit must have for the cutter"
 
 
 def test_nothing_is_kept_of_a_kit_that_lacks_a_comb(monkeypatch: PATCH, tmp_path: Path) -> None:
     """`make` refuses it before anything is kept."""
-    monkeypatch.setattr(cut_outputs_module, "cut_suiting", lambda _: ("trial-cut",))
+    monkeypatch.setattr(drawings_module, "cut_suiting", lambda _: ("trial-cut",))
     with pytest.raises(ProofError, match="would not be whole: comb is missing"):
         make(plan_of(), tmp_path, font_metrics(), stock=stockfile.built_in())
     assert list(tmp_path.iterdir()) == []
@@ -110,7 +109,7 @@ def test_a_grid_left_out_unsaid_rings(monkeypatch: PATCH) -> None:
     assert "weaving-grid" in outputs_of("notched ends").without
     planned = outputs_of("demo").plan
     rest = tuple(each for each in suiting(planned) if each != "weaving-grid")
-    monkeypatch.setattr(outputs_module, "suiting", lambda _: rest)
+    monkeypatch.setattr(drawings_module, "suiting", lambda _: rest)
     found = said(Outputs(planned, font_metrics(), stock=stockfile.built_in()))
     assert found == "; ".join(f"weaving-grid.{form} is missing, which this kit must have" for form in ("pdf", "svg"))
 

@@ -1,0 +1,80 @@
+"""The files of a kit's boards: every cut part on sheets of the stock as SVG and DXF, and the job sheet as PDF."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from fractions import Fraction
+from functools import partial
+
+from layout.cutting.job.job import time_words
+from layout.cutting.job.work import seconds
+from layout.drawing.sheet import Piece
+from layout.paper.choice import Laying
+from layout.paper.sheets import printed
+from layout.values.units import say_number
+from templates_gen.files.board_drawings import BoardDrawings
+from templates_gen.files.output import Output, kerf_in_name, names_of, titled
+from templates_gen.files.record import FileRecord
+from templates_gen.inputs.families import BOARD, JOB
+
+JOB_FILE = "job.pdf"
+
+_FORMS = ("svg", "dxf")
+
+
+def board_records(drawn: BoardDrawings) -> Iterator[FileRecord]:
+    """Every board in each form of a cutter; nothing where there is no part."""
+    count = len(drawn.boards.sheets) if drawn.parts else 0
+    size = f"{drawn.stock.width:g}x{drawn.stock.height:g}mm"
+    for number in range(1, count + 1):
+        stem = f"board-{number}of{count}-{size}-{kerf_in_name(drawn.stock)}"
+        for form in _FORMS:
+            name = f"{stem}.{form}"
+            yield FileRecord(name, BOARD, form, partial(_board, drawn, name, number))
+
+
+def job_records(drawn: BoardDrawings) -> Iterator[FileRecord]:
+    """The job sheet, if there is a part and the kit's paper can hold the sheet."""
+    if drawn.parts and isinstance(drawn.laid, Laying):
+        yield FileRecord(JOB_FILE, JOB, "pdf", partial(_job, drawn, drawn.laid))
+
+
+def _board(drawn: BoardDrawings, file: str, number: int) -> Output:
+    sheet, pieces = drawn.sheets[number - 1], drawn.boards.sheets[number - 1]
+    about = titled(drawn.plan, sheet.name, file, drawn.stock)._replace(operations=drawn.stock.operations)
+    return Output(file, _names(pieces), (sheet,), (pieces,), about, on_paper=False, stock=drawn.stock)
+
+
+def _job(drawn: BoardDrawings, laying: Laying) -> Output:
+    sheets = printed(drawn.plan, [laying], drawn.metrics)
+    laid = tuple(sheet.pieces for sheet in sheets)
+    about = titled(drawn.plan, "cutting job", JOB_FILE, drawn.stock)
+    names = tuple(dict.fromkeys(name for pieces in laid for name in _names(pieces)))
+    shown = tuple(sheet.sheet for sheet in sheets)
+    return Output(JOB_FILE, names, shown, laid, about, on_paper=True, stock=drawn.stock)
+
+
+def _names(pieces: Sequence[Piece]) -> tuple[str, ...]:
+    return names_of(piece.part for piece in pieces)
+
+
+def board_notes(drawn: BoardDrawings) -> tuple[str, ...]:
+    """How many sheets, how much is waste, how long it takes, and what it costs, which no file says."""
+    if not drawn.parts:
+        return ()
+    stock, boards = drawn.stock, drawn.boards
+    count = len(boards.sheets)
+    sheets = f"{count} {'sheet' if count == 1 else 'sheets'} of {stock.width:g} x {stock.height:g} mm"
+    waste = f"by area at least {boards.least}, {say_number(Fraction(boards.waste) * 100, 1)} % waste"
+    note = f"Boards: {sheets}, {waste}; time {time_words(drawn.job.work, stock)}{_price(drawn)}."
+    return (note,) if isinstance(drawn.laid, Laying) else (note, f"{JOB_FILE} is not made: {drawn.laid}")
+
+
+def _price(drawn: BoardDrawings) -> str:
+    prices, time = drawn.stock.prices, seconds(drawn.job.work, drawn.stock.speeds)
+    sheets = prices.get("sheet", 0.0) * len(drawn.boards.sheets)
+    minutes = prices.get("minute", 0.0) * (time or 0.0) / 60
+    if not prices:
+        return ""
+    unknown = ", the cutter's time left out" if "minute" in prices and time is None else ""
+    return f"; about {sheets + minutes:.2f} in the money of the stock file{unknown}"

@@ -1,0 +1,83 @@
+"""The files of what is cut, part by part: for the cutter as SVG and DXF, for the eye as PDF."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from functools import partial
+
+from layout.cutting.products import CUT_PRODUCTS
+from layout.drawing.sheet import STACK_GAP, Care, Part, Piece
+from layout.paper.choice import Laying
+from layout.paper.sheets import printed
+from layout.values.errors import FieldError
+from templates_gen.document import About
+from templates_gen.files.drawings import CutDrawings
+from templates_gen.files.output import Output, kerf_in_name, names_of, titled
+from templates_gen.files.record import FileRecord
+
+PAPER = "pdf"
+"""The form of a drawing for the eye."""
+
+
+def cut_records(drawn: CutDrawings, name: str, forms: Sequence[str]) -> Iterator[FileRecord]:
+    """The files of one product in those `forms`; what stock or paper does not allow is no file."""
+    parts = drawn.parts(name)
+    if isinstance(parts, FieldError):
+        return
+    stem = "-".join((name, _size(parts), kerf_in_name(drawn.stock)))
+    for form in forms:
+        file = f"{stem}.{form}"
+        if form != PAPER:
+            yield FileRecord(file, name, form, partial(_for_cutter, drawn, file, name))
+        elif not isinstance(layings := drawn.layings(name), FieldError):
+            yield FileRecord(file, name, form, partial(_on_paper, drawn, file, name, layings))
+
+
+def _for_cutter(drawn: CutDrawings, file: str, name: str) -> Output:
+    sheet, laid = drawn.alone(name)
+    names = names_of(piece.part for piece in laid)
+    about = _about(drawn, file, name)._replace(operations=drawn.stock.operations)
+    return Output(file, names, (sheet,), (laid,), about, on_paper=False, stock=drawn.stock)
+
+
+def _on_paper(drawn: CutDrawings, file: str, name: str, layings: Sequence[Laying]) -> Output:
+    """The parts one after the other; a part in one piece is proven by its own coordinates, as it is cut."""
+    parts, sheets = drawn.built(name), printed(drawn.plan, layings, drawn.metrics)
+    tiled = any(laying.way == "tiles" for laying in layings)
+    laid = tuple(sheet.pieces for sheet in sheets)
+    if not tiled:
+        laid = tuple((Piece(part, piece.placing),) for part, (piece,) in zip(parts, laid, strict=True))
+    shown = tuple(sheet.sheet for sheet in sheets)
+    about = _about(drawn, file, name)
+    return Output(file, names_of(parts), shown, laid, about, on_paper=True, stock=drawn.stock, tiled=tiled)
+
+
+def _about(drawn: CutDrawings, file: str, name: str) -> About:
+    what = " and ".join(part.title for part in drawn.built(name))
+    return titled(drawn.plan, what, file, drawn.stock)
+
+
+def _size(parts: Sequence[Part]) -> str:
+    """How large all that is cut is, as it lies in the file."""
+    height = sum(part.height for part in parts) + STACK_GAP * (len(parts) - 1)
+    return f"{max(part.length for part in parts):.0f}x{height:.0f}mm"
+
+
+def care_notes(drawn: CutDrawings, name: str) -> list[str]:
+    """What a person should know before cutting a product, of what its sheets say."""
+    return [f"{part.title}: {note}" for part in drawn.built(name) for note in part.notes if isinstance(note, Care)]
+
+
+def paper_notes(drawn: CutDrawings, name: str) -> list[str]:
+    """How the drawings of a product lie on paper, where they do."""
+    layings, notes = drawn.layings(name), list[str]()
+    if isinstance(layings, FieldError):
+        return notes
+    for part, laying in zip(drawn.built(name), layings, strict=True):
+        notes += [f"{part.title}: {note}" for note in laying.part.notes[len(part.notes) + 1 :]]
+    return notes
+
+
+def cut_products_of(file: str) -> tuple[str, ...]:
+    """The products that a file of that name may be of."""
+    return tuple(name for name in CUT_PRODUCTS if file.startswith(f"{name}-"))

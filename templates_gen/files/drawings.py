@@ -1,0 +1,109 @@
+"""What is drawn for a plan and a stock: every part, laying and sheet once, and only when something needs it."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping, Sequence
+from functools import cached_property
+
+from layout.cutting.parts.on_paper import drawing_of
+from layout.cutting.products import CUT_PRODUCTS, cut_suiting
+from layout.cutting.stock.stock import Stock
+from layout.drawing.metrics import FontMetrics
+from layout.drawing.sheet import Part, Piece, Sheet, sheet_of, stacked
+from layout.paper.choice import Laying
+from layout.paper.sheets import lay
+from layout.plan import Plan
+from layout.products import PRODUCTS, suiting
+from layout.values.errors import FieldError
+from templates_gen.files.board_drawings import BoardDrawings
+from templates_gen.lettering.outlines import outlined
+
+Laid = tuple[Sheet, tuple[Piece, ...]]
+"""A sheet and the pieces on it."""
+
+
+class PrintedDrawings:
+    """What is printed for `plan`."""
+
+    def __init__(self, plan: Plan, metrics: FontMetrics) -> None:
+        self.plan, self.metrics = plan, metrics
+        self.names = suiting(plan)
+        self._layings: dict[str, tuple[Laying, ...]] = {}
+
+    def layings(self, name: str) -> tuple[Laying, ...]:
+        """How the parts of a product lie on the kit's paper; FieldError where they cannot."""
+        if name not in self._layings:
+            builds = PRODUCTS[name].builds(self.plan, self.metrics)
+            self._layings[name] = tuple(lay(self.plan, build, self.metrics) for build in builds)
+        return self._layings[name]
+
+    def alone(self, name: str) -> Laid:
+        """The parts of a product on a sheet of their own size, words in outlines."""
+        return _alone(name, PRODUCTS[name].alone(self.plan, self.metrics))
+
+
+class CutDrawings:
+    """What is cut for `plan` from `stock`."""
+
+    def __init__(self, plan: Plan, metrics: FontMetrics, stock: Stock) -> None:
+        self.plan, self.metrics, self.stock = plan, metrics, stock
+        self.names = cut_suiting(plan)
+        self._parts: dict[str, tuple[Part, ...] | FieldError] = {}
+        self._layings: dict[str, tuple[Laying, ...] | FieldError] = {}
+        self._sheets: dict[str, Laid] = {}
+
+    def parts(self, name: str) -> tuple[Part, ...] | FieldError:
+        """The parts of a product, or why the stock does not allow them."""
+        if name not in self._parts:
+            try:
+                self._parts[name] = CUT_PRODUCTS[name].builds(self.plan, self.stock, self.metrics)
+            except FieldError as error:
+                self._parts[name] = error
+        return self._parts[name]
+
+    def built(self, name: str) -> tuple[Part, ...]:
+        """The parts of a product; none where the stock does not allow them."""
+        parts = self.parts(name)
+        return () if isinstance(parts, FieldError) else parts
+
+    def refused(self, names: Iterable[str] | None = None) -> Mapping[str, FieldError]:
+        """Why products of these names, or of all that suit the plan, cannot be cut."""
+        every = {name: self.parts(name) for name in (self.names if names is None else names)}
+        return {name: error for name, error in every.items() if isinstance(error, FieldError)}
+
+    def layings(self, name: str) -> tuple[Laying, ...] | FieldError:
+        """How drawings of a product's parts lie on the kit's paper, or why they cannot."""
+        if name not in self._layings:
+            try:
+                self._layings[name] = tuple(self._lay(drawing_of(part)) for part in self.built(name))
+            except FieldError as error:
+                self._layings[name] = error
+        return self._layings[name]
+
+    def _lay(self, drawing: Part) -> Laying:
+        def build(_low: bool, _joints: Sequence[float]) -> Part:
+            return drawing
+
+        return lay(self.plan, build, self.metrics)
+
+    def forms(self, name: str) -> tuple[str, ...]:
+        """The kinds of files in which a product comes."""
+        return CUT_PRODUCTS[name].forms
+
+    def alone(self, name: str) -> Laid:
+        """A product as a cutter gets it, words in outlines, drawn once for all its files."""
+        if name not in self._sheets:
+            self._sheets[name] = _alone(name, CUT_PRODUCTS[name].alone(self.plan, self.stock, self.metrics))
+        return self._sheets[name]
+
+    @cached_property
+    def boards(self) -> BoardDrawings:
+        """All parts on boards, and the job sheet."""
+        built = {name: parts for name in self.names if (parts := self.built(name))}
+        refused = [f"{name} is not made: {error}" for name, error in self.refused().items()]
+        return BoardDrawings(self.plan, self.stock, self.metrics, built, refused)
+
+
+def _alone(name: str, parts: tuple[Part, ...]) -> Laid:
+    laid = tuple(Piece(part, placing) for part, placing in zip(parts, stacked(parts), strict=True))
+    return outlined(sheet_of(name, parts)), laid

@@ -1,0 +1,63 @@
+"""The files of what is printed: each product on paper and as a drawing alone, and the one file of all guides."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator, Sequence
+from functools import partial
+
+from layout.drawing.sheet import Part
+from layout.paper.sheets import printed
+from layout.products import PRODUCTS
+from templates_gen.document import About
+from templates_gen.files.drawings import PrintedDrawings
+from templates_gen.files.output import Output, names_of, titled
+from templates_gen.files.record import FileRecord
+from templates_gen.inputs.families import KIT
+
+KIT_FILE = "kit.pdf"
+
+_PAPER = "pdf"
+
+
+def printed_records(drawn: PrintedDrawings, name: str) -> Iterator[FileRecord]:
+    """The files of one product."""
+    for form in PRODUCTS[name].forms:
+        file = f"{name}.{form}"
+        draw = partial(_on_paper, drawn, file, (name,)) if form == _PAPER else partial(_alone, drawn, file, name)
+        yield FileRecord(file, name, form, draw)
+
+
+def kit_records(drawn: PrintedDrawings) -> Iterator[FileRecord]:
+    """The one file of all guides."""
+    yield FileRecord(KIT_FILE, KIT, _PAPER, partial(_on_paper, drawn, KIT_FILE, in_kit(drawn)))
+
+
+def in_kit(drawn: PrintedDrawings) -> tuple[str, ...]:
+    """The products in the one file of all guides."""
+    return tuple(name for name in drawn.names if PRODUCTS[name].in_kit)
+
+
+def printed_notes(drawn: PrintedDrawings, names: Iterable[str]) -> tuple[str, ...]:
+    """How the parts of these products lie on paper, and why."""
+    layings = (laying for name in names for laying in drawn.layings(name))
+    return tuple(f"{laying.part.title}: {note}" for laying in layings for note in laying.notes)
+
+
+def _alone(drawn: PrintedDrawings, file: str, name: str) -> Output:
+    sheet, laid = drawn.alone(name)
+    parts = [piece.part for piece in laid]
+    return Output(file, names_of(parts), (sheet,), (laid,), _about(drawn, file, parts), on_paper=False)
+
+
+def _on_paper(drawn: PrintedDrawings, file: str, names: Iterable[str]) -> Output:
+    layings = [laying for name in names for laying in drawn.layings(name)]
+    sheets = printed(drawn.plan, layings, drawn.metrics)
+    parts = [laying.part for laying in layings]
+    laid = tuple(sheet.pieces for sheet in sheets)
+    shown = tuple(sheet.sheet for sheet in sheets)
+    return Output(file, names_of(parts), shown, laid, _about(drawn, file, parts), on_paper=True)
+
+
+def _about(drawn: PrintedDrawings, file: str, parts: Sequence[Part]) -> About:
+    what = "all guides" if file == KIT_FILE else " and ".join(part.title for part in parts)
+    return titled(drawn.plan, what, file)
