@@ -1,1 +1,108 @@
-"""How sheets leave the house: written to files, read back, and kept only if they agree."""
+"""Exact-scale templates for frame looms, from Python: load, plan, sheet, make, check.
+
+    import templates_gen
+
+    kit = templates_gen.load("demo.toml")
+    numbers = templates_gen.plan(kit)
+    svg = templates_gen.sheet(kit, "strip-near.svg")
+    report = templates_gen.make(kit, "strips")
+    checked = templates_gen.check("strips")
+
+Every file is read back and proven before you get it. All lengths are millimetres. What cannot be used is refused with a
+LayoutError, whose text is one sentence for a person. Importing this module loads nothing else; each function imports
+what it needs.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+if TYPE_CHECKING:
+    from layout.cutting.stock.stock import Stock
+    from layout.kit.kit import Kit
+    from layout.plan import Plan
+    from templates_gen.files.check import Checked
+    from templates_gen.files.generate import Report
+
+__all__ = ["check", "load", "load_stock", "make", "plan", "sheet"]
+
+
+def load(path: str | Path | None = None) -> Kit:
+    """The kit that the TOML file at `path` describes; without a path, the built-in demo kit.
+
+    Raises KitFileError where the file cannot be read, FieldErrors, which names every key at once, where it cannot be
+    used. Both are LayoutErrors.
+    """
+    from templates_gen.inputs import kit_file
+
+    return kit_file.demo() if path is None else kit_file.load(path)
+
+
+def load_stock(path: str | Path | None = None) -> Stock:
+    """The stock (board, kerf, operations of a cutter) of the TOML file at `path`; without one, 3 mm birch plywood.
+
+    Raises StockFileError or FieldErrors, as `load` does.
+    """
+    from templates_gen.inputs import stock_file
+
+    return stock_file.built_in() if path is None else stock_file.load(path)
+
+
+def plan(kit: Kit) -> Plan:
+    """The numbers of a kit: its warp and sett, amounts of yarn, the pull on the frame, notes and warnings.
+
+    `plan.warp` says where each end lies, in mm from the middle of the weaving, left negative; setts and marks are exact
+    fractions. Raises FieldError, which names the key to change, where the kit cannot be woven.
+    """
+    from templates_gen.files.kept import planned
+
+    return planned(kit)
+
+
+def sheet(kit: Kit, file: str, stock: Stock | None = None) -> bytes:
+    """One file of a kit, proven, without writing it: "strip-near.svg", "kit.pdf", "comb.dxf".
+
+    `file` is the name of a product and the form, as `make --only` takes it; what is cut is cut from `stock` (without
+    one, from 3 mm birch plywood). Only this file is drawn. What is not one file, such as several boards, is refused.
+
+    Raises FieldError for a name that this kit has no file of, or a part that does not fit its paper or stock, and
+    ProofError where the file does not come back as it was drawn.
+    """
+    from templates_gen.files.one_file import proven_bytes
+    from templates_gen.lettering.fonts import metrics
+
+    return proven_bytes(plan(kit), file, stock or load_stock(), metrics())
+
+
+def make(kit: Kit, folder: str | Path, only: Iterable[str] | None = None, stock: Stock | None = None) -> Report:
+    """Writes every file of a kit into `folder`, or those that `only` names, each read back from disk and proven.
+
+    `only` holds names of products or files, as `make --only` takes them. All files are moved into place together, or
+    none. The report lists the files with sheets, marks and the largest deviation in mm, and notes on what was left
+    out.
+
+    Raises FieldError where the kit cannot be laid out, ProofError where a file did not come back right, FaultError
+    where the folder cannot be written.
+    """
+    from templates_gen.files import generate
+    from templates_gen.inputs.families import products_of
+    from templates_gen.lettering.fonts import metrics
+
+    numbers = plan(kit)
+    names = products_of(numbers, tuple(only)) if only is not None else None
+    return generate.make(numbers, Path(folder), metrics(), names, stock=stock or load_stock())
+
+
+def check(*paths: str | Path, kit: Kit | None = None, stock: Stock | None = None) -> list[Checked]:
+    """Files or folders read back: each against the inputs that it carries, or against the `kit` and `stock` given.
+
+    One entry a file: its name, the largest deviation in mm, and `problems`, which is empty where the file is right.
+    What cannot be read is an entry too; nothing is raised for it.
+    """
+    from templates_gen.files.check import Against
+    from templates_gen.files.check import check as check_paths
+    from templates_gen.lettering.fonts import metrics
+
+    return check_paths(map(Path, paths), Against(kit, stock), metrics())

@@ -145,10 +145,11 @@ def _made(plan: Plan, record: FileRecord, exchange: Exchange, known: _Known | No
         return known
     else:
         output = record.draw()
-    return _Known(data, _proven(plan, output, data))
+    return _Known(data, proven(plan, output, data))
 
 
-def _proven(plan: Plan, output: Output, data: bytes) -> Made:
+def proven(plan: Plan, output: Output, data: bytes) -> Made:
+    """What `data` proved to be; ProofError where it does not come back as `output` was drawn."""
     unlike = f"{output.file} was not kept, since it did not come back as it was drawn"
     try:
         found = read(output, data)

@@ -1,0 +1,26 @@
+"""One file of a kit in memory: drawn alone, written, read back and proven, as one in a folder is."""
+
+from __future__ import annotations
+
+from layout.cutting.stock.stock import Stock
+from layout.drawing.metrics import FontMetrics
+from layout.plan import Plan
+from layout.values.errors import FieldError, shown
+from templates_gen.files.generate import proven
+from templates_gen.files.outputs import kept_outputs
+from templates_gen.files.proof import write
+from templates_gen.inputs.families import products_of
+
+
+def proven_bytes(plan: Plan, file: str, stock: Stock, metrics: FontMetrics) -> bytes:
+    """The bytes of one file, named by product and form; FieldError where no name or more than one file fits."""
+    names = products_of(plan, (file,)) if file.strip() else None
+    wanted = kept_outputs(plan, metrics, names, stock if names else None)
+    if names is None or len(wanted.records) != 1:
+        got = f"{shown(file)}, which is {len(wanted.records)} files" if names else "nothing"
+        raise FieldError("file", "the name of one file, with its form", got, "strip-near.svg")
+    (record,) = wanted.records.values()
+    output = record.draw()
+    data = write(output)
+    proven(plan, output, data)
+    return data

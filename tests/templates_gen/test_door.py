@@ -1,0 +1,76 @@
+"""The door for Python: what docs/python.md shows, run as it stands, and each function by itself."""
+
+from __future__ import annotations
+
+import os
+import re
+import subprocess
+import sys
+from pathlib import Path
+
+import pytest
+
+import templates_gen
+from layout.values.errors import FieldError, LayoutError
+from templates_gen.files import one_file
+from templates_gen.files.generate import ProofError
+
+ROOT = Path(__file__).parents[2]
+PAGE = (ROOT / "docs" / "python.md").read_text(encoding="utf-8")
+ENVIRONMENT = {**os.environ, "PYTHONPATH": str(ROOT)}
+
+
+def test_the_code_of_the_page_runs_as_it_stands(tmp_path: Path) -> None:
+    """In a process of its own: it loads, plans, writes one sheet, makes all and checks them; the two are one file."""
+    (code,) = re.findall(r"```python\n(.*?)```", PAGE, re.DOTALL)
+    done = subprocess.run(
+        [sys.executable, "-c", code], cwd=tmp_path, env=ENVIRONMENT, capture_output=True, text=True, check=True
+    )
+    assert re.fullmatch(r".+ \d+ ends, [\d.]+ mm wide\n\d+ files, the worst [\d.e-]+ mm off\n", done.stdout)
+    alone = (tmp_path / "strip-near.svg").read_bytes()
+    assert alone == (tmp_path / "strips" / "strip-near.svg").read_bytes()
+
+
+def test_importing_the_door_imports_nothing_else() -> None:
+    """Neither a library nor a module of ours, nor what typing would need."""
+    code = "import sys; before = set(sys.modules); import templates_gen; print(sorted(set(sys.modules) - before))"
+    done = subprocess.run([sys.executable, "-c", code], env=ENVIRONMENT, capture_output=True, text=True, check=True)
+    new = set(re.findall(r"'(.*?)'", done.stdout))
+    assert {name for name in new if name.partition(".")[0] not in sys.stdlib_module_names} == {"templates_gen"}
+
+
+def test_the_module_is_the_command() -> None:
+    """`python -m templates_gen` is `templates-gen`."""
+    command = [sys.executable, "-m", "templates_gen", "--help"]
+    done = subprocess.run(command, env=ENVIRONMENT, capture_output=True, text=True, check=True)
+    assert done.stdout.startswith("Usage: templates-gen ")
+
+
+@pytest.mark.parametrize("file", ["", "strip-nearer.svg", "strip-near", "strip-near.dxf", "strips.pdf", "../a.pdf"])
+def test_what_is_not_one_file_is_refused(file: str) -> None:
+    """One sentence with an example, and nothing drawn."""
+    with pytest.raises(FieldError, match="for example"):
+        templates_gen.sheet(templates_gen.load(), file)
+
+
+def test_one_sheet_is_proven(monkeypatch: pytest.MonkeyPatch) -> None:
+    """A writer that loses its last line is found out before anybody gets the bytes."""
+    right = one_file.write
+
+    def wrong(output: object) -> bytes:
+        head, _, tail = right(output).rpartition(b"<path")  # type: ignore[arg-type]
+        return head + tail[tail.index(b"/>") + 2 :]
+
+    monkeypatch.setattr(one_file, "write", wrong)
+    with pytest.raises(ProofError, match="strip-near"):
+        templates_gen.sheet(templates_gen.load(), "strip-near.svg")
+
+
+def test_files_are_read_and_made_by_options_as_the_command_has_them(tmp_path: Path) -> None:
+    """A path that cannot be read is refused; `only` makes what it names; `check` names a file that is not there."""
+    with pytest.raises(LayoutError, match=r"nowhere\.toml"):
+        templates_gen.load(tmp_path / "nowhere.toml")
+    report = templates_gen.make(templates_gen.load(), tmp_path / "out", ["strip-far.svg"])
+    assert [made.file for made in report.made] == ["strip-far.svg"]
+    right, missing = templates_gen.check(tmp_path / "out" / "strip-far.svg", tmp_path / "other.svg")
+    assert (right.problems, missing.unread) == ((), True)
