@@ -12,6 +12,10 @@ from layout.drawing.pens import Pen
 _ARC_STEP = math.radians(45)
 
 
+Box = tuple[float, float, float, float]
+"""Left, bottom, right, top in mm."""
+
+
 class Point(NamedTuple):
     """A place on a part or sheet, in mm."""
 

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from typing import NamedTuple
 
 from layout.drawing.pens import PAINTING_ORDER, Pen
-from layout.drawing.shapes import Curve, Placing, Point, Shape
+from layout.drawing.shapes import Box, Curve, Placing, Point, Shape
 
 PT = 25.4 / 72
 """One PDF unit in mm (ISO 32000: 1/72 in)."""
@@ -35,7 +35,7 @@ class Part:
     title: str
     shapes: tuple[Shape, ...]
     datum: tuple[Point, ...]
-    box: tuple[float, float, float, float]
+    box: Box
     notes: tuple[str, ...] = ()
     whole: bool = False
 

@@ -5,14 +5,11 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from layout.drawing.shapes import Placing, Point
+from layout.drawing.shapes import Box, Placing, Point
 from layout.kit.kit import Paper
 
 SIDE, TOP = 8.0, 13.0
 """Kept free at both sides, and at top and bottom: many printers cannot reach further out."""
-
-Box = tuple[float, float, float, float]
-"""Left, bottom, right, top in mm."""
 
 
 @dataclass(frozen=True, slots=True)

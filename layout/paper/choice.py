@@ -9,7 +9,7 @@ from itertools import islice
 from typing import Literal, NamedTuple
 
 from layout.drawing.metrics import FontMetrics
-from layout.drawing.shapes import Placing, Point
+from layout.drawing.shapes import Box, Placing, Point
 from layout.drawing.sheet import PT, Part, Piece
 from layout.kit.inputs import PAPERS
 from layout.kit.kit import Paper
@@ -123,7 +123,7 @@ def _said(part: Part, count: int) -> Part:
     return replace(part, notes=(*part.notes, note))
 
 
-def _box_of(piece: Part, placing: Placing) -> tuple[float, float, float, float]:
+def _box_of(piece: Part, placing: Placing) -> Box:
     left, bottom, right, top = piece.box
     corners = placing.points([Point(x, y) for x in (left, right) for y in (bottom, top)])
     xs, ys = zip(*corners, strict=True)

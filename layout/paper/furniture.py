@@ -6,11 +6,11 @@ from dataclasses import dataclass, replace
 
 from layout.drawing.metrics import FontMetrics
 from layout.drawing.pens import Pen
-from layout.drawing.shapes import Placing, Point, Shape, Text, line
+from layout.drawing.shapes import Box, Placing, Point, Shape, Text, line
 from layout.drawing.typeset import LEAD, SMALL, TITLE, paragraph, paragraph_height, wrap
 from layout.messages.english import ENGLISH
 from layout.messages.roles import Sheet
-from layout.paper.area import Area, Box
+from layout.paper.area import Area
 
 BARS = ((100.0, "100 mm"), (101.6, "4 in"))
 """Length in mm and label of each check bar."""

@@ -5,12 +5,12 @@ from __future__ import annotations
 from collections.abc import Sequence
 from typing import NamedTuple
 
-from layout.drawing.shapes import Placing
+from layout.drawing.shapes import Box, Placing
 from layout.drawing.sheet import Part, Piece
 from layout.kit.kit import Paper
 from layout.nesting.bed import Bed, Item
 from layout.nesting.nest import nest
-from layout.paper.area import Area, Box, printable
+from layout.paper.area import Area, printable
 from layout.paper.choice import Furnish, Laying
 from layout.values.errors import FieldError
 

@@ -11,17 +11,17 @@ from dataclasses import dataclass
 
 from layout.drawing.metrics import FontMetrics
 from layout.drawing.pens import Pen
-from layout.drawing.shapes import Curve, Point, Shape, Text, cross, line, rectangle
+from layout.drawing.shapes import Curve, Point, Shape, Text, rectangle
 from layout.drawing.sheet import Part
 from layout.drawing.typeset import SMALL, centred, is_tall
 from layout.parts.guide_words import notes_for, phrases_for, title_of
-from layout.parts.lettering import FOOT, lettered
-from layout.parts.phrases import Packer, PlacedPhrase
+from layout.parts.phrases import PlacedPhrase
+from layout.parts.ruler import CORNER, Ruler
 from layout.parts.strip_room import check_room, reach
 from layout.plan import Plan
 from layout.warps.warp import End
 
-_WORDS_SPACE, _CORNER, _ARM, _TALLER = 1.9, 0.8, 0.5, 0.8
+_TALLER = 0.8
 _NUMBER_APART = 1.5  # so much white at least between two numbers
 _NUMBER_CLEAR = 0.5  # and from the edge of the paper
 _STEPS = (10, 20, 50, 100, 200, 500, 1000)
@@ -52,31 +52,17 @@ def spacing_guide(
 
     Words keep clear of the `joints` (x in mm). Raises FieldError where words or totals find no room.
     """
-    return _Draft(plan, end, metrics, _LOW if low else _FULL, low, joints).part()
+    return _Draft(plan, end, metrics, low, joints, _LOW if low else _FULL).part()
 
 
 @dataclass(slots=True)
-class _Draft:
-    plan: Plan
-    end: End
-    metrics: FontMetrics
+class _Draft(Ruler):
     depths: _Depths
-    low: bool
-    joints: Sequence[float]
-
-    @property
-    def up(self) -> int:
-        """+1 where the weaving lies above the guide on the paper, -1 where it lies below."""
-        return 1 if (self.end == "near") == (self.plan.kit.weaving.near_end == "bottom") else -1
 
     @property
     def row(self) -> float:
         """The height of a row of words."""
         return self.depths.row + (_TALLER if is_tall(self.plan.kit.name) and not self.low else 0.0)
-
-    @property
-    def half(self) -> float:
-        return float(self.plan.warp.width / 2)
 
     def part(self) -> Part:
         """Everything drawn, in part coordinates."""
@@ -85,12 +71,12 @@ class _Draft:
         check_room(self.plan, right - left, self.metrics)
         words = self.packed(left, right)
         deep = self.depths.words + (1 + max(placed.row for placed in words)) * self.row + self.depths.clear
-        datum = self.corners(left + _CORNER, right - _CORNER, deep - _CORNER)
+        datum = self.corners(left + CORNER, right - CORNER, deep - CORNER)
         low, high = sorted((0.0, self.y(deep)))
         shapes: list[Shape] = [rectangle(left, low, right, high, Pen.CUT)]
-        shapes += [hair for point in datum for hair in cross(point, _ARM, Pen.REGISTER)]
+        shapes += self.crosses(datum)
         shapes += [*self.ends(), *self.units(), *self.limits(), *self.centre(words), *self.numbers(left, right)]
-        shapes += [shape for each in words for shape in lettered(each, self.foot(each.row) + FOOT, self.metrics)]
+        shapes += [shape for each in words for shape in self.words_at(each, self.foot(each.row))]
         notes = (notes_for(self.plan, self.end, brief=self.low),)
         title = title_of(self.end)
         return Part(f"spacing-{self.end}", title, tuple(shapes), datum, (left, low, right, high), notes)
@@ -106,17 +92,17 @@ class _Draft:
 
     def packed(self, left: float, right: float) -> list[PlacedPhrase]:
         """The rows of words between both short edges of the paper."""
-        packer = Packer(left + _WORDS_SPACE, right - _WORDS_SPACE, self.joints, self.metrics, self.foot)
-        return packer.pack(phrases_for(self.plan, self.end, up=self.up, brief=self.low))
+        phrases = phrases_for(self.plan, self.end, up=self.up, brief=self.low)
+        return self.packed_in(left, right, phrases, self.foot)
 
     def foot(self, row: int) -> float:
         """The y of the lower edge, as the words stand, of a row of words."""
         depth = self.depths.words + (row + (self.up > 0)) * self.row
         return self.y(depth)
 
-    def upright(self, x: float, begin: float, deep: float, pen: Pen) -> Curve:
-        """A mark from depth `begin` to `deep`."""
-        return line(Point(x, self.y(begin)), Point(x, self.y(deep)), pen)
+    def mark(self, x: float, deep: float, pen: Pen) -> Curve:
+        """A mark from the edge to depth `deep`."""
+        return self.upright(x, 0.0, -deep, pen)
 
     def numbered(self) -> list[tuple[int, float]]:
         """Every end with its number, counted from the side where winding begins."""
@@ -127,34 +113,31 @@ class _Draft:
         deep = {"face": self.depths.face, "back": self.depths.back}
         layers = self.plan.warp.layers[:: self.plan.warp.toward]
         return [
-            self.upright(x, 0.0, deep[layer], Pen.MARK if number % 10 else Pen.TEN)
+            self.mark(x, deep[layer], Pen.MARK if number % 10 else Pen.TEN)
             for (number, x), layer in zip(self.numbered(), layers, strict=True)
         ]
 
     def units(self) -> list[Curve]:
         """A longer line at every marking unit, counted from the limit where winding begins."""
         lines = self.plan.warp.unit_lines("near")
-        return [self.upright(float(x), 0.0, self.depths.unit, Pen.UNIT) for x, _ in lines]
+        return [self.mark(float(x), self.depths.unit, Pen.UNIT) for x, _ in lines]
 
     def limits(self) -> list[Curve]:
         """Bold lines at both limits of the weaving."""
-        return [self.upright(x, 0.0, self.depths.limit, Pen.EDGE) for x in (-self.half, self.half)]
+        return self.limit_lines(0.0, -self.depths.limit)
 
     def centre(self, words: Sequence[PlacedPhrase]) -> list[Curve]:
         """The centre of the weaving: across the marks and through the row of its word."""
         row = next(placed.row for placed in words if placed.phrase.stand == "centre")
         from_depth = self.depths.words + row * self.row
-        return [
-            self.upright(0.0, 0.0, self.depths.limit, Pen.CENTRE),
-            self.upright(0.0, from_depth + 0.2, from_depth + self.row - 0.2, Pen.CENTRE),
-        ]
+        return self.centre_lines(0.0, -self.depths.limit, (-from_depth, -from_depth - self.row))
 
     def numbers(self, left: float, right: float) -> list[Text]:
         """The number of every tenth end under its mark, inside the paper; of fewer where these would find no room."""
         widest = self.metrics.width(str(self.plan.warp.ends), SMALL) + _NUMBER_APART
         step = next((n for n in _STEPS if n * float(self.plan.warp.pitch) >= widest), _STEPS[-1])
         low, high = self.depths.numbers
-        baseline = self.y((low + high) / 2) - self.metrics.cap * SMALL / 2
+        baseline = self.baseline(-low, -high)
         texts = []
         for number, x in self.numbered()[step - 1 :: step]:
             half = self.metrics.width(str(number), SMALL) / 2 + _NUMBER_CLEAR

@@ -13,13 +13,13 @@ from dataclasses import dataclass
 
 from layout.drawing.metrics import FontMetrics
 from layout.drawing.pens import Pen
-from layout.drawing.shapes import Curve, Point, Shape, Text, cross, line, rectangle
+from layout.drawing.shapes import Curve, Point, Shape, Text, line, rectangle
 from layout.drawing.sheet import Part
 from layout.drawing.typeset import SMALL, is_tall
 from layout.messages.english import ENGLISH
 from layout.messages.roles import Strip
-from layout.parts.lettering import FOOT, lettered
-from layout.parts.phrases import Packer, PlacedPhrase
+from layout.parts.phrases import PlacedPhrase
+from layout.parts.ruler import CORNER, Ruler
 from layout.parts.strip_room import NUMBER_GAP, check_room, free_of, reach
 from layout.parts.strip_words import notes_for, phrases_for, title_of
 from layout.parts.strips.bands import EDGE_CLEAR, Bands
@@ -28,7 +28,7 @@ from layout.plan import Plan
 from layout.values.errors import LayoutError
 from layout.warps.warp import End
 
-_WORDS_SPACE, _CORNER, _ARM, _TEN_MORE = 1.9, 0.8, 0.5, 0.6
+_TEN_MORE = 0.6
 _FLUSH = 1e-6  # mm
 
 
@@ -42,7 +42,7 @@ def strip(plan: Plan, end: End, metrics: FontMetrics, *, low: bool = False, join
     bands = low_bands(ends, tall=tall) if low else full_bands(ends, tall=tall)
     if bands is None:
         raise LayoutError(ENGLISH.say(Strip.TOO_THIN))
-    draft = _Draft(plan, end, metrics, bands, low, joints)
+    draft = _Draft(plan, end, metrics, low, joints, bands)
     flush = abs(bands.back) < _FLUSH
     part = draft.part(notes_for(plan, end, low=low, flush=flush))
     if not low and part.height > tallest(ends):
@@ -51,27 +51,13 @@ def strip(plan: Plan, end: End, metrics: FontMetrics, *, low: bool = False, join
 
 
 @dataclass(slots=True)
-class _Draft:
-    plan: Plan
-    end: End
-    metrics: FontMetrics
+class _Draft(Ruler):
     bands: Bands
-    low: bool
-    joints: Sequence[float]
-
-    @property
-    def up(self) -> int:
-        """+1 where the weaving lies above the strip on the paper, -1 where it lies below."""
-        return 1 if (self.end == "near") == (self.plan.kit.weaving.near_end == "bottom") else -1
 
     @property
     def contacts(self) -> list[float]:
         warp = self.plan.warp
         return [float(x) for x in (warp.near if self.end == "near" else warp.far)]
-
-    @property
-    def half(self) -> float:
-        return float(self.plan.warp.width / 2)
 
     def part(self, notes: tuple[str, ...]) -> Part:
         """Everything drawn, in part coordinates."""
@@ -82,10 +68,10 @@ class _Draft:
         front = max(self.bands.front, max(floors) + self.bands.row + EDGE_CLEAR)
         back = min(self.bands.back, min(floors) - EDGE_CLEAR)
         low, high = sorted((self.up * front, self.up * back))
-        datum = self.corners(left + _CORNER, low + _CORNER, right - _CORNER, high - _CORNER)
+        datum = self.corners(left + CORNER, low + CORNER, right - CORNER, high - CORNER)
         shapes: list[Shape] = [rectangle(left, low, right, high, Pen.CUT)]
         shapes += [line(Point(left, self.up * v), Point(right, self.up * v), pen) for v, pen in self.bands.lines]
-        shapes += [hair for point in datum for hair in cross(point, _ARM, Pen.REGISTER)]
+        shapes += self.crosses(datum)
         shapes += [*self.winds(), *self.units(), *self.limits(), *self.centre(words, floors)]
         shapes += outlines(self.plan, self.end, self.up)
         shapes += self.gluing_edge(left, min(floors))
@@ -107,12 +93,8 @@ class _Draft:
         def height_of(row: int) -> float:
             return self.up * self.bands.rows(row + 1)[row]
 
-        packer = Packer(left + _WORDS_SPACE, right - _WORDS_SPACE, self.joints, self.metrics, height_of)
-        return packer.pack(phrases_for(self.plan, self.end, up=self.up, brief=self.low))
-
-    def upright(self, x: float, low: float, high: float, pen: Pen) -> Curve:
-        """A mark across the strip from v = `low` to `high`."""
-        return line(Point(x, self.up * low), Point(x, self.up * high), pen)
+        phrases = phrases_for(self.plan, self.end, up=self.up, brief=self.low)
+        return self.packed_in(left, right, phrases, height_of)
 
     def winds(self) -> list[Curve]:
         """One mark a contact; every tenth one stronger (the tie-on of a wound warp is wind 0 of the near end)."""
@@ -138,16 +120,13 @@ class _Draft:
     def limits(self) -> list[Curve]:
         """Bold lines at both limits of the weaving."""
         low, high = min(span[0] for span in map(self.bands.span, (0, 1))), self.bands.units_to
-        return [self.upright(x, low, high, Pen.EDGE) for x in (-self.half, self.half)]
+        return self.limit_lines(low, high)
 
     def centre(self, words: Sequence[PlacedPhrase], floors: Sequence[float]) -> list[Curve]:
         """The centre of the weaving: across the marks and through the row of its word."""
         low, high = self.bands.marks
         words_from = next(floors[placed.row] for placed in words if placed.phrase.stand == "centre")
-        return [
-            self.upright(0.0, low - _TEN_MORE, high, Pen.CENTRE),
-            self.upright(0.0, words_from + 0.2, words_from + self.bands.row - 0.2, Pen.CENTRE),
-        ]
+        return self.centre_lines(low - _TEN_MORE, high, (words_from, words_from + self.bands.row))
 
     def gluing_edge(self, left: float, lowest_words: float) -> list[Text]:
         """Names the gluing edge, unless words had to go there."""
@@ -157,17 +136,13 @@ class _Draft:
         words = ENGLISH.say(Strip.GLUING_EDGE)
         return [Text(Point(left + 4, self.baseline(glue - 1.2 - self.bands.row, glue - 1.2)), SMALL, words)]
 
-    def baseline(self, low: float, high: float) -> float:
-        """The y of a baseline that centres capitals between v = `low` and `high`."""
-        return self.up * (low + high) / 2 - self.metrics.cap * SMALL / 2
-
     def row_foot(self, floor: float) -> float:
         """The y of the lower edge, as the words stand, of the row at v = `floor`."""
         return floor if self.up > 0 else -floor - self.bands.row
 
     def phrase(self, placed: PlacedPhrase, floor: float) -> list[Shape]:
         """The words of a phrase and its arrow head, in the row above `floor`."""
-        return lettered(placed, self.row_foot(floor) + FOOT, self.metrics)
+        return self.words_at(placed, self.row_foot(floor))
 
 
 def full_form_of(plan: Plan, end: End, metrics: FontMetrics) -> Part:

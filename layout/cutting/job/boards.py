@@ -9,7 +9,7 @@ from itertools import product
 from layout.cutting.parts.reference_square import reference_square
 from layout.cutting.stock.stock import Stock
 from layout.drawing.metrics import FontMetrics
-from layout.drawing.shapes import Placing, Point
+from layout.drawing.shapes import Box, Placing, Point
 from layout.drawing.sheet import Part, Piece, Sheet, painted
 from layout.nesting.bed import Bed, Item
 from layout.nesting.nest import Nest, nest
@@ -17,8 +17,6 @@ from layout.values.errors import FieldError
 
 EDGE, GAP = 5.0, 3.0
 """Parts keep so far, in mm, from the edges of the sheet and, at least, from each other (common practice, no source)."""
-
-Box = tuple[float, float, float, float]
 
 
 @dataclass(frozen=True, slots=True)

@@ -16,7 +16,7 @@ from layout.cutting.stock.colours import in_words
 from layout.cutting.stock.stock import OPERATIONS, Stock
 from layout.drawing.metrics import FontMetrics
 from layout.drawing.pens import Pen
-from layout.drawing.shapes import Point, Shape, cross
+from layout.drawing.shapes import Box, Point, Shape, cross
 from layout.drawing.sheet import Part
 from layout.drawing.typeset import LEAD, LEADING, SMALL, left, wrap
 from layout.values.units import say_number
@@ -145,7 +145,7 @@ def _card(
     return crossed(name, title, shapes, (0.0, y + (LEADING + metrics.descent) * SMALL - _IN, width, 0.0))
 
 
-def crossed(name: str, title: str, shapes: Sequence[Shape], box: tuple[float, float, float, float]) -> Part:
+def crossed(name: str, title: str, shapes: Sequence[Shape], box: Box) -> Part:
     """A whole part of these shapes, with a cross in all of its corners but the upper right one."""
     low_x, low_y, high_x, high_y = box
     near = (low_x + _ARM, low_y + _ARM, high_x - _ARM, high_y - _ARM)

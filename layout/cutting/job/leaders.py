@@ -5,10 +5,9 @@ from __future__ import annotations
 import math
 from collections.abc import Iterator, Mapping, Sequence
 
-from layout.cutting.job.boards import Box
 from layout.drawing.metrics import FontMetrics
 from layout.drawing.pens import Pen
-from layout.drawing.shapes import Point, Shape, Text, line
+from layout.drawing.shapes import Box, Point, Shape, Text, line
 from layout.drawing.typeset import SMALL
 
 RING = 5.0

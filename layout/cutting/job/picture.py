@@ -5,13 +5,13 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from itertools import pairwise, product
 
-from layout.cutting.job.boards import Box, box_of
+from layout.cutting.job.boards import box_of
 from layout.cutting.job.job import Job, crossed, time_words, work_words
 from layout.cutting.job.leaders import RING, leaders
 from layout.cutting.stock.stock import Stock
 from layout.drawing.metrics import FontMetrics
 from layout.drawing.pens import Pen
-from layout.drawing.shapes import Curve, Point, Shape, Step, Text, rectangle
+from layout.drawing.shapes import Box, Curve, Point, Shape, Step, Text, rectangle
 from layout.drawing.sheet import Part, Piece
 from layout.drawing.typeset import LEAD, LEADING, SMALL, left, wrap
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-Box = tuple[float, float, float, float]
+from layout.drawing.shapes import Box
 
 
 @dataclass(frozen=True, slots=True)

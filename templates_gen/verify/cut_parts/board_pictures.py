@@ -8,7 +8,7 @@ from itertools import combinations
 
 from layout.cutting.stock.stock import Stock
 from layout.drawing.pens import Pen
-from layout.drawing.shapes import Curve, Point
+from layout.drawing.shapes import Box, Curve, Point
 from layout.plan import Plan
 from templates_gen.lettering.fonts import metrics
 from templates_gen.verify.compare import Findings
@@ -86,9 +86,6 @@ def _same(drawn: list[tuple[float, float]], scale: float, seen: FoundPart) -> bo
             return False
         left.remove(near[0])
     return not left
-
-
-Box = tuple[float, float, float, float]
 
 
 def _box(path: Curve) -> Box:

@@ -9,6 +9,7 @@ from fractions import Fraction
 from typing import cast
 
 from layout.drawing.pens import Pen
+from layout.drawing.shapes import Box
 from layout.kit.kit import Kit
 from layout.plan import Plan
 from templates_gen.verify import LIMIT
@@ -89,7 +90,7 @@ def _look(seen: FoundPart, way: int) -> _Shown:
     return shown
 
 
-def _piece(marks: Expected, ends: Sequence[_End], box: tuple[float, float, float, float], shown: _Shown) -> Findings:
+def _piece(marks: Expected, ends: Sequence[_End], box: Box, shown: _Shown) -> Findings:
     left, _, right, _ = box
 
     def within(xs: Iterable[float]) -> list[float]:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from fractions import Fraction
 
+from layout.drawing.shapes import Box
 from layout.kit.kit import Kit
 from templates_gen.verify import LIMIT
 from templates_gen.verify.compare import NOTHING, Findings
@@ -28,7 +29,7 @@ def prove_openings(kit: Kit, end: str, marks: Sequence[Fraction], pieces: Sequen
     return total + Findings(0.0, (f"{end} end: {lost} {name} outlines stand whole on no piece",) if lost else ())
 
 
-def _belongs(each: Opening, box: tuple[float, float, float, float], found: Sequence[Opening]) -> bool:
+def _belongs(each: Opening, box: Box, found: Sequence[Opening]) -> bool:
     """Whether an opening stands whole on a piece; one that meets an edge of it does where it is drawn there."""
     room = min(each.x - each.across / 2 - box[0], box[2] - each.x - each.across / 2)
     return room > LIMIT or (room >= -LIMIT and any(abs(each.x - other.x) <= LIMIT for other in found))

@@ -9,7 +9,7 @@ from fractions import Fraction
 from typing import Literal, cast
 
 from layout.drawing.pens import Pen
-from layout.drawing.shapes import Point
+from layout.drawing.shapes import Box, Point
 from layout.plan import Plan
 from templates_gen.verify import LIMIT
 from templates_gen.verify.compare import Findings
@@ -94,7 +94,7 @@ def _look(seen: FoundPart) -> _Marks:
     return marks
 
 
-def _piece(wanted: Expected, end: End, box: tuple[float, float, float, float], seen: _Marks) -> Findings:
+def _piece(wanted: Expected, end: End, box: Box, seen: _Marks) -> Findings:
     """Winds, tens, units, limits and centre of one piece against what the kit's numbers ask for."""
     left, _, right, _ = box
 

@@ -6,8 +6,8 @@ from hypothesis import given
 from hypothesis import strategies as st
 from kits import kit_of
 
-from layout.drawing.shapes import Placing, Point
-from layout.paper.area import Area, Box, printable
+from layout.drawing.shapes import Box, Placing, Point
+from layout.paper.area import Area, printable
 
 
 @st.composite
