@@ -208,7 +208,7 @@ def test_a_builder_with_other_slots_rings(name: str, monkeypatch: pytest.MonkeyP
     """Slots too wide by 10 micrometres, or set for every second end without need."""
     honest = teeth_module.slot_for
     for module in ("comb", "winding_comb"):
-        monkeypatch.setattr(f"layout.cutting.{module}.slot_for", lambda *all_: (honest(*all_)[0] + 0.02, ""))
+        monkeypatch.setattr(f"layout.cutting.parts.{module}.slot_for", lambda *all_: (honest(*all_)[0] + 0.02, ""))
     assert "a slot wall is 10.0 micrometres off" in _said(found(name, STOCKS["x"]))
 
 
@@ -294,5 +294,5 @@ def test_bars_and_gauges_from_a_wrong_builder_ring(
         def wrong(centres: list[float], *rest: object) -> object:
             return honest([x + 0.01 for x in centres], *rest)  # type: ignore[arg-type]
 
-    monkeypatch.setattr(f"layout.cutting.{where}", wrong)
+    monkeypatch.setattr(f"layout.cutting.parts.{where}", wrong)
     assert says in _said(found(name, STOCKS["x"], of=plan_of(OTHERS[name])))
