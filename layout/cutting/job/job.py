@@ -19,21 +19,20 @@ from layout.drawing.pens import Pen
 from layout.drawing.shapes import Box, Point, Shape, cross
 from layout.drawing.sheet import Part
 from layout.drawing.typeset import LEAD, LEADING, SMALL, left, wrap
+from layout.messages.english import ENGLISH
+from layout.messages.roles import JobSheet
 from layout.values.units import say_number
 
-SAFETY = (
-    "Your shop's own rules and the law where you are come first; only people who were trained on this cutter run it.",
-    "It is never left alone while it runs: somebody watches, a fire extinguisher in reach, ready to stop it.",
-    "Extraction runs before the first line and until the smoke is gone: what burns off is not to be breathed.",
-    (
-        "Lid shut and interlocks as they came; nobody looks into the beam or its reflections; eyes protected as the "
-        "machine's maker asks."
-    ),
-    (
-        "Nothing but the material named here. Never PVC or vinyl, which give off hydrogen chloride, and no plastic "
-        "that nobody can name."
-    ),
-    "Parts and offcuts may be hot and sharp; small ones are kept from children.",
+SAFETY = tuple(
+    ENGLISH.say(rule)
+    for rule in (
+        JobSheet.RULE_SHOP,
+        JobSheet.RULE_WATCH,
+        JobSheet.RULE_AIR,
+        JobSheet.RULE_EYES,
+        JobSheet.RULE_MATERIAL,
+        JobSheet.RULE_PARTS,
+    )
 )
 """Common rules of workshops, in our own words; IEC 60825-1 and ISO 11553-1 are about the machines themselves."""
 
@@ -56,81 +55,92 @@ class Job:
 
 def facts(job: Job, width: float, metrics: FontMetrics) -> Part:
     """The card with the numbers of the job, `width` mm wide."""
-    stock, boards = job.boards.stock, job.boards
-    waste = say_number(Fraction(boards.waste) * 100, 1)
+    stock, say = job.boards.stock, ENGLISH.say
     rows = [
-        ("Material", f"{stock.material} ({stock.name})"),
-        ("Thickness", f"{stock.thickness:g} mm"),
-        ("Sheets", f"{len(boards.sheets)} of {stock.width:g} x {stock.height:g} mm; by area at least {boards.least}"),
-        ("Parts", f"{_quantities(boards)}; {waste} % of the sheets is waste, gaps included"),
-        ("Kerf", kerf_words(stock)),
-        ("Grain", f"runs along {stock.grain}; no part is turned across it" if stock.grain != "none" else "none"),
-        ("Order", "one after the other, each in its colour; inner cuts before outlines"),
-        *((f"{k}  {each}", _operation_words(each, job.work, stock)) for k, each in enumerate(OPERATIONS[:-1], 1)),
-        ("reference", f"{_colour(stock, 'reference')}; nothing runs it"),
-        ("Time", time_words(job.work, stock)),
-        *(("Not here", sentence) for sentence in job.left_out),
+        (say(JobSheet.MATERIAL), say(JobSheet.MATERIAL_IS, material=stock.material, stock=stock.name)),
+        (say(JobSheet.THICKNESS), say(JobSheet.THICKNESS_IS, thick=f"{stock.thickness:g}")),
+        (say(JobSheet.SHEETS), _sheets(job.boards)),
+        (say(JobSheet.PARTS), _quantities(job.boards)),
+        (say(JobSheet.KERF), kerf_words(stock)),
+        (say(JobSheet.GRAIN), _grain(stock)),
+        (say(JobSheet.ORDER), say(JobSheet.ORDER_IS)),
+        *(
+            (say(JobSheet.NUMBERED, number=k, what=each), _operation_words(each, job.work, stock))
+            for k, each in enumerate(OPERATIONS[:-1], 1)
+        ),
+        ("reference", say(JobSheet.REFERENCE_IS, **_colour(stock, "reference"))),
+        (say(JobSheet.TIME), time_words(job.work, stock)),
+        *((say(JobSheet.NOT_HERE), sentence) for sentence in job.left_out),
     ]
-    return _card("job-facts", "Cutting job", "What is cut, and how", rows, width, metrics)
+    return _card("job-facts", say(JobSheet.FACTS), rows, width, metrics)
+
+
+def _sheets(boards: Boards) -> str:
+    size = {"width": f"{boards.stock.width:g}", "height": f"{boards.stock.height:g}"}
+    return ENGLISH.say(JobSheet.SHEETS_ARE, count=len(boards.sheets), least=boards.least, **size)
+
+
+def _grain(stock: Stock) -> str:
+    if stock.grain == "none":
+        return ENGLISH.say(JobSheet.GRAIN_NONE)
+    return ENGLISH.say(JobSheet.GRAIN_ALONG, grain=stock.grain)
 
 
 def _quantities(boards: Boards) -> str:
-    """How many parts there are, and how many of those that come more than once."""
+    """How many parts there are, how many of those that come more than once, and what is waste."""
     titles = Counter(piece.part.title for pieces in boards.sheets for piece in pieces[:-1])
-    many = [f"{count} x {title}" for title, count in titles.items() if count > 1]
-    others = ["all others once" if many else "each once"] if len(many) < len(titles) else []
-    return f"{titles.total()}: {'; '.join([*many, *others])}"
+    values = {"count": titles.total(), "waste": say_number(Fraction(boards.waste) * 100, 1)}
+    many = [ENGLISH.say(JobSheet.TIMES, count=count, title=title) for title, count in titles.items() if count > 1]
+    if not many:
+        return ENGLISH.say(JobSheet.PARTS_ONCE, **values)
+    said, *others = many
+    for other in others:
+        said = ENGLISH.say(JobSheet.THEN, before=said, after=other)
+    role = JobSheet.PARTS_SOME if len(many) < len(titles) else JobSheet.PARTS_MANY
+    return ENGLISH.say(role, many=said, **values)
 
 
 def safety(width: float, metrics: FontMetrics) -> Part:
     """The card with the rules, `width` mm wide."""
     rows = [(str(k), rule) for k, rule in enumerate(SAFETY, 1)]
-    return _card("job-safety", "Cutting job", "Before the beam goes on", rows, width, metrics)
+    return _card("job-safety", ENGLISH.say(JobSheet.SAFETY), rows, width, metrics)
 
 
 def kerf_words(stock: Stock) -> str:
     """The kerf, whether it is drawn in, and what that asks of the machine."""
-    kerf = f"{stock.kerf_x:g} mm"
+    kerf = ENGLISH.say(JobSheet.KERF_ONE, kerf=f"{stock.kerf_x:g}")
     if stock.kerf_x != stock.kerf_y:
-        kerf = f"{stock.kerf_x:g} mm where a cut runs up the sheet, {stock.kerf_y:g} mm across it"
-    if stock.kerf_drawn:
-        return f"{kerf}, drawn in: the machine's own compensation stays off"
-    return f"{kerf}, not drawn in: the machine itself must keep clear of the lines by half of it"
-
-
-def work_words(work: Work) -> str:
-    """How much there is of each operation."""
-    return ", ".join(f"{each} {amount(each, work)}" for each in OPERATIONS[:-1])
+        kerf = ENGLISH.say(JobSheet.KERF_TWO, up=f"{stock.kerf_x:g}", across=f"{stock.kerf_y:g}")
+    return ENGLISH.say(JobSheet.KERF_DRAWN if stock.kerf_drawn else JobSheet.KERF_LEFT, kerf=kerf)
 
 
 def amount(operation: str, work: Work) -> str:
     """How much there is of one operation: an area in mm2, or a length in m."""
     if operation == "engrave":
-        return f"{work.engrave:.0f} mm2"
-    return f"{say_number(Fraction({'cut': work.cut, 'score': work.score}[operation]) / 1000)} m"
+        return ENGLISH.say(JobSheet.AREA, area=f"{work.engrave:.0f}")
+    length = Fraction({"cut": work.cut, "score": work.score}[operation]) / 1000
+    return ENGLISH.say(JobSheet.LENGTH, length=say_number(length))
 
 
 def time_words(work: Work, stock: Stock) -> str:
     """The time that the work takes at the speeds of the stock, said to be an estimate."""
     time = seconds(work, stock.speeds)
     if time is None:
-        missing = " and ".join(each for each in work.travels if each not in stock.speeds)
-        return f"not told, since the stock file gives no speed for {missing}"
-    return f"about {time / 60:.1f} min, an estimate; moves between lines and slow corners come on top"
+        missing = ENGLISH.all_of([each for each in work.travels if each not in stock.speeds])
+        return ENGLISH.say(JobSheet.TIME_UNKNOWN, operations=missing)
+    return ENGLISH.say(JobSheet.TIME_IS, minutes=f"{time / 60:.1f}")
 
 
 def _operation_words(operation: str, work: Work, stock: Stock) -> str:
-    return f"{_colour(stock, operation)}; {amount(operation, work)}"
+    return ENGLISH.say(JobSheet.OPERATION_IS, **_colour(stock, operation), amount=amount(operation, work))
 
 
-def _colour(stock: Stock, operation: str) -> str:
+def _colour(stock: Stock, operation: str) -> dict[str, str]:
     colour = stock.operations[operation].colour
-    return f"{in_words(colour)}, {colour}"
+    return {"colour": in_words(colour), "code": colour}
 
 
-def _card(
-    name: str, title: str, heading: str, rows: Sequence[tuple[str, str]], width: float, metrics: FontMetrics
-) -> Part:
+def _card(name: str, heading: str, rows: Sequence[tuple[str, str]], width: float, metrics: FontMetrics) -> Part:
     """A heading and rows of a label and its words, with crosses in three corners."""
     at = 2 * _IN + max(metrics.width(label, SMALL) for label, _ in rows) + _COLUMN_GAP - _IN
     shapes: list[Shape] = []
@@ -142,7 +152,9 @@ def _card(
         for line in wrap(words, SMALL, width - at - _IN, metrics):
             shapes.append(left(line, SMALL, Point(at, y)))
             y -= LEADING * SMALL
-    return crossed(name, title, shapes, (0.0, y + (LEADING + metrics.descent) * SMALL - _IN, width, 0.0))
+    return crossed(
+        name, ENGLISH.say(JobSheet.TITLE), shapes, (0.0, y + (LEADING + metrics.descent) * SMALL - _IN, width, 0.0)
+    )
 
 
 def crossed(name: str, title: str, shapes: Sequence[Shape], box: Box) -> Part:

@@ -6,14 +6,16 @@ from collections.abc import Iterator, Sequence
 from itertools import pairwise, product
 
 from layout.cutting.job.boards import box_of
-from layout.cutting.job.job import Job, crossed, time_words, work_words
+from layout.cutting.job.job import Job, amount, crossed, time_words
 from layout.cutting.job.leaders import RING, leaders
-from layout.cutting.stock.stock import Stock
+from layout.cutting.stock.stock import OPERATIONS, Stock
 from layout.drawing.metrics import FontMetrics
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Box, Curve, Point, Shape, Step, Text, rectangle
 from layout.drawing.sheet import Part, Piece
 from layout.drawing.typeset import LEAD, LEADING, SMALL, left, wrap
+from layout.messages.english import ENGLISH
+from layout.messages.roles import JobSheet
 
 _IN, _CLEAR, _STEP, _SPOTS = 3.0, 0.5, 0.4, 24
 _LEAST = 30.0  # mm: a picture lower than this shows nothing
@@ -23,7 +25,7 @@ def picture(job: Job, number: int, width: float, height: float, metrics: FontMet
     """The `number`th board (from 1 on) in at most `width` x `height` mm, its words included."""
     pieces = job.boards.sheets[number - 1][:-1]
     words = _words(job, number, width - 2 * _IN, metrics)
-    below = [f"{k}  {_named(piece)}" for k, piece in enumerate(pieces, 1)]
+    below = [ENGLISH.say(JobSheet.NUMBERED, number=k, what=_named(piece)) for k, piece in enumerate(pieces, 1)]
     listed = _columns(below, width - 2 * _IN, metrics)
     text = (LEADING * (LEAD + SMALL * (len(words) - 1 + len(listed) + 2))) + 2 * _IN
     room = max(height - text, _LEAST)
@@ -38,18 +40,26 @@ def picture(job: Job, number: int, width: float, height: float, metrics: FontMet
     for row in listed:
         shapes += [left(entry, SMALL, Point(_IN + x, y)) for x, entry in row]
         y -= LEADING * SMALL
-    return crossed("job-board", "Cutting job", shapes, (0.0, y + (LEADING + metrics.descent) * SMALL - _IN, width, 0.0))
+    return crossed(
+        "job-board",
+        ENGLISH.say(JobSheet.TITLE),
+        shapes,
+        (0.0, y + (LEADING + metrics.descent) * SMALL - _IN, width, 0.0),
+    )
 
 
 def _words(job: Job, number: int, width: float, metrics: FontMetrics) -> list[str]:
     stock, work = job.boards.stock, job.works[number - 1]
-    size = f"{stock.width:g} mm across, {stock.height:g} mm up"
-    said = f"{size}. {work_words(work).capitalize()}. Time {time_words(work, stock)}."
-    return [f"Board {number} of {len(job.works)}, a picture not to scale", *wrap(said, SMALL, width, metrics)]
+    values = {"width": f"{stock.width:g}", "height": f"{stock.height:g}", "time": time_words(work, stock)}
+    values |= {each: amount(each, work) for each in OPERATIONS[:-1]}
+    said = ENGLISH.say(JobSheet.BOARD_IS, **values)
+    heading = ENGLISH.say(JobSheet.BOARD, number=number, total=len(job.works))
+    return [heading, *wrap(said, SMALL, width, metrics)]
 
 
 def _named(piece: Piece) -> str:
-    return f"{piece.part.title}, {piece.part.length:.1f} x {piece.part.height:.1f} mm"
+    size = {"length": f"{piece.part.length:.1f}", "height": f"{piece.part.height:.1f}"}
+    return ENGLISH.say(JobSheet.PART, title=piece.part.title, **size)
 
 
 def _columns(entries: Sequence[str], width: float, metrics: FontMetrics) -> list[list[tuple[float, str]]]:

@@ -11,12 +11,14 @@ from layout.cutting.stock.stock import Stock
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Curve, Placing, Point, Shape, Text, cross
 from layout.drawing.sheet import Part
+from layout.messages.english import ENGLISH
+from layout.messages.roles import CutNeed, CutNote
 from layout.values.errors import FieldError
 
 ARM = 1.0
 """Of the crosses by which a part is found again, in mm; nothing runs them."""
 
-SMALL_PART = "Keep small parts and offcuts from children."
+SMALL_PART = ENGLISH.say(CutNote.SMALL_PART)
 
 
 @dataclass(frozen=True, slots=True)
@@ -64,17 +66,20 @@ def cut_part(blank: Blank, stock: Stock) -> Part:
 def _lies(stock: Stock) -> str:
     kerf = f"{stock.kerf_x:g} mm"
     if stock.kerf_x != stock.kerf_y:
-        kerf = f"{stock.kerf_x:g} mm up the sheet and {stock.kerf_y:g} mm across it"
-    how = "drawn in" if stock.kerf_drawn else "left to the machine"
-    grain = f"; the face grain runs along {stock.grain}" if stock.grain != "none" else ""
-    return f"For the stock {stock.name}: kerf {kerf}, {how}{grain}."
+        kerf = ENGLISH.say(CutNote.TWO_KERFS, up=f"{stock.kerf_x:g}", across=f"{stock.kerf_y:g}")
+    if stock.grain == "none":
+        return ENGLISH.say(CutNote.STOCK_DRAWN if stock.kerf_drawn else CutNote.STOCK_LEFT, stock=stock.name, kerf=kerf)
+    role = CutNote.STOCK_DRAWN_GRAIN if stock.kerf_drawn else CutNote.STOCK_LEFT_GRAIN
+    return ENGLISH.say(role, stock=stock.name, kerf=kerf, grain=stock.grain)
 
 
 def check_fits(part: Part, stock: Stock) -> None:
     """FieldError on the sheet where the part is larger than the stock."""
     for key, size, room in (("width", part.length, stock.width), ("height", part.height, stock.height)):
         if size > room:
-            needed = f"at least {math.ceil(size)} mm for the {part.title.lower()}"
-            along = f", whose grain has to lie along {stock.grain}" if stock.grain != "none" else ""
+            values = {"size": math.ceil(size), "part": part.title.lower()}
+            role = CutNeed.WIDER_SHEET
+            if stock.grain != "none":
+                role, values = CutNeed.WIDER_SHEET_GRAIN, {**values, "grain": stock.grain}
             example = f'{key} = "{math.ceil(size / 50) * 50} mm"'
-            raise FieldError(f"sheet.{key}", needed + along, f"{room:g} mm", example)
+            raise FieldError(f"sheet.{key}", role, f"{room:g} mm", example, **values)

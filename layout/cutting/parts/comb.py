@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
+
 from layout.cutting.parts.blank import SMALL_PART, cut_part
 from layout.cutting.parts.comb_body import comb_blank, marks
 from layout.cutting.parts.teeth import (
@@ -18,13 +20,16 @@ from layout.cutting.stock.tooth_strength import LEAST
 from layout.drawing.metrics import FontMetrics
 from layout.drawing.sheet import Part
 from layout.kit.inputs import AS_THE_STOCK_SAYS
+from layout.messages.catalogue import Role
+from layout.messages.english import ENGLISH
+from layout.messages.roles import CutNeed, CutNote, CutWord
 from layout.plan import Plan
 from layout.values.errors import FieldError
 
 EVERY, SECOND = 1, 2
 """A slot for every end, or for every second one."""
 
-_SECOND, _GUIDE = 'comb = "every second end"', "the printed spacing guide"
+_SECOND, _GUIDE = 'comb = "every second end"', ENGLISH.say(CutNeed.PRINTED_GUIDE)
 
 
 def comb(plan: Plan, stock: Stock, metrics: FontMetrics) -> Part:
@@ -34,18 +39,18 @@ def comb(plan: Plan, stock: Stock, metrics: FontMetrics) -> Part:
     """
     step = step_of(plan, stock)
     teeth = teeth_of(plan, stock, step)
-    every = "every end" if step == EVERY else "every second end"
     warp = plan.warp
     limit = float(warp.width / 2)
     units = [float(x) for x, _ in warp.unit_lines("near")]
-    words = [plan.kit.name, f"comb for {every} \N{MIDDLE DOT} {plan.sett_words}"]
-    wider = (
-        ""
-        if step == SECOND
-        else f"a comb for every second end ({_SECOND} under [cut], teeth of {_second(plan, stock)})"
+    words = [
+        plan.kit.name,
+        ENGLISH.say(CutWord.COMB_EVERY if step == EVERY else CutWord.COMB_SECOND, sett=plan.sett_words),
+    ]
+    second = "" if step == SECOND else _second(plan, stock)
+    notes = (_use(plan, step), *said_of(teeth, stock, second), *asks_for_a_wrap(plan), SMALL_PART)
+    blank = comb_blank(
+        "comb", ENGLISH.say(CutWord.COMB), teeth, marks(0.0, units, (-limit, limit)), words, notes, stock, metrics
     )
-    notes = (_use(plan, step), *said_of(teeth, stock, wider), *asks_for_a_wrap(plan), SMALL_PART)
-    blank = comb_blank("comb", "Comb", teeth, marks(0.0, units, (-limit, limit)), words, notes, stock, metrics)
     return cut_part(blank, stock)
 
 
@@ -65,16 +70,23 @@ def step_of(plan: Plan, stock: Stock) -> int:
     if second and asked == AS_THE_STOCK_SAYS and stock.too_fine == "every second end":
         return SECOND
     if second and (asked == "every end" or stock.too_fine == "say so"):
-        raise _too_fine(plan, stock, EVERY, _SECOND, f" ({_second(plan, stock)} for every second end)")
+        raise _too_fine(plan, stock, EVERY, _SECOND, _second(plan, stock))
     raise _too_fine(plan, stock, EVERY, _GUIDE)
 
 
-def _too_fine(plan: Plan, stock: Stock, step: int, works: str, more: str = "") -> FieldError:
-    needed = f"a pitch that leaves the teeth of a comb at least {LEAST:g} mm"
+_TOO_FINE: Mapping[tuple[bool, bool], Role] = {
+    (False, False): CutNeed.TEETH,
+    (True, False): CutNeed.TEETH_LOOSEST,
+    (False, True): CutNeed.TEETH_SECOND,
+    (True, True): CutNeed.TEETH_LOOSEST_SECOND,
+}
+"""By whether the warp is known by its weight alone, and whether a comb for every second end would do."""
+
+
+def _too_fine(plan: Plan, stock: Stock, step: int, works: str, second: str = "") -> FieldError:
     got = said_too_narrow(teeth_of(plan, stock, step), step * float(plan.warp.pitch))
-    if asks_for_a_wrap(plan):
-        got += ", for the loosest cord of the warp's weight (warp.wrap tells how thick it is)"
-    return FieldError("cut.comb", needed, got + more, works)
+    role, values = _TOO_FINE[bool(asks_for_a_wrap(plan)), bool(second)], {"second": second} if second else {}
+    return FieldError("cut.comb", role, got, works, least=f"{LEAST:g}", **values)
 
 
 def teeth_of(plan: Plan, stock: Stock, step: int) -> Teeth:
@@ -85,13 +97,11 @@ def teeth_of(plan: Plan, stock: Stock, step: int) -> Teeth:
 
 
 def _second(plan: Plan, stock: Stock) -> str:
-    """How wide the teeth of a comb for every second end are."""
-    return f"{teeth_of(plan, stock, SECOND).tooth:.1f} mm"
+    """How wide the teeth of a comb for every second end are, in mm."""
+    return f"{teeth_of(plan, stock, SECOND).tooth:.1f}"
 
 
 def _use(plan: Plan, step: int) -> str:
-    lay = "Long scored lines are the limits of the weaving, shorter ones the marking units, the shortest its centre."
     if step == EVERY:
-        return f"Lay it on the warp, teeth between the ends, and slide every end into its slot. {lay}"
-    other = "turn it over, left for right" if plan.warp.ends % 2 == 0 else "move it on by one pitch"
-    return f"It spaces every second end; for the ends between, {other}. {lay}"
+        return ENGLISH.say(CutNote.USE_COMB)
+    return ENGLISH.say(CutNote.USE_COMB_MOVED if plan.warp.ends % 2 else CutNote.USE_COMB_TURNED)

@@ -22,6 +22,8 @@ from layout.drawing.shapes import Curve, Point, Text, circle
 from layout.drawing.sheet import Care, Part
 from layout.drawing.typeset import LEAD, wrap
 from layout.frames.kinds.notched_ends import NotchedEnd
+from layout.messages.english import ENGLISH
+from layout.messages.roles import CutNeed, CutNote, CutWord
 from layout.plan import Plan
 from layout.values.errors import FieldError
 from layout.warps.warp import End
@@ -45,16 +47,17 @@ def end_bar(plan: Plan, end: End, stock: Stock, metrics: FontMetrics) -> Part:
     limit = float(plan.warp.width / 2)
     units = [flip * float(x) for x, _ in plan.warp.unit_lines(end)]
     low = -BODY + _CORNER + 1.0
-    words, *_ = wrap(f"{plan.kit.name} \N{MIDDLE DOT} {end} end", LEAD, 2 * half - 4 * _SIDE, metrics)
+    on_it = ENGLISH.say(CutWord.ON_BAR_NEAR if end == "near" else CutWord.ON_BAR_FAR, kit=plan.kit.name)
+    words, *_ = wrap(on_it, LEAD, 2 * half - 4 * _SIDE, metrics)
     blank = Blank(
         f"end-bar-{end}",
-        f"Notched bar, {end} end",
+        ENGLISH.say(CutWord.BAR_NEAR if end == "near" else CutWord.BAR_FAR),
         outline([Corner(-half, -BODY, _CORNER), Corner(half, -BODY, _CORNER), *edge]),
         (Point(-half + _CROSS, low), Point(half - _CROSS, low), Point(-half + _CROSS, -_CROSS)),
         holes=_screw_holes(plan, stock),
         scores=tuple(scored_line(mark) for mark in marks(0.0, units, (-limit, limit))),
         words=(Text(Point(-metrics.width(words, LEAD) / 2, -_WORDS), LEAD, words, pen=Pen.ENGRAVE),),
-        notes=(_use(plan, end, stock), *_care(tooth, stock), SMALL_PART),
+        notes=(*_use(plan, end, stock), *_care(tooth, stock), SMALL_PART),
         grain="y",
     )
     return cut_part(blank, stock)
@@ -65,8 +68,8 @@ def layers(plan: Plan, stock: Stock) -> int:
     thick = _notched(plan).thickness.mm
     count = ceil(thick / Fraction(stock.thickness).limit_denominator(10**9))
     if count > _MOST:
-        needed = f"a sheet of which at most {_MOST} layers make a bar of {float(thick):g} mm"
-        raise FieldError("thickness", needed, f"{stock.thickness:g} mm", f'thickness = "{ceil(thick / _MOST)} mm"')
+        example, values = f'thickness = "{ceil(thick / _MOST)} mm"', {"most": _MOST, "thick": f"{float(thick):g}"}
+        raise FieldError("thickness", CutNeed.LAYERS, f"{stock.thickness:g} mm", example, **values)
     return count
 
 
@@ -78,7 +81,7 @@ def way_up(plan: Plan, end: End) -> int:
 def _notched(plan: Plan) -> NotchedEnd:
     ends = plan.kit.frame.ends
     if not isinstance(ends, NotchedEnd) or ends.density is not None:
-        raise FieldError("frame.ends", "notched ends that are still to be made", ends.name, 'ends = "notched ends"')
+        raise FieldError("frame.ends", CutNeed.NOTCHED, ends.name, 'ends = "notched ends"')
     return ends
 
 
@@ -89,13 +92,14 @@ def _width(plan: Plan) -> float:
 def _check(plan: Plan, tooth: float, notch: float, depth: float, stock: Stock) -> None:
     kerf = Kerf(stock.kerf_x, stock.kerf_y)
     if max(kerf.x, kerf.y) >= notch:
-        raise too_wide(kerf, f"a notch, {notch:g} mm", notch)
+        raise too_wide(kerf, CutNeed.KERF_NOTCH, notch, f"{notch:g}")
     if tooth < LEAST:
-        needed = f"notches that leave at least {LEAST:g} mm between them"
-        raise FieldError("frame.notch_width", needed, f"{tooth:.2f} mm", _looser(plan, notch + LEAST))
+        example = _looser(plan, notch + LEAST)
+        raise FieldError("frame.notch_width", CutNeed.NOTCHES_APART, f"{tooth:.2f} mm", example, least=f"{LEAST:g}")
     if depth > SLENDER * tooth:
-        needed = f"at most {SLENDER:g} times what is left between two notches, {SLENDER * tooth:.1f} mm"
-        raise FieldError("frame.notch_depth", needed, f"{depth:g} mm", f'notch_depth = "{int(SLENDER * tooth)} mm"')
+        values = {"slender": f"{SLENDER:g}", "most": f"{SLENDER * tooth:.1f}"}
+        example = f'notch_depth = "{int(SLENDER * tooth)} mm"'
+        raise FieldError("frame.notch_depth", CutNeed.NOTCH_DEPTH, f"{depth:g} mm", example, **values)
 
 
 def _looser(plan: Plan, spacing: float) -> str:
@@ -113,18 +117,16 @@ def _screw_holes(plan: Plan, stock: Stock) -> tuple[Curve, ...]:
     return tuple(circle(Point(x, -BODY / 2), _HOLE, Pen.THROUGH) for x in (-out, out))
 
 
-def _use(plan: Plan, end: End, stock: Stock) -> str:
-    thick = float(_notched(plan).thickness.mm)
+def _use(plan: Plan, end: End, stock: Stock) -> tuple[str, ...]:
+    place = ENGLISH.say(CutNote.BAR_BOTTOM if way_up(plan, end) < 0 else CutNote.BAR_TOP)
     count = layers(plan, stock)
-    glued = f"they make {count * stock.thickness:g} mm where the kit has {thick:g} mm"
-    many = f"Cut {count} and glue them, notches in line; {glued}; drawn once, on the boards {count} times. "
-    many = many if count > 1 else ""
-    where = "bottom" if way_up(plan, end) < 0 else "top"
-    return f"{many}It goes to the {where} of the frame, notches outward, words to the face; ease every edge by sanding."
+    if count == 1:
+        return (place,)
+    thick = {"glued": f"{count * stock.thickness:g}", "thick": f"{float(_notched(plan).thickness.mm):g}"}
+    return (ENGLISH.say(CutNote.LAYERS, count=count, **thick), place)
 
 
 def _care(tooth: float, stock: Stock) -> list[str]:
     if tooth >= stock.thickness:
         return []
-    said = f"Take care: {tooth:.2f} mm between two notches are less than the stock is thick ({stock.thickness:g} mm)."
-    return [Care(said)]
+    return [Care(ENGLISH.say(CutNote.NARROW_NOTCHES, between=f"{tooth:.2f}", thick=f"{stock.thickness:g}"))]

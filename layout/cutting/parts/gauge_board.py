@@ -11,6 +11,8 @@ from layout.drawing.pens import Pen
 from layout.drawing.shapes import Point, Text
 from layout.drawing.sheet import Part
 from layout.drawing.typeset import LEAD, LEADING, SMALL
+from layout.messages.english import ENGLISH
+from layout.messages.roles import CutNeed, CutNote, CutWord
 from layout.plan import Plan
 
 WINDOWS = ((25.4, "1 in"), (50.8, "2 in"), (50.0, "5 cm"))
@@ -23,18 +25,14 @@ SLIT, SLIT_LENGTH = 1.2, 8.0
 """Width and length of the slits in the short edges, which hold the tails."""
 
 _SHOULDER, _ROUND, _TIP, _IN = 8.0, 4.0, 0.8, 4.0
-_HOW = (
-    "Weft first, against a shoulder; then warp and weft by turns,",
-    "side by side: they touch, and they are not squeezed.",
-    "Count whole pairs: a last warp without its weft is not counted.",
-)
+_HOW = (CutWord.GAUGE_WIND, CutWord.GAUGE_TOUCH, CutWord.GAUGE_COUNT)
 
 
 def gauge_board(plan: Plan, stock: Stock, metrics: FontMetrics) -> Part:
     """The gauge; FieldError where the kerf is no narrower than a slit, or the sheet is too small."""
     kerf = Kerf(stock.kerf_x, stock.kerf_y)
     if max(kerf.x, kerf.y) >= SLIT:
-        raise too_wide(kerf, f"a slit of the wrap gauge, {SLIT:g} mm", SLIT)
+        raise too_wide(kerf, CutNeed.KERF_SLIT, SLIT, f"{SLIT:g}")
     shoulder = max(_SHOULDER, stock.thickness)
     starts = starts_of(shoulder)
     length = starts[-1] + WINDOWS[-1][0] + shoulder
@@ -45,19 +43,13 @@ def gauge_board(plan: Plan, stock: Stock, metrics: FontMetrics) -> Part:
     edge += [Corner(length, top, _ROUND), *upper[::-1], Corner(0.0, top, _ROUND), *_slits(0.0, 1)]
     blank = Blank(
         "wrap-gauge-cut",
-        "Wrap gauge",
+        ENGLISH.say(CutWord.GAUGE),
         outline(edge),
         (Point(_IN, bottom + _IN + 2), Point(length - _IN, bottom + _IN + 2), Point(_IN, top - _IN - 2)),
         words=tuple(_words(starts, plan, metrics)),
-        notes=(_USE, SMALL_PART),
+        notes=(ENGLISH.say(CutNote.USE_GAUGE), SMALL_PART),
     )
     return cut_part(blank, stock)
-
-
-_USE = (
-    "Catch the yarn's tail in a slit, wrap warp and weft by turns round the board within a window, and count. Round "
-    "the edges with sandpaper until no thread catches, but leave the shoulders of the windows as they are."
-)
 
 
 def starts_of(shoulder: float) -> list[float]:
@@ -97,7 +89,7 @@ def _words(starts: list[float], plan: Plan, metrics: FontMetrics) -> list[Text]:
         middle = start + wide / 2 - metrics.width(label, LEAD) / 2
         found.append(Text(Point(middle, HEIGHT / 2 - DEPTH - 2.0 - metrics.cap * LEAD), LEAD, label, pen=Pen.ENGRAVE))
     first = found[0].at.y - 2.4 - metrics.ascent * SMALL
-    rows = [*_HOW, f"{plan.kit.name} \N{MIDDLE DOT} wrap gauge"]
+    rows = [*map(ENGLISH.say, _HOW), ENGLISH.say(CutWord.ON_GAUGE, kit=plan.kit.name)]
     left = starts[0] + SLIT_LENGTH
     return [
         *found,

@@ -11,6 +11,8 @@ from layout.drawing.pens import Pen
 from layout.drawing.shapes import Curve, Point, Text, line
 from layout.drawing.sheet import Part
 from layout.drawing.typeset import LEADING, SMALL, wrap
+from layout.messages.english import ENGLISH
+from layout.messages.roles import CutNote, CutWord
 from layout.plan import Plan
 
 EDGE = 0.5
@@ -30,7 +32,7 @@ def guide_bar(plan: Plan, stock: Stock, metrics: FontMetrics) -> Part:
     """The bar, its length along the face grain. FieldError where the sheet is too small."""
     half = float(plan.warp.width / 2)
     end, cross = half + _PAST, _CROSS + 1
-    words = f"{plan.kit.name} \N{MIDDLE DOT} spacing guide \N{MIDDLE DOT} {plan.sett_words}"
+    words = ENGLISH.say(CutWord.ON_GUIDE, kit=plan.kit.name, sett=plan.sett_words)
     rows = wrap(words, SMALL, 2 * half, metrics)
     low = -_WORDS_FROM - len(rows) * LEADING * SMALL - _FOOT
     first = -_WORDS_FROM - metrics.ascent * SMALL
@@ -39,21 +41,14 @@ def guide_bar(plan: Plan, stock: Stock, metrics: FontMetrics) -> Part:
     ]
     blank = Blank(
         "spacing-guide-cut",
-        "Spacing guide",
+        ENGLISH.say(CutWord.GUIDE),
         outline(boxed(-end, low, end, 0.0, _ROUND)),
         (Point(-end + _CROSS, low + cross), Point(end - _CROSS, low + cross), Point(-end + _CROSS, -cross)),
         scores=(*_ends(plan), *_units(plan, half)),
         words=(*engraved, *_tens(plan, metrics)),
-        notes=(_USE,),
+        notes=(ENGLISH.say(CutNote.USE_GUIDE),),
     )
     return cut_part(blank, stock)
-
-
-_USE = (
-    "Hold its marked edge to the warp and bring every end to its mark: long marks are ends on the face, short ones are "
-    "ends behind it, every tenth is numbered in the order of winding. Below them stand the marking units, at both "
-    "sides the limits of the weaving."
-)
 
 
 def _numbered(plan: Plan) -> list[tuple[int, float]]:

@@ -7,9 +7,8 @@ from dataclasses import replace
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Curve, Placing, Point, Shape, Text
 from layout.drawing.sheet import Part, painted
-
-LASER = "Laser: trained people only, always watched, shop rules first."
-"""The caution of every sheet with something to cut, in few words; the job sheet has them all."""
+from layout.messages.english import ENGLISH
+from layout.messages.roles import CutNote
 
 _TURN = Placing(-90)
 
@@ -21,7 +20,7 @@ def drawing_of(part: Part) -> Part:
     corners = placing.points([Point(*part.box[:2]), Point(*part.box[2:])])
     (left, right), (bottom, top) = (sorted(along) for along in zip(*corners, strict=True))
     datum = tuple(placing.points(part.datum))
-    notes = (f"A drawing at exact scale of the cutter's files. {LASER}", *part.notes)
+    notes = (ENGLISH.say(CutNote.DRAWING), *part.notes)
     return replace(part, shapes=painted(shapes), datum=datum, box=(left, bottom, right, top), notes=notes, whole=False)
 
 

@@ -8,6 +8,7 @@ from typing import NamedTuple
 
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Curve, Point, Step, arc
+from layout.messages.roles import CutNeed
 from layout.values.errors import LayoutError
 
 _NOTHING = 1e-9  # mm: a side that two rounds have used up
@@ -39,7 +40,7 @@ def outline(corners: Sequence[Corner], pen: Pen = Pen.THROUGH) -> Curve:
         one, other = corners[k - 1], corners[k % len(corners)]
         left = math.dist(one[:2], other[:2]) - before.taken - here.taken
         if left < -_NOTHING:
-            raise LayoutError(f"the rounds of a side are {-left:.3f} mm longer than the side")
+            raise LayoutError(CutNeed.ROUNDS, over=f"{-left:.3f}")
         if left > _NOTHING:
             steps.append(Step(here.begin))
         steps += here.steps

@@ -20,6 +20,8 @@ from layout.drawing.shapes import Curve, Point, Text, circle, line
 from layout.drawing.sheet import Care, Part
 from layout.drawing.typeset import LEAD, wrap
 from layout.frames.kinds.pegged_ends import PeggedEnd
+from layout.messages.english import ENGLISH
+from layout.messages.roles import CutNeed, CutNote, CutWord
 from layout.plan import Plan
 from layout.values.errors import FieldError
 from layout.warps.pegged import in_outer_row
@@ -37,10 +39,11 @@ def peg_jig(plan: Plan, end: End, stock: Stock, metrics: FontMetrics) -> Part:
     half = float(plan.kit.frame.outer_width.mm) / 2
     deepest = max(-y for _, y in centres) + radius
     low = -deepest - _BELOW
-    words, *_ = wrap(f"{plan.kit.name} \N{MIDDLE DOT} pegs, {end} end", LEAD, 2 * half - 4 * _SIDE, metrics)
+    on_it = ENGLISH.say(CutWord.ON_JIG_NEAR if end == "near" else CutWord.ON_JIG_FAR, kit=plan.kit.name)
+    words, *_ = wrap(on_it, LEAD, 2 * half - 4 * _SIDE, metrics)
     blank = Blank(
         f"peg-jig-{end}",
-        f"Drilling jig, {end} end",
+        ENGLISH.say(CutWord.JIG_NEAR if end == "near" else CutWord.JIG_FAR),
         outline(boxed(-half, low, half, 0.0, _CORNER)),
         (Point(-half + _ARM, low + _ARM), Point(half - _ARM, low + _ARM), Point(-half + _ARM, -_ARM)),
         holes=tuple(circle(centre, radius, Pen.THROUGH) for centre in centres),
@@ -55,7 +58,7 @@ def peg_jig(plan: Plan, end: End, stock: Stock, metrics: FontMetrics) -> Part:
 def _pegged(plan: Plan) -> PeggedEnd:
     ends = plan.kit.frame.ends
     if not isinstance(ends, PeggedEnd):
-        raise FieldError("frame.ends", "pegged ends", ends.name, 'ends = "pegged ends"')
+        raise FieldError("frame.ends", CutNeed.PEGGED, ends.name, 'ends = "pegged ends"')
     return ends
 
 
@@ -71,12 +74,12 @@ def _check(plan: Plan, centres: list[Point], radius: float, stock: Stock) -> flo
     """The least wood in mm between two holes, or a hole and the edge."""
     kerf = Kerf(stock.kerf_x, stock.kerf_y)
     if max(kerf.x, kerf.y) >= 2 * radius:
-        raise too_wide(kerf, f"a hole for a peg, {2 * radius:g} mm", 2 * radius)
+        raise too_wide(kerf, CutNeed.KERF_HOLE, 2 * radius, f"{2 * radius:g}")
     apart = [math.dist(one, other) for k in (1, 2) for one, other in zip(centres, centres[k:], strict=False)]
     between = min([*(distance - 2 * radius for distance in apart), *(-y - radius for _, y in centres)])
     if between < LEAST:
-        needed = f"at least {LEAST:g} mm of wood round every hole of the jig"
-        raise FieldError("frame.peg_diameter", needed, f"{between:.2f} mm", _works(plan, between + 2 * radius, radius))
+        works = _works(plan, between + 2 * radius, radius)
+        raise FieldError("frame.peg_diameter", CutNeed.WOOD, f"{between:.2f} mm", works, least=f"{LEAST:g}")
     return between
 
 
@@ -91,16 +94,10 @@ def _centre_line(low: float) -> Curve:
 
 
 def _use(plan: Plan, end: End) -> str:
-    where = "bottom" if way_up(plan, end) < 0 else "top"
-    return (
-        f"Clamp it on the face of the frame's {where}, the edge beside the holes flush with the outer edge and both "
-        "short edges with the sides; drill every hole upright, with a stop. Clamp the work, keep fingers and hair "
-        "clear of the drill and wear eye protection. The scored line is the centre."
-    )
+    return ENGLISH.say(CutNote.CLAMP_BOTTOM if way_up(plan, end) < 0 else CutNote.CLAMP_TOP)
 
 
 def _care(between: float, stock: Stock) -> list[str]:
     if between >= stock.thickness:
         return []
-    said = f"Take care: {between:.2f} mm between holes are less than the stock is thick ({stock.thickness:g} mm)."
-    return [Care(said)]
+    return [Care(ENGLISH.say(CutNote.NARROW_HOLES, between=f"{between:.2f}", thick=f"{stock.thickness:g}"))]

@@ -8,6 +8,8 @@ from layout.drawing.pens import Pen
 from layout.drawing.shapes import Point, Shape, Text, cross, rectangle
 from layout.drawing.sheet import Part
 from layout.drawing.typeset import LEAD
+from layout.messages.english import ENGLISH
+from layout.messages.roles import CutWord
 
 SIDE = 50.0
 """Of the square, in mm."""
@@ -23,4 +25,4 @@ def reference_square(metrics: FontMetrics) -> Part:
     hairs = [hair for point in datum for hair in cross(point, ARM, Pen.REFERENCE)]
     square = rectangle(0, 0, SIDE, SIDE, Pen.REFERENCE)
     shapes: tuple[Shape, ...] = (square, Text(at, LEAD, words, pen=Pen.REFERENCE), *hairs)
-    return Part("reference-square", "Reference square", shapes, datum, (0, 0, SIDE, SIDE), whole=True)
+    return Part("reference-square", ENGLISH.say(CutWord.SQUARE), shapes, datum, (0, 0, SIDE, SIDE), whole=True)

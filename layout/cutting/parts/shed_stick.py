@@ -10,6 +10,8 @@ from layout.drawing.pens import Pen
 from layout.drawing.shapes import Point, Text
 from layout.drawing.sheet import Part
 from layout.drawing.typeset import LEAD, wrap
+from layout.messages.english import ENGLISH
+from layout.messages.roles import CutNote, CutWord
 from layout.plan import Plan
 
 HEIGHT = 30.0
@@ -17,10 +19,6 @@ HEIGHT = 30.0
 
 _ROUND = 12.0
 _CROSS, _WORDS_FROM = 6.0, 16.0
-_USE = (
-    "Turned on edge behind every second end it opens the first shed. Before you use it, sand all edges and both faces "
-    "smooth, along the grain, until no thread catches; the ends are blunt and stay so."
-)
 
 
 def shed_stick(plan: Plan, stock: Stock, metrics: FontMetrics) -> Part:
@@ -32,11 +30,11 @@ def shed_stick(plan: Plan, stock: Stock, metrics: FontMetrics) -> Part:
         Point(half - _CROSS, low + _CROSS),
         Point(-half + _CROSS, -low - _CROSS),
     )
-    words, *_ = wrap(f"{plan.kit.name} \N{MIDDLE DOT} shed stick", LEAD, 2 * (half - _WORDS_FROM), metrics)
+    words, *_ = wrap(ENGLISH.say(CutWord.ON_STICK, kit=plan.kit.name), LEAD, 2 * (half - _WORDS_FROM), metrics)
     at = Point(-half + _WORDS_FROM, -metrics.cap * LEAD / 2)
-    notes = (_USE, f"{length.value:g} mm long: {length.reason[0].lower()}{length.reason[1:]}")
+    long = ENGLISH.say(CutNote.STICK_LENGTH, length=f"{length.value:g}", reason=length.reason)
+    notes = (ENGLISH.say(CutNote.USE_STICK), long)
+    title = ENGLISH.say(CutWord.STICK)
     shape = outline(boxed(-half, low, half, -low, _ROUND))
-    blank = Blank(
-        "shed-stick", "Shed stick", shape, datum, words=(Text(at, LEAD, words, pen=Pen.ENGRAVE),), notes=notes
-    )
+    blank = Blank("shed-stick", title, shape, datum, words=(Text(at, LEAD, words, pen=Pen.ENGRAVE),), notes=notes)
     return cut_part(blank, stock)

@@ -12,6 +12,9 @@ from layout.cutting.stock.kerf import Kerf, too_wide
 from layout.cutting.stock.stock import Stock
 from layout.cutting.stock.tooth_strength import LEAST, SLENDER, narrow, tooth_holds
 from layout.drawing.sheet import Care
+from layout.messages.catalogue import Message
+from layout.messages.english import ENGLISH
+from layout.messages.roles import CutNeed, CutNote
 from layout.plan import Plan
 from layout.values.quantity import Origin
 from layout.yarns.loosest import loosest
@@ -36,7 +39,7 @@ class Teeth:
     tooth: float
     length: float
     end: float
-    why: str
+    why: Message
 
     @property
     def left(self) -> float:
@@ -69,45 +72,43 @@ def toothed_edge(centres: Sequence[float], slot: float, sides: tuple[float, floa
     return found[::-1]
 
 
-def slot_for(plan: Plan, stock: Stock) -> tuple[float, str]:
+def slot_for(plan: Plan, stock: Stock) -> tuple[float, Message]:
     """How wide a slot has to be for the warp, in mm, and why: its thickness and the stock's ease, else half the pitch.
 
-    That is the thickness that was wrapped; if only weight and fibre are told, the most that they leave open, since a
+    That is the thickness that was wrapped; if only weight and fibre are known, the most that they leave open, since a
     thread that lies slack is thicker than pressed in cloth. Of two threads in an end one lies upon the other.
     """
-    told, ease = plan.kit.amounts.warp, f"{stock.ease:g} mm of ease"
-    if told.soft is not None:
-        return told.soft.mm + stock.ease, f"the warp's {told.soft.mm:.2f} mm ({told.soft.kind}) and {ease}"
-    if told.compressed is not None:
-        most = loosest(told.compressed).mm
-        return most + stock.ease, f"the most that the warp may measure by its weight, {most:.2f} mm, and {ease}"
-    why = f"half the pitch and {ease}, since the kit does not say how thick the warp is"
-    return float(plan.warp.pitch) / 2 + stock.ease, why
+    known, ease = plan.kit.amounts.warp, f"{stock.ease:g}"
+    if known.soft is not None:
+        values = {"thick": f"{known.soft.mm:.2f}", "kind": known.soft.kind, "ease": ease}
+        return known.soft.mm + stock.ease, Message(CutNote.SLOTS_WRAPPED, values)
+    if known.compressed is not None:
+        most = loosest(known.compressed).mm
+        return most + stock.ease, Message(CutNote.SLOTS_WEIGHED, {"thick": f"{most:.2f}", "ease": ease})
+    return float(plan.warp.pitch) / 2 + stock.ease, Message(CutNote.SLOTS_PITCH, {"ease": ease})
 
 
 def asks_for_a_wrap(plan: Plan) -> list[str]:
     """What a person should measure before cutting, where the warp's thickness is known by its weight alone."""
-    told = plan.kit.amounts.warp
-    if told.soft is not None or told.compressed is None:
+    known = plan.kit.amounts.warp
+    if known.soft is not None or known.compressed is None:
         return []
-    said = "Take care: the slots fit the loosest cord of the warp's weight, and may be wider than your warp needs."
-    wrap = 'Wrap it by hand and tell the kit, as wrap = {turns = 11, window = "2 cm"} under [warp], first.'
-    return [Care(f"{said} {wrap}")]
+    return [Care(ENGLISH.say(CutNote.WRAP_FIRST))]
 
 
 def said_too_narrow(teeth: Teeth, pitch: float) -> str:
     """What came of a pitch that is too fine for teeth."""
-    what = f"teeth of {teeth.tooth:.2f} mm" if teeth.tooth > 0 else f"slots of {teeth.slot:.2f} mm"
-    return f"{what} at a pitch of {pitch:.2f} mm"
+    role, wide = (CutNeed.GOT_TEETH, teeth.tooth) if teeth.tooth > 0 else (CutNeed.GOT_SLOTS, teeth.slot)
+    return ENGLISH.say(role, wide=f"{wide:.2f}", pitch=f"{pitch:.2f}")
 
 
-def teeth_at(centres: Sequence[float], pitch: float, slot: float, why: str, stock: Stock, limit: float) -> Teeth:
+def teeth_at(centres: Sequence[float], pitch: float, slot: float, why: Message, stock: Stock, limit: float) -> Teeth:
     """The teeth between slots at `centres`, `pitch` apart; the outer ones reach past `limit` to both sides.
 
     Raises FieldError where the kerf is no narrower than a slot.
     """
     if max(stock.kerf_x, stock.kerf_y) >= slot:
-        raise too_wide(Kerf(stock.kerf_x, stock.kerf_y), f"a slot of the comb, {slot:.2f} mm", slot)
+        raise too_wide(Kerf(stock.kerf_x, stock.kerf_y), CutNeed.KERF_SLOT, slot, f"{slot:.2f}")
     tooth = pitch - slot
     length = min(LONGEST, SLENDER * tooth)
     past = limit + _PAST - min(-centres[0], centres[-1]) - slot / 2
@@ -119,19 +120,26 @@ def strong_enough(teeth: Teeth) -> bool:
     return teeth.tooth >= LEAST
 
 
-def said_of(teeth: Teeth, stock: Stock, wider: str = "") -> list[str]:
-    """Sentences on the slots, on what a tooth holds, and what would be stronger (`wider`) where they are narrow."""
-    holds = tooth_holds(teeth.tooth, teeth.length, stock)
-    basis = f"; assumed: {holds.assumptions[0]}" if holds.origin is Origin.ASSUMED else "."
-    notes = [
-        f"{len(teeth.centres)} slots {teeth.slot:.2f} mm wide: {teeth.why}.",
-        f"Pushed sideways at its tip, a tooth breaks at about {holds.value:.0f} N, as a cantilever{basis}",
-    ]
+def said_of(teeth: Teeth, stock: Stock, second: str = "") -> list[str]:
+    """Sentences on the slots, on what a tooth holds, and what would be stronger where they are narrow.
+
+    `second` is how wide the teeth of a comb for every second end are in mm, where there can be one instead.
+    """
+    slots = {**teeth.why.values, "count": len(teeth.centres), "slot": f"{teeth.slot:.2f}"}
+    notes = [ENGLISH.say(teeth.why.role, **slots), _holds(teeth, stock)]
     if narrow(teeth.tooth, stock):
-        better = [f"stock of at most {floor(teeth.tooth * 10) / 10:g} mm", *([wider] if wider else [])]
-        said = (
-            f"Take care: teeth {teeth.tooth:.2f} mm wide are narrower than the stock is thick ({stock.thickness:g} mm) "
-            f"and break easily; {' or '.join(better)} is stronger."
-        )
-        notes.append(Care(said))
+        values = {"tooth": f"{teeth.tooth:.2f}", "thick": f"{stock.thickness:g}"}
+        values["thin"] = f"{floor(teeth.tooth * 10) / 10:g}"
+        if second:
+            notes.append(Care(ENGLISH.say(CutNote.NARROW_TEETH_SECOND, **values, second=second)))
+        else:
+            notes.append(Care(ENGLISH.say(CutNote.NARROW_TEETH, **values)))
     return notes
+
+
+def _holds(teeth: Teeth, stock: Stock) -> str:
+    holds = tooth_holds(teeth.tooth, teeth.length, stock)
+    newtons = f"{holds.value:.0f}"
+    if holds.origin is Origin.ASSUMED:
+        return ENGLISH.say(CutNote.TOOTH_HOLDS_ASSUMED, newtons=newtons, assumed=holds.assumptions[0])
+    return ENGLISH.say(CutNote.TOOTH_HOLDS, newtons=newtons)

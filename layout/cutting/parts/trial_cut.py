@@ -22,6 +22,8 @@ from layout.drawing.pens import Pen
 from layout.drawing.shapes import Point, Shape, Text, cross, rectangle
 from layout.drawing.sheet import Part
 from layout.drawing.typeset import SMALL
+from layout.messages.english import ENGLISH
+from layout.messages.roles import CutNote, CutWord
 from layout.plan import Plan
 
 HOLE = (12.0, 20.0)
@@ -72,7 +74,13 @@ def trial_cut(plan: Plan, stock: Stock, metrics: FontMetrics) -> Part:
     xs, ys = zip(*cuts[-1].points(), strict=True)
     shapes: tuple[Shape, ...] = (*words, *cuts, *hairs)
     part = Part(
-        "trial-cut", "Trial cut", shapes, datum, (min(xs), min(ys), max(xs), max(ys)), _notes(stock), whole=True
+        "trial-cut",
+        ENGLISH.say(CutWord.TRIAL),
+        shapes,
+        datum,
+        (min(xs), min(ys), max(xs), max(ys)),
+        _notes(stock),
+        whole=True,
     )
     check_fits(part, stock)
     return part
@@ -113,21 +121,10 @@ def _labels(
 
 
 def _names(stock: Stock, left: float) -> list[Text]:
-    rows = (f"slots: ease, drawn for kerf {stock.trial_drawn_for:g} \N{MIDDLE DOT} plugs: kerf", stock.name)
+    rows = (ENGLISH.say(CutWord.ON_TRIAL, kerf=f"{stock.trial_drawn_for:g}"), stock.name)
     return [Text(Point(left, _FOOT + k * _WORDS), SMALL, row, pen=Pen.ENGRAVE) for k, row in enumerate(rows)]
 
 
 def _notes(stock: Stock) -> tuple[str, ...]:
-    cut = (
-        "Cut it along its lines as they are drawn, the machine's own kerf compensation off, at the settings that the "
-        "parts will be cut with. Keep plugs and holes together."
-    )
-    kerf = (
-        "With a caliper: measure holes and the plugs that came out of them, across and up, and give the sizes to "
-        "templates-gen trial-cut. Without one: the plug that just goes into the hole of plug 0 shows the kerf."
-    )
-    ease = (
-        "Lay the yarn into the slots: the one that holds it without squeezing it shows the ease. The slots were drawn "
-        f"for a kerf of {stock.trial_drawn_for:g} mm."
-    )
-    return cut, kerf, ease, SMALL_PART
+    ease = ENGLISH.say(CutNote.TRIAL_EASE, kerf=f"{stock.trial_drawn_for:g}")
+    return ENGLISH.say(CutNote.TRIAL_CUT), ENGLISH.say(CutNote.TRIAL_KERF), ease, SMALL_PART

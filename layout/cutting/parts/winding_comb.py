@@ -17,6 +17,8 @@ from layout.cutting.stock.stock import Stock
 from layout.cutting.stock.tooth_strength import LEAST
 from layout.drawing.metrics import FontMetrics
 from layout.drawing.sheet import Part
+from layout.messages.english import ENGLISH
+from layout.messages.roles import CutNeed, CutNote, CutWord
 from layout.plan import Plan
 from layout.values.errors import FieldError
 from layout.warps.warp import End
@@ -30,15 +32,16 @@ def winding_comb(plan: Plan, end: End, stock: Stock, metrics: FontMetrics) -> Pa
     warp = plan.warp
     teeth = winds_of(plan, end, stock)
     if not strong_enough(teeth):
-        needed = f"a winding pitch that leaves the teeth of a winding comb at least {LEAST:g} mm"
-        got = said_too_narrow(teeth, float(warp.spacing))
-        raise FieldError("cutting.too_fine", needed, got, "the marking strips, which carry any pitch")
+        got, instead = said_too_narrow(teeth, float(warp.spacing)), ENGLISH.say(CutNeed.MARKING_STRIPS)
+        raise FieldError("cutting.too_fine", CutNeed.WINDING_TEETH, got, instead, least=f"{LEAST:g}")
     limit = float(warp.width / 2)
     units = [float(x) for x, _ in warp.unit_lines(end)]
-    words = [plan.kit.name, f"winding comb, {end} end \N{MIDDLE DOT} {plan.sett_words}"]
+    on_it = CutWord.ON_WINDING_COMB_NEAR if end == "near" else CutWord.ON_WINDING_COMB_FAR
+    words = [plan.kit.name, ENGLISH.say(on_it, sett=plan.sett_words)]
     notes = (_use(plan, end), *said_of(teeth, stock), *asks_for_a_wrap(plan), SMALL_PART)
     scored = marks(0.0, units, (-limit, limit))
-    blank = comb_blank(f"winding-comb-{end}", f"Winding comb, {end} end", teeth, scored, words, notes, stock, metrics)
+    title = ENGLISH.say(CutWord.WINDING_COMB_NEAR if end == "near" else CutWord.WINDING_COMB_FAR)
+    blank = comb_blank(f"winding-comb-{end}", title, teeth, scored, words, notes, stock, metrics)
     return cut_part(blank, stock)
 
 
@@ -51,9 +54,7 @@ def winds_of(plan: Plan, end: End, stock: Stock) -> Teeth:
 
 
 def _use(plan: Plan, end: End) -> str:
-    where = "bottom" if (end == "near") == (plan.kit.weaving.near_end == "bottom") else "top"
-    ends = " (the outer slots hold the tie-on and the tie-off)" if end == "near" else ""
-    return (
-        f"Fasten it to the face of the frame's {where} as it stands before you, teeth up and words to you; every wind "
-        f"lies in the next slot{ends}. Long scored lines are the limits of the weaving, shorter ones the marking units."
-    )
+    below = (end == "near") == (plan.kit.weaving.near_end == "bottom")
+    if end == "near":
+        return ENGLISH.say(CutNote.FASTEN_BOTTOM_TIED if below else CutNote.FASTEN_TOP_TIED)
+    return ENGLISH.say(CutNote.FASTEN_BOTTOM if below else CutNote.FASTEN_TOP)

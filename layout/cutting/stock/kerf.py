@@ -16,6 +16,8 @@ from dataclasses import dataclass
 from layout.cutting.parts.outline import area, turned_back
 from layout.drawing.arcs import halfway, halved, turn
 from layout.drawing.shapes import Curve, Point, Step
+from layout.messages.catalogue import Role
+from layout.messages.roles import CutNeed
 from layout.values.errors import FieldError, LayoutError
 
 _SAME = 1e-9  # mm, and for directions
@@ -67,7 +69,7 @@ def drawn(outer: Curve, holes: Sequence[Curve], kerf: Kerf) -> tuple[Curve, ...]
         return _drawn(outer, holes, kerf)
     except _ClosedError:
         fits = next((mm for mm in _KERFS if mm < max(kerf.x, kerf.y) and _fits(outer, holes, mm)), 0.0)
-        raise too_wide(kerf, "the narrowest slot, hole or round that is cut", 2 * fits) from None
+        raise too_wide(kerf, CutNeed.KERF_NARROWEST, 2 * fits) from None
 
 
 class _ClosedError(Exception):
@@ -152,10 +154,10 @@ def _corner(before: _Side, after: _Side, kerf: Kerf) -> Point:
     if math.dist(one, other) < 1e-6:
         return _plus(after.start, kerf.out(one if before.through is None else other))
     if before.through or after.through:
-        raise LayoutError("an outline can be cut only where its rounds run smoothly into their neighbours")
+        raise LayoutError(CutNeed.SMOOTH)
     across = one.x * other.y - one.y * other.x
     if abs(across) < 1e-6:
-        raise LayoutError("an outline can be cut only where no side runs back along another")
+        raise LayoutError(CutNeed.NO_WAY_BACK)
     a, b = kerf.reach(one), kerf.reach(other)
     return _plus(after.start, Point((a * other.y - b * one.y) / across, (b * one.x - a * other.x) / across))
 
@@ -169,8 +171,9 @@ def _check(side: _Side, start: Point, step: Step) -> None:
         raise _ClosedError
 
 
-def too_wide(kerf: Kerf, what: str, room: float) -> FieldError:
-    """The refusal of a kerf that is no narrower than something it has to leave, which is `room` mm wide."""
+def too_wide(kerf: Kerf, role: Role, room: float, said: str = "") -> FieldError:
+    """The refusal by `role` of a kerf no narrower than what it has to leave, `room` mm wide and `said` to be so."""
     widest = f"{max(kerf.x, kerf.y):g} mm"
     works = "0.20" if room > _USUAL else f"{room / 2:.2g}"
-    return FieldError("cutting.kerf", f"to be less than {what}", widest, f'kerf = "{works} mm"')
+    values = {"room": said} if said else {}
+    return FieldError("cutting.kerf", role, widest, f'kerf = "{works} mm"', **values)

@@ -5,6 +5,8 @@ from __future__ import annotations
 import math
 
 from layout.cutting.stock.stock import Stock
+from layout.messages.english import ENGLISH
+from layout.messages.roles import CutNote
 from layout.plan import Plan
 from layout.values.quantity import Quantity, assumed, computed, measured
 
@@ -14,14 +16,14 @@ LEAST = 1.0
 SLENDER = 3.0
 """A tooth is at most so many times as long as it is wide (common practice, no source)."""
 
-_BENDING = assumed(30.0, "a bending strength of 30 N/mm2 along the face grain, from memory and low for birch plywood.")
+_BENDING = assumed(30.0, ENGLISH.say(CutNote.BENDING_ASSUMED))
 
 
 def bending_strength(stock: Stock) -> Quantity:
     """The bending strength along the face grain in N/mm2, as the stock says it or assumed."""
     if stock.bending is None:
         return _BENDING
-    return measured(stock.bending, f"a bending strength of {stock.bending:g} N/mm2, as the stock says.")
+    return measured(stock.bending, ENGLISH.say(CutNote.BENDING, strength=f"{stock.bending:g}"))
 
 
 def tooth_holds(width: float, length: float, stock: Stock) -> Quantity:
@@ -32,7 +34,8 @@ def tooth_holds(width: float, length: float, stock: Stock) -> Quantity:
     """
     strength = bending_strength(stock)
     force = strength.value * stock.thickness * width**2 / (6 * length)
-    return computed(force, f"A cantilever {length:g} mm long, {width:g} by {stock.thickness:g} mm.", strength)
+    size = {"length": f"{length:g}", "width": f"{width:g}", "thick": f"{stock.thickness:g}"}
+    return computed(force, ENGLISH.say(CutNote.CANTILEVER, **size), strength)
 
 
 def looser(plan: Plan, spacing: float) -> str:

@@ -1,7 +1,21 @@
 """The messages in English."""
 
 from layout.messages.catalogue import Between, Catalogue, Plural, Role
-from layout.messages.english import check, gauge, grid, guide, kit, refusals, sett, sheet, strip, values, winding
+from layout.messages.english import (
+    check,
+    cutting,
+    gauge,
+    grid,
+    guide,
+    job,
+    kit,
+    refusals,
+    sett,
+    sheet,
+    strip,
+    values,
+    winding,
+)
 
 _BETWEEN: dict[Role, str | Plural] = {
     Between.LIST: "{before}, {after}",
@@ -9,7 +23,7 @@ _BETWEEN: dict[Role, str | Plural] = {
     Between.SENTENCES: "{before} {after}",
 }
 
-_AREAS = (check, gauge, grid, guide, kit, refusals, sett, sheet, strip, values, winding)
+_AREAS = (check, cutting, gauge, grid, guide, job, kit, refusals, sett, sheet, strip, values, winding)
 
 ENGLISH = Catalogue(_BETWEEN | {role: said for area in _AREAS for role, said in area.MESSAGES.items()})
 """The one catalogue that there is so far."""

@@ -1,5 +1,7 @@
 """The roles of all messages, a module for each area."""
 
+from layout.messages.roles.cutting import CutNeed, CutNote, CutWord
+from layout.messages.roles.job import JobSheet
 from layout.messages.roles.kit import Cross, Table
 from layout.messages.roles.printed import Check, Count, Gauge, Grid, Guide, Sheet, Strip, Winding
 from layout.messages.roles.refusals import Refusal
@@ -11,10 +13,14 @@ __all__ = [
     "Count",
     "Counted",
     "Cross",
+    "CutNeed",
+    "CutNote",
+    "CutWord",
     "Entry",
     "Gauge",
     "Grid",
     "Guide",
+    "JobSheet",
     "NotchNote",
     "Refusal",
     "SettNeed",

@@ -18,6 +18,8 @@ from layout.cutting.stock.stock import Stock
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Curve, Point, Text
 from layout.drawing.sheet import Part
+from layout.messages.english import ENGLISH
+from layout.messages.roles import JobSheet
 from layout.plan import Plan
 from layout.values.errors import FieldError
 from templates_gen.lettering.fonts import metrics
@@ -176,7 +178,8 @@ def _amounts(said: Mapping[str, str], stock: Stock, work: Mapping[str, float]) -
 def _time(words: str, stock: Stock, work: Mapping[str, float]) -> Iterator[str]:
     travels = {"cut": work["cut"] * 1000, "score": work["score"] * 1000, "engrave": work["engrave"] / _SCAN}
     if any(travel and name not in stock.speeds for name, travel in travels.items()):
-        if not words.startswith("not told"):
+        missing = [name for name in ("engrave", "score", "cut") if travels[name] and name not in stock.speeds]
+        if words != ENGLISH.say(JobSheet.TIME_UNKNOWN, operations=ENGLISH.all_of(missing)):
             yield f"a time, {words!r}, though a speed is not known"
         return
     minutes = sum(travel / stock.speeds[name] for name, travel in travels.items() if travel) / 60

@@ -65,7 +65,7 @@ def test_a_kerf_left_to_the_machine_is_told() -> None:
 def test_a_time_that_is_not_known_is_not_told() -> None:
     """Without speeds the card names those that are missing."""
     words = said(facts(job_for(BIRCH), 150.0, font_metrics()))
-    assert "not told, since the stock file gives no speed for engrave and score and cut" in words
+    assert "unknown: add speeds for engrave, score and cut to the stock file" in words
 
 
 def test_nothing_is_said_of_money() -> None:

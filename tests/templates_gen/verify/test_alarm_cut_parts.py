@@ -19,6 +19,7 @@ from layout.cutting.stock.stock import Stock
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Curve, Point, Shape, Step
 from layout.drawing.sheet import Sheet
+from layout.messages.catalogue import Message
 from layout.plan import Plan
 from templates_gen.verify.compare import Findings
 from templates_gen.verify.cut_parts.prove_cut import CUT_PROOFS, prove_cut
@@ -207,8 +208,13 @@ def test_a_builder_that_draws_for_another_kerf_rings(grain: str, monkeypatch: py
 def test_a_builder_with_other_slots_rings(name: str, monkeypatch: pytest.MonkeyPatch) -> None:
     """Slots too wide by 10 micrometres, or set for every second end without need."""
     honest = teeth_module.slot_for
+
+    def wider(plan: Plan, stock: Stock) -> tuple[float, Message]:
+        slot, why = honest(plan, stock)
+        return slot + 0.02, why
+
     for module in ("comb", "winding_comb"):
-        monkeypatch.setattr(f"layout.cutting.parts.{module}.slot_for", lambda *all_: (honest(*all_)[0] + 0.02, ""))
+        monkeypatch.setattr(f"layout.cutting.parts.{module}.slot_for", wider)
     assert "a slot wall is 10.0 micrometres off" in _said(found(name, STOCKS["x"]))
 
 
