@@ -10,6 +10,9 @@ from collections.abc import Iterator
 from fractions import Fraction
 
 from layout.kit.kit import Kit
+from layout.messages.catalogue import Role
+from layout.messages.english import ENGLISH
+from layout.messages.roles import Question
 from layout.sett.sett import WrapReading
 from layout.values.units import Length, say_length, say_number, say_sett
 
@@ -21,6 +24,9 @@ _WIDEST_WINDOW = 500
 _LARGEST_FRAME = 2000
 _MOST_ASPECT = 5
 _WIDEST_SIDE = 150
+_WINDOW = (Question.WINDOW, Question.WINDOW_UNIT)
+_FRAME = (Question.FRAME, Question.FRAME_UNIT)
+_SIDE = (Question.SIDE, Question.SIDE_UNIT)
 
 
 def questions(kit: Kit) -> tuple[str, ...]:
@@ -34,12 +40,9 @@ def _of_readings(kit: Kit) -> Iterator[str]:
         key = f"sett.readings[{number}]"
         pairs = reading.pairs // 2
         if room and pairs and _TWICE[0] <= (reading.pairs + Fraction(1, 2)) / reading.over.mm / room <= _TWICE[1]:
-            yield (
-                f"Check {key}: {reading.words} is about twice what the wraps of warp and weft leave room for; "
-                f"if single threads were counted, write pairs = {pairs}."
-            )
+            yield ENGLISH.say(Question.TWICE, key=key, reading=reading.words, pairs=pairs)
         if reading.over.mm > _WIDEST_WINDOW:
-            yield _shorter(f"{key}.{'measure' if reading.measured else 'window'}", reading.over, "to wrap over")
+            yield _shorter(f"{key}.{'measure' if reading.measured else 'window'}", reading.over, _WINDOW)
 
 
 def _room_for(kit: Kit) -> Fraction | None:
@@ -56,12 +59,9 @@ def _room_for(kit: Kit) -> Fraction | None:
 def _of_sett(kit: Kit) -> Iterator[str]:
     given, readings = kit.sett.given, kit.sett.readings
     if given and given.per_mm > _CLOSEST:
-        yield f"Check sett.given: {say_sett(given)} is closer than usual on a frame; write what was meant."
+        yield ENGLISH.say(Question.GIVEN, sett=say_sett(given))
     elif readings and (close := max(readings, key=_low)).low > _CLOSEST:
-        yield (
-            f"Check sett.readings: {close.words} makes {say_number(close.low * 10)} ends per cm, closer than usual; "
-            "count again, and write the pairs that fit."
-        )
+        yield ENGLISH.say(Question.READINGS, reading=close.words, sett=say_number(close.low * 10))
 
 
 def _low(reading: WrapReading) -> Fraction:
@@ -73,18 +73,18 @@ def _of_frame(kit: Kit) -> Iterator[str]:
     wide, high = frame.outer_width, frame.outer_height
     for key, length, other in (("outer_width", wide, high), ("outer_height", high, wide)):
         if length.mm > _LARGEST_FRAME or length.mm > _MOST_ASPECT * other.mm:
-            yield _shorter(f"frame.{key}", length, "for a frame")
+            yield _shorter(f"frame.{key}", length, _FRAME)
     for key, length in (("side_width", frame.side_width), ("margin", frame.margin)):
         if length.mm > _WIDEST_SIDE:
-            yield _shorter(f"frame.{key}", length, "for that")
+            yield _shorter(f"frame.{key}", length, _SIDE)
 
 
-def _shorter(key: str, length: Length, what: str) -> str:
+def _shorter(key: str, length: Length, roles: tuple[Role, Role]) -> str:
     """The question whether another unit was meant: cm for m, mm for cm."""
     unit = {"m": "cm", "cm": "mm", "ft": "in", "yd": "in"}.get(length.unit)
     said = say_length(length)
-    leaf = key.rpartition(".")[2]
-    instead = (
-        f'if {unit} were meant, write {leaf} = "{said.rpartition(" ")[0]} {unit}"' if unit else "write what was meant"
-    )
-    return f"Check {key}: {said} is long {what}; {instead}."
+    plain, asking = roles
+    if not unit:
+        return ENGLISH.say(plain, key=key, length=said)
+    leaf, meant = key.rpartition(".")[2], f"{said.rpartition(' ')[0]} {unit}"
+    return ENGLISH.say(asking, key=key, length=said, unit=unit, leaf=leaf, meant=meant)

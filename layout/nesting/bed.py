@@ -12,6 +12,8 @@ from dataclasses import dataclass
 from typing import NamedTuple
 
 from layout.drawing.sheet import Part
+from layout.messages.english import ENGLISH
+from layout.messages.roles import SheetNeed
 from layout.values.errors import FieldError
 from layout.values.limits import whole
 
@@ -86,7 +88,7 @@ def blocks_of(wanted: Sequence[Item], bed: Bed) -> list[Block]:
     """
     blocks: list[Block] = []
     for number, (part, copies, turns) in enumerate(wanted):
-        whole(copies, "copies", f"copies of {part.title}", "2", most=_MOST)
+        whole(copies, "copies", ENGLISH.say(SheetNeed.COPIES, part=part.title), "2", most=_MOST)
         ways = tuple(_way(part, turn, bed.gap) for turn in turns)
         fitting = tuple(way for way in ways if way.width <= bed.room.width and way.height <= bed.room.height)
         if not fitting:
@@ -113,5 +115,6 @@ def _up(mm: float) -> int:
 def _too_large(part: Part, way: Turn, bed: Bed) -> FieldError:
     more = 2 * bed.edge - bed.gap
     width, height = (math.ceil(side / _MICRO + more) for side in (way.width, way.height))
-    needed = f"a sheet of at least {width} x {height} mm, edges of {bed.edge:g} mm included, for {part.title}"
-    return FieldError("", needed, f"{bed.width:g} x {bed.height:g} mm", f"{width} x {height} mm")
+    values = {"width": width, "height": height, "edge": f"{bed.edge:g}", "part": part.title}
+    got, example = f"{bed.width:g} x {bed.height:g} mm", f"{width} x {height} mm"
+    return FieldError("", SheetNeed.NESTED, got, example, **values)

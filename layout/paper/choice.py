@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import replace
 from functools import cache
 from itertools import islice
@@ -13,8 +13,9 @@ from layout.drawing.shapes import Box, Placing, Point
 from layout.drawing.sheet import PT, Part, Piece
 from layout.kit.inputs import PAPERS
 from layout.kit.kit import Paper
+from layout.messages.catalogue import Role
 from layout.messages.english import ENGLISH
-from layout.messages.roles import Sheet
+from layout.messages.roles import Sheet, SheetNeed
 from layout.paper.area import Area, printable
 from layout.paper.joints import LEAST_PIECE, MOST_PIECES, Build, frame_of, joints_of, pieces, proof_distance
 from layout.paper.laying import diagonal, straight
@@ -133,20 +134,29 @@ def _box_of(piece: Part, placing: Placing) -> Box:
 def _refusal(build: Build, paper: Paper, furnish: Furnish, metrics: FontMetrics) -> FieldError:
     """What cannot fit, and what would: other ways on this paper, then other papers."""
     part = build(True, ())
-    on = f"on paper of {paper.width:.1f} x {paper.height:.1f} mm"
-    got = f"a part {part.length:.1f} mm long {on}"
+    on = {"width": f"{paper.width:.1f}", "up": f"{paper.height:.1f}"}
     lays: tuple[Lay, ...] = () if part.whole else ("straight", "diagonal", "tiles")
     others = {f'lay = "{lay}"': replace(paper, lay=lay) for lay in lays}
     others |= {f'size = "{name}"': _sized(paper, name) for name in PAPERS}
     fit = [words for words, other in others.items() if _fits(build, other, furnish, metrics)]
+    example = _either(fit) if fit else _LARGE
     if part.whole:
-        got = f"{part.title.lower()} of {part.length:.0f} x {part.height:.0f} mm {on}"
-        return FieldError("paper.size", "a sheet that holds every part in one piece", got, " or ".join(fit) or _LARGE)
-    needed = {
-        "straight": "a sheet that holds the part straight",
-        "diagonal": "a sheet that holds the part in one piece across its diagonal",
-    }.get(paper.lay, f"a part and a sheet that allow pieces of at least {LEAST_PIECE:g} mm")
-    return FieldError("paper.lay", needed, got, " or ".join(fit) or _LARGE)
+        size = {"part": part.title.lower(), "length": f"{part.length:.0f}", "height": f"{part.height:.0f}"}
+        return FieldError("paper.size", SheetNeed.WHOLE, ENGLISH.say(SheetNeed.GOT_WHOLE, **size, **on), example)
+    got = ENGLISH.say(SheetNeed.GOT_LENGTH, length=f"{part.length:.1f}", **on)
+    if paper.lay in _NEEDED:
+        return FieldError("paper.lay", _NEEDED[paper.lay], got, example)
+    return FieldError("paper.lay", SheetNeed.PIECES, got, example, least=f"{LEAST_PIECE:g}")
+
+
+_NEEDED: Mapping[str, Role] = {"straight": SheetNeed.STRAIGHT, "diagonal": SheetNeed.DIAGONAL}
+
+
+def _either(ways: Sequence[str]) -> str:
+    said, *others = ways
+    for other in others:
+        said = ENGLISH.say(SheetNeed.OR, before=said, after=other)
+    return said
 
 
 def _sized(paper: Paper, name: str) -> Paper:

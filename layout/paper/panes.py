@@ -15,7 +15,7 @@ from layout.drawing.shapes import Placing, Point
 from layout.drawing.sheet import Part, Piece
 from layout.kit.kit import Paper
 from layout.messages.english import ENGLISH
-from layout.messages.roles import Grid, Sheet
+from layout.messages.roles import Grid, Sheet, SheetNeed
 from layout.paper.area import printable
 from layout.paper.choice import Furnish, Laying
 from layout.paper.laying import straight
@@ -155,6 +155,7 @@ def _how_to_join(whole: Part, across: int, up: int) -> str:
 
 
 def _refusal(whole: Part, paper: Paper) -> FieldError:
-    got = f"a {whole.title.lower()} of {whole.length:.0f} x {whole.height:.0f} mm on paper of {paper.width:.0f} x "
-    needed = f"paper on which each part takes at most {MOST_SHEETS} sheets"
-    return FieldError("paper.size", needed, f"{got}{paper.height:.0f} mm", 'size = "600 x 3000 mm"')
+    part = {"part": whole.title.lower(), "length": f"{whole.length:.0f}", "height": f"{whole.height:.0f}"}
+    on = {"width": f"{paper.width:.0f}", "up": f"{paper.height:.0f}"}
+    got = ENGLISH.say(SheetNeed.GOT_DRAWING, **part, **on)
+    return FieldError("paper.size", SheetNeed.EACH, got, 'size = "600 x 3000 mm"', most=MOST_SHEETS)

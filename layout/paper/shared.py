@@ -8,6 +8,8 @@ from typing import NamedTuple
 from layout.drawing.shapes import Box, Placing
 from layout.drawing.sheet import Part, Piece
 from layout.kit.kit import Paper
+from layout.messages.english import ENGLISH
+from layout.messages.roles import SheetNeed
 from layout.nesting.bed import Bed, Item
 from layout.nesting.nest import nest
 from layout.paper.area import Area, printable
@@ -47,7 +49,8 @@ def share(parts: Sequence[Part], paper: Paper, furnish: Furnish) -> Laying:
     try:
         laid = nest([Item(part, turns=(0,)) for part in parts], Bed(*free.size, gap=GAP, edge=0))
     except FieldError as error:
-        room = f"{free.size[0]:.0f} x {free.size[1]:.0f} mm free on {paper.width:.0f} x {paper.height:.0f} mm"
+        size = {"width": f"{free.size[0]:.0f}", "height": f"{free.size[1]:.0f}"}
+        room = ENGLISH.say(SheetNeed.FREE, **size, sheet=f"{paper.width:.0f} x {paper.height:.0f} mm")
         raise FieldError("paper.size", error.needed, room, 'size = "a3"') from None
     sheets = tuple(tuple(_moved(piece, free) for piece in pieces) for pieces in laid.sheets)
     return Laying("shared", parts[0], sheets, ())

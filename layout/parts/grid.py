@@ -18,6 +18,7 @@ from layout.drawing.sheet import Part
 from layout.drawing.typeset import SMALL
 from layout.messages.english import ENGLISH
 from layout.messages.roles import Grid as Said
+from layout.messages.roles import SheetNeed
 from layout.parts.grid_size import Grid, grid_of, left_out, notes_for
 from layout.plan import Plan
 from layout.values.errors import LayoutError
@@ -37,7 +38,7 @@ def drawing_of(plan: Plan, metrics: FontMetrics) -> Paned:
     """The grid of a plan, to be drawn whole or in panes; LayoutError where it has none."""
     grid = grid_of(plan)
     if grid is None:
-        raise LayoutError(f"there is no weaving grid: {left_out(plan)}")
+        raise LayoutError(SheetNeed.NO_GRID, why=left_out(plan))
     return paned(grid, notes_for(plan, grid), metrics)
 
 

@@ -12,6 +12,7 @@ from math import floor
 
 from layout.messages.english import ENGLISH
 from layout.messages.roles import Grid as Said
+from layout.messages.roles import SheetNeed
 from layout.plan import Plan
 from layout.values.quantity import Origin
 from layout.values.units import Length, say_length, say_number
@@ -75,16 +76,16 @@ def left_out(plan: Plan) -> str:
     """Why a plan has no grid, in some words; empty if it has one."""
     grid, paper = grid_of(plan), plan.kit.paper
     if grid is None:
-        return "no picks are known; count the beads up one end of a sample and say so (weft.beads)"
+        return ENGLISH.say(SheetNeed.GRID_NO_PICKS)
     finest = min(grid.pitch, grid.bead)
     if finest < LEAST_CELL:
-        return f"its lines would be {say_number(finest)} mm apart; under {say_number(LEAST_CELL)} mm they run together"
+        return ENGLISH.say(SheetNeed.GRID_TOO_FINE, apart=say_number(finest), least=say_number(LEAST_CELL))
     if min(grid.width, grid.height) < LEAST_SIDE:
-        size = f"{say_number(grid.width, 1)} x {say_number(grid.height, 1)} mm"
-        return f"its {size} in whole columns and rows leave nothing to design; it is made from {LEAST_SIDE} mm on"
+        size = {"width": say_number(grid.width, 1), "height": say_number(grid.height, 1)}
+        return ENGLISH.say(SheetNeed.GRID_TOO_SMALL, **size, least=LEAST_SIDE)
     if float(grid.width * grid.height) > MOST_SHEETS_LARGE * paper.width * paper.height:
-        size = f"{say_number(grid.width, 0)} x {say_number(grid.height, 0)} mm"
-        return f"{size} is more than {MOST_SHEETS_LARGE} whole sheets of this paper; name larger paper (paper.size)"
+        size = {"width": say_number(grid.width, 0), "height": say_number(grid.height, 0)}
+        return ENGLISH.say(SheetNeed.GRID_TOO_LARGE, **size, most=MOST_SHEETS_LARGE)
     return ""
 
 

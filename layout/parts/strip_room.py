@@ -7,6 +7,7 @@ from itertools import pairwise
 
 from layout.drawing.metrics import FontMetrics
 from layout.drawing.typeset import SMALL
+from layout.messages.roles import SheetNeed
 from layout.plan import Plan
 from layout.values.errors import FieldError
 from layout.values.units import say_length
@@ -48,13 +49,13 @@ def check_room(plan: Plan, length: float, metrics: FontMetrics) -> None:
     """FieldError where a strip of `length` mm is too short for words, or a marking unit too small for its totals."""
     if length < _LEAST:
         frame = plan.kit.frame
-        needed = f"at least {_LEAST + 2 * _OFF_SIDES:g} mm between the sides, room for the words of a strip"
+        least = f"{_LEAST + 2 * _OFF_SIDES:g}"
         got = f"{float(frame.outer_width.mm - 2 * frame.side_width.mm):g} mm"
-        raise FieldError("frame.outer_width", needed, got, 'outer_width = "12 cm"')
+        raise FieldError("frame.outer_width", SheetNeed.STRIP_ROOM, got, 'outer_width = "12 cm"', least=least)
     unit = plan.warp.sett.unit
     most = len(plan.warp.far)
-    least = metrics.width(str(most), SMALL) + NUMBER_GAP + _LIMIT_LINE
-    if plan.warp.width >= unit.mm and float(unit.mm) < least:
-        needed = f"at least {least:.1f} mm, room for the running totals up to {most}"
-        example = '"1/2 in"' if unit.imperial else '"1 cm"'
-        raise FieldError("sett.marking_unit", needed, say_length(unit), f"marking_unit = {example}")
+    room = metrics.width(str(most), SMALL) + NUMBER_GAP + _LIMIT_LINE
+    if plan.warp.width >= unit.mm and float(unit.mm) < room:
+        example, values = '"1/2 in"' if unit.imperial else '"1 cm"', {"least": f"{room:.1f}", "most": most}
+        got = say_length(unit)
+        raise FieldError("sett.marking_unit", SheetNeed.STRIP_TOTALS, got, f"marking_unit = {example}", **values)

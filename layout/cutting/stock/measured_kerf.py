@@ -12,6 +12,8 @@ from fractions import Fraction
 from math import ceil
 from typing import NamedTuple
 
+from layout.messages.english import ENGLISH
+from layout.messages.roles import Caliper
 from layout.values.errors import FieldError, shown
 from layout.values.limits import plain
 from layout.values.units import mm_in, read_length
@@ -60,7 +62,7 @@ def read_caliper(text: object, field: str, within: Fraction | None = None, examp
     """
     match = _READING.fullmatch(text.strip()) if isinstance(text, str) else None
     if match is None:
-        raise FieldError(field, "a size as the caliper shows it, in mm or inches", shown(text), f"{field} {example}")
+        raise FieldError(field, Caliper.SIZE, shown(text), f"{field} {example}")
     number, decimals, unit = match.groups()
     try:
         length = read_length(f"{number} {unit or 'mm'}")
@@ -85,24 +87,24 @@ def kerf_of(
     hole, part = names
     example = f"{hole} 20.14 {part} 19.76"
     if len(holes) != len(parts) or not holes:
-        raise FieldError(part, f"one {part} for every {hole}", f"{len(parts)} for {len(holes)}", example)
+        got = ENGLISH.say(Caliper.PAIRS, parts=len(parts), holes=len(holes))
+        raise FieldError(part, Caliper.IN_PAIRS, got, example, part=part, hole=hole)
     kerfs = [(one.mm - other.mm) / 2 for one, other in zip(holes, parts, strict=True)]
     for one, other, kerf in zip(holes, parts, kerfs, strict=True):
-        got = f"a hole of {plain(one.mm)} mm and a part of {plain(other.mm)} mm"
+        got = ENGLISH.say(Caliper.HOLE_AND_PART, hole=plain(one.mm), part=plain(other.mm))
         if kerf <= 0:
-            raise FieldError(hole, "a hole larger than the part that came out of it", got, example)
+            raise FieldError(hole, Caliper.LARGER_HOLE, got, example)
         if one.mm < _SMALLEST and kerf < _FINEST:
-            needed = f"sizes in mm, since no hole of a trial is under {plain(_SMALLEST)} mm; a caliper that shows cm"
             tenfold = f"{hole} {plain(10 * one.mm)} {part} {plain(10 * other.mm)}"
-            raise FieldError(hole, f"{needed} has to be read ten times as large", got, tenfold)
+            raise FieldError(hole, Caliper.IN_MM, got, tenfold, smallest=plain(_SMALLEST))
         if kerf > LARGEST:
-            raise FieldError(hole, f"a kerf of at most {plain(LARGEST)} mm, (hole - part) / 2", got, example)
+            raise FieldError(hole, Caliper.KERF, got, example, most=plain(LARGEST))
     reading = max((one.within + other.within) / 2 for one, other in zip(holes, parts, strict=True))
     mean = sum(kerfs, Fraction()) / len(kerfs)
     if reading >= mean:
-        got = f"readings that leave it open by {plain(reading)} mm"
+        got = ENGLISH.say(Caliper.OPEN_BY, open=plain(reading))
         finer = f"{example} --within 0.02" if stated else example
-        raise FieldError(hole, f"readings fine enough for a kerf of about {plain(mean)} mm", got, finer)
+        raise FieldError(hole, Caliper.FINER, got, finer, kerf=plain(mean))
     return MeasuredKerf(mean, min(kerfs), max(kerfs), reading, len(kerfs))
 
 
@@ -113,7 +115,7 @@ def ease_of(slot: Fraction, drawn: Fraction, kerf: Fraction) -> Fraction:
     """
     ease = slot + kerf - drawn
     if ease < 0:
-        got = f"{plain(slot)} mm, cut {plain(drawn - kerf)} mm narrower than drawn"
+        got = ENGLISH.say(Caliper.SLOT, slot=plain(slot), narrower=plain(drawn - kerf))
         works = max(ceil(10 * (drawn - kerf)), 3)
-        raise FieldError("--slot", "a slot that came out wider than the yarn", got, f"--slot {works / 10:.2f}")
+        raise FieldError("--slot", Caliper.WIDER_SLOT, got, f"--slot {works / 10:.2f}")
     return ease

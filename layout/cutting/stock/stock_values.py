@@ -13,7 +13,8 @@ from layout.drawing.metrics import FontMetrics
 from layout.kit.fields import example_of
 from layout.kit.inputs import VERSION
 from layout.kit.walk import Walk
-from layout.values.errors import FieldError, FieldErrors
+from layout.messages.roles import StockNeed
+from layout.values.errors import FieldError, FieldErrors, shown
 from layout.values.units import Length, exact_length, say_length
 
 Got = Mapping[str, Any]
@@ -39,15 +40,13 @@ def _kerf_errors(got: Got) -> Iterator[FieldError]:
     kerf, kerf_x, kerf_y = (got[key] for key in keys)
     if kerf and (kerf_x or kerf_y):
         given = keys[1] if kerf_x else keys[2]
-        yield FieldError(
-            given, "to be left out beside kerf", say_length(kerf_x or kerf_y), f"leave out {given.rpartition('.')[2]}"
-        )
+        instead = f"leave out {given.rpartition('.')[2]}"
+        yield FieldError(given, StockNeed.KERF_TWICE, say_length(kerf_x or kerf_y), instead)
     elif (kerf_x is None) != (kerf_y is None):
         missing, other = (keys[1], keys[2]) if kerf_x is None else (keys[2], keys[1])
-        yield FieldError(missing, f"to be given beside {other}", "nothing", _example(missing))
+        yield FieldError(missing, StockNeed.OTHER_KERF, shown(None), _example(missing), other=other)
     elif not kerf and not kerf_x:
-        needed = "to be given (the full width of the cut, measured or from a table of your material)"
-        yield FieldError(keys[0], needed, "nothing", _example(keys[0]))
+        yield FieldError(keys[0], StockNeed.NO_KERF, shown(None), _example(keys[0]))
 
 
 def _colour_errors(got: Got) -> Iterator[FieldError]:
@@ -58,9 +57,8 @@ def _colour_errors(got: Got) -> Iterator[FieldError]:
         if colour is None:
             continue
         if colour in seen:
-            got_words = f"{colour}, which {seen[colour]} has too"
-            needed = "a colour of its own, unlike every other operation"
-            yield FieldError(key, needed, got_words, f'{key.rpartition(".")[2]} = "{_free(got, key)}"')
+            example = f'{key.rpartition(".")[2]} = "{_free(got, key)}"'
+            yield FieldError(key, StockNeed.SAME_COLOUR, colour, example, other=seen[colour])
         seen.setdefault(colour, key)
 
 

@@ -9,9 +9,11 @@ from layout.messages.english import (
     guide,
     job,
     kit,
+    questions,
     refusals,
     sett,
     sheet,
+    stock,
     strip,
     values,
     winding,
@@ -23,7 +25,7 @@ _BETWEEN: dict[Role, str | Plural] = {
     Between.SENTENCES: "{before} {after}",
 }
 
-_AREAS = (check, cutting, gauge, grid, guide, job, kit, refusals, sett, sheet, strip, values, winding)
+_AREAS = (check, cutting, gauge, grid, guide, job, kit, questions, refusals, sett, sheet, stock, strip, values, winding)
 
 ENGLISH = Catalogue(_BETWEEN | {role: said for area in _AREAS for role, said in area.MESSAGES.items()})
 """The one catalogue that there is so far."""

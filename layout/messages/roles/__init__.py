@@ -4,11 +4,14 @@ from layout.messages.roles.cutting import CutNeed, CutNote, CutWord
 from layout.messages.roles.job import JobSheet
 from layout.messages.roles.kit import Cross, Table
 from layout.messages.roles.printed import Check, Count, Gauge, Grid, Guide, Sheet, Strip, Winding
+from layout.messages.roles.questions import Question
 from layout.messages.roles.refusals import Refusal
 from layout.messages.roles.sett import Counted, NotchNote, SettNeed, SettNote, WrapWords
+from layout.messages.roles.stock import Caliper, SheetNeed, StockNeed
 from layout.messages.roles.values import Entry, Value
 
 __all__ = [
+    "Caliper",
     "Check",
     "Count",
     "Counted",
@@ -22,10 +25,13 @@ __all__ = [
     "Guide",
     "JobSheet",
     "NotchNote",
+    "Question",
     "Refusal",
     "SettNeed",
     "SettNote",
     "Sheet",
+    "SheetNeed",
+    "StockNeed",
     "Strip",
     "Table",
     "Value",

@@ -1,0 +1,68 @@
+"""Why the amounts of a kit are what they are, what to add for more, and what is refused of its room."""
+
+from __future__ import annotations
+
+from layout.messages.catalogue import Plural, Role
+from layout.messages.english.forms import needs
+from layout.messages.roles import Add, Pairing, Reason, Room
+
+_GUESS = "A first guess from the {kind} diameters of the two yarns would be {first}, and could be {low} to {high}: {doubt}. "
+_AGAIN = ": wrap both together once more, since a thread squeezed or a turn miscounted is easily overlooked."
+_GIVEN = "The sett given, {sett}, is "
+_WRAP = "The wrap of both yarns together, {sett}, is "
+
+MESSAGES: dict[Role, str | Plural] = {
+    Reason.NO_DRAW_IN: "The width does not draw in.",
+    Reason.NO_SHRINKAGE: "The finished piece does not shrink.",
+    Reason.WIDTH: "The width of the warp less the draw-in.",
+    Reason.HEIGHT: "The height of the kit.",
+    Reason.SHRINKAGE: "Shrinkage of a sample that was washed.",
+    Reason.SHRUNK: "Less the shrinkage.",
+    Reason.TO_MAKE: "Divided by what is left.",
+    Reason.AS_SIDES: "The frame ends are as wide as its sides, seen from the face.",
+    Reason.ON_FACE: "All ends lie on the face.",
+    Reason.BAR: "The bar.",
+    Reason.END_WIDTH: "The frame ends as wide as the kit states it.",
+    Reason.HEIGHT_LEFT: "{inner} mm less 2 x {heading} mm of heading, {hand} mm for the hand.",
+    Reason.HEIGHT_LEFT_LAYERS: (
+        "{inner} mm less 2 x {heading} mm of heading, 2 x {apart} mm where the layers come together, {hand} mm for the "
+        "hand."
+    ),
+    Reason.ONCE_ROUND: "Once round both frame ends and on by a winding pitch.",
+    Reason.ROUND_TEETH: "Up and down on the face, and round the back of a tooth at both ends.",
+    Reason.ROUND_PEGS: "Up and down between pegs, and round a peg at both ends.",
+    Reason.PATH: "{ends} ends, two of them {two} mm",
+    Reason.PATH_THREADS: "{ends} ends of {threads} threads, two of them {two} mm",
+    Reason.HEADING_TAKE_UP: "A heading row takes 10 % more than its width.",
+    Reason.WARP_TOTAL: "{path}; heading rows, {knots} knots, {spare} % spare.",
+    Reason.NO_TAILS: "Tails are left out, since the kit does not say how many lengths of weft are put in.",
+    Reason.SAMPLE: "From the weight of a sample.",
+    Reason.STRANDS: Plural(
+        "strands", "{strands} strand of it, every one counted.", "{strands} strands of it, every one counted."
+    ),
+    Reason.NO_COLOUR: "no colour named",
+    Reason.NO_THICKNESS: "The thickness of the warp is left out of its way round the ends.",
+    Add.WARP: "For the weight of the warp, say under [warp] how heavy it is: count, system and plies, or grams and length.",
+    Add.PICKS: "For the picks, give weft.beads or weft.picks counted on a sample, or wrap the weft (weft.wrap).",
+    Add.TAKE_UP: (
+        "For the take-up, give weight and fibre of both yarns, or wrap both (warp.wrap and weft.wrap), or draw a pick "
+        "out of a sample (weft.pick)."
+    ),
+    Add.STRANDS: "For the weight of the weft, give weft.strands and how heavy each is.",
+    Add.COLOURS: "For the weft by colour, give weft.colours, or a colour to each strand.",
+    Pairing.UNLIKE: (
+        "Warp and weft were not compared: one is known as it lies soft, the other compressed, and these are never "
+        "mixed; wrap both, or give weight and fibre of both."
+    ),
+    Pairing.GUESS_GIVEN: _GUESS + "What stands is the sett as it was given.",
+    Pairing.GUESS_WRAPPED: _GUESS + "What stands is the wrap of both together.",
+    Pairing.GIVEN_CLOSER: _GIVEN + "closer than the yarns apart make likely ({low} to {high})" + _AGAIN,
+    Pairing.GIVEN_WIDER: _GIVEN + "wider than the yarns apart make likely ({low} to {high})" + _AGAIN,
+    Pairing.WRAP_CLOSER: _WRAP + "closer than the yarns apart make likely ({low} to {high})" + _AGAIN,
+    Pairing.WRAP_WIDER: _WRAP + "wider than the yarns apart make likely ({low} to {high})" + _AGAIN,
+    Room.HIGHER: needs("more than {least}, for both ends, headings, spreading layers and the hand"),
+    Room.LEAVE: needs("to leave some height to weave in a frame of at most {longest}"),
+    Room.TAKEN: "{taken} mm taken by it in all",
+    Room.AT_MOST: needs("at most {most} ({why}; see [room])"),
+    Room.PEGS: needs("peg and thread together no thicker than two pitches, {most} mm"),
+}
