@@ -10,6 +10,8 @@ from layout.estimate.warp_need import ADD_WARP, warp_need
 from layout.estimate.weft_need import weft_need
 from layout.kit.kit import Kit
 from layout.kit.yarn_facts import stated, yarn_facts
+from layout.messages.english import ENGLISH
+from layout.messages.roles import Reason
 from layout.values.quantity import Quantity, assumed, computed, measured
 from layout.warps.warp import Warp
 from layout.yardage.amounts import Amounts, scaled
@@ -17,8 +19,8 @@ from layout.yardage.given import AmountsGiven
 from layout.yardage.shrinkage import left_of, shrunk_by, to_make
 from layout.yardage.weft_total import drawn_in, weight_warnings
 
-DRAW_IN = assumed(0.0, "The width does not draw in.")
-SHRINKAGE = assumed(0.0, "The finished piece does not shrink.")
+DRAW_IN = assumed(0.0, ENGLISH.say(Reason.NO_DRAW_IN))
+SHRINKAGE = assumed(0.0, ENGLISH.say(Reason.NO_SHRINKAGE))
 
 
 def estimate(kit: Kit, warp: Warp) -> Amounts:
@@ -62,8 +64,8 @@ def estimate(kit: Kit, warp: Warp) -> Amounts:
 
 def _woven(kit: Kit, warp: Warp, draw: Quantity) -> tuple[Quantity, Quantity]:
     """Width and height in mm as they are woven."""
-    width = computed(drawn_in(warp.width, draw.value), "The width of the warp less the draw-in.", draw)
-    return width, computed(float(kit.weaving.height.mm), "The height of the kit.")
+    width = computed(drawn_in(warp.width, draw.value), ENGLISH.say(Reason.WIDTH), draw)
+    return width, computed(float(kit.weaving.height.mm), ENGLISH.say(Reason.HEIGHT))
 
 
 def _shrinkage(told: AmountsGiven) -> Quantity:
@@ -71,7 +73,7 @@ def _shrinkage(told: AmountsGiven) -> Quantity:
     if told.washed is None:
         return stated(told.shrinkage, SHRINKAGE, "Shrinkage")
     lost = shrunk_by(told.washed.before.mm, told.washed.after.mm)
-    return measured(float(lost), "Shrinkage of a sample that was washed.")
+    return measured(float(lost), ENGLISH.say(Reason.SHRINKAGE))
 
 
 def _finished(
@@ -79,6 +81,6 @@ def _finished(
 ) -> tuple[tuple[Quantity, Quantity], tuple[Quantity, Quantity]]:
     """What shrinkage leaves of the size woven, and what to weave for that size to be left: divided, never added."""
     share = Fraction(lost.value)
-    left = tuple(computed(float(left_of(side.value, share)), "Less the shrinkage.", side, lost) for side in woven)
-    more = tuple(computed(float(to_make(side.value, share)), "Divided by what is left.", side, lost) for side in woven)
+    left = tuple(computed(float(left_of(side.value, share)), ENGLISH.say(Reason.SHRUNK), side, lost) for side in woven)
+    more = tuple(computed(float(to_make(side.value, share)), ENGLISH.say(Reason.TO_MAKE), side, lost) for side in woven)
     return (left[0], left[1]), (more[0], more[1])

@@ -2,17 +2,18 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from fractions import Fraction
 
 from layout.kit.yarn_facts import Pair, YarnFacts
+from layout.messages.catalogue import Role
+from layout.messages.english import ENGLISH
+from layout.messages.roles import Pairing
 from layout.sett.sett import SettTaken
 from layout.sett.sett_words import say_per_mm
 from layout.yarns.pairing import Guess, first_guess, ladder_warnings, pairing_warnings
 
-UNLIKE = (
-    "Warp and weft were not judged against each other: one is known as it lies soft, the other compressed, and these "
-    "are never mixed; wrap both, or tell weight and fibre of both."
-)
+UNLIKE = ENGLISH.say(Pairing.UNLIKE)
 
 
 def pairing_of(sett: SettTaken, known: YarnFacts) -> tuple[tuple[str, ...], tuple[str, ...]]:
@@ -36,22 +37,26 @@ def _one_of_each(known: YarnFacts) -> bool:
 
 def _guess_words(guess: Guess, pair: Pair, sett: SettTaken) -> str:
     first, low, high = (_say(value, sett) for value in (guess.per_mm.value, guess.low, guess.high))
-    stands = "the sett as it was given" if sett.high is None else "the wrap of both together"
-    said = f"A first guess from the {pair[0].kind} diameters of the two yarns would be {first}"
-    return f"{said}, and may as well be {low} to {high}: {guess.doubt}. What stands is {stands}."
+    values = {"kind": pair[0].kind, "first": first, "low": low, "high": high, "doubt": guess.doubt}
+    return ENGLISH.say(Pairing.GUESS_GIVEN if sett.high is None else Pairing.GUESS_WRAPPED, **values)
 
 
 def _far_off(guess: Guess, sett: SettTaken) -> tuple[str, ...]:
     """One sentence if the sett measured, or given, lies beyond what the two yarns apart make likely."""
     if guess.low <= float(sett.low) <= guess.high:
         return ()
-    how = "closer" if sett.low > guess.high else "wider"
-    source = "sett given" if sett.high is None else "wrap of both yarns together"
-    span = f"{_say(guess.low, sett)} to {_say(guess.high, sett)}"
-    said = f"The {source}, {_say(float(sett.low), sett)}, is {how} than the yarns apart make likely ({span})"
-    return (
-        f"{said}: wrap both together once more, since a thread squeezed or a turn miscounted is easily overlooked.",
-    )
+    role = _FAR_OFF[sett.high is None, sett.low > guess.high]
+    values = {"sett": _say(float(sett.low), sett), "low": _say(guess.low, sett), "high": _say(guess.high, sett)}
+    return (ENGLISH.say(role, **values),)
+
+
+_FAR_OFF: Mapping[tuple[bool, bool], Role] = {
+    (True, True): Pairing.GIVEN_CLOSER,
+    (True, False): Pairing.GIVEN_WIDER,
+    (False, True): Pairing.WRAP_CLOSER,
+    (False, False): Pairing.WRAP_WIDER,
+}
+"""By whether the sett was given, and whether it is closer than likely."""
 
 
 def _say(per_mm: float, sett: SettTaken) -> str:

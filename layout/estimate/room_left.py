@@ -10,6 +10,8 @@ from layout.kit.frame_inputs import LONGEST
 from layout.kit.inputs import BY_KEY
 from layout.kit.kit import Kit
 from layout.kit.yarn_facts import stated
+from layout.messages.english import ENGLISH
+from layout.messages.roles import Reason, Room
 from layout.values.errors import FieldError
 from layout.values.limits import plain
 from layout.values.quantity import Quantity, assumed, computed, measured
@@ -35,7 +37,7 @@ from layout.yardage.weavable import (
 
 _LEAST_WOVEN = 4.0
 """A smaller height in mm is not offered to anybody."""
-_AS_SIDES = "The frame ends are as wide as its sides, seen from the face."
+_AS_SIDES = ENGLISH.say(Reason.AS_SIDES)
 
 
 class RoomLeft(NamedTuple):
@@ -81,7 +83,7 @@ def apart_at(kit: Kit) -> Quantity:
     """The zone in mm at a frame end where face and back layer lie apart; nothing where there is one layer only."""
     ends = kit.frame.ends
     if ends.kind != "wound":
-        return computed(0.0, "All ends lie on the face.")
+        return computed(0.0, ENGLISH.say(Reason.ON_FACE))
     return apart_zone(ends.deep_mm, stated(kit.amounts.room.slope, SLOPE, "The slope of the layers"))
 
 
@@ -89,9 +91,9 @@ def end_width(kit: Kit) -> Quantity:
     """How much of the outer height an end takes: the bar, or the board with its pegs as far as the warp lies on it."""
     ends, given = kit.frame.ends, kit.strength.end_width
     if ends.wide_mm is not None:
-        return measured(float(ends.wide_mm), "The bar.")
+        return measured(float(ends.wide_mm), ENGLISH.say(Reason.BAR))
     if given is not None:
-        return measured(float(given.mm), "The frame ends as wide as the kit states it.")
+        return measured(float(given.mm), ENGLISH.say(Reason.END_WIDTH))
     return assumed(float(max(kit.frame.side_width.mm, ends.inset_mm)), _AS_SIDES)
 
 
@@ -112,9 +114,9 @@ def _too_low(kit: Kit, room: RoomTaken, wide: Quantity) -> FieldError:
     least = Length(Fraction(_taken(room) + 2 * wide.value), outer.unit)
     if least.mm + _LEAST_WOVEN > LONGEST.mm:
         return _too_much(room, wide)
-    needed = f"more than {_said(least)}, for both ends, headings, spreading layers and the hand"
     higher = Length(min(least.mm + kit.weaving.height.mm + 1, LONGEST.mm), outer.unit)
-    return FieldError("frame.outer_height", needed, say_length(outer), f'outer_height = "{up(higher)}"')
+    example = f'outer_height = "{up(higher)}"'
+    return FieldError("frame.outer_height", Room.HIGHER, say_length(outer), example, least=_said(least))
 
 
 def _too_much(room: RoomTaken, wide: Quantity) -> FieldError:
@@ -123,17 +125,16 @@ def _too_much(room: RoomTaken, wide: Quantity) -> FieldError:
     key = max(parts, key=lambda each: parts[each])
     table, taken = ("room", parts[key]) if parts[key] > 2 * wide.value else ("frame", 2 * wide.value)
     key = key if table == "room" else "end_width"
-    needed = f"to leave some height to weave in a frame of at most {say_length(LONGEST)}"
-    got = f"{plain(taken)} mm taken by it in all"
-    return FieldError(f"{table}.{key}", needed, got, example_of(BY_KEY[f"{table}.{key}"]))
+    got, example = ENGLISH.say(Room.TAKEN, taken=plain(taken)), example_of(BY_KEY[f"{table}.{key}"])
+    return FieldError(f"{table}.{key}", Room.LEAVE, got, example, longest=say_length(LONGEST))
 
 
 def _less(inner: Fraction, room: RoomTaken) -> str:
     """What is taken off the height between the ends, in numbers."""
-    taken = [f"2 x {plain(room.heading.value)} mm of heading"]
+    values = {"inner": plain(inner), "heading": plain(room.heading.value), "hand": plain(room.hand.value)}
     if room.apart.value:
-        taken.append(f"2 x {plain(room.apart.value)} mm where the layers come together")
-    return f"{plain(inner)} mm less {', '.join(taken)}, {plain(room.hand.value)} mm for the hand."
+        return ENGLISH.say(Reason.HEIGHT_LEFT_LAYERS, **values, apart=plain(room.apart.value))
+    return ENGLISH.say(Reason.HEIGHT_LEFT, **values)
 
 
 def _check(kit: Kit, weavable: Quantity, room: RoomTaken, wide: Quantity) -> None:
@@ -145,8 +146,8 @@ def _check(kit: Kit, weavable: Quantity, room: RoomTaken, wide: Quantity) -> Non
         most = down(Length(Fraction(weavable.value), height.unit))
         if weavable.value < _LEAST_WOVEN:
             raise _too_low(kit, room, wide) from None
-        needed = f"at most {most} ({weavable.reason.rstrip('.')}; see [room])"
-        raise FieldError("weaving.height", needed, say_length(height), f'height = "{most}"') from None
+        got, why = say_length(height), weavable.reason.rstrip(".")
+        raise FieldError("weaving.height", Room.AT_MOST, got, f'height = "{most}"', most=most, why=why) from None
 
 
 def _said(length: Length) -> str:

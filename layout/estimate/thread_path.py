@@ -5,6 +5,8 @@ from __future__ import annotations
 from typing import NamedTuple
 
 from layout.frames.frame import Frame
+from layout.messages.english import ENGLISH
+from layout.messages.roles import Reason
 from layout.values.quantity import Quantity, computed
 from layout.warps.warp import Warp
 from layout.warps.ways import WAYS
@@ -26,5 +28,7 @@ def thread_path(frame: Frame, warp: Warp, thread: Quantity) -> ThreadPath:
 
 def _said(warp: Warp, two: Quantity) -> str:
     threads = sum(warp.threads)
-    more = f" of {threads} threads" if threads != warp.ends else ""
-    return f"{warp.ends} ends{more}, two of them {two.value:.1f} mm"
+    values = {"ends": warp.ends, "two": f"{two.value:.1f}"}
+    if threads != warp.ends:
+        return ENGLISH.say(Reason.PATH_THREADS, **values, threads=threads)
+    return ENGLISH.say(Reason.PATH, **values)

@@ -7,6 +7,8 @@ from typing import NamedTuple
 from layout.estimate.thread_path import thread_path
 from layout.frames.frame import Frame
 from layout.kit.yarn_facts import YarnFacts, stated
+from layout.messages.english import ENGLISH
+from layout.messages.roles import Add, Reason
 from layout.values.limits import plain
 from layout.values.quantity import Quantity, assumed, computed
 from layout.warps.warp import Warp
@@ -15,12 +17,10 @@ from layout.yardage.given import WarpGiven
 from layout.yardage.warp_thread import KNOT, SPARE, STRETCH, TAIL, SidePiece, heading_thread, warp_thread, weight
 from layout.yardage.weft import take_up
 
-HEADING_TAKE_UP = assumed(0.1, "A heading row takes 10 % more than its width.")
+HEADING_TAKE_UP = assumed(0.1, ENGLISH.say(Reason.HEADING_TAKE_UP))
 _KNOTS = 2  # the tie-on and the tie-off
 
-ADD_WARP = (
-    "For the weight of the warp, tell under [warp] how heavy it is: count, system and plies, or grams and length."
-)
+ADD_WARP = ENGLISH.say(Add.WARP)
 
 
 class WarpNeed(NamedTuple):
@@ -39,7 +39,8 @@ def warp_need(frame: Frame, warp: Warp, known: YarnFacts, told: WarpGiven) -> Wa
     heading = heading_of(frame, warp, known, stated(told.tail, TAIL, "The tail of the heading rows"), knot)
     stretch, spare = stated(told.stretch, STRETCH, "Stretch"), stated(told.spare, SPARE, "Spare")
     found = warp_thread(way.whole, heading, _KNOTS, knot, stretch, spare)
-    said = f"{way.whole.reason}; heading rows, {_KNOTS} knots, {plain(100 * spare.value)} % spare."
+    values = {"path": way.whole.reason, "knots": _KNOTS, "spare": plain(100 * spare.value)}
+    said = ENGLISH.say(Reason.WARP_TOTAL, **values)
     total = computed(found.value, said, found)
     grams = weight(total, known.warp.tex) if known.warp else None
     return WarpNeed(way.two_ends, scaled(heading, 1 / 1000), scaled(total, 1 / 1000), grams)

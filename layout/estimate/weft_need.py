@@ -6,6 +6,8 @@ from fractions import Fraction
 from typing import NamedTuple
 
 from layout.kit.yarn_facts import YarnFacts
+from layout.messages.english import ENGLISH
+from layout.messages.roles import Add, Reason
 from layout.values.limits import ROUNDING
 from layout.values.quantity import Quantity, assumed, computed
 from layout.yardage.amounts import ColourNeed, scaled
@@ -24,15 +26,12 @@ from layout.yarns.diameter import together
 from layout.yarns.yarn import Bundle, Strand
 
 BEAT = Fraction(4, 5)
-NO_TAILS = assumed(0.0, "Tails are left out, since the kit does not say how many lengths of weft are put in.")
+NO_TAILS = assumed(0.0, ENGLISH.say(Reason.NO_TAILS))
 
-ADD_PICKS = "For the picks, give weft.beads or weft.picks counted on a sample, or wrap the weft (weft.wrap)."
-ADD_TAKE_UP = (
-    "For the take-up, tell weight and fibre of both yarns, or wrap both (warp.wrap and weft.wrap), or draw a pick out "
-    "of a sample (weft.pick)."
-)
-ADD_STRANDS = "For the weight of the weft, tell weft.strands and how heavy each is."
-ADD_COLOURS = "For the weft by colour, give weft.colours, or a colour to each strand."
+ADD_PICKS = ENGLISH.say(Add.PICKS)
+ADD_TAKE_UP = ENGLISH.say(Add.TAKE_UP)
+ADD_STRANDS = ENGLISH.say(Add.STRANDS)
+ADD_COLOURS = ENGLISH.say(Add.COLOURS)
 
 
 class WeftNeed(NamedTuple):
@@ -93,7 +92,7 @@ def _total(
         grams = computed(found.value, found.reason, found, *size)
         if known.weft is None:
             return None, grams, ()
-        length = computed(grams.value / float(known.weft.tex) * 1e6, "From the weight of a sample.", grams)
+        length = computed(grams.value / float(known.weft.tex) * 1e6, ENGLISH.say(Reason.SAMPLE), grams)
         return length, grams, colours_of(length, told, known.weft, tailed=True)
     if picks is None or more is None:
         return None, None, ()
@@ -130,5 +129,7 @@ def _need(name: str, laid: list[tuple[Quantity, Strand]]) -> ColourNeed:
     metres = sum(length.value / 1000 * strand.number for length, strand in laid)
     grams = sum(length.value / 1000 * strand.number * float(strand.yarn.grams_per_metre) for length, strand in laid)
     strands = sum(strand.number for strand in {id(strand): strand for _, strand in laid}.values())
-    said = f"{strands} strand{'' if strands == 1 else 's'} of it, every one counted."
-    return ColourNeed(name or "no colour named", computed(metres, said, *lengths), computed(grams, said, *lengths))
+    said = ENGLISH.say(Reason.STRANDS, strands=strands)
+    return ColourNeed(
+        name or ENGLISH.say(Reason.NO_COLOUR), computed(metres, said, *lengths), computed(grams, said, *lengths)
+    )

@@ -5,13 +5,15 @@ from __future__ import annotations
 from dataclasses import dataclass
 from fractions import Fraction
 
+from layout.messages.english import ENGLISH
+from layout.messages.roles import Reason
 from layout.values.quantity import Quantity, assumed, measured
 from layout.values.units import Length
 from layout.yardage.given import AmountsGiven, WeftGiven
 from layout.yarns.diameter import Diameter, bunched, compressed, specific_volume
 from layout.yarns.yarn import Bundle, Strand, Yarn, bundle
 
-_NO_THICKNESS = assumed(0.0, "The thickness of the warp is left out of its way round the ends.")
+_NO_THICKNESS = assumed(0.0, ENGLISH.say(Reason.NO_THICKNESS))
 
 Pair = tuple[Diameter, Diameter]
 

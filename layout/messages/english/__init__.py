@@ -4,6 +4,7 @@ from layout.messages.catalogue import Between, Catalogue, Plural, Role
 from layout.messages.english import (
     check,
     cutting,
+    estimate,
     gauge,
     grid,
     guide,
@@ -25,7 +26,24 @@ _BETWEEN: dict[Role, str | Plural] = {
     Between.SENTENCES: "{before} {after}",
 }
 
-_AREAS = (check, cutting, gauge, grid, guide, job, kit, questions, refusals, sett, sheet, stock, strip, values, winding)
+_AREAS = (
+    check,
+    cutting,
+    estimate,
+    gauge,
+    grid,
+    guide,
+    job,
+    kit,
+    questions,
+    refusals,
+    sett,
+    sheet,
+    stock,
+    strip,
+    values,
+    winding,
+)
 
 ENGLISH = Catalogue(_BETWEEN | {role: said for area in _AREAS for role, said in area.MESSAGES.items()})
 """The one catalogue that there is so far."""

@@ -6,7 +6,9 @@ from layout.messages.catalogue import Plural, Role
 from layout.messages.english.forms import needs
 from layout.messages.roles import Add, Pairing, Reason, Room
 
-_GUESS = "A first guess from the {kind} diameters of the two yarns would be {first}, and could be {low} to {high}: {doubt}. "
+_GUESS = (
+    "A first guess from the {kind} diameters of the two yarns would be {first}, and could be {low} to {high}: {doubt}. "
+)
 _AGAIN = ": wrap both together once more, since a thread squeezed or a turn miscounted is easily overlooked."
 _GIVEN = "The sett given, {sett}, is "
 _WRAP = "The wrap of both yarns together, {sett}, is "
@@ -42,7 +44,9 @@ MESSAGES: dict[Role, str | Plural] = {
     ),
     Reason.NO_COLOUR: "no colour named",
     Reason.NO_THICKNESS: "The thickness of the warp is left out of its way round the ends.",
-    Add.WARP: "For the weight of the warp, say under [warp] how heavy it is: count, system and plies, or grams and length.",
+    Add.WARP: (
+        "For the weight of the warp, say under [warp] how heavy it is: count, system and plies, or grams and length."
+    ),
     Add.PICKS: "For the picks, give weft.beads or weft.picks counted on a sample, or wrap the weft (weft.wrap).",
     Add.TAKE_UP: (
         "For the take-up, give weight and fibre of both yarns, or wrap both (warp.wrap and weft.wrap), or draw a pick "

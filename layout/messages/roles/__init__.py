@@ -1,6 +1,7 @@
 """The roles of all messages, a module for each area."""
 
 from layout.messages.roles.cutting import CutNeed, CutNote, CutWord
+from layout.messages.roles.estimate import Add, Pairing, Reason, Room
 from layout.messages.roles.job import JobSheet
 from layout.messages.roles.kit import Cross, Table
 from layout.messages.roles.printed import Check, Count, Gauge, Grid, Guide, Sheet, Strip, Winding
@@ -11,6 +12,7 @@ from layout.messages.roles.stock import Caliper, SheetNeed, StockNeed
 from layout.messages.roles.values import Entry, Value
 
 __all__ = [
+    "Add",
     "Caliper",
     "Check",
     "Count",
@@ -25,8 +27,11 @@ __all__ = [
     "Guide",
     "JobSheet",
     "NotchNote",
+    "Pairing",
     "Question",
+    "Reason",
     "Refusal",
+    "Room",
     "SettNeed",
     "SettNote",
     "Sheet",

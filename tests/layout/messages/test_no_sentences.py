@@ -17,7 +17,48 @@ MODULES = {
 }
 _WORDS = re.compile(r"[A-Za-z']{2,},? [A-Za-z']+,? [A-Za-z']{2,}")  # three words in a row are a phrase
 
-ALLOWED: dict[str, int] = {}
+ALLOWED: dict[str, int] = {
+    "cutting/parts/comb.py": 3,
+    "cutting/stock/stock.py": 1,
+    "cutting/stock/stock_inputs.py": 24,
+    "estimate/room_left.py": 5,
+    "estimate/warp_need.py": 2,
+    "frames/bar.py": 17,
+    "frames/load.py": 5,
+    "kit/cross_checks.py": 2,
+    "kit/ends.py": 5,
+    "kit/fields.py": 2,
+    "kit/frame_inputs.py": 18,
+    "kit/inputs.py": 30,
+    "kit/kit.py": 3,
+    "kit/names.py": 1,
+    "kit/strength_inputs.py": 2,
+    "kit/table_types.py": 2,
+    "kit/yarn_facts.py": 1,
+    "kit/yarn_inputs.py": 42,
+    "sett/notches.py": 1,
+    "sett/readings.py": 1,
+    "values/errors.py": 1,
+    "values/limits.py": 1,
+    "warps/notched.py": 3,
+    "warps/pegged.py": 2,
+    "warps/warping.py": 11,
+    "warps/wound.py": 2,
+    "yardage/shrinkage.py": 5,
+    "yardage/thread.py": 30,
+    "yardage/warp_thread.py": 19,
+    "yardage/weavable.py": 27,
+    "yardage/weft.py": 20,
+    "yardage/weft_total.py": 18,
+    "yarns/diameter.py": 12,
+    "yarns/label.py": 7,
+    "yarns/label_text.py": 12,
+    "yarns/loosest.py": 1,
+    "yarns/pairing.py": 14,
+    "yarns/weights.py": 1,
+    "yarns/yarn.py": 14,
+    "yarns/yarn_counts.py": 14,
+}
 """Modules that still have phrases of their own, and how many; none may get more, and a count that falls is lowered."""
 
 

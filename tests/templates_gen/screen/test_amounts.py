@@ -100,7 +100,7 @@ def test_only_names_are_enough(kit: Path) -> None:
     }  # fmt: skip
     assert all(values[key] is None for key in missing)
     said = run("plan", kit).stdout
-    assert "\nTo know more\n  For the weight of the warp, tell under [warp]" in said
+    assert "\nTo know more\n  For the weight of the warp, say under [warp]" in said
 
 
 def test_people_read_both_systems_and_what_is_assumed() -> None:

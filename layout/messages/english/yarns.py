@@ -1,0 +1,87 @@
+"""What is said of yarns: why they weigh what they weigh, how thick they are, how a pair goes together, what is refused."""
+
+from __future__ import annotations
+
+from layout.messages.catalogue import Plural, Role
+from layout.messages.english.forms import needs
+from layout.messages.roles import Pair, Thickness, YarnNeed, YarnReason
+
+_FOLD = "the take-up of the twist left out."
+_MEANS = (
+    "singles of count {first} folded {second}-ply, as today's craft labels write, or singles of count {second} folded "
+    "{first}-ply, as older books write"
+)
+_APART = "count and plies stated apart, since this means " + _MEANS
+_WARP = "The warp ({kind}, {thick} mm) is {part} of the pitch, too "
+_WEFT = "The weft ({kind}, {thick} mm) "
+_OF_GAP = _WEFT + "is {part} of the gap between the ends, too "
+_LADDER = "The sett of {inch} an inch ({cm} per cm) is off the usual ladder, so combs and patterns for it are rare; "
+
+MESSAGES: dict[Role, str | Plural] = {
+    YarnReason.LABEL: "From the label, {system}: {number}.",
+    YarnReason.LABEL_PLIES: "From the label, {system}: {number}, {plies} plies, " + _FOLD,
+    YarnReason.BALL: "From the label, {grams} g in {metres} m.",
+    YarnReason.WEIGHED: "Weighed: {grams} g in {metres} m.",
+    YarnReason.FOLDED: "{threads} threads folded, " + _FOLD,
+    YarnReason.FIBRE_BY_COUNT: "No fibre stated; {fibre} taken, since it is a {fibre} count.",
+    YarnReason.FIBRE_WOOL: "No fibre stated; wool taken.",
+    YarnNeed.PLIES_FINISHED: needs("to be left out, since {system} are of the finished yarn"),
+    YarnNeed.THREADS: needs("at least one thread to fold"),
+    YarnNeed.STRANDS: needs("at least one strand"),
+    YarnNeed.TEX: "needs a yarn of {finest} to {heaviest} tex, got {got} ({why}); for example {example}",
+    YarnNeed.CUT: needs('yards in a pound, since "cut" means 300 yd a pound (American) or 200 yd a pound (Galashiels)'),
+    YarnNeed.SYSTEM: needs("one of the systems {systems}"),
+    YarnNeed.NUMBER: needs("a plain number above zero"),
+    YarnNeed.STROKE: needs("count and plies with a stroke between them"),
+    YarnNeed.TWO_MEANINGS: needs(_APART),
+    YarnNeed.WHICH: needs("to say which is which: " + _APART),
+    YarnNeed.FIRST_MEANING: "{line} for the first meaning",
+    YarnNeed.FIBRE: needs("one of the fibres {fibres}"),
+    YarnNeed.ONE_WAY: needs("one way of saying how heavy the yarn is"),
+    YarnNeed.BESIDE: needs("to be given beside {other}"),
+    YarnNeed.WEIGHED: needs("grams and a length beside it"),
+    YarnNeed.SYSTEM_OF_COUNT: needs("the system that the count is in, since a bare number may mean any"),
+    YarnNeed.BESIDE_THREADS: needs("to be left out beside threads, each of which has its own"),
+    YarnNeed.GRAMS_AND_LENGTH: needs("both grams and a length"),
+    YarnNeed.ONE_OF_THEM: "one of them",
+    YarnNeed.LABEL: needs("a yarn as its label says it"),
+    YarnNeed.LABEL_WEIGHED: needs("a weight and a length, where a yarn was weighed"),
+    YarnNeed.LABEL_NO_PLIES: needs("no plies beside a weight and a length, which are of the finished yarn"),
+    YarnNeed.PLIES_ONCE: needs("the plies said once only"),
+    YarnNeed.COUNT_OR_BALL: needs("a count with its system, or a weight and a length"),
+    YarnNeed.STROKE_FOR_ORDER: needs("a stroke between count and plies, where an order is said"),
+    YarnNeed.COUNT_SYSTEM: needs("a count with its system (tex, dtex, denier, Nm, Ne, worsted, run or lea)"),
+    YarnNeed.WEIGHT: needs("a weight with its unit (g, kg, grains, oz or lb)"),
+    Thickness.WRAPPED: "Wrapped by hand: {turns} turns in {window} mm; soft, not squeezed.",
+    Thickness.VOLUME: (
+        "Specific volume of {fibre} yarn: fibre density {density} g/cm3 from memory, packed as Peirce's cotton."
+    ),
+    Thickness.VOLUME_COTTON: "Specific volume 1.1 cm3/g for cotton yarn (Peirce 1937).",
+    Thickness.PRESSED: "From {tex} tex at {volume} cm3/g, a solid round thread (Peirce 1937); compressed.",
+    Thickness.MIXED: (
+        "Diameters needs one kind throughout, got {kinds}: a hand wrap of soft yarn is two to three times as thick as "
+        "its compressed diameter; for example wrap both yarns, or compute both from count and fibre."
+    ),
+    Thickness.BESIDE: "Side by side, {kind}: {sum} mm.",
+    Thickness.ROUND: "Strands together are taken as one round thread of the sum of their areas.",
+    Thickness.BUNCHED: "{strands} strands bunched, {kind}.",
+    Pair.OFF_PRESSED: "soft yarn holds only a half to a third of it, hard yarn nearly all",
+    Pair.OFF_SOFT: "two yarns wrapped apart may be off by {share} (our own guess)",
+    Pair.FIRST_GUESS: "First guess only, from {kind} diameters: {off}; wrap warp and weft together to know.",
+    Pair.SUM: "1 / (warp + weft) = 1 / {sum} mm.",
+    Pair.WARP_THIN: _WARP + "thin: near half is ideal, and a thin warp cuts into the weft and lets the cloth sag.",
+    Pair.WARP_THICK: (
+        _WARP + "thick: near half is ideal, and a thick warp leaves the weft no room between the ends."
+    ),
+    Pair.NO_GAP: _WEFT + "has no gap to lie in: the ends touch, so the weft cannot pass down and cover them.",
+    Pair.WEFT_THIN: _OF_GAP + "thin: it does not fill the gap, so the cloth is slack; add a strand.",
+    Pair.WEFT_THIN_SWOLLEN: (
+        _OF_GAP + "thin, even if it swells to three times that: it does not fill the gap, so the cloth is slack; add a "
+        "strand."
+    ),
+    Pair.WEFT_THICK: (
+        _OF_GAP + "thick: it cannot be beaten down to cover the warp and pushes the edges out; take less."
+    ),
+    Pair.LADDER_CM: _LADDER + "{usual} per cm is near.",
+    Pair.LADDER_INCH: _LADDER + "{usual} an inch is near.",
+}

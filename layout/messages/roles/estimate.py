@@ -1,0 +1,67 @@
+"""The roles of why amounts are what they are, and what to add for more."""
+
+from __future__ import annotations
+
+from layout.messages.catalogue import Role
+
+
+class Reason(Role):
+    """Why an amount is what it is."""
+
+    NO_DRAW_IN = "reason.no_draw_in"
+    NO_SHRINKAGE = "reason.no_shrinkage"
+    WIDTH = "reason.width"
+    HEIGHT = "reason.height"
+    SHRINKAGE = "reason.shrinkage"
+    SHRUNK = "reason.shrunk"
+    TO_MAKE = "reason.to_make"
+    AS_SIDES = "reason.as_sides"
+    ON_FACE = "reason.on_face"
+    BAR = "reason.bar"
+    END_WIDTH = "reason.end_width"
+    HEIGHT_LEFT = "reason.height_left"
+    HEIGHT_LEFT_LAYERS = "reason.height_left_layers"
+    ONCE_ROUND = "reason.once_round"
+    ROUND_TEETH = "reason.round_teeth"
+    ROUND_PEGS = "reason.round_pegs"
+    PATH = "reason.path"
+    PATH_THREADS = "reason.path_threads"
+    HEADING_TAKE_UP = "reason.heading_take_up"
+    WARP_TOTAL = "reason.warp_total"
+    NO_TAILS = "reason.no_tails"
+    SAMPLE = "reason.sample"
+    STRANDS = "reason.strands"
+    NO_COLOUR = "reason.no_colour"
+    NO_THICKNESS = "reason.no_thickness"
+
+
+class Add(Role):
+    """What to add to a kit for an amount that is lacking."""
+
+    WARP = "add.warp"
+    PICKS = "add.picks"
+    TAKE_UP = "add.take_up"
+    STRANDS = "add.strands"
+    COLOURS = "add.colours"
+
+
+class Pairing(Role):
+    """What there is to say of warp and weft together."""
+
+    UNLIKE = "pairing.unlike"
+    GUESS_GIVEN = "pairing.guess_given"
+    GUESS_WRAPPED = "pairing.guess_wrapped"
+    GIVEN_CLOSER = "pairing.given_closer"
+    GIVEN_WIDER = "pairing.given_wider"
+    WRAP_CLOSER = "pairing.wrap_closer"
+    WRAP_WIDER = "pairing.wrap_wider"
+
+
+class Room(Role):
+    """Refusals of the room that is left to weave in."""
+
+    HIGHER = "room.higher"
+    LEAVE = "room.leave"
+    TAKEN = "room.taken"
+    AT_MOST = "room.at_most"
+    PEGS = "room.pegs"
