@@ -13,7 +13,7 @@ from layout.kit.fields import example_of
 from layout.kit.frame_inputs import LONGEST
 from layout.kit.lookup import KIT
 from layout.kit.unknown_keys import entry_example, short_key
-from layout.messages.roles import Table
+from layout.messages.roles import Table, YarnNeed
 from layout.sett.sett import WrapReading
 from layout.values.errors import FieldError, shown
 from layout.values.units import Length, exact_length, say_length
@@ -65,7 +65,7 @@ def _thread(make: Callable[..., Label]) -> Maker:
 def _apart(key: str, count: str, order: str | None, told: Leaves) -> tuple[Any, int]:
     if order is None and (meanings := two_meanings(count)):
         example = f'order = "{ORDERS[0]}"'
-        raise FieldError(f"{key}.order", Table.ORDER, shown(count), example, meanings=meanings[2])
+        raise FieldError(f"{key}.order", YarnNeed.WHICH, shown(count), example, **meanings[2].values)
     number, plies = read_folded(count, order, f"{key}.count")
     if "plies" in told:
         raise FieldError(f"{key}.plies", Table.PLIES_TWICE, str(told["plies"]), "leave out plies")

@@ -13,6 +13,8 @@ from enum import StrEnum
 from fractions import Fraction
 from types import MappingProxyType
 
+from layout.messages.english import ENGLISH
+from layout.messages.roles import Thickness, YarnNeed
 from layout.values.errors import FieldError, LayoutError, shown
 from layout.values.limits import Number, above_zero, plain, whole
 from layout.values.quantity import Quantity, assumed, computed, measured
@@ -49,7 +51,7 @@ def wrapped(window_mm: Number, turns: Number, field: str = "wrap") -> Diameter:
     """The soft diameter of a yarn of which `turns`, side by side and just touching, fill a window."""
     window = above_zero(window_mm, f"{field}.window", "the window in mm", "window = 25.4")
     count = whole(turns, f"{field}.turns", "the turns counted", "turns = 12", most=10_000)
-    reason = f"Wrapped by hand: {count} turns in {plain(window)} mm; soft, not squeezed."
+    reason = ENGLISH.say(Thickness.WRAPPED, turns=count, window=plain(window))
     return Diameter(measured(float(window / count), reason), Kind.SOFT)
 
 
@@ -63,12 +65,12 @@ _DENSITIES = {
 
 
 def _volume(fibre: str, density: float) -> Quantity:
-    reason = f"Specific volume of {fibre} yarn: fibre density {density} g/cm3 from memory, packed as Peirce's cotton."
+    reason = ENGLISH.say(Thickness.VOLUME, fibre=fibre, density=density)
     return assumed(1 / (density * _COTTON_PACKING), reason)
 
 
 SPECIFIC_VOLUMES: Mapping[str, Quantity] = MappingProxyType(
-    {"cotton": computed(1.1, "Specific volume 1.1 cm3/g for cotton yarn (Peirce 1937).")}
+    {"cotton": computed(1.1, ENGLISH.say(Thickness.VOLUME_COTTON))}
     | {fibre: _volume(fibre, density) for fibre, density in _DENSITIES.items()}
 )
 """cm3 taken up by a gram of yarn. Cotton is Peirce's; all others are assumed and say so."""
@@ -78,7 +80,7 @@ def specific_volume(fibre: str, field: str = "fibre") -> Quantity:
     """The specific volume in cm3/g for a fibre of the table; FieldError for another, naming those there are."""
     key = fibre.strip().casefold()
     if key not in SPECIFIC_VOLUMES:
-        raise FieldError(field, f"one of the fibres {', '.join(SPECIFIC_VOLUMES)}", shown(fibre), 'fibre = "wool"')
+        raise FieldError(field, YarnNeed.FIBRE, shown(fibre), 'fibre = "wool"', fibres=", ".join(SPECIFIC_VOLUMES))
     return SPECIFIC_VOLUMES[key]
 
 
@@ -89,7 +91,7 @@ def compressed(yarn: Yarn | Bundle, volume: Quantity, field: str = "volume") -> 
     """
     v = float(above_zero(volume.value, field, "a specific volume in cm3/g", "volume = 1.1"))
     area = float(yarn.tex) * v / 1000  # g/km x cm3/g = 0.001 mm2
-    reason = f"From {plain(yarn.tex)} tex at {plain(v)} cm3/g, a solid round thread (Peirce 1937); compressed."
+    reason = ENGLISH.say(Thickness.PRESSED, tex=plain(yarn.tex), volume=plain(v))
     return Diameter(computed(2 * math.sqrt(area / math.pi), reason, volume), Kind.COMPRESSED)
 
 
@@ -97,11 +99,7 @@ def same_kind(diameters: Sequence[Diameter]) -> Kind:
     """The kind that all `diameters` share; MixedKindsError if they do not."""
     kinds = dict.fromkeys(diameter.kind for diameter in diameters)
     if len(kinds) != 1:
-        raise MixedKindsError(
-            f"Diameters needs one kind throughout, got {' and '.join(kinds) or 'none'}: a hand wrap of soft yarn is "
-            "two to three times as thick as its compressed diameter; for example wrap both yarns, or reckon both "
-            "from count and fibre."
-        )
+        raise MixedKindsError(Thickness.MIXED, kinds=ENGLISH.all_of(list(kinds)) or "none")
     return next(iter(kinds))
 
 
@@ -111,16 +109,18 @@ def together(diameters: Sequence[Diameter]) -> Diameter:
     figures = [diameter.figure for diameter in diameters]
     said = " + ".join(plain(figure.value) for figure in figures)
     total = sum(figure.value for figure in figures)
-    return Diameter(computed(total, f"Side by side, {kind}: {said} mm.", *figures), kind)
+    return Diameter(computed(total, ENGLISH.say(Thickness.BESIDE, kind=kind, sum=said), *figures), kind)
 
 
 def bunched(diameters: Sequence[Diameter]) -> Diameter:
     """Strands gathered into one round bundle: areas add, so four equal strands are twice as thick as one."""
     kind = same_kind(diameters)
     figures = [diameter.figure for diameter in diameters]
-    round_ = assumed(0, "Strands together are taken as one round thread of the sum of their areas.")
+    round_ = assumed(0, ENGLISH.say(Thickness.ROUND))
     size = math.sqrt(sum(figure.value**2 for figure in figures))
-    return Diameter(computed(size, f"{len(figures)} strands bunched, {kind}.", *figures, round_), kind)
+    return Diameter(
+        computed(size, ENGLISH.say(Thickness.BUNCHED, strands=len(figures), kind=kind), *figures, round_), kind
+    )
 
 
 _CRAFT_CLASSES: tuple[tuple[float, float], ...] = (

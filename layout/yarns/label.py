@@ -5,7 +5,9 @@ from __future__ import annotations
 from dataclasses import dataclass
 from fractions import Fraction
 
-from layout.values.errors import FieldError
+from layout.messages.english import ENGLISH
+from layout.messages.roles import YarnNeed
+from layout.values.errors import FieldError, shown
 from layout.values.limits import plain
 from layout.values.units import Length
 from layout.yarns.diameter import Diameter, compressed, specific_volume, wrapped
@@ -38,41 +40,39 @@ class Label:
         told = [keys[0] for keys in ways if keys]
         if len(told) > 1:
             instead = " or ".join(f"leave out {key}" for key in reversed(told))
-            raise FieldError(field, "one way of telling how heavy the yarn is", " and ".join(told), instead)
+            raise FieldError(field, YarnNeed.ONE_WAY, " and ".join(told), instead)
         if self.threads:
             self._left_out(field)
             whole = [yarn for thread in self.threads if (yarn := thread.yarn(field))]
             try:
                 return folded(whole, field)
             except FieldError as error:
-                raise FieldError(f"{field}.threads", error.needed, error.got, _THREADS) from None
+                raise error.at(f"{field}.threads", _THREADS) from None
         if self.count is not None:
             return self._counted(self.count, field)
         if self.system is not None or self.plies is not None:
             beside = "system" if self.system is not None else "plies"
-            raise FieldError(f"{field}.count", f"to be given beside {beside}", "nothing", "count = 8")
+            raise FieldError(f"{field}.count", YarnNeed.BESIDE, shown(None), "count = 8", other=beside)
         return self._sold(field)
 
     def _counted(self, count: Fraction, field: str) -> Yarn:
         if self.weighed:
-            raise FieldError(f"{field}.weighed", "grams and a length beside it", "a count", "weighed = false")
+            raise FieldError(f"{field}.weighed", YarnNeed.WEIGHED, "a count", "weighed = false")
         if self.system is None:
-            needed = "the system that the count is in, since a bare number may mean any"
-            raise FieldError(f"{field}.system", needed, "nothing", 'system = "ne"')
+            raise FieldError(f"{field}.system", YarnNeed.SYSTEM_OF_COUNT, shown(None), 'system = "ne"')
         try:
             return yarn_of(count, self.system, self.plies or 1, field)
         except FieldError as error:
             if error.field != field:
                 raise
             usual = system(self.system).number(_USUAL_TEX / (self.plies or 1))
-            raise FieldError(f"{field}.count", error.needed, error.got, f"count = {plain(usual)}") from None
+            raise error.at(f"{field}.count", f"count = {plain(usual)}") from None
 
     def _left_out(self, field: str) -> None:
         """FieldError for a system or plies beside threads, each of which has its own."""
         for key, value in (("system", self.system), ("plies", self.plies)):
             if value is not None:
-                needed = "to be left out beside threads, each of which has its own"
-                raise FieldError(f"{field}.{key}", needed, str(value), f"leave out {key}")
+                raise FieldError(f"{field}.{key}", YarnNeed.BESIDE_THREADS, str(value), f"leave out {key}")
 
     def _sold(self, field: str) -> Yarn | None:
         if self.grams is None and self.length is None and not self.weighed:
@@ -80,13 +80,15 @@ class Label:
         if self.grams is None or self.length is None:
             missing = "grams" if self.grams is None else "length"
             example = "grams = 50" if missing == "grams" else 'length = "120 m"'
-            raise FieldError(f"{field}.{missing}", "both grams and a length", "one of them", example)
+            raise FieldError(
+                f"{field}.{missing}", YarnNeed.GRAMS_AND_LENGTH, ENGLISH.say(YarnNeed.ONE_OF_THEM), example
+            )
         weigh = yarn_weighed if self.weighed else yarn_from_ball
         try:
             return weigh(self.grams, self.length.mm / 1000, field)
         except FieldError as error:
             usual = plain(_USUAL_TEX * self.length.mm / 10**6)
-            raise FieldError(f"{field}.grams", error.needed, error.got, f"grams = {usual}") from None
+            raise error.at(f"{field}.grams", f"grams = {usual}") from None
 
 
 @dataclass(frozen=True, slots=True)

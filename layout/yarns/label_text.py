@@ -11,6 +11,8 @@ import re
 from collections.abc import Sequence
 from typing import NamedTuple
 
+from layout.messages.english import ENGLISH
+from layout.messages.roles import YarnNeed, YarnReason
 from layout.values.errors import FieldError, shown
 from layout.values.limits import Number
 from layout.values.quantity import Quantity, assumed
@@ -62,16 +64,16 @@ def read_label(
     not sure.
     """
     if not isinstance(text, str) or len(text) > _LONGEST:
-        raise FieldError(field, "a yarn as its label says it", shown(text), EXAMPLE)
+        raise FieldError(field, YarnNeed.LABEL, shown(text), EXAMPLE)
     said = text.strip()
     try:
         ball = _ball(said, plies, weighed)
         if weighed and not ball:
-            raise FieldError("", "a weight and a length, where a yarn was weighed", shown(text), '"4.5 g in 10 m"')
+            raise FieldError("", YarnNeed.LABEL_WEIGHED, shown(text), '"4.5 g in 10 m"')
         return ball or _counted(said, plies, order)
     except FieldError as error:
         fits = error.example.startswith(('"', NO_PLIES))
-        raise FieldError(field, error.needed, error.got, error.example if fits else EXAMPLE) from None
+        raise error.at(field, error.example if fits else EXAMPLE) from None
 
 
 def _ball(text: str, plies: Number | None, weighed: bool) -> Read | None:
@@ -82,8 +84,7 @@ def _ball(text: str, plies: Number | None, weighed: bool) -> Read | None:
             weight, length = length, weight
         if _unit(weight) in WEIGHTS and _unit(length) in WORDS:
             if plies is not None:
-                needed = "no plies beside a weight and a length, which are of the finished yarn"
-                raise FieldError("", needed, shown(text), NO_PLIES)
+                raise FieldError("", YarnNeed.LABEL_NO_PLIES, shown(text), NO_PLIES)
             yarn = yarn_weighed if weighed else yarn_from_ball
             return Read(yarn(read_weight(_one(weight)), read_length(_one(length)).mm / 1000), "")
     return None
@@ -103,11 +104,11 @@ def _counted(text: str, plies: Number | None, order: str | None) -> Read:
     """The yarn of a count in a system, before or after its number."""
     folds = _PLIES.fullmatch(text)
     if folds and plies is not None:
-        raise FieldError("", "the plies said once only", shown(text), NO_PLIES)
+        raise FieldError("", YarnNeed.PLIES_ONCE, shown(text), NO_PLIES)
     found = _COUNT.fullmatch(folds["one"] if folds else text)
     before, count, after = (part.strip() for part in found.groups()) if found else ("", "", "")
     if not count or (before and after):
-        raise FieldError("", "a count with its system, or a weight and a length", shown(text), EXAMPLE)
+        raise FieldError("", YarnNeed.COUNT_OR_BALL, shown(text), EXAMPLE)
     word = before or after
     told: Number = int(folds["plies"]) if folds else 1 if plies is None else plies
     if meanings := two_meanings(count):
@@ -115,16 +116,16 @@ def _counted(text: str, plies: Number | None, order: str | None) -> Read:
         if order is None:
             known = word if word.lower() in _KEYS else "Ne"
             instead = (
-                f'"{first} {known} x {second}" for the first meaning'
+                ENGLISH.say(YarnNeed.FIRST_MEANING, line=f'"{first} {known} x {second}"')
                 if first.strip("0") and second.strip("0")
                 else EXAMPLE
             )
             raise FieldError("", needed, shown(text), instead)
         if folds or plies is not None:
-            raise FieldError("", "the plies said once only", shown(text), NO_PLIES if plies else f'"{count} {word}"')
+            raise FieldError("", YarnNeed.PLIES_ONCE, shown(text), NO_PLIES if plies else f'"{count} {word}"')
         count, told = read_folded(count, order)
     elif order is not None:
-        raise FieldError("", "a stroke between count and plies, where an order is said", shown(text), '"8/2 Ne"')
+        raise FieldError("", YarnNeed.STROKE_FOR_ORDER, shown(text), '"8/2 Ne"')
     key = _system(word, text)
     return Read(yarn_of(count, key, told), key)
 
@@ -132,8 +133,7 @@ def _counted(text: str, plies: Number | None, order: str | None) -> Read:
 def _system(word: str, text: str) -> str:
     key = _KEYS.get(" ".join(word.lower().split()))
     if key is None:
-        listed = "tex, dtex, denier, Nm, Ne, worsted, run or lea"
-        raise FieldError("", f"a count with its system ({listed})", shown(text), EXAMPLE)
+        raise FieldError("", YarnNeed.COUNT_SYSTEM, shown(text), EXAMPLE)
     try:
         return system(key).key
     except FieldError as error:  # "cut", with its two meanings
@@ -144,5 +144,5 @@ def fibre_of(labels: Sequence[Read]) -> Quantity:
     """The specific volume of the fibre that the labels' count is named after, else of wool; always assumed."""
     named = {_FIBRES.get(label.system, "") for label in labels}
     fibre = named.pop() if len(named) == 1 else ""
-    why = f"{fibre} taken, since it is a {fibre} count" if fibre else "wool taken"
-    return assumed(specific_volume(fibre or "wool").value, f"No fibre stated; {why}.")
+    why = ENGLISH.say(YarnReason.FIBRE_BY_COUNT, fibre=fibre) if fibre else ENGLISH.say(YarnReason.FIBRE_WOOL)
+    return assumed(specific_volume(fibre or "wool").value, why)

@@ -10,6 +10,8 @@ from __future__ import annotations
 from dataclasses import dataclass
 from fractions import Fraction
 
+from layout.messages.english import ENGLISH
+from layout.messages.roles import Pair
 from layout.values.limits import Number, above_zero, plain
 from layout.values.quantity import Quantity, assumed, computed
 from layout.yarns.diameter import INCH, Diameter, Kind, together
@@ -49,12 +51,12 @@ def first_guess(warp: Diameter, weft: Diameter) -> Guess:
     sett = 1 / both.mm
     if both.kind is Kind.COMPRESSED:
         low, high = sett / SWELLING, sett
-        off = "soft yarn holds only a half to a third of it, hard yarn nearly all"
+        off = ENGLISH.say(Pair.OFF_PRESSED)
     else:
         low, high = sett * (1 - _WRAP_SPREAD), sett * (1 + _WRAP_SPREAD)
-        off = f"two yarns wrapped apart may be off by {_WRAP_SPREAD:.0%} (our own guess)"
-    doubt = assumed(0, f"First guess only, from {both.kind} diameters: {off}; wrap warp and weft together to know.")
-    reason = f"1 / (warp + weft) = 1 / {plain(both.mm)} mm."
+        off = ENGLISH.say(Pair.OFF_SOFT, share=f"{_WRAP_SPREAD:.0%}")
+    doubt = assumed(0, ENGLISH.say(Pair.FIRST_GUESS, kind=both.kind, off=off))
+    reason = ENGLISH.say(Pair.SUM, sum=plain(both.mm))
     return Guess(computed(sett, reason, both.figure, doubt), low, high, off)
 
 
@@ -70,25 +72,26 @@ def pairing_warnings(pitch_mm: Number, warp: Diameter, weft: Diameter) -> tuple[
 
 def _warp_warnings(pitch: float, warp: Diameter) -> tuple[str, ...]:
     part = warp.mm / pitch
-    said = f"The warp ({warp.kind}, {plain(round(warp.mm, 3))} mm) is {part:.0%} of the pitch"
-    if part < THINNEST_WARP:
-        return (f"{said}, too thin: near half is ideal, and a thin warp cuts into the weft and lets the cloth sag.",)
-    if part > THICKEST_WARP:
-        return (f"{said}, too thick: near half is ideal, and a thick warp leaves the weft no room between the ends.",)
-    return ()
+    if THINNEST_WARP <= part <= THICKEST_WARP:
+        return ()
+    role = Pair.WARP_THIN if part < THINNEST_WARP else Pair.WARP_THICK
+    return (ENGLISH.say(role, **_thick(warp), part=f"{part:.0%}"),)
+
+
+def _thick(yarn: Diameter) -> dict[str, str]:
+    return {"kind": yarn.kind, "thick": plain(round(yarn.mm, 3))}
 
 
 def _weft_warnings(gap: float, weft: Diameter) -> tuple[str, ...]:
-    said = f"The weft ({weft.kind}, {plain(round(weft.mm, 3))} mm)"
     if gap <= 0:
-        return (f"{said} has no gap to lie in: the ends touch, so the weft cannot pass down and cover them.",)
-    said += f" is {weft.mm / gap:.0%} of the gap between the ends"
+        return (ENGLISH.say(Pair.NO_GAP, **_thick(weft)),)
+    part = f"{weft.mm / gap:.0%}"
     thickest = weft.mm * (SWELLING if weft.kind is Kind.COMPRESSED else 1)
     if thickest < THINNEST_WEFT * gap:
-        even = ", even if it swells to three times that" if weft.kind is Kind.COMPRESSED else ""
-        return (f"{said}, too thin{even}: it does not fill the gap, so the cloth is slack; add a strand.",)
+        role = Pair.WEFT_THIN_SWOLLEN if weft.kind is Kind.COMPRESSED else Pair.WEFT_THIN
+        return (ENGLISH.say(role, **_thick(weft), part=part),)
     if weft.mm > THICKEST_WEFT * gap:
-        return (f"{said}, too thick: it cannot be beaten down to cover the warp and pushes the edges out; take less.",)
+        return (ENGLISH.say(Pair.WEFT_THICK, **_thick(weft), part=part),)
     return ()
 
 
@@ -102,6 +105,7 @@ def ladder_warnings(per_mm: Fraction) -> tuple[str, ...]:
     if sett in (*_PER_CM, *_PER_INCH) or _FINE[0] <= sett <= _FINE[1]:
         return ()
     nearest = min((*_PER_CM, *_PER_INCH, *_FINE), key=lambda usual: abs(usual - sett))
-    said = f"{plain(sett * INCH)} an inch ({plain(sett * 10)} per cm)"
-    usual = f"{plain(nearest * 10)} per cm" if nearest in _PER_CM else f"{plain(nearest * INCH)} an inch"
-    return (f"The sett of {said} is off the usual ladder, so combs and patterns for it are rare; {usual} is near.",)
+    values = {"inch": plain(sett * INCH), "cm": plain(sett * 10)}
+    if nearest in _PER_CM:
+        return (ENGLISH.say(Pair.LADDER_CM, **values, usual=plain(nearest * 10)),)
+    return (ENGLISH.say(Pair.LADDER_INCH, **values, usual=plain(nearest * INCH)),)

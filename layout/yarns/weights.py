@@ -7,6 +7,7 @@ from collections.abc import Mapping
 from fractions import Fraction
 from types import MappingProxyType
 
+from layout.messages.roles import YarnNeed
 from layout.values.errors import FieldError, shown
 from layout.values.numerals import BLANK, NUMBER, number_from
 from layout.yarns.yarn_counts import OUNCE_G, POUND_G
@@ -30,5 +31,5 @@ def read_weight(text: object) -> Fraction:
     match = _WEIGHT.fullmatch(text.strip()) if isinstance(text, str) and len(text) <= _LONGEST else None
     grams = WEIGHTS.get(match["word"].lower()) if match else None
     if match is None or grams is None:
-        raise FieldError("", "a weight with its unit (g, kg, grains, oz or lb)", shown(text), "50 g")
+        raise FieldError("", YarnNeed.WEIGHT, shown(text), "50 g")
     return number_from(match, str(text)) * grams

@@ -7,6 +7,8 @@ from dataclasses import dataclass
 from fractions import Fraction
 from types import MappingProxyType
 
+from layout.messages.english import ENGLISH
+from layout.messages.roles import YarnNeed, YarnReason
 from layout.values.errors import FieldError
 from layout.values.limits import Number, above_zero, plain, whole
 from layout.values.quantity import Origin
@@ -16,7 +18,6 @@ FINEST_TEX, HEAVIEST_TEX = Fraction(1), Fraction(50_000)
 """Our own limits: finer than 1 tex is a single silk filament, heavier than 50 g to the metre is a rope."""
 
 _MOST_PLIES, MOST_STRANDS = 100, 100
-_NO_TAKE_UP = "the take-up of the twist left out"
 
 
 @dataclass(frozen=True, slots=True)
@@ -52,17 +53,20 @@ def yarn_of(count: Number | str, of: str, plies: Number = 1, field: str = "yarn"
     number = read_count(count, f"{field}.count")
     folds = whole(plies, f"{field}.plies", "the number of plies", "plies = 2", most=_MOST_PLIES)
     if of_system.finished and folds > 1:
-        needed = f"to be left out, since {of_system.words} are of the finished yarn"
-        raise FieldError(f"{field}.plies", needed, str(folds), "plies = 1")
-    said = f"{of_system.words}: {plain(number)}" + (f", {folds} plies, {_NO_TAKE_UP}" if folds > 1 else "")
-    return _within_limits(of_system.tex(number) * folds, Origin.COMPUTED, f"From the label, {said}.", field)
+        raise FieldError(f"{field}.plies", YarnNeed.PLIES_FINISHED, str(folds), "plies = 1", system=of_system.words)
+    values = {"system": of_system.words, "number": plain(number)}
+    if folds > 1:
+        said = ENGLISH.say(YarnReason.LABEL_PLIES, **values, plies=folds)
+    else:
+        said = ENGLISH.say(YarnReason.LABEL, **values)
+    return _within_limits(of_system.tex(number) * folds, Origin.COMPUTED, said, field)
 
 
 def yarn_from_ball(grams: Number, metres: Number, field: str = "yarn") -> Yarn:
     """The yarn of a ball that is sold as so many grams and metres."""
     weight = above_zero(grams, f"{field}.grams", "the weight of the ball in grams", "grams = 50")
     length = above_zero(metres, f"{field}.metres", "the length of the ball in metres", "metres = 120")
-    said = f"From the label, {plain(grams)} g in {plain(metres)} m."
+    said = ENGLISH.say(YarnReason.BALL, grams=plain(grams), metres=plain(metres))
     return _within_limits(1000 * weight / length, Origin.COMPUTED, said, field)
 
 
@@ -70,16 +74,16 @@ def yarn_weighed(grams: Number, metres: Number, field: str = "yarn") -> Yarn:
     """The yarn of which a measured length was put on the scales."""
     weight = above_zero(grams, f"{field}.grams", "the weight in grams", "grams = 4.5")
     length = above_zero(metres, f"{field}.metres", "the measured length in metres", "metres = 10")
-    said = f"Weighed: {plain(grams)} g in {plain(metres)} m."
+    said = ENGLISH.say(YarnReason.WEIGHED, grams=plain(grams), metres=plain(metres))
     return _within_limits(1000 * weight / length, Origin.MEASURED, said, field)
 
 
 def folded(yarns: Sequence[Yarn], field: str = "yarn") -> Yarn:
     """Threads folded into one yarn: their tex adds, so counts combine as reciprocals (J. T. Taylor, Cotton Weaving)."""
     if not yarns:
-        raise FieldError(field, "at least one thread to fold", "none", "two threads of 8 Ne")
+        raise FieldError(field, YarnNeed.THREADS, "none", "two threads of 8 Ne")
     origin = Origin.MEASURED if all(yarn.origin is Origin.MEASURED for yarn in yarns) else Origin.COMPUTED
-    said = f"{len(yarns)} threads folded, {_NO_TAKE_UP}."
+    said = ENGLISH.say(YarnReason.FOLDED, threads=len(yarns))
     return _within_limits(sum((yarn.tex for yarn in yarns), Fraction(0)), origin, said, field)
 
 
@@ -120,7 +124,7 @@ class Bundle:
 def bundle(strands: Sequence[Strand], field: str = "weft") -> Bundle:
     """A weft bundle of at least one strand; FieldError for none, for a number that is not whole, for more than 100."""
     if not strands:
-        raise FieldError(f"{field}.strands", "at least one strand", "none", "2 strands of one yarn")
+        raise FieldError(f"{field}.strands", YarnNeed.STRANDS, "none", "2 strands of one yarn")
     for strand in strands:
         whole(strand.number, f"{field}.strands", "the number of strands", "strands = 2", most=MOST_STRANDS)
     made = Bundle(tuple(strands))
@@ -130,7 +134,6 @@ def bundle(strands: Sequence[Strand], field: str = "weft") -> Bundle:
 
 def _within_limits(tex: Fraction, origin: Origin, reason: str, field: str) -> Yarn:
     if not FINEST_TEX <= tex <= HEAVIEST_TEX:
-        needed = f"a yarn of {plain(FINEST_TEX)} to {plain(HEAVIEST_TEX)} tex"
-        got = f"{plain(tex)} tex ({reason.rstrip('.')})"
-        raise FieldError(field, needed, got, "cotton count 8, 2 plies (148 tex)")
+        values = {"finest": plain(FINEST_TEX), "heaviest": plain(HEAVIEST_TEX), "why": reason.rstrip(".")}
+        raise FieldError(field, YarnNeed.TEX, f"{plain(tex)} tex", "cotton count 8, 2 plies (148 tex)", **values)
     return Yarn(tex, origin, reason)

@@ -12,6 +12,9 @@ from dataclasses import dataclass
 from fractions import Fraction
 from types import MappingProxyType
 
+from layout.messages.catalogue import Message
+from layout.messages.english import ENGLISH
+from layout.messages.roles import YarnNeed
 from layout.values.errors import FieldError, shown
 from layout.values.limits import Number, above_zero
 from layout.values.numerals import read_number
@@ -74,10 +77,9 @@ def system(name: str, field: str = "system") -> System:
     """The system called `name`; FieldError for an unknown one, and for "cut", which has two meanings."""
     key = name.strip().casefold() if isinstance(name, str) else name
     if key == "cut":
-        needed = 'yards in a pound, since "cut" means 300 yd a pound (American) or 200 yd a pound (Galashiels)'
-        raise FieldError(field, needed, shown(name), 'system = "yd/lb"')
+        raise FieldError(field, YarnNeed.CUT, shown(name), 'system = "yd/lb"')
     if not isinstance(key, str) or key not in SYSTEMS:
-        raise FieldError(field, f"one of the systems {', '.join(SYSTEMS)}", shown(name), 'system = "ne"')
+        raise FieldError(field, YarnNeed.SYSTEM, shown(name), 'system = "ne"', systems=", ".join(SYSTEMS))
     return SYSTEMS[key]
 
 
@@ -91,13 +93,14 @@ def read_count(value: Number | str, field: str = "count") -> Fraction:
         return above_zero(value, field, "a count", "count = 8")
     if meanings := two_meanings(value):
         first, second, needed = meanings
-        raise FieldError(field, needed, shown(value), f"count = {first}, plies = {second} for the first meaning")
+        example = ENGLISH.say(YarnNeed.FIRST_MEANING, line=f"count = {first}, plies = {second}")
+        raise FieldError(field, needed, shown(value), example)
     try:
         number = read_number(value) if len(value) <= _LONGEST else None
     except FieldError as error:
         raise error.at(field) from None
     if number is None:
-        raise FieldError(field, "a plain number above zero", shown(value), "count = 8")
+        raise FieldError(field, YarnNeed.NUMBER, shown(value), "count = 8")
     return above_zero(number, field, "a count", "count = 8")
 
 
@@ -111,20 +114,18 @@ def read_folded(text: str, order: str | None, field: str = "count") -> tuple[Fra
     meanings = two_meanings(text)
     if meanings is None or order is None:
         read_count(text, field)  # refuses: without an order there are two meanings
-        raise FieldError(field, "count and plies with a stroke between them", shown(text), 'count = "8/2"')
+        raise FieldError(field, YarnNeed.STROKE, shown(text), 'count = "8/2"')
     first, second = (read_count(part, field) for part in meanings[:2])
     return (first, second) if order == ORDERS[0] else (second, first)
 
 
-def two_meanings(text: str) -> tuple[str, str, str] | None:
-    """Both numbers of text such as "8/2", and what is needed instead of it; None for text of another form."""
+def two_meanings(text: str) -> tuple[str, str, Message] | None:
+    """Both numbers of text such as "8/2", and the refusal of it; None for text of another form."""
     found = _FOLDED.fullmatch(text) if len(text) <= _LONGEST else None
     if not found:
         return None
     first, second = found.groups()
-    craft = f"singles of count {first} folded {second}-ply, as today's craft labels write"
-    books = f"singles of count {second} folded {first}-ply, as older books write"
-    return first, second, f"count and plies stated apart, since this means {craft}, or {books}"
+    return first, second, Message(YarnNeed.TWO_MEANINGS, {"first": first, "second": second})
 
 
 def rounded_tex(tex: Fraction) -> Fraction:

@@ -18,6 +18,7 @@ from layout.messages.english import (
     strip,
     values,
     winding,
+    yarns,
 )
 
 _BETWEEN: dict[Role, str | Plural] = {
@@ -43,6 +44,7 @@ _AREAS = (
     strip,
     values,
     winding,
+    yarns,
 )
 
 ENGLISH = Catalogue(_BETWEEN | {role: said for area in _AREAS for role, said in area.MESSAGES.items()})

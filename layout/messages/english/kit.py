@@ -15,7 +15,6 @@ MESSAGES: dict[Role, str | Plural] = {
     Table.KEYS: needs("{keys}"),
     Table.READING: needs("pairs, and either the window they fit in or what they measure"),
     Table.ORDER_ALONE: needs('a count such as "8/2" beside it'),
-    Table.ORDER: needs("to say which is which: {meanings}"),
     Table.PLIES_TWICE: needs("to be left out where the count has them"),
     Table.PLIES: needs("a whole number of plies from 1 to 100"),
     Table.THREAD: needs("a yarn by count or by weight and length"),

@@ -1,4 +1,4 @@
-"""What is said of yarns: why they weigh what they weigh, how thick they are, how a pair goes together, what is refused."""
+"""What is said of yarns: their weight, their thickness, how a pair goes together, and what is refused of them."""
 
 from __future__ import annotations
 
@@ -70,9 +70,7 @@ MESSAGES: dict[Role, str | Plural] = {
     Pair.FIRST_GUESS: "First guess only, from {kind} diameters: {off}; wrap warp and weft together to know.",
     Pair.SUM: "1 / (warp + weft) = 1 / {sum} mm.",
     Pair.WARP_THIN: _WARP + "thin: near half is ideal, and a thin warp cuts into the weft and lets the cloth sag.",
-    Pair.WARP_THICK: (
-        _WARP + "thick: near half is ideal, and a thick warp leaves the weft no room between the ends."
-    ),
+    Pair.WARP_THICK: (_WARP + "thick: near half is ideal, and a thick warp leaves the weft no room between the ends."),
     Pair.NO_GAP: _WEFT + "has no gap to lie in: the ends touch, so the weft cannot pass down and cover them.",
     Pair.WEFT_THIN: _OF_GAP + "thin: it does not fill the gap, so the cloth is slack; add a strand.",
     Pair.WEFT_THIN_SWOLLEN: (

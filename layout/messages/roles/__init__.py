@@ -10,6 +10,7 @@ from layout.messages.roles.refusals import Refusal
 from layout.messages.roles.sett import Counted, NotchNote, SettNeed, SettNote, WrapWords
 from layout.messages.roles.stock import Caliper, SheetNeed, StockNeed
 from layout.messages.roles.values import Entry, Value
+from layout.messages.roles.yarns import Pair, Thickness, YarnNeed, YarnReason
 
 __all__ = [
     "Add",
@@ -27,6 +28,7 @@ __all__ = [
     "Guide",
     "JobSheet",
     "NotchNote",
+    "Pair",
     "Pairing",
     "Question",
     "Reason",
@@ -39,7 +41,10 @@ __all__ = [
     "StockNeed",
     "Strip",
     "Table",
+    "Thickness",
     "Value",
     "Winding",
     "WrapWords",
+    "YarnNeed",
+    "YarnReason",
 ]

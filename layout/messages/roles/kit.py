@@ -16,7 +16,6 @@ class Table(Role):
     KEYS = "table.keys"
     READING = "table.reading"
     ORDER_ALONE = "table.order_alone"
-    ORDER = "table.order"
     PLIES_TWICE = "table.plies_twice"
     PLIES = "table.plies"
     THREAD = "table.thread"
