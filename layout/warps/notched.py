@@ -15,6 +15,8 @@ from math import floor
 from layout.frames.frame import Frame
 from layout.frames.kinds.notched_ends import NotchedEnd
 from layout.kit.kit import Weaving
+from layout.messages.english import ENGLISH
+from layout.messages.roles import Reason
 from layout.sett.sett import SettTaken
 from layout.values.errors import FieldError
 from layout.values.quantity import Quantity, computed
@@ -46,7 +48,7 @@ class NotchedEnds(Way[NotchedEnd]):
         slants = [math.hypot(each.near - each.far, along) - along for each in warp.passes]
         turn = float(warp.spacing + 2 * ends.thickness.mm) + 2 * thread.value
         two = 2 * (along + turn) + sum(slants[:2])
-        said = "Up and down on the face, and round the back of a tooth at both ends."
+        said = ENGLISH.say(Reason.ROUND_TEETH)
         return computed(two, said, thread), computed(upright.value + sum(slants), upright.reason)
 
 

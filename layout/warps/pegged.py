@@ -16,6 +16,8 @@ from math import floor
 from layout.frames.frame import Frame
 from layout.frames.kinds.pegged_ends import PeggedEnd
 from layout.kit.kit import Weaving
+from layout.messages.english import ENGLISH
+from layout.messages.roles import Reason, Room
 from layout.sett.sett import SettTaken
 from layout.values.errors import FieldError
 from layout.values.limits import plain
@@ -50,7 +52,7 @@ class PeggedEnds(Way[PeggedEnd]):
             )
         except FieldError:
             raise _too_thick(warp, across, thread) from None
-        said = "Up and down between pegs, and round a peg at both ends."
+        said = ENGLISH.say(Reason.ROUND_PEGS)
         return computed((more.value - some.value) * 2 / _PERIOD, said, thread), whole
 
     def courses(self, ends: PeggedEnd, frame: Frame, warp: Warp) -> Iterator[Course]:
@@ -75,12 +77,11 @@ class PeggedEnds(Way[PeggedEnd]):
 
 def _too_thick(warp: Warp, across: float, thread: Quantity) -> FieldError:
     """The refusal of pegs and thread that do not fit between each other."""
-    most = f"two pitches, {plain(2 * warp.pitch)} mm"
     room = float(2 * warp.pitch) - thread.value
     thinner = f'peg_diameter = "{plain(floor(room * 100) / 100)} mm"'
     instead = thinner if room >= 1 else looser(Fraction(math.ceil(across * 100), 200))
-    needed = f"peg and thread together no thicker than {most}"
-    return FieldError("frame.peg_diameter", needed, f"{plain(round(across, 3))} mm", instead)
+    got, most = f"{plain(round(across, 3))} mm", plain(2 * warp.pitch)
+    return FieldError("frame.peg_diameter", Room.PEGS, got, instead, most=most)
 
 
 def pegged(ends: int, pitch: Fraction, frame_end: PeggedEnd, thread: Fraction = Fraction(0)) -> LayoutResult:

@@ -20,6 +20,8 @@ from layout.frames.kinds.flat_ends import FlatEnd
 from layout.frames.kinds.frame_end import Ends
 from layout.frames.kinds.round_bars import RoundBar
 from layout.kit.kit import Weaving
+from layout.messages.english import ENGLISH
+from layout.messages.roles import Reason
 from layout.sett.sett import SettTaken
 from layout.values.quantity import Quantity, computed
 from layout.warps.layout_result import LayoutResult
@@ -39,7 +41,7 @@ class _Wound(Way[Ends]):
     def thread(self, ends: Ends, frame: Frame, warp: Warp, thread: Quantity) -> tuple[Quantity, Quantity]:
         once = self.once_round(ends, frame.outer_height.mm, thread.value)
         one = wind_length(once, warp.spacing)
-        said = "Once round both frame ends and on by a winding pitch."
+        said = ENGLISH.say(Reason.ONCE_ROUND)
         return computed(one, said, thread), wound_path(warp.ends, once, warp.spacing)
 
 

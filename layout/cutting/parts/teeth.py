@@ -22,6 +22,7 @@ from layout.yarns.loosest import loosest
 LONGEST = 12.0
 """No tooth is longer: no thread at a frame needs more."""
 
+_WRAP = 'wrap = {turns = 11, window = "2 cm"}'
 _ROUNDED = 0.9  # of a tooth's length: between the rounds of root and tip a straight wall is left
 _END = 6.0  # the outer teeth are at least so wide
 _PAST = 2.0  # and there is so much wood beyond a limit, whose mark must not fall off
@@ -93,7 +94,7 @@ def asks_for_a_wrap(plan: Plan) -> list[str]:
     known = plan.kit.amounts.warp
     if known.soft is not None or known.compressed is None:
         return []
-    return [Care(ENGLISH.say(CutNote.WRAP_FIRST))]
+    return [Care(ENGLISH.say(CutNote.WRAP_FIRST, line=_WRAP))]
 
 
 def said_too_narrow(teeth: Teeth, pitch: float) -> str:

@@ -81,7 +81,7 @@ MESSAGES: dict[Role, str | Plural] = {
     CutNote.TOOTH_HOLDS_ASSUMED: _BREAKS + "; assumed: {assumed}",
     CutNote.WRAP_FIRST: (
         "Take care: the slots fit the loosest cord of the warp's weight, and may be wider than your warp needs. Wrap "
-        'it by hand and tell the kit, as wrap = {{turns = 11, window = "2 cm"}} under [warp], first.'
+        "it by hand and tell the kit, as {line} under [warp], first."
     ),
     CutNote.NARROW_TEETH: _NARROW + " is stronger.",
     CutNote.NARROW_TEETH_SECOND: (
