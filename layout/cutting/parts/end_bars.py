@@ -57,7 +57,7 @@ def end_bar(plan: Plan, end: End, stock: Stock, metrics: FontMetrics) -> Part:
         holes=_screw_holes(plan, stock),
         scores=tuple(scored_line(mark) for mark in marks(0.0, units, (-limit, limit))),
         words=(Text(Point(-metrics.width(words, LEAD) / 2, -_WORDS), LEAD, words, pen=Pen.ENGRAVE),),
-        notes=(*_use(plan, end, stock), *_care(tooth, stock), SMALL_PART),
+        notes=(_use(plan, end, stock), *_care(tooth, stock), SMALL_PART),
         grain="y",
     )
     return cut_part(blank, stock)
@@ -117,13 +117,13 @@ def _screw_holes(plan: Plan, stock: Stock) -> tuple[Curve, ...]:
     return tuple(circle(Point(x, -BODY / 2), _HOLE, Pen.THROUGH) for x in (-out, out))
 
 
-def _use(plan: Plan, end: End, stock: Stock) -> tuple[str, ...]:
+def _use(plan: Plan, end: End, stock: Stock) -> str:
     place = ENGLISH.say(CutNote.BAR_BOTTOM if way_up(plan, end) < 0 else CutNote.BAR_TOP)
     count = layers(plan, stock)
     if count == 1:
-        return (place,)
+        return place
     thick = {"glued": f"{count * stock.thickness:g}", "thick": f"{float(_notched(plan).thickness.mm):g}"}
-    return (ENGLISH.say(CutNote.LAYERS, count=count, **thick), place)
+    return ENGLISH.paragraph((ENGLISH.say(CutNote.LAYERS, count=count, **thick), place))
 
 
 def _care(tooth: float, stock: Stock) -> list[str]:

@@ -122,7 +122,7 @@ MESSAGES: dict[Role, str | Plural] = {
         "Turned on edge behind every second end it opens the first shed. Before you use it, sand all edges and both "
         "faces smooth, along the grain, until no thread catches; the ends are blunt and stay so."
     ),
-    CutNote.STICK_LENGTH: "{length} mm long. {reason}",
+    CutNote.STICK_LENGTH: "{length} mm long: {reason}",
     CutNote.TRIAL_CUT: (
         "Cut it along its lines as they are drawn, the machine's own kerf compensation off, at the settings that the "
         "parts will be cut with. Keep plugs and holes together."
