@@ -101,7 +101,7 @@ def test_phrases_are_found() -> None:
 def test_a_module_has_no_sentence_of_its_own(name: str) -> None:
     """But for those that are counted."""
     found = list(phrases(MODULES[name].read_text("utf-8")))
-    assert len(found) == ALLOWED.get(name, 0), found
+    assert len(found) <= ALLOWED.get(name, 0), found
 
 
 def test_only_modules_that_there_are_may_have_phrases() -> None:
