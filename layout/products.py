@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping, Sequence
-from typing import NamedTuple
+from typing import NamedTuple, Protocol
 
 from layout.drawing.metrics import FontMetrics
 from layout.drawing.pane import Paned
@@ -13,11 +13,15 @@ from layout.parts.frame_check import frame_check
 from layout.parts.grid import drawing_of
 from layout.parts.grid_size import left_out
 from layout.parts.spacing_guide import spacing_guide
-from layout.parts.strip import full_form_of, strip
+from layout.parts.strip import strip
 from layout.parts.winding.winding import winding
 from layout.parts.wrap_gauge import wrap_gauge
 from layout.plan import Plan
+from layout.values.errors import LayoutError
 from layout.warps.warp import End
+
+Builds = Callable[[Plan, FontMetrics], tuple[Build | Paned, ...]]
+"""Makes each part of a product for paper: in its low form or not, clear of joints; or a drawing to be cut in panes."""
 
 
 def _always(_: Plan) -> bool:
@@ -31,85 +35,78 @@ def _nothing(_: Plan) -> str:
 class Product(NamedTuple):
     """One thing to make, of one part or several that belong together.
 
-    `builds` makes each part for paper (in its low form or not, clear of joints), `alone` each at its best. `suits`
-    tells whether a plan asks for it; `absent` says why one that asks for it cannot have it. `forms` are the kinds of
+    `builds` makes each part for paper, and `alone` each at its best. `suits` tells whether a plan asks for it;
+    `absent` says why one that asks for it cannot have it. `forms` are the kinds of
     files that it has to itself; on paper it is in the kit's one file too, unless it is not `in_kit`.
     """
 
-    builds: Callable[[Plan, FontMetrics], tuple[Build | Paned, ...]]
-    alone: Callable[[Plan, FontMetrics], tuple[Part, ...]]
+    builds: Builds
     suits: Callable[[Plan], bool] = _always
     forms: tuple[str, ...] = ("pdf", "svg")
     absent: Callable[[Plan], str] = _nothing
     in_kit: bool = True
 
-
-def _strip(end: End) -> Product:
-    def builds(plan: Plan, metrics: FontMetrics) -> tuple[Build, ...]:
-        def make(low: bool, joints: Sequence[float]) -> Part:
-            return strip(plan, end, metrics, low=low, joints=joints)
-
-        return (make,)
-
-    def alone(plan: Plan, metrics: FontMetrics) -> tuple[Part, ...]:
-        return (full_form_of(plan, end, metrics),)
-
-    return Product(builds, alone)
+    def alone(self, plan: Plan, metrics: FontMetrics) -> tuple[Part, ...]:
+        """The parts as a file of their own holds them: each at its best."""
+        return tuple(map(_at_its_best, self.builds(plan, metrics)))
 
 
-def _sheet(make: Callable[..., Part], forms: tuple[str, ...]) -> Product:
-    """A part that stays whole: `make(plan, metrics, low=)`."""
+class _AtAnEnd(Protocol):
+    """Makes a part for the frame end or heading at `end`."""
 
-    def builds(plan: Plan, metrics: FontMetrics) -> tuple[Build, ...]:
-        def build(low: bool, _: Sequence[float]) -> Part:
-            return make(plan, metrics, low=low)
-
-        return (build,)
-
-    def alone(plan: Plan, metrics: FontMetrics) -> tuple[Part, ...]:
-        return (make(plan, metrics),)
-
-    return Product(builds, alone, forms=forms)
+    def __call__(
+        self, plan: Plan, end: End, metrics: FontMetrics, *, low: bool = False, joints: Sequence[float] = ()
+    ) -> Part: ...
 
 
-def _gauge() -> Product:
-    def builds(plan: Plan, metrics: FontMetrics) -> tuple[Build, ...]:
-        return (lambda _low, _joints: wrap_gauge(plan, metrics),)
+class _Sheet(Protocol):
+    """Makes a part that stays whole."""
 
-    return Product(builds, lambda plan, metrics: (wrap_gauge(plan, metrics),))
-
-
-def _grid() -> Product:
-    def builds(plan: Plan, metrics: FontMetrics) -> tuple[Paned, ...]:
-        return (drawing_of(plan, metrics),)
-
-    def alone(plan: Plan, metrics: FontMetrics) -> tuple[Part, ...]:
-        drawing = drawing_of(plan, metrics)
-        return (drawing.draw(drawing.whole),)
-
-    return Product(builds, alone, absent=left_out, in_kit=False)
+    def __call__(self, plan: Plan, metrics: FontMetrics, *, low: bool = False) -> Part: ...
 
 
-def _spacing() -> Product:
-    ends: tuple[End, End] = ("near", "far")
+def _at(make: _AtAnEnd, *ends: End) -> Builds:
+    """A part for each of these ends."""
 
-    def builds(plan: Plan, metrics: FontMetrics) -> tuple[Build, ...]:
-        def of(end: End) -> Build:
-            return lambda low, joints: spacing_guide(plan, end, metrics, low=low, joints=joints)
+    def build(plan: Plan, end: End, metrics: FontMetrics) -> Build:
+        return lambda low, joints: make(plan, end, metrics, low=low, joints=joints)
 
-        return tuple(map(of, ends))
+    return lambda plan, metrics: tuple(build(plan, end, metrics) for end in ends)
 
-    return Product(builds, lambda plan, metrics: tuple(spacing_guide(plan, end, metrics) for end in ends))
+
+def _sheet(make: _Sheet) -> Builds:
+    """One part, clear of all joints."""
+    return lambda plan, metrics: (lambda low, _: make(plan, metrics, low=low),)
+
+
+def _in_one_form(make: Callable[[Plan, FontMetrics], Part]) -> Builds:
+    """One part that has no low form."""
+    return lambda plan, metrics: (lambda _low, _joints: make(plan, metrics),)
+
+
+def _in_panes(make: Callable[[Plan, FontMetrics], Paned]) -> Builds:
+    """One drawing that may be cut into panes."""
+    return lambda plan, metrics: (make(plan, metrics),)
+
+
+def _at_its_best(build: Build | Paned) -> Part:
+    """A whole drawing; a part in its full form, or in its low one where the full form cannot be had."""
+    if isinstance(build, Paned):
+        return build.draw(build.whole)
+    try:
+        return build(False, ())
+    except LayoutError:
+        return build(True, ())
 
 
 PRODUCTS: Mapping[str, Product] = {
-    "winding": _sheet(winding, ("pdf", "svg")),
-    "strip-near": _strip("near"),
-    "strip-far": _strip("far"),
-    "spacing-guide": _spacing(),
-    "wrap-gauge": _gauge(),
-    "frame-check": _sheet(frame_check, ("pdf",)),
-    "weaving-grid": _grid(),
+    "winding": Product(_sheet(winding)),
+    "strip-near": Product(_at(strip, "near")),
+    "strip-far": Product(_at(strip, "far")),
+    "spacing-guide": Product(_at(spacing_guide, "near", "far")),
+    "wrap-gauge": Product(_in_one_form(wrap_gauge)),
+    "frame-check": Product(_sheet(frame_check), forms=("pdf",)),
+    "weaving-grid": Product(_in_panes(drawing_of), absent=left_out, in_kit=False),
 }
 """Everything that can be made, in the order of the kit's sheets."""
 

@@ -143,11 +143,3 @@ class _Draft(Ruler):
     def phrase(self, placed: PlacedPhrase, floor: float) -> list[Shape]:
         """The words of a phrase and its arrow head, in the row above `floor`."""
         return self.words_at(placed, self.row_foot(floor))
-
-
-def full_form_of(plan: Plan, end: End, metrics: FontMetrics) -> Part:
-    """The full form where the frame end can carry it, else the low one."""
-    try:
-        return strip(plan, end, metrics)
-    except LayoutError:
-        return strip(plan, end, metrics, low=True)

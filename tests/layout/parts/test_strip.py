@@ -10,7 +10,8 @@ from kits import FLAT, font_metrics, plan_of, strip_of
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Curve, Region, Text
 from layout.drawing.sheet import Part
-from layout.parts.strip import full_form_of, strip
+from layout.parts.strip import strip
+from layout.products import PRODUCTS
 from layout.values.errors import LayoutError
 from layout.warps.warp import End
 
@@ -187,7 +188,7 @@ def test_a_thin_bar_has_only_the_low_form() -> None:
     planned = plan_of({"frame.bar_diameter": "5 mm"})
     with pytest.raises(LayoutError, match="too thin"):
         strip(planned, "near", font_metrics())
-    assert full_form_of(planned, "near", font_metrics()) == strip(planned, "near", font_metrics(), low=True)
+    assert PRODUCTS["strip-near"].alone(planned, font_metrics()) == (strip(planned, "near", font_metrics(), low=True),)
 
 
 def test_a_full_strip_never_closes_over_itself() -> None:

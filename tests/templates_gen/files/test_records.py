@@ -29,11 +29,7 @@ def _only(name: str, table: dict[str, Any]) -> dict[str, Any]:
     def fails(other: str) -> Callable[..., Any]:
         return lambda *_: pytest.fail(f"{other} is built")
 
-    return {
-        key: product if key == name else product._replace(builds=fails(key)) if key in CUT_PRODUCTS else
-        product._replace(builds=fails(key), alone=fails(key))
-        for key, product in table.items()
-    }  # fmt: skip
+    return {key: product if key == name else product._replace(builds=fails(key)) for key, product in table.items()}
 
 
 @pytest.mark.parametrize("asked", CASES)
