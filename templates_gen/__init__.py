@@ -73,7 +73,7 @@ def sheet(kit: Kit, file: str, stock: Stock | None = None) -> bytes:
     from templates_gen.files.one_file import proven_bytes
     from templates_gen.lettering.fonts import metrics
 
-    return proven_bytes(plan(kit), file, stock or load_stock(), metrics())
+    return proven_bytes(plan(kit), file, lambda: stock or load_stock(), metrics())
 
 
 def make(kit: Kit, folder: str | Path, only: Iterable[str] | None = None, stock: Stock | None = None) -> Report:

@@ -10,6 +10,7 @@ from layout.cutting.stock.stock_values import read_stock
 from layout.drawing.metrics import FontMetrics
 from layout.kit.kit import Kit, read_kit
 from templates_gen.document import ReadError
+from templates_gen.files.kept import kept_reading
 
 
 class Embedded(NamedTuple):
@@ -29,4 +30,5 @@ def embedded_inputs(inputs: str, metrics: FontMetrics) -> Embedded:
         raise ReadError("the file does not carry the inputs of its drawing") from error
     if not isinstance(file, str) or not isinstance(values, dict) or not isinstance(stock, dict | None):
         raise ReadError("the file does not carry the inputs of its drawing")
-    return Embedded(file, read_kit(values, metrics), None if stock is None else read_stock(stock, metrics))
+    kit = kept_reading("kit", values, metrics, read_kit)
+    return Embedded(file, kit, None if stock is None else kept_reading("stock", stock, metrics, read_stock))

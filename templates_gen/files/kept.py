@@ -6,6 +6,7 @@ kept that follow from kit, stock and font alone; bytes are kept with the proof t
 
 from __future__ import annotations
 
+import json
 from collections.abc import Callable
 from functools import lru_cache
 from threading import Lock
@@ -47,13 +48,23 @@ class _Last:
             self._kept = []
 
 
-_PRINTED, _CUT, _PROVEN = _Last(), _Last(), _Last()
+_PRINTED, _CUT, _PROVEN, _READ = _Last(), _Last(), _Last(), _Last()
 
 
 @lru_cache(_PLANS)
 def planned(kit: Kit) -> Plan:
     """The plan of a kit; FieldError where it cannot be woven."""
     return plan_kit(kit)
+
+
+def kept_reading(
+    kind: str, values: dict[str, Any], metrics: FontMetrics, read: Callable[[dict[str, Any], FontMetrics], _T]
+) -> _T:
+    """What `read` makes of plain values, such as the kit that every file of a folder carries; its refusals too.
+
+    The values are told apart by their JSON text, in which 1 is not true.
+    """
+    return _READ.value((kind, json.dumps(values), metrics), lambda: read(values, metrics))
 
 
 def printed_drawings(plan: Plan, metrics: FontMetrics) -> PrintedDrawings:
@@ -74,5 +85,5 @@ def proven_files(plan: Plan, stock: Stock | None, metrics: FontMetrics) -> dict[
 def forget() -> None:
     """Keep nothing any more."""
     planned.cache_clear()
-    for kept in (_PRINTED, _CUT, _PROVEN):
+    for kept in (_PRINTED, _CUT, _PROVEN, _READ):
         kept.clear()

@@ -2,20 +2,27 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
+
 from layout.cutting.stock.stock import Stock
 from layout.drawing.metrics import FontMetrics
 from layout.plan import Plan
+from layout.products import PRODUCTS
 from layout.values.errors import FieldError, shown
 from templates_gen.files.generate import proven
 from templates_gen.files.outputs import kept_outputs
 from templates_gen.files.proof import write
-from templates_gen.inputs.families import products_of
+from templates_gen.inputs.families import KIT, products_of
 
 
-def proven_bytes(plan: Plan, file: str, stock: Stock, metrics: FontMetrics) -> bytes:
-    """The bytes of one file, named by product and form; FieldError where no name or more than one file fits."""
+def proven_bytes(plan: Plan, file: str, stock: Callable[[], Stock], metrics: FontMetrics) -> bytes:
+    """The bytes of one file, named by product and form; FieldError where no name or more than one file fits.
+
+    `stock` is asked for what is cut alone.
+    """
     names = products_of(plan, (file,)) if file.strip() else None
-    wanted = kept_outputs(plan, metrics, names, stock if names else None)
+    uncut = names is None or names[0].partition(".")[0] in (*PRODUCTS, KIT)
+    wanted = kept_outputs(plan, metrics, names, None if uncut else stock())
     if names is None or len(wanted.records) != 1:
         got = f"{shown(file)}, which is {len(wanted.records)} files" if names else "nothing"
         raise FieldError("file", "the name of one file, with its form", got, "strip-near.svg")
