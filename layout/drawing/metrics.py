@@ -21,8 +21,7 @@ class FontMetrics:
 
     def width(self, words: str, size: float) -> float:
         """The width in mm of `words` set at `size` mm to the em."""
-        advances = self.advances
-        return size * sum(advances[letter] for letter in words)
+        return size * sum(map(self.advances.__getitem__, words))
 
     def missing(self, words: str) -> str:
         """The characters of `words` that the font does not carry, each once, in order."""
