@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Iterable
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
+from functools import partial
+from itertools import repeat
 from typing import NamedTuple
 
 from layout.drawing.pens import Pen
@@ -28,6 +30,19 @@ class Step(NamedTuple):
 
     end: Point
     through: Point | None = None
+
+
+_new_point, _new_step = partial(tuple.__new__, Point), partial(tuple.__new__, Step)
+
+
+def points_at(xs: Iterable[float], ys: Iterable[float]) -> Iterator[Point]:
+    """The points with these x and y, made in one go: words have thousands."""
+    return map(_new_point, zip(xs, ys, strict=True))
+
+
+def straight_to(ends: Iterable[Point]) -> tuple[Step, ...]:
+    """Straight steps to these points, made in one go."""
+    return tuple(map(_new_step, zip(ends, repeat(None))))
 
 
 class Curve(NamedTuple):

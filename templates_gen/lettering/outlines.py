@@ -2,20 +2,27 @@
 
 from __future__ import annotations
 
-import math
-from collections.abc import Iterator, Sequence
-from functools import cache
+from collections.abc import Sequence
+from functools import cache, lru_cache
 
-from layout.drawing.shapes import Curve, Placing, Point, Region, Shape, Step, Text
+from layout.drawing.shapes import Curve, Placing, Point, Region, Shape, Text, straight_to
 from layout.drawing.sheet import Sheet
 from layout.values.errors import LayoutError, shown
 from templates_gen.lettering import fonts
+from templates_gen.lettering.chords import Piece, chords
 
-FURTHEST = 0.0015
-"""How far in ems a straight line may lie off the curve that it stands for: 4 micrometres in the smallest words."""
+FURTHEST = 0.02
+"""How far in mm the outline of a letter may lie off the font's own curve: a fifth of a laser's beam."""
+
+DECIMALS = 3
+"""Letters stand on whole thousandths of a mm, and so do all their corners: fewer digits in every file."""
+
+_ROUNDED = 0.0022
+"""How much of this rounding may take: that of the word's place, of the letter's place in it, and of each corner."""
+
+_GLYPHS = 4096  # letters that are kept, each in one size
 
 Contour = tuple[Point, ...]
-Units = tuple[float, float]
 
 
 def outlined(sheet: Sheet) -> Sheet:
@@ -39,56 +46,59 @@ def outline(text: Text) -> Region:
     metrics = fonts.metrics()
     if missing := metrics.missing(text.words):
         raise LayoutError(f"the print font cannot draw {shown(missing)} in {shown(text.words)}")
-    placing = Placing(text.angle, text.at.x, text.at.y)
+    placing = Placing(text.angle, round(text.at.x, DECIMALS), round(text.at.y, DECIMALS))
     contours, pen_x = [], 0.0
     for letter in text.words:
-        for contour in _glyph(letter):
-            points = placing.points([(text.size * (pen_x + x), text.size * y) for x, y in contour])
-            start, *others = points
-            contours.append(Curve(start, tuple([Step(point) for point in others]), text.pen, closed=True))
+        left = round(text.size * pen_x, DECIMALS)
+        for contour in _glyph(letter, text.size):
+            start, *others = _placed(contour, left, placing)
+            if len(others) > 1:
+                contours.append(Curve(start, straight_to(others), text.pen, closed=True))
         pen_x += metrics.advances[letter]
     return Region(tuple(contours), text.pen)
 
 
+def _placed(contour: Contour, left: float, placing: Placing) -> list[Point]:
+    """A contour of a letter that begins at `left` in its word; a slanted one is rounded once more."""
+    points = placing.points([(left + x, y) for x, y in contour])
+    if placing.degrees % 90 == 0:
+        return points
+    return _without_repeats([Point(round(x, DECIMALS), round(y, DECIMALS)) for x, y in points])
+
+
+@lru_cache(_GLYPHS)
+def _glyph(letter: str, size: float) -> tuple[Contour, ...]:
+    """The contours of one letter of that size in mm, each at least a triangle, no point given twice running."""
+    furthest = (FURTHEST - _ROUNDED) / size
+    rounded = (
+        [Point(round(x * size, DECIMALS), round(y * size, DECIMALS)) for x, y in chords(contour, furthest)]
+        for contour in _drawn(letter)
+    )
+    return tuple([tuple(contour) for contour in map(_without_repeats, rounded) if len(contour) > 2])
+
+
 @cache
-def _glyph(letter: str) -> tuple[Contour, ...]:
-    """The contours of one letter in em units, each at least a triangle, no point given twice running."""
+def _drawn(letter: str) -> Sequence[Sequence[Piece]]:
+    """The contours of one letter as the font has them, in ems."""
+    from fontTools.pens.basePen import decomposeQuadraticSegment
     from fontTools.pens.recordingPen import DecomposingRecordingPen
 
     font = fonts.opened()
-    glyphs = font.getGlyphSet()
+    glyphs, em = font.getGlyphSet(), font["head"].unitsPerEm
     pen = DecomposingRecordingPen(glyphs)
     glyphs[font.getBestCmap()[ord(letter)]].draw(pen)
-    em = font["head"].unitsPerEm
-    contours = []
+    contours: list[list[Piece]] = []
     for operator, points in pen.value:
+        in_ems = [(x / em, y / em) for x, y in points]
         if operator == "moveTo":
-            contours.append([points[0]])
+            contours.append([(None, in_ems[0])])
         elif operator == "lineTo":
-            contours[-1].append(points[0])
+            contours[-1].append((None, in_ems[0]))
         elif operator == "qCurveTo":
-            contours[-1].extend(_flattened(contours[-1][-1], points, FURTHEST * em))
-    simple = (_without_repeats(contour) for contour in contours)
-    return tuple([tuple([Point(x / em, y / em) for x, y in contour]) for contour in simple if len(contour) > 2])
+            contours[-1].extend(decomposeQuadraticSegment(in_ems))
+    return contours
 
 
-def _flattened(start: Units, points: Sequence[Units], furthest: float) -> Iterator[Units]:
-    """Points along a run of quadratic curves, in font units.
-
-    A quadratic with corners A, B, C lies at most |A - 2B + C| / (4 n^2) off n chords of equal parameter steps.
-    """
-    from fontTools.pens.basePen import decomposeQuadraticSegment
-
-    for (bend_x, bend_y), (end_x, end_y) in decomposeQuadraticSegment(points):
-        bent = math.hypot(start[0] - 2 * bend_x + end_x, start[1] - 2 * bend_y + end_y)
-        count = max(1, math.ceil(math.sqrt(bent / (4 * furthest))))
-        for k in range(1, count + 1):
-            t = k / count
-            a, b, c = (1 - t) * (1 - t), 2 * t * (1 - t), t * t
-            yield a * start[0] + b * bend_x + c * end_x, a * start[1] + b * bend_y + c * end_y
-        start = (end_x, end_y)
-
-
-def _without_repeats(contour: list[Units]) -> list[Units]:
+def _without_repeats(contour: list[Point]) -> list[Point]:
     """The contour without points that repeat the one before, counted round its closing."""
     return [point for before, point in zip(contour[-1:] + contour[:-1], contour, strict=True) if point != before]

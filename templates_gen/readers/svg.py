@@ -8,10 +8,12 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator, Mapping
+from itertools import accumulate
+from operator import sub
 from xml.etree import ElementTree
 
 from layout.drawing.pens import Pen
-from layout.drawing.shapes import Curve, Point, Region, Shape, Step
+from layout.drawing.shapes import Curve, Point, Region, Shape, Step, points_at, straight_to
 from layout.drawing.sheet import Sheet
 from layout.values.errors import shown
 from templates_gen.document import About, Document, ReadError, unpacked
@@ -21,7 +23,7 @@ from templates_gen.readers.svg_looks import Look, looks_of
 LARGEST_FILE = 16_000_000
 """Bytes: the spacing guides of 5,000 ends with all their words in outlines are under a quarter."""
 _MOST_PARTS = 200_000  # elements, and attributes; such a file has 13,000
-_MOST_STEPS = 800_000  # of all paths; such a file has 190,000
+_MOST_STEPS = 800_000  # of all paths; such a file has 190,000, each with two blanks or signs
 
 _DECLARATION = b'<?xml version="1.0" encoding="utf-8" ?>\n<svg '
 _SVG = "{http://www.w3.org/2000/svg}"
@@ -30,6 +32,12 @@ _LINE_TO = rf"L{_NUMBER} {_NUMBER}"
 _ARC_TO = rf"A{_NUMBER} {_NUMBER} 0 0 ([01]) {_NUMBER} {_NUMBER}"
 _STEP = re.compile(rf" (?:{_LINE_TO}|{_ARC_TO})")
 _PATH = re.compile(rf"M{_NUMBER} {_NUMBER}((?:{_STEP.pattern})++)( Z)?+(?: (?=M)|\Z)")
+_BY = r"(?:0|(?:[1-9][0-9]{0,3}(?:\.[0-9]{0,2}[1-9])?|\.[0-9]{0,2}[1-9]))"
+_NEXT = rf"(?: {_BY}|-(?!0){_BY})"  # a sign parts numbers as well as a blank
+_ONE = rf"(?:-(?!0))?{_BY}{_NEXT}"
+_LINES = rf"l{_ONE}(?:{_NEXT}{_NEXT})*+Z"
+_WORD = re.compile(rf"M{_NUMBER} {_NUMBER}({_LINES}(?:m{_ONE}{_LINES})*+)")
+_WORDS = (Pen.TEXT, Pen.ENGRAVE)  # what fills letters, for the eye and for a cutter
 _SIZE = re.compile(r"([0-9]{1,7}+(?:\.[0-9]++)?+)mm")  # 1 mm is 1 unit: the view box must repeat the size
 
 
@@ -39,7 +47,7 @@ def read(data: bytes) -> Document:
         raise ReadError(f"the SVG is larger than {LARGEST_FILE} bytes")
     if not data.startswith(_DECLARATION) or b"<!" in data or data.count(b"<?") != 1:
         raise ReadError("the SVG does not begin as our files do, or holds a document type, a comment or the like")
-    if max(data.count(b"<"), data.count(b"=")) > _MOST_PARTS or data.count(b"L") + data.count(b"A") > _MOST_STEPS:
+    if max(data.count(b"<"), data.count(b"=")) > _MOST_PARTS or data.count(b" ") + data.count(b"-") > 2 * _MOST_STEPS:
         raise ReadError("the SVG draws far more than any file of ours")
     try:
         root = ElementTree.fromstring(data)  # noqa: S314 - no entities, see above
@@ -117,16 +125,36 @@ def _group(
 
 def _paths(commands: str, pen: Pen, height: float) -> Iterator[Curve]:
     """The lines of one path element, y turned to run upward again."""
+    words = pen in _WORDS
+    if words and (found := _WORD.fullmatch(commands)):
+        yield from _word(Point(float(found[1]), height - float(found[2])), found[3], pen)
+        return
     position = 0
     while position < len(commands) or position == 0:
         found = _PATH.match(commands, position)
-        if not found:
+        if not found or (words and "A" not in found[3]):
             raise ReadError(
                 f"the SVG holds the path {shown(commands[position : position + 50])}, as no file of ours does"
             )
         start = Point(float(found[1]), height - float(found[2]))
         yield Curve(start, tuple(_steps(start, found[3], height)), pen, found.groups()[-1] is not None)
         position = found.end()
+
+
+def _word(at: Point, commands: str, pen: Pen) -> Iterator[Curve]:
+    """The contours of words that begin at `at`, from their relative steps; each begins a step from the one before."""
+    for contour in commands[:-1].split("Z"):
+        move, _, lines = contour.partition("l")
+        if move:
+            x, y = _by(move[1:])
+            at = Point(at.x + x, at.y - y)
+        by = _by(lines)
+        ends = points_at(accumulate(by[::2], initial=at.x), accumulate(by[1::2], sub, initial=at.y))
+        yield Curve(next(ends), straight_to(ends), pen, True)
+
+
+def _by(numbers: str) -> list[float]:
+    return list(map(float, numbers.replace("-", " -").split()))
 
 
 def _steps(at: Point, commands: str, height: float) -> Iterator[Step]:

@@ -7,8 +7,9 @@ whose colour and line width it has. Words must have become outlines before.
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
+from functools import lru_cache
 from io import StringIO
-from itertools import groupby
+from itertools import groupby, pairwise
 from typing import TYPE_CHECKING
 
 from layout.drawing.pens import Pen
@@ -19,6 +20,8 @@ from templates_gen.document import OPERATION_OF, About, Operations, packed
 from templates_gen.writers.checks import check
 from templates_gen.writers.curves import radius, turn
 from templates_gen.writers.cutting.checks import check_cut
+
+_WORDS = (Pen.TEXT, Pen.ENGRAVE)  # what fills letters, for the eye and for a cutter
 
 if TYPE_CHECKING:
     from svgwrite import Drawing
@@ -81,10 +84,13 @@ def _stroke(colour: str, width: float) -> dict[str, str]:
 
 
 def _commands(shape: Shape, height: float) -> Iterator[str]:
-    """Absolute commands, y turned to run downward from the sheet's upper edge."""
+    """Absolute commands, y turned to run downward from the sheet's upper edge; words in relative steps."""
     if isinstance(shape, Region):
-        for contour in shape.contours:
-            yield from _commands(contour, height)
+        if shape.pen in _WORDS and not any(step.through for contour in shape.contours for step in contour.steps):
+            yield "".join(_word(shape, height))
+        else:
+            for contour in shape.contours:
+                yield from _commands(contour, height)
     elif isinstance(shape, Curve):
         start = shape.start
         yield f"M{_place(start, height)}"
@@ -93,6 +99,37 @@ def _commands(shape: Shape, height: float) -> Iterator[str]:
             start = end
         if shape.closed:
             yield "Z"
+
+
+def _word(region: Region, height: float) -> Iterator[str]:
+    """Where the first contour begins, as in every path, and from there steps in whole thousandths of a mm.
+
+    Each goes on from where those before it have come to, so that no rounding adds up.
+    """
+    start_x, start_y = region.contours[0].start
+    at_x = at_y = 0
+    yield f"M{_place(region.contours[0].start, height)}"
+    for contour in region.contours:
+        places = [
+            (round((x - start_x) * 1000), round((start_y - y) * 1000))
+            for x, y in (contour.start, *(step.end for step in contour.steps))
+        ]
+        if contour is not region.contours[0]:
+            yield "m" + _steps([(at_x, at_y), places[0]])
+        yield "l" + _steps(places) + "Z"
+        at_x, at_y = places[0]
+
+
+def _steps(places: Sequence[tuple[int, int]]) -> str:
+    by = [_thousandths(to_x - x) + _thousandths(to_y - y) for (x, y), (to_x, to_y) in pairwise(places)]
+    return "".join(by).removeprefix(" ")
+
+
+@lru_cache(20_000)
+def _thousandths(value: int) -> str:
+    """The number of mm, no nought before its point, and before it a blank where it has no sign to begin it."""
+    text = _number(value / 1000).replace("0.", ".", 1) if abs(value) < 1000 else _number(value / 1000)
+    return text if value < 0 else f" {text}"
 
 
 def _arc(start: Point, through: Point, end: Point, height: float) -> str:

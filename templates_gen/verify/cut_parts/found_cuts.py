@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from functools import cached_property
@@ -9,7 +10,8 @@ from typing import NamedTuple
 
 from layout.cutting.stock.stock import Stock
 from layout.drawing.pens import Pen
-from layout.drawing.shapes import Curve, Point, Region, Step
+from layout.drawing.shapes import Curve, Point, Region, Step, Text
+from templates_gen.lettering.outlines import outline
 from templates_gen.verify import LIMIT
 from templates_gen.verify.compare import Findings
 from templates_gen.verify.found_parts import FoundPart
@@ -45,15 +47,21 @@ class FoundCut:
         """The widest of what is cut through."""
         return max(self.paths(Pen.THROUGH), key=lambda path: max(xs(path)) - min(xs(path)))
 
-    def inside(self, region: Region) -> list[list[Point]]:
-        """The points of every contour of a region of the sheet, in the part's own coordinates; none of one outside."""
-        contours = []
-        for path in region.contours:
-            back = [self.seen.lie.back(point) for point in path.points()]
-            if not all(map(self.seen.holds, back)):
-                return []
-            contours.append([self._turned_back(point) for point in back])
-        return contours
+    def inside(self, engraved: Region | Text) -> list[list[Point]]:
+        """The points of every contour on the sheet, in the part's own coordinates; none of one outside.
+
+        Words are turned back before they become outlines: so their corners are rounded as in a part that lies straight.
+        """
+        back = self.seen.lie.back
+        if isinstance(engraved, Text):
+            turned = engraved.angle - math.degrees(math.atan2(self.seen.lie.sin, self.seen.lie.cos))
+            straight = outline(engraved._replace(at=back(engraved.at), angle=turned))
+            contours = [path.points() for path in straight.contours]
+        else:
+            contours = [[back(point) for point in path.points()] for path in engraved.contours]
+        if not all(self.seen.holds(point) for contour in contours for point in contour):
+            return []
+        return [[self._turned_back(point) for point in contour] for contour in contours]
 
     def _turned_back(self, point: Point) -> Point:
         return Point(point.y, -point.x) if self.turned else point

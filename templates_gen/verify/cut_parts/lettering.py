@@ -45,13 +45,8 @@ class Area(NamedTuple):
 
 def areas(cut: FoundCut) -> list[Area]:
     """Everything that is engraved inside the part, in its own coordinates; words on paper as their outlines."""
-    found = []
-    for shape in cut.seen.sheet.shapes:
-        if isinstance(shape, Text | Region) and shape.pen in _PENS:
-            contours = cut.inside(outline(shape) if isinstance(shape, Text) else shape)
-            if contours:
-                found.append(Area(contours))
-    return found
+    drawn = (shape for shape in cut.seen.sheet.shapes if isinstance(shape, Text | Region) and shape.pen in _PENS)
+    return [Area(contours) for contours in map(cut.inside, drawn) if contours]
 
 
 def prove_engraved(there: list[Area], labels: Sequence[Label], text: str, *, may_end: bool = False) -> Findings:

@@ -3,9 +3,11 @@
 from __future__ import annotations
 
 import math
+import string
 
 import pytest
 import shapely
+import shapely.affinity
 from fontTools.pens.areaPen import AreaPen
 from fontTools.pens.basePen import decomposeQuadraticSegment
 from fontTools.pens.boundsPen import BoundsPen
@@ -62,7 +64,7 @@ def test_letters_follow_at_their_widths(font: TTFont) -> None:
     alone, second = outline(Text(Point(0, 0), EM, "i")), outline(Text(Point(0, 0), EM, "Mi"))
     advance = font["hmtx"]["M"][0] / font["head"].unitsPerEm * EM
     for one, other in zip(alone.contours, second.contours[-2:], strict=True):
-        assert other.start == pytest.approx((one.start.x + advance, one.start.y), abs=1e-9)
+        assert other.start == pytest.approx((one.start.x + advance, one.start.y), abs=0.0005001)  # rounded
 
 
 def test_words_are_turned_about_their_place() -> None:
@@ -85,24 +87,83 @@ def test_every_printable_letter_has_sound_contours() -> None:
             assert all(step.through is None for step in path.steps)
 
 
-@pytest.mark.parametrize("letter", "OgÅ8%&@½ëß§Ю")
-def test_no_curve_is_cut_off_by_more_than_the_file_says(font: TTFont, letter: str) -> None:
-    """Points along the font's own curves lie, by shapely, within the limit of the outline; some come near it."""
-    glyphs, em = font.getGlyphSet(), font["head"].unitsPerEm
-    drawn = shapely.MultiLineString([[*c.points(), c.start] for c in outline(Text(Point(0, 0), EM, letter)).contours])
+SIZES = (2.0, 8 * 25.4 / 72, 10 * 25.4 / 72, 40.0)
+"""Sizes of words in mm to the em: smaller than any, those that are engraved, and a large one."""
+LETTERS = string.ascii_letters + string.digits + ".,:;%&@()½ÅŁßëЖЮмξ"
+
+
+def drawn_by_the_font(font: TTFont, letter: str, size: float) -> shapely.MultiLineString:
+    """The closed contours of the font's own curves, each in small steps of its parameter."""
+    count = 16 if size < 10 else 64
+    glyphs, scale = font.getGlyphSet(), size / font["head"].unitsPerEm
     pen = DecomposingRecordingPen(glyphs)
     glyphs[font.getBestCmap()[ord(letter)]].draw(pen)
-    at, worst = (0.0, 0.0), 0.0
+    contours: list[list[tuple[float, float]]] = []
     for operator, points in pen.value:
-        for bend, end in decomposeQuadraticSegment(points) if operator == "qCurveTo" else ():
-            for t in (k / 24 for k in range(25)):
-                on = (
-                    ((1 - t) ** 2 * a + 2 * t * (1 - t) * b + t * t * c) for a, b, c in zip(at, bend, end, strict=True)
-                )
-                worst = max(worst, drawn.distance(shapely.Point(*(value * EM / em for value in on))))
-            at = end
-        at = points[-1] if points else at
-    assert FURTHEST / 4 < worst / EM <= FURTHEST * 1.0001
+        if operator == "moveTo":
+            contours.append(list(points))
+        elif operator == "lineTo":
+            contours[-1] += points
+        elif operator == "qCurveTo":
+            for bend, end in decomposeQuadraticSegment(points):
+                at = contours[-1][-1]
+                for t in (k / count for k in range(1, count + 1)):
+                    weights = ((1 - t) ** 2, 2 * t * (1 - t), t * t)
+                    x, y = (sum(w * p[k] for w, p in zip(weights, (at, bend, end), strict=True)) for k in (0, 1))
+                    contours[-1].append((x, y))
+    return shapely.MultiLineString([[(x * scale, y * scale) for x, y in [*each, each[0]]] for each in contours])
+
+
+@pytest.mark.parametrize("size", SIZES)
+def test_no_letter_lies_further_off_its_curve_than_is_promised(font: TTFont, size: float) -> None:
+    """By shapely's Hausdorff distance, both ways; the worst comes near the limit."""
+    worst = 0.0
+    for letter in LETTERS:
+        drawn = [[*path.points(), path.start] for path in outline(Text(Point(0, 0), size, letter)).contours]
+        curve = drawn_by_the_font(font, letter, size)
+        worst = max(worst, shapely.hausdorff_distance(shapely.MultiLineString(drawn), curve, densify=0.25))
+    assert 0.8 * FURTHEST < worst <= FURTHEST
+
+
+@pytest.mark.parametrize("angle", [0, 90, 35.3])
+def test_words_at_any_place_lie_as_near(font: TTFont, angle: float) -> None:
+    """The rounding of the word's place and of each letter in it is part of the limit, slanted or not."""
+    size, at, words = 8 * 25.4 / 72, Point(12.34567, -7.65432), "Winding begins: 18&%"
+    drawn = shapely.MultiLineString(
+        [[*path.points(), path.start] for path in outline(Text(at, size, words, angle)).contours]
+    )
+    curves, pen_x = [], at.x
+    for letter in words:
+        curves.append(shapely.affinity.translate(drawn_by_the_font(font, letter, size), pen_x, at.y))
+        pen_x += font["hmtx"][font.getBestCmap()[ord(letter)]][0] / font["head"].unitsPerEm * size
+    wanted = shapely.affinity.rotate(shapely.unary_union(curves), angle, origin=at)
+    assert shapely.hausdorff_distance(drawn, wanted, densify=0.25) <= FURTHEST
+
+
+@pytest.mark.parametrize("size", SIZES)
+def test_few_lines_keep_holes_and_areas(font: TTFont, size: float) -> None:
+    """Every contour turns as the font's own, and differs from its area by no more than the limit along its length."""
+    for letter in LETTERS:
+        paths = outline(Text(Point(0, 0), size, letter)).contours
+        for path, own in zip(paths, drawn_by_the_font(font, letter, size).geoms, strict=True):
+            ring = shapely.LinearRing(own.coords)
+            wanted = shapely.Polygon(ring).area * (1 if ring.is_ccw else -1)
+            assert abs(area(path) - wanted) < 0.6 * FURTHEST * own.length, letter
+
+
+@pytest.mark.parametrize("angle", [0, 90, 180, 270, 12.5])
+def test_every_corner_stands_on_a_whole_thousandth(angle: float) -> None:
+    """So that a file needs no more digits for words."""
+    for path in outline(Text(Point(1.23456789, -9.87654321), 2.8222, "Zoë 35&", angle)).contours:
+        for value in (each * 1000 for point in path.points() for each in point):
+            assert abs(value - round(value)) < 1e-6
+
+
+def test_few_lines_take_the_place_of_many() -> None:
+    """The letters of the alphabet in small words have fewer than 20 corners each."""
+    letters = "abcdefghijklmnopqrstuvwxyz0123456789"
+    corners = sum(len(path.points()) for path in outline(Text(Point(0, 0), 8 * 25.4 / 72, letters)).contours)
+    assert corners / len(letters) < 20
 
 
 def test_order_is_kept_and_blank_words_leave_nothing() -> None:

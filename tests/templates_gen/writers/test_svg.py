@@ -229,7 +229,7 @@ def test_a_file_holds_groups_and_paths_only() -> None:
     looks = {"fill", "fill-rule", "stroke", "stroke-width", "stroke-dasharray"}
     assert attributes == {"id", "d"} | looks
     assert set("".join(part.attrib["d"] for part in root.iter("{http://www.w3.org/2000/svg}path"))) <= set(
-        "MLAZ -.0123456789"
+        "MLAZlm -.0123456789"
     )
 
 
