@@ -1,4 +1,5 @@
-"""PDF back to sheets: `pdf_file` opens it, `pdf_font` proves its fonts, `content` walks its pages.
+"""PDF back to sheets: `pdf_file` opens it, `pdf_font` proves its fonts, `content` walks its pages, and
+`pdf_pages` has another library confirm which pages there are.
 
 One rule holds throughout: each dictionary may hold the keys named here and no other, so that crop boxes, rotations,
 user units, forms, images, annotations, scripts and encryption are refused without being looked for.
@@ -15,6 +16,7 @@ from templates_gen.document import AUTHOR, About, Document, ReadError, unpacked
 from templates_gen.readers.content import MM, walked
 from templates_gen.readers.pdf_file import PdfFile
 from templates_gen.readers.pdf_font import font_of
+from templates_gen.readers.pdf_pages import Page, confirm
 from templates_gen.readers.pdf_values import Reference
 from templates_gen.readers.tokens import Font
 
@@ -38,12 +40,14 @@ def read(data: bytes) -> Document:
     if len(data) > LARGEST_FILE:
         raise ReadError(f"the PDF is larger than {LARGEST_FILE} bytes")
     try:
-        return _read(PdfFile(data, _LARGEST_UNPACKED))
+        document, pages = _read(PdfFile(data, _LARGEST_UNPACKED))
     except KeyError as error:
         raise ReadError(f"the PDF lacks {shown(error.args[0])}") from error
+    confirm(data, pages)
+    return document
 
 
-def _read(file: PdfFile) -> Document:
+def _read(file: PdfFile) -> tuple[Document, list[Page]]:
     trailer = file.dictionary(file.trailer, _TRAILER, "trailer")
     catalog = file.dictionary(trailer["/Root"], _CATALOG, "catalogue")
     info = file.dictionary(trailer["/Info"], _INFO, "information")
@@ -57,7 +61,8 @@ def _read(file: PdfFile) -> Document:
     inputs, names, operations = unpacked(_text(info["/Keywords"]))
     if operations is not None:
         raise ReadError("the PDF carries the operations of a cutter, for which it is no format")
-    return Document(tuple(_sheets(file, catalog["/Pages"], names)), About(_text(info["/Title"]), inputs))
+    sheets, pages = _sheets(file, catalog["/Pages"], names)
+    return Document(tuple(sheets), About(_text(info["/Title"]), inputs)), pages
 
 
 def _text(found: object) -> str:
@@ -70,8 +75,11 @@ def _text(found: object) -> str:
     raise ReadError("the PDF's information is not text")
 
 
-def _sheets(file: PdfFile, reference: Any, names: tuple[str, ...]) -> list[Sheet]:
-    """Every page; fonts are read once a file, by the number of their object. No two pages share what they show."""
+def _sheets(file: PdfFile, reference: Any, names: tuple[str, ...]) -> tuple[list[Sheet], list[Page]]:
+    """Every page, as a sheet and as it stands in the file; no two pages share what they show.
+
+    Fonts are read once a file, by the number of their object.
+    """
     tree = file.dictionary(reference, _PAGES, "page tree")
     kids, count = tree["/Kids"], tree["/Count"]
     if tree["/Type"] != "/Pages" or not isinstance(kids, list) or type(count) is not int:
@@ -86,14 +94,19 @@ def _sheets(file: PdfFile, reference: Any, names: tuple[str, ...]) -> list[Sheet
     if any(page["/Type"] != "/Page" or page["/Parent"] != reference for page in pages):
         raise ReadError("the PDF's page tree holds something else than pages")
     sheets: list[Sheet] = []
+    read: list[Page] = []
     left = _MOST_SHAPES
     for name, page in zip(names, pages, strict=True):
-        sheets.append(_sheet(file, name, page, fonts, left))
+        content = file.unpacked(page["/Contents"], _STREAM, "page content")
+        sheets.append(_sheet(file, name, page, fonts, content, left))
+        read.append(Page(page["/MediaBox"], content))
         left -= len(sheets[-1].shapes)
-    return sheets
+    return sheets, read
 
 
-def _sheet(file: PdfFile, name: str, page: Mapping[str, Any], known: dict[Reference, Font], most: int) -> Sheet:
+def _sheet(
+    file: PdfFile, name: str, page: Mapping[str, Any], known: dict[Reference, Font], content: bytes, most: int
+) -> Sheet:
     width, height = _size(page["/MediaBox"])
     resources = file.dictionary(page["/Resources"], _RESOURCES, "resources")
     fonts = {}
@@ -105,7 +118,6 @@ def _sheet(file: PdfFile, name: str, page: Mapping[str, Any], known: dict[Refere
                 raise ReadError(f"the PDF holds more than {_MOST_FONTS} fonts")
             known[reference] = font_of(file, reference)
         fonts[own_name[1:]] = known[reference]
-    content = file.unpacked(page["/Contents"], _STREAM, "page content")
     return Sheet(name, width * MM, height * MM, walked(content, fonts, most))
 
 

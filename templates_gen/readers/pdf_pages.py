@@ -1,0 +1,46 @@
+"""A second opinion on a PDF: its pages as pypdf finds them, which takes a file apart in its own way."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from io import BytesIO
+from typing import TYPE_CHECKING, NamedTuple
+
+from templates_gen.document import ReadError
+
+if TYPE_CHECKING:
+    from pypdf import PageObject
+
+
+class Page(NamedTuple):
+    """The box of a page in units of the file, and the bytes of what it shows."""
+
+    box: Sequence[float]
+    content: bytes
+
+
+def confirm(data: bytes, pages: Sequence[Page]) -> None:
+    """`ReadError` unless pypdf finds just these pages: as many, of these sizes, with this content byte for byte."""
+    from pypdf import PdfReader
+    from pypdf.errors import PyPdfError
+
+    try:
+        found = [_page(page) for page in PdfReader(BytesIO(data), strict=True).pages]
+    except (PyPdfError, ValueError, TypeError, AttributeError, KeyError) as error:
+        raise ReadError("the PDF cannot be read by pypdf") from error
+    if len(found) != len(pages):
+        raise ReadError(f"the PDF has {len(found)} pages for pypdf, and {len(pages)} here")
+    for number, (one, other) in enumerate(zip(found, pages, strict=True), 1):
+        if list(one.box) != list(other.box):
+            raise ReadError(f"page {number} of the PDF is of another size for pypdf")
+        if one.content != other.content:
+            raise ReadError(f"page {number} of the PDF shows something else for pypdf")
+
+
+def _page(page: PageObject) -> Page:
+    from pypdf.generic import StreamObject
+
+    shown = page["/Contents"].get_object()
+    if not isinstance(shown, StreamObject):
+        raise ReadError("a page of the PDF shows nothing for pypdf")
+    return Page([float(side) for side in page.mediabox], shown.get_data())
