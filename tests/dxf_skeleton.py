@@ -10,18 +10,18 @@ from dataclasses import replace
 from pathlib import Path
 
 from cut_plates import ABOUT, plate
-
-from templates_gen.files.formats import FORMATS
+from dxf_by_ezdxf import exported
 
 FILE = Path(__file__).parents[1] / "templates_gen" / "data" / "skeleton.dxf"
 _WIDTH, _HEIGHT = 123.456789, 98.765432  # found nowhere else in the file
 
 
 def made() -> str:
-    """The skeleton, from a plate as the writer writes it."""
+    """The skeleton, from a plate as ezdxf writes it."""
     sheet = replace(plate(), width=_WIDTH, height=_HEIGHT)
-    text = FORMATS["dxf"].write([sheet], ABOUT).decode()
-    head, outline, rest = text[text.index("  0\nSECTION") :].partition("  0\nLWPOLYLINE\n")
+    operations = ABOUT.operations or {}
+    text = exported(sheet, operations, {name: k for k, name in enumerate(operations, 1)})
+    head, outline, rest = text.partition("  0\nLWPOLYLINE\n")
     inside, end, tail = rest.partition("  0\nENDSEC\n")
     count = (outline + inside).count("LWPOLYLINE")
     text = f"{head}<entities>\n{end}{tail}".replace(f"\n{_WIDTH}\n", "\n<width>\n").replace(

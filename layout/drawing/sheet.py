@@ -57,7 +57,7 @@ class Piece(NamedTuple):
     placing: Placing
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True, slots=True, weakref_slot=True)
 class Sheet:
     """`width` x `height` mm with `shapes` on it in painting order; origin lower left, y up."""
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import unicodedata
 from collections.abc import Iterable, Sequence
+from weakref import WeakValueDictionary
 
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Curve, Point, Region, Text
@@ -19,17 +20,37 @@ LARGEST = 3500.0
 _STEEPEST, _FLATTEST = 0.7854, 1e-4  # of an arc, in radians: 45 degrees and a rounding; nearly a straight line
 
 
+class Found:
+    """Sheets that were found good, each the very object: it never changes, so one look is enough for all formats."""
+
+    def __init__(self) -> None:
+        self._sheets: WeakValueDictionary[int, Sheet] = WeakValueDictionary()
+
+    def __contains__(self, sheet: Sheet) -> bool:
+        return self._sheets.get(id(sheet)) is sheet
+
+    def add(self, sheet: Sheet) -> None:
+        """Remembers a sheet for as long as it lives."""
+        self._sheets[id(sheet)] = sheet
+
+
+_SOUND = Found()
+
+
 def check(sheets: Sequence[Sheet], about: About) -> None:
     """`LayoutError` with one sentence if any sheet, or what is said about them, cannot be written."""
     if not sheets:
         raise LayoutError("a file needs at least one sheet")
     _check_about(sheets, about)
     for sheet in sheets:
+        if sheet in _SOUND:
+            continue
         if not (0 < sheet.width <= LARGEST and 0 < sheet.height <= LARGEST):
             size = f"{sheet.width:g} x {sheet.height:g} mm"
             raise LayoutError(f"sheet {shown(sheet.name)} is {size}: each side must lie between 0 and {LARGEST:g} mm")
         _check_shapes(sheet)
-    check_words(shape.words for sheet in sheets for shape in sheet.shapes if isinstance(shape, Text))
+        check_words(shape.words for shape in sheet.shapes if isinstance(shape, Text))
+        _SOUND.add(sheet)
 
 
 def check_words(words: Iterable[str]) -> None:

@@ -11,6 +11,7 @@ from layout.drawing.shapes import Curve, Point, Region, Shape, Text
 from layout.drawing.sheet import Sheet, painted
 from layout.values.errors import LayoutError, shown
 from templates_gen.document import OPERATION_OF, Operations, operations_fault
+from templates_gen.writers.checks import Found
 from templates_gen.writers.cutting.inside import first_wrong
 from templates_gen.writers.cutting.overlaps import overlap
 
@@ -20,14 +21,20 @@ SQUARE = 50.0
 _SAME = 1e-4  # mm: a tenth of a micrometre is no length
 
 
+_FIT = Found()
+
+
 def check_cut(sheets: Sequence[Sheet], operations: Operations) -> None:
     """`LayoutError` with one sentence if the one sheet, whose numbers are sound, is not what a cutter can take."""
     if wrong := operations_fault(operations):
         raise LayoutError(f"a cutter's file needs operations, of which {wrong}")
     if len(sheets) != 1:
         raise LayoutError(f"a cutter's file holds one sheet, got {len(sheets)}")
+    if sheets[0] in _FIT:
+        return
     if fault := _fault(sheets[0].shapes):
         raise LayoutError(f"sheet {shown(sheets[0].name)} cannot be cut: {fault}")
+    _FIT.add(sheets[0])
 
 
 def _fault(shapes: Sequence[Shape]) -> str:

@@ -6,6 +6,7 @@ import io
 import math
 import random
 from collections.abc import Sequence
+from dataclasses import replace
 from itertools import pairwise
 from pathlib import Path
 
@@ -14,18 +15,23 @@ import ezdxf
 import pyogrio
 import pytest
 import shapely
+from cut_plans import file_of, stock_with
 from cut_plates import ABOUT, OPERATIONS, RING, SCORES, assert_typed_by_hand, plate
 from damage import refuses
+from dxf_by_ezdxf import exported
 from ezdxf import path as ezdxf_path
 from ezdxf.document import Drawing
+from kits import plan_of
 
+from layout.cutting.products import cut_suiting
 from layout.cutting.stock.stock import Operation
 from layout.drawing.pens import Pen
-from layout.drawing.shapes import Curve, Point
+from layout.drawing.shapes import Curve, Placing, Point
 from templates_gen.files.formats import FORMATS, About, ReadError
 from templates_gen.inputs.stock_file import built_in
 from templates_gen.readers.dxf_layers import _numbered
-from templates_gen.writers.dxf import _numbers
+from templates_gen.writers.dxf_layers import COLOURS as NUMBERED
+from templates_gen.writers.dxf_layers import numbers
 
 read, write = FORMATS["dxf"].read, FORMATS["dxf"].write
 TYPED = (Path(__file__).parents[2] / "hand_typed" / "plate.dxf").read_text(encoding="utf-8")
@@ -146,6 +152,30 @@ def test_the_skeleton_is_what_ezdxf_writes() -> None:
     assert dxf_skeleton.FILE.read_text(encoding="utf-8") == dxf_skeleton.made()
 
 
+@pytest.mark.parametrize("name", ["plate", *cut_suiting(plan_of())])
+def test_ezdxf_writes_the_same_file(name: str) -> None:
+    """Our own lines are, to the letter, those that ezdxf writes for the same drawing behind our comments."""
+    sheet = plate() if name == "plate" else file_of(name, plan_of(), stock_with())[0]
+    data = write([sheet], ABOUT)
+    layers = {layer.dxf.name: layer.dxf.color for layer in opened(data).layers}
+    text = data.decode()
+    assert text[text.index("  0\nSECTION") :] == exported(sheet, OPERATIONS, layers)
+
+
+def test_colours_are_those_of_ezdxf() -> None:
+    """The table of numbered colours is that of ezdxf, plain ones but 7 and four depths of the hues, each once."""
+    assert {number: tuple(ezdxf.colors.aci2rgb(number)) for number in NUMBERED} == NUMBERED
+    assert len(set(NUMBERED.values())) == len(NUMBERED) == 8 + 4 * 24 - 6
+    assert not {0, 7, 256} & set(NUMBERED)
+
+
+def test_a_rounding_below_nought_is_nought() -> None:
+    """What rounds to nought is written "0.0" from either side."""
+    sheet = plate()
+    nudged = replace(sheet, shapes=tuple(Placing(0, -1e-9, 1e-9).shapes(sheet.shapes)))
+    assert write([nudged], ABOUT) == write([sheet], ABOUT)
+
+
 def test_ezdxf_finds_nothing_to_mend() -> None:
     """Its audit tells no error and repairs nothing."""
     auditor = opened(write([plate()], ABOUT)).audit()
@@ -245,7 +275,7 @@ def test_the_numbers_of_any_colours_differ_and_are_found_by_both_sides() -> None
         spread = 1 << (24 if k % 2 else 4)
         colours = {f"#{(base + dice.randrange(spread)) % (1 << 24):06x}": None for _ in range(9)}
         table = {name: Operation(colour, 0.1) for name, colour in zip(OPERATIONS, colours, strict=False)}
-        written = _numbers([shown.colour for shown in table.values()])
+        written = numbers([shown.colour for shown in table.values()])
         assert dict(zip(table, written, strict=True)) == _numbered(table)
         assert len({ezdxf.colors.aci2rgb(number) for number in written}) == len(table)
 

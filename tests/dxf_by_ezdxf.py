@@ -1,0 +1,61 @@
+"""The same drawing as ezdxf writes it: what our own DXF files must be, line by line."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterator
+from io import StringIO
+
+import ezdxf
+import pytest
+from ezdxf import options
+from ezdxf.document import Drawing
+from ezdxf.lldxf.const import VALID_DXF_LINEWEIGHTS
+from ezdxf.math import bulge_3_points
+
+from layout.drawing.shapes import Curve, Region
+from layout.drawing.sheet import Sheet, pen_of
+from templates_gen.document import OPERATION_OF, Operations
+
+_MILLIMETRES = 4  # $INSUNITS
+
+
+def exported(sheet: Sheet, operations: Operations, numbers: dict[str, int]) -> str:
+    """The file without its comments; `numbers` are the layers' numbered colours."""
+    file = StringIO()
+    with pytest.MonkeyPatch.context() as patch:  # fixed dates and identities
+        patch.setattr(options, "write_fixed_meta_data_for_testing", True)
+        _drawn(sheet, operations, numbers).write(file)
+    return file.getvalue()
+
+
+def _drawn(sheet: Sheet, operations: Operations, numbers: dict[str, int]) -> Drawing:
+    drawing = ezdxf.new("R2010", units=_MILLIMETRES)
+    corner = (round(sheet.width, 6), round(sheet.height, 6))
+    space = drawing.modelspace()
+    space.reset_limits((0, 0), corner)
+    space.reset_extents((0, 0, 0), (*corner, 0))
+    for name, value in (("$LIMMIN", (0, 0)), ("$LIMMAX", corner), ("$EXTMIN", (0, 0, 0)), ("$EXTMAX", (*corner, 0))):
+        drawing.header[name] = value
+    for name, shown in operations.items():
+        weight = min(VALID_DXF_LINEWEIGHTS, key=lambda each: abs(each - shown.width * 100))
+        layer = drawing.layers.add(name, color=numbers[name], lineweight=weight)
+        layer.rgb = tuple(bytes.fromhex(shown.colour[1:]))
+    for shape in sheet.shapes:
+        look = {"layer": OPERATION_OF[pen_of(shape)]}
+        for path in shape.contours if isinstance(shape, Region) else (shape,):
+            assert isinstance(path, Curve)
+            space.add_lwpolyline(list(_vertices(path)), format="xyb", close=path.closed, dxfattribs=look)
+    for kind in sorted(drawing.entitydb.dxf_types_in_use()):  # else they stand in the order of a set
+        drawing.classes.add_class(kind)
+    return drawing
+
+
+def _vertices(path: Curve) -> Iterator[tuple[float, float, float]]:
+    """Corners to a millionth of a mm, each with the bulge that ezdxf finds through three points."""
+    at = path.start
+    for end, through in path.steps:
+        yield round(at.x, 6), round(at.y, 6), round(bulge_3_points(at, end, through), 9) if through else 0.0
+        at = end
+    if not path.closed or math.dist(at, path.start) > 1e-4:
+        yield round(at.x, 6), round(at.y, 6), 0.0
