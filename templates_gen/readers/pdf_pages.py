@@ -26,7 +26,7 @@ def confirm(data: bytes, pages: Sequence[Page]) -> None:
 
     try:
         found = [_page(page) for page in PdfReader(BytesIO(data), strict=True).pages]
-    except (PyPdfError, ValueError, TypeError, AttributeError, KeyError) as error:
+    except (PyPdfError, ValueError, TypeError, AttributeError, LookupError, RecursionError) as error:
         raise ReadError("the PDF cannot be read by pypdf") from error
     if len(found) != len(pages):
         raise ReadError(f"the PDF has {len(found)} pages for pypdf, and {len(pages)} here")
