@@ -12,6 +12,8 @@ from layout.cutting.stock.stock import OPERATIONS, Operation
 from layout.drawing.pens import Pen
 from layout.drawing.sheet import Sheet
 from layout.values.errors import LayoutError
+from templates_gen.messages.language import message
+from templates_gen.messages.roles.writing import Carry
 
 AUTHOR = "templates-gen"
 LANGUAGE = "en-GB"
@@ -58,16 +60,16 @@ def packed(sheets: Sequence[Sheet], about: About) -> str:
 def unpacked(line: str) -> tuple[str, tuple[str, ...], Operations | None]:
     """The inputs, the sheets' names and the operations out of such a line; `ReadError` if it is not one."""
     if len(line) > _LONGEST:
-        raise ReadError("the file carries far longer inputs of its drawing than any of ours")
+        raise ReadError(message(Carry.TOO_LONG))
     try:
         found = json.loads(line)
     except (ValueError, RecursionError) as error:
-        raise ReadError("the file does not carry the inputs of its drawing") from error
+        raise ReadError(message(Carry.NO_INPUTS)) from error
     if not isinstance(found, dict) or found.keys() - {"operations"} != {"inputs", "sheets"}:
-        raise ReadError("the file does not carry the inputs of its drawing")
+        raise ReadError(message(Carry.NO_INPUTS))
     inputs, names = found["inputs"], found["sheets"]
     if not isinstance(inputs, str) or not isinstance(names, list) or not all(isinstance(name, str) for name in names):
-        raise ReadError("the file does not carry the inputs of its drawing as text")
+        raise ReadError(message(Carry.NO_TEXT))
     return inputs, tuple(names), _operations(found["operations"]) if "operations" in found else None
 
 
@@ -76,21 +78,21 @@ def _operations(found: Any) -> Operations:
         table = {str(name): Operation(*shown) for name, shown in found.items()}
         wrong = operations_fault(table)
     except (AttributeError, TypeError, ValueError) as error:
-        raise ReadError("the file does not carry the operations of a cutter") from error
+        raise ReadError(message(Carry.NO_OPERATIONS)) from error
     if wrong:
-        raise ReadError(f"the file carries operations of which {wrong}")
+        raise ReadError(message(Carry.OPERATIONS, fault=wrong))
     return table
 
 
 def operations_fault(table: Operations) -> str:
     """What keeps a table of operations from being written or read, after "of which"; nothing if it is whole."""
     if tuple(table) != OPERATIONS:
-        return f"there must be these, in the order of work: {', '.join(OPERATIONS)}"
+        return message(Carry.ORDER, operations=", ".join(OPERATIONS))
     if not all(_COLOUR.fullmatch(shown.colour) for shown in table.values()):
-        return 'every colour must read like "#0055aa", in small letters'
+        return message(Carry.COLOUR)
     if len({shown.colour for shown in table.values()}) < len(table):
-        return "no two may have one colour"
+        return message(Carry.COLOURS)
     widths = [shown.width for shown in table.values()]
     if not all(isinstance(width, int | float) and 0 < width <= _WIDEST and math.isfinite(width) for width in widths):
-        return f"every line width must lie above 0 and up to {_WIDEST:g} mm"
+        return message(Carry.WIDTHS, most=_WIDEST)
     return ""

@@ -17,4 +17,4 @@ def alarm_of(planned: Plan, file: str) -> str:
     assert compare(wanted.sheets, found.sheets).sound
     result = findings(planned, wanted, found)
     assert bool(result.problems) == (not result.sound), "a deviation must be told"
-    return "; ".join(result.problems)
+    return "; ".join(result.sentences)

@@ -265,7 +265,7 @@ VALUES: dict[str, Any] = {
 def found_in(planned: Plan, file: str, outputs: Outputs) -> list[str]:
     """What the proof says against a file as it is drawn, written and read back."""
     output = outputs.output(file)
-    return list(findings(planned, output, read(output, write(output))).problems)
+    return list(findings(planned, output, read(output, write(output))).sentences)
 
 
 def main() -> None:

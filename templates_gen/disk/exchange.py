@@ -16,6 +16,8 @@ from templates_gen.disk.plain import kind_at, read_plain, write_new
 from templates_gen.disk.recovery import LARGEST_FILE, recover, undo
 from templates_gen.disk.run_folder import Move, RunFolder, digest
 from templates_gen.disk.stopping import Stops, stoppable
+from templates_gen.messages.language import listed, message
+from templates_gen.messages.roles.disk import After, Fault, Reason
 
 LOCK = ".templates-gen.lock"
 """The lock of a folder, in that folder."""
@@ -81,13 +83,13 @@ class Exchange:
                     folder.mkdir(exist_ok=True)
                     self._made_folders.append(folder)
             except (OSError, ValueError) as error:
-                raise fault("make the folder", folder, error) from error
+                raise fault(Fault.MAKE_FOLDER, folder, error) from error
 
     def _made_run(self) -> RunFolder:
         try:
             run = RunFolder.made(self.folder)
         except OSError as error:
-            raise fault("write into", self.folder, error) from error
+            raise fault(Fault.WRITE_INTO, self.folder, error) from error
         self._stack.callback(self._remove_run)
         return run
 
@@ -115,7 +117,7 @@ class Exchange:
             self._digests[name] = hashlib.sha256(data).hexdigest()
             return read_plain(self._run.new(name), LARGEST_FILE)
         except OSError as error:
-            raise fault("write", self.folder / name, error) from error
+            raise fault(Fault.WRITE, self.folder / name, error) from error
 
     def settle(self, gone: Iterable[str] = ()) -> None:
         """Moves every file into place, and those that are `gone` out of theirs; all of that or nothing."""
@@ -136,7 +138,7 @@ class Exchange:
         try:
             return [Move(name, sha256, kind_at(self.folder / name) != "nothing") for name, sha256 in wanted.items()]
         except OSError as error:
-            raise fault("read", self.folder, error) from error
+            raise fault(Fault.READ, self.folder, error) from error
 
     def _move(self, moves: Sequence[Move]) -> None:
         for move in reversed(moves):
@@ -160,12 +162,12 @@ class Exchange:
         """Raises `error` again after all was put back; names what does not go back, and leaves it hidden."""
         undone = undo(self._run, moves)
         self._stuck = bool(undone.stuck)
-        after = "nothing was changed there"
+        after = message(After.UNCHANGED)
         if undone.stuck:
-            lies = ", ".join(shown_path(self._run.before(name)) for name, _ in undone.stuck)
-            after = f"what was there lies in {lies}; the next run into this folder puts it back"
+            lies = listed([shown_path(self._run.before(name)) for name, _ in undone.stuck])
+            after = message(After.HIDDEN, files=lies)
         if isinstance(error, OSError):
-            raise fault("replace", self.folder / self._at, error, after=after) from error
+            raise fault(Fault.REPLACE, self.folder / self._at, error, after=after) from error
         raise error
 
 
@@ -175,4 +177,4 @@ def _refuse_odd(place: Path) -> None:
     if kind == "folder":
         raise IsADirectoryError(errno.EISDIR, "")
     if kind == "other":
-        raise OSError(errno.ENODEV, "a pipe or a device of that name is in the way")
+        raise OSError(errno.ENODEV, message(Reason.DEVICE_THERE))

@@ -1,4 +1,4 @@
-"""What goes wrong outside the kit, said in one sentence: files, folders, disks."""
+"""What goes wrong outside the kit, as one sentence: files, folders, disks."""
 
 from __future__ import annotations
 
@@ -6,23 +6,24 @@ import errno
 from pathlib import Path
 
 from layout.values.errors import LayoutError, shown_path
+from templates_gen.messages.language import message
+from templates_gen.messages.roles.disk import After, Fault, Reason
 
-_NO_PERMISSION = "there is no permission to do that"
 _REASONS = {
-    errno.ENOSPC: "the disk is full",
-    errno.EDQUOT: "the disk quota is used up",
-    errno.EFBIG: "the file would be larger than this system allows",
-    errno.EACCES: _NO_PERMISSION,
-    errno.EPERM: _NO_PERMISSION,
-    errno.EROFS: "the disk can only be read",
-    errno.ENOTDIR: "a part of that path is a file, not a folder",
-    errno.EEXIST: "a file of that name is in the way",
-    errno.EISDIR: "a folder of that name is in the way",
-    errno.ENAMETOOLONG: "the name is too long",
-    errno.EBUSY: "it is in use by another program",
-    errno.ELOOP: "a link is in the way",
-    errno.ENOLCK: "that disk has no locks for files",
-    errno.ENOENT: "that place does not exist",
+    errno.ENOSPC: Reason.FULL,
+    errno.EDQUOT: Reason.QUOTA,
+    errno.EFBIG: Reason.TOO_LARGE,
+    errno.EACCES: Reason.FORBIDDEN,
+    errno.EPERM: Reason.FORBIDDEN,
+    errno.EROFS: Reason.READ_ONLY,
+    errno.ENOTDIR: Reason.NO_FOLDER,
+    errno.EEXIST: Reason.FILE_THERE,
+    errno.EISDIR: Reason.FOLDER_THERE,
+    errno.ENAMETOOLONG: Reason.LONG_NAME,
+    errno.EBUSY: Reason.BUSY,
+    errno.ELOOP: Reason.LINK,
+    errno.ENOLCK: Reason.NO_LOCKS,
+    errno.ENOENT: Reason.NO_PLACE,
 }
 
 
@@ -30,19 +31,26 @@ class FaultError(LayoutError):
     """Something outside the kit stands in the way; what was there before is still there."""
 
 
-def fault(
-    doing: str, path: Path, error: OSError | ValueError, *, after: str = "nothing was changed there"
-) -> FaultError:
-    """A sentence for what a system said while `doing` something with `path`, and how things stand `after`."""
-    why = reason(error)
-    if doing == "replace" and why == _NO_PERMISSION:  # some systems say so of a file that is only open elsewhere
-        why += ", or it is open in another program"
-    tail = f"; {after}" if after else ""
-    return FaultError(f"could not {doing} {shown_path(path)}: {why}{tail}")
+def fault(doing: Fault, path: Path, error: OSError | ValueError, *, after: str | None = None) -> FaultError:
+    """A sentence for what a system said while `doing` something with `path`, and how things stand `after`.
+
+    Without `after` nothing was changed; where it is empty, nothing is said of it.
+    """
+    role = _role(error)
+    if doing is Fault.REPLACE and role is Reason.FORBIDDEN:  # some systems say so of a file that is only open elsewhere
+        role = Reason.FORBIDDEN_OR_OPEN
+    said = message(doing, path=shown_path(path), why=message(role) if role else reason(error))
+    after = message(After.UNCHANGED) if after is None else after
+    return FaultError(message(Fault.AND_NOW, fault=said, after=after) if after else said)
 
 
 def reason(error: OSError | ValueError) -> str:
-    """Why a system could not do something, in words of the bench."""
+    """Why a system could not do something, in plain words; its own where we have none."""
+    role = _role(error)
+    return message(role) if role else getattr(error, "strerror", None) or message(Reason.UNKNOWN)
+
+
+def _role(error: OSError | ValueError) -> Reason | None:
     if not isinstance(error, OSError):
-        return "the name holds a character that no file name can hold"
-    return _REASONS.get(error.errno or 0) or error.strerror or "the system gave no reason"
+        return Reason.BAD_NAME
+    return _REASONS.get(error.errno or 0)

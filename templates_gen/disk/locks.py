@@ -11,6 +11,8 @@ from pathlib import Path
 
 from layout.values.errors import shown_path
 from templates_gen.disk.faults import FaultError, fault
+from templates_gen.messages.language import message
+from templates_gen.messages.roles.disk import After, Fault
 
 PATIENCE = 30.0
 """Seconds that a run waits for another one, unless it says otherwise."""
@@ -31,11 +33,11 @@ def locked(
     try:
         while (held := _held(lock)) is None:
             if time.monotonic() >= end:
-                raise FaultError(f"another run is changing {shown_path(changing)}; wait for it to end, then try again")
+                raise FaultError(message(After.OTHER_RUN, changed=shown_path(changing)))
             heed()
             time.sleep(_PAUSE)
     except OSError as error:
-        raise fault("lock", changing, error) from error
+        raise fault(Fault.LOCK, changing, error) from error
     try:
         yield
     finally:

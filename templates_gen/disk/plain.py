@@ -8,6 +8,9 @@ import secrets
 import stat
 from pathlib import Path
 
+from templates_gen.messages.language import message
+from templates_gen.messages.roles.disk import Reason
+
 _READ = os.O_RDONLY | getattr(os, "O_NONBLOCK", 0) | getattr(os, "O_CLOEXEC", 0) | getattr(os, "O_BINARY", 0)
 _WRITE = (
     os.O_WRONLY
@@ -34,7 +37,7 @@ def _refuse_odd(status: os.stat_result) -> None:
     if stat.S_ISDIR(status.st_mode):
         raise IsADirectoryError(errno.EISDIR, os.strerror(errno.EISDIR))
     if not stat.S_ISREG(status.st_mode):
-        raise OSError(errno.ENODEV, "it is a pipe or a device, not a file")
+        raise OSError(errno.ENODEV, message(Reason.DEVICE))
 
 
 def write_new(path: Path, data: bytes) -> None:

@@ -10,6 +10,8 @@ from layout.values.errors import shown_path
 from templates_gen.disk.faults import fault
 from templates_gen.disk.plain import kind_at
 from templates_gen.disk.run_folder import Move, RunFolder, digest
+from templates_gen.messages.language import listed, message
+from templates_gen.messages.roles.disk import After, Fault, Recovery
 
 LARGEST_FILE = 16 * 1024 * 1024
 """In bytes; a larger file is refused unread: ours are a thousand times smaller."""
@@ -59,7 +61,7 @@ def _free_name(place: Path) -> Path:
 
 
 def recover(target: Path, tell: Callable[[str], None]) -> None:
-    """Puts right what earlier runs left in `target`, which must be locked, and tells each thing that was done.
+    """Puts right what earlier runs left in `target`, which must be locked; `tell` hears what was done.
 
     FaultError where something can be neither put back nor removed; then the rest is as it was left.
     """
@@ -67,39 +69,44 @@ def recover(target: Path, tell: Callable[[str], None]) -> None:
         for run in RunFolder.all_in(target):
             _recover(run, tell)
     except OSError as error:
-        raise fault("read", target, error) from error
+        raise fault(Fault.READ, target, error) from error
 
 
 def _recover(run: RunFolder, tell: Callable[[str], None]) -> None:
-    stopped = f"An earlier run into {shown_path(run.target)} was stopped"
+    folder = shown_path(run.target)
     try:
         moves = run.journal()
     except ValueError:
-        tell(f"{shown_path(run.path)} looks like what a stopped run leaves, but holds no journal; it was left alone.")
+        tell(message(Recovery.NO_JOURNAL, folder=shown_path(run.path)))
         return
     except OSError as error:
-        raise fault("put back what a stopped run left in", run.path, error, after="") from error
+        raise fault(Fault.PUT_BACK_LEFT, run.path, error, after="") from error
     if moves is None:
-        tell(f"{stopped} and left hidden files that nobody needs; they were removed.")
+        tell(message(Recovery.HIDDEN, folder=folder))
     elif run.in_place(moves):
-        tell(f"{stopped} when all its files were in place; the files from before, now spent, were removed.")
+        tell(message(Recovery.SPENT, folder=folder))
     else:
         undone = undo(run, moves)
         if undone.stuck:
             name, why = undone.stuck[0]
-            raise fault("put back", run.place(name), why, after=f"it lies in {shown_path(run.before(name))}") from why
-        tell(f"{stopped} while it moved files; {_what(undone)}.")
+            raise fault(
+                Fault.PUT_BACK, run.place(name), why, after=message(After.LIES_IN, file=shown_path(run.before(name)))
+            ) from why
+        tell(_what(undone, folder))
         for name, other in undone.aside:
-            tell(f"{name} was changed since then and stays; what was there before is now {other}.")
+            tell(message(Recovery.ASIDE, name=name, other=other))
     if not run.remove():
-        tell(f"{shown_path(run.path)} could not be removed; nothing in it is needed.")
+        tell(message(Recovery.STAYS, folder=shown_path(run.path)))
 
 
-def _what(undone: Undone) -> str:
-    done = ((undone.back, "put back"), (undone.away, "taken away"))
-    told = [f"{_few(names)} {what}" for names, what in done if names]
-    return " and ".join(told) or "nothing had to be put back"
+def _what(undone: Undone, folder: str) -> str:
+    back, away = _few(undone.back), _few(undone.away)
+    if undone.back and undone.away:
+        return message(Recovery.BACK_AND_AWAY, folder=folder, back=back, away=away)
+    if undone.back:
+        return message(Recovery.BACK, folder=folder, back=back)
+    return message(Recovery.AWAY, folder=folder, away=away) if undone.away else message(Recovery.MOVED, folder=folder)
 
 
 def _few(names: Sequence[str]) -> str:
-    return ", ".join(names) if len(names) <= _FEW else f"{len(names)} files"
+    return listed(names) if len(names) <= _FEW else message(Recovery.FILES, number=len(names))

@@ -8,6 +8,7 @@ from pathlib import Path
 
 from templates_gen.disk.faults import fault
 from templates_gen.disk.plain import token, write_new
+from templates_gen.messages.roles.disk import Fault
 
 
 def replace_file(path: Path, data: bytes) -> None:
@@ -23,7 +24,7 @@ def replace_file(path: Path, data: bytes) -> None:
         shutil.copymode(place, new)
         new.replace(place)
     except OSError as error:
-        raise fault("replace", path, error) from error
+        raise fault(Fault.REPLACE, path, error) from error
     finally:
         with suppress(OSError):
             new.unlink(missing_ok=True)

@@ -75,7 +75,7 @@ class RunFolder:
         OSError where it cannot be read; ValueError where it is none of ours.
         """
         if any(kind_at(path) == "link" for path in (self.path / "new", self.path / "before", self.path / _JOURNAL)):
-            raise ValueError("a link among its files")
+            raise ValueError("a link")
         try:
             data = read_plain(self.path / _JOURNAL, LARGEST_JOURNAL)
         except FileNotFoundError:

@@ -16,6 +16,8 @@ from templates_gen.files.board_drawings import BoardDrawings
 from templates_gen.files.output import Output, kerf_in_name, names_of, titled
 from templates_gen.files.record import FileRecord
 from templates_gen.inputs.families import BOARD, JOB
+from templates_gen.messages.language import message
+from templates_gen.messages.roles.files import Left
 
 JOB_FILE = "job.pdf"
 
@@ -67,7 +69,7 @@ def board_notes(drawn: BoardDrawings) -> tuple[str, ...]:
     sheets = f"{count} {'sheet' if count == 1 else 'sheets'} of {stock.width:g} x {stock.height:g} mm"
     waste = f"by area at least {boards.least}, {say_number(Fraction(boards.waste) * 100, 1)} % waste"
     note = f"Boards: {sheets}, {waste}; time {time_words(drawn.job.work, stock)}{_price(drawn)}."
-    return (note,) if isinstance(drawn.laid, Laying) else (note, f"{JOB_FILE} is not made: {drawn.laid}")
+    return (note,) if isinstance(drawn.laid, Laying) else (note, message(Left.NOT_MADE, name=JOB_FILE, why=drawn.laid))
 
 
 def _price(drawn: BoardDrawings) -> str:

@@ -20,17 +20,19 @@ from templates_gen.disk.recovery import LARGEST_FILE
 from templates_gen.document import Document, ReadError
 from templates_gen.files.cut_records import cut_products_of
 from templates_gen.files.embedded import Embedded, embedded_inputs
-from templates_gen.files.folder_contents import UNLISTED, files_in, form_of, is_a, is_there, left_by_runs, unlisted
+from templates_gen.files.folder_contents import files_in, form_of, is_a, is_there, left_by_runs, unlisted
 from templates_gen.files.formats import FORMATS
 from templates_gen.files.kept import planned
 from templates_gen.files.manifest import MANIFEST, Manifest, product_of, read_manifest
 from templates_gen.files.output import Output
 from templates_gen.files.outputs import Outputs, kept_outputs
 from templates_gen.files.proof import findings
-from templates_gen.verify.compare import Findings
+from templates_gen.messages.language import listed, message
+from templates_gen.messages.roles.disk import Fault
+from templates_gen.messages.roles.files import Check
+from templates_gen.messages.roles.proof import Compared
+from templates_gen.verify.finding import Finding, Findings, finding
 from templates_gen.verify.whole import lacking
-
-MIXED = "its files are of more than one kit; make them all again from one"
 
 
 @dataclass(frozen=True, slots=True)
@@ -45,7 +47,7 @@ class Count:
 
 @dataclass(frozen=True, slots=True)
 class Checked:
-    """One file: what was asked, what was found (None where that could not be told), how far off, what is wrong.
+    """One file: what was asked, what was found (None where that is unknown), how far off, what is wrong.
 
     What is `unread` could not be read at all.
     """
@@ -69,12 +71,12 @@ class Against:
         """Whether a file carries another kit or stock than these."""
         kit = self.kit is not None and said.kit != self.kit
         stock = self.stock is not None and said.stock is not None and said.stock != without_money(self.stock)
-        unlike = [what for what, differs in (("kit", kit), ("stock", stock)) if differs]
-        return Findings(0.0, tuple(f"carries the inputs of another {what} than the one given" for what in unlike))
+        unlike = [role for role, differs in ((Compared.OTHER_KIT, kit), (Compared.OTHER_STOCK, stock)) if differs]
+        return Findings(0.0, tuple(map(finding, unlike)))
 
 
 def check(paths: Iterable[Path], against: Against, metrics: FontMetrics) -> list[Checked]:
-    """Every file of `paths`, folders by their manifest; what cannot be read is told of each file as its problem."""
+    """Every file of `paths`, folders by their manifest; what cannot be read is the problem of its file."""
     checked: list[Checked] = []
     for path in paths:
         try:
@@ -106,10 +108,13 @@ def _folder(folder: Path, against: Against, metrics: FontMetrics) -> list[Checke
         whole = Checked(_said(folder), None, None, 0.0, (str(error), *stopped))
         return [whole, *(_single(path, against, metrics) for path in found)]
     checked = [_listed(folder / name, digest, against, metrics) for name, digest in manifest.digests.items()]
-    strays = [Checked(_said(path), None, None, 0.0, (UNLISTED,)) for path in unlisted(inside, manifest)]
+    strays = [
+        Checked(_said(path), None, None, 0.0, (message(Check.UNLISTED, manifest=MANIFEST),))
+        for path in unlisted(inside, manifest)
+    ]
     lacking = _lacking(folder, manifest.parts, against, metrics) if manifest.whole else ()
-    mixed = () if len(manifest.kits) == 1 else (MIXED,)
-    problems = (*stopped, *lacking, *mixed)
+    mixed = () if len(manifest.kits) == 1 else (message(Check.MIXED),)
+    problems = (*stopped, *map(str, lacking), *mixed)
     if problems:
         checked.insert(0, Checked(_said(folder), None, None, 0.0, problems))
     return [*checked, *strays]
@@ -117,7 +122,7 @@ def _folder(folder: Path, against: Against, metrics: FontMetrics) -> list[Checke
 
 def _lacking(
     folder: Path, made: Mapping[str, Sequence[str]], against: Against, metrics: FontMetrics
-) -> tuple[str, ...]:
+) -> tuple[Finding, ...]:
     """What a folder that was made whole lacks of the kit given, or of the one that its first file carries."""
     first, cut = (_first(folder, names, metrics) for names in (made, filter(cut_products_of, made)))
     kit, stock = against.kit or (first and first.kit), cut and cut.stock
@@ -126,12 +131,12 @@ def _lacking(
     try:
         without = kept_outputs(planned(kit), metrics, stock=stock).without
     except LayoutError:
-        return ()  # it is told of the files themselves
+        return ()  # it is said of the files themselves
     return lacking(kit, made, without, stock)
 
 
 def _first(folder: Path, names: Iterable[str], metrics: FontMetrics) -> Embedded | None:
-    """What the first of these files that can be read carries; what is wrong with others is told of each itself."""
+    """What the first of these files that can be read carries; what is wrong with others is said of each itself."""
     for path in (folder / name for name in names):
         try:
             if form := form_of(path):
@@ -145,18 +150,18 @@ def _manifest(folder: Path) -> Manifest:
     """ReadError if there is no manifest of ours."""
     path = folder / MANIFEST
     if not is_a(Path.is_file, path):
-        raise ReadError(f"the folder is incomplete: it holds no {MANIFEST}, which is written last")
+        raise ReadError(message(Check.NO_MANIFEST, manifest=MANIFEST))
     try:
         return read_manifest(_bytes(path))
     except FaultError:
         raise
     except ValueError as error:
-        raise ReadError(f"{MANIFEST} is not one that was written here") from error
+        raise ReadError(message(Check.FOREIGN_MANIFEST, manifest=MANIFEST)) from error
 
 
 def _listed(path: Path, digest: str, against: Against, metrics: FontMetrics) -> Checked:
     if not is_there(path):
-        return Checked(_said(path), None, None, 0.0, (f"missing, though {MANIFEST} lists it",))
+        return Checked(_said(path), None, None, 0.0, (message(Check.MISSING, manifest=MANIFEST),))
     try:
         data = _bytes(path)
     except FaultError as error:
@@ -164,7 +169,7 @@ def _listed(path: Path, digest: str, against: Against, metrics: FontMetrics) -> 
     result = _file(path, data, against, metrics, path.name)
     if hashlib.sha256(data).hexdigest() == digest:
         return result
-    problems = (*result.problems, f"is not the file that {MANIFEST} lists")
+    problems = (*result.problems, message(Check.OTHER_FILE, manifest=MANIFEST))
     return Checked(result.file, result.asked, result.found, result.deviation, problems)
 
 
@@ -172,9 +177,9 @@ def _bytes(path: Path) -> bytes:
     try:
         data = read_plain(path, LARGEST_FILE)
     except (OSError, ValueError) as error:
-        raise fault("read", path, error, after="") from error
+        raise fault(Fault.READ, path, error, after="") from error
     if len(data) > LARGEST_FILE:
-        raise FaultError(f"could not read {_said(path)}: it is larger than {LARGEST_FILE // 2**20} MB")
+        raise FaultError(message(Check.TOO_LARGE, file=_said(path), size=LARGEST_FILE // 2**20))
     return data
 
 
@@ -182,27 +187,27 @@ def _said(path: Path) -> str:
     return shown_path(path)
 
 
-def _file(path: Path, data: bytes, against: Against, metrics: FontMetrics, listed: str = "") -> Checked:
-    """One file; one that is `listed` must be the file of that name, wherever else it may be called as one likes."""
+def _file(path: Path, data: bytes, against: Against, metrics: FontMetrics, name: str = "") -> Checked:
+    """One file; one that a manifest lists under `name` must be that file, any other may have any name."""
     found: Document | None = None
     asked: Output | None = None
     try:
         form = form_of(path)
         if form is None:
-            endings = ", ".join(form.suffix for form in FORMATS.values())
-            got = shown(path.suffix) if path.suffix else "no ending"
-            raise ReadError(f"needs a file that ends in one of {endings}, got {got}")
+            endings = listed([form.suffix for form in FORMATS.values()])
+            got = shown(path.suffix) if path.suffix else message(Check.NO_ENDING)
+            raise ReadError(message(Check.ENDING, endings=endings, got=got))
         found = form.read(data)
         said = embedded_inputs(found.about.inputs, metrics)
-        if listed and said.file != listed:
-            raise ReadError(f"was made as {shown(said.file)}, not as {shown(listed)}")
+        if name and said.file != name:
+            raise ReadError(message(Check.OTHER_NAME, made=shown(said.file), listed=shown(name)))
         plan = planned(against.kit or said.kit)
         asked = _outputs(plan, said, against, metrics).output(said.file)
         result = findings(plan, asked, found) + against.unlike(said)
     except LayoutError as error:
         problems = tuple(shown_sentences(str(error)).split("\n"))
         return Checked(_said(path), _counted(asked), _counted(found), 0.0, problems)
-    return Checked(_said(path), _counted(asked), _counted(found), result.deviation, result.problems)
+    return Checked(_said(path), _counted(asked), _counted(found), result.deviation, result.sentences)
 
 
 def _outputs(plan: Plan, said: Embedded, against: Against, metrics: FontMetrics) -> Outputs:

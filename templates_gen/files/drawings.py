@@ -17,6 +17,8 @@ from layout.products import PRODUCTS, suiting
 from layout.values.errors import FieldError
 from templates_gen.files.board_drawings import BoardDrawings
 from templates_gen.lettering.outlines import outlined
+from templates_gen.messages.language import message
+from templates_gen.messages.roles.files import Left
 
 Laid = tuple[Sheet, tuple[Piece, ...]]
 """A sheet and the pieces on it."""
@@ -100,7 +102,7 @@ class CutDrawings:
     def boards(self) -> BoardDrawings:
         """All parts on boards, and the job sheet."""
         built = {name: parts for name in self.names if (parts := self.built(name))}
-        refused = [f"{name} is not made: {error}" for name, error in self.refused().items()]
+        refused = [message(Left.NOT_MADE, name=name, why=error) for name, error in self.refused().items()]
         return BoardDrawings(self.plan, self.stock, self.metrics, built, refused)
 
 

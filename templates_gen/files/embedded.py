@@ -11,6 +11,8 @@ from layout.drawing.metrics import FontMetrics
 from layout.kit.kit import Kit, read_kit
 from templates_gen.document import ReadError
 from templates_gen.files.kept import kept_reading
+from templates_gen.messages.language import message
+from templates_gen.messages.roles.files import Carried
 
 
 class Embedded(NamedTuple):
@@ -27,8 +29,8 @@ def embedded_inputs(inputs: str, metrics: FontMetrics) -> Embedded:
         found = json.loads(inputs)
         file, values, stock = found["file"], found["kit"], found.get("stock")
     except (ValueError, TypeError, KeyError, AttributeError, RecursionError) as error:
-        raise ReadError("the file does not carry the inputs of its drawing") from error
+        raise ReadError(message(Carried.NO_INPUTS)) from error
     if not isinstance(file, str) or not isinstance(values, dict) or not isinstance(stock, dict | None):
-        raise ReadError("the file does not carry the inputs of its drawing")
+        raise ReadError(message(Carried.NO_INPUTS))
     kit = kept_reading("kit", values, metrics, read_kit)
     return Embedded(file, kit, None if stock is None else kept_reading("stock", stock, metrics, read_stock))

@@ -14,9 +14,10 @@ from templates_gen.disk.plain import kind_at, read_plain
 from templates_gen.disk.recovery import LARGEST_FILE
 from templates_gen.disk.run_folder import RunFolder
 from templates_gen.files.formats import FORMATS, Format
-from templates_gen.files.manifest import MANIFEST, Manifest, product_of
-
-UNLISTED = f"is in no {MANIFEST}: it was not made with the others; move it away or delete it"
+from templates_gen.files.manifest import Manifest, product_of
+from templates_gen.messages.language import listed, message
+from templates_gen.messages.roles.disk import Fault
+from templates_gen.messages.roles.files import Check
 
 
 def files_in(folder: Path) -> list[Path]:
@@ -24,7 +25,7 @@ def files_in(folder: Path) -> list[Path]:
     try:
         return sorted(path for path in folder.iterdir() if not is_a(Path.is_dir, path))
     except OSError as error:
-        raise fault("read", folder, error, after="") from error
+        raise fault(Fault.READ, folder, error, after="") from error
 
 
 def is_a(kind: Callable[[Path], bool], path: Path) -> bool:
@@ -67,11 +68,10 @@ def left_by_runs(folder: Path) -> tuple[str, ...]:
     try:
         runs = RunFolder.all_in(folder)
     except OSError as error:
-        raise fault("read", folder, error, after="") from error
+        raise fault(Fault.READ, folder, error, after="") from error
     if not runs:
         return ()
     if held_elsewhere(folder / LOCK):
-        return ("a run is at work in it now; check it again when that has ended",)
-    names = ", ".join(shown_path(run.path.relative_to(folder)) for run in runs)
-    what_helps = "make into this folder again: that puts back what was there before, or removes what is spent"
-    return (f"a run was stopped in it and left {names}; {what_helps}",)
+        return (message(Check.BUSY),)
+    names = listed([shown_path(run.path.relative_to(folder)) for run in runs])
+    return (message(Check.STOPPED, names=names),)

@@ -22,7 +22,9 @@ from templates_gen.files.output import Output
 from templates_gen.files.outputs import Outputs, kept_outputs
 from templates_gen.files.proof import findings, read, write
 from templates_gen.files.record import FileRecord
-from templates_gen.verify.compare import said_once
+from templates_gen.messages.language import message
+from templates_gen.messages.roles.files import Refused
+from templates_gen.verify.finding import said_once
 from templates_gen.verify.whole import lacking
 
 
@@ -30,12 +32,18 @@ class ProofError(LayoutError):
     """A file came back other than it was meant, and was not kept: every problem once, and what to do."""
 
     def __init__(self, what: str, problems: Sequence[str]) -> None:
-        said = said_once(problems)
-        more = f"; and {len(said) - _MOST_SAID} more" if len(said) > _MOST_SAID else ""
-        super().__init__(f"{what}: {'; '.join(said[:_MOST_SAID])}{more}. {_what_to_do()}")
+        each = said_once(problems)
+        said, *others = [*each[:_MOST_SAID], *_more(len(each) - _MOST_SAID)]
+        for other in others:
+            said = message(Refused.AND, before=said, after=other)
+        super().__init__(message(Refused.PROBLEMS, what=what, problems=said, advice=_what_to_do()))
 
 
 _MOST_SAID = 12
+
+
+def _more(number: int) -> list[str]:
+    return [message(Refused.MORE, number=number)] if number > 0 else []
 
 
 def _what_to_do() -> str:
@@ -44,11 +52,8 @@ def _what_to_do() -> str:
     try:
         version = metadata.version("templates-gen")
     except metadata.PackageNotFoundError:
-        version = "that is not installed"
-    return (
-        "This is a mistake of the program, not of the kit: keep the kit file as it is, and report it together with the "
-        f"version (templates-gen {version})."
-    )
+        version = message(Refused.NO_VERSION)
+    return message(Refused.REPORT, version=version)
 
 
 @dataclass(frozen=True, slots=True)
@@ -150,14 +155,14 @@ def _made(plan: Plan, record: FileRecord, exchange: Exchange, known: _Known | No
 
 def proven(plan: Plan, output: Output, data: bytes) -> Made:
     """What `data` proved to be; ProofError where it does not come back as `output` was drawn."""
-    unlike = f"{output.file} was not kept, since it did not come back as it was drawn"
+    unlike = message(Refused.NOT_KEPT, file=output.file)
     try:
         found = read(output, data)
     except ReadError as error:
         raise ProofError(unlike, [str(error)]) from error
     result = findings(plan, output, found)
     if not result.sound or found.about != output.about:
-        raise ProofError(unlike, result.problems or ["the inputs it carries are not those it was given"])
+        raise ProofError(unlike, result.sentences or [message(Refused.OTHER_INPUTS)])
     first = output.sheets[0]
     size = (round(first.width, 4), round(first.height, 4))
     digest = hashlib.sha256(data).hexdigest()
@@ -170,7 +175,7 @@ def _check_whole(wanted: Outputs, made: Iterable[Made]) -> None:
     """ProofError where the kit would lack a file or a part that it must have."""
     files = {each.file: each.parts for each in made}
     if problems := lacking(wanted.plan.kit, files, wanted.without, wanted.cut.stock if wanted.cut else None):
-        raise ProofError("nothing was kept, since the kit would not be whole", problems)
+        raise ProofError(message(Refused.NOT_WHOLE), list(map(str, problems)))
 
 
 def _entry(made: Made) -> Entry:

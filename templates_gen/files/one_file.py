@@ -13,6 +13,8 @@ from templates_gen.files.generate import proven
 from templates_gen.files.outputs import kept_outputs
 from templates_gen.files.proof import write
 from templates_gen.inputs.families import KIT, products_of
+from templates_gen.messages.language import message
+from templates_gen.messages.roles.files import Left
 
 
 def proven_bytes(plan: Plan, file: str, stock: Callable[[], Stock], metrics: FontMetrics) -> bytes:
@@ -24,8 +26,8 @@ def proven_bytes(plan: Plan, file: str, stock: Callable[[], Stock], metrics: Fon
     uncut = names is None or names[0].partition(".")[0] in (*PRODUCTS, KIT)
     wanted = kept_outputs(plan, metrics, names, None if uncut else stock())
     if names is None or len(wanted.records) != 1:
-        got = f"{shown(file)}, which is {len(wanted.records)} files" if names else "nothing"
-        raise FieldError("file", "the name of one file, with its form", got, "strip-near.svg")
+        got = message(Left.SEVERAL, name=shown(file), count=len(wanted.records)) if names else "nothing"
+        raise FieldError("file", message(Left.ONE_FILE), got, "strip-near.svg")
     (record,) = wanted.records.values()
     output = record.draw()
     data = write(output)

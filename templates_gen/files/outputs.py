@@ -19,6 +19,8 @@ from templates_gen.files.output import Output
 from templates_gen.files.printed_records import KIT_FILE, in_kit, kit_records, printed_notes, printed_records
 from templates_gen.files.record import FileRecord
 from templates_gen.inputs.families import BOARD, JOB, KIT, Selection
+from templates_gen.messages.language import message
+from templates_gen.messages.roles.files import Left
 
 
 class Outputs:
@@ -103,7 +105,7 @@ class Outputs:
     def output(self, file: str) -> Output:
         """The file of that name; LayoutError if there is none."""
         if file not in self.records:
-            raise LayoutError(f"says that it is {shown(file)}, which is none of {', '.join(self.files)}")
+            raise LayoutError(message(Left.NONE_OF, file=shown(file), files=", ".join(self.files)))
         return self.records[file].draw()
 
     @property
@@ -124,15 +126,17 @@ class Outputs:
         for name in drawn:
             yield from paper_notes(self.cut, name)
         for name, why in self.cut.refused(self._cut_forms).items():
-            yield f"{name} is not made: {why}"
+            yield message(Left.NOT_MADE, name=name, why=why)
         for name in drawn:
             if isinstance(error := self.cut.layings(name), FieldError):
-                yield f"{name} is not drawn on paper: {error}"
+                yield message(Left.NOT_DRAWN, name=name, why=error)
 
     @property
     def absent(self) -> tuple[str, ...]:
         """What is left out of a whole kit, and why."""
-        return tuple(f"{name} is left out: {why}." for name, why in absent(self.plan).items() if self.whole)
+        return tuple(
+            message(Left.LEFT_OUT, name=name, why=why) for name, why in absent(self.plan).items() if self.whole
+        )
 
     @property
     def without(self) -> frozenset[str]:

@@ -1,4 +1,4 @@
-"""One file's proof: its bytes read back and held against the plan, shape for shape and mark for mark."""
+"""One file's proof: its bytes read back and compared with the plan, shape for shape and mark for mark."""
 
 from __future__ import annotations
 
@@ -10,8 +10,11 @@ from layout.values.errors import shown
 from templates_gen.document import Document
 from templates_gen.files.formats import FORMATS
 from templates_gen.files.output import Output
-from templates_gen.verify.compare import NOTHING, Findings, compare
+from templates_gen.messages.roles.proof import Compared, Proof
+from templates_gen.verify.compare import compare
 from templates_gen.verify.cut_parts.prove_cut import prove_cut
+from templates_gen.verify.finding import NOTHING, Findings, finding
+from templates_gen.verify.finding import said as place
 from templates_gen.verify.found_parts import found_on
 from templates_gen.verify.printed.check_bars import check_bars
 from templates_gen.verify.prove import prove
@@ -36,11 +39,11 @@ def findings(plan: Plan, output: Output, found: Document) -> Findings:
     result = compare(output.sheets, found.sheets)
     for asked, said in zip(_names(output), _names(found), strict=False):
         if asked != said:
-            result += Findings(0.0, (f"is called {shown(said)} where {shown(asked)} was wanted",))
+            result += Findings(0.0, (finding(Compared.CALLED, found=shown(said), wanted=shown(asked)),))
     if result.problems:
         return result
     if found.about.operations != output.about.operations:
-        result += Findings(0.0, ("shows its operations in other colours or widths than its stock asks for",))
+        result += Findings(0.0, (finding(Compared.OPERATIONS),))
     if output.stock is not None:
         return result + prove_cut_file(plan, output, found.sheets)
     return result + prove(plan, found.sheets, output.laid, on_paper=output.on_paper)
@@ -50,10 +53,11 @@ def prove_cut_file(plan: Plan, output: Output, sheets: Sequence[Sheet]) -> Findi
     """What is cut against kit and stock alone; in tiles, only that every piece lies true to scale."""
     total = NOTHING
     for number, (sheet, pieces) in enumerate(zip(sheets, output.laid, strict=True), 1):
+        where = place(Proof.SHEET, number=number)
         if output.stock is not None and not output.tiled:
-            total += prove_cut(plan, output.stock, sheet, pieces, f"sheet {number}")
+            total += prove_cut(plan, output.stock, sheet, pieces, where)
         else:
-            total += found_on(sheet, pieces, f"sheet {number}")[1]
+            total += found_on(sheet, pieces, where)[1]
         if output.on_paper:
-            total += check_bars(sheet)
+            total += check_bars(sheet).at(where)
     return total

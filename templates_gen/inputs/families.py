@@ -9,6 +9,8 @@ from layout.kit.fields import closest, did_you_mean
 from layout.plan import Plan
 from layout.products import PRODUCTS, absent, suiting
 from layout.values.errors import FieldError, shown
+from templates_gen.messages.language import listed, message
+from templates_gen.messages.roles.inputs import Only
 
 KIT, BOARD, JOB = "kit", "board", "job"
 """The families that are files of their own: the one file of all guides, the boards, the job sheet."""
@@ -33,15 +35,15 @@ def known_names(plan: Plan) -> tuple[str, ...]:
 def _each(plan: Plan, said: str, known: Sequence[str]) -> Iterable[str]:
     name, dot, form = said.strip().lower().partition(".")
     if name not in known and name not in _SEVERAL:
-        needed = f"a part that this kit has ({', '.join(known)}){did_you_mean(closest(name, known))}"
-        missing = absent(plan)
-        why = f" ({missing[name]})" if name in missing else ""
-        raise FieldError("--only", needed, shown(said) + why, f"--only {closest(name, known) or known[0]}")
+        needed = message(Only.A_PART, known=listed(known), hint=did_you_mean(closest(name, known)))
+        why = absent(plan).get(name)
+        got = message(Only.GOT_SINCE, got=shown(said), why=why) if why else shown(said)
+        raise FieldError("--only", needed, got, f"--only {closest(name, known) or known[0]}")
     names = _SEVERAL.get(name, (name,))
     forms = forms_of(names[0])
     if dot and form not in forms:
-        files = ", ".join(f"{name}.{each}" for each in forms)
-        raise FieldError("--only", f"a file that there is of it ({files})", shown(said), f"--only {name}.{forms[0]}")
+        needed = message(Only.A_FILE, files=listed([f"{name}.{each}" for each in forms]))
+        raise FieldError("--only", needed, shown(said), f"--only {name}.{forms[0]}")
     return (f"{each}{dot}{form}" for each in names)
 
 

@@ -9,13 +9,14 @@ from layout.kit.kit import Kit, read_kit
 from layout.values.errors import LayoutError
 from templates_gen.inputs.toml_file import TomlFiles
 from templates_gen.lettering.fonts import metrics
+from templates_gen.messages.roles.inputs import File
 
 
 class KitFileError(LayoutError):
     """A kit file that cannot be opened, read or written; the sentence names it."""
 
 
-_FILES = TomlFiles("kit file", 'outer_width = "40 cm"', "demo.toml", KitFileError)
+_FILES = TomlFiles(File.KIT, 'outer_width = "40 cm"', "demo.toml", KitFileError)
 
 
 def load(path: str | Path) -> Kit:

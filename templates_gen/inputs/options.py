@@ -9,6 +9,8 @@ from layout.kit.kit import read_sett_input
 from layout.sett.sett import SettTaken, take_sett
 from layout.values.errors import FieldError, FieldErrors
 from templates_gen.lettering.fonts import metrics
+from templates_gen.messages.language import message
+from templates_gen.messages.roles.inputs import Readings
 
 _EXAMPLE = '--count 11 --over "2 in"'
 _OPTIONS = {"pairs": ("--count", "--count 11"), "window": ("--over", '--over "2 in"')}
@@ -18,7 +20,12 @@ _READING = re.compile(r"sett\.readings\[(\d+)\](?:\.(\w+))?")
 def sett_of(counts: Sequence[str], windows: Sequence[str], unit: str | None) -> SettTaken:
     """The sett that wrap readings say; FieldErrors naming --count, --over and --unit."""
     if len(counts) != len(windows):
-        raise FieldError("--over", "one window for every --count", f"{len(counts)} and {len(windows)}", _EXAMPLE)
+        raise FieldError(
+            "--over",
+            message(Readings.PAIRED),
+            message(Readings.COUNTS, counts=len(counts), windows=len(windows)),
+            _EXAMPLE,
+        )
     readings = [
         {"pairs": whole_or_text(count), "window": window} for count, window in zip(counts, windows, strict=True)
     ]
@@ -43,10 +50,10 @@ def _as_option(error: FieldError, *, several: bool) -> FieldError:
     if error.field == "sett.marking_unit":
         said = error.example.replace("marking_unit = ", "--unit ").removesuffix(", or as_measured = true")
         return FieldError("--unit", error.needed, error.got, said)
-    name, example = "--count and --over", _EXAMPLE
+    name, example = message(Readings.BOTH), _EXAMPLE
     if found := _READING.fullmatch(error.field):
         name, example = _OPTIONS.get(found[2], (name, example))
-        name += f" of reading {found[1]}" if several else ""
-    elif "loosest" in error.example:
-        example = "leave out the reading that is wrong"
+        name = message(Readings.OF_READING, name=name, number=found[1]) if several else name
+    elif error.field == "sett.readings":
+        example = message(Readings.LEAVE_OUT)
     return FieldError(name, error.needed, error.got, example)

@@ -10,13 +10,14 @@ from layout.cutting.stock.stock_values import read_stock
 from layout.values.errors import LayoutError
 from templates_gen.inputs.toml_file import TomlFiles
 from templates_gen.lettering.fonts import metrics
+from templates_gen.messages.roles.inputs import File
 
 
 class StockFileError(LayoutError):
     """A stock file that cannot be opened, read or written; the sentence names it."""
 
 
-_FILES = TomlFiles("stock file", 'thickness = "3 mm"', "stock.toml", StockFileError)
+_FILES = TomlFiles(File.STOCK, 'thickness = "3 mm"', "stock.toml", StockFileError)
 
 
 def load(path: str | Path) -> Stock:

@@ -17,6 +17,8 @@ from templates_gen.inputs.stock_file import StockFileError, load
 from templates_gen.inputs.toml_edit import Values, with_entries
 from templates_gen.inputs.toml_file import named_file
 from templates_gen.lettering.fonts import metrics
+from templates_gen.messages.language import message
+from templates_gen.messages.roles.inputs import File
 
 Tables = Mapping[str, Values]
 """By table, what is to stand in it; None takes an entry out."""
@@ -42,7 +44,7 @@ def _store(path: Path, tables: Tables) -> None:
     new = changed(old, tables)
     if _values(new) != _changed_values(_values(old), tables):
         example = 'kerf = "0.20 mm"'
-        raise StockFileError(f"{named_file(path)} is written in a way that no value can be put into; write {example}")
+        raise StockFileError(message(File.NO_PLACE, file=named_file(path), example=example))
     read_stock(_values(new), metrics())
     replace_file(path, mark + new.encode())
 

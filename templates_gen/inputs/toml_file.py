@@ -10,8 +10,11 @@ from importlib import resources
 from pathlib import Path
 
 from layout.values.errors import LayoutError, shown_path
+from templates_gen.disk.faults import reason
 from templates_gen.disk.plain import read_plain
 from templates_gen.inputs.toml_slip import said, slip_in
+from templates_gen.messages.language import message
+from templates_gen.messages.roles.inputs import File
 
 LARGEST = 200_000
 """A larger file is not one that a person wrote, in bytes: some twenty times the starters."""
@@ -24,7 +27,7 @@ LONGEST, MOST_POINTS = 2_000, 100
 class TomlFiles:
     """One kind of file: what sentences call it, a line that is right, its starter, and the error it is refused with."""
 
-    kind: str
+    kind: File
     line: str
     starter: str
     refusal: type[LayoutError]
@@ -36,10 +39,11 @@ class TomlFiles:
             return tomllib.loads(text)
         except tomllib.TOMLDecodeError as error:
             slip = said(slip_in(text, error), text, self.line)
-            raise self.refusal(f"{named} is no {self.kind} yet, {slip}") from None
+            raise self.refusal(message(File.NOT_YET, file=named, kind=message(self.kind), slip=slip)) from None
         except (ValueError, RecursionError):  # tomllib's own words on endless numbers and brackets name no place
-            reason = "it holds a number or a nesting far too long to be meant"
-            raise self.refusal(f"{named} is no {self.kind}: {reason}") from None
+            raise self.refusal(
+                message(File.NOT_ONE, file=named, kind=message(self.kind), reason=message(File.TOO_DEEP))
+            ) from None
 
     def starter_text(self) -> str:
         """The packed starter file."""
@@ -51,38 +55,38 @@ class TomlFiles:
         try:
             file = Path(path).open("x", encoding="utf-8", newline="\n")  # noqa: SIM115 (what is only begun is removed)
         except FileExistsError:
-            raise self.refusal(
-                f"{named} is there already and stays as it is; choose a name that is not taken"
-            ) from None
+            raise self.refusal(message(File.THERE, file=named)) from None
         except (OSError, ValueError) as error:
-            raise self.refusal(f"{named} cannot be written: {_reason(error, 'write')}") from None
+            raise self.refusal(
+                message(File.NOT_WRITTEN, file=named, reason=_reason(error, File.MAY_NOT_WRITE))
+            ) from None
         try:
             with file:
                 file.write(self.starter_text())
         except OSError as error:
             Path(path).unlink(missing_ok=True)
-            raise self.refusal(f"{named} cannot be written: {_reason(error, 'write')}") from None
+            raise self.refusal(
+                message(File.NOT_WRITTEN, file=named, reason=_reason(error, File.MAY_NOT_WRITE))
+            ) from None
 
     def _text(self, path: str | Path) -> str:
         named = named_file(path)
         try:
             data = read_plain(Path(path), LARGEST)
         except (OSError, ValueError) as error:
-            raise self.refusal(f"{named} cannot be read: {_reason(error, 'read')}") from None
+            raise self.refusal(message(File.NOT_READ, file=named, reason=_reason(error, File.MAY_NOT_READ))) from None
         if len(data) > LARGEST:
-            raise self.refusal(f"{named} is larger than {LARGEST // 1000} kB, which no {self.kind} is")
+            raise self.refusal(message(File.TOO_LARGE, file=named, size=LARGEST // 1000, kind=message(self.kind)))
         try:
             text = data.decode("utf-8-sig")  # some editors begin a file with a byte order mark
         except UnicodeDecodeError as error:
             line = data.count(b"\n", 0, error.start) + 1
-            raise self.refusal(
-                f"{named} is not UTF-8 text (line {line}); save it as UTF-8 in a plain text editor"
-            ) from None
+            raise self.refusal(message(File.NOT_TEXT, file=named, line=line)) from None
         for number, words in enumerate(text.split("\n"), 1):
             if (len(words) > LONGEST or words.count(".") > MOST_POINTS) and not words.lstrip().startswith("#"):
-                limits = f"more than {LONGEST:,} characters or {MOST_POINTS} points"
+                limits = message(File.LINE_LIMITS, most=LONGEST, points=MOST_POINTS)
                 raise self.refusal(
-                    f"{named} is no {self.kind}: line {number} has {limits}; write long lists on several lines"
+                    message(File.LONG_LINE, file=named, kind=message(self.kind), line=number, limits=limits)
                 )
         return text
 
@@ -94,23 +98,18 @@ def _packed(name: str) -> str:
 
 def named_file(path: str | Path) -> str:
     """The file as a sentence may name it: control characters shown, not acted on."""
-    return shown_path(path) or "a file without a name"
+    return shown_path(path) or message(File.UNNAMED)
 
 
 _REASONS = {
-    errno.ENOENT: "there is no such file or folder",
-    errno.EISDIR: "it is a folder, not a file",
-    errno.ENOTDIR: "a part of that path is a file, not a folder",
-    errno.ENAMETOOLONG: "the name is too long",
-    errno.ENOSPC: "the disk is full",
-    errno.EFBIG: "the file would be larger than this system allows",
-    errno.EROFS: "that disk can only be read",
+    errno.ENOENT: File.NO_SUCH,
+    errno.EISDIR: File.FOLDER,
 }
 
 
-def _reason(error: OSError | ValueError, doing: str) -> str:
-    if not isinstance(error, OSError):
-        return "the name holds a character that no file name can hold"
-    if error.errno in (errno.EACCES, errno.EPERM):
-        return f"there is no permission to {doing} it"
-    return _REASONS.get(error.errno or 0) or error.strerror or "the system gave no reason"
+def _reason(error: OSError | ValueError, forbidden: File) -> str:
+    """Why it cannot be read or written; `forbidden` says that there is no permission to."""
+    number = error.errno if isinstance(error, OSError) else None
+    if number in (errno.EACCES, errno.EPERM):
+        return message(forbidden)
+    return message(_REASONS[number]) if number in _REASONS else reason(error)

@@ -9,6 +9,8 @@ from typing import NamedTuple
 
 from layout.values.errors import ascii_safe
 from templates_gen.inputs.toml_value import mended_value
+from templates_gen.messages.language import message
+from templates_gen.messages.roles.inputs import Toml
 
 _WIDEST = 76  # of a line that is shown, so that the caret stays below it on a narrow screen
 _LONGEST = 1000  # of a line that is looked into
@@ -42,13 +44,15 @@ def slip_in(text: str, error: tomllib.TOMLDecodeError) -> Slip:
 
 def said(slip: Slip, text: str, like: str) -> str:
     """The slip in words, and below it the line with a caret; `like` is a line that is right."""
-    instead = "" if slip.write is None else f"; a line reads like {like}"
-    if slip.write:
-        instead = f"; write {_safe(_cut(_apart(slip.write)[0].strip(), 0)[0])}"
     line = text.split("\n")[slip.line - 1].rstrip("\r")
     part, before = _cut(line, slip.column - 1)
     shown, caret = _safe(part), " " * len(_safe(part[:before])) + "^"
-    return f"line {slip.line}, column {slip.column}: {ascii_safe(slip.what)}{instead}\n  {shown}\n  {caret}"
+    place = {"line": slip.line, "column": slip.column, "what": ascii_safe(slip.what), "shown": shown, "caret": caret}
+    if slip.write is None:
+        return message(Toml.AT, **place)
+    if not slip.write:
+        return message(Toml.AT_LIKE, like=like, **place)
+    return message(Toml.AT_WRITE, instead=_safe(_cut(_apart(slip.write)[0].strip(), 0)[0]), **place)
 
 
 def _safe(part: str) -> str:
@@ -97,9 +101,9 @@ def _twice(lines: list[str], found: Slip) -> Iterator[Slip]:
     first = places.index(places[-1]) + 1
     name = places[-1][1] or f"[{places[-1][0]}]"
     if first < found.line and places[-1] != ("", ""):
-        what = f"the same key or table for a second time; {name} stands in line {first} already, take one of them out"
+        what = message(Toml.TWICE_AT, name=name, line=first)
     else:
-        what = "the same key or table for a second time; take one of them out"
+        what = message(Toml.TWICE)
     yield Slip(found.line, len(seen) - len(seen.lstrip()) + 1, what, None)
 
 
@@ -119,17 +123,15 @@ def _brackets(lines: list[str], found: Slip) -> Iterator[Slip]:
     if re.search(r"\{[^}]*$", body):
         comma = "," if body.rstrip().endswith(",") else ""
         mended = f"{body.rstrip().removesuffix(',')}}}{comma}{remark}"
-        yield Slip(found.line, body.rindex("{") + 1, "this bracket is not closed", mended)
+        yield Slip(found.line, body.rindex("{") + 1, message(Toml.BRACKET_OPEN), mended)
     mended = re.sub(r"(?<=[\w\"'\]}])[ \t]+(?=\w+[ \t]*=)", ", ", body[body.find("{") :])
     if "{" in body and mended not in body:
-        yield found._replace(
-            what="a comma must stand between two entries", write=f"{body[: body.find('{')]}{mended}{remark}"
-        )
+        yield found._replace(what=message(Toml.COMMA_BETWEEN), write=f"{body[: body.find('{')]}{mended}{remark}")
     before = next((number for number in range(found.line - 1, 0, -1) if _apart(lines[number - 1])[0].strip()), 0)
     if before:
         entry, remark = _apart(lines[before - 1].rstrip("\r"))
         if entry.rstrip()[-1] in "}]\"'":
-            what = "a comma must stand behind every entry of a list"
+            what = message(Toml.COMMA_BEHIND)
             yield Slip(before, len(entry.rstrip()), what, f"{entry.rstrip()},{remark}")
     yield from _unclosed(lines, found)
 
@@ -142,9 +144,9 @@ def _unclosed(lines: list[str], found: Slip) -> Iterator[Slip]:
     number, column, sign = open_at[-1]
     closing = "]" if sign == "[" else "}"
     body, remark = _apart(lines[number - 1].rstrip("\r"))
-    what = f"this bracket is not closed before line {found.line}"
+    what = message(Toml.BRACKET_BEFORE, line=found.line)
     yield Slip(number, column, what, f"{body.rstrip()}{closing}{remark}")
-    yield Slip(number, column, f"{what}; put {closing} behind its last entry, and a comma behind every other")
+    yield Slip(number, column, message(Toml.BRACKET_THEN, line=found.line, closing=closing))
 
 
 def _open_brackets(lines: list[str]) -> list[tuple[int, int, str]]:
@@ -189,14 +191,14 @@ def _in_line(lines: list[str], found: Slip) -> Iterator[Slip]:
     straight = body.translate(_CURLY)
     if straight != body:
         at = next(at for at, sign in enumerate(body) if sign != straight[at])
-        yield Slip(found.line, at + 1, "quotes must be straight ones", straight + remark)
+        yield Slip(found.line, at + 1, message(Toml.STRAIGHT_QUOTES), straight + remark)
     heading = _HEADING.fullmatch(line)
     if heading and len(heading[1]) != len(heading[3]):
-        what = f"a table's name stands between {heading[1]} and {']' * len(heading[1])}"
+        what = message(Toml.TABLE_BETWEEN, opening=heading[1], closing="]" * len(heading[1]))
         yield found._replace(what=what, write=f"{heading[1]}{heading[2]}{']' * len(heading[1])}")
     if name := re.fullmatch(r"\s*([\w.]+)\](\]?)\s*", body):
         write = f"[{'[' if name[2] else ''}{name[1]}]{name[2]}{remark}"
-        yield found._replace(what="a table's name stands between brackets", write=write)
+        yield found._replace(what=message(Toml.TABLE_BRACKETS), write=write)
     yield from _key_slips(body, remark, found)
     for what, value, start, end in mended_value(straight, found.column - 1):
         yield found._replace(what=what, write=f"{straight[:start]}{value}{straight[end:]}{remark}")
@@ -205,16 +207,16 @@ def _in_line(lines: list[str], found: Slip) -> Iterator[Slip]:
 def _key_slips(body: str, remark: str, found: Slip) -> Iterator[Slip]:
     """No = or another sign for it, and a key that is no single word."""
     if words := re.fullmatch(r"(\s*)([A-Za-z]\w*(?:[ \t]+\w+)+)\s*(=.*)", body):
-        what = "a key is one word, with _ instead of a blank"
+        what = message(Toml.ONE_WORD)
         yield found._replace(what=what, write=f"{words[1]}{'_'.join(words[2].split())} {words[3]}{remark}")
         return
     if pair := re.fullmatch(r"(\s*)([\w\-]+)\s*(?::=|:|\s)\s*(?!=)(\S.*)", body):
-        what = "an = must stand between a key and its value"
+        what = message(Toml.EQUALS)
         yield found._replace(what=what, write=f"{pair[1]}{pair[2]} = {pair[3]}{remark}")
         for _, value, start, end in mended_value(f"{pair[2]} = {pair[3]}", len(pair[2]) + 3):
             mended = f"{pair[2]} = {pair[3]}"
             yield found._replace(what=what, write=f"{pair[1]}{mended[:start]}{value}{mended[end:]}{remark}")
     if re.match(r"\s*\w*[^\x00-\x7f]\w*\s*(=|$)", body):
-        yield found._replace(what="a key is of the letters a to z, figures, _ and -")
+        yield found._replace(what=message(Toml.KEY_LETTERS))
     if re.fullmatch(r"\s*[\w\-]+\s*=\s*", body):
-        yield found._replace(what="a value must stand behind the =")
+        yield found._replace(what=message(Toml.VALUE))

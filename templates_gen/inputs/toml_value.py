@@ -6,6 +6,9 @@ import re
 from collections.abc import Iterator
 from typing import NamedTuple
 
+from templates_gen.messages.language import message
+from templates_gen.messages.roles.inputs import Toml
+
 _NUMBER = r"[+-]?[0-9]*[.,]?[0-9]+"
 _FLAGS = {"yes": "true", "on": "true", "true": "true", "no": "false", "off": "false", "false": "false"}
 
@@ -36,32 +39,32 @@ def mended_value(body: str, at: int) -> Iterator[Mended]:
 
 def _meant(raw: str) -> Iterator[tuple[str, str]]:
     if flag := _FLAGS.get(raw.lower()):
-        yield "yes or no is written true or false, in small letters", flag
+        yield message(Toml.FLAG), flag
     if re.fullmatch(r"[+-]?[0-9]+,[0-9]+", raw):
-        yield "a number has a decimal point, or stands in quotes with its unit", raw.replace(",", ".")
+        yield message(Toml.POINT), raw.replace(",", ".")
     if re.fullmatch(r"[+-]?(\.[0-9]+|0+[0-9]+(\.[0-9]*)?|[0-9]+\.)", raw):
-        yield "a number has no zeros before it, and a figure on both sides of its point", _plain(raw)
+        yield message(Toml.ZEROS), _plain(raw)
     if inches := re.fullmatch(r'"([^"]+)""', raw):
-        yield "an inch sign ends the quotes too early", f'"{inches[1]} in"'
+        yield message(Toml.INCH_SIGN), f'"{inches[1]} in"'
     if outside := re.fullmatch(r'(["\'])([^"\']*)\1\s*([A-Za-z%][\w% /]*)', raw):
-        yield "the unit must stand inside the quotes", f'"{outside[2]} {outside[3]}"'
+        yield message(Toml.UNIT_INSIDE), f'"{outside[2]} {outside[3]}"'
     if re.fullmatch(rf"{_NUMBER}(?:[ -]?[0-9]+/[0-9]+)?\s*[A-Za-z%\"'][\w% /]*", raw):
         yield (
-            "a number with its unit must stand in quotes",
+            message(Toml.UNIT_QUOTED),
             _quoted(raw.removesuffix('"') + (" in" if raw[-1] == '"' else "")),
         )
     if raw[-1:] == "}" and "=" in raw and raw[0] != "{":
-        yield "this bracket is not opened", f"{{{raw}"
+        yield message(Toml.BRACKET_CLOSED), f"{{{raw}"
     if raw[:1] in ("'", '"') and raw[-1] == raw[0] and raw.count(raw[0]) > 2:
-        yield "a quote inside the quotes ends them too early", _quoted(raw[1:-1])
+        yield message(Toml.QUOTE_INSIDE), _quoted(raw[1:-1])
     if raw[:1] in ("'", '"') and raw.count(raw[:1]) == 1:
-        yield "the quotes are not closed", _quoted(raw[1:])
+        yield message(Toml.QUOTES_OPEN), _quoted(raw[1:])
     if raw[-1:] in ("'", '"') and raw.count(raw[-1:]) == 1:
-        yield "the quotes are not opened", _quoted(raw[:-1])
+        yield message(Toml.QUOTES_CLOSED), _quoted(raw[:-1])
     if re.fullmatch(r'".*\\.*"', raw):
-        yield "in quotes a backslash must be written twice", _quoted(raw[1:-1])
+        yield message(Toml.BACKSLASH), _quoted(raw[1:-1])
     if raw and raw[0] not in "\"'[{" and "=" not in raw:
-        yield "text must stand in straight quotes", _quoted(raw)
+        yield message(Toml.TEXT_QUOTED), _quoted(raw)
 
 
 def _plain(raw: str) -> str:

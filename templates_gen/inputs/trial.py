@@ -1,4 +1,4 @@
-"""What was measured on a trial cut: read from the command's options, told, and put into a stock file."""
+"""What was measured on a trial cut: read from the command's options, shown, and put into a stock file."""
 
 from __future__ import annotations
 
@@ -13,6 +13,8 @@ from layout.messages.roles import Entry
 from layout.values.errors import FieldError, FieldErrors, shown_path
 from layout.values.units import say_number
 from templates_gen.inputs.stock_store import kept
+from templates_gen.messages.language import message
+from templates_gen.messages.roles.inputs import TrialLine, TrialNeed
 
 _EXAMPLE = "--hole 20.14 --part 19.76"
 _OPTIONS = {
@@ -20,6 +22,7 @@ _OPTIONS = {
     "trial.slot": ("--slot", "--slot 0.30"),
     "trial.kerf": ("--drawn-for", "--drawn-for 0.20"),
 }
+_NAME = 13  # letters of the column of names
 _PLACES = 9  # decimals of what is kept, far finer than any kerf
 
 
@@ -80,9 +83,9 @@ def measured(asked: TrialOptions, stock: Stock | None) -> Trial:
     kerf_x = _kerf(asked.holes, asked.parts, ("--hole", "--part"), within)
     kerf_y = _kerf(asked.holes_y, asked.parts_y, ("--hole-y", "--part-y"), within) or kerf_x
     if kerf_y and not kerf_x:
-        raise FieldError("--hole", "a measurement along x beside the one along y", "nothing", _EXAMPLE)
+        raise FieldError("--hole", message(TrialNeed.ALONG_X), message(TrialNeed.NOTHING), _EXAMPLE)
     if not kerf_x and asked.slot is None:
-        raise FieldError("--hole", "what was measured on the trial cut", "nothing", _EXAMPLE)
+        raise FieldError("--hole", message(TrialNeed.MEASURED), message(TrialNeed.NOTHING), _EXAMPLE)
     drawn, slot = _drawn_for(asked, stock), _slot(asked, stock)
     return Trial(kerf_x, kerf_y, _ease(slot, kerf_x, drawn, stock), drawn, slot)
 
@@ -123,8 +126,8 @@ def _ease(
         return None
     cut = Fraction(say_number(kerf.mm)) if kerf else None if stock is None else _kept_as(stock.kerf_x)
     if drawn is None or cut is None:
-        needed = "the stock file, or --drawn-for and a measured kerf, to know how wide the slot really was"
-        raise FieldError("--slot", needed, "neither", "--slot 0.30 --stock birch.toml")
+        needed = message(TrialNeed.TO_KNOW)
+        raise FieldError("--slot", needed, message(TrialNeed.NEITHER), "--slot 0.30 --stock birch.toml")
     return ease_of(slot, drawn, cut)
 
 
@@ -133,25 +136,33 @@ def trial_text(trial: Trial, path: Path | None) -> str:
     lines = []
     apart = trial.kerf_x is not trial.kerf_y
     for kerf, name in (
-        (trial.kerf_x, "Kerf along x" if apart else "Kerf"),
-        (trial.kerf_y if apart else None, "Kerf along y"),
+        (trial.kerf_x, TrialLine.KERF_X if apart else TrialLine.KERF),
+        (trial.kerf_y if apart else None, TrialLine.KERF_Y),
     ):
         if kerf:
-            lines.append(f"{name:<13} {_mm(kerf.mm)}, within {_mm(kerf.uncertainty)}   {_measurements(kerf)}")
+            lines.append(
+                message(
+                    TrialLine.KERF_IS,
+                    name=message(name).ljust(_NAME),
+                    kerf=_mm(kerf.mm),
+                    uncertainty=_mm(kerf.uncertainty),
+                    measurements=_measurements(kerf),
+                )
+            )
     if trial.ease is not None:
-        lines.append(f"{'Ease':<13} {_mm(trial.ease)}")
+        lines.append(message(TrialLine.EASE_IS, name=message(TrialLine.EASE).ljust(_NAME), ease=_mm(trial.ease)))
     if path is None:
-        return "\n".join([*lines, "Not stored; give --stock FILE to put it into a stock file."])
+        return "\n".join([*lines, message(TrialLine.NOT_STORED)])
     stored = (f'{key} = "{value}"' for key, value in trial.entries.items() if value is not None)
-    lines.append(f"Stored in {shown_path(path)}: {', '.join(stored)}")
+    lines.append(message(TrialLine.STORED, file=shown_path(path), entries=", ".join(stored)))
     kept = ", ".join(f'{key} = "{value}"' for key, value in trial.kept.items())
-    return "\n".join([*lines, f"Kept there as what the trial was drawn for: {kept}"])
+    return "\n".join([*lines, message(TrialLine.KEPT, entries=kept)])
 
 
 def _measurements(kerf: MeasuredKerf) -> str:
     if kerf.count == 1:
-        return "1 measurement"
-    return f"{kerf.count} measurements from {_mm(kerf.low)} to {_mm(kerf.high)}"
+        return message(TrialLine.ONE)
+    return message(TrialLine.SEVERAL, count=kerf.count, low=_mm(kerf.low), high=_mm(kerf.high))
 
 
 def values(trial: Trial) -> dict[str, object]:

@@ -17,6 +17,8 @@ from layout.yarns.label_text import NO_PLIES, Read, fibre_of, read_label
 from layout.yarns.yarn import Yarn, folded
 from layout.yarns.yarn_counts import ORDERS
 from templates_gen.inputs.options import whole_or_text
+from templates_gen.messages.language import listed, message
+from templates_gen.messages.roles.inputs import YarnOption
 
 _EXAMPLE = '"8 Ne" --plies 2'
 _WRAP = '--wraps 12 --over "1 in"'
@@ -73,21 +75,31 @@ def read_yarn_options(
     beside = {"--plies": plies, "--order": order, "--fibre": fibre, "--volume": volume, "--weighed": weighed or None}
     given = [name for name, value in beside.items() if value is not None]
     if given or not wrap:
-        needed = f"a yarn as its label says it{'' if given else f', or {_WRAP} for a hand wrap alone'}"
-        raise FieldError("YARN", needed, f"only {' and '.join(given)}" if given else "nothing", _EXAMPLE)
+        needed = message(YarnOption.LABEL) if given else message(YarnOption.LABEL_OR_WRAP, wrap=_WRAP)
+        raise FieldError(
+            "YARN",
+            needed,
+            message(YarnOption.ONLY, options=listed(given)) if given else message(YarnOption.NOTHING),
+            _EXAMPLE,
+        )
     return YarnQuestion(None, None, wrap)
 
 
 def _labels(threads: Sequence[str], plies: str | None, order: str | None, *, weighed: bool) -> list[Read]:
     if order is not None and order not in ORDERS:
-        raise FieldError("--order", " or ".join(ORDERS), shown(order), '"8/2 Ne" --order count/plies')
+        raise FieldError(
+            "--order",
+            message(YarnOption.EITHER, one=ORDERS[0], other=ORDERS[1]),
+            shown(order),
+            '"8/2 Ne" --order count/plies',
+        )
     folds = None
     threads = _quoted(threads)
     if plies is not None:
         if len(threads) > 1:
-            needed = 'one yarn only; of several, each says its own, such as "40 Ne x 2"'
-            raise FieldError("--plies", needed, f"{len(threads)} yarns", NO_PLIES)
-        folds = whole(whole_or_text(plies), "--plies", "the number of plies", "--plies 2", most=100)  # type: ignore[arg-type]
+            needed = message(YarnOption.ONE_YARN)
+            raise FieldError("--plies", needed, message(YarnOption.YARNS, number=len(threads)), NO_PLIES)
+        folds = whole(whole_or_text(plies), "--plies", message(YarnOption.PLIES), "--plies 2", most=100)  # type: ignore[arg-type]
     return [read_label(thread, folds, order, "YARN", weighed=weighed) for thread in threads]
 
 
@@ -106,10 +118,10 @@ def _volume(fibre: str | None, volume: str | None, labels: Sequence[Read]) -> Qu
         except FieldError as error:
             raise FieldError("--fibre", error.needed, error.got, "--fibre wool") from None
     if fibre is not None:
-        needed = "to stand without --fibre, which says it too"
-        raise FieldError("--volume", needed, "both", "leave out --fibre or leave out --volume")
-    v = _number(volume, "--volume", "a specific volume in cm3/g", "--volume 1.1")
-    return computed(float(v), f"Specific volume {plain(v)} cm3/g, as stated.")
+        needed = message(YarnOption.ALONE)
+        raise FieldError("--volume", needed, message(YarnOption.BOTH), message(YarnOption.LEAVE_OUT))
+    v = _number(volume, "--volume", message(YarnOption.VOLUME), "--volume 1.1")
+    return computed(float(v), message(YarnOption.VOLUME_STATED, volume=plain(v)))
 
 
 def _wrap(wraps: str | None, over: str | None) -> Wrap | None:
@@ -117,13 +129,13 @@ def _wrap(wraps: str | None, over: str | None) -> Wrap | None:
         return None
     if wraps is None or over is None:
         missing, there = ("--wraps", "--over") if wraps is None else ("--over", "--wraps")
-        raise FieldError(missing, f"to be said beside {there}", "nothing", _WRAP)
-    turns = whole(whole_or_text(wraps), "--wraps", "the turns counted", "--wraps 12", most=10_000)  # type: ignore[arg-type]
+        raise FieldError(missing, message(YarnOption.BESIDE, option=there), message(YarnOption.NOTHING), _WRAP)
+    turns = whole(whole_or_text(wraps), "--wraps", message(YarnOption.TURNS), "--wraps 12", most=10_000)  # type: ignore[arg-type]
     try:
         window = read_length(over)
     except FieldError as error:
         raise FieldError("--over", error.needed, error.got, '--over "1 in"') from None
-    above_zero(window.mm, "--over", "a window in mm", '--over "1 in"')
+    above_zero(window.mm, "--over", message(YarnOption.WINDOW), '--over "1 in"')
     return Wrap(turns, window)
 
 
@@ -133,5 +145,5 @@ def _number(text: str, option: str, what: str, example: str) -> Fraction:
     except FieldError as error:
         raise FieldError(option, error.needed, error.got, example) from None
     if found is None:
-        raise FieldError(option, f"{what} above zero", shown(text), example)
+        raise FieldError(option, message(YarnOption.ABOVE_ZERO, what=what), shown(text), example)
     return above_zero(found, option, what, example)

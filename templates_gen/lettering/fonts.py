@@ -10,6 +10,8 @@ from typing import TYPE_CHECKING
 
 from layout.drawing.metrics import FontMetrics
 from layout.values.errors import LayoutError
+from templates_gen.messages.language import message
+from templates_gen.messages.roles.writing import Form
 
 if TYPE_CHECKING:
     from fontTools.ttLib import TTFont
@@ -32,7 +34,7 @@ def font_path() -> Path:
         path = Path(folder, "ttf", f"{FONT_NAME}.ttf")
         if path.is_file():
             return path
-    raise LayoutError(f"the print font {FONT_NAME} is missing: install the package ttf-opensans")
+    raise LayoutError(message(Form.NO_FONT, font=FONT_NAME))
 
 
 @cache

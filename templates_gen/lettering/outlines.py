@@ -10,6 +10,8 @@ from layout.drawing.sheet import Sheet
 from layout.values.errors import LayoutError, shown
 from templates_gen.lettering import fonts
 from templates_gen.lettering.chords import Piece, chords
+from templates_gen.messages.language import message
+from templates_gen.messages.roles.writing import Form
 
 FURTHEST = 0.02
 """How far in mm the outline of a letter may lie off the font's own curve: a fifth of a laser's beam."""
@@ -45,7 +47,7 @@ def outline(text: Text) -> Region:
     """The closed contours of the words in mm, holes turning back; `LayoutError` if the font lacks a character."""
     metrics = fonts.metrics()
     if missing := metrics.missing(text.words):
-        raise LayoutError(f"the print font cannot draw {shown(missing)} in {shown(text.words)}")
+        raise LayoutError(message(Form.GLYPH, letters=shown(missing), words=shown(text.words)))
     placing = Placing(text.angle, round(text.at.x, DECIMALS), round(text.at.y, DECIMALS))
     contours, pen_x = [], 0.0
     for letter in text.words:

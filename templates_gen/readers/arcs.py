@@ -9,6 +9,8 @@ import math
 
 from layout.drawing.shapes import Point
 from templates_gen.document import ReadError
+from templates_gen.messages.language import message
+from templates_gen.messages.roles.reading import Arc
 
 _NEAR = 0.001  # 1 micrometre
 _STEEPEST = math.tan(math.radians(45) / 4) / 2  # rise over chord of an arc of 45 degrees
@@ -28,7 +30,7 @@ def middle_of_curve(start: Point, first: Point, second: Point, end: Point) -> Po
     wanted_first = start.x + along * ux - height * uy, start.y + along * uy + height * ux
     wanted_second = end.x - along * ux - height * uy, end.y - along * uy + height * ux
     if math.dist(first, wanted_first) > _NEAR or math.dist(second, wanted_second) > _NEAR:
-        raise ReadError(f"the curve from {start.x:.3f}, {start.y:.3f} mm is not an arc")
+        raise ReadError(message(Arc.NO_ARC, x=start.x, y=start.y))
     return Point(x, y)
 
 
@@ -36,11 +38,11 @@ def _chord_and_rise(start: Point, middle: Point, end: Point) -> tuple[float, tup
     """The chord's length and direction, and how far the middle lies to its left."""
     chord = math.dist(start, end)
     if chord == 0:
-        raise ReadError(f"the curve at {start.x:.3f}, {start.y:.3f} mm goes nowhere")
+        raise ReadError(message(Arc.NOWHERE, x=start.x, y=start.y))
     ux, uy = (end.x - start.x) / chord, (end.y - start.y) / chord
     rise = ux * (middle.y - start.y) - uy * (middle.x - start.x)
     if abs(rise) > _STEEPEST * chord + _NEAR:
-        raise ReadError(f"the curve from {start.x:.3f}, {start.y:.3f} mm turns by more than 45 degrees")
+        raise ReadError(message(Arc.STEEP, x=start.x, y=start.y))
     return chord, (ux, uy), rise
 
 
@@ -52,7 +54,7 @@ def middle_of_arc(start: Point, radius: float, counter_clockwise: bool, end: Poi
     """
     chord = math.dist(start, end)
     if not 0 < chord <= 2 * radius:
-        raise ReadError(f"the arc from {start.x:.3f}, {start.y:.3f} mm does not reach its end")
+        raise ReadError(message(Arc.SHORT, x=start.x, y=start.y))
     rise = chord * chord / 4 / (radius + math.sqrt(radius * radius - chord * chord / 4))
     side = -rise if counter_clockwise else rise
     x, y = (start.x + end.x) / 2, (start.y + end.y) / 2

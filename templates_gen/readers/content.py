@@ -14,6 +14,8 @@ from layout.drawing.pens import Pen
 from layout.drawing.shapes import Curve, Point, Region, Shape, Step, Text
 from layout.values.errors import shown
 from templates_gen.document import ReadError
+from templates_gen.messages.language import message
+from templates_gen.messages.roles.reading import Page, Read
 from templates_gen.readers.arcs import middle_of_curve
 from templates_gen.readers.tokens import LINE, Font, Numbers, dashes, instructions, words
 
@@ -21,7 +23,7 @@ MM = 25.4 / 72
 """Millimetres in one PDF unit, stated here on purpose a second time: ISO 32000 makes it 1/72 inch."""
 
 _IDENTITY = re.compile(rb"1 0 0 1 0 0 cm(?=[\t\n\f\r ]|\Z)")
-_PAGE, _MOVED, _OPEN, _SHUT, _TEXT = "between shapes", "after a move", "in a path", "after a closing", "among words"
+_PAGE, _MOVED, _OPEN, _SHUT, _TEXT = Page.BETWEEN, Page.MOVED, Page.IN_PATH, Page.CLOSED, Page.IN_WORDS
 
 
 def _look(width: float, grey: float, dash: Sequence[float]) -> tuple[float, ...]:
@@ -42,13 +44,13 @@ def walked(content: bytes, fonts: Mapping[str, Font], most: int) -> tuple[Shape,
     begun = _IDENTITY.match(content)
     for number, (operator, other, numbers) in enumerate(instructions(content[begun.end() :] if begun else content)):
         if number >= most:
-            raise ReadError("the PDF draws far more than any file of ours")
+            raise ReadError(message(Read.DRAWS))
         act, kind, count = _OPERATORS.get((walk.place, operator), _UNKNOWN)
         if len(numbers) != count or other[:1] != kind:
-            raise ReadError(f"the page uses {shown(operator.decode())} {walk.place}, as no file of ours does")
+            raise ReadError(message(Page.USES, operator=shown(operator.decode()), place=message(walk.place)))
         act(walk, other, numbers)
     if walk.place != _PAGE:
-        raise ReadError(f"the page ends {walk.place}")
+        raise ReadError(message(Page.ENDS, place=message(walk.place)))
     return tuple(walk.shapes)
 
 
@@ -80,7 +82,7 @@ class _Walk:
 
     def set_dash(self, array: bytes, numbers: Numbers) -> None:
         if numbers[0] != 0:
-            raise ReadError("the page begins a dash within its pattern")
+            raise ReadError(message(Page.DASH))
         self.dash = [part * MM for part in dashes(array)]
 
     def move(self, _: bytes, numbers: Numbers) -> None:
@@ -114,13 +116,18 @@ class _Walk:
         self.subpaths.append((self.start, self.steps, True))
         self.place = _SHUT
 
+    def _no_pen(self) -> str:
+        look = {"width": f"{self.width:.3f}", "grey": f"{self.line_grey:g}"}
+        if not self.dash:
+            return message(Page.NO_PEN, **look)
+        return message(Page.NO_DASHED_PEN, dash=" ".join(f"{part:.3f}" for part in self.dash), **look)
+
     def stroke(self, _: bytes, __: Numbers) -> None:
         if self.place == _OPEN:
             self.subpaths.append((self.start, self.steps, False))
         pen = _LINE_PENS.get(_look(self.width, self.line_grey, self.dash))
         if pen is None:
-            dashed = f", dashes {' '.join(f'{part:.3f}' for part in self.dash)} mm" if self.dash else ""
-            raise ReadError(f"no pen is {self.width:.3f} mm wide and {self.line_grey:g} grey{dashed}")
+            raise ReadError(self._no_pen())
         self.shapes += [Curve(start, tuple(steps), pen, closed) for start, steps, closed in self.subpaths]
         self.subpaths = []
         self.place = _PAGE
@@ -128,9 +135,9 @@ class _Walk:
     def fill(self, _: bytes, __: Numbers) -> None:
         pen = _FILL_PENS.get(self.fill_grey)
         if pen is None:
-            raise ReadError(f"no pen fills with {self.fill_grey:g} grey")
+            raise ReadError(message(Page.NO_FILL, grey=self.fill_grey))
         if not all(closed for _, _, closed in self.subpaths):
-            raise ReadError("the page fills an outline that is open")
+            raise ReadError(message(Page.OPEN))
         contours = tuple([Curve(start, tuple(steps), pen, True) for start, steps, _ in self.subpaths])
         self.shapes.append(Region(contours, pen))
         self.subpaths = []
@@ -138,25 +145,25 @@ class _Walk:
 
     def begin_text(self, _: bytes, __: Numbers) -> None:
         if self.fill_grey != 0:
-            raise ReadError(f"the page shows words in {self.fill_grey:g} grey")
+            raise ReadError(message(Page.GREY_WORDS, grey=self.fill_grey))
         self.font, self.font_name, self.matrix, self.said_in = None, "", [], None
         self.place = _TEXT
 
     def set_matrix(self, _: bytes, numbers: Numbers) -> None:
         a, b, c, d = numbers[:4]
         if abs(math.hypot(a, b) - 1) > 1e-6 or abs(a - d) > 1e-6 or abs(b + c) > 1e-6:
-            raise ReadError("the page scales, slants or mirrors its words")
+            raise ReadError(message(Page.SLANTED))
         self.matrix, self.said_in = numbers, None
 
     def set_font(self, name: bytes, numbers: Numbers) -> None:
         self.font_name, self.size = name[1:].decode(), numbers[0] * MM
         self.font = self.fonts.get(self.font_name)
         if self.font is None or self.size <= 0:
-            raise ReadError(f"the page asks for the font {shown(self.font_name)}, which it does not bring")
+            raise ReadError(message(Page.NO_FONT, font=shown(self.font_name)))
 
     def show(self, string: bytes, _: Numbers) -> None:
         if self.font is None or not self.matrix:
-            raise ReadError("the page shows words without font or place")
+            raise ReadError(message(Page.NO_PLACE))
         said = words(string, self.font)
         if self.said_in is None:
             a, b, x, y = (self.matrix[k] for k in (0, 1, 4, 5))
@@ -165,7 +172,7 @@ class _Walk:
         else:  # a font holds 256 characters: words with more go on in a font of the same size
             begun = self.shapes[-1]
             if not isinstance(begun, Text) or self.font_name == self.said_in or self.size != begun.size:
-                raise ReadError("the page shows words that hang on those before")
+                raise ReadError(message(Page.HANGING))
             self.shapes[-1] = begun._replace(words=begun.words + said)
         self.said_in = self.font_name
 

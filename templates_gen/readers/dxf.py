@@ -11,6 +11,8 @@ from collections.abc import Iterator, Sequence
 from layout.drawing.shapes import Curve, Region, Shape
 from layout.drawing.sheet import Sheet
 from templates_gen.document import About, Document, ReadError, unpacked
+from templates_gen.messages.language import message
+from templates_gen.messages.roles.reading import Dxf
 from templates_gen.readers.dxf_layers import layer_values
 from templates_gen.readers.dxf_outlines import number, outlines
 from templates_gen.readers.dxf_skeleton import check_frame
@@ -30,21 +32,21 @@ _ENTITIES = "  2\nENTITIES\n"
 def read(data: bytes) -> Document:
     """The sheet, in mm; `ReadError` with one sentence for anything else than a file of ours."""
     if len(data) > LARGEST_FILE:
-        raise ReadError(f"the DXF is larger than {LARGEST_FILE} bytes")
+        raise ReadError(message(Dxf.TOO_LARGE, most=LARGEST_FILE))
     try:
         text = data.decode("utf-8")
     except UnicodeDecodeError as error:
-        raise ReadError("the DXF holds bytes that are no text") from error
+        raise ReadError(message(Dxf.NO_TEXT)) from error
     top = _TOP.match(text)
     if top is None:
-        raise ReadError("the DXF does not begin with its title, its areas and the inputs of its drawing")
+        raise ReadError(message(Dxf.BEGINNING))
     inputs, names, operations = unpacked("".join(top[3].split("\n")[1::2]))
     if operations is None or len(names) != 1:
-        raise ReadError("the DXF does not name one sheet and its operations")
+        raise ReadError(message(Dxf.SHEET))
     start = text.find(_ENTITIES, top.end()) + len(_ENTITIES)
     size = _SIZE.search(text, top.end(), start)
     if start < len(_ENTITIES) or size is None:
-        raise ReadError("the DXF does not say how large its drawing is, or holds no outlines")
+        raise ReadError(message(Dxf.SIZE))
     width, height = number(size[1]), number(size[2])
     paths, end = outlines(text, start)
     values = {**layer_values(operations), "width": size[1], "height": size[2]}
@@ -65,8 +67,8 @@ def _grouped(paths: Sequence[Curve], counts: Sequence[int]) -> Iterator[Shape]:
             continue
         own = paths[at : at + next(left, 0)]
         if not own or any(path.pen is not pen or not path.closed for path in own):
-            raise ReadError("the DXF does not hold the closed areas that it says")
+            raise ReadError(message(Dxf.AREAS))
         yield Region(tuple(own), pen)
         at += len(own)
     if next(left, None) is not None:
-        raise ReadError("the DXF says more areas than it holds")
+        raise ReadError(message(Dxf.MORE_AREAS))

@@ -10,6 +10,8 @@ from layout.drawing.pens import Pen
 from layout.drawing.shapes import Curve, Point, Step
 from layout.values.errors import shown
 from templates_gen.document import OPERATION_OF, ReadError
+from templates_gen.messages.language import message
+from templates_gen.messages.roles.reading import Dxf
 from templates_gen.readers.arcs import middle_of_bulge
 from templates_gen.readers.dxf_skeleton import FIRST_HANDLE
 
@@ -40,11 +42,11 @@ def outlines(text: str, start: int) -> Outlines:
     while found := _POLYLINE.match(text, start):
         handle, layer, count, closed, vertices = found.groups()
         if handle != f"{FIRST_HANDLE + len(paths):X}":
-            raise ReadError(f"the DXF gives an outline the handle {shown(handle)}, which is not the next one")
+            raise ReadError(message(Dxf.HANDLE, handle=shown(handle)))
         if layer not in _PEN_OF:
-            raise ReadError(f"the DXF draws on the layer {shown(layer)}, which is none of ours")
+            raise ReadError(message(Dxf.LAYER, layer=shown(layer)))
         if vertices.count(" 10\n") != int(count) or int(count) < 2:
-            raise ReadError("the DXF holds a polyline that does not have the vertices it says")
+            raise ReadError(message(Dxf.VERTICES))
         paths.append(_path(*_vertices(vertices), _PEN_OF[layer], closed=closed == "1"))
         start = found.end()
     return Outlines(paths, start)
@@ -80,16 +82,16 @@ def _numbers(texts: Sequence[str]) -> list[float]:
         values = []
     if list(map(repr, values)) != texts or not all(-_LARGEST < value < _LARGEST for value in values):
         wrong = next(
-            (text for text in texts if not _PLAIN.fullmatch(text) or repr(float(text)) != text), "more than 10 km"
+            (text for text in texts if not _PLAIN.fullmatch(text) or repr(float(text)) != text), message(Dxf.FAR)
         )
-        raise ReadError(f"the DXF holds {shown(wrong)} where a number of mm is wanted")
+        raise ReadError(message(Dxf.NUMBER, what=shown(wrong)))
     return values
 
 
 def _path(points: Sequence[Point], bulges: Sequence[float], pen: Pen, *, closed: bool) -> Curve:
     """An outline that closes along an arc has that arc as its last step; a straight closing needs none."""
     if bulges[-1] and not closed:
-        raise ReadError("the DXF bends an open line beyond its end")
+        raise ReadError(message(Dxf.BENDS))
     ends = [*points[1:], points[0]] if bulges[-1] else points[1:]
     steps = [
         Step(end, middle_of_bulge(at, bulge, end) if bulge else None)

@@ -15,6 +15,8 @@ from itertools import zip_longest
 
 from layout.values.errors import shown
 from templates_gen.document import ReadError
+from templates_gen.messages.language import message
+from templates_gen.messages.roles.reading import Dxf
 
 FIRST_HANDLE = 0x33
 """The handle of the first outline; the others count on, and four handles of the skeleton follow the last."""
@@ -30,7 +32,7 @@ def check_frame(head: str, tail: str, count: int, values: Mapping[str, str]) -> 
     before, behind = (_PLACE.sub(lambda place: filled[place[1]], half) for half in _halves())
     if (head, tail) != (before, behind):
         found, wanted = next((a, b) for a, b in zip_longest(_lines(head, tail), _lines(before, behind)) if a != b)
-        raise ReadError(f"the DXF says {shown(found)} beside its outlines, where {shown(wanted)} is wanted")
+        raise ReadError(message(Dxf.FRAME, found=shown(found), wanted=shown(wanted)))
 
 
 def _lines(head: str, tail: str) -> list[str]:

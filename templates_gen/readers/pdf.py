@@ -13,6 +13,8 @@ from typing import Any
 from layout.drawing.sheet import Sheet
 from layout.values.errors import shown
 from templates_gen.document import AUTHOR, About, Document, ReadError, unpacked
+from templates_gen.messages.language import message
+from templates_gen.messages.roles.reading import Read
 from templates_gen.readers.content import MM, walked
 from templates_gen.readers.pdf_file import PdfFile
 from templates_gen.readers.pdf_font import font_of
@@ -38,29 +40,29 @@ _STREAM = {"/Length", "/Filter"}
 def read(data: bytes) -> Document:
     """Every page as a sheet, in mm; `ReadError` with one sentence for anything else than a file of ours."""
     if len(data) > LARGEST_FILE:
-        raise ReadError(f"the PDF is larger than {LARGEST_FILE} bytes")
+        raise ReadError(message(Read.TOO_LARGE, most=LARGEST_FILE))
     try:
         document, pages = _read(PdfFile(data, _LARGEST_UNPACKED))
     except KeyError as error:
-        raise ReadError(f"the PDF lacks {shown(error.args[0])}") from error
+        raise ReadError(message(Read.LACKS, what=shown(error.args[0]))) from error
     confirm(data, pages)
     return document
 
 
 def _read(file: PdfFile) -> tuple[Document, list[Page]]:
-    trailer = file.dictionary(file.trailer, _TRAILER, "trailer")
-    catalog = file.dictionary(trailer["/Root"], _CATALOG, "catalogue")
-    info = file.dictionary(trailer["/Info"], _INFO, "information")
-    preferences = file.dictionary(catalog["/ViewerPreferences"], {"/PrintScaling"}, "viewer preferences")
+    trailer = file.dictionary(file.trailer, _TRAILER, Read.TRAILER)
+    catalog = file.dictionary(trailer["/Root"], _CATALOG, Read.CATALOGUE)
+    info = file.dictionary(trailer["/Info"], _INFO, Read.INFO)
+    preferences = file.dictionary(catalog["/ViewerPreferences"], {"/PrintScaling"}, Read.VIEWER)
     if preferences["/PrintScaling"] != "/None":
-        raise ReadError("the PDF does not ask to be printed without scaling")
+        raise ReadError(message(Read.SCALING))
     if catalog["/Type"] != "/Catalog" or catalog.get("/PageMode", "/UseNone") != "/UseNone":
-        raise ReadError("the PDF's catalogue asks for another view than ours do")
+        raise ReadError(message(Read.VIEW))
     if not _text(catalog["/Lang"]) or _text(info["/Author"]) != AUTHOR:
-        raise ReadError("the PDF does not name its language and author")
+        raise ReadError(message(Read.LANGUAGE))
     inputs, names, operations = unpacked(_text(info["/Keywords"]))
     if operations is not None:
-        raise ReadError("the PDF carries the operations of a cutter, for which it is no format")
+        raise ReadError(message(Read.OPERATIONS))
     sheets, pages = _sheets(file, catalog["/Pages"], names)
     return Document(tuple(sheets), About(_text(info["/Title"]), inputs)), pages
 
@@ -72,7 +74,7 @@ def _text(found: object) -> str:
             return found.decode("utf-16" if found.startswith(b"\xfe\xff") else "ascii")
     except UnicodeDecodeError:
         pass
-    raise ReadError("the PDF's information is not text")
+    raise ReadError(message(Read.INFORMATION))
 
 
 def _sheets(file: PdfFile, reference: Any, names: tuple[str, ...]) -> tuple[list[Sheet], list[Page]]:
@@ -80,24 +82,24 @@ def _sheets(file: PdfFile, reference: Any, names: tuple[str, ...]) -> tuple[list
 
     Fonts are read once a file, by the number of their object.
     """
-    tree = file.dictionary(reference, _PAGES, "page tree")
+    tree = file.dictionary(reference, _PAGES, Read.TREE)
     kids, count = tree["/Kids"], tree["/Count"]
     if tree["/Type"] != "/Pages" or not isinstance(kids, list) or type(count) is not int:
-        raise ReadError("the PDF does not list its pages")
+        raise ReadError(message(Read.NO_PAGES))
     if not len(kids) == count == len(names):
-        raise ReadError(f"the PDF names {len(names)} sheets, counts {count} pages and lists {len(kids)}")
-    pages = [file.dictionary(kid, _PAGE, "page") for kid in kids]
+        raise ReadError(message(Read.PAGES, sheets=len(names), count=count, kids=len(kids)))
+    pages = [file.dictionary(kid, _PAGE, Read.PAGE) for kid in kids]
     shown_on = [page["/Contents"] for page in pages]
     if not all(isinstance(each, Reference) for each in (*kids, *shown_on)) or len({*kids, *shown_on}) != 2 * len(kids):
-        raise ReadError("the PDF shows one page several times")
+        raise ReadError(message(Read.SAME_PAGE))
     fonts: dict[Reference, Font] = {}
     if any(page["/Type"] != "/Page" or page["/Parent"] != reference for page in pages):
-        raise ReadError("the PDF's page tree holds something else than pages")
+        raise ReadError(message(Read.NOT_PAGES))
     sheets: list[Sheet] = []
     read: list[Page] = []
     left = _MOST_SHAPES
     for name, page in zip(names, pages, strict=True):
-        content = file.unpacked(page["/Contents"], _STREAM, "page content")
+        content = file.unpacked(page["/Contents"], _STREAM, Read.PAGE_CONTENT)
         sheets.append(_sheet(file, name, page, fonts, content, left))
         read.append(Page(page["/MediaBox"], content))
         left -= len(sheets[-1].shapes)
@@ -108,14 +110,14 @@ def _sheet(
     file: PdfFile, name: str, page: Mapping[str, Any], known: dict[Reference, Font], content: bytes, most: int
 ) -> Sheet:
     width, height = _size(page["/MediaBox"])
-    resources = file.dictionary(page["/Resources"], _RESOURCES, "resources")
+    resources = file.dictionary(page["/Resources"], _RESOURCES, Read.RESOURCES)
     fonts = {}
-    for own_name, reference in file.dictionary(resources["/Font"], None, "fonts").items():
+    for own_name, reference in file.dictionary(resources["/Font"], None, Read.FONTS_OF).items():
         if not isinstance(reference, Reference):
-            raise ReadError("the PDF holds a font in a place of its own")
+            raise ReadError(message(Read.OWN_FONT))
         if reference not in known:
             if len(known) == _MOST_FONTS:
-                raise ReadError(f"the PDF holds more than {_MOST_FONTS} fonts")
+                raise ReadError(message(Read.FONTS, most=_MOST_FONTS))
             known[reference] = font_of(file, reference)
         fonts[own_name[1:]] = known[reference]
     return Sheet(name, width * MM, height * MM, walked(content, fonts, most))
@@ -125,5 +127,5 @@ def _size(box: Any) -> tuple[float, float]:
     """Width and height of a page in units of the file."""
     plain = isinstance(box, list) and len(box) == 4 and all(type(side) in (int, float) for side in box)
     if not plain or box[:2] != [0, 0] or not (box[2] > 0 and box[3] > 0):
-        raise ReadError(f"the PDF's page box is {shown(box)}, not one that begins at 0, 0")
+        raise ReadError(message(Read.BOX, box=shown(box)))
     return float(box[2]), float(box[3])

@@ -13,6 +13,8 @@ from typing import Any, NamedTuple
 
 from layout.values.errors import shown
 from templates_gen.document import ReadError
+from templates_gen.messages.language import message
+from templates_gen.messages.roles.reading import Read
 from templates_gen.readers.pdf_values import SPACE, Reference, value_at
 
 _MOST_WRITTEN = 1_000_000  # bytes of all objects without their streams
@@ -44,21 +46,19 @@ class PdfFile:
         self._objects: dict[int, Any] = {}
         begun = _HEADER.match(data)
         if begun is None:
-            raise ReadError("the PDF does not begin as our files do")
+            raise ReadError(message(Read.BEGINNING))
         places, at = self._all(data, _after(data, begun.end()))
         table = _TABLE.match(data, at)
         if table is None:
-            raise ReadError(f"the PDF holds {shown(data[at : at + 30].decode('latin-1'))}, as no file of ours does")
+            raise ReadError(message(Read.HOLDS, what=shown(data[at : at + 30].decode("latin-1"))))
         rows = [int(row[:10]) for row in table[2].splitlines() if row]
         if int(table[1]) != len(places) + 1 or rows != [places.get(number) for number in range(1, len(places) + 1)]:
-            raise ReadError(
-                "the PDF was changed after it was written: its table says other places than its objects have"
-            )
+            raise ReadError(message(Read.CHANGED_TABLE))
         self.trailer, end = value_at(data, table.end())
         ending = _ENDING.match(data, end)
         counted = isinstance(self.trailer, dict) and self.trailer.get("/Size") == len(places) + 1
         if ending is None or int(ending[1]) != at or not counted:
-            raise ReadError("the PDF was changed after it was written, or is cut short")
+            raise ReadError(message(Read.CHANGED))
 
     def _all(self, data: bytes, at: int) -> tuple[dict[int, int], int]:
         """Where each object stands, and where the last one ends."""
@@ -67,17 +67,17 @@ class PdfFile:
         while found := _OBJECT.match(data, at):
             number = int(found[1])
             if number in places:
-                raise ReadError(f"the PDF holds its object {number} twice")
+                raise ReadError(message(Read.TWICE, number=number))
             places[number] = at
             value, end = value_at(data, found.end())
             written += end - found.end()
             if written > _MOST_WRITTEN:
-                raise ReadError("the PDF says far more of its pages than any file of ours")
+                raise ReadError(message(Read.TOO_MUCH))
             if begun := _STREAM.match(data, end):
                 value, end = _stream(data, begun.end(), value)
             ended = _END_OF_OBJECT.match(data, end)
             if ended is None:
-                raise ReadError(f"the PDF's object {number} does not end where it should")
+                raise ReadError(message(Read.OBJECT_END, number=number))
             self._objects[number] = value
             at = _after(data, ended.end())
         return places, at
@@ -87,41 +87,39 @@ class PdfFile:
         if not isinstance(value, Reference):
             return value
         if value.number not in self._objects:
-            raise ReadError(f"the PDF refers to an object {value.number} that it does not hold")
+            raise ReadError(message(Read.NO_OBJECT, number=value.number))
         return self._objects[value.number]
 
-    def dictionary(self, value: Any, keys: set[str] | None, where: str) -> Mapping[str, Any]:
+    def dictionary(self, value: Any, keys: set[str] | None, where: Read) -> Mapping[str, Any]:
         """The dictionary that `value` stands for; refused if it is none or holds any other key than `keys`."""
         found = self.found(value)
         if not isinstance(found, dict):
-            raise ReadError(f"the PDF's {where} is not a dictionary")
+            raise ReadError(message(Read.NO_DICTIONARY, where=message(where)))
         if keys is not None and (strange := sorted(found.keys() - keys)):
-            raise ReadError(f"the PDF's {where} holds {shown(strange[0])}, which none of ours does")
+            raise ReadError(message(Read.KEYS, where=message(where), what=shown(strange[0])))
         return found
 
-    def unpacked(self, value: Any, keys: set[str], where: str) -> bytes:
+    def unpacked(self, value: Any, keys: set[str], where: Read) -> bytes:
         """The bytes of a stream, packed in the one usual way or not at all."""
         stream = self.found(value)
         if not isinstance(stream, Stream):
-            raise ReadError(f"the PDF's {where} is not a stream")
+            raise ReadError(message(Read.NO_STREAM, where=message(where)))
         if strange := sorted(stream.says.keys() - keys):
-            raise ReadError(f"the PDF's {where} holds {shown(strange[0])}, which none of ours does")
+            raise ReadError(message(Read.KEYS, where=message(where), what=shown(strange[0])))
         data = stream.packed
         if "/Filter" in stream.says:
             if stream.says["/Filter"] not in ("/FlateDecode", ["/FlateDecode"]):
-                raise ReadError(
-                    f"the PDF's {where} is packed as {shown(stream.says['/Filter'])}, as no file of ours is"
-                )
+                raise ReadError(message(Read.PACKED, where=message(where), how=shown(stream.says["/Filter"])))
             unpacking = zlib.decompressobj()
             try:
                 data = unpacking.decompress(data, self.left + 1)
             except zlib.error as error:
-                raise ReadError(f"the PDF's {where} is damaged: it does not unpack") from error
+                raise ReadError(message(Read.NOT_UNPACKED, where=message(where))) from error
             if len(data) <= self.left and (not unpacking.eof or unpacking.unused_data):
-                raise ReadError(f"the PDF's {where} is damaged: it does not unpack to its end")
+                raise ReadError(message(Read.UNPACKED_PART, where=message(where)))
         self.left -= len(data)
         if self.left < 0:
-            raise ReadError("the PDF unpacks to far more than any file of ours")
+            raise ReadError(message(Read.TOO_LONG))
         return data
 
 
@@ -134,8 +132,8 @@ def _after(data: bytes, at: int) -> int:
 def _stream(data: bytes, at: int, says: Any) -> tuple[Stream, int]:
     length = says.get("/Length") if isinstance(says, dict) else None
     if type(length) is not int or length < 0:
-        raise ReadError("the PDF holds a stream that does not say how long it is")
+        raise ReadError(message(Read.NO_LENGTH))
     ended = _END_OF_STREAM.match(data, at + length)
     if ended is None:
-        raise ReadError("the PDF holds a stream of another length than it says")
+        raise ReadError(message(Read.OTHER_LENGTH))
     return Stream(says, data[at : at + length]), ended.end()

@@ -15,6 +15,8 @@ from typing import Any
 from layout.values.errors import shown
 from templates_gen.document import ReadError
 from templates_gen.lettering import fonts
+from templates_gen.messages.language import message
+from templates_gen.messages.roles.reading import Read
 from templates_gen.readers.pdf_file import PdfFile
 from templates_gen.readers.pdf_values import Name
 from templates_gen.readers.sfnt import Program, one_byte_codes
@@ -44,18 +46,18 @@ _MAP = re.compile(
 
 def font_of(file: PdfFile, reference: Any) -> Font:
     """What each code of this font stands for; `ReadError` unless it is drawn as the print font draws it."""
-    font = file.dictionary(reference, _FONT, "font")
+    font = file.dictionary(reference, _FONT, Read.FONT)
     base = font["/BaseFont"]
     if font["/Type"] != "/Font" or font["/Subtype"] != "/TrueType" or not _named(base):
-        raise ReadError(f"the PDF's font is {shown(base)}, not {fonts.FONT_NAME}")
-    descriptor = file.dictionary(font["/FontDescriptor"], _DESCRIPTOR, "font descriptor")
+        raise ReadError(message(Read.FONT_KIND, found=shown(base), wanted=fonts.FONT_NAME))
+    descriptor = file.dictionary(font["/FontDescriptor"], _DESCRIPTOR, Read.FONT_DESCRIPTOR)
     if "/FontFile2" not in descriptor or descriptor["/FontName"] != base:
-        raise ReadError("the PDF's font is not embedded")
+        raise ReadError(message(Read.NOT_EMBEDDED))
     _check_descriptor(descriptor)
-    letters = _letters(file.unpacked(font["/ToUnicode"], {"/Length", "/Filter"}, "font map"))
-    data = file.unpacked(descriptor["/FontFile2"], {"/Length", "/Filter", "/Length1"}, "font program")
+    letters = _letters(file.unpacked(font["/ToUnicode"], {"/Length", "/Filter"}, Read.FONT_MAP))
+    data = file.unpacked(descriptor["/FontFile2"], {"/Length", "/Filter", "/Length1"}, Read.FONT_PROGRAM)
     if file.found(descriptor["/FontFile2"]).says["/Length1"] != len(data):
-        raise ReadError("the PDF's font program is not as long as it says")
+        raise ReadError(message(Read.PROGRAM_LENGTH))
     said = {code: letter for code, letter in letters.items() if ord(letter) in _glyph_of()}
     _check_program(data, said)
     _check_widths(font["/FirstChar"], font["/LastChar"], file.found(font["/Widths"]), said)
@@ -70,11 +72,11 @@ def _letters(font_map: bytes) -> Font:
     """The letter of each code that the ToUnicode map names."""
     found = _MAP.fullmatch(font_map)
     if found is None:
-        raise ReadError("the PDF's font map cannot be read")
+        raise ReadError(message(Read.MAP))
     last, count, lines = int(found[2], 16), int(found[3]), found[4].splitlines()
     letters = {int(line[1:3], 16): chr(int(line[6:10], 16)) for line in lines}
     if not count == len(lines) == len(letters) or max(letters) > last:
-        raise ReadError("the PDF's font map does not hold the codes that it says")
+        raise ReadError(message(Read.MAP_CODES))
     return letters
 
 
@@ -82,13 +84,13 @@ def _check_program(data: bytes, letters: Font) -> None:
     try:
         _same_glyphs(Program(data), letters)
     except (ValueError, LookupError, struct.error) as error:
-        raise ReadError("the PDF's font program is not a part of the print font") from error
+        raise ReadError(message(Read.PROGRAM)) from error
 
 
 def _same_glyphs(program: Program, letters: Font) -> None:
     """ValueError, LookupError or struct.error unless every letter has the outline and the metrics of the print font."""
     if set(program.tables) != {*_SAME, *_OWN} or _frame(program) != _frame(_print_font()):
-        raise ValueError("its tables are others")
+        raise ValueError("tables")
     codes = one_byte_codes(program.tables["cmap"])
     pairs = {(codes[code], _glyph_of()[ord(letter)]) for code, letter in letters.items()}
     checked: set[tuple[int, int]] = set()
@@ -104,7 +106,7 @@ def _same_glyph(program: Program, number: int, wanted: int) -> Sequence[tuple[in
     padding = found.drawn.removeprefix(asked.drawn)
     whole = found.drawn.startswith(asked.drawn) and len(padding) < 4 and not padding.strip(b"\0")
     if not whole or program.metrics(number) != _print_font().metrics(wanted):
-        raise ValueError("a letter is drawn otherwise")
+        raise ValueError("glyf")
     return list(zip(found.parts, asked.parts, strict=True))
 
 
@@ -137,25 +139,25 @@ def _check_descriptor(descriptor: Mapping[str, Any]) -> None:
     wanted = {"/FontBBox": box, "/Ascent": [ascent], "/Descent": [descent], "/CapHeight": [capitals]}
     for key, numbers in wanted.items():
         said = descriptor[key]
-        _near(said if isinstance(said, list) else [said], numbers, f"says {key[1:]}")
+        _near(said if isinstance(said, list) else [said], numbers, message(Read.DESCRIBED, key=key[1:]))
     if descriptor["/Type"] != "/FontDescriptor" or descriptor["/Flags"] != _SYMBOLIC or descriptor["/ItalicAngle"] != 0:
-        raise ReadError("the PDF's font descriptor says another kind of font than ours")
+        raise ReadError(message(Read.DESCRIPTOR))
 
 
 def _check_widths(first: Any, last: Any, widths: Any, letters: Font) -> None:
     if type(first) is not int or type(last) is not int or not isinstance(widths, list):
-        raise ReadError("the PDF's font does not say the widths of its letters")
+        raise ReadError(message(Read.NO_WIDTHS))
     if not 0 <= first <= min(letters, default=255) or len(widths) != last - first + 1 or max(letters, default=0) > last:
-        raise ReadError("the PDF's font does not say the width of each of its letters")
+        raise ReadError(message(Read.WIDTHS_FEW))
     advances = {code: _print_font().metrics(_glyph_of()[ord(letter)]).advance for code, letter in letters.items()}
-    _near([widths[code - first] for code in advances], list(advances.values()), "gives letters widths")
+    _near([widths[code - first] for code in advances], list(advances.values()), message(Read.WIDTHS))
 
 
-def _near(said: Sequence[Any], units: Sequence[int], what: str) -> None:
+def _near(said: Sequence[Any], units: Sequence[int], unlike: str) -> None:
     """Numbers of the file in thousandths of an em against font units."""
     wanted = [1000 * number / _print_font().em for number in units]
     numbers = [number for number in said if type(number) in (int, float)]
     if len(numbers) != len(said) or len(said) != len(wanted):
-        raise ReadError(f"the PDF's font {what} other than those of the print font")
+        raise ReadError(unlike)
     if any(abs(number - other) > _CLOSE for number, other in zip(numbers, wanted, strict=True)):
-        raise ReadError(f"the PDF's font {what} other than those of the print font")
+        raise ReadError(unlike)

@@ -11,6 +11,8 @@ from typing import Any, NamedTuple
 
 from layout.values.errors import shown
 from templates_gen.document import ReadError
+from templates_gen.messages.language import message
+from templates_gen.messages.roles.reading import Read
 
 _DEEPEST = 8  # ours nest to four
 _LONGEST = 400_000  # bytes of one value; ours take ten thousand
@@ -54,7 +56,7 @@ def value_at(data: bytes, at: int) -> tuple[Any, int]:
     """The value that stands at `at` and where it ends; `ReadError` if none does, or an endless one."""
     value, end = _next(data, at, at + _LONGEST, 0)
     if value is _END_OF_LIST or value is _END_OF_DICTIONARY:
-        raise ReadError("the PDF ends a list or a dictionary that it did not begin")
+        raise ReadError(message(Read.UNBEGUN))
     return value, end
 
 
@@ -62,11 +64,11 @@ def _next(data: bytes, at: int, last: int, depth: int) -> tuple[Any, int]:
     """The next value, or the end of a list or a dictionary."""
     found = _TOKEN.match(data, at, last)
     if found is None:
-        raise ReadError(f"the PDF holds {shown(data[at : at + 30].decode('latin-1'))}, as no file of ours does")
+        raise ReadError(message(Read.HOLDS, what=shown(data[at : at + 30].decode("latin-1"))))
     kind, said, end = found.lastgroup, found[found.lastgroup or 0], found.end()
     if kind == "open":
         if depth == _DEEPEST:
-            raise ReadError("the PDF nests its values deeper than any file of ours")
+            raise ReadError(message(Read.NESTED))
         if said == b"[":
             return _items(data, end, last, _END_OF_LIST, depth)
         items, end = _items(data, end, last, _END_OF_DICTIONARY, depth)
@@ -93,16 +95,16 @@ def _items(data: bytes, at: int, last: int, ending: object, depth: int) -> tuple
         if item is ending:
             return items, at
         if item is _END_OF_LIST or item is _END_OF_DICTIONARY:
-            raise ReadError("the PDF ends a list as a dictionary, or the other way round")
+            raise ReadError(message(Read.OTHER_END))
         items.append(item)
 
 
 def _dictionary(items: list[Any]) -> dict[str, Any]:
     names, values = items[::2], items[1::2]
     if len(names) != len(values) or not all(isinstance(name, Name) for name in names):
-        raise ReadError("the PDF holds a dictionary that does not name each of its values")
+        raise ReadError(message(Read.UNNAMED))
     if len(set(names)) != len(names):
-        raise ReadError("the PDF holds a dictionary that names a value twice")
+        raise ReadError(message(Read.NAMED_TWICE))
     return dict(zip(names, values, strict=True))
 
 

@@ -39,7 +39,7 @@ class Program:
         (long,) = struct.unpack_from(">H", head, 50)
         loca = self.tables["loca"]
         if long not in (0, 1) or len(loca) != (self.glyphs + 1) * (4 if long else 2) or self._full == 0:
-            raise ValueError("the places of its glyphs do not fit their count")
+            raise ValueError("loca")
         self._places = struct.unpack(f">{self.glyphs + 1}{'I' if long else 'H'}", loca)
         self._step = 1 if long else 2
 
@@ -55,7 +55,7 @@ class Program:
         begin, end = (self._step * place for place in self._places[number : number + 2])
         data = self.tables["glyf"][begin:end]
         if not begin <= end <= len(self.tables["glyf"]):
-            raise ValueError("a glyph lies outside its table")
+            raise ValueError("glyf")
         if len(data) < 10 or struct.unpack_from(">h", data)[0] >= 0:
             return Glyph(data, ())
         drawn, parts = bytearray(data), []
@@ -69,13 +69,13 @@ def _tables(data: bytes) -> Mapping[str, bytes]:
     """Every table by its tag; a table that is listed twice or not wholly there is refused."""
     version, count = struct.unpack_from(">4sH", data)
     if version != _VERSION:
-        raise ValueError("it is no TrueType font")
+        raise ValueError("version")
     tables: dict[str, bytes] = {}
     for k in range(count):
         tag, _, begin, length = struct.unpack_from(">4sIII", data, 12 + 16 * k)
         name = tag.decode("ascii")
         if name in tables or begin + length > len(data):
-            raise ValueError("its tables are not whole")
+            raise ValueError("tables")
         tables[name] = data[begin : begin + length]
     return tables
 
@@ -98,7 +98,7 @@ def one_byte_codes(table: bytes) -> Mapping[int, int]:
     wanted = (0, 1, 1, 0, 12, 6)  # version, one map, for platform 1, encoding 0, twelve bytes on, as a trimmed table
     version, maps, platform, encoding, place, form, length, _, first, count = struct.unpack_from(">HHHHIHHHHH", table)
     if (version, maps, platform, encoding, place, form) != wanted or not length == 10 + 2 * count == len(table) - 12:
-        raise ValueError("its codes are not mapped as our files do")
+        raise ValueError("cmap")
     if first + count > 256:
-        raise ValueError("its codes are longer than a byte")
+        raise ValueError("codes")
     return dict(enumerate(struct.unpack_from(f">{count}H", table, 22), first))

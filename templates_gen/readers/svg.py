@@ -17,6 +17,8 @@ from layout.drawing.shapes import Curve, Point, Region, Shape, Step, points_at, 
 from layout.drawing.sheet import Sheet
 from layout.values.errors import shown
 from templates_gen.document import About, Document, ReadError, unpacked
+from templates_gen.messages.language import message
+from templates_gen.messages.roles.reading import Svg
 from templates_gen.readers.arcs import middle_of_arc
 from templates_gen.readers.svg_looks import Look, looks_of
 
@@ -44,23 +46,23 @@ _SIZE = re.compile(r"([0-9]{1,7}+(?:\.[0-9]++)?+)mm")  # 1 mm is 1 unit: the vie
 def read(data: bytes) -> Document:
     """The sheet, in mm; `ReadError` with one sentence for anything else than a file of ours."""
     if len(data) > LARGEST_FILE:
-        raise ReadError(f"the SVG is larger than {LARGEST_FILE} bytes")
+        raise ReadError(message(Svg.TOO_LARGE, most=LARGEST_FILE))
     if not data.startswith(_DECLARATION) or b"<!" in data or data.count(b"<?") != 1:
-        raise ReadError("the SVG does not begin as our files do, or holds a document type, a comment or the like")
+        raise ReadError(message(Svg.BEGINNING))
     if max(data.count(b"<"), data.count(b"=")) > _MOST_PARTS or data.count(b" ") + data.count(b"-") > 2 * _MOST_STEPS:
-        raise ReadError("the SVG draws far more than any file of ours")
+        raise ReadError(message(Svg.DRAWS))
     try:
         root = ElementTree.fromstring(data)  # noqa: S314 - no entities, see above
     except (ElementTree.ParseError, ValueError) as error:
-        raise ReadError(f"the SVG is damaged ({shown(str(error))})") from error
+        raise ReadError(message(Svg.DAMAGED, why=shown(str(error)))) from error
     width, height = _size(root)
     head, groups = list(root)[:2], list(root)[2:]
     if [part.tag for part in head] != [_SVG + "title", _SVG + "desc"]:
-        raise ReadError("the SVG does not begin with its title and the inputs of its drawing")
+        raise ReadError(message(Svg.INPUTS))
     title, line = (_text(part) for part in head)
     inputs, names, operations = unpacked(line)
     if len(names) != 1:
-        raise ReadError(f"the SVG names {len(names)} sheets")
+        raise ReadError(message(Svg.SHEETS, count=len(names)))
     looks = looks_of(operations)
     seen: dict[str, int] = {}
     shapes = [shape for group in groups for shape in _group(group, looks, seen, height)]
@@ -70,12 +72,12 @@ def read(data: bytes) -> Document:
 def _size(root: ElementTree.Element) -> tuple[float, float]:
     """Width and height of the sheet; refused unless one unit of the drawing is one millimetre."""
     if root.tag != _SVG + "svg" or set(root.keys()) - {"baseProfile", "version"} != {"width", "height", "viewBox"}:
-        raise ReadError(f"the SVG begins with {_tag(root)} and {shown(sorted(root.keys()))}")
+        raise ReadError(message(Svg.ROOT, tag=_tag(root), keys=shown(sorted(root.keys()))))
     if root.get("baseProfile", "full") != "full" or root.get("version", "1.1") != "1.1":
-        raise ReadError("the SVG asks for another profile or version than ours")
+        raise ReadError(message(Svg.PROFILE))
     width, height = _SIZE.fullmatch(root.attrib["width"]), _SIZE.fullmatch(root.attrib["height"])
     if not width or not height or root.attrib["viewBox"] != f"0 0 {width[1]} {height[1]}":
-        raise ReadError("the SVG does not measure one millimetre in one unit: " + shown(sorted(root.items())))
+        raise ReadError(message(Svg.SCALE, sizes=shown(sorted(root.items()))))
     _no_text(root)
     return float(width[1]), float(height[1])
 
@@ -87,13 +89,13 @@ def _tag(part: ElementTree.Element) -> str:
 
 def _text(part: ElementTree.Element) -> str:
     if part.attrib or len(part) or (part.tail or "").strip():
-        raise ReadError(f"the SVG holds more than text in {_tag(part)}")
+        raise ReadError(message(Svg.TEXT, tag=_tag(part)))
     return part.text or ""
 
 
 def _no_text(part: ElementTree.Element) -> None:
     if (part.text or "").strip() or (part.tail or "").strip():
-        raise ReadError(f"the SVG holds text in or after {_tag(part)}")
+        raise ReadError(message(Svg.TEXT_AFTER, tag=_tag(part)))
 
 
 def _group(
@@ -106,19 +108,19 @@ def _group(
     seen[name] = seen.get(name, 0) + 1
     wanted = {"id": name if seen[name] == 1 else f"{name}-{seen[name]}", **look}
     if group.tag != _SVG + "g" or not look or dict(group.items()) != wanted or not len(group):
-        raise ReadError(f"the SVG holds {_tag(group)} {shown(said)}, which is not the next run of one of our pens")
+        raise ReadError(message(Svg.RUN, tag=_tag(group), keys=shown(said)))
     _no_text(group)
     for part in group:
         _no_text(part)
         if part.tag != _SVG + "path" or part.keys() != ["d"] or len(part):
-            raise ReadError(f"the SVG holds {_tag(part)} with {shown(sorted(part.keys()))} among its paths")
+            raise ReadError(message(Svg.AMONG, tag=_tag(part), keys=shown(sorted(part.keys()))))
         paths = list(_paths(part.attrib["d"], pen, height))
         if pen.ink.fills:
             if not all(path.closed for path in paths):
-                raise ReadError(f"the SVG fills an outline that is open: {shown(part.attrib['d'])}")
+                raise ReadError(message(Svg.OPEN, path=shown(part.attrib["d"])))
             yield Region(tuple(paths), pen)
         elif len(paths) != 1:
-            raise ReadError(f"the SVG draws {len(paths)} lines in one path")
+            raise ReadError(message(Svg.LINES, count=len(paths)))
         else:
             yield paths[0]
 
@@ -133,9 +135,7 @@ def _paths(commands: str, pen: Pen, height: float) -> Iterator[Curve]:
     while position < len(commands) or position == 0:
         found = _PATH.match(commands, position)
         if not found or (words and "A" not in found[3]):
-            raise ReadError(
-                f"the SVG holds the path {shown(commands[position : position + 50])}, as no file of ours does"
-            )
+            raise ReadError(message(Svg.PATH, path=shown(commands[position : position + 50])))
         start = Point(float(found[1]), height - float(found[2]))
         yield Curve(start, tuple(_steps(start, found[3], height)), pen, found.groups()[-1] is not None)
         position = found.end()
@@ -166,6 +166,6 @@ def _steps(at: Point, commands: str, height: float) -> Iterator[Step]:
         else:
             end = Point(float(arc_x), height - float(arc_y))
             if rx != ry:
-                raise ReadError(f"the SVG holds an arc with the radii {rx} and {ry}")
+                raise ReadError(message(Svg.ARC, one=rx, other=ry))
             yield Step(end, middle_of_arc(at, float(rx), sweep == "0", end))
             at = end

@@ -7,6 +7,8 @@ from collections.abc import Iterator, Mapping
 
 from layout.values.errors import shown
 from templates_gen.document import ReadError
+from templates_gen.messages.language import message
+from templates_gen.messages.roles.reading import Page
 
 Numbers = list[float]
 Instruction = tuple[bytes, bytes, Numbers]
@@ -47,7 +49,7 @@ def instructions(content: bytes) -> Iterator[Instruction]:
         position = found.end()
     if position != len(content):
         rest = content[position : position + 30].decode("latin-1").strip()
-        raise ReadError(f"the page holds {shown(rest)}, as no file of ours does")
+        raise ReadError(message(Page.HOLDS, what=shown(rest)))
 
 
 def dashes(array: bytes) -> Numbers:
@@ -55,7 +57,7 @@ def dashes(array: bytes) -> Numbers:
     try:
         return [float(number) for number in array[1:-1].split()]
     except ValueError as error:
-        raise ReadError(f"the page holds the dashes {shown(array.decode())}") from error
+        raise ReadError(message(Page.DASHES, what=shown(array.decode()))) from error
 
 
 def words(string: bytes, font: Font) -> str:
@@ -63,5 +65,5 @@ def words(string: bytes, font: Font) -> str:
     codes = _ESCAPED.sub(lambda found: bytes([int(found[1], 8)]) if found[1] else found[2], string[1:-1])
     said = "".join([font.get(code, "\0") for code in codes])
     if "\0" in said:
-        raise ReadError(f"the page shows {shown(said)}, with a code that its font does not know")
+        raise ReadError(message(Page.NO_CODE, what=shown(said)))
     return said

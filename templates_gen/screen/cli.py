@@ -17,6 +17,8 @@ from layout.kit.kit import Kit
 from layout.plan import Plan
 from layout.plan import plan as plan_kit
 from layout.values.errors import LayoutError, shown_path
+from templates_gen.messages.language import message
+from templates_gen.messages.roles.screen import Command
 from templates_gen.screen.commands import NAME, Commands
 from templates_gen.screen.terminal import refuse, say, say_json
 
@@ -57,8 +59,7 @@ def new(file: Path) -> None:
     from templates_gen.inputs.kit_file import write_starter
 
     write_starter(file)
-    named = shown_path(file)
-    say(f"Wrote {named}. Change what is different on your frame, then run: templates-gen make {named} -o strips")
+    say(message(Command.WROTE_KIT, file=shown_path(file)))
 
 
 @main.command("new-stock")
@@ -69,7 +70,7 @@ def new_stock(file: Path) -> None:
     from templates_gen.inputs.stock_file import write_starter
 
     write_starter(file)
-    say(f"Wrote {shown_path(file)}. Change what is different in your shop; measure thickness and kerf.")
+    say(message(Command.WROTE_STOCK, file=shown_path(file)))
 
 
 @main.command()
@@ -92,7 +93,7 @@ def make(kit: Path | None, out: Path, only: tuple[str, ...], stock: Path | None)
             _make(kit, out, only, stock)
         except StoppedError as error:
             if not stops.finished:
-                refuse(f"Stopped; nothing was changed in {shown_path(out)}.")
+                refuse(message(Command.STOPPED, folder=shown_path(out)))
                 sys.exit(128 + error.number)
 
 
@@ -100,7 +101,7 @@ def _make(kit: Path | None, out: Path, only: tuple[str, ...], stock: Path | None
     from templates_gen.files import generate
     from templates_gen.inputs.families import products_of
     from templates_gen.lettering.fonts import metrics
-    from templates_gen.screen import report
+    from templates_gen.screen.made_report import made_table
 
     planned = _planned(kit)
     names = products_of(planned, only)
@@ -110,10 +111,10 @@ def _make(kit: Path | None, out: Path, only: tuple[str, ...], stock: Path | None
         refuse(error)
         sys.exit(1)
     try:
-        say(f"Into {shown_path(out)}:")
-        say(report.made_table(made))
+        say(message(Command.INTO, folder=shown_path(out)))
+        say(made_table(made))
     except OSError as error:
-        error.add_note(f"all files are in place in {shown_path(out)}")
+        error.add_note(message(Command.IN_PLACE, folder=shown_path(out)))
         raise
 
 
@@ -174,8 +175,8 @@ def yarn(threads: tuple[str, ...], as_json: bool, **options: Any) -> None:
     from templates_gen.inputs.yarn_options import read_yarn_options
     from templates_gen.screen.yarn_report import yarn_table, yarn_values
 
-    told = read_yarn_options(threads, **options)
-    say_json(yarn_values(told)) if as_json else say(yarn_table(told))
+    asked = read_yarn_options(threads, **options)
+    say_json(yarn_values(asked)) if as_json else say(yarn_table(asked))
 
 
 @main.command()
@@ -192,14 +193,14 @@ def check(paths: tuple[Path, ...], kit: Path | None, stock: Path | None, as_json
     from templates_gen.files.check import Against
     from templates_gen.files.check import check as check_paths
     from templates_gen.lettering.fonts import metrics
-    from templates_gen.screen import report
+    from templates_gen.screen.check_report import checked_table, checked_values
 
     against = Against(_kit(kit) if kit else None, _stock(stock) if stock else None)
     checked = check_paths(paths, against, metrics())
     if as_json:
-        say_json(report.checked_values(checked))
+        say_json(checked_values(checked))
     elif read := [each for each in checked if not each.unread]:
-        say(report.checked_table(read))
+        say(checked_table(read))
     unread = [problem for each in checked if each.unread for problem in each.problems]
     for problem in unread:
         refuse(problem)
@@ -248,11 +249,11 @@ def _watched() -> bool:
 
 
 def _progress() -> Callable[[int, int, str], None]:
-    """Tells whoever watches the error stream which file is being made, once more than a second has passed."""
+    """Shows whoever watches the error stream which file is being made, from the second second on."""
     begun, watched = monotonic(), _watched()
 
     def say(done: int, total: int, file: str) -> None:
         if watched and monotonic() - begun > 1:
-            refuse(f"{done} of {total} done, making {file} ...")
+            refuse(message(Command.PROGRESS, done=done, total=total, file=file))
 
     return say

@@ -10,6 +10,8 @@ from typing import Any
 
 import click
 
+from templates_gen.messages.language import message
+from templates_gen.messages.roles.screen import Command
 from templates_gen.screen.terminal import Commands as VisibleCommands
 
 
@@ -33,7 +35,7 @@ class _EmptyNameError(click.ClickException):
     def __init__(self, param: click.Parameter | None) -> None:
         option = max(param.opts, key=len) if param else "path"
         name = option if option.startswith("-") else option.upper()
-        super().__init__(f"{name}: needs a name, got nothing; for example {_EXAMPLES.get(option, 'demo.toml')}")
+        super().__init__(message(Command.NO_NAME, option=name, example=_EXAMPLES.get(option, "demo.toml")))
 
     def show(self, file: Any = None) -> None:  # noqa: ARG002
         """The sentence alone."""
@@ -57,7 +59,9 @@ class Commands(VisibleCommands):
                 raise
             from templates_gen.disk.faults import reason
 
-            said = "; ".join([f"could not write the output: {reason(error)}", *getattr(error, "__notes__", ())])
+            said = message(Command.NO_OUTPUT, why=reason(error))
+            for note in getattr(error, "__notes__", ()):
+                said = message(Command.NO_OUTPUT_BUT, why=reason(error), note=note)
             _drop(sys.stdout)
             with suppress(OSError):
                 click.echo(said, err=True)

@@ -5,6 +5,8 @@ from __future__ import annotations
 from layout.frames.load import Load
 from layout.values.forces import NEWTONS
 from layout.values.numerals import say_fixed
+from templates_gen.messages.language import message
+from templates_gen.messages.roles.screen import Measure, Row
 
 
 def load_values(load: Load) -> dict[str, object]:
@@ -21,12 +23,22 @@ def load_values(load: Load) -> dict[str, object]:
 def load_rows(load: Load) -> list[tuple[str, str, str]]:
     """For people: the pull on each frame end, and how far it bends."""
     newtons = load.pull.value
-    both = f"{say_fixed(newtons, 1)} N, {say_fixed(newtons / float(NEWTONS['lb']), 1)} lb"
-    pull = ("Pull on each end", both, f"{load.threads} threads of {load.tension_words} each")
-    if load.bending is None:
-        return [pull, ("Bending", "not known", load.wanting)]
-    how = (
-        f"the middle of an end, {load.bending.origin.value}; at most {say_fixed(load.most, 2)} mm is good (span / 500)"
+    both = message(
+        Measure.BOTH,
+        first=message(Measure.NEWTONS, number=say_fixed(newtons, 1)),
+        second=message(Measure.POUNDS, number=say_fixed(newtons / float(NEWTONS["lb"]), 1)),
     )
+    remark = message(Row.PULL_IS, threads=load.threads, tension=load.tension_words)
+    return [(message(Row.PULL), both, remark), _bending(load)]
+
+
+def _bending(load: Load) -> tuple[str, str, str]:
+    if load.bending is None:
+        return message(Row.BENDING), message(Row.BENDING_UNKNOWN), load.wanting
     bent = load.bending.value
-    return [pull, ("Bending", f"{say_fixed(bent, 2)} mm, {say_fixed(bent / 25.4, 3)} in", how)]
+    both = message(
+        Measure.BOTH,
+        first=message(Measure.MM, number=say_fixed(bent, 2)),
+        second=message(Measure.INCH, number=say_fixed(bent / 25.4, 3)),
+    )
+    return message(Row.BENDING), both, message(Row.BENDING_IS, origin=load.bending.origin, most=say_fixed(load.most, 2))

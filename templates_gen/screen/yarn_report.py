@@ -11,9 +11,16 @@ from layout.yarns.diameter import INCH
 from layout.yarns.yarn import Yarn
 from layout.yarns.yarn_counts import OUNCE_G, SYSTEMS, YARD_M, rounded_tex
 from templates_gen.inputs.yarn_options import YarnQuestion
-from templates_gen.screen.report import aligned, number
+from templates_gen.messages.language import listed, message
+from templates_gen.messages.roles.screen import Measure, YarnRow
+from templates_gen.screen.report import number
+from templates_gen.screen.tables import aligned
 
-_BALLS = (("50 g", Fraction(50)), ("100 g", Fraction(100)), ("4 oz", 4 * OUNCE_G))
+_BALLS = (
+    (50, Measure.GRAMS, Fraction(50)),
+    (100, Measure.GRAMS, Fraction(100)),
+    (4, Measure.OUNCES, 4 * OUNCE_G),
+)
 _KEYS = {"m/100g": "m_per_100g", "yd/lb": "yd_per_lb"}
 
 Row = tuple[str, str, str]
@@ -45,7 +52,7 @@ def _figure(figure: Quantity) -> dict[str, object]:
 
 
 def yarn_table(asked: YarnQuestion) -> str:
-    """The yarn for people: every system, some balls, both kinds of thickness, and how each was come by."""
+    """The yarn for people: every system, some balls, both kinds of thickness, and how each was obtained."""
     thick, reasons = _thickness(asked)
     rows = [*_systems(asked.yarn), *_balls(asked.yarn)] if asked.yarn else []
     lines = aligned([*rows, *thick])
@@ -59,17 +66,21 @@ def _systems(yarn: Yarn) -> list[Row]:
     rows = []
     for key, value in yarn.numbers().items():
         name, _, meaning = SYSTEMS[key].words.partition(" (")
-        about = f"; about {plain(rounded_tex(value))}" if key == "tex" else ""
-        rows.append((name, plain(value), meaning.removesuffix(")") + about))
+        counts = meaning.removesuffix(")")
+        if key == "tex":
+            counts = message(YarnRow.TEX, meaning=counts, rounded=plain(rounded_tex(value)))
+        rows.append((name, plain(value), counts))
     return rows
 
 
 def _balls(yarn: Yarn) -> list[Row]:
     """What is on balls of the usual weights."""
     rows = []
-    for name, grams in _BALLS:
+    for weight, unit, grams in _BALLS:
         metres = grams * yarn.metres_per_gram
-        rows.append((f"a ball of {name}", f"{say_number(metres, 1)} m", f"{say_number(metres / YARD_M, 1)} yd"))
+        length = message(Measure.METRES, number=say_number(metres, 1))
+        yards = message(Measure.YARDS, number=say_number(metres / YARD_M, 1))
+        rows.append((message(YarnRow.BALL, weight=message(unit, number=weight)), length, yards))
     return rows
 
 
@@ -79,14 +90,15 @@ def _thickness(asked: YarnQuestion) -> tuple[list[Row], list[str]]:
     reasons: list[str] = []
     for diameter in (asked.compressed, asked.wrap and asked.wrap.diameter):
         if diameter:
-            name, figure = f"{diameter.kind} diameter", diameter.figure
-            side = f"{figure.origin}; {say_number(INCH / Fraction(diameter.mm), 1)} side by side to the inch"
-            rows.append((name, f"{diameter.mm:.3f} mm", side))
+            name, figure = message(YarnRow.DIAMETER, kind=diameter.kind), diameter.figure
+            turns = say_number(INCH / Fraction(diameter.mm), 1)
+            side = message(YarnRow.SIDE_BY_SIDE, origin=figure.origin, number=turns)
+            rows.append((name, message(Measure.MM, number=f"{diameter.mm:.3f}"), side))
             reasons += [figure.reason, *figure.assumptions]
     if asked.wraps_per_inch:
-        found = ", ".join(map(str, asked.classes)) or "none"
-        several = "; the classes overlap" if len(asked.classes) > 1 else ""
-        rows.append(("Craft Yarn class", found, f"for {plain(asked.wraps_per_inch)} wraps to the inch{several}"))
+        found = listed(list(map(str, asked.classes))) or message(YarnRow.NO_CLASS)
+        remark = YarnRow.CLASSES_ARE if len(asked.classes) > 1 else YarnRow.CLASS_IS
+        rows.append((message(YarnRow.CLASS), found, message(remark, wraps=plain(asked.wraps_per_inch))))
     if len(rows) > 2:
-        reasons.append("Soft and compressed are two thicknesses of one yarn: never reckon with one of each.")
+        reasons.append(message(YarnRow.TWO_THICKNESSES))
     return rows, reasons

@@ -3,81 +3,60 @@
 from __future__ import annotations
 
 import math
-from collections import Counter
-from collections.abc import Iterable, Iterator, Sequence
-from dataclasses import dataclass
+from collections.abc import Iterator, Sequence
 
 from layout.drawing.shapes import Curve, Point, Region, Shape, Text
 from layout.drawing.sheet import Sheet, pen_of
+from layout.messages.catalogue import Message
 from layout.values.errors import shown
+from templates_gen.messages.roles.proof import Compared, Proof
 from templates_gen.verify import LIMIT
-
-
-@dataclass(frozen=True, slots=True)
-class Findings:
-    """`deviation` is the largest distance in mm between where something is and should be; `problems` are sentences."""
-
-    deviation: float
-    problems: tuple[str, ...]
-
-    @property
-    def sound(self) -> bool:
-        """Whether nothing is wrong and nothing lies further off than the limit."""
-        return not self.problems and self.deviation <= LIMIT
-
-    def __add__(self, other: Findings) -> Findings:
-        return Findings(max(self.deviation, other.deviation), self.problems + other.problems)
-
-
-def said_once(problems: Iterable[str]) -> list[str]:
-    """Every problem once, in order, with how often it came: "3 times: a wind mark is missing"."""
-    return [f"{count} times: {each}" if count > 1 else each for each, count in Counter(problems).items()]
-
-
-NOTHING = Findings(0.0, ())
+from templates_gen.verify.finding import NOTHING, Finding, Findings, finding, said
 
 
 def compare(wanted: Sequence[Sheet], found: Sequence[Sheet]) -> Findings:
     """Count, order, pens, words and positions of every shape on every sheet."""
     if len(wanted) != len(found):
-        return Findings(0.0, (f"{len(found)} sheets where {len(wanted)} were wanted",))
+        return Findings(0.0, (finding(Compared.SHEETS, found=len(found), wanted=len(wanted)),))
     total = NOTHING
     for number, (one, other) in enumerate(zip(wanted, found, strict=True), 1):
-        total += _sheets(one, other, f"sheet {number}")
+        total += _sheets(one, other).at(said(Proof.SHEET, number=number))
     return total
 
 
-def _sheets(wanted: Sheet, found: Sheet, where: str) -> Findings:
+def _sheets(wanted: Sheet, found: Sheet) -> Findings:
     deviation = max(abs(wanted.width - found.width), abs(wanted.height - found.height))
     problems = []
     if deviation > LIMIT:
-        sizes = (f"{sheet.width:.3f} x {sheet.height:.3f} mm" for sheet in (found, wanted))
-        problems.append("{}: measures {} where {} was wanted".format(where, *sizes))
+        size, asked = {"width": found.width, "height": found.height}, {"wide": wanted.width, "high": wanted.height}
+        problems.append(finding(Compared.SIZE, **size, **asked))
     if len(wanted.shapes) != len(found.shapes):
-        problems.append(f"{where}: {len(found.shapes)} shapes where {len(wanted.shapes)} were wanted")
+        problems.append(finding(Compared.SHAPES, found=len(found.shapes), wanted=len(wanted.shapes)))
     for one, other in zip(wanted.shapes, found.shapes, strict=False):
         if kind := _differs(one, other):
-            return Findings(deviation, (*problems, f"{where}: {kind}"))  # from here on nothing would match
+            return Findings(deviation, (*problems, kind))  # from here on nothing would match
         deviation = max(deviation, _apart(one, other))
     if deviation > LIMIT:
-        problems.append(f"{where}: something is {deviation * 1000:.1f} micrometres off")
+        problems.append(finding(Compared.OFF, micrometres=deviation * 1000))
     return Findings(deviation, tuple(problems))
 
 
-def _differs(wanted: Shape, found: Shape) -> str:
-    """How two shapes differ in anything but position; empty if they do not."""
+def _differs(wanted: Shape, found: Shape) -> Finding | None:
+    """How two shapes differ in anything but position; None if they do not."""
     if type(wanted) is not type(found) or pen_of(wanted) is not pen_of(found):
-        return f"a {_named(found)} where a {_named(wanted)} was wanted"
+        return finding(Compared.KIND, found=_named(found), wanted=_named(wanted))
     if isinstance(wanted, Text) and isinstance(found, Text):
         return (
-            "" if wanted.words == found.words else f"says {shown(found.words)} where {shown(wanted.words)} was wanted"
+            None
+            if wanted.words == found.words
+            else finding(Compared.SAYS, found=shown(found.words), wanted=shown(wanted.words))
         )
-    return "" if _outline(wanted) == _outline(found) else f"a {_named(wanted)} of another form than was wanted"
+    return None if _outline(wanted) == _outline(found) else finding(Compared.FORM, wanted=_named(wanted))
 
 
-def _named(shape: Shape) -> str:
-    kind = {Curve: "line", Region: "region", Text: "word"}[type(shape)]
-    return f"{pen_of(shape).value} {kind}"
+def _named(shape: Shape) -> Message:
+    kind = {Curve: Compared.LINE, Region: Compared.REGION, Text: Compared.WORD}[type(shape)]
+    return said(kind, pen=pen_of(shape).value)
 
 
 def _contours(shape: Shape) -> Sequence[Curve]:

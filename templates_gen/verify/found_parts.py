@@ -8,14 +8,16 @@ from dataclasses import dataclass
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Curve, Point, Region, Shape, Step, Text
 from layout.drawing.sheet import Part, Piece, Sheet
+from layout.messages.catalogue import Message
+from templates_gen.messages.roles.proof import Laid
 from templates_gen.verify import LIMIT
-from templates_gen.verify.compare import NOTHING, Findings
 from templates_gen.verify.crosses import Lie, crosses_on, lie_of
+from templates_gen.verify.finding import NOTHING, Findings, finding
 
 
 @dataclass(frozen=True, slots=True)
 class FoundPart:
-    """One piece of `part` on a sheet that was read; `where` says which, for sentences.
+    """One piece of `part` on a sheet that was read; `where` is the sheet that holds it.
 
     Of a sheet of paper, `head` is what its head says, without spaces, and `number` the sheet's and how many there are.
     """
@@ -23,7 +25,7 @@ class FoundPart:
     part: Part
     sheet: Sheet
     lie: Lie
-    where: str
+    where: Message
     head: str = ""
     number: tuple[int, int] = (1, 1)
 
@@ -57,7 +59,9 @@ class FoundPart:
 
     def _inside(self, shapes: Iterable[Shape]) -> Iterator[Shape]:
         for shape in shapes:
-            if self.holds(self.lie.back(next(_points(shape)))):  # most that lies elsewhere is told by its first point
+            if self.holds(
+                self.lie.back(next(_points(shape)))
+            ):  # its first point is enough for most that lies elsewhere
                 back = self._back(shape)
                 if all(map(self.holds, _points(back))):
                     yield back
@@ -83,16 +87,16 @@ def _points(shape: Shape) -> Iterator[Point]:
             yield from path.points()
 
 
-def found_on(sheet: Sheet, pieces: Sequence[Piece], where: str) -> tuple[list[FoundPart], Findings]:
-    """Every piece that was laid on `sheet`, found by its crosses; parts that are not true to scale are told."""
+def found_on(sheet: Sheet, pieces: Sequence[Piece], where: Message) -> tuple[list[FoundPart], Findings]:
+    """Every piece that was laid on `sheet`, found by its crosses; and what is not true to scale."""
     crosses = crosses_on(sheet)
     count = sum(len(piece.part.datum) for piece in pieces)
     if len(crosses) != count:
-        return [], Findings(0.0, (f"{where}: {len(crosses)} register crosses where {count} were wanted",))
+        return [], Findings(0.0, (finding(Laid.CROSSES, found=len(crosses), wanted=count).at(where),))
     found, total = [], NOTHING
     for part, _ in pieces:
         own, crosses = crosses[: len(part.datum)], crosses[len(part.datum) :]
         lie, rest = lie_of(part.datum, own)
-        total += Findings(rest, () if rest <= LIMIT else (f"{where}: {part.name} is not true to scale",))
+        total += Findings(rest, () if rest <= LIMIT else (finding(Laid.SCALE, part=part.name).at(where),))
         found.append(FoundPart(part, sheet, lie, where))
     return found, total

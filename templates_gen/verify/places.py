@@ -7,8 +7,10 @@ from collections.abc import Iterator, Mapping, Sequence
 from layout.drawing.shapes import Point
 from layout.messages.catalogue import Role
 from layout.messages.english import ENGLISH
+from templates_gen.messages.roles.proof import Words
 from templates_gen.verify import LIMIT
 from templates_gen.verify.arrows import Arrow, arrows_in
+from templates_gen.verify.finding import Finding, finding
 from templates_gen.verify.found_parts import FoundPart
 
 _ROW = 1.5  # the middle of an arrow lies less than so far above the baseline of its words, in mm
@@ -23,17 +25,17 @@ def arrows_on(pieces: Sequence[FoundPart]) -> list[Arrow]:
     return list(found.values())
 
 
-def misplaced(left: Point | None, right: Point | None, centre: Point | None) -> Iterator[str]:
+def misplaced(left: Point | None, right: Point | None, centre: Point | None) -> Iterator[Finding]:
     """Left at the left, right at the right, the centre beside its line."""
     if left and right and not left.x < 0 < right.x:
-        yield "left and right do not stand at their sides"
+        yield finding(Words.SIDES)
     if centre and not -_LONGEST < centre.x < _BESIDE:
-        yield "the word at the centre does not stand beside it"
+        yield finding(Words.CENTRE)
 
 
 def astray(
     asked: Sequence[tuple[Role, str]], places: Mapping[Role, Point], arrows: Sequence[Arrow], words: Sequence[Point]
-) -> Iterator[str]:
+) -> Iterator[Finding]:
     """Each message with an arrow beside it that points its way: behind the words to the right, else before them."""
     for role, way in asked:
         at = places[role]
@@ -44,4 +46,4 @@ def astray(
         else:
             found = [arrow for arrow in row if 0 < at.x - arrow.at.x < _BEFORE]
         if [arrow.way for arrow in found] != [way]:
-            yield f"no arrow beside {ENGLISH.say(role)!r} points {way}"
+            yield finding(Words.ARROW, words=ENGLISH.say(role), way=way)

@@ -7,7 +7,8 @@ from dataclasses import replace
 
 from layout.drawing.sheet import Piece, Sheet
 from layout.plan import Plan
-from templates_gen.verify.compare import NOTHING, Findings
+from templates_gen.messages.roles.proof import Laid, Proof
+from templates_gen.verify.finding import NOTHING, Findings, finding, said
 from templates_gen.verify.found_parts import FoundPart, found_on
 from templates_gen.verify.printed.check_bars import check_bars
 from templates_gen.verify.printed.expected import sett_is_sound
@@ -40,21 +41,18 @@ def prove(plan: Plan, sheets: Sequence[Sheet], laid: Sequence[Sequence[Piece]], 
     """
     sett = plan.warp.sett
     if not sett_is_sound(plan.kit, sett.per_mm, sett.unit.mm):
-        return Findings(0.0, ("the sett taken does not follow from the kit's readings",))
+        return Findings(0.0, (finding(Laid.SETT),))
     total = NOTHING
     pieces: dict[str, list[FoundPart]] = {}
     for number, (sheet, there) in enumerate(zip(sheets, laid, strict=True), 1):
-        found, wrong = found_on(sheet, there, f"sheet {number}")
+        where = said(Proof.SHEET, number=number)
+        found, wrong = found_on(sheet, there, where)
         total += wrong
         if on_paper:
-            total += _named(check_bars(sheet), f"sheet {number}")
+            total += check_bars(sheet).at(where)
         head = head_of(sheet, found) if on_paper else ""
         for seen in found:
             pieces.setdefault(seen.part.name, []).append(replace(seen, head=head, number=(number, len(sheets))))
     if total.problems:
         return total
     return sum((PROOFS[name](plan, own, on_paper=on_paper) for name, own in pieces.items()), total)
-
-
-def _named(findings: Findings, where: str) -> Findings:
-    return Findings(findings.deviation, tuple(f"{where}: {problem}" for problem in findings.problems))

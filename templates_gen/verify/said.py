@@ -14,7 +14,8 @@ from layout.drawing.sheet import Sheet
 from layout.messages.english import ENGLISH
 from layout.messages.roles import Sheet as Head
 from layout.messages.roles import Strip
-from templates_gen.verify.compare import Findings
+from templates_gen.messages.roles.proof import Words
+from templates_gen.verify.finding import Finding, Findings, finding, once
 from templates_gen.verify.found_parts import FoundPart
 
 _SAME = 0.01  # what was read at places this close, in mm, is one and the same
@@ -36,7 +37,7 @@ class Accounted:
     """Where each message begins that was found, and what is wrong."""
 
     places: dict[str, list[Point]] = field(default_factory=dict)
-    wrong: list[str] = field(default_factory=list)
+    wrong: list[Finding] = field(default_factory=list)
 
 
 def account(found: Sequence[Word], wanted: Iterable[str], allowed: Iterable[str] = ()) -> Accounted:
@@ -57,8 +58,8 @@ def account(found: Sequence[Word], wanted: Iterable[str], allowed: Iterable[str]
             told.places.setdefault(message, []).append(lines[0][0])
             rest = [word for word in rest if word not in lines]
         elif message in must:
-            told.wrong.append(f"nowhere says {message!r}")
-    told.wrong += [f"says {words!r}, which the kit does not ask for" for _, words in rest if not words.isdigit()]
+            told.wrong.append(finding(Words.NOWHERE, words=message))
+    told.wrong += [finding(Words.OTHER, words=words) for _, words in rest if not words.isdigit()]
     return told
 
 
@@ -109,14 +110,14 @@ def check_heads(
     `warp` is the warp in words; a `low` form says why it is low, and a part in pieces how they are `joined`.
     """
     wrong = [
-        f"{seen.where}: the head of {title!r} does not say what the kit asks for, or says more"
+        finding(Words.HEAD, title=title).at(seen.where)
         for seen in pieces
         if not any(
             seen.head in (said, said + _FOOT)
             for said in _heads(seen, title, warp, notes, pieces if joined else [seen], low=low)
         )
     ]
-    return Findings(0.0, tuple(dict.fromkeys(wrong)))
+    return Findings(0.0, tuple(once(wrong)))
 
 
 _FOOT = squeezed(ENGLISH.say(Head.PRINTING) + ENGLISH.say(Head.KNIFE))

@@ -11,6 +11,8 @@ from typing import NamedTuple
 
 from layout.cutting.stock.stock import Stock
 from layout.kit.kit import Kit
+from templates_gen.messages.roles.proof import Whole
+from templates_gen.verify.finding import Finding, finding
 from templates_gen.verify.whole_boards import boards_lacking, copies, is_of_boards
 from templates_gen.verify.whole_cut import FOR_CUTTERS, cut_files, cut_lacking
 
@@ -50,8 +52,8 @@ WHOLE: Mapping[str, WantedFile] = {
 
 def lacking(
     kit: Kit, made: Mapping[str, Sequence[str]], without: Collection[str] = (), stock: Stock | None = None
-) -> tuple[str, ...]:
-    """What a whole kit must have and `made` (the parts in every file, by the file's name) has not, as sentences.
+) -> tuple[Finding, ...]:
+    """What a whole kit must have and `made` (the parts in every file, by the file's name) has not.
 
     `without` names what is said to be impossible for kit or stock; without a `stock` nothing cut is asked for.
     """
@@ -62,7 +64,7 @@ def lacking(
     return (*printed, *cut_lacking(kit, made, without), *boards)
 
 
-def _printed(kit: Kit, made: Mapping[str, Sequence[str]], without: Collection[str]) -> Iterator[str]:
+def _printed(kit: Kit, made: Mapping[str, Sequence[str]], without: Collection[str]) -> Iterator[Finding]:
     asked: dict[str, list[str]] = {}
     for name, wanted in WHOLE.items():
         if wanted.when(kit) and not (wanted.may and name in without):
@@ -71,11 +73,17 @@ def _printed(kit: Kit, made: Mapping[str, Sequence[str]], without: Collection[st
                 asked.setdefault(EVERY_SHEET, []).extend(wanted.parts)
     for file, parts in asked.items():
         if file not in made:
-            yield f"{file} is missing, which this kit must have"
+            yield finding(Whole.MISSING, file=file)
             continue
         for part in sorted(set(parts)):
             if list(made[file]).count(part) != parts.count(part):
-                yield f"{file} shows {part} {list(made[file]).count(part)} times where {parts.count(part)} was wanted"
+                yield finding(
+                    Whole.SHOWS_TIMES,
+                    file=file,
+                    part=part,
+                    found=list(made[file]).count(part),
+                    wanted=parts.count(part),
+                )
     cut = cut_files(kit, made)
     strays = (file for file in made if file not in asked and file not in cut and not is_of_boards(file))
-    yield from (f"{file} is there, which this kit does not ask for" for file in strays)
+    yield from (finding(Whole.STRAY, file=file) for file in strays)

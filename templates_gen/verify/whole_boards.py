@@ -13,6 +13,8 @@ from itertools import count
 
 from layout.cutting.stock.stock import Stock
 from layout.kit.kit import Kit
+from templates_gen.messages.roles.proof import Whole
+from templates_gen.verify.finding import Finding, finding
 from templates_gen.verify.kinds.truths import truth_of
 
 JOB = "job.pdf"
@@ -42,7 +44,7 @@ def copies(kit: Kit, stock: Stock) -> Mapping[str, int]:
 
 def boards_lacking(
     made: Mapping[str, Sequence[str]], cut: Iterable[str], forms: Sequence[str], needed: Mapping[str, int]
-) -> Iterator[str]:
+) -> Iterator[Finding]:
     """What is wrong with the boards among `made` (the parts of every file), as sentences.
 
     `cut` are the files of parts that are cut alone; the trial cut is on no board. `needed` is how many of a part there
@@ -56,11 +58,11 @@ def boards_lacking(
         laid = Counter(part for file in boards for part in made[file])
         squares = laid.pop(_SQUARE, 0)
         if squares != len(boards):
-            yield f"{squares} reference squares on {len(boards)} boards as {form}"
+            yield finding(Whole.SQUARES, squares=squares, boards=len(boards), form=form)
         for part in sorted(own.keys() | laid.keys()):
             if laid[part] != (wanted := own[part] * needed.get(part, 1)):
-                yield f"{part} lies on the boards {laid[part]} times as {form} where {wanted} was wanted"
+                yield finding(Whole.ON_BOARDS, part=part, found=laid[part], form=form, wanted=wanted)
         numbers = sorted(int(found["number"]) for found in boards.values())
         counts = {int(found["count"]) for found in boards.values()}
         if numbers != list(range(1, len(boards) + 1)) or counts - {len(boards)}:
-            yield f"the boards as {form} are not numbered from 1 to {len(boards)}"
+            yield finding(Whole.NUMBERS, form=form, boards=len(boards))

@@ -11,6 +11,9 @@ from collections.abc import Callable, Collection, Iterator, Mapping, Sequence
 from typing import NamedTuple
 
 from layout.kit.kit import Kit
+from templates_gen.messages.language import listed
+from templates_gen.messages.roles.proof import Whole
+from templates_gen.verify.finding import Finding, finding
 from templates_gen.verify.kinds.truths import truth_of
 
 FOR_CUTTERS = ("svg", "dxf")
@@ -57,7 +60,7 @@ def cut_files(kit: Kit, made: Collection[str]) -> Mapping[str, tuple[str, str]]:
     return {file: (name, form) for file, (name, form) in told.items() if name in CUT and CUT[name].when(kit)}
 
 
-def cut_lacking(kit: Kit, made: Mapping[str, Sequence[str]], without: Collection[str]) -> Iterator[str]:
+def cut_lacking(kit: Kit, made: Mapping[str, Sequence[str]], without: Collection[str]) -> Iterator[Finding]:
     """What `made` (the parts in every file) lacks for the cutter, as sentences; not what it has to do `without`.
 
     What comes for the cutter comes in both forms, with the reference square; the paper may not allow the drawing.
@@ -67,10 +70,18 @@ def cut_lacking(kit: Kit, made: Mapping[str, Sequence[str]], without: Collection
     for name in (name for name, cut in CUT.items() if cut.when(kit)):
         if not any((name, form) in forms for form in FOR_CUTTERS):
             if name not in without:
-                yield f"{name} is missing, which this kit must have for the cutter"
+                yield finding(Whole.MISSING_CUT, name=name)
             continue
-        yield from (f"{name} is missing as {form}" for form in FOR_CUTTERS if (name, form) not in forms)
+        yield from (
+            finding(Whole.MISSING_AS, name=name, form=form) for form in FOR_CUTTERS if (name, form) not in forms
+        )
     for file, (name, form) in there.items():
         wanted = [*CUT[name].parts, *([_SQUARE] if form in FOR_CUTTERS else [])]
         if sorted(made[file]) != sorted(wanted):
-            yield f"{file} shows {', '.join(made[file]) or 'nothing'} where {', '.join(wanted)} was wanted"
+            yield _shows(file, made[file], wanted)
+
+
+def _shows(file: str, found: Sequence[str], wanted: Sequence[str]) -> Finding:
+    if not found:
+        return finding(Whole.SHOWS_NOTHING, file=file, wanted=listed(wanted))
+    return finding(Whole.SHOWS, file=file, found=listed(found), wanted=listed(wanted))

@@ -12,6 +12,8 @@ from layout.drawing.sheet import Sheet
 from layout.values.errors import LayoutError, shown
 from templates_gen.document import About
 from templates_gen.lettering import fonts
+from templates_gen.messages.language import message
+from templates_gen.messages.roles.writing import Draw
 from templates_gen.writers.curves import turn
 
 LARGEST = 3500.0
@@ -40,14 +42,14 @@ _SOUND = Found()
 def check(sheets: Sequence[Sheet], about: About) -> None:
     """`LayoutError` with one sentence if any sheet, or what is said about them, cannot be written."""
     if not sheets:
-        raise LayoutError("a file needs at least one sheet")
+        raise LayoutError(message(Draw.NO_SHEET))
     _check_about(sheets, about)
     for sheet in sheets:
         if sheet in _SOUND:
             continue
         if not (0 < sheet.width <= LARGEST and 0 < sheet.height <= LARGEST):
-            size = f"{sheet.width:g} x {sheet.height:g} mm"
-            raise LayoutError(f"sheet {shown(sheet.name)} is {size}: each side must lie between 0 and {LARGEST:g} mm")
+            size = {"width": sheet.width, "height": sheet.height, "most": LARGEST}
+            raise LayoutError(message(Draw.SIZE, sheet=shown(sheet.name), **size))
         _check_shapes(sheet)
         check_words(shape.words for shape in sheet.shapes if isinstance(shape, Text))
         _SOUND.add(sheet)
@@ -57,17 +59,17 @@ def check_words(words: Iterable[str]) -> None:
     """`LayoutError` naming the characters that the print font does not carry, if there are any."""
     letters = "".join(sorted(set().union(*words)))
     if missing := fonts.metrics().missing(letters):
-        raise LayoutError(f"the print font cannot draw {shown(missing)}")
+        raise LayoutError(message(Draw.LETTERS, letters=shown(missing)))
 
 
 def _check_about(sheets: Sequence[Sheet], about: About) -> None:
     if bad := [letter for letter in about.title if not _shows(letter)]:
-        raise LayoutError(f"a title cannot hold {shown(bad[0])}")
+        raise LayoutError(message(Draw.TITLE, letter=shown(bad[0])))
     for text in (about.inputs, *(sheet.name for sheet in sheets)):
         try:
             text.encode()
         except UnicodeEncodeError as error:
-            raise LayoutError(f"{shown(text)} holds half a character (a lone surrogate)") from error
+            raise LayoutError(message(Draw.SURROGATE, text=shown(text))) from error
 
 
 def _shows(letter: str) -> bool:
@@ -77,30 +79,30 @@ def _shows(letter: str) -> bool:
 def _check_shapes(sheet: Sheet) -> None:
     for number, shape in enumerate(sheet.shapes, 1):
         if isinstance(shape, Curve):
-            fault = "a line needs a line pen" if shape.pen.ink.fills else _fault(shape)
+            fault = message(Draw.LINE_PEN) if shape.pen.ink.fills else _fault(shape)
         elif isinstance(shape, Region):
             fault = _region_fault(shape)
         else:
             fault = _text_fault(shape)
         if fault:
-            raise LayoutError(f"sheet {shown(sheet.name)}, shape {number}: {fault}")
+            raise LayoutError(message(Draw.SHAPE, sheet=shown(sheet.name), number=number, fault=fault))
 
 
 def _region_fault(region: Region) -> str:
     if not region.pen.ink.fills or not region.contours:
-        return "a region needs a pen that fills and at least one contour"
+        return message(Draw.REGION)
     if any(contour.pen is not region.pen or not contour.closed for contour in region.contours):
-        return "a region needs closed contours of its own pen"
+        return message(Draw.CONTOURS)
     return next(filter(None, map(_fault, region.contours)), "")
 
 
 def _text_fault(text: Text) -> str:
     if text.pen is not Pen.TEXT:
-        return f"words drawn with the pen {shown(text.pen.value)} must be outlined before"
+        return message(Draw.WORDS_PEN, pen=shown(text.pen.value))
     if not _inside(text.at):
-        return f"a text needs a place within {LARGEST:g} mm, got {text.at.x:g}, {text.at.y:g}"
+        return message(Draw.TEXT_PLACE, most=LARGEST, x=text.at.x, y=text.at.y)
     if not 0 < text.size <= LARGEST or not abs(text.angle) <= 3600:
-        return f"a text needs a size above 0 mm and an angle in degrees, got {text.size:g} and {text.angle:g}"
+        return message(Draw.TEXT_SIZE, size=text.size, angle=text.angle)
     return ""
 
 
@@ -112,15 +114,15 @@ def _inside(point: Point) -> bool:
 def _fault(path: Curve) -> str:
     start, steps, _, _ = path
     if not steps:
-        return "a line needs at least one step"
+        return message(Draw.STEPS)
     if not _inside(start):
-        return f"a line needs points within {LARGEST:g} mm, got {start.x:g}, {start.y:g}"
+        return message(Draw.POINTS, most=LARGEST, x=start.x, y=start.y)
     for end, through in steps:
         if not _inside(end):
-            return f"a line needs points within {LARGEST:g} mm, got {end.x:g}, {end.y:g}"
+            return message(Draw.POINTS, most=LARGEST, x=end.x, y=end.y)
         if end == start:
-            return f"a step needs a length, got one that stays at {end.x:g}, {end.y:g}"
+            return message(Draw.STEP, x=end.x, y=end.y)
         if through is not None and not _FLATTEST <= abs(turn(start, through, end)) <= _STEEPEST:
-            return "an arc needs three points that are not in line and a turn of at most 45 degrees"
+            return message(Draw.ARC)
         start = end
     return ""

@@ -16,6 +16,8 @@ from layout.drawing.shapes import Curve, Point, Region, Text
 from layout.drawing.sheet import Sheet, pen_of
 from layout.values.errors import LayoutError
 from templates_gen.document import OPERATION_OF, About, Operations, packed
+from templates_gen.messages.language import message
+from templates_gen.messages.roles.writing import Form
 from templates_gen.writers.checks import check
 from templates_gen.writers.curves import turn
 from templates_gen.writers.cutting.checks import check_cut
@@ -30,7 +32,7 @@ def write(sheets: Sequence[Sheet], about: About) -> bytes:
     """The DXF file of the one sheet, the same bytes for the same sheet. `LayoutError` if it cannot be written."""
     check(sheets, about)
     if about.operations is None:
-        raise LayoutError("a DXF file is for a cutter: it needs to be told its operations")
+        raise LayoutError(message(Form.DXF_OPERATIONS))
     check_cut(sheets, about.operations)
     (sheet,) = sheets
     carried = packed(sheets, about)

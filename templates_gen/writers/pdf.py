@@ -18,6 +18,8 @@ from layout.drawing.sheet import Sheet, pen_of
 from layout.values.errors import LayoutError
 from templates_gen.document import AUTHOR, LANGUAGE, About, packed
 from templates_gen.lettering import fonts
+from templates_gen.messages.language import message
+from templates_gen.messages.roles.writing import Form
 from templates_gen.writers.checks import check
 from templates_gen.writers.curves import handles
 
@@ -33,10 +35,10 @@ def write(sheets: Sequence[Sheet], about: About) -> bytes:
     """The PDF file, the same bytes for the same sheets. `LayoutError` if a sheet cannot be written."""
     check(sheets, about)
     if about.operations is not None:
-        raise LayoutError("a PDF is for the eye: it has no operations for a cutter")
+        raise LayoutError(message(Form.PDF_OPERATIONS))
     for sheet in sheets:
         if any(isinstance(shape, Region) and shape.pen is Pen.TEXT for shape in sheet.shapes):
-            raise LayoutError("a PDF holds words as text, not as outlines")
+            raise LayoutError(message(Form.PDF_OUTLINES))
     canvas = _canvas(about, packed(sheets, about))
     encode = _encoder(canvas._doc)
     for sheet in sheets:

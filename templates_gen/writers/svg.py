@@ -17,6 +17,8 @@ from layout.drawing.shapes import Curve, Point, Region, Shape, Text
 from layout.drawing.sheet import Sheet, pen_of
 from layout.values.errors import LayoutError
 from templates_gen.document import OPERATION_OF, About, Operations, packed
+from templates_gen.messages.language import message
+from templates_gen.messages.roles.writing import Form
 from templates_gen.writers.checks import check
 from templates_gen.writers.curves import radius, turn
 from templates_gen.writers.cutting.checks import check_cut
@@ -31,9 +33,9 @@ def write(sheets: Sequence[Sheet], about: About) -> bytes:
     """The SVG file of the one sheet, the same bytes for the same sheet. `LayoutError` if it cannot be written."""
     check(sheets, about)
     if len(sheets) != 1:
-        raise LayoutError(f"an SVG file holds one sheet, got {len(sheets)}")
+        raise LayoutError(message(Form.SVG_SHEETS, count=len(sheets)))
     if any(isinstance(shape, Text) for shape in sheets[0].shapes):
-        raise LayoutError("an SVG file holds words as outlines: they must be outlined before")
+        raise LayoutError(message(Form.SVG_WORDS))
     if about.operations is not None:
         check_cut(sheets, about.operations)
     file = StringIO()

@@ -1,4 +1,4 @@
-"""Notched bars and drilling jigs as a file shows them, held against the numbers of kit and stock alone."""
+"""Notched bars and drilling jigs as a file shows them, proven from kit and stock alone."""
 
 from __future__ import annotations
 
@@ -9,10 +9,11 @@ from layout.drawing.pens import Pen
 from layout.frames.kinds.notched_ends import NotchedEnd
 from layout.frames.kinds.pegged_ends import PeggedEnd
 from layout.plan import Plan
-from templates_gen.verify.compare import NOTHING, Findings
+from templates_gen.messages.roles.proof_cut import Cut, CutMark
 from templates_gen.verify.cut_parts.combs import wanted_of
 from templates_gen.verify.cut_parts.found_cuts import FoundCut, matched, rounds, uprights, xs, ys
 from templates_gen.verify.cut_parts.lettering import areas, broken, prove_engraved
+from templates_gen.verify.finding import NOTHING, Findings, finding
 from templates_gen.verify.found_parts import FoundPart
 from templates_gen.verify.printed.pegs import peg_centres
 
@@ -23,16 +24,16 @@ def prove_end_bar(plan: Plan, stock: Stock, seen: FoundPart) -> Findings:
     """A notch for every end, as wide and deep as the kit says; as long as the frame is wide; screws over the sides."""
     ends, cut = plan.kit.frame.ends, FoundCut(seen, stock, "y")
     if not isinstance(ends, NotchedEnd):
-        return Findings(0.0, ("a notched bar for a frame without notches",))
+        return Findings(0.0, (finding(Cut.NO_NOTCHES),))
     half = float(ends.notch_width.mm) / 2 - cut.beside("x")
     centres = [float(x) for x in _marks(plan, seen)]
     walls = uprights([cut.outline])[1:-1]
-    total = matched("notch wall", [x + side for x in centres for side in (-half, half)], walls)
-    total += matched("end of the bar", _sides(plan, cut), [min(xs(cut.outline)), max(xs(cut.outline))])
+    total = matched(CutMark.NOTCH_WALL, [x + side for x in centres for side in (-half, half)], walls)
+    total += matched(CutMark.BAR_END, _sides(plan, cut), [min(xs(cut.outline)), max(xs(cut.outline))])
     low = min(ys(cut.outline))
     if not total.problems:
         edge = [y for x, y in cut.outline.points() if walls[0] - 1e-6 <= x <= walls[-1] + 1e-6 and y > low + 1]
-        total += matched("notch depth", [float(ends.notch_depth.mm)], [max(ys(cut.outline)) - min(edge)])
+        total += matched(CutMark.NOTCH_DEPTH, [float(ends.notch_depth.mm)], [max(ys(cut.outline)) - min(edge)])
     text = f"{plan.kit.name} \N{MIDDLE DOT} {seen.part.name.rpartition('-')[2]} end"
     total += prove_engraved(areas(cut), (), broken(text), may_end=True)
     return total + _scored(plan, seen, cut) + _screws(plan, cut)
@@ -43,35 +44,33 @@ def _scored(plan: Plan, seen: FoundPart, cut: FoundCut) -> Findings:
     wanted, end = wanted_of(plan), seen.part.name.rpartition("-")[2]
     lines = {*wanted.limits, Fraction(0), *(at for at, _ in wanted.lines[end])}
     turned = [float(-x if _at_bottom(plan, seen) else x) for x in lines]
-    return matched("scored mark", turned, uprights(cut.paths(Pen.SCORE)))
+    return matched(CutMark.SCORED, turned, uprights(cut.paths(Pen.SCORE)))
 
 
 def _screws(plan: Plan, cut: FoundCut) -> Findings:
     """Holes, if there are any, stand over the middle of the side pieces."""
     frame, found = plan.kit.frame, rounds(cut.paths(Pen.THROUGH))
     out = float(frame.outer_width.mm - frame.side_width.mm) / 2
-    total = matched("screw hole", [-out, out], [each.x for each in found]) if found else NOTHING
-    return total + matched(
-        "size of a screw hole", [_SCREW - 2 * cut.beside("x")] * len(found), [e.across for e in found]
-    )
+    total = matched(CutMark.SCREW, [-out, out], [each.x for each in found]) if found else NOTHING
+    return total + matched(CutMark.SCREW_SIZE, [_SCREW - 2 * cut.beside("x")] * len(found), [e.across for e in found])
 
 
 def prove_peg_jig(plan: Plan, stock: Stock, seen: FoundPart) -> Findings:
     """A hole for every peg, as wide as the peg, in its row; the edge with the holes is the frame's outer edge."""
     ends, cut = plan.kit.frame.ends, FoundCut(seen, stock, "x")
     if not isinstance(ends, PeggedEnd):
-        return Findings(0.0, ("a drilling jig for a frame without pegs",))
+        return Findings(0.0, (finding(Cut.NO_PEGS),))
     wide, found = float(ends.peg_diameter.mm), rounds(cut.paths(Pen.THROUGH))
     wanted = sorted(peg_centres(ends, list(map(float, _marks(plan, seen)))))
     edge = max(ys(cut.outline)) - cut.beside("y")
-    total = matched("hole", [x for x, _ in wanted], [each.x for each in found])
-    total += matched("row of holes", [edge - deep for _, deep in wanted], [each.y for each in found])
+    total = matched(CutMark.HOLE, [x for x, _ in wanted], [each.x for each in found])
+    total += matched(CutMark.HOLE_ROW, [edge - deep for _, deep in wanted], [each.y for each in found])
     for axis, sizes in (("x", [each.across for each in found]), ("y", [each.up for each in found])):
-        total += matched("size of a hole", [wide - 2 * cut.beside(axis)] * len(sizes), sizes)
+        total += matched(CutMark.HOLE_SIZE, [wide - 2 * cut.beside(axis)] * len(sizes), sizes)
     text = f"{plan.kit.name} \N{MIDDLE DOT} pegs, {seen.part.name.rpartition('-')[2]} end"
     total += prove_engraved(areas(cut), (), broken(text), may_end=True)
-    total += matched("centre line", [0.0], uprights(cut.paths(Pen.SCORE)))
-    return total + matched("end of the jig", _sides(plan, cut), [min(xs(cut.outline)), max(xs(cut.outline))])
+    total += matched(CutMark.CENTRE_LINE, [0.0], uprights(cut.paths(Pen.SCORE)))
+    return total + matched(CutMark.JIG_END, _sides(plan, cut), [min(xs(cut.outline)), max(xs(cut.outline))])
 
 
 def _marks(plan: Plan, seen: FoundPart) -> list[Fraction]:

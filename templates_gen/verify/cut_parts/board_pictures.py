@@ -11,7 +11,8 @@ from layout.drawing.pens import Pen
 from layout.drawing.shapes import Box, Curve, Point
 from layout.plan import Plan
 from templates_gen.lettering.fonts import metrics
-from templates_gen.verify.compare import Findings
+from templates_gen.messages.roles.proof_cut import Board
+from templates_gen.verify.finding import Findings, finding, said
 from templates_gen.verify.found_parts import FoundPart
 
 _TENTH = 0.1
@@ -24,21 +25,21 @@ def prove_picture(_: Plan, stock: Stock, seen: FoundPart) -> Findings:
     paths = [shape for shape in seen.shapes() if isinstance(shape, Curve)]
     edges = [_box(path) for path in paths if path.pen is Pen.REGISTER and path.closed]
     if len(edges) != 1:
-        return Findings(0.0, (f"{len(edges)} boards in a picture",))
+        return Findings(0.0, (finding(Board.BOARDS, boards=len(edges)),))
     ((left, low, right, high),) = edges
     scale = (right - left) / stock.width
     boxes = [_box(path) for path in paths if path.pen is Pen.HELP]
     outer = [box for box in boxes if not any(_inside(box, other) for other in boxes if other != box)]
     wrong = []
     if abs((high - low) - stock.height * scale) > 1e-3:
-        wrong.append("a board of another form than the stock")
+        wrong.append(finding(Board.FORM))
     if not all(_inside(box, edges[0]) for box in outer) or any(_meet(*pair) for pair in combinations(outer, 2)):
-        wrong.append("parts that overlap, or lie outside the board")
+        wrong.append(finding(Board.OVERLAP))
     if not _same([(box[2] - box[0], box[3] - box[1]) for box in outer], scale, seen):
-        wrong.append("other parts than its list")
+        wrong.append(finding(Board.PARTS))
     elif not _numbered(outer, paths, scale, seen):
-        wrong.append("a part without its number, or with another's")
-    return Findings(0.0, tuple(f"the picture of a board shows {each}" for each in wrong))
+        wrong.append(finding(Board.NUMBER))
+    return Findings(0.0, tuple(each.at(said(Board.PICTURE)) for each in wrong))
 
 
 def _numbered(boxes: list[Box], paths: list[Curve], scale: float, seen: FoundPart) -> bool:

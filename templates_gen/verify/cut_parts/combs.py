@@ -1,4 +1,4 @@
-"""Combs as a file shows them, held against the numbers of kit and stock alone."""
+"""Combs as a file shows them, proven from kit and stock alone."""
 
 from __future__ import annotations
 
@@ -12,10 +12,11 @@ from layout.drawing.pens import Pen
 from layout.plan import Plan
 from layout.values.units import read_length
 from layout.yarns.diameter import specific_volume
+from templates_gen.messages.roles.proof_cut import Cut, CutMark
 from templates_gen.verify import LIMIT
-from templates_gen.verify.compare import NOTHING, Findings
 from templates_gen.verify.cut_parts.found_cuts import FoundCut, matched, uprights, ys
 from templates_gen.verify.cut_parts.lettering import areas, broken, prove_engraved
+from templates_gen.verify.finding import NOTHING, Findings, finding
 from templates_gen.verify.found_parts import FoundPart
 from templates_gen.verify.printed.expected import Expected, expected
 
@@ -60,12 +61,12 @@ def prove_sett(plan: Plan) -> Findings:
     per = Fraction(127, 5) if "inch" in words else Fraction(10)
     told = _SETT.fullmatch(words)
     if told is None:
-        return Findings(0.0, (f"{words!r} is no sett",))
+        return Findings(0.0, (finding(Cut.NO_SETT, words=words),))
     counted = sett.per_mm * sett.unit.mm / (1 if told["what"] == "end" else 2)  # a wind lays two ends, a peg turns two
     unit = read_length(told["unit"]).mm
     pairs = ((Fraction(told["sett"]), sett.per_mm * per), (Fraction(told["count"]), counted), (unit, sett.unit.mm))
     if any(abs(one - other) > _ROUNDED for one, other in pairs):
-        return Findings(0.0, (f"{words!r} is not the sett that was taken",))
+        return Findings(0.0, (finding(Cut.OTHER_SETT, words=words),))
     return NOTHING
 
 
@@ -89,14 +90,14 @@ def _comb(
     half = slot_of(plan, cut.stock) / 2 - cut.beside("x")
     walls = [float(x) + side for x in centres for side in (-half, half)]
     inner = uprights([cut.outline])[1:-1]  # without the left and right edge of the whole comb
-    total = matched("slot wall", walls, inner)
+    total = matched(CutMark.SLOT_WALL, walls, inner)
     tooth = float(pitch) - slot_of(plan, cut.stock)
     if not total.problems:
         total += _length(cut, inner, tooth)
     if tooth < _NARROWEST:
-        total += Findings(0.0, (f"teeth of {tooth:.2f} mm, under {_NARROWEST:g} mm",))
+        total += Findings(0.0, (finding(Cut.TEETH_NARROW, tooth=tooth, least=_NARROWEST),))
     lines = {*map(float, wanted.limits), *(float(at) for at, _ in wanted.lines[end]), 0.0}
-    return total + matched("scored mark", sorted(lines), uprights(cut.paths(Pen.SCORE)))
+    return total + matched(CutMark.SCORED, sorted(lines), uprights(cut.paths(Pen.SCORE)))
 
 
 def _length(cut: FoundCut, walls: Sequence[float], tooth: float) -> Findings:
@@ -106,4 +107,4 @@ def _length(cut: FoundCut, walls: Sequence[float], tooth: float) -> Findings:
     long = top - min(edge)
     if long <= _SLENDER * tooth + LIMIT:
         return Findings(0.0, ())
-    return Findings(0.0, (f"teeth {long:.2f} mm long, more than {_SLENDER:g} times their {tooth:.2f} mm",))
+    return Findings(0.0, (finding(Cut.TEETH_LONG, long=long, times=_SLENDER, tooth=tooth),))

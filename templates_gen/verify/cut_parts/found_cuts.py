@@ -12,8 +12,9 @@ from layout.cutting.stock.stock import Stock
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Curve, Point, Region, Step, Text
 from templates_gen.lettering.outlines import outline
+from templates_gen.messages.roles.proof_cut import Cut, CutMark
 from templates_gen.verify import LIMIT
-from templates_gen.verify.compare import Findings
+from templates_gen.verify.finding import Findings, finding
 from templates_gen.verify.found_parts import FoundPart
 
 _UPRIGHT = 1e-4  # mm that both ends of an upright line may differ in x
@@ -134,9 +135,9 @@ def _straight(path: Curve) -> Iterator[tuple[Point, Point]]:
         yield start, path.start
 
 
-def matched(what: str, wanted: Sequence[float], found: Sequence[float]) -> Findings:
+def matched(what: CutMark, wanted: Sequence[float], found: Sequence[float]) -> Findings:
     """Whether as many were found as wanted, and none further off than the limit."""
     if len(wanted) != len(found):
-        return Findings(0.0, (f"{len(found)} {what}s where kit and stock ask for {len(wanted)}",))
+        return Findings(0.0, (finding(Cut.COUNT, found=len(found), what=what, wanted=len(wanted)),))
     off = max((abs(one - other) for one, other in zip(sorted(wanted), sorted(found), strict=True)), default=0.0)
-    return Findings(off, () if off <= LIMIT else (f"a {what} is {off * 1000:.1f} micrometres off",))
+    return Findings(off, () if off <= LIMIT else (finding(Cut.OFF, what=what, micrometres=off * 1000),))

@@ -5,10 +5,11 @@ from __future__ import annotations
 from layout.cutting.stock.stock import Stock
 from layout.drawing.pens import Pen
 from layout.plan import Plan
-from templates_gen.verify.compare import NOTHING, Findings
+from templates_gen.messages.roles.proof_cut import CutMark
 from templates_gen.verify.cut_parts.combs import prove_sett, wanted_of
 from templates_gen.verify.cut_parts.found_cuts import FoundCut, matched, upright_sides, ys
 from templates_gen.verify.cut_parts.lettering import Area, Label, areas, broken, prove_engraved, stands
+from templates_gen.verify.finding import NOTHING, Findings
 from templates_gen.verify.found_parts import FoundPart
 
 _WINDOWS = (25.4, 50.8, 50.0)  # 1 in, 2 in and 5 cm in mm, said once more on purpose
@@ -31,7 +32,7 @@ def prove_gauge(plan: Plan, stock: Stock, seen: FoundPart) -> Findings:
     total = NOTHING
     for walls in ([s.x for s in sides if s.low > high - _NEAR_EDGE], [s.x for s in sides if s.high < low + _NEAR_EDGE]):
         widths = [right - left for left, right in zip(walls[::2], walls[1::2], strict=False)]
-        total += matched("window", sorted(wanted), sorted(widths))
+        total += matched(CutMark.WINDOW, sorted(wanted), sorted(widths))
     upper = [s.x for s in sides if s.low > high - _NEAR_EDGE]
     middles = [(left + right) / 2 for left, right in zip(upper[::2], upper[1::2], strict=False)]
     labels = [Label(words, x, 0.0, high) for words, x in zip(_LABELS, middles, strict=False)]
@@ -48,13 +49,13 @@ def prove_guide(plan: Plan, stock: Stock, seen: FoundPart) -> Findings:
     marks = upright_sides(cut.paths(Pen.SCORE))
     edge = max(side.high for side in marks) - 1
     at_edge = [(side.x, side.high - side.low) for side in marks if side.high > edge]
-    total = matched("limit", [float(low), float(high)], [x for x, long in at_edge if long > 8])
-    total += matched("mark of an end", ends, [x for x, long in at_edge if long < 8])
-    total += matched("tenth mark", ends[9::10], [x for x, long in at_edge if 5.5 < long < 8])
-    total += matched("face mark", _on_face(plan, ends), [x for x, long in at_edge if 4 < long < 5.5])
+    total = matched(CutMark.LIMIT, [float(low), float(high)], [x for x, long in at_edge if long > 8])
+    total += matched(CutMark.END_MARK, ends, [x for x, long in at_edge if long < 8])
+    total += matched(CutMark.TENTH, ends[9::10], [x for x, long in at_edge if 5.5 < long < 8])
+    total += matched(CutMark.FACE, _on_face(plan, ends), [x for x, long in at_edge if 4 < long < 5.5])
     lines = {float(at) for at, _ in wanted.lines["near"]} | {0.0}
     inner = [x for x in lines if abs(x - float(low)) > 1e-9 and abs(x - float(high)) > 1e-9]
-    total += matched("unit mark", inner, [side.x for side in marks if side.high <= edge])
+    total += matched(CutMark.UNIT, inner, [side.x for side in marks if side.high <= edge])
     there, below = areas(cut), min(side.low for side in marks)
     text = f"{plan.kit.name} \N{MIDDLE DOT} spacing guide \N{MIDDLE DOT} {plan.sett_words}"
     return total + prove_engraved(there, _numbers(there, ends, below), broken(text)) + prove_sett(plan)

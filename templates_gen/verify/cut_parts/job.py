@@ -24,8 +24,10 @@ from layout.plan import Plan
 from layout.values.errors import FieldError
 from templates_gen.lettering.fonts import metrics
 from templates_gen.lettering.outlines import outline
+from templates_gen.messages.roles.proof_cut import Job
 from templates_gen.verify import LIMIT
-from templates_gen.verify.compare import Findings
+from templates_gen.verify.finding import Finding, Findings, finding
+from templates_gen.verify.finding import said as place
 from templates_gen.verify.found_parts import FoundPart
 from templates_gen.verify.whole_boards import copies
 
@@ -50,7 +52,7 @@ def prove_facts(plan: Plan, stock: Stock, seen: FoundPart) -> Findings:
         *_amounts(said, stock, work),
         *_time(said.get("Time", ""), stock, work),
     ]
-    return Findings(0.0, tuple(f"the job sheet says {each}" for each in wrong))
+    return Findings(0.0, tuple(each.at(place(Job.SHEET)) for each in wrong))
 
 
 def _rows(seen: FoundPart) -> Mapping[str, str]:
@@ -125,66 +127,66 @@ def _area(points: list[Point]) -> float:
     return sum(((b.x - x) * (c.y - y) - (c.x - x) * (b.y - y)) / 2 for b, c in pairwise(points[1:]))
 
 
-def _plain(said: Mapping[str, str], stock: Stock) -> Iterator[str]:
+def _plain(said: Mapping[str, str], stock: Stock) -> Iterator[Finding]:
     kerf = said.get("Kerf", "")
     wanted = {"Material": f"{stock.material} ({stock.name})", "Thickness": f"{stock.thickness:g} mm"}
     for label, words in wanted.items():
         if said.get(label, "").replace(" ", "") != words.replace(" ", ""):  # a long name is broken anywhere
-            yield f"{label} {said.get(label)!r} where the stock is {words!r}"
+            yield finding(Job.STOCK, label=label, found=said.get(label), wanted=words)
     numbers = {float(number) for number in _NUMBER.findall(kerf)}
     if (
         numbers != {stock.kerf_x, stock.kerf_y}
         or ("not drawn in" in kerf) == stock.kerf_drawn
         or "drawn in" not in kerf
     ):
-        yield f"a kerf {kerf!r} that is not the stock's"
+        yield finding(Job.KERF, words=kerf)
     if stock.grain != "none" and not said.get("Grain", "").startswith(f"runs along {stock.grain}"):
-        yield f"a grain {said.get('Grain')!r} that is not the stock's"
+        yield finding(Job.GRAIN, words=said.get("Grain"))
 
 
-def _sheets(said: Mapping[str, str], stock: Stock, parts: list[Part]) -> Iterator[str]:
+def _sheets(said: Mapping[str, str], stock: Stock, parts: list[Part]) -> Iterator[Finding]:
     numbers = [float(number) for number in _NUMBER.findall(said.get("Sheets", ""))]
     told = _QUANTITIES.fullmatch(said.get("Parts", ""))
     if len(numbers) != 4 or told is None:
-        yield "no sheets or parts"
+        yield finding(Job.NO_COUNTS)
         return
     count, width, height, least = numbers
     area = sum(part.length * part.height for part in parts)
     bound = math.ceil(area / (stock.width * stock.height) - 1e-9)
     if (width, height) != (stock.width, stock.height) or not bound <= least <= count:
-        yield f"{said['Sheets']!r} where the stock has {stock.width:g} x {stock.height:g} mm and area asks for {bound}"
+        yield finding(Job.SHEETS, found=said["Sheets"], width=stock.width, height=stock.height, bound=bound)
     waste = 100 * (1 - area / (count * stock.width * stock.height))
     if int(told[1]) != len(parts) or abs(float(told[3]) - waste) > 0.051:
-        yield f"{said['Parts']!r} where there are {len(parts)} parts and {waste:.1f} % of waste"
+        yield finding(Job.PARTS, found=said["Parts"], parts=len(parts), waste=waste)
     titles = Counter(part.title for part in parts)
     many = {title: int(count) for count, title in _COPIES.findall(told[2])}
     if many != {title: count for title, count in titles.items() if count > 1}:
-        yield f"{said['Parts']!r} where there are {dict(titles)}"
+        yield finding(Job.COPIES, found=said["Parts"], wanted=dict(titles))
 
 
-def _amounts(said: Mapping[str, str], stock: Stock, work: Mapping[str, float]) -> Iterator[str]:
+def _amounts(said: Mapping[str, str], stock: Stock, work: Mapping[str, float]) -> Iterator[Finding]:
     order = [label for label in said if label.split()[-1] in _OPERATIONS]
     if [label.split()[-1] for label in order] != list(_OPERATIONS):
-        yield f"the operations {', '.join(order)}"
+        yield finding(Job.OPERATIONS, found=", ".join(order))
         return
     for label, name in zip(order, _OPERATIONS, strict=True):
         colour, _, amount = said[label].partition("; ")
         if not colour.endswith(stock.operations[name].colour):
-            yield f"{colour!r} where {name} is {stock.operations[name].colour}"
+            yield finding(Job.COLOUR, found=colour, name=name, colour=stock.operations[name].colour)
         if name in work and not _is(amount, work[name], 0.51 if name == "engrave" else 0.000_51):
-            yield f"{amount!r} for {name} where {work[name]:.4f} was reckoned"
+            yield finding(Job.AMOUNT, found=amount, name=name, wanted=work[name])
 
 
-def _time(words: str, stock: Stock, work: Mapping[str, float]) -> Iterator[str]:
+def _time(words: str, stock: Stock, work: Mapping[str, float]) -> Iterator[Finding]:
     travels = {"cut": work["cut"] * 1000, "score": work["score"] * 1000, "engrave": work["engrave"] / _SCAN}
     if any(travel and name not in stock.speeds for name, travel in travels.items()):
         missing = [name for name in ("engrave", "score", "cut") if travels[name] and name not in stock.speeds]
         if words != ENGLISH.say(JobSheet.TIME_UNKNOWN, operations=ENGLISH.all_of(missing)):
-            yield f"a time, {words!r}, though a speed is not known"
+            yield finding(Job.TIME, words=words)
         return
     minutes = sum(travel / stock.speeds[name] for name, travel in travels.items() if travel) / 60
     if not _is(words, minutes, 0.051) or "estimate" not in words:
-        yield f"{words!r} where {minutes:.2f} min was reckoned"
+        yield finding(Job.MINUTES, found=words, wanted=minutes)
 
 
 def _is(words: str, value: float, within: float) -> bool:
@@ -197,4 +199,4 @@ def prove_safety(_: Plan, __: Stock, seen: FoundPart) -> Findings:
     """Every danger is named."""
     text = " ".join(_rows(seen).values())
     missing = [danger for danger in _DANGERS if danger not in text]
-    return Findings(0.0, (f"the rules say nothing of {', '.join(missing)}",) if missing else ())
+    return Findings(0.0, (finding(Job.RULES, dangers=", ".join(missing)),) if missing else ())

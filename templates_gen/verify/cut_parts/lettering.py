@@ -14,9 +14,10 @@ from layout.drawing.pens import Pen
 from layout.drawing.shapes import Point, Region, Text
 from templates_gen.lettering.fonts import metrics
 from templates_gen.lettering.outlines import outline
+from templates_gen.messages.roles.proof_cut import Cut
 from templates_gen.verify import LIMIT
-from templates_gen.verify.compare import Findings
 from templates_gen.verify.cut_parts.found_cuts import FoundCut
+from templates_gen.verify.finding import Findings, finding
 
 _SIZES = (8 * 25.4 / 72, 10 * 25.4 / 72)  # mm to the em: letters of 8 and 10 points, said once more on purpose
 _PENS = (Pen.ENGRAVE, Pen.TEXT)  # for a cutter; on paper
@@ -58,7 +59,7 @@ def prove_engraved(there: list[Area], labels: Sequence[Label], text: str, *, may
     for label in labels:
         at = next((k for k, area in enumerate(rest) if stands(area, label)), None)
         if at is None:
-            missing.append(f"{label.words!r} is not engraved where kit and stock ask for it")
+            missing.append(finding(Cut.LABEL, words=label.words))
         else:
             del rest[at]
     left = text.strip()
@@ -66,11 +67,11 @@ def prove_engraved(there: list[Area], labels: Sequence[Label], text: str, *, may
         left = left.lstrip()
         taken = next((taken for size in _SIZES if (taken := along(area.contours, left, size)) is not None), None)
         if not taken:
-            missing.append("something is engraved that kit and stock do not ask for")
+            missing.append(finding(Cut.ENGRAVED))
             break
         left = left[taken:]
     if left.strip() and not missing and (left == text.strip() or not may_end):
-        missing.append(f"{left.strip()!r} is not engraved")
+        missing.append(finding(Cut.NOT_ENGRAVED, words=left.strip()))
     return Findings(0.0, tuple(missing))
 
 

@@ -8,8 +8,9 @@ from layout.cutting.stock.stock import Stock
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Curve
 from layout.drawing.sheet import Piece, Sheet
+from layout.messages.catalogue import Message
 from layout.plan import Plan
-from templates_gen.verify.compare import Findings
+from templates_gen.messages.roles.proof import Laid, Proof
 from templates_gen.verify.cut_parts.bars import prove_end_bar, prove_peg_jig
 from templates_gen.verify.cut_parts.board_pictures import prove_picture
 from templates_gen.verify.cut_parts.combs import prove_comb, prove_winding_comb
@@ -17,6 +18,7 @@ from templates_gen.verify.cut_parts.gauges import prove_gauge, prove_guide
 from templates_gen.verify.cut_parts.job import prove_facts, prove_safety
 from templates_gen.verify.cut_parts.sticks import prove_shed_stick, prove_square
 from templates_gen.verify.cut_parts.trial import prove_trial_cut
+from templates_gen.verify.finding import Findings, finding, said
 from templates_gen.verify.found_parts import FoundPart, found_on
 from templates_gen.verify.printed.expected import sett_is_sound
 
@@ -40,20 +42,22 @@ CUT_PROOFS: Mapping[str, Callable[[Plan, Stock, FoundPart], Findings]] = {
 """By the name of a part: `proof(plan, stock, seen)`."""
 
 
-def prove_cut(plan: Plan, stock: Stock, sheet: Sheet, laid: Sequence[Piece], where: str = "sheet 1") -> Findings:
+SHEET_1 = said(Proof.SHEET, number=1)
+
+
+def prove_cut(plan: Plan, stock: Stock, sheet: Sheet, laid: Sequence[Piece], where: Message = SHEET_1) -> Findings:
     """Every cut part on a sheet, found by its crosses, against the numbers of kit and stock alone."""
     sett = plan.warp.sett
     if not sett_is_sound(plan.kit, sett.per_mm, sett.unit.mm):
-        return Findings(0.0, ("the sett taken does not follow from the kit's readings",))
+        return Findings(0.0, (finding(Laid.SETT),))
     found, total = found_on(sheet, laid, where)
     open_cuts = [
         path for path in sheet.shapes if isinstance(path, Curve) and path.pen is Pen.THROUGH and not path.closed
     ]
     if open_cuts:
-        total += Findings(0.0, (f"{where}: an outline that is cut is open",))
+        total += Findings(0.0, (finding(Laid.OPEN_CUT).at(where),))
     if total.problems:
         return total
     for seen in found:
-        proof = CUT_PROOFS[seen.part.name](plan, stock, seen)
-        total += Findings(proof.deviation, tuple(f"{where}: {problem}" for problem in proof.problems))
+        total += CUT_PROOFS[seen.part.name](plan, stock, seen).at(where)
     return total

@@ -11,7 +11,9 @@ from layout.kit.kit import Kit
 from layout.messages.english import ENGLISH
 from layout.messages.roles import Count, Gauge, Strip, Winding
 from layout.values.units import say_length
+from templates_gen.messages.roles.proof_printed import Strips
 from templates_gen.verify import LIMIT
+from templates_gen.verify.finding import Finding, finding
 from templates_gen.verify.found_parts import FoundPart
 from templates_gen.verify.kinds.opening import Opening, square_cuts, ticks
 from templates_gen.verify.kinds.truth import Form, Marks, Truth, board_inertia
@@ -62,11 +64,11 @@ class NotchedEnds(Truth[NotchedEnd]):
             return [(0.0, Pen.REGISTER)]
         return [(0.0, Pen.FOLD)] if form == "full" else []
 
-    def paper(self, ends: NotchedEnd, form: str, low: float, high: float) -> Iterator[str]:
+    def paper(self, ends: NotchedEnd, form: str, low: float, high: float) -> Iterator[Finding]:
         """To the back of the board, or to its edge."""
         flap = -float(ends.thickness.mm) if form == "full" else 0.0
         if not ends.density and not abs(low - flap) <= LIMIT:
-            yield f"the paper reaches to {low:.2f} mm where the board's edge asks for {flap:.2f} mm"
+            yield finding(Strips.PAPER, low=low, flap=flap)
 
     def rows(self, ends: NotchedEnd) -> tuple[float, float]:
         """The ground of the notches that are still to be made."""

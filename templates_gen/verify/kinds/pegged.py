@@ -12,6 +12,7 @@ from layout.kit.kit import Kit
 from layout.messages.english import ENGLISH
 from layout.messages.roles import Count, Gauge, Strip, Winding
 from layout.values.units import say_length
+from templates_gen.messages.roles.proof_printed import Mark
 from templates_gen.verify.found_parts import FoundPart
 from templates_gen.verify.kinds.opening import Opening, circles
 from templates_gen.verify.kinds.truth import Course, Form, Marks, Truth, board_inertia
@@ -28,7 +29,7 @@ class PeggedEnds(Truth[PeggedEnd]):
     legend = (Winding.ON_FACE, Winding.KNOT, Winding.ROWS)
     titles = (Strip.DRILLING_NEAR, Strip.DRILLING_FAR)
     cut = ("peg-jig",)
-    opening = "hole"
+    opening = Mark.HOLE
     full_is_flush = True
 
     def follow(self, ends: PeggedEnd, kit: Kit, middles: list[Fraction], pitch: Fraction) -> Marks:

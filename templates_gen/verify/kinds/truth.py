@@ -12,6 +12,8 @@ from layout.drawing.pens import Pen
 from layout.frames.kinds.frame_end import Ends
 from layout.kit.kit import Kit
 from layout.messages.roles import Count, Gauge, Strip, Winding
+from templates_gen.messages.roles.proof_printed import Mark
+from templates_gen.verify.finding import Finding
 from templates_gen.verify.found_parts import FoundPart
 from templates_gen.verify.kinds.opening import Opening, ticks
 
@@ -39,7 +41,8 @@ class Truth(ABC, Generic[Ends]):
     """Whether both forms have the same lines, and the full one begins at the outer edge."""
     cut: tuple[str, ...] = ()
     """Which products are cut for such ends alone."""
-    opening = "notch"
+    opening = Mark.NOTCH
+    """What is sawn or drilled."""
 
     @abstractmethod
     def follow(self, ends: Ends, kit: Kit, middles: list[Fraction], pitch: Fraction) -> Marks:
@@ -59,7 +62,7 @@ class Truth(ABC, Generic[Ends]):
     def lines(self, ends: Ends, form: str) -> list[tuple[float, Pen]]:
         """Where the fold and register lines of a strip must lie."""
 
-    def paper(self, ends: Ends, form: str, low: float, high: float) -> Iterator[str]:
+    def paper(self, ends: Ends, form: str, low: float, high: float) -> Iterator[Finding]:
         """Whether the paper of a strip reaches as far as its form needs it."""
         return iter(())
 

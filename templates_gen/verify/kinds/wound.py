@@ -14,7 +14,9 @@ from layout.frames.kinds.round_bars import RoundBar
 from layout.kit.kit import Kit
 from layout.messages.english import ENGLISH
 from layout.messages.roles import Count, Gauge, Strip, Winding
+from templates_gen.messages.roles.proof_printed import Strips
 from templates_gen.verify import LIMIT
+from templates_gen.verify.finding import Finding, finding
 from templates_gen.verify.kinds.truth import Form, Marks, Truth, board_inertia
 from templates_gen.verify.search import root
 
@@ -68,11 +70,11 @@ class _Wound(Truth[Ends]):
         way = self.half_way(ends)
         return [(way, self.side), (0.0, Pen.REGISTER), (-way, self.side)]
 
-    def paper(self, ends: Ends, form: str, low: float, high: float) -> Iterator[str]:
+    def paper(self, ends: Ends, form: str, low: float, high: float) -> Iterator[Finding]:
         """Round the frame end, with a gluing edge."""
         way = self.half_way(ends)
         if form == "full" and not (high >= way - LIMIT and low < -way - LIMIT):
-            yield "the paper does not reach round the frame end"
+            yield finding(Strips.PAPER_ROUND)
 
     def way(self, ends: Ends, kit: Kit, sett: Fraction) -> Strip:
         """By the layer of the first pass."""

@@ -11,7 +11,8 @@ from layout.messages.roles import Check
 from layout.values.forces import say_force
 from layout.values.numerals import say_number, say_root
 from layout.values.units import Length, say_length
-from templates_gen.verify.compare import Findings
+from templates_gen.messages.roles.proof_printed import Frame
+from templates_gen.verify.finding import Findings, finding
 from templates_gen.verify.found_parts import FoundPart
 from templates_gen.verify.printed.bending import USUAL, bending, tension_of, threads_of
 from templates_gen.verify.said import account, check_heads, words_on
@@ -39,7 +40,7 @@ def check_frame_words(kit: Kit, sett: Fraction, warp: Mapping[str, str], seen: F
     wrong = list(told.wrong)
     if not wrong:
         heights = [told.places[title][0].y for title in titles]
-        wrong += [] if heights == sorted(heights, reverse=True) else ["its checks do not stand in order"]
+        wrong += [] if heights == sorted(heights, reverse=True) else [finding(Frame.ORDER)]
     head = check_heads([seen], ENGLISH.say(Check.TITLE), warp, [ENGLISH.say(Check.NOTE)])
     return Findings(0.0, tuple(wrong)) + head
 

@@ -14,14 +14,18 @@ from layout.messages.roles import Gauge
 from layout.plan import Plan
 from layout.values.numerals import say_number
 from layout.values.units import Length, say_length
+from templates_gen.messages.roles.proof_printed import Card
 from templates_gen.verify import LIMIT
-from templates_gen.verify.compare import NOTHING, Findings
+from templates_gen.verify.finding import NOTHING, Findings, finding
 from templates_gen.verify.found_parts import FoundPart
 from templates_gen.verify.kinds.truths import truth_of
 from templates_gen.verify.printed.warp_words import said_of
 from templates_gen.verify.said import account, check_heads, words_on
 
-_WINDOWS = {"at the fold": (25.4, 50.8), "at the lower edge": (50.0,)}  # 1 in, 2 in and 5 cm
+_WINDOWS = {
+    (Card.EDGES_FOLD, Card.WINDOW_FOLD): (25.4, 50.8),  # 1 in and 2 in
+    (Card.EDGES_LOWER, Card.WINDOW_LOWER): (50.0,),  # 5 cm
+}
 _LABELS = {25.4: "1 in", 50.8: "2 in", 50.0: "5 cm"}
 _LADDER = {True: (12.7, 25.4, 50.8), False: (10.0, 20.0, 40.0, 50.0, 100.0)}
 """The usual marking units in mm by whether they are in inches, said once more on purpose."""
@@ -32,7 +36,7 @@ _ONE_ROW = 0.5  # words whose baselines are closer than this, in mm, stand in on
 def prove_gauge(plan: Plan, pieces: Sequence[FoundPart], *, on_paper: bool) -> Findings:
     """The one card: windows and outline from its lines; labels and table where words are real (`on_paper`)."""
     if len(pieces) != 1:
-        return Findings(0.0, (f"a wrap gauge in {len(pieces)} pieces",))
+        return Findings(0.0, (finding(Card.PIECES, pieces=len(pieces)),))
     (seen,) = pieces
     edges = [path for path in seen.lines() if path.pen is Pen.EDGE]
     total = _upright(edges)
@@ -41,17 +45,17 @@ def prove_gauge(plan: Plan, pieces: Sequence[FoundPart], *, on_paper: bool) -> F
         there = [path for path in edges if any(abs(point.y - y) <= LIMIT for point in path.points())]
         total += _windows(wanted, sorted(there, key=lambda path: path.start.x), where, found)
     if len(edges) != 2 * len(_LABELS):
-        total += Findings(0.0, (f"{len(edges)} bold edges where {2 * len(_LABELS)} are wanted",))
+        total += Findings(0.0, (finding(Card.EDGES, found=len(edges), wanted=2 * len(_LABELS)),))
     if total.problems:
         return total
     off = abs(found[50.8][0] - found[50.0][0])
-    total += Findings(off, () if off <= LIMIT else ("the 2 in and 5 cm windows do not begin on one line",))
+    total += Findings(off, () if off <= LIMIT else (finding(Card.ONE_LINE),))
     return total + _words(plan, seen, found) if on_paper else total
 
 
 def _upright(edges: Sequence[Curve]) -> Findings:
     lean = max((abs(path.start.x - path.steps[0].end.x) for path in edges), default=0.0)
-    return Findings(lean, () if lean <= LIMIT else ("bold edges do not stand upright",))
+    return Findings(lean, () if lean <= LIMIT else (finding(Card.UPRIGHT),))
 
 
 def _long_edges(seen: FoundPart) -> tuple[float, float]:
@@ -62,18 +66,17 @@ def _long_edges(seen: FoundPart) -> tuple[float, float]:
 
 
 def _windows(
-    wanted: Sequence[float], edges: Sequence[Curve], where: str, found: dict[float, tuple[float, float]]
+    wanted: Sequence[float], edges: Sequence[Curve], where: tuple[Card, Card], found: dict[float, tuple[float, float]]
 ) -> Findings:
     """Each two neighbouring edges hold a window between their inks, as wide as the pen draws them."""
     if len(edges) != 2 * len(wanted):
-        return Findings(0.0, (f"{len(edges)} bold edges reach {where} where {2 * len(wanted)} should",))
+        return Findings(0.0, (finding(where[0], found=len(edges), wanted=2 * len(wanted)),))
     total = NOTHING
     for wide, left, right in zip(wanted, edges[0::2], edges[1::2], strict=True):
         inner = left.start.x + left.pen.ink.width / 2, right.start.x - right.pen.ink.width / 2
         found[wide] = inner
         off = abs(inner[1] - inner[0] - wide)
-        problem = f"the window of {wide} mm {where} is {off * 1000:.1f} micrometres off"
-        total += Findings(off, () if off <= LIMIT else (problem,))
+        total += Findings(off, () if off <= LIMIT else (finding(where[1], wide=wide, micrometres=off * 1000),))
     return total
 
 
@@ -84,15 +87,15 @@ def _words(plan: Plan, seen: FoundPart, found: dict[float, tuple[float, float]])
     for wide, (left, right) in found.items():
         inside = [said for at, said in words if left < at.x < right and said in _LABELS.values()]
         if _LABELS[wide] not in inside:
-            wrong.append(f"the window of {wide} mm is not labelled {_LABELS[wide]}")
+            wrong.append(finding(Card.LABEL, wide=wide, label=_LABELS[wide]))
     fold, _ = _long_edges(seen)
     rows = _rows(sorted(((at.y, at.x, said) for at, said in words if at.y > fold), reverse=True))
     wanted = list(_table(plan.kit, plan.warp.sett.unit))
     for asked, said in zip(wanted, rows[-len(wanted) :], strict=False):
         if asked != said:
-            wrong.append(f"the table reads {' '.join(said)} where the kit asks for {' '.join(asked)}")
+            wrong.append(finding(Card.TABLE, found=" ".join(said), wanted=" ".join(asked)))
     if len(rows) < len(wanted):
-        wrong.append(f"the table has {len(rows)} rows where {len(wanted)} are wanted")
+        wrong.append(finding(Card.ROWS, found=len(rows), wanted=len(wanted)))
     return Findings(0.0, tuple(wrong)) + _said(plan, seen, [field for row in wanted for field in row], fold)
 
 
@@ -106,9 +109,9 @@ def _said(plan: Plan, seen: FoundPart, table: Sequence[str], fold: float) -> Fin
     wrong = list(told.wrong)
     if not wrong:
         lower, upper = (max(told.places[said][0].y for said in below), min(told.places[said][0].y for said in above))
-        wrong += [] if lower < fold < upper else ["what is said stands on the other side of the fold"]
+        wrong += [] if lower < fold < upper else [finding(Card.SIDE)]
         warp, weft = (told.places[said][0] for said in above)
-        wrong += [] if warp.x < weft.x else ["warp and weft are named at each other's line"]
+        wrong += [] if warp.x < weft.x else [finding(Card.LINES)]
     warp_words = said_of(plan.kit, plan.warp.sett.per_mm, plan.warp.sett.unit)
     head = check_heads([seen], ENGLISH.say(Gauge.TITLE), warp_words, [ENGLISH.say(Gauge.NOTE)])
     return Findings(0.0, tuple(wrong)) + head

@@ -13,8 +13,9 @@ from itertools import pairwise, product
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Point, Region
 from layout.plan import Plan
+from templates_gen.messages.roles.proof_printed import Cells
 from templates_gen.verify import LIMIT
-from templates_gen.verify.compare import NOTHING, Findings
+from templates_gen.verify.finding import NOTHING, Findings, finding
 from templates_gen.verify.found_parts import FoundPart
 from templates_gen.verify.printed.grid_axes import Axis, Span, axes_of
 from templates_gen.verify.printed.grid_words import check_grid_words
@@ -48,13 +49,13 @@ def prove_grid(plan: Plan, pieces: Sequence[FoundPart], *, on_paper: bool) -> Fi
     for seen in pieces:
         shown = _look(seen)
         if not all(shown.lines):
-            return Findings(0.0, (f"{seen.where}: no lines of the grid",))
+            return Findings(0.0, (finding(Cells.NO_LINES).at(seen.where),))
         window = shown.window()
         windows.append(window)
         found = _lines(axes, shown, window) + _shading(axes, shown, window)
         for axis in (0, 1) if on_paper else ():
             found += _numbers(axes[axis], axis, shown, window, told[axis])
-        total += Findings(found.deviation, tuple(f"{seen.where}: {problem}" for problem in found.problems))
+        total += found.at(seen.where)
     total += _uncovered(axes, windows)
     return total + _untold(axes, told) + check_grid_words(plan, axes, windows, pieces) if on_paper else total
 
@@ -77,18 +78,16 @@ def _look(seen: FoundPart) -> _Shown:
 
 def _lines(axes: tuple[Axis, Axis], shown: _Shown, window: tuple[Span, Span]) -> Findings:
     """Count, pens, places and reach of the lines of a piece."""
-    total = Findings(shown.lean, () if shown.lean <= LIMIT else ("a line does not stand straight",))
+    total = Findings(shown.lean, () if shown.lean <= LIMIT else (finding(Cells.STRAIGHT),))
     for k, axis in enumerate(axes):
         wanted, found = axis.lines(window[k]), sorted(shown.lines[k])
         if len(wanted) != len(found):
-            total += Findings(0.0, (f"{len(found)} lines of {axis.name} where the kit asks for {len(wanted)}",))
+            total += Findings(0.0, (finding(Cells.COUNT, found=len(found), axis=axis.counts, wanted=len(wanted)),))
             continue
         for (at, pen), (there, low, high, other) in zip(wanted, found, strict=True):
             off = max(abs(at - there), abs(low - window[1 - k][0]), abs(high - window[1 - k][1]))
-            wrong = [f"a line of {axis.name} is {off * 1000:.1f} micrometres off"] if off > LIMIT else []
-            wrong += (
-                [f"a {other.value} line of {axis.name} where a {pen.value} line was wanted"] if pen != other else []
-            )
+            wrong = [finding(Cells.OFF, axis=axis.counts, micrometres=off * 1000)] if off > LIMIT else []
+            wrong += [finding(Cells.PEN, found=other.value, axis=axis.counts, wanted=pen.value)] if pen != other else []
             total += Findings(off, tuple(wrong))
     return total
 
@@ -99,9 +98,9 @@ def _shading(axes: tuple[Axis, Axis], shown: _Shown, window: tuple[Span, Span]) 
     wanted = {(i, j): (*wide, *high) for (i, wide), (j, high) in product(across, up) if (i + j) % 2}
     found = {(axes[0].block(wide), axes[1].block(high)): (*wide, *high) for wide, high in shown.shaded}
     if wanted.keys() != found.keys() or len(found) != len(shown.shaded):
-        return Findings(0.0, (f"{len(shown.shaded)} shaded blocks, not those {len(wanted)} that the kit asks for",))
+        return Findings(0.0, (finding(Cells.BLOCKS, found=len(shown.shaded), wanted=len(wanted)),))
     off = max((abs(a - b) for key, one in wanted.items() for a, b in zip(one, found[key], strict=True)), default=0.0)
-    return Findings(off, () if off <= LIMIT else (f"the shading is {off * 1000:.1f} micrometres off",))
+    return Findings(off, () if off <= LIMIT else (finding(Cells.SHADING, micrometres=off * 1000),))
 
 
 def _numbers(axis: Axis, k: int, shown: _Shown, window: tuple[Span, Span], told: set[int]) -> Findings:
@@ -114,7 +113,8 @@ def _numbers(axis: Axis, k: int, shown: _Shown, window: tuple[Span, Span], told:
         if behind == [int(words)]:
             told.add(int(words))
         else:
-            wrong.append(f"a number of {axis.name} reads {words} where the kit asks for {behind or 'none'}")
+            role = Cells.NUMBER if behind else Cells.NO_NUMBER_HERE
+            wrong.append(finding(role, axis=axis.counts, found=words, **({"wanted": behind[0]} if behind else {})))
     return Findings(0.0, tuple(wrong))
 
 
@@ -130,12 +130,12 @@ def _uncovered(axes: tuple[Axis, Axis], windows: Sequence[tuple[Span, Span]]) ->
         for x, y in product(*middles)
         if not any(left <= x <= right and low <= y <= high for (left, right), (low, high) in windows)
     ]
-    return Findings(0.0, ("the pieces leave a part of the grid out",) if bare else ())
+    return Findings(0.0, (finding(Cells.LEFT_OUT),) if bare else ())
 
 
 def _untold(axes: tuple[Axis, Axis], told: tuple[set[int], set[int]]) -> Findings:
     missing = [
-        f"no number at line {n} of {axis.name}"
+        finding(Cells.NO_NUMBER, line=n, axis=axis.counts)
         for axis, there in zip(axes, told, strict=True)
         for n in range(10, axis.count + 1, 10)
         if n not in there

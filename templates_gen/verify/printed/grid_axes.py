@@ -9,6 +9,7 @@ from itertools import pairwise
 
 from layout.drawing.pens import Pen
 from layout.plan import Plan
+from templates_gen.messages.roles.proof_printed import Cells
 from templates_gen.verify import LIMIT
 from templates_gen.verify.printed.expected import expected
 
@@ -24,7 +25,7 @@ class Axis:
     start: Fraction
     cell: Fraction
     count: int
-    name: str
+    counts: Cells
 
     def at(self, number: float) -> float:
         """Where the line after so many cells lies."""
@@ -63,5 +64,5 @@ def axes_of(plan: Plan) -> tuple[Axis, Axis]:
         bead = 2 * told.picks.over.mm / told.picks.number
     elif told.beads:
         bead = told.beads.over.mm / told.beads.number
-    ends = Axis(left, 1 / sett.per_mm, int((right - left) * sett.per_mm), "ends")
-    return ends, Axis(Fraction(0), bead, int(plan.kit.weaving.height.mm / bead), "beads")
+    ends = Axis(left, 1 / sett.per_mm, int((right - left) * sett.per_mm), Cells.ENDS)
+    return ends, Axis(Fraction(0), bead, int(plan.kit.weaving.height.mm / bead), Cells.BEADS)

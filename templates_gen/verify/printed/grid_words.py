@@ -10,7 +10,8 @@ from layout.messages.english import ENGLISH
 from layout.messages.roles import Grid
 from layout.plan import Plan
 from layout.values.units import Length, say_length
-from templates_gen.verify.compare import Findings
+from templates_gen.messages.roles.proof import Words
+from templates_gen.verify.finding import Finding, Findings, finding
 from templates_gen.verify.found_parts import FoundPart
 from templates_gen.verify.printed.grid_axes import Axis, Span
 from templates_gen.verify.printed.warp_words import said_of
@@ -24,20 +25,20 @@ def check_grid_words(
     plan: Plan, axes: tuple[Axis, Axis], windows: Sequence[tuple[Span, Span]], pieces: Sequence[FoundPart]
 ) -> Findings:
     """Every word of all pieces, and the head of every sheet."""
-    wrong = list[str]()
-    labels, told, centres = pieces_named(pieces), list[str](), set[str]()
+    wrong = list[Finding]()
+    labels, named, centres = pieces_named(pieces), list[str](), set[str]()
     for seen, window in zip(pieces, windows, strict=True):
         for at, words in seen.words():
             if words == ENGLISH.say(Grid.CENTRE) and (centre := _centre_at(axes, window, at)):
                 centres.add(centre)
             elif words in labels:
-                told.append(words)
+                named.append(words)
             elif not words.isdigit():
-                wrong.append(f"{seen.where}: says {words!r}, which the kit does not ask for")
+                wrong.append(finding(Words.OTHER, words=words).at(seen.where))
     if len(centres) != len(axes):
-        wrong.append("the centres across and up are not both named")
-    if sorted(told) != sorted(labels):
-        wrong.append("the pieces are not all named, each once")
+        wrong.append(finding(Words.CENTRES))
+    if sorted(named) != sorted(labels):
+        wrong.append(finding(Words.PIECES))
     notes = [*_notes(plan, axes), *_joined(windows, pieces)]
     warp = said_of(plan.kit, plan.warp.sett.per_mm, plan.warp.sett.unit)
     return Findings(0.0, tuple(wrong)) + check_heads(pieces, ENGLISH.say(Grid.TITLE), warp, notes, joined=False)

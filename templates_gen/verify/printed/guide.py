@@ -12,8 +12,9 @@ from layout.drawing.pens import Pen
 from layout.drawing.shapes import Box
 from layout.kit.kit import Kit
 from layout.plan import Plan
+from templates_gen.messages.roles.proof_printed import Mark, Spacing
 from templates_gen.verify import LIMIT
-from templates_gen.verify.compare import NOTHING, Findings
+from templates_gen.verify.finding import NOTHING, Finding, Findings, finding, once
 from templates_gen.verify.found_parts import FoundPart
 from templates_gen.verify.printed.expected import Expected, ends_of, expected
 from templates_gen.verify.printed.fan import End, Followed
@@ -22,11 +23,11 @@ from templates_gen.verify.printed.strip_marks import matched
 from templates_gen.verify.printed.warp_words import said_of
 
 _MARKS = {
-    Pen.MARK: "end mark",
-    Pen.TEN: "ten mark",
-    Pen.UNIT: "unit mark",
-    Pen.EDGE: "limit mark",
-    Pen.CENTRE: "centre",
+    Pen.MARK: Mark.END,
+    Pen.TEN: Mark.TEN,
+    Pen.UNIT: Mark.UNIT,
+    Pen.EDGE: Mark.LIMIT,
+    Pen.CENTRE: Mark.CENTRE,
 }
 _TENTH = 10
 _ROOM = 10.0  # where ten ends take so many mm, every tenth must be numbered
@@ -49,7 +50,7 @@ class _Shown:
 
     uprights: dict[Pen, list[tuple[float, float]]] = field(default_factory=dict)
     words: list[tuple[float, float, str]] = field(default_factory=list)
-    wrong: list[str] = field(default_factory=list)
+    wrong: list[Finding] = field(default_factory=list)
 
 
 def prove_guide(plan: Plan, pieces: Sequence[FoundPart], *, on_paper: bool) -> Findings:
@@ -63,7 +64,7 @@ def prove_guide(plan: Plan, pieces: Sequence[FoundPart], *, on_paper: bool) -> F
     shown = [_look(seen, way) for seen in pieces]
     total = NOTHING
     for seen, each in zip(pieces, shown, strict=True):
-        total += _named(_piece(marks, ends, seen.part.box, each), seen.where)
+        total += _piece(marks, ends, seen.part.box, each).at(seen.where)
     total += _layers(ends, shown) + _uncovered(ends, marks, pieces)
     if on_paper and not total.problems:
         warp, back = said_of(kit, sett.per_mm, sett.unit), any(not each.face for each in ends)
@@ -78,14 +79,14 @@ def _look(seen: FoundPart, way: int) -> _Shown:
     cuts = list(seen.paths(Pen.CUT))
     depths = [way * point.y for cut in cuts for point in cut.points()]
     if not depths or abs(min(depths)) > LIMIT:
-        shown.wrong.append("the long edge is not where the marks begin, on the side of the weaving")
+        shown.wrong.append(finding(Spacing.EDGE))
     for start, ((end, _),), pen, _ in seen.lines():
         if pen in _MARKS and abs(start.x - end.x) < abs(start.y - end.y):
             shown.uprights.setdefault(pen, []).append((start.x, max(way * start.y, way * end.y)))
             if abs(start.x - end.x) > LIMIT:
-                shown.wrong.append(f"a {_MARKS[pen]} does not stand upright")
+                shown.wrong.append(finding(Spacing.UPRIGHT, what=_MARKS[pen]))
             if pen is not Pen.CENTRE and abs(min(way * start.y, way * end.y)) > LIMIT:
-                shown.wrong.append(f"a {_MARKS[pen]} does not begin at the long edge")
+                shown.wrong.append(finding(Spacing.AT_EDGE, what=_MARKS[pen]))
     shown.words += [(-at.y, at.x, words) for at, words in seen.words()]
     return shown
 
@@ -96,7 +97,7 @@ def _piece(marks: Expected, ends: Sequence[_End], box: Box, shown: _Shown) -> Fi
     def within(xs: Iterable[float]) -> list[float]:
         return [x for x in xs if left <= x <= right]
 
-    found = Findings(0.0, tuple(dict.fromkeys(shown.wrong)))
+    found = Findings(0.0, tuple(once(shown.wrong)))
     for pen, xs in (
         (Pen.TEN, [end.x for end in ends if end.number % _TENTH == 0]),
         (Pen.MARK, [end.x for end in ends if end.number % _TENTH]),
@@ -117,7 +118,7 @@ def _layers(ends: Sequence[_End], shown: Sequence[_Shown]) -> Findings:
     one_length = all(max(deeps) - min(deeps) <= LIMIT for deeps in (face, back) if deeps)
     if one_length and (not face or not back or min(face) > max(back) + 1):
         return NOTHING
-    return Findings(0.0, ("marks of the face and of the back are not told apart by their lengths",))
+    return Findings(0.0, (finding(Spacing.LAYERS),))
 
 
 def _near(reach: Sequence[tuple[float, float]], x: float) -> float | None:
@@ -131,7 +132,7 @@ def _uncovered(ends: Sequence[_End], marks: Expected, pieces: Sequence[FoundPart
     reach = [(seen.part.box[0], seen.part.box[2]) for seen in pieces]
     xs = [*(end.x for end in ends), *map(float, marks.limits)]
     beyond = sum(1 for x in xs if not any(left <= x <= right for left, right in reach))
-    return Findings(0.0, (f"the guide is too short for {beyond} of its marks",) if beyond else ())
+    return Findings(0.0, (finding(Spacing.TOO_SHORT, marks=beyond),) if beyond else ())
 
 
 def _numbers(ends: Sequence[_End], shown: Sequence[_Shown], pitch: Fraction) -> Findings:
@@ -147,14 +148,10 @@ def _numbers(ends: Sequence[_End], shown: Sequence[_Shown], pitch: Fraction) -> 
             number, wide = int(words), _FIGURE * len(words)
             at = by_number.get(number)
             if number % _TENTH or at is None or not 0 < at - x < wide:
-                wrong.append(f"a number reads {words} where no end with that number is")
+                wrong.append(finding(Spacing.NUMBER, words=words))
             told.add(number)
     step = min(told, default=_TENTH)
     asked = set(range(step, len(ends) + 1, step))
     if asked != told or (step != _TENTH and _TENTH * pitch >= _ROOM and len(ends) >= _TENTH):
-        wrong.append("not every tenth end is numbered")
+        wrong.append(finding(Spacing.TENTHS))
     return Findings(0.0, tuple(wrong))
-
-
-def _named(findings: Findings, where: str) -> Findings:
-    return Findings(findings.deviation, tuple(f"{where}: {problem}" for problem in findings.problems))

@@ -10,7 +10,7 @@ from layout.messages.catalogue import Role
 from layout.messages.english import ENGLISH
 from layout.messages.roles import Guide, Strip
 from layout.values.numerals import say_number
-from templates_gen.verify.compare import Findings
+from templates_gen.verify.finding import Findings
 from templates_gen.verify.found_parts import FoundPart
 from templates_gen.verify.places import arrows_on, astray, misplaced
 from templates_gen.verify.printed.fan import End, Followed

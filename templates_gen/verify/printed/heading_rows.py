@@ -4,13 +4,15 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from templates_gen.messages.roles.proof_printed import Passes
 from templates_gen.verify import LIMIT
+from templates_gen.verify.finding import Finding, finding
 from templates_gen.verify.printed.picture import DrawnPass, Picture
 
 _AT_END = 0.2  # a knot lies at most this share of the frame's height within its end
 
 
-def wrong_rows(picture: Picture, *, wound: bool) -> Iterator[str]:
+def wrong_rows(picture: Picture, *, wound: bool) -> Iterator[Finding]:
     """Two rows beside the near end, each over and under the ends by turns, and against each other.
 
     Round a frame the first row takes up what lies on the face and runs over what lies behind.
@@ -18,14 +20,14 @@ def wrong_rows(picture: Picture, *, wound: bool) -> Iterator[str]:
     drawn = sorted((y for y, _, _ in picture.rows), key=lambda y: abs(y - picture.near))
     heights = [y for k, y in enumerate(drawn) if k == 0 or abs(y - drawn[k - 1]) > LIMIT]
     if len(heights) != 2 or any(abs(y - picture.near) > abs(y - picture.far) for y in heights):
-        yield f"{len(heights)} heading rows are drawn beside the near end where 2 were wanted"
+        yield finding(Passes.ROWS, rows=len(heights))
         return
     for number, y in enumerate(heights):
         hidden = [not _covered(picture, one, y) for one in picture.passes]
         first = picture.passes[0].face if wound else True
         asked = [(first != (k % 2 == 1)) == (number == 0) for k in range(len(hidden))]
         if hidden != asked:
-            yield f"heading row {number + 1} does not run over and under the ends by turns"
+            yield finding(Passes.ROW, number=number + 1)
 
 
 def _covered(picture: Picture, one: DrawnPass, y: float) -> bool:
@@ -35,7 +37,7 @@ def _covered(picture: Picture, one: DrawnPass, y: float) -> bool:
     return any(abs(height - y) <= 2 * LIMIT and low <= x <= high for height, low, high in picture.rows)
 
 
-def wrong_knots(picture: Picture, ends_far: bool) -> Iterator[str]:
+def wrong_knots(picture: Picture, ends_far: bool) -> Iterator[Finding]:
     """One knot where the first pass begins, one where the last leads to, and the tie-on seen from the right."""
     first, last = picture.passes[0], picture.passes[-1]
     wanted = [(first.near, False), (last.far if ends_far else last.near, ends_far)]
@@ -43,10 +45,10 @@ def wrong_knots(picture: Picture, ends_far: bool) -> Iterator[str]:
     met = [[far == there and abs(x - place) <= LIMIT for x, far in found] for place, there in wanted]
     each = all(map(any, met)) and all(map(any, zip(*met, strict=True)))
     if len(found) != len(wanted) or not each or not all(_at_an_end(picture, at.y) for at in picture.knots):
-        yield "the knots do not stand where the warp begins and ends"
+        yield finding(Passes.KNOTS)
     side, face = picture.side_knots, min((x for x, _ in picture.side_arrows), default=0.0)
     if len(side) != 1 or picture.is_far(side[0]) or abs(side[0].x - face) > LIMIT or not _at_an_end(picture, side[0].y):
-        yield "from the right the knot is not on the face of the near end"
+        yield finding(Passes.SIDE_KNOT)
 
 
 def _at_an_end(picture: Picture, y: float) -> bool:

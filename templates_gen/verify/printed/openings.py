@@ -7,8 +7,10 @@ from fractions import Fraction
 
 from layout.drawing.shapes import Box
 from layout.kit.kit import Kit
+from layout.messages.catalogue import Message
+from templates_gen.messages.roles.proof_printed import Mark, Strips
 from templates_gen.verify import LIMIT
-from templates_gen.verify.compare import NOTHING, Findings
+from templates_gen.verify.finding import NOTHING, Findings, end_place, finding
 from templates_gen.verify.found_parts import FoundPart
 from templates_gen.verify.kinds.opening import Opening
 from templates_gen.verify.kinds.truths import truth_of
@@ -26,7 +28,7 @@ def prove_openings(kit: Kit, end: str, marks: Sequence[Fraction], pieces: Sequen
         whole.update(own)
         total += _matched([wanted[k] for k in own], found, name, seen.where)
     lost = len(wanted) - len(whole)
-    return total + Findings(0.0, (f"{end} end: {lost} {name} outlines stand whole on no piece",) if lost else ())
+    return total + Findings(0.0, (finding(Strips.LOST, number=lost, what=name).at(end_place(end)),) if lost else ())
 
 
 def _belongs(each: Opening, box: Box, found: Sequence[Opening]) -> bool:
@@ -35,9 +37,11 @@ def _belongs(each: Opening, box: Box, found: Sequence[Opening]) -> bool:
     return room > LIMIT or (room >= -LIMIT and any(abs(each.x - other.x) <= LIMIT for other in found))
 
 
-def _matched(wanted: Sequence[Opening], found: Sequence[Opening], name: str, where: str) -> Findings:
+def _matched(wanted: Sequence[Opening], found: Sequence[Opening], name: Mark, where: Message) -> Findings:
     if len(wanted) != len(found):
-        return Findings(0.0, (f"{where}: {len(found)} {name} outlines where the kit asks for {len(wanted)}",))
+        return Findings(0.0, (finding(Strips.OUTLINES, found=len(found), what=name, wanted=len(wanted)).at(where),))
     pairs = zip(wanted, found, strict=True)
     off = max((abs(a - b) for one, other in pairs for a, b in zip(one, other, strict=True)), default=0.0)
-    return Findings(off, () if off <= LIMIT else (f"{where}: a {name} is {off * 1000:.1f} micrometres off",))
+    return Findings(
+        off, () if off <= LIMIT else (finding(Strips.OUTLINE_OFF, what=name, micrometres=off * 1000).at(where),)
+    )

@@ -12,6 +12,7 @@ from typing import NamedTuple
 
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Curve, Point, Region
+from templates_gen.messages.roles.proof_printed import Sample
 from templates_gen.verify import LIMIT
 from templates_gen.verify.arrows import Arrow, arrows_in
 from templates_gen.verify.found_parts import FoundPart
@@ -80,7 +81,7 @@ class Picture:
         beyond = [(at.x, words) for at, words in self.words if words.isdigit() and out * (at.y - self.far) > 0]
         return sorted(beyond, key=lambda each: self.toward * each[0])
 
-    def sample(self, at: Point) -> str:
+    def sample(self, at: Point) -> Sample:
         """What stands before words that begin at `at`, as a legend shows it."""
         foot, head = at.y - _ROUND, at.y + _ROUND + _ROUND
 
@@ -90,11 +91,11 @@ class Picture:
         pens = [line.pen for line in self.level if before(line.steps[0].end.x, line.start.y)]
         knots = sum(1 for knot in self.other_knots if before(knot.x, knot.y))
         found = (pens.count(Pen.THREAD), pens.count(Pen.THREAD_BACK), knots)
-        return _SHOWN.get(found, "something else")
+        return _SHOWN.get(found, Sample.OTHER)
 
 
 _ROUND, _SAMPLE = 1.2, 7.0
-_SHOWN = {(1, 0, 0): "one full line", (0, 1, 0): "one broken line", (0, 0, 1): "a knot", (2, 0, 0): "two full lines"}
+_SHOWN = {(1, 0, 0): Sample.FULL, (0, 1, 0): Sample.BROKEN, (0, 0, 1): Sample.KNOT, (2, 0, 0): Sample.TWO}
 
 
 def picture_of(seen: FoundPart, toward: int) -> Picture:

@@ -11,8 +11,9 @@ from fractions import Fraction
 
 from layout.drawing.pens import Pen
 from layout.kit.kit import Kit
+from templates_gen.messages.roles.proof_printed import Strips
 from templates_gen.verify import LIMIT
-from templates_gen.verify.compare import NOTHING, Findings
+from templates_gen.verify.finding import NOTHING, Finding, Findings, finding, once
 from templates_gen.verify.found_parts import FoundPart
 from templates_gen.verify.kinds.truth import Form
 from templates_gen.verify.kinds.truths import truth_of
@@ -37,14 +38,16 @@ def form_of(kit: Kit, end: str, pieces: Sequence[FoundPart]) -> tuple[Form, Find
         wanted = {each: sorted((v, pen.value) for v, pen in lines) for each, lines in choices.items()}
         fits = [each for each, lines in wanted.items() if _alike(lines, found)]
         if not fits:
-            wrong = f"{seen.where}: the fold and register lines are not those that the frame end asks for"
+            wrong = finding(Strips.LINES).at(seen.where)
             return "full", Findings(0.0, (wrong,))
         form = fits[0]
         if len(fits) == 2 and truth.full_is_flush:
             form = "full" if abs(low) <= LIMIT else "low"
         off = max((abs(v - w) for (v, _), (w, _) in zip(wanted[form], found, strict=True)), default=0.0)
-        total += Findings(off, () if off <= LIMIT else (f"{seen.where}: a line is {off * 1000:.1f} micrometres off",))
-        total += Findings(0.0, tuple(f"{seen.where}: {wrong}" for wrong in truth.paper(ends, form, low, high)))
+        total += Findings(
+            off, () if off <= LIMIT else (finding(Strips.LINE_OFF, micrometres=off * 1000).at(seen.where),)
+        )
+        total += Findings(0.0, tuple(wrong.at(seen.where) for wrong in truth.paper(ends, form, low, high)))
     return ("full" if form == "full" else "low"), total
 
 
@@ -69,7 +72,7 @@ def _alike(wanted: Sequence[tuple[float, str]], found: Sequence[tuple[float, str
 
 def marks_cross(kit: Kit, end: str, marks: Sequence[Fraction], pieces: Sequence[FoundPart]) -> Findings:
     """Whether every mark crosses the line, the ground or the row where its wind or end lies, and faces the weaving."""
-    up, wrong, rows = to_weaving(kit, end), list[str](), truth_of(kit).rows(kit.frame.ends)
+    up, wrong, rows = to_weaving(kit, end), list[Finding](), truth_of(kit).rows(kit.frame.ends)
     place = {round(float(x), 2): rows[k % 2] for k, x in enumerate(marks)}
     for seen in pieces:
         for (x, y), ((to, _),), pen, _ in seen.lines():
@@ -78,7 +81,7 @@ def marks_cross(kit: Kit, end: str, marks: Sequence[Fraction], pieces: Sequence[
             low, high = sorted((up * y, up * to.y))
             row = place.get(round(x, 2))
             if pen in (Pen.MARK, Pen.TEN) and row is not None and not low <= row <= high:
-                wrong.append(f"{seen.where}: a mark does not cross the place of its wind or end")
+                wrong.append(finding(Strips.NOT_CROSSING).at(seen.where))
             if pen is Pen.UNIT and low + high <= 0:
-                wrong.append(f"{seen.where}: a unit line lies away from the weaving")
-    return Findings(0.0, tuple(dict.fromkeys(wrong)))
+                wrong.append(finding(Strips.UNIT_AWAY).at(seen.where))
+    return Findings(0.0, tuple(once(wrong)))

@@ -11,8 +11,9 @@ from typing import Literal, cast
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Box, Point
 from layout.plan import Plan
+from templates_gen.messages.roles.proof_printed import Mark, Strips
 from templates_gen.verify import LIMIT
-from templates_gen.verify.compare import Findings
+from templates_gen.verify.finding import Finding, Findings, end_place, finding
 from templates_gen.verify.found_parts import FoundPart
 from templates_gen.verify.printed.expected import Expected, expected
 from templates_gen.verify.printed.openings import prove_openings
@@ -50,10 +51,10 @@ def prove_strip(plan: Plan, pieces: Sequence[FoundPart], *, on_paper: bool) -> F
     told: set[int] = set()
     for seen in pieces:
         marks = _look(seen)
-        total += _named(_piece(wanted, end, seen.part.box, marks), seen.where)
+        total += _piece(wanted, end, seen.part.box, marks).at(seen.where)
         lines, wrong = _lines_told(wanted.edges[end], [str(line) for _, line in wanted.lines[end]], marks.totals)
         told.update(lines)
-        total += _named(wrong, seen.where)
+        total += wrong.at(seen.where)
     form, wrong = form_of(plan.kit, end, pieces)
     total += wrong + marks_cross(plan.kit, end, wanted.near if end == "near" else wanted.far, pieces)
     total += check_arrows(plan.kit, end, sett.per_mm, pieces)
@@ -68,17 +69,13 @@ def _uncovered(wanted: Expected, end: End, pieces: Sequence[FoundPart]) -> Findi
     reach = [(seen.part.box[0], seen.part.box[2]) for seen in pieces]
     marks = (*(wanted.near if end == "near" else wanted.far), *wanted.edges[end], *wanted.limits)
     beyond = sum(1 for mark in marks if not any(left <= mark <= right for left, right in reach))
-    return Findings(0.0, (f"{end} end: the strip is too short for {beyond} of its marks",) if beyond else ())
+    return Findings(0.0, (finding(Strips.TOO_SHORT, marks=beyond).at(end_place(end)),) if beyond else ())
 
 
 def _untold(wanted: Expected, end: End, told: set[int]) -> Findings:
     """The running totals that stand on no piece of their strip."""
     missing = [k for k in range(len(wanted.lines[end])) if k not in told]
-    return Findings(0.0, tuple(f"{end} end: no total at unit line {k + 1}" for k in missing))
-
-
-def _named(findings: Findings, where: str) -> Findings:
-    return Findings(findings.deviation, tuple(f"{where}: {problem}" for problem in findings.problems))
+    return Findings(0.0, tuple(finding(Strips.NO_TOTAL, line=k + 1).at(end_place(end)) for k in missing))
 
 
 def _look(seen: FoundPart) -> _Marks:
@@ -103,7 +100,7 @@ def _piece(wanted: Expected, end: End, box: Box, seen: _Marks) -> Findings:
 
     first = 0 if end == "near" and wanted.wound else 1
     contacts = list(enumerate(map(float, wanted.near if end == "near" else wanted.far), first))
-    found = Findings(seen.lean, () if seen.lean <= LIMIT else ("marks do not stand upright",))
+    found = Findings(seen.lean, () if seen.lean <= LIMIT else (finding(Strips.UPRIGHT),))
     for pen, xs in (
         (Pen.TEN, [x for number, x in contacts if number and number % 10 == 0]),
         (Pen.MARK, [x for number, x in contacts if not (number and number % 10 == 0)]),
@@ -116,20 +113,24 @@ def _piece(wanted: Expected, end: End, box: Box, seen: _Marks) -> Findings:
 
 
 _NAMES = {
-    Pen.MARK: "wind mark",
-    Pen.TEN: "ten mark",
-    Pen.UNIT: "unit mark",
-    Pen.EDGE: "limit mark",
-    Pen.CENTRE: "centre mark",
+    Pen.MARK: Mark.WIND,
+    Pen.TEN: Mark.TEN,
+    Pen.UNIT: Mark.UNIT,
+    Pen.EDGE: Mark.LIMIT,
+    Pen.CENTRE: Mark.CENTRE,
 }
 
 
-def matched(name: str, wanted: Sequence[float], found: Sequence[float]) -> Findings:
-    """Whether marks stand where they are wanted, and how far off the one that lies worst is; `name` for sentences."""
+def matched(what: Mark, wanted: Sequence[float], found: Sequence[float]) -> Findings:
+    """Whether marks stand where they are wanted, and how far off the worst one is."""
     if len(wanted) != len(found):
-        return Findings(0.0, (f"{len(found)} {name}s where the kit asks for {len(wanted)}",))
+        return Findings(0.0, (finding(Strips.COUNT, found=len(found), what=what, wanted=len(wanted)),))
     off = max((abs(one - other) for one, other in zip(sorted(wanted), sorted(found), strict=True)), default=0.0)
-    return Findings(off, () if off <= LIMIT else (f"a {name} is {off * 1000:.1f} micrometres off",))
+    return Findings(off, () if off <= LIMIT else (finding(Strips.OFF, what=what, micrometres=off * 1000),))
+
+
+def _stray(words: str) -> Finding:
+    return finding(Strips.TOTAL_STRAY, found=words)
 
 
 def _lines_told(
@@ -147,8 +148,8 @@ def _lines_told(
         inside = 0 <= place < len(asked)
         unit = (place if edges[0] < edges[-1] else len(asked) - 1 - place) if inside else None
         if unit is None or unit in told or words != asked[unit]:
-            wanted = "no total" if unit is None or unit in told else asked[unit]
-            wrong.append(f"a total reads {words} where the kit asks for {wanted}")
+            stray = unit is None or unit in told
+            wrong.append(_stray(words) if stray else finding(Strips.TOTAL, found=words, wanted=asked[unit or 0]))
         else:
             told.append(unit)
     return told, Findings(0.0, tuple(wrong))

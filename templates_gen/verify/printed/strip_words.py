@@ -10,7 +10,8 @@ from layout.kit.kit import Kit
 from layout.messages.catalogue import Role
 from layout.messages.english import ENGLISH
 from layout.messages.roles import Sheet, Strip
-from templates_gen.verify.compare import Findings
+from templates_gen.messages.roles.proof_printed import Strips
+from templates_gen.verify.finding import Finding, Findings, end_place, finding
 from templates_gen.verify.found_parts import FoundPart
 from templates_gen.verify.kinds.truth import Form
 from templates_gen.verify.kinds.truths import truth_of
@@ -50,7 +51,9 @@ def _way(kit: Kit, sett: Fraction) -> Strip:
 def check_arrows(kit: Kit, end: str, sett: Fraction, pieces: Sequence[FoundPart]) -> Findings:
     """The arrow heads of a strip, whether its words can be read or not."""
     found, wanted = sorted(a.way for a in arrows_on(pieces)), sorted(way for _, way in pointing(kit, end, sett))
-    return Findings(0.0, () if found == wanted else (f"{end} end: arrows point {found} where {wanted} was wanted",))
+    return Findings(
+        0.0, () if found == wanted else (finding(Strips.ARROWS, found=found, wanted=wanted).at(end_place(end)),)
+    )
 
 
 def check_strip_words(
@@ -76,17 +79,17 @@ def check_strip_words(
     wrong = [*told.wrong, *_misplaced(kit, end, every, places)]
     if not told.wrong:
         wrong += astray(pointing(kit, end, sett), places, arrows_on(pieces), [at for at, _ in words_on(pieces)])
-    total = Findings(0.0, tuple(f"{end} end: {problem}" for problem in wrong))
+    total = Findings(0.0, tuple(problem.at(end_place(end)) for problem in wrong))
     use = ENGLISH.paragraph(list(_use(kit, end, sett, form)))
     return total + check_heads(pieces, _title(kit, end), lines, [use], low=low)
 
 
-def _misplaced(kit: Kit, end: str, every: Mapping[str, Strip], places: Mapping[Role, Point]) -> Iterator[str]:
+def _misplaced(kit: Kit, end: str, every: Mapping[str, Strip], places: Mapping[Role, Point]) -> Iterator[Finding]:
     """Left, right and centre where they are, the gluing edge behind."""
     yield from misplaced(*(places.get(role) for role in (every["left"], every["right"], Strip.CENTRE)))
     glued = places.get(Strip.GLUING_EDGE)
     if glued and to_weaving(kit, end) * glued.y > min(v for v, _ in truth_of(kit).lines(kit.frame.ends, "full")):
-        yield "the gluing edge is named where none is"
+        yield finding(Strips.GLUING)
 
 
 def _title(kit: Kit, end: str) -> str:

@@ -6,8 +6,9 @@ from collections.abc import Iterator, Sequence
 from itertools import pairwise
 
 from layout.plan import Plan
+from templates_gen.messages.roles.proof_printed import Passes
 from templates_gen.verify import LIMIT
-from templates_gen.verify.compare import Findings
+from templates_gen.verify.finding import Finding, Findings, finding, said
 from templates_gen.verify.found_parts import FoundPart
 from templates_gen.verify.printed.expected_passes import ExpectedPass, expected_passes
 from templates_gen.verify.printed.heading_rows import wrong_knots, wrong_rows
@@ -21,15 +22,15 @@ def prove_winding(plan: Plan, pieces: Sequence[FoundPart], *, on_paper: bool) ->
     sett, kit = plan.warp.sett, plan.kit
     wanted = expected_passes(kit, sett.per_mm, sett.unit.mm)
     toward = 1 if kit.weaving.start == "left" else -1
-    problems: list[str] = []
+    problems: list[Finding] = []
     off = 0.0
     for seen in pieces:
         picture = picture_of(seen, toward)
         if picture.near_below != (kit.weaving.near_end == "bottom"):
-            problems.append("the near end is drawn where the far end should be")
+            problems.append(finding(Passes.NEAR_END))
         shown = list(_shown(picture, wanted))
         if not shown:
-            problems.append(f"{len(picture.passes)} passes are drawn of {len(wanted)}, with a gap that cannot be")
+            problems.append(finding(Passes.GAP, drawn=len(picture.passes), wanted=len(wanted)))
             continue
         off = max(off, _off(picture.passes, shown, float(1 / sett.per_mm)))
         problems += _wrong_passes(picture, shown)
@@ -40,8 +41,8 @@ def prove_winding(plan: Plan, pieces: Sequence[FoundPart], *, on_paper: bool) ->
             warp = said_of(kit, sett.per_mm, sett.unit)
             problems += check_winding_words(kit, warp, wanted, shown, picture, seen).problems
     if off > LIMIT:
-        problems.append(f"a pass is {off * 1000:.1f} micrometres from where the kit's warp leads it")
-    return Findings(off, tuple(f"winding: {problem}" for problem in problems))
+        problems.append(finding(Passes.OFF, micrometres=off * 1000))
+    return Findings(off, tuple(problem.at(said(Passes.PICTURE)) for problem in problems))
 
 
 def _shown(picture: Picture, wanted: Sequence[ExpectedPass]) -> Iterator[ExpectedPass]:
@@ -67,25 +68,25 @@ def _off(drawn: Sequence[DrawnPass], shown: Sequence[ExpectedPass], pitch: float
     return max(leans, *steps)
 
 
-def _wrong_passes(picture: Picture, shown: Sequence[ExpectedPass]) -> Iterator[str]:
+def _wrong_passes(picture: Picture, shown: Sequence[ExpectedPass]) -> Iterator[Finding]:
     """Layer and direction of every pass that is drawn."""
     for number, (one, way) in enumerate(zip(picture.passes, shown, strict=True), 1):
         if one.face != way.face:
-            yield f"drawn pass {number} must run {'on the face' if way.face else 'behind'}"
+            yield finding(Passes.FACE if way.face else Passes.BEHIND, number=number)
         if one.arrows != [way.up]:
-            yield f"drawn pass {number} needs one arrow that leads to the {'far' if way.up else 'near'} end"
+            yield finding(Passes.ARROW_FAR if way.up else Passes.ARROW_NEAR, number=number)
     if picture.winds_on != [picture.toward]:
-        yield "the winding goes on the other way"
+        yield finding(Passes.WAY)
 
 
-def _wrong_side(picture: Picture, wanted: Sequence[ExpectedPass]) -> Iterator[str]:
+def _wrong_side(picture: Picture, wanted: Sequence[ExpectedPass]) -> Iterator[Finding]:
     """The first two passes as they are seen from the right, where the face lies to the left."""
     arrows = sorted(picture.side_arrows)
     first, second = wanted[:2]
     if len(arrows) != 2:
-        yield f"{len(arrows)} arrows are seen from the right where 2 were wanted"
+        yield finding(Passes.SIDE_ARROWS, arrows=len(arrows))
     elif first.face and second.face:
         if abs(arrows[0][0] - arrows[1][0]) > LIMIT or {up for _, up in arrows} != {True, False}:
-            yield "from the right one pass must lead up and one back on the face"
+            yield finding(Passes.SIDE_BOTH)
     elif [up for _, up in arrows] != ([first.up, second.up] if first.face else [second.up, first.up]):
-        yield "from the right the passes run the wrong way"
+        yield finding(Passes.SIDE_WAY)

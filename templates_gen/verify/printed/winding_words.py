@@ -8,7 +8,8 @@ from layout.drawing.shapes import Point
 from layout.kit.kit import Kit
 from layout.messages.english import ENGLISH
 from layout.messages.roles import Winding
-from templates_gen.verify.compare import Findings
+from templates_gen.messages.roles.proof_printed import Passes, Sample
+from templates_gen.verify.finding import Finding, Findings, finding
 from templates_gen.verify.found_parts import FoundPart
 from templates_gen.verify.kinds.truths import truth_of
 from templates_gen.verify.printed.expected_passes import ExpectedPass
@@ -68,40 +69,42 @@ def _missing(kind: str, wanted: Sequence[ExpectedPass], picture: Picture) -> lis
     return [ENGLISH.say(Winding.MORE_ENDS, count=missing)]
 
 
-def _misplaced(places: Mapping[str, list[Point]], wanted: Sequence[ExpectedPass], picture: Picture) -> Iterator[str]:
+def _misplaced(
+    places: Mapping[str, list[Point]], wanted: Sequence[ExpectedPass], picture: Picture
+) -> Iterator[Finding]:
     """Names at the frame ends, the knots and the sides of the view that they belong to."""
     near, far, on, off, _, face, behind, _ = (places[ENGLISH.say(role)] for role in _EACH)
     if picture.is_far(near[0]) or not picture.is_far(far[0]):
-        yield "near and far end are named at each other's place"
+        yield finding(Passes.ENDS_NAMED)
     if picture.is_far(on[0]) or picture.is_far(off[0]) != wanted[-1].up:
-        yield "tie-on and tie-off are not named at the ends where they are"
+        yield finding(Passes.TIES_NAMED)
     if picture.toward * (off[0].x - on[0].x) <= 0:
-        yield "tie-on and tie-off do not stand in the order of winding"
+        yield finding(Passes.TIES_ORDER)
     if not face[0].x < max(behind, key=lambda at: at.y).x:
-        yield "face and behind are named at each other's side"
+        yield finding(Passes.SIDES_NAMED)
 
 
-def _legend(places: Mapping[str, list[Point]], roles: Sequence[Winding], picture: Picture) -> Iterator[str]:
+def _legend(places: Mapping[str, list[Point]], roles: Sequence[Winding], picture: Picture) -> Iterator[Finding]:
     """Each sample beside its words."""
     for role in roles:
         at = min(places[ENGLISH.say(role)], key=lambda place: place.y)
         sample = _SAMPLES[role]
         if picture.sample(at) != sample:
-            yield f"no sample of {sample} stands beside {ENGLISH.say(role)!r}"
+            yield finding(Passes.SAMPLE, sample=sample, words=ENGLISH.say(role))
 
 
 _SAMPLES = {
-    Winding.ON_FACE: "one full line",
-    Winding.BEHIND: "one broken line",
-    Winding.BEHIND_TOOTH: "one broken line",
-    Winding.KNOT: "a knot",
-    Winding.ROWS: "two full lines",
+    Winding.ON_FACE: Sample.FULL,
+    Winding.BEHIND: Sample.BROKEN,
+    Winding.BEHIND_TOOTH: Sample.BROKEN,
+    Winding.KNOT: Sample.KNOT,
+    Winding.ROWS: Sample.TWO,
 }
 
 
 def _numbers(
     kind: str, wanted: Sequence[ExpectedPass], shown: Sequence[ExpectedPass], picture: Picture
-) -> Iterator[str]:
+) -> Iterator[Finding]:
     """Every number beyond the far end stands at its own wind or end; the first and the last are there."""
     wound = kind == "wound"
     every = {way: k for k, way in enumerate(wanted)}
@@ -115,9 +118,9 @@ def _numbers(
         number = int(words)
         told.add(number)
         if number not in at or not 0 < at[number] - x < _FIGURE * len(words):
-            yield f"number {words} does not stand at its {'wind' if wound else 'end'}"
+            yield finding(Passes.NUMBER_WIND if wound else Passes.NUMBER_END, number=words)
     if at and not {min(at), max(at)} <= told:
-        yield f"the numbers do not run from {min(at)} to {max(at)}"
+        yield finding(Passes.NUMBERS, first=min(at), last=max(at))
 
 
 def _place(one: DrawnPass, wound: bool) -> float:

@@ -11,6 +11,8 @@ from layout.drawing.shapes import Curve, Point, Region, Shape, Text
 from layout.drawing.sheet import Sheet, painted
 from layout.values.errors import LayoutError, shown
 from templates_gen.document import OPERATION_OF, Operations, operations_fault
+from templates_gen.messages.language import message
+from templates_gen.messages.roles.writing import CutFile
 from templates_gen.writers.checks import Found
 from templates_gen.writers.cutting.inside import first_wrong
 from templates_gen.writers.cutting.overlaps import overlap
@@ -27,24 +29,24 @@ _FIT = Found()
 def check_cut(sheets: Sequence[Sheet], operations: Operations) -> None:
     """`LayoutError` with one sentence if the one sheet, whose numbers are sound, is not what a cutter can take."""
     if wrong := operations_fault(operations):
-        raise LayoutError(f"a cutter's file needs operations, of which {wrong}")
+        raise LayoutError(message(CutFile.OPERATIONS, fault=wrong))
     if len(sheets) != 1:
-        raise LayoutError(f"a cutter's file holds one sheet, got {len(sheets)}")
+        raise LayoutError(message(CutFile.SHEETS, count=len(sheets)))
     if sheets[0] in _FIT:
         return
     if fault := _fault(sheets[0].shapes):
-        raise LayoutError(f"sheet {shown(sheets[0].name)} cannot be cut: {fault}")
+        raise LayoutError(message(CutFile.SHEET, sheet=shown(sheets[0].name), fault=fault))
     _FIT.add(sheets[0])
 
 
 def _fault(shapes: Sequence[Shape]) -> str:
     if any(isinstance(shape, Text) for shape in shapes):
-        return "words must be outlined before"
+        return message(CutFile.WORDS)
     drawn = [shape for shape in shapes if not isinstance(shape, Text)]
     if strange := [shape.pen for shape in drawn if shape.pen not in OPERATION_OF]:
-        return f"no operation belongs to the pen {shown(strange[0].value)}"
+        return message(CutFile.PEN, pen=shown(strange[0].value))
     if painted(drawn) != tuple(drawn):
-        return f"its order of work must be {', '.join(OPERATION_OF.values())}"
+        return message(CutFile.ORDER, operations=", ".join(OPERATION_OF.values()))
     paths = [shape for shape in drawn if isinstance(shape, Curve)]
     cuts = [path for path in paths if path.pen is Pen.THROUGH]
     contours = [contour for shape in drawn if isinstance(shape, Region) for contour in shape.contours]
@@ -53,16 +55,16 @@ def _fault(shapes: Sequence[Shape]) -> str:
 
 def _outlines_fault(paths: Sequence[Curve], cuts: Sequence[Curve]) -> str:
     if not cuts:
-        return "it holds no cut"
+        return message(CutFile.NO_CUT)
     if any(not path.closed for path in cuts):
-        return "an outline that is cut must be closed"
+        return message(CutFile.OPEN)
     for path in paths:
         last = path.steps[-1]
         if path.closed and last.through is None and _meet(path, last.end):
-            return "a closed outline must not end in a straight step to where it began"
+            return message(CutFile.CLOSING)
     if outer := first_wrong(cuts):
         x, y = outer.start
-        return f"what lies inside the outline that begins at {x:.3f}, {y:.3f} mm must be cut before it"
+        return message(CutFile.INSIDE, x=x, y=y)
     return ""
 
 
@@ -75,8 +77,8 @@ def _repeats_fault(paths: Sequence[Curve], contours: Sequence[Curve]) -> str:
     worked = [path for path in paths if path.pen is not Pen.REFERENCE]
     for own in (worked, [path for path in paths if path.pen is Pen.REFERENCE]):
         if place := overlap(own):
-            return f"two lines run over each other at {place.x:.3f}, {place.y:.3f} mm"
-    return "it engraves the same area twice" if repeated([path.points() for path in contours]) else ""
+            return message(CutFile.OVERLAP, x=place.x, y=place.y)
+    return message(CutFile.TWICE) if repeated([path.points() for path in contours]) else ""
 
 
 def repeated(outlines: Iterable[Sequence[Point]]) -> bool:
@@ -96,7 +98,7 @@ def _square_fault(paths: Sequence[Curve]) -> str:
     """A square on the reference operation, by which a person sees in any program whether the scale is right."""
     if any(path.pen is Pen.REFERENCE and _is_square(path) for path in paths):
         return ""
-    return f"it needs a square of {SQUARE:g} mm for reference"
+    return message(CutFile.SQUARE, side=SQUARE)
 
 
 def _is_square(path: Curve) -> bool:

@@ -15,6 +15,7 @@ import pytest
 
 from layout.values.errors import LayoutError
 from templates_gen.disk.faults import FaultError, fault
+from templates_gen.messages.roles.disk import Fault
 
 ROOT = Path(__file__).parents[3]
 NUMBERS = sorted(errno.errorcode)
@@ -23,7 +24,7 @@ NUMBERS = sorted(errno.errorcode)
 @pytest.mark.parametrize("number", NUMBERS)
 def test_every_number_gives_one_sentence(number: int) -> None:
     """Whatever number a system gives, the sentence names what was done, the place and a reason."""
-    sentence = str(fault("write", Path("strips", "kit.pdf"), OSError(number, os.strerror(number))))
+    sentence = str(fault(Fault.WRITE, Path("strips", "kit.pdf"), OSError(number, os.strerror(number))))
     start = f"could not write {Path('strips', 'kit.pdf')}: "
     assert sentence.startswith(start)
     assert sentence.endswith("; nothing was changed there")
@@ -46,19 +47,19 @@ def test_every_number_gives_one_sentence(number: int) -> None:
 )
 def test_the_reason_is_told(error: OSError | ValueError, reason: str) -> None:
     """The usual faults are told in words of the bench, others in the system's own."""
-    assert reason in str(fault("write", Path("kit.pdf"), error))
+    assert reason in str(fault(Fault.WRITE, Path("kit.pdf"), error))
 
 
 def test_a_file_open_elsewhere_is_thought_of() -> None:
     """Some systems refuse to replace a file that another program holds open, and call it a lack of permission."""
     refused = PermissionError(errno.EACCES, "x")
-    assert "open in another program" in str(fault("replace", Path("kit.pdf"), refused))
-    assert "open in another program" not in str(fault("read", Path("kit.pdf"), refused))
+    assert "open in another program" in str(fault(Fault.REPLACE, Path("kit.pdf"), refused))
+    assert "open in another program" not in str(fault(Fault.READ, Path("kit.pdf"), refused))
 
 
 def test_control_characters_are_shown() -> None:
     """A place with a line break or a terminal's command in its name stays one harmless line."""
-    sentence = str(fault("write", Path("a\nb\x1b[2J\udcff"), OSError(errno.ENOSPC, "x")))
+    sentence = str(fault(Fault.WRITE, Path("a\nb\x1b[2J\udcff"), OSError(errno.ENOSPC, "x")))
     assert "a\\x0ab\\x1b[2J" in sentence
     sentence.encode()
 

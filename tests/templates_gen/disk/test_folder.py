@@ -155,7 +155,7 @@ def test_what_cannot_be_put_back_is_told(old: Path, monkeypatch: pytest.MonkeyPa
         exchange(old)
     (run,) = RunFolder.all_in(old)
     lies = run.before("two.svg")
-    assert str(caught.value).endswith(f"; what was there lies in {lies}; the next run into this folder puts it back")
+    assert str(caught.value).endswith(f"; what was there is now in {lies}; the next run into this folder puts it back")
     assert there(old) == {
         "one.pdf": b"old one.pdf",
         run.path.name: None,

@@ -109,7 +109,7 @@ def test_killed_at_every_step(steps: int, tmp_path: Path) -> None:
     told = " ".join(sentence for _, *sentences in seen for sentence in sentences)
     assert {was_new for was_new, *_ in seen} == {True, False}
     assert "put back" in told
-    assert "now spent, were removed" in told
+    assert "no longer needed, were removed" in told
 
 
 @needs_kill

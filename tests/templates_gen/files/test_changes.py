@@ -12,7 +12,7 @@ from templates_gen.files.changes import Changes
 from templates_gen.files.check import Against, check
 from templates_gen.files.generate import Report, make
 from templates_gen.files.manifest import MANIFEST, product_of
-from templates_gen.screen.report import made_table
+from templates_gen.screen.made_report import made_table
 
 OTHER: dict[str, object] = {"weaving.height": "33 cm"}
 

@@ -18,10 +18,11 @@ from layout.kit.kit import Kit
 from templates_gen.disk.recovery import LARGEST_FILE
 from templates_gen.document import About, packed
 from templates_gen.files.check import Against, Checked, Count, check
-from templates_gen.files.folder_contents import UNLISTED
 from templates_gen.files.formats import FORMATS
 from templates_gen.files.generate import make
 from templates_gen.files.manifest import MANIFEST
+from templates_gen.messages.language import message
+from templates_gen.messages.roles.files import Check
 
 FEW = tuple(f"strip-{end}.{form}" for end in ("near", "far") for form in ("pdf", "svg"))
 
@@ -182,7 +183,7 @@ def test_a_manifest_with_names_that_cannot_be(name: str, strips: Path) -> None:
     found, *others = checked(strips)
     assert "missing" in found.problems[0]
     found.file.encode()
-    assert [each.problems for each in others] == [(UNLISTED,)] * len(FEW)
+    assert [each.problems for each in others] == [(message(Check.UNLISTED, manifest=MANIFEST),)] * len(FEW)
 
 
 FOREIGN = {
@@ -345,4 +346,4 @@ def test_files_that_no_manifest_lists(strips: Path) -> None:
     (strips / ".templates-gen.lock").write_bytes(b"")
     wrong = {Path(each.file).name: each.problems for each in checked(strips) if each.problems}
     assert set(wrong) == {"a copy.svg", "comb-300x40mm-kerf-0.15.dxf"}
-    assert all("is in no manifest.json" in problem for (problem,) in wrong.values())
+    assert all("is not in manifest.json" in problem for (problem,) in wrong.values())

@@ -208,7 +208,7 @@ def alarm(wanted: Output, data: bytes) -> str:
         result = findings(planned(), wanted, read(wanted, data))
     except LayoutError as error:
         return str(error)
-    return "; ".join(result.problems) or ("" if result.sound else "off")
+    return "; ".join(result.sentences) or ("" if result.sound else "off")
 
 
 def redrawn(sheet: Sheet, pen: Pen, change: Callable[[Shape], Shape]) -> Sheet:

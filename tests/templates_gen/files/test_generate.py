@@ -32,7 +32,8 @@ from templates_gen.files.formats import FORMATS
 from templates_gen.files.generate import ProofError, Report, make
 from templates_gen.files.manifest import MANIFEST, product_of
 from templates_gen.files.outputs import Output
-from templates_gen.verify.compare import Findings
+from templates_gen.messages.roles.proof_printed import Strips
+from templates_gen.verify.finding import Findings, finding
 
 ROOT = Path(__file__).parents[3]
 MAKE = (
@@ -265,13 +266,12 @@ def test_a_proof_that_fails_says_each_problem_once_and_what_to_do(
     used: Path, demo_plan: Plan, metrics: FontMetrics, monkeypatch: pytest.MonkeyPatch
 ) -> None:
     """A problem that comes three times is said once, with a count; then that the kit is kept and reported."""
-    monkeypatch.setattr(
-        generate, "findings", lambda *_: Findings(0.0, ("a mark is off", "no total") + 2 * ("a mark is off",))
-    )
+    lean, glue = finding(Strips.UPRIGHT), finding(Strips.GLUING)
+    monkeypatch.setattr(generate, "findings", lambda *_: Findings(0.0, (lean, glue, lean, lean)))
     with pytest.raises(ProofError) as caught:
         make(demo_plan, used, metrics, only=FEW)
     said = str(caught.value)
-    assert ": 3 times: a mark is off; no total. This is a mistake of the program" in said
+    assert f": 3 times: {lean}; {glue}. This is a mistake of the program" in said
     assert "keep the kit file as it is, and report it together with the version" in said
     assert said.endswith(f"(templates-gen {version('templates-gen')}).")
 
@@ -280,11 +280,11 @@ def test_a_proof_that_fails_in_a_hundred_ways_can_still_be_read(
     used: Path, demo_plan: Plan, metrics: FontMetrics, monkeypatch: pytest.MonkeyPatch
 ) -> None:
     """Twelve problems are told, and how many more there are."""
-    many = Findings(0.0, tuple(f"mark {number} is off" for number in range(100)))
+    many = Findings(0.0, tuple(finding(Strips.TOO_SHORT, marks=number) for number in range(100)))
     monkeypatch.setattr(generate, "findings", lambda *_: many)
-    with pytest.raises(ProofError, match=r"mark 11 is off; and 88 more\. This") as caught:
+    with pytest.raises(ProofError, match=r"for 11 of its marks; and 88 more\. This") as caught:
         make(demo_plan, used, metrics, only=FEW)
-    assert "mark 12" not in str(caught.value)
+    assert "for 12 of" not in str(caught.value)
 
 
 def test_a_file_that_its_reader_refuses_is_reported_too(

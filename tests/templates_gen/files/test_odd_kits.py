@@ -19,7 +19,7 @@ def told(changes: dict[str, object], file: str) -> tuple[str, ...]:
     """What the proof says of that file of a kit, just as it was drawn."""
     planned = plan_of(changes)
     wanted = Outputs(planned, font_metrics()).output(file)
-    return findings(planned, wanted, read(wanted, write(wanted))).problems
+    return findings(planned, wanted, read(wanted, write(wanted))).sentences
 
 
 @pytest.mark.parametrize("width", ["400 mm", "408.3 mm", "411.7 mm"])

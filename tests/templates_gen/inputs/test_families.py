@@ -81,6 +81,6 @@ def test_an_unknown_name_is_refused_with_the_one_meant(said: str, meant: str) ->
 @pytest.mark.parametrize("said", ["strip-near.dxf", "kit.svg", "job.", "strips.doc"])
 def test_a_file_that_there_is_not_is_refused(said: str) -> None:
     """With the kinds that there are; the example works."""
-    with pytest.raises(FieldError, match=r"--only: needs a file that there is of it") as caught:
+    with pytest.raises(FieldError, match=r"--only: needs a file that exists for it") as caught:
         files([said])
     assert files([caught.value.example.removeprefix("--only ")])

@@ -104,7 +104,7 @@ def test_a_starter_never_replaces_what_is_there(tmp_path: Path) -> None:
     link = tmp_path / "link.toml"
     link.symlink_to(tmp_path / "nowhere.toml")
     for path in (taken, tmp_path, link):
-        with pytest.raises(KitFileError, match="is there already and stays as it is"):
+        with pytest.raises(KitFileError, match="already exists and stays as it is"):
             write_starter(path)
     assert taken.read_text() == "mine"
     assert not (tmp_path / "nowhere.toml").exists()
@@ -186,7 +186,7 @@ def test_a_file_beyond_all_measure_is_refused(tmp_path: Path) -> None:
     path.write_bytes(b"#" * (LARGEST + 1))
     assert refusal(path).endswith("is larger than 200 kB, which no kit file is")
     path.write_text("x = " + "[\n" * 90_000)
-    assert refusal(path).endswith("far too long to be meant")
+    assert refusal(path).endswith("far too long, or too many nested brackets")
     for text in ("x = " + "1" * 100_000, "a." * 200 + "a = 1"):
         path.write_text("\n" + text)
         assert refusal(path).endswith(

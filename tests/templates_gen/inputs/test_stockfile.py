@@ -68,7 +68,7 @@ def test_the_command_writes_a_starter_and_never_over_a_file(tmp_path: Path) -> N
     path.write_text("mine")
     second = CliRunner().invoke(main, ["new-stock", str(path)])
     assert second.exit_code == 2
-    assert second.output.strip() == f"{path} is there already and stays as it is; choose a name that is not taken"
+    assert second.output.strip() == f"{path} already exists and stays as it is; choose another name"
     assert path.read_text() == "mine"
 
 

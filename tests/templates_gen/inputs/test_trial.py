@@ -73,7 +73,7 @@ def test_only_the_measured_values_change(stock: Path) -> None:
         '+ kerf_uncertainty = "0.005 mm"\n',
         '+ kerf = "0.2 mm"\n',
     ]
-    assert 'Kept there as what the trial was drawn for: kerf = "0.2 mm"\n' in result.output
+    assert 'Kept there, so that the trial can be measured again: kerf = "0.2 mm"\n' in result.output
     assert load(stock) == replace(MEASURED, kerf_x=0.19, kerf_y=0.19)
 
 
@@ -91,7 +91,7 @@ def test_the_ease_of_the_slot_that_held_the_yarn(stock: Path) -> None:
     assert run(*ONE, "--slot", "0.30", "--stock", str(stock)).exit_code == 0
     assert load(stock).ease == 0.29
     kept = [line for line in difference(before, stock.read_text("utf-8")) if "ease" in line]
-    remark = "                   # what a slot is wider than the yarn that it holds\n"
+    remark = "                   # how much wider a slot is than the yarn that it holds\n"
     assert kept == [f'- ease = "0.15 mm"{remark}', f'+ ease = "0.29 mm"{remark}']
 
 
@@ -105,7 +105,7 @@ def test_values_for_programs() -> None:
 @pytest.mark.parametrize(
     ("words", "said"),
     [
-        ((), "--hole: needs what was measured on the trial cut, got nothing; for example --hole 20.14 --part 19.76"),
+        ((), "--hole: needs a size measured on the trial cut, got nothing; for example --hole 20.14 --part 19.76"),
         (("--hole", "19", "--part", "20"), "--hole: needs a hole larger than the part that came out of it"),
         (("--hole", "20.14"), "--part: needs one --part for every --hole, got 0 for 1"),
         (("--hole", "wide", "--part", "19"), "--hole: needs a size as the caliper shows it, in mm or inches, got"),

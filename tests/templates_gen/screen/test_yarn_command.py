@@ -149,7 +149,7 @@ def test_two_thicknesses_are_told_apart() -> None:
     said = run("yarn", "240 m/100 g", "--wraps", 10, "--over", "1 in").stdout
     assert re.search(r"^compressed diameter +0\.\d+ mm +assumed", said, re.MULTILINE)
     assert re.search(r"^soft diameter +2\.540 mm +measured", said, re.MULTILINE)
-    assert "never reckon with one of each" in said
+    assert "never compute with one of each" in said
 
 
 @pytest.mark.parametrize(

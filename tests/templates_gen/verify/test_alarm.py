@@ -68,7 +68,7 @@ def alarm(wanted: Output, data: bytes, of: Plan | None = None) -> str:
         return str(error)
     if result.deviation > 0.001:
         assert result.problems, "a deviation must be told"
-    return "; ".join(result.problems)
+    return "; ".join(result.sentences)
 
 
 @pytest.mark.parametrize("file", FILES)

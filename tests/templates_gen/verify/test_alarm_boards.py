@@ -68,7 +68,7 @@ def test_what_was_not_spoilt_does_not_ring(name: tuple[str, str]) -> None:
 
 def wrong(output: Output) -> str:
     """What the second reckoning alone says of a drawing that agrees with its own plan."""
-    return "; ".join(prove_cut_file(plan_of(), output, output.sheets).problems)
+    return "; ".join(prove_cut_file(plan_of(), output, output.sheets).sentences)
 
 
 def _changed(module: Any, name: str, change: Callable[[Any], Any]) -> Callable[[PATCH], None]:
@@ -111,10 +111,10 @@ JOBS: dict[str, tuple[Callable[[PATCH], None], str]] = {
     "waste that is none": (_boards(waste=0.1), "% of waste"),
     "a bound below the area's": (_boards(least=0), "area asks for"),
     "parts that overlap": (_changed(drawings_module, "boards_of", _overlapping), "overlap"),
-    "half of the time": (_changed(job_module, "seconds", lambda time: time / 2), "min was reckoned"),
+    "half of the time": (_changed(job_module, "seconds", lambda time: time / 2), "min was computed"),
     "a time that is no estimate": (
         _changed(job_module, "time_words", lambda words: words.replace("an estimate", "sure")),
-        "min was reckoned",
+        "min was computed",
     ),
     "a kerf left to the machine": (
         _changed(job_module, "kerf_words", lambda words: words.replace("drawn in", "not drawn in")),

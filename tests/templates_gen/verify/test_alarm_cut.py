@@ -35,7 +35,7 @@ def alarm(name: str, data: bytes) -> str:
     except LayoutError as error:
         return str(error)
     result = compare([plate()], found.sheets)
-    problems = [*result.problems, *([] if found.about == ABOUT else ["says another thing of itself"])]
+    problems = [*result.sentences, *([] if found.about == ABOUT else ["says another thing of itself"])]
     return "; ".join(problems) or ("" if result.sound else "off")
 
 

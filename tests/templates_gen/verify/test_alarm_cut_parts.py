@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Callable
 from dataclasses import replace
 
@@ -21,8 +22,8 @@ from layout.drawing.shapes import Curve, Point, Shape, Step
 from layout.drawing.sheet import Sheet
 from layout.messages.catalogue import Message
 from layout.plan import Plan
-from templates_gen.verify.compare import Findings
 from templates_gen.verify.cut_parts.prove_cut import CUT_PROOFS, prove_cut
+from templates_gen.verify.finding import Findings
 
 # Pitches that are no whole number of tenths of a millimetre, and strips unlike their mirror image.
 CHANGES: dict[str, object] = {
@@ -162,7 +163,7 @@ def scaled(share: float) -> Callable[[Sheet], Sheet]:
     ("spoil", "says"),
     [
         (moved(Pen.SCORE, 1, 0.01, 0.01), "a scored mark is 10.0 micrometres off"),
-        (without(Pen.SCORE), "scored marks where kit and stock ask for"),
+        (without(Pen.SCORE), "scored mark: 9 found, kit and stock ask for 10"),
         (opened, "an outline that is cut is open"),
         (scaled(1.001), "not true to scale"),
         (scaled(0.97), "not true to scale"),
@@ -172,7 +173,7 @@ def scaled(share: float) -> Callable[[Sheet], Sheet]:
 )
 def test_a_comb_that_was_changed_rings(grain: str, name: str, spoil: Callable[[Sheet], Sheet], says: str) -> None:
     """Ten micrometres, one mark, one open outline, one scale: each is found on every grain."""
-    assert says in "; ".join(found(name, STOCKS[grain], spoil).problems)
+    assert says in "; ".join(found(name, STOCKS[grain], spoil).sentences)
 
 
 @pytest.mark.parametrize("grain", STOCKS)
@@ -186,7 +187,7 @@ def test_a_shed_stick_that_was_changed_rings(grain: str) -> None:
 
 
 def _said(findings: Findings) -> str:
-    return "; ".join(findings.problems)
+    return "; ".join(findings.sentences)
 
 
 # 2. Builders that are wrong, in drawing and plan alike.
@@ -221,7 +222,7 @@ def test_a_builder_with_other_slots_rings(name: str, monkeypatch: pytest.MonkeyP
 def test_a_builder_that_leaves_every_second_end_out_rings(monkeypatch: pytest.MonkeyPatch) -> None:
     """The count of slots is told."""
     monkeypatch.setattr(comb_module, "step_of", lambda *_: 2)
-    assert "slot walls where kit and stock ask for" in _said(found("comb", STOCKS["x"]))
+    assert re.search(r"slot wall: \d+ found, kit and stock ask for", _said(found("comb", STOCKS["x"])))
 
 
 def test_a_builder_with_long_teeth_rings(monkeypatch: pytest.MonkeyPatch) -> None:
@@ -234,7 +235,7 @@ def test_a_builder_of_teeth_too_narrow_rings(monkeypatch: pytest.MonkeyPatch) ->
     """Under 1 mm nothing is cut."""
     monkeypatch.setattr(teeth_module, "LEAST", 0.1)
     narrow = plan_of(CHANGES | {"sett": {"given": "5 ends/cm"}})
-    assert "slot walls where kit and stock ask for" in _said(found("comb", STOCKS["x"], of=narrow))
+    assert re.search(r"slot wall: \d+ found, kit and stock ask for", _said(found("comb", STOCKS["x"], of=narrow)))
     winding = plan_of(CHANGES | {"sett": {"given": "15 ends/cm"}})
     assert "under 1 mm" in _said(found("winding-comb", STOCKS["x"], of=winding))
 
@@ -282,8 +283,8 @@ def test_bars_and_gauges_drawn_for_another_kerf_ring(name: str, grain: str, monk
             ((25.4, "1 in"), (50.8, "2 in"), (50.01, "5 cm")),
             "a window is 10.0",
         ),
-        ("spacing-guide-cut", "guide_bar.TEN", 5.0, "0 tenth marks where"),
-        ("spacing-guide-cut", "guide_bar.FACE", 3.0, "0 face marks where"),
+        ("spacing-guide-cut", "guide_bar.TEN", 5.0, "tenth mark: 0 found"),
+        ("spacing-guide-cut", "guide_bar.FACE", 3.0, "face mark: 0 found"),
         ("end-bars", "end_bars.toothed_edge", None, "a notch wall is 10.0"),
         ("end-bars", "end_bars._HOLE", 2.01, "a size of a screw hole is 20.0"),
         ("peg-jig", "peg_jig.way_up", lambda *_: 1, "a hole is"),

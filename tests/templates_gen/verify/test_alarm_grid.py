@@ -44,7 +44,7 @@ def alarm(plan: Plan, form: str) -> str:
     assert compare(wanted.sheets, found.sheets).sound
     result = findings(plan, wanted, found)
     assert result.problems or result.deviation <= 0.001
-    return "; ".join(result.problems)
+    return "; ".join(result.sentences)
 
 
 @pytest.mark.parametrize("form", ["pdf", "svg"])

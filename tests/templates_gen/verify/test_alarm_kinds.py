@@ -51,7 +51,7 @@ def alarm(planned: Plan, file: str) -> str:
     data = write(wanted)
     found = read(wanted, data)
     assert compare(wanted.sheets, found.sheets).sound
-    return "; ".join(findings(planned, wanted, found).problems)
+    return "; ".join(findings(planned, wanted, found).sentences)
 
 
 @pytest.mark.parametrize("kind", KINDS)

@@ -42,7 +42,7 @@ def alarm(planned: Plan, wanted: Output) -> str:
     except LayoutError as error:
         return str(error)
     assert result.sound == (not result.problems)
-    return "; ".join(result.problems)
+    return "; ".join(result.sentences)
 
 
 @pytest.mark.parametrize("name", EVERY)

@@ -13,8 +13,10 @@ from strategies import sheets
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Curve, Point, Region, Shape, Step, Text, circle, filled, line, rectangle
 from layout.drawing.sheet import Sheet
+from templates_gen.messages.roles.proof import Compared
 from templates_gen.verify import LIMIT
-from templates_gen.verify.compare import Findings, compare
+from templates_gen.verify.compare import compare
+from templates_gen.verify.finding import Findings, finding
 
 P = Point
 SQUARE = (P(1, 1), P(5, 1), P(5, 5), P(1, 5))
@@ -92,7 +94,7 @@ def test_anything_else_does_not_pass(name: str) -> None:
     for wanted, found in ((RIGHT, other()), (other(), RIGHT)):
         result = compare([wanted], [found])
         assert not result.sound
-        assert all(problem.startswith("sheet 1: ") for problem in result.problems)
+        assert all(problem.startswith("sheet 1: ") for problem in result.sentences)
         assert result.problems
 
 
@@ -133,15 +135,16 @@ def test_a_shift_is_measured(drawn: Sheet, dx: float, dy: float) -> None:
 
 def test_sheets_are_counted_and_named() -> None:
     """A sheet too few or too many is said, and a problem on the second sheet says so."""
-    assert compare([RIGHT, RIGHT], [RIGHT]).problems == ("1 sheets where 2 were wanted",)
+    assert compare([RIGHT, RIGHT], [RIGHT]).sentences == ("1 sheets where 2 were wanted",)
     assert not compare([], [RIGHT]).sound
-    assert compare([RIGHT, RIGHT], [RIGHT, sheet()]).problems[0].startswith("sheet 2: ")
+    assert compare([RIGHT, RIGHT], [RIGHT, sheet()]).sentences[0].startswith("sheet 2: ")
 
 
 def test_findings_add_up() -> None:
     """The larger deviation stands and every problem is kept; a deviation over the limit is not sound by itself."""
-    total = Findings(0.0002, ("a",)) + Findings(0.0005, ("b",))
-    assert total == Findings(0.0005, ("a", "b"))
+    one, other = finding(Compared.OPERATIONS), finding(Compared.SHEETS, found=1, wanted=2)
+    total = Findings(0.0002, (one,)) + Findings(0.0005, (other,))
+    assert total == Findings(0.0005, (one, other))
     assert not total.sound
     assert Findings(0.001, ()).sound
     assert not Findings(0.0011, ()).sound

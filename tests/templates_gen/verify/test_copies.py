@@ -77,7 +77,7 @@ def test_the_proof_misses_a_layer_by_itself(number: int, monkeypatch: pytest.Mon
     spoilt["end-bars"] = spoilt["end-bars"]._replace(copies=lambda *_: number)
     monkeypatch.setattr(module, "CUT_PRODUCTS", spoilt)
     output = files().output(JOB_FILE)
-    problems = "; ".join(findings(planned(), output, read(output, write(output))).problems)
+    problems = "; ".join(findings(planned(), output, read(output, write(output))).sentences)
     assert f"where there are {4 + 2 * LAYERS} parts" in problems
 
 

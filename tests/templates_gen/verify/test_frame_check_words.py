@@ -17,7 +17,7 @@ def complaints(changes: dict[str, object]) -> tuple[str, ...]:
     """What the proof says of the check sheet of a kit, as it is drawn."""
     planned = plan_of(changes)
     output = Outputs(planned, font_metrics(), ["frame-check"]).output("frame-check.pdf")
-    return prove(planned, output.sheets, output.laid, on_paper=True).problems
+    return prove(planned, output.sheets, output.laid, on_paper=True).sentences
 
 
 def refused(widths: list[str], changes: dict[str, object]) -> dict[str, tuple[str, ...]]:

@@ -26,7 +26,7 @@ def alarm(wrong: Wrong) -> tuple[Sheet, tuple[str, ...]]:
     assert compare([sheet], found).sound
     result = prove_cut(planned, STOCK, found[0], laid)
     assert bool(result.problems) == (not result.sound), "a deviation must be told"
-    return sheet, result.problems
+    return sheet, result.sentences
 
 
 @pytest.mark.parametrize("name", CUT)

@@ -1,0 +1,20 @@
+"""The program's messages in English, and with them those that stand on the parts."""
+
+from layout.messages.catalogue import Catalogue
+from layout.messages.english import ENGLISH as ON_PARTS
+from templates_gen.messages.english import (
+    disk,
+    files,
+    inputs,
+    proof,
+    proof_cut,
+    proof_printed,
+    reading,
+    screen,
+    writing,
+)
+
+_AREAS = (disk, files, inputs, proof, proof_cut, proof_printed, reading, screen, writing)
+
+ENGLISH = Catalogue({**ON_PARTS.messages, **{role: said for area in _AREAS for role, said in area.MESSAGES.items()}})
+"""The one catalogue that there is so far."""

@@ -1,0 +1,58 @@
+"""English: what a proof finds wrong in any file."""
+
+from __future__ import annotations
+
+from layout.messages.catalogue import Plural, Role
+from templates_gen.messages.roles.proof import (
+    Compared,
+    Laid,
+    Proof,
+    Whole,
+    Words,
+)
+
+MESSAGES: dict[Role, str | Plural] = {
+    Proof.AT: "{place}: {finding}",
+    Proof.TIMES: "{count} times: {finding}",
+    Proof.SHEET: "sheet {number}",
+    Proof.NEAR: "near end",
+    Proof.FAR: "far end",
+    Compared.SHEETS: "{found} sheets where {wanted} were wanted",
+    Compared.SIZE: "measures {width:.3f} x {height:.3f} mm where {wide:.3f} x {high:.3f} mm was wanted",
+    Compared.SHAPES: "{found} shapes where {wanted} were wanted",
+    Compared.OFF: "something is {micrometres:.1f} micrometres off",
+    Compared.KIND: "a {found} where a {wanted} was wanted",
+    Compared.SAYS: "says {found} where {wanted} was wanted",
+    Compared.FORM: "a {wanted} of another form than was wanted",
+    Compared.LINE: "{pen} line",
+    Compared.REGION: "{pen} region",
+    Compared.WORD: "{pen} word",
+    Compared.CALLED: "is called {found} where {wanted} was wanted",
+    Compared.OPERATIONS: "shows its operations in other colours or widths than its stock asks for",
+    Compared.OTHER_KIT: "carries the inputs of another kit than the one given",
+    Compared.OTHER_STOCK: "carries the inputs of another stock than the one given",
+    Laid.CROSSES: "{found} register crosses where {wanted} were wanted",
+    Laid.SCALE: "{part} is not true to scale",
+    Laid.SETT: "the sett taken does not follow from the kit's readings",
+    Laid.OPEN_CUT: "an outline that is cut is open",
+    Laid.NO_BAR_ACROSS: "no check bar of {length} mm across the sheet",
+    Laid.NO_BAR_UP: "no check bar of {length} mm up the sheet",
+    Words.NOWHERE: "nowhere says {words!r}",
+    Words.OTHER: "says {words!r}, which the kit does not ask for",
+    Words.HEAD: "the head of {title!r} does not say what the kit asks for, or says more",
+    Words.SIDES: "left and right do not stand at their sides",
+    Words.CENTRE: "the word at the centre does not stand beside it",
+    Words.ARROW: "no arrow beside {words!r} points {way}",
+    Words.CENTRES: "the centres across and up are not both named",
+    Words.PIECES: "the pieces are not all named, each once",
+    Whole.MISSING: "{file} is missing, which this kit must have",
+    Whole.SHOWS_TIMES: "{file} shows {part} {found} times where {wanted} was wanted",
+    Whole.STRAY: "{file} is there, but this kit does not ask for it",
+    Whole.MISSING_CUT: "{name} is missing, which this kit must have for the cutter",
+    Whole.MISSING_AS: "{name} is missing as {form}",
+    Whole.SHOWS: "{file} shows {found} where {wanted} was wanted",
+    Whole.SHOWS_NOTHING: "{file} shows nothing where {wanted} was wanted",
+    Whole.SQUARES: "{squares} reference squares on {boards} boards as {form}",
+    Whole.ON_BOARDS: "{part} lies on the boards {found} times as {form} where {wanted} was wanted",
+    Whole.NUMBERS: "the boards as {form} are not numbered from 1 to {boards}",
+}

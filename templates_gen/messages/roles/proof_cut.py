@@ -1,0 +1,86 @@
+"""The roles of what a proof finds wrong on cut parts."""
+
+from __future__ import annotations
+
+from layout.messages.catalogue import Role
+
+
+class CutMark(Role):
+    """Names of what is measured."""
+
+    NOTCH_WALL = "proof_cut.mark.notch_wall"
+    BAR_END = "proof_cut.mark.bar_end"
+    NOTCH_DEPTH = "proof_cut.mark.notch_depth"
+    SCORED = "proof_cut.mark.scored"
+    SCREW = "proof_cut.mark.screw"
+    SCREW_SIZE = "proof_cut.mark.screw_size"
+    HOLE = "proof_cut.mark.hole"
+    HOLE_ROW = "proof_cut.mark.hole_row"
+    HOLE_SIZE = "proof_cut.mark.hole_size"
+    CENTRE_LINE = "proof_cut.mark.centre_line"
+    JIG_END = "proof_cut.mark.jig_end"
+    SLOT_WALL = "proof_cut.mark.slot_wall"
+    WINDOW = "proof_cut.mark.window"
+    LIMIT = "proof_cut.mark.limit"
+    END_MARK = "proof_cut.mark.end_mark"
+    TENTH = "proof_cut.mark.tenth"
+    FACE = "proof_cut.mark.face"
+    UNIT = "proof_cut.mark.unit"
+    STICK_PAST = "proof_cut.mark.stick_past"
+    SQUARE = "proof_cut.mark.square"
+    PLUG = "proof_cut.mark.plug"
+    SLOT = "proof_cut.mark.slot"
+    PLUG_HOLE = "proof_cut.mark.plug_hole"
+    KERF = "proof_cut.mark.kerf"
+    EASE = "proof_cut.mark.ease"
+
+
+class Cut(Role):
+    """Parts that are cut."""
+
+    COUNT = "proof_cut.cut.count"
+    OFF = "proof_cut.cut.off"
+    NO_NOTCHES = "proof_cut.cut.no_notches"
+    NO_PEGS = "proof_cut.cut.no_pegs"
+    NO_SETT = "proof_cut.cut.no_sett"
+    OTHER_SETT = "proof_cut.cut.other_sett"
+    TEETH_NARROW = "proof_cut.cut.teeth_narrow"
+    TEETH_LONG = "proof_cut.cut.teeth_long"
+    LABEL = "proof_cut.cut.label"
+    ENGRAVED = "proof_cut.cut.engraved"
+    NOT_ENGRAVED = "proof_cut.cut.not_engraved"
+    SHARP = "proof_cut.cut.sharp"
+    PLATES = "proof_cut.cut.plates"
+    LADDER_ENGRAVED = "proof_cut.cut.ladder_engraved"
+    LADDER_UNEVEN = "proof_cut.cut.ladder_uneven"
+    LADDER_OUTSIDE = "proof_cut.cut.ladder_outside"
+
+
+class Board(Role):
+    """Pictures of boards on the job sheet."""
+
+    PICTURE = "proof_cut.board.picture"
+    BOARDS = "proof_cut.board.boards"
+    FORM = "proof_cut.board.form"
+    OVERLAP = "proof_cut.board.overlap"
+    PARTS = "proof_cut.board.parts"
+    NUMBER = "proof_cut.board.number"
+
+
+class Job(Role):
+    """What the job sheet says."""
+
+    SHEET = "proof_cut.job.sheet"
+    STOCK = "proof_cut.job.stock"
+    KERF = "proof_cut.job.kerf"
+    GRAIN = "proof_cut.job.grain"
+    NO_COUNTS = "proof_cut.job.no_counts"
+    SHEETS = "proof_cut.job.sheets"
+    PARTS = "proof_cut.job.parts"
+    COPIES = "proof_cut.job.copies"
+    OPERATIONS = "proof_cut.job.operations"
+    COLOUR = "proof_cut.job.colour"
+    AMOUNT = "proof_cut.job.amount"
+    TIME = "proof_cut.job.time"
+    MINUTES = "proof_cut.job.minutes"
+    RULES = "proof_cut.job.rules"

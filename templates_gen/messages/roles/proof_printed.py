@@ -1,0 +1,137 @@
+"""The roles of what a proof finds wrong on printed parts."""
+
+from __future__ import annotations
+
+from layout.messages.catalogue import Role
+
+
+class Mark(Role):
+    """Names of what is measured."""
+
+    WIND = "proof_printed.mark.wind"
+    END = "proof_printed.mark.end"
+    TEN = "proof_printed.mark.ten"
+    UNIT = "proof_printed.mark.unit"
+    LIMIT = "proof_printed.mark.limit"
+    CENTRE = "proof_printed.mark.centre"
+    HOLE = "proof_printed.mark.hole"
+    NOTCH = "proof_printed.mark.notch"
+
+
+class Strips(Role):
+    """Marks of strips and guides."""
+
+    TOO_SHORT = "proof_printed.strips.too_short"
+    NO_TOTAL = "proof_printed.strips.no_total"
+    UPRIGHT = "proof_printed.strips.upright"
+    COUNT = "proof_printed.strips.count"
+    OFF = "proof_printed.strips.off"
+    TOTAL = "proof_printed.strips.total"
+    TOTAL_STRAY = "proof_printed.strips.total_stray"
+    LINES = "proof_printed.strips.lines"
+    LINE_OFF = "proof_printed.strips.line_off"
+    PAPER = "proof_printed.strips.paper"
+    PAPER_ROUND = "proof_printed.strips.paper_round"
+    NOT_CROSSING = "proof_printed.strips.not_crossing"
+    UNIT_AWAY = "proof_printed.strips.unit_away"
+    LOST = "proof_printed.strips.lost"
+    OUTLINES = "proof_printed.strips.outlines"
+    OUTLINE_OFF = "proof_printed.strips.outline_off"
+    ARROWS = "proof_printed.strips.arrows"
+    GLUING = "proof_printed.strips.gluing"
+
+
+class Spacing(Role):
+    """Spacing guides."""
+
+    EDGE = "proof_printed.spacing.edge"
+    UPRIGHT = "proof_printed.spacing.upright"
+    AT_EDGE = "proof_printed.spacing.at_edge"
+    LAYERS = "proof_printed.spacing.layers"
+    TOO_SHORT = "proof_printed.spacing.too_short"
+    NUMBER = "proof_printed.spacing.number"
+    TENTHS = "proof_printed.spacing.tenths"
+
+
+class Card(Role):
+    """Wrap gauges."""
+
+    PIECES = "proof_printed.card.pieces"
+    EDGES = "proof_printed.card.edges"
+    ONE_LINE = "proof_printed.card.one_line"
+    UPRIGHT = "proof_printed.card.upright"
+    EDGES_FOLD = "proof_printed.card.edges_fold"
+    EDGES_LOWER = "proof_printed.card.edges_lower"
+    WINDOW_FOLD = "proof_printed.card.window_fold"
+    WINDOW_LOWER = "proof_printed.card.window_lower"
+    LABEL = "proof_printed.card.label"
+    TABLE = "proof_printed.card.table"
+    ROWS = "proof_printed.card.rows"
+    SIDE = "proof_printed.card.side"
+    LINES = "proof_printed.card.lines"
+
+
+class Cells(Role):
+    """Weaving grids."""
+
+    NO_LINES = "proof_printed.cells.no_lines"
+    STRAIGHT = "proof_printed.cells.straight"
+    COUNT = "proof_printed.cells.count"
+    OFF = "proof_printed.cells.off"
+    PEN = "proof_printed.cells.pen"
+    BLOCKS = "proof_printed.cells.blocks"
+    SHADING = "proof_printed.cells.shading"
+    NUMBER = "proof_printed.cells.number"
+    NO_NUMBER_HERE = "proof_printed.cells.no_number_here"
+    LEFT_OUT = "proof_printed.cells.left_out"
+    NO_NUMBER = "proof_printed.cells.no_number"
+    ENDS = "proof_printed.cells.ends"
+    BEADS = "proof_printed.cells.beads"
+
+
+class Frame(Role):
+    """Frame check sheets."""
+
+    SHEET = "proof_printed.frame.sheet"
+    NO_FRAME = "proof_printed.frame.no_frame"
+    OFF = "proof_printed.frame.off"
+    ORDER = "proof_printed.frame.order"
+
+
+class Passes(Role):
+    """The winding picture."""
+
+    PICTURE = "proof_printed.passes.picture"
+    NEAR_END = "proof_printed.passes.near_end"
+    GAP = "proof_printed.passes.gap"
+    OFF = "proof_printed.passes.off"
+    FACE = "proof_printed.passes.face"
+    BEHIND = "proof_printed.passes.behind"
+    ARROW_FAR = "proof_printed.passes.arrow_far"
+    ARROW_NEAR = "proof_printed.passes.arrow_near"
+    WAY = "proof_printed.passes.way"
+    SIDE_ARROWS = "proof_printed.passes.side_arrows"
+    SIDE_BOTH = "proof_printed.passes.side_both"
+    SIDE_WAY = "proof_printed.passes.side_way"
+    ROWS = "proof_printed.passes.rows"
+    ROW = "proof_printed.passes.row"
+    KNOTS = "proof_printed.passes.knots"
+    SIDE_KNOT = "proof_printed.passes.side_knot"
+    ENDS_NAMED = "proof_printed.passes.ends_named"
+    TIES_NAMED = "proof_printed.passes.ties_named"
+    TIES_ORDER = "proof_printed.passes.ties_order"
+    SIDES_NAMED = "proof_printed.passes.sides_named"
+    SAMPLE = "proof_printed.passes.sample"
+    NUMBER_WIND = "proof_printed.passes.number_wind"
+    NUMBER_END = "proof_printed.passes.number_end"
+    NUMBERS = "proof_printed.passes.numbers"
+
+
+class Sample(Role):
+    """Samples of a legend."""
+
+    FULL = "proof_printed.sample.full"
+    BROKEN = "proof_printed.sample.broken"
+    KNOT = "proof_printed.sample.knot"
+    TWO = "proof_printed.sample.two"
+    OTHER = "proof_printed.sample.other"
