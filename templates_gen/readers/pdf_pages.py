@@ -7,6 +7,8 @@ from io import BytesIO
 from typing import TYPE_CHECKING, NamedTuple
 
 from templates_gen.document import ReadError
+from templates_gen.messages.language import message
+from templates_gen.messages.roles.reading import Other
 
 if TYPE_CHECKING:
     from pypdf import PageObject
@@ -27,14 +29,14 @@ def confirm(data: bytes, pages: Sequence[Page]) -> None:
     try:
         found = [_page(page) for page in PdfReader(BytesIO(data), strict=True).pages]
     except (PyPdfError, ValueError, TypeError, AttributeError, LookupError, RecursionError) as error:
-        raise ReadError("the PDF cannot be read by pypdf") from error
+        raise ReadError(message(Other.UNREADABLE)) from error
     if len(found) != len(pages):
-        raise ReadError(f"the PDF has {len(found)} pages for pypdf, and {len(pages)} here")
+        raise ReadError(message(Other.PAGES, found=len(found), here=len(pages)))
     for number, (one, other) in enumerate(zip(found, pages, strict=True), 1):
         if list(one.box) != list(other.box):
-            raise ReadError(f"page {number} of the PDF is of another size for pypdf")
+            raise ReadError(message(Other.SIZE, number=number))
         if one.content != other.content:
-            raise ReadError(f"page {number} of the PDF shows something else for pypdf")
+            raise ReadError(message(Other.SHOWS_ELSE, number=number))
 
 
 def _page(page: PageObject) -> Page:
@@ -42,5 +44,5 @@ def _page(page: PageObject) -> Page:
 
     shown = page["/Contents"].get_object()
     if not isinstance(shown, StreamObject):
-        raise ReadError("a page of the PDF shows nothing for pypdf")
+        raise ReadError(message(Other.SHOWS_NOTHING))
     return Page([float(side) for side in page.mediabox], shown.get_data())

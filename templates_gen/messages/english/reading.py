@@ -6,6 +6,7 @@ from layout.messages.catalogue import Plural, Role
 from templates_gen.messages.roles.reading import (
     Arc,
     Dxf,
+    Other,
     Page,
     Read,
     Svg,
@@ -128,4 +129,9 @@ MESSAGES: dict[Role, str | Plural] = {
     Read.RESOURCES: "resources",
     Read.FONTS_OF: "fonts",
     Read.FONT: "font",
+    Other.SHOWS_NOTHING: "a page of the PDF shows nothing for pypdf",
+    Other.SHOWS_ELSE: "page {number} of the PDF shows something else for pypdf",
+    Other.SIZE: "page {number} of the PDF is of another size for pypdf",
+    Other.UNREADABLE: "the PDF cannot be read by pypdf",
+    Other.PAGES: "the PDF has {found} pages for pypdf, and {here} here",
 }

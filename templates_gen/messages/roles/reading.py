@@ -144,3 +144,13 @@ class Dxf(Role):
     NUMBER = "reading.dxf.number"
     BENDS = "reading.dxf.bends"
     FRAME = "reading.dxf.frame"
+
+
+class Other(Role):
+    """Pages as pypdf reads them."""
+
+    SHOWS_NOTHING = "reading.other.shows_nothing"
+    SHOWS_ELSE = "reading.other.shows_else"
+    SIZE = "reading.other.size"
+    UNREADABLE = "reading.other.unreadable"
+    PAGES = "reading.other.pages"
