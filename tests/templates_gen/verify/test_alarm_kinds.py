@@ -18,6 +18,7 @@ import layout.parts.strips.strips as strips
 import layout.plan as plan_module
 import layout.warps.pegged as pegged
 import templates_gen.files.drawings as drawings_module
+import templates_gen.files.printed_records as printed_records
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Curve, Placing
 from layout.plan import Plan
@@ -199,8 +200,8 @@ def test_a_product_left_out_rings(name: str, monkeypatch: PATCH, tmp_path: Path)
 
 def test_a_part_missing_on_paper_rings(monkeypatch: PATCH, tmp_path: Path) -> None:
     """The one file of every sheet must show each part, though every file is there."""
-    right = Outputs._on_paper
-    monkeypatch.setattr(Outputs, "_on_paper", lambda outputs, file, names: right(outputs, file, tuple(names)[:1]))
+    right = printed_records._on_paper
+    monkeypatch.setattr(printed_records, "_on_paper", lambda drawn, file, names: right(drawn, file, tuple(names)[:1]))
     with pytest.raises(ProofError, match=r"kit\.pdf shows strip-far 0 times where 1 was wanted"):
         make(plan_of(), tmp_path, font_metrics())
 
