@@ -1,4 +1,4 @@
-"""Two sheets held against each other number by number, without the project's own comparison."""
+"""Two sheets checked against each other number by number, without the project's own comparison."""
 
 from __future__ import annotations
 

@@ -85,7 +85,7 @@ def take_up_of(known: YarnFacts, told: WeftGiven, pitch: float) -> Quantity | No
 def _total(
     known: YarnFacts, told: WeftGiven, picks: Quantity | None, more: Quantity | None, size: tuple[Quantity, Quantity]
 ) -> tuple[Quantity | None, Quantity | None, tuple[ColourNeed, ...]]:
-    """All the weft in mm and in g, and its colours: scaled from a weighed sample, or reckoned pick by pick."""
+    """All the weft in mm and in g, and its colours: scaled from a weighed sample, or computed pick by pick."""
     if told.sample:
         sides = (told.sample.width.mm, told.sample.height.mm)
         found = scaled_from_sample(told.sample.grams, sides, (size[0].value, size[1].value))

@@ -1,4 +1,4 @@
-"""The inputs about yarns, and what is reckoned from them: one part of the table of inputs. All may be left out."""
+"""The inputs about yarns, and what is computed from them: one part of the table of inputs. All may be left out."""
 
 from __future__ import annotations
 

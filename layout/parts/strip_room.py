@@ -25,7 +25,7 @@ _LIMIT_LINE = 0.8  # what a bold limit takes off the first unit, with a gap to t
 def reach(plan: Plan, contacts: Sequence[float], *, low: bool, beside: float = 0.0) -> tuple[float, float]:
     """Left and right edge of the paper: past the limits and the outer marks, and long enough for the words.
 
-    So much as `beside` belongs to a mark at each of its sides: a hole, or half a notch.
+    As much as `beside` belongs to a mark at each of its sides: a hole, or half a notch.
 
     A `low` strip must lie on small sheets: where a mark outside a limit makes it longer, it ends closer to the limits.
     """

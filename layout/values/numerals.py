@@ -95,7 +95,7 @@ def _decimal(whole: str, sign: str | None, decimals: str | None, text: str, rest
 def say_number(value: Fraction | float, places: int = 3) -> str:
     """`value` in figures with a decimal point, halves away from zero, no zeros at its end.
 
-    A float stands for the nearest number of twelve figures: what two ways of reckoning leave behind these cannot turn
+    A float stands for the nearest number of twelve figures: what two computations leave behind these cannot turn
     the last figure said.
     """
     return _without_zeros(say_fixed(value, places))

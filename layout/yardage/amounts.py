@@ -1,4 +1,4 @@
-"""What a kit takes and holds, each number with how it was come by; put together by `layout.reckoning`."""
+"""What a kit takes and holds, each number with how it is known; put together by `layout.estimate`."""
 
 from __future__ import annotations
 

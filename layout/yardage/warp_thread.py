@@ -49,12 +49,12 @@ def heading_thread(
     around = float(side.width)
     around += float(side.thickness)
     rule = 3 * outer + tail.value
-    reckoned = 2 * woven * (1 + take_up.value) + 4 * gap + 6 * around + tail.value + knot.value
-    if rule >= reckoned:
-        reason = f"Three outer widths and a tail; reckoned row by row {plain(reckoned)} mm would do."
+    by_row = 2 * woven * (1 + take_up.value) + 4 * gap + 6 * around + tail.value + knot.value
+    if rule >= by_row:
+        reason = f"Three outer widths and a tail; computed row by row {plain(by_row)} mm would do."
         return computed(rule, reason, _THREE_WIDTHS, tail)
-    reason = f"Reckoned row by row; three outer widths and a tail would give {plain(rule)} mm only."
-    return computed(reckoned, reason, take_up, tail, knot)
+    reason = f"Computed row by row; three outer widths and a tail would give {plain(rule)} mm only."
+    return computed(by_row, reason, take_up, tail, knot)
 
 
 def warp_thread(
@@ -68,7 +68,7 @@ def warp_thread(
     """All the warp thread in mm as it leaves the ball, not under tension.
 
     The path is covered by stretched thread, so it takes path / (1 + stretch); knots and heading rows are added, then
-    the spare share. Doubled ends are counted in the path by whoever reckons it.
+    the spare share. Doubled ends are counted in the path by the caller.
     """
     way = exactly(path.value)
     rows = exactly(heading.value)

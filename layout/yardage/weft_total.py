@@ -1,4 +1,4 @@
-"""How much weft a weaving takes: length and weight, whole or by colour, reckoned or scaled from a weighed sample."""
+"""How much weft a weaving takes: length and weight, whole or by colour, computed or scaled from a weighed sample."""
 
 from __future__ import annotations
 

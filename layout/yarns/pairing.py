@@ -1,6 +1,6 @@
 """Does this warp go with this weft at this pitch? A first guess of the sett, and what a teacher would warn of.
 
-Common practice, no source: the wrap test of both yarns always wins over anything reckoned here. The ideal of a weft
+Common practice, no source: the wrap test of both yarns always wins over anything computed here. The ideal of a weft
 as thick as the gap, and a warp as thick as the gap, is that of the American Tapestry Alliance's article on warp and
 weft; the limits about it are our own.
 """

@@ -1,4 +1,4 @@
-"""The files of what is cut, part by part: for the cutter as SVG and DXF, for the eye as PDF."""
+"""The files of cut parts, part by part: for the cutter as SVG and DXF, for the eye as PDF."""
 
 from __future__ import annotations
 

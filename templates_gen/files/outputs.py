@@ -110,7 +110,7 @@ class Outputs:
 
     @property
     def notes(self) -> tuple[str, ...]:
-        """What a person should know about how the parts were laid, and of what is cut."""
+        """What a person should know about how the parts were laid, and about cut parts."""
         inside = in_kit(self.printed) if self.asked.has(KIT) else ()
         names = dict.fromkeys((*self._printed_names, *inside))
         boards = board_notes(self.boards) if self.boards else ()

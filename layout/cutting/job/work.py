@@ -16,7 +16,7 @@ SCAN = 0.1
 
 @dataclass(frozen=True, slots=True)
 class Work:
-    """Lengths in mm of what is cut and scored, and the area in mm2 that is engraved."""
+    """Lengths in mm of cuts and scores, and the area in mm2 that is engraved."""
 
     cut: float = 0.0
     score: float = 0.0

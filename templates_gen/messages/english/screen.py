@@ -104,7 +104,11 @@ MESSAGES: dict[Role, str | Plural] = {
     Made.MARKS: "{marks} marks",
     Made.CUTS: Plural("cuts", "{cuts} outline to cut", "{cuts} outlines to cut"),
     Made.BOTH: Plural("cuts", "{marks} marks, {cuts} outline to cut", "{marks} marks, {cuts} outlines to cut"),
-    Made.PROVEN: "Proven: {files} files read back, {counts}, largest deviation {deviation}.",
+    Made.PROVEN: Plural(
+        "files",
+        "Proven: {files} file read back, {counts}, largest deviation {deviation}.",
+        "Proven: {files} files read back, {counts}, largest deviation {deviation}.",
+    ),
     Made.KEPT: (
         "Take care: {files}: no longer made, but changed since it was made, so it was kept. Move it away or delete it."
     ),
@@ -120,7 +124,7 @@ MESSAGES: dict[Role, str | Plural] = {
     Made.SAME: "{number} the same",
     Made.REMOVED: "{number} removed",
     Made.REMOVED_NAMED: "{number} removed ({names})",
-    Made.FILES: "{number} files",
+    Made.FILES: Plural("number", "{number} file", "{number} files"),
     CheckLine.RIGHT: "right  {file}  asked and found {counts}; largest deviation {deviation}",
     CheckLine.WRONG: "WRONG  {file}",
     CheckLine.ASKED: "asked {counts}",

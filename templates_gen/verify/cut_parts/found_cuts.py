@@ -45,7 +45,7 @@ class FoundCut:
 
     @cached_property
     def outline(self) -> Curve:
-        """The widest of what is cut through."""
+        """The widest part that is cut through."""
         return max(self.paths(Pen.THROUGH), key=lambda path: max(xs(path)) - min(xs(path)))
 
     def inside(self, engraved: Region | Text) -> list[list[Point]]:

@@ -1,4 +1,4 @@
-"""The cut wrap gauge and spacing guide as a file shows them, held against the numbers of kit and stock alone."""
+"""The cut wrap gauge and spacing guide as a file shows them, checked against the numbers of kit and stock alone."""
 
 from __future__ import annotations
 

@@ -1,6 +1,6 @@
 """Where the marks of a frame's ends must be, from the kit's numbers alone.
 
-Nothing here calls the layout's sett, warp or parts: it reckons the same things another way, so that a mistake there
+Nothing here calls the layout's sett, warp or parts: it computes the same things another way, so that a mistake there
 cannot hide. At mid-height the ends must stand at (k + 1/2) p - W/2, and each pass is straight, so both its ends have
 their middle there. Followed from the first of them, the thread gives every mark: round a bar it goes on where it came,
 at notches every turn leads to the next notch, and a peg stands in the middle of the two ends that it turns.

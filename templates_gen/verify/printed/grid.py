@@ -1,6 +1,6 @@
-"""The weaving grid, as its pieces show it, held against the kit's numbers alone.
+"""The weaving grid, as its pieces show it, checked against the kit's numbers alone.
 
-Reckoned from the limits, the sett and the picks: as many columns as ends and as many rows as beads, all alike; nothing
+Computed from the limits, the sett and the picks: as many columns as ends and as many rows as beads, all alike; nothing
 here calls the layout's grid.
 """
 

@@ -1,4 +1,4 @@
-"""A spacing guide, as its pieces show it, held against the kit's numbers alone."""
+"""A spacing guide, as its pieces show it, checked against the kit's numbers alone."""
 
 from __future__ import annotations
 

@@ -1,4 +1,4 @@
-"""The notches and holes of a template, and ticks at notches that stay empty, held against the kit's numbers alone."""
+"""The notches, holes and ticks at empty notches of a template, checked against the kit's numbers alone."""
 
 from __future__ import annotations
 

@@ -1,4 +1,4 @@
-"""The marks of a strip, as its pieces show them, held against the kit's numbers alone."""
+"""The marks of a strip, as its pieces show them, checked against the kit's numbers alone."""
 
 from __future__ import annotations
 

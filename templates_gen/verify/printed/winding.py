@@ -1,4 +1,4 @@
-"""The winding picture held against the kit's numbers alone: passes, layers, order, directions, knots and counts."""
+"""The winding picture checked against the kit's numbers alone: passes, layers, order, directions, knots and counts."""
 
 from __future__ import annotations
 

@@ -1,4 +1,4 @@
-"""The kerf, held against a simulated beam: a spot of the kerf's width run along the drawn lines (shapely)."""
+"""The kerf, checked against a simulated beam: a spot of the kerf's width run along the drawn lines (shapely)."""
 
 from __future__ import annotations
 

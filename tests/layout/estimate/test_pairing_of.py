@@ -60,7 +60,7 @@ def test_a_first_guess_says_how_far_off_it_can_be() -> None:
 
 
 def test_soft_and_compressed_are_never_mixed() -> None:
-    """One yarn wrapped, the other reckoned: nothing is judged, and the plan says why."""
+    """One yarn wrapped, the other computed: nothing is judged, and the plan says why."""
     told = {"warp": {"wrap": {"turns": 10, "window": "2 cm"}}, "weft__wrap": LEFT_OUT}
     found = amounts_of(**told)
     assert "never mixed" in found.notes[0]

@@ -144,7 +144,7 @@ def test_a_strand_with_its_own_colour_keeps_it() -> None:
 
 @given(st.lists(st.integers(1, 60), min_size=1, max_size=5), st.integers(0, 50), st.booleans())
 def test_colours_weigh_together_what_the_weft_weighs(parts: list[int], lengths: int, sample: bool) -> None:
-    """Whatever the shares, and whether reckoned or weighed."""
+    """Whatever the shares, and whether computed or weighed."""
     shares = [*parts[:-1], 0] if len(parts) > 1 and sum(parts[:-1]) <= 100 else [0]
     shares[-1] = 100 - sum(shares)
     colours = [{"name": f"c{k}", "share": part} for k, part in enumerate(shares)]

@@ -1,4 +1,4 @@
-"""The pull of the warp on a frame end, and its bending, reckoned by hand and by scipy."""
+"""The pull of the warp on a frame end, and its bending, computed by hand and by scipy."""
 
 from __future__ import annotations
 

@@ -127,7 +127,7 @@ def test_the_long_edge_faces_the_weaving(near_end: str, end: End) -> None:
 
 
 def test_the_fan_is_said() -> None:
-    """The figures reckoned by hand in the test of the fan stand on the guide, with the tolerance in words."""
+    """The figures computed by hand in the test of the fan stand on the guide, with the tolerance in words."""
     said = words(guide(USUAL))
     assert "heading 48 mm from the outer edge: ends up to 1.6 mm off" in said
     assert "no push needed from 219 mm on: ends within a tenth of the pitch" in said

@@ -357,7 +357,7 @@ def test_a_number_is_said_as_its_nearest_decimal(data: st.DataObject, figures: i
 
 @given(st.data(), places)
 def test_a_float_is_said_as_the_decimal_that_it_stands_for(data: st.DataObject, figures: int) -> None:
-    """What two ways of reckoning leave in the last digits of a float turns no figure, at ties and elsewhere."""
+    """What two computations leave in the last digits of a float turns no figure, at ties and elsewhere."""
     value = data.draw(ties(figures).filter(lambda tie: abs(tie) < 10**4) | st.decimals(-9999, 9999, places=7))
     exact = float(value)
     for nudged in (exact, exact * (1 + 3e-16), exact * (1 - 3e-16)):

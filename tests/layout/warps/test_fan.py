@@ -1,4 +1,4 @@
-"""The fan, against a reckoning of its own, by hand, and by what must hold of every warp."""
+"""The fan, against a computation of its own, by hand, and by what must hold of every warp."""
 
 from __future__ import annotations
 

@@ -1,4 +1,4 @@
-"""Warps of every kind against positions reckoned by hand, and what must hold of all of them alike."""
+"""Warps of every kind against positions computed by hand, and what must hold of all of them alike."""
 
 from __future__ import annotations
 

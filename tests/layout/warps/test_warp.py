@@ -12,7 +12,7 @@ from layout.values.errors import FieldError
 from layout.warps.warp import Warp
 
 # The geometry is our own; its positions follow from the wanted ones, (k + 1/2) p - W/2 at mid-height, and are checked
-# against these, against numbers reckoned by hand, and against counting mark by mark.
+# against these, against numbers computed by hand, and against counting mark by mark.
 
 SLANTS, STARTS, PASSES = ("shared", "face straight"), ("left", "right"), ("face", "back")
 setts = st.sampled_from(["2.5/cm", "3/cm", "8 epi", "7.5 epi", "11/10 cm", "12 epi", "5/cm"])

@@ -159,7 +159,7 @@ def test_a_thicker_bar_or_thread_never_takes_less(centres: float, bar: float, th
 
 
 def test_reasons_carry_the_right_numbers() -> None:
-    """What is said beside a figure is reckoned by hand here: 61 ends are 30.5 winds; 3 passes have 2 turns."""
+    """What is said beside a figure is computed by hand here: 61 ends are 30.5 winds; 3 passes have 2 turns."""
     assert wound_path(61, 4.0, 3).reason == "30.5 winds of 5 mm, along the slant."
     assert notched_path(3, 400, 4, 6).reason == "3 passes of 400 mm, 2 turns of 16 mm."
     assert notched_path(3, 400, 4, 6, 1).reason == "3 passes of 401 mm, 2 turns of 18 mm."

@@ -86,7 +86,7 @@ def test_more_stretch_takes_less_thread(path: float, stretch: float) -> None:
     ("figure", "said"), [(KNOT, "100 mm"), (TAIL, "150 mm"), (SPARE, "10 %"), (STRETCH, "No stretch")]
 )
 def test_an_assumed_default_is_what_its_sentence_says(figure: Quantity, said: str) -> None:
-    """The number and its words agree, so that what is printed is what was reckoned with."""
+    """The number and its words agree, so that what is printed is what was computed with."""
     assert said in figure.reason
     number = {"%": 100 * figure.value, "mm": figure.value}.get(said.split()[-1], figure.value)
     assert number == (float(said.split()[0]) if said[0].isdigit() else 0)

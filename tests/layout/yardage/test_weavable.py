@@ -95,7 +95,7 @@ def test_leash_cord_adds_up() -> None:
     ],
 )
 def test_an_assumed_default_is_what_its_sentence_says(figure: Quantity, said: str) -> None:
-    """The number and its words agree, so that what is printed is what was reckoned with."""
+    """The number and its words agree, so that what is printed is what was computed with."""
     first, *_, last = said.split()
     assert said in figure.reason
     assert figure.value == float(first) / (float(last) if last.isdigit() else 1)

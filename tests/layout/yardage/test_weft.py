@@ -47,7 +47,7 @@ def crimp_height(length: float, diameters: float, angle: float) -> float:
 
 @pytest.mark.parametrize(("filled", "ratio"), _TABLE)
 def test_the_pick_over_a_straight_warp_has_the_tabled_length(filled: float, ratio: float) -> None:
-    """Reckoned by hand from Peirce 1937 with a straight warp, six decimals."""
+    """Computed by hand from Peirce 1937 with a straight warp, six decimals."""
     assert pick_length(1, filled) == pytest.approx(ratio, abs=5e-7)
     assert take_up(4, thick(2 * filled), thick(2 * filled)).value == pytest.approx(ratio - 1, abs=5e-7)
 
@@ -174,7 +174,7 @@ def test_with_hand_wraps_the_share_is_taken_by_measured_sett(loss: float, part: 
 
 
 def test_kinds_are_not_mixed_in_a_take_up() -> None:
-    """One wrapped and one reckoned: refused."""
+    """One wrapped and one computed: refused."""
     with pytest.raises(MixedKindsError):
         take_up(4, thick(1), thick(1, Kind.SOFT))
 

@@ -92,7 +92,7 @@ def test_kinds_are_never_mixed() -> None:
 
 
 def test_only_cotton_has_a_source() -> None:
-    """Every other fibre's volume, and each diameter reckoned from it, says that it is assumed."""
+    """Every other fibre's volume, and each diameter computed from it, says that it is assumed."""
     for fibre, volume in SPECIFIC_VOLUMES.items():
         expected = Origin.COMPUTED if fibre == "cotton" else Origin.ASSUMED
         assert volume.origin is expected

@@ -65,7 +65,7 @@ def test_from_labels_the_sett_may_be_a_third_only() -> None:
 
 
 def test_kinds_are_not_mixed() -> None:
-    """One wrapped and one reckoned yarn give no sett and no warnings."""
+    """One wrapped and one computed yarn give no sett and no warnings."""
     with pytest.raises(MixedKindsError):
         first_guess(soft(1), hard(1))
     with pytest.raises(MixedKindsError):

@@ -60,7 +60,7 @@ def outputs() -> Outputs:
 
 
 def cut_files(form: str) -> list[str]:
-    """The files of what is cut, of one form."""
+    """The files of cut parts, of one form."""
     records = outputs().records.values()
     return [record.name for record in records if record.product in CUT_PRODUCTS and record.form == form]
 

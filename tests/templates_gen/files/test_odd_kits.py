@@ -38,7 +38,7 @@ def test_a_frame_without_side_pieces_is_planned() -> None:
 
 
 def test_a_height_midway_between_two_figures_may_be_rounded_to_either() -> None:
-    """Pegs of 1 mm settle at 159.5 mm: two ways of reckoning it differ in the last bit, and both are right."""
+    """Pegs of 1 mm settle at 159.5 mm: two ways of computing it differ in the last bit, and both are right."""
     tie = PEGGED | {
         "sett.given": "2 ends/cm",
         "frame.outer_width": "80 mm",

@@ -40,7 +40,7 @@ def font() -> TTFont:
 
 @pytest.mark.parametrize("letter", "OgÅŁЖ8%&@½ë")
 def test_a_letter_covers_its_area(font: TTFont, letter: str) -> None:
-    """The flattened contours, holes turning back, cover what fontTools reckons for the curves, to one per cent."""
+    """The flattened contours, holes turning back, cover what fontTools computes for the curves, to one per cent."""
     glyphs, em = font.getGlyphSet(), font["head"].unitsPerEm
     pen = AreaPen(glyphs)
     glyphs[font.getBestCmap()[ord(letter)]].draw(pen)

@@ -46,7 +46,7 @@ def plan_of(*arguments: object) -> dict[str, Any]:
 
 
 def test_the_demo_kit_has_every_figure() -> None:
-    """Each is a number, and each says how it was come by."""
+    """Each is a number, and each says how it is known."""
     values = plan_of()
     assert list(values["obtained"]) == KEYS
     assert all(isinstance(values[key], float | int) for key in KEYS[:-1])
@@ -104,7 +104,7 @@ def test_only_names_are_enough(kit: Path) -> None:
 
 
 def test_people_read_both_systems_and_what_is_assumed() -> None:
-    """Metres with yards, grams with ounces, each row with how it was come by, and a list of all that was assumed."""
+    """Metres with yards, grams with ounces, each row with how it is known, and a list of all that was assumed."""
     values, said = plan_of(), run("plan").stdout
     rows = {row[:16].strip(): row for row in said.splitlines() if row[:16].strip()}
     metres, grams = values["warp_total_m"], values["warp_total_g"]

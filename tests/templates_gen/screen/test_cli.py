@@ -317,7 +317,7 @@ SETTS: dict[str, tuple[tuple[str, ...], dict[str, float]]] = {
 
 @pytest.mark.parametrize("name", SETTS)
 def test_setts_by_hand(name: str) -> None:
-    """What readings say together, and the largest sett that counts off in whole winds, as reckoned by hand."""
+    """What readings say together, and the largest sett that counts off in whole winds, as computed by hand."""
     (count, over, *more), wanted = SETTS[name]
     result = run("sett", "--count", count, "--over", over, *more, "--json")
     assert (result.exit_code, result.stderr) == (0, "")

@@ -112,7 +112,7 @@ def test_forgotten_quotes_do_no_harm() -> None:
     ],
 )
 def test_the_compressed_diameter_is_peirces(options: list[str], how: str, thick: float) -> None:
-    """Peirce 1937: mils = 34.14 sqrt(v / N), v = 1.1 for cotton, and how its volume was come by is said."""
+    """Peirce 1937: mils = 34.14 sqrt(v / N), v = 1.1 for cotton, and how its volume is known is said."""
     found = values("4 Ne", *options)["compressed_diameter_mm"]
     assert found["value"] / 0.0254 == pytest.approx(thick / 4**0.5, rel=2e-4)
     assert found["how"] == how

@@ -67,7 +67,7 @@ def test_what_was_not_spoilt_does_not_ring(name: tuple[str, str]) -> None:
 
 
 def wrong(output: Output) -> str:
-    """What the second reckoning alone says of a drawing that agrees with its own plan."""
+    """What the second computation alone says of a drawing that agrees with its own plan."""
     return "; ".join(prove_cut_file(plan_of(), output, output.sheets).sentences)
 
 

@@ -1,4 +1,4 @@
-"""The verifier's own reckoning of the marks, and how it finds a part again, against sums done by hand."""
+"""The verifier's own computation of the marks, and how it finds a part again, against sums done by hand."""
 
 from __future__ import annotations
 
@@ -43,7 +43,7 @@ def wound(slant: str, start: str, first: str, width: str = "24 mm") -> dict[str,
 
 @pytest.mark.parametrize("way", THREE_WINDS, ids=" ".join)
 def test_three_winds_by_hand(way: tuple[str, str, str]) -> None:
-    """Every way of winding three winds puts its contacts where they were reckoned by hand, in that order."""
+    """Every way of winding three winds puts its contacts where they were computed by hand, in that order."""
     found = expected(kit_of(wound(*way)), F(1, 4), F(10))
     assert (found.near, found.far) == THREE_WINDS[way]
     assert found.limits == (-12, 12)

@@ -1,4 +1,4 @@
-"""The verifier's own reckoning for notches, pegs and odd warps, against sums done by hand."""
+"""The verifier's own computation for notches, pegs and odd warps, against sums done by hand."""
 
 from __future__ import annotations
 

@@ -1,8 +1,8 @@
 """SVG files for cutters against one typed by hand and readers from outside; and what the reader must refuse.
 
 The registries have no validator of SVG that works offline and is kept up; svgwrite carries the element and attribute
-tables of SVG 1.1 (W3C Recommendation 16 August 2011), which our writer leaves switched off: every file is held against
-them here.
+tables of SVG 1.1 (W3C Recommendation 16 August 2011), which our writer leaves switched off: every file is
+checked against them here.
 """
 
 from __future__ import annotations
