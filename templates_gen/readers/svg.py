@@ -131,10 +131,12 @@ def _paths(commands: str, pen: Pen, height: float) -> Iterator[Curve]:
     if words and (found := _WORD.fullmatch(commands)):
         yield from _word(Point(float(found[1]), height - float(found[2])), found[3], pen)
         return
+    if words and "A" not in commands:  # an area without an arc is written as words are
+        raise ReadError(message(Svg.PATH, path=shown(commands[:50])))
     position = 0
     while position < len(commands) or position == 0:
         found = _PATH.match(commands, position)
-        if not found or (words and "A" not in found[3]):
+        if not found:
             raise ReadError(message(Svg.PATH, path=shown(commands[position : position + 50])))
         start = Point(float(found[1]), height - float(found[2]))
         yield Curve(start, tuple(_steps(start, found[3], height)), pen, found.groups()[-1] is not None)

@@ -99,7 +99,7 @@ REFUSED: list[tuple[dict[str, Any], str, str]] = [
     ({"warp": {"count": "8/2,5", "system": "ne", "order": "count/plies"}}, "warp.count", "whole number of plies"),
     ({"warp": {"count": 0.0001, "system": "ne"}}, "warp.count", "1 to 50000 tex"),
     ({"warp": {"count": 0.5, "system": "tex"}}, "warp.count", "1 to 50000 tex"),
-    ({"warp": {"count": 8, "system": "ne", **BALL}}, "warp", "one way of telling"),
+    ({"warp": {"count": 8, "system": "ne", **BALL}}, "warp", "one way of saying"),
     ({"warp": {"count": 8, "system": "ne", "weighed": True}}, "warp.weighed", "grams and a length"),
     ({"warp": {"count": 300, "system": "m/100g", "plies": 2}}, "warp.plies", "finished yarn"),
     ({"warp": {"grams": 50}}, "warp.length", "both grams and a length"),

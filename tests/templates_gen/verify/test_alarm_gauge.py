@@ -79,7 +79,8 @@ def drawn(change: Change) -> Callable[[pytest.MonkeyPatch], None]:
             part = right(of, metrics)  # type: ignore[arg-type]
             return replace(part, shapes=tuple(change(list(part.shapes))))
 
-        patch.setattr(products, "wrap_gauge", wrong)
+        builds = products._in_one_form(wrong)
+        patch.setitem(products.PRODUCTS, "wrap-gauge", products.PRODUCTS["wrap-gauge"]._replace(builds=builds))  # type: ignore[misc]
 
     return apply
 

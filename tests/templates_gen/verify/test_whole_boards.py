@@ -30,7 +30,9 @@ def made() -> Made:
 
 def said(files: Mapping[str, list[str]], needed: Mapping[str, int] = MappingProxyType({})) -> str:
     """What is wrong with the boards among these files."""
-    return "; ".join(boards_lacking(files, [file for file in files if not is_of_boards(file)], ("svg",), needed))
+    return "; ".join(
+        map(str, boards_lacking(files, [file for file in files if not is_of_boards(file)], ("svg",), needed))
+    )
 
 
 @pytest.mark.parametrize(
