@@ -17,7 +17,7 @@ from templates_gen.files.output import Output, kerf_in_name, names_of, titled
 from templates_gen.files.record import FileRecord
 from templates_gen.inputs.families import BOARD, JOB
 from templates_gen.messages.language import message
-from templates_gen.messages.roles.files import Left
+from templates_gen.messages.roles.files import Boards, Left, Titles
 
 JOB_FILE = "job.pdf"
 
@@ -50,7 +50,7 @@ def _board(drawn: BoardDrawings, file: str, number: int) -> Output:
 def _job(drawn: BoardDrawings, laying: Laying) -> Output:
     sheets = printed(drawn.plan, [laying], drawn.metrics)
     laid = tuple(sheet.pieces for sheet in sheets)
-    about = titled(drawn.plan, "cutting job", JOB_FILE, drawn.stock)
+    about = titled(drawn.plan, message(Titles.JOB), JOB_FILE, drawn.stock)
     names = tuple(dict.fromkeys(name for pieces in laid for name in _names(pieces)))
     shown = tuple(sheet.sheet for sheet in sheets)
     return Output(JOB_FILE, names, shown, laid, about, on_paper=True, stock=drawn.stock)
@@ -64,19 +64,19 @@ def board_notes(drawn: BoardDrawings) -> tuple[str, ...]:
     """How many sheets, how much is waste, how long it takes, and what it costs, which no file says."""
     if not drawn.parts:
         return ()
-    stock, boards = drawn.stock, drawn.boards
-    count = len(boards.sheets)
-    sheets = f"{count} {'sheet' if count == 1 else 'sheets'} of {stock.width:g} x {stock.height:g} mm"
-    waste = f"by area at least {boards.least}, {say_number(Fraction(boards.waste) * 100, 1)} % waste"
-    note = f"Boards: {sheets}, {waste}; time {time_words(drawn.job.work, stock)}{_price(drawn)}."
+    stock, boards, prices = drawn.stock, drawn.boards, drawn.stock.prices
+    time = seconds(drawn.job.work, stock.speeds)
+    values: dict[str, object] = {
+        "sheets": len(boards.sheets),
+        "width": stock.width,
+        "height": stock.height,
+        "least": boards.least,
+        "waste": say_number(Fraction(boards.waste) * 100, 1),
+        "time": time_words(drawn.job.work, stock),
+    }
+    role = Boards.NOTE
+    if prices:
+        values["cost"] = prices.get("sheet", 0.0) * len(boards.sheets) + prices.get("minute", 0.0) * (time or 0.0) / 60
+        role = Boards.PRICED_SHEETS if "minute" in prices and time is None else Boards.PRICED
+    note = message(role, **values)
     return (note,) if isinstance(drawn.laid, Laying) else (note, message(Left.NOT_MADE, name=JOB_FILE, why=drawn.laid))
-
-
-def _price(drawn: BoardDrawings) -> str:
-    prices, time = drawn.stock.prices, seconds(drawn.job.work, drawn.stock.speeds)
-    sheets = prices.get("sheet", 0.0) * len(drawn.boards.sheets)
-    minutes = prices.get("minute", 0.0) * (time or 0.0) / 60
-    if not prices:
-        return ""
-    unknown = ", the cutter's time left out" if "minute" in prices and time is None else ""
-    return f"; about {sheets + minutes:.2f} in the money of the stock file{unknown}"

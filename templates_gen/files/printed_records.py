@@ -13,6 +13,8 @@ from templates_gen.files.drawings import PrintedDrawings
 from templates_gen.files.output import Output, names_of, titled
 from templates_gen.files.record import FileRecord
 from templates_gen.inputs.families import KIT
+from templates_gen.messages.language import message
+from templates_gen.messages.roles.files import Titles
 
 KIT_FILE = "kit.pdf"
 
@@ -59,5 +61,5 @@ def _on_paper(drawn: PrintedDrawings, file: str, names: Iterable[str]) -> Output
 
 
 def _about(drawn: PrintedDrawings, file: str, parts: Sequence[Part]) -> About:
-    what = "all guides" if file == KIT_FILE else " and ".join(part.title for part in parts)
+    what = message(Titles.GUIDES) if file == KIT_FILE else " and ".join(part.title for part in parts)
     return titled(drawn.plan, what, file)

@@ -4,11 +4,18 @@ from __future__ import annotations
 
 from layout.messages.catalogue import Plural, Role
 from templates_gen.messages.roles.files import (
+    Boards,
     Carried,
     Check,
     Left,
     Refused,
+    Titles,
 )
+
+_TAKEN = "of {width:g} x {height:g} mm, by area at least {least}, {waste} % waste; time {time}"
+_ONE, _MORE = f"Boards: {{sheets}} sheet {_TAKEN}", f"Boards: {{sheets}} sheets {_TAKEN}"
+_PRICE = "; about {cost:.2f} in the money of the stock file"
+_NO_TIME = f"{_PRICE}, the cutter's time left out"
 
 MESSAGES: dict[Role, str | Plural] = {
     Check.MIXED: "its files are of more than one kit; make them all again from one",
@@ -38,6 +45,11 @@ MESSAGES: dict[Role, str | Plural] = {
         "together with the version (templates-gen {version})."
     ),
     Carried.NO_INPUTS: "the file does not carry the inputs of its drawing",
+    Titles.GUIDES: "all guides",
+    Titles.JOB: "cutting job",
+    Boards.NOTE: Plural("sheets", f"{_ONE}.", f"{_MORE}."),
+    Boards.PRICED: Plural("sheets", f"{_ONE}{_PRICE}.", f"{_MORE}{_PRICE}."),
+    Boards.PRICED_SHEETS: Plural("sheets", f"{_ONE}{_NO_TIME}.", f"{_MORE}{_NO_TIME}."),
     Left.NOT_MADE: "{name} is not made: {why}",
     Left.NOT_DRAWN: "{name} is not drawn on paper: {why}",
     Left.LEFT_OUT: "{name} is left out: {why}.",

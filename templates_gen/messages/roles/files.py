@@ -41,6 +41,21 @@ class Carried(Role):
     NO_INPUTS = "files.carried.no_inputs"
 
 
+class Titles(Role):
+    """What files of more than one part are called after their kit."""
+
+    GUIDES = "files.titles.guides"
+    JOB = "files.titles.job"
+
+
+class Boards(Role):
+    """What the boards of a kit take."""
+
+    NOTE = "files.boards.note"
+    PRICED = "files.boards.priced"
+    PRICED_SHEETS = "files.boards.priced_sheets"
+
+
 class Left(Role):
     """What was left out of a kit, and what may be asked for alone."""
 
