@@ -72,7 +72,8 @@ def filled(folder: Path) -> Path:
 
 def child(folder: Path, number: int, stop: int, when: str = "before") -> subprocess.CompletedProcess[str]:
     """One exchange in a process of its own, which sends itself the signal at that step."""
-    command = [sys.executable, "-c", CHILD, str(folder), str(int(number)), str(stop), when]
+    heard = "import signal; signal.signal(signal.SIGINT, signal.default_int_handler)"  # in the background it is ignored
+    command = [sys.executable, "-c", f"{heard}\n{CHILD}", str(folder), str(int(number)), str(stop), when]
     return subprocess.run(command, capture_output=True, text=True, cwd=ROOT, check=False, timeout=60)
 
 

@@ -98,7 +98,9 @@ def test_a_make_that_is_stopped(name: str, tmp_path: Path) -> None:
     if not hasattr(signal, name):
         pytest.skip("this system has no such signal")
     folder = tmp_path / "strips"
-    command = [sys.executable, "-c", "from templates_gen.screen.cli import main; main()", "make", "-o", str(folder)]
+    heard = "import signal; signal.signal(signal.SIGINT, signal.default_int_handler)"  # in the background it is ignored
+    code = f"{heard}; from templates_gen.screen.cli import main; main()"
+    command = [sys.executable, "-c", code, "make", "-o", str(folder)]
     run = subprocess.Popen(command, stdout=subprocess.PIPE, stderr=subprocess.PIPE, text=True, cwd=ROOT)
     until = time.monotonic() + 60
     while not folder.exists() and time.monotonic() < until:
