@@ -1,6 +1,6 @@
 """Random small edits of a file's bytes, the same in every run, and who else may look at what is then still read.
 
-SWEEP=all in the environment makes all of them, else a part of them is made, spread over the kinds of edit.
+At least 1,000 of each format are made in every run; SWEEP=all in the environment makes more.
 """
 
 from __future__ import annotations

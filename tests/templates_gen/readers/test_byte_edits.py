@@ -87,7 +87,7 @@ def test_an_edited_file_is_refused_or_shows_the_same(kind: str, seed: int) -> No
     file, made = FILES[kind]
     data = made()
     first = pixels(kind, data)
-    count = how_many(40, 150) if kind.startswith("pdf") else how_many(75, 300)
+    count = how_many(125, 300) if kind.startswith("pdf") else how_many(250, 600)
     passed = 0
     for edit in edits(data, count, seed, keep_length=kind == "pdf unpacked"):
         found = read_or_refused(FORMATS[kind[:3]].read, edit.data)
