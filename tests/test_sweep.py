@@ -21,7 +21,7 @@ from sweep_kits import AXES, IN_INCHES, IN_MM, changes_of, widths
 
 from layout.kit.kit import read_kit
 from layout.plan import Plan, plan
-from layout.values.errors import FieldError
+from layout.values.errors import FieldError, FieldErrors
 from templates_gen.files.outputs import KIT_FILE, Outputs
 from templates_gen.files.proof import findings, read, write
 
@@ -74,7 +74,7 @@ def _all_are_made(worker: int, which: slice) -> None:
         try:
             planned = plan(kit_of(changes))
             problems = refused(planned)
-        except FieldError:
+        except (FieldError, FieldErrors):
             left += 1
             continue
         made += 1
