@@ -19,6 +19,7 @@ from layout.frames.strength import Strength
 from layout.kit.input import Input, of_mm
 from layout.kit.kinds.all_keys import END_KEYS
 from layout.kit.kinds.end_keys import THICKNESS, EndKeys
+from layout.messages.catalogue import Role
 from layout.sett.marking_units import PEGS
 from layout.values.units import Length
 
@@ -55,9 +56,13 @@ class PinnedEnd(FrameEnd):
         return board(self.thickness, strength, span)
 
 
-DISTANCE = Input(
-    "frame.pin_distance", "length", "From the outer edge to the pins.", '"12 mm"', low=of_mm(3), high=of_mm(60)
-)
+class PinHelp(Role):
+    """What is said of the keys of this kind."""
+
+    PIN_DISTANCE = "help.pin_distance"
+
+
+DISTANCE = Input("frame.pin_distance", "length", PinHelp.PIN_DISTANCE, '"12 mm"', low=of_mm(3), high=of_mm(60))
 FIELDS = {"thickness": "thickness", "pin_distance": "pin_distance"}
 END_KEYS.add(
     PinnedEnd.name,

@@ -10,6 +10,7 @@ from pathlib import Path
 from click.testing import CliRunner
 
 from layout.kit.input import Input
+from layout.messages.english import ENGLISH
 from templates_gen.screen.cli import main
 
 ROOT = Path(__file__).parents[1]
@@ -71,7 +72,8 @@ def key_rows(inputs: Iterable[Input]) -> Iterator[str]:
         if spec.key.count("[]") <= 1 and "threads[]" not in spec.key:
             left_out = f"; left out: `{spec.default}`" if isinstance(spec.default, str) else ""
             choices = " or ".join(f"`{choice}`" for choice in spec.choices)
-            said = f"{spec.help.rstrip('.')}: {choices}" if choices and spec.kind == "choice" else spec.help.rstrip(".")
+            said = ENGLISH.say(spec.help)
+            said = said[0].upper() + said[1:] + (f": {choices}" if choices and spec.kind == "choice" else "")
             yield f"| `{spec.key}` | {said}{left_out} | `{spec.example}` |"
 
 

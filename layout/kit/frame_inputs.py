@@ -8,6 +8,7 @@ from layout.frames.bar import MODULI
 from layout.kit.input import Input
 from layout.kit.input import of_mm as _mm
 from layout.kit.kinds.all_keys import END_KEYS, end_inputs
+from layout.messages.roles import KitHelp
 from layout.values.units import Length
 
 LONGEST = Length(Fraction(3000), "m")
@@ -17,7 +18,7 @@ FRAME_INPUTS = (
     Input(
         "frame.ends",
         "choice",
-        "What carries the warp at the top and bottom of the frame.",
+        KitHelp.FRAME_ENDS,
         '"round bars"',
         required=True,
         choices=tuple(END_KEYS),
@@ -26,7 +27,7 @@ FRAME_INPUTS = (
     Input(
         "frame.outer_width",
         "length",
-        "The whole frame from side to side.",
+        KitHelp.FRAME_OUTER_WIDTH,
         '"40 cm"',
         required=True,
         low=_mm(40),
@@ -35,7 +36,7 @@ FRAME_INPUTS = (
     Input(
         "frame.outer_height",
         "length",
-        "The whole frame from bottom to top.",
+        KitHelp.FRAME_OUTER_HEIGHT,
         '"55 cm"',
         required=True,
         low=_mm(40),
@@ -44,7 +45,7 @@ FRAME_INPUTS = (
     Input(
         "frame.side_width",
         "length",
-        "How wide each side piece is, seen from the face.",
+        KitHelp.FRAME_SIDE_WIDTH,
         '"30 mm"',
         required=True,
         low=_mm(0),
@@ -53,18 +54,18 @@ FRAME_INPUTS = (
     Input(
         "frame.margin",
         "length",
-        "What stays free between a side piece and the weaving; what is tied outside the limit lies in it.",
+        KitHelp.FRAME_MARGIN,
         '"15 mm"',
         default="10 mm",
         low=_mm(3),
         high=_mm(1500),
     ),
-    Input("frame.tension", "force", "How hard one thread of the warp pulls; left out, 1.5 N is assumed.", '"150 g"'),
-    Input("frame.material", "choice", "What the frame ends are made of.", '"beech"', choices=tuple(MODULI)),
+    Input("frame.tension", "force", KitHelp.FRAME_TENSION, '"150 g"'),
+    Input("frame.material", "choice", KitHelp.FRAME_MATERIAL, '"beech"', choices=tuple(MODULI)),
     Input(
         "frame.bar_bore",
         "length",
-        "How wide round bars that are tubes are inside.",
+        KitHelp.FRAME_BAR_BORE,
         '"12 mm"',
         low=_mm(0),
         high=_mm(119),
@@ -72,7 +73,7 @@ FRAME_INPUTS = (
     Input(
         "frame.end_width",
         "length",
-        "How wide frame ends that are boards are, from their outer edge toward the weaving.",
+        KitHelp.FRAME_END_WIDTH,
         '"40 mm"',
         low=_mm(4),
         high=_mm(500),

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 from typing import Literal
 
+from layout.messages.catalogue import Role
 from layout.values.units import Length
 
 Kind = Literal[
@@ -19,13 +20,14 @@ Kind = Literal[
 class Input:
     """One input: `low` and `high` bound a length in mm, `least` and `most` a number; `default` stands without it.
 
-    A `required` input has no default; a default of None means that leaving it out says something of its own. Dots in a
+    `help` is the role of what is said of it, a phrase that also stands in the refusal of a key that is missing. A
+    `required` input has no default; a default of None means that leaving it out says something of its own. Dots in a
     key lead into tables, `[]` stands for each entry of a list of tables (of the kind "tables").
     """
 
     key: str
     kind: Kind
-    help: str
+    help: Role
     example: str
     required: bool = False
     default: str | bool | int | None = None

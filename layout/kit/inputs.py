@@ -11,6 +11,7 @@ from layout.kit.frame_inputs import FRAME_INPUTS, LONGEST
 from layout.kit.input import Input
 from layout.kit.input import of_mm as _mm
 from layout.kit.yarn_inputs import YARN_INPUTS
+from layout.messages.roles import KitHelp
 
 AS_WIDE_AS_FITS = "as wide as fits"
 AS_THE_STOCK_SAYS = "as the stock says"
@@ -32,39 +33,36 @@ LEAST_TENSION, MOST_TENSION = Fraction(1, 100), Fraction(100)
 
 
 INPUTS = (
-    Input("version", "version", "The version of the kit file; this one is 1.", "1", required=True),
-    Input("name", "name", "The name of the kit; it is on every sheet.", '"Willow frame, small"', required=True),
-    Input("yarns.warp", "name", "The warp yarn, as you call it.", '"seine twine 12/9"', required=True),
+    Input("version", "version", KitHelp.VERSION, "1", required=True),
+    Input("name", "name", KitHelp.NAME, '"Willow frame, small"', required=True),
+    Input("yarns.warp", "name", KitHelp.YARNS_WARP, '"seine twine 12/9"', required=True),
     Input(
         "yarns.weft",
         "name",
-        "The weft yarn, or the bundle of yarns woven as one.",
+        KitHelp.YARNS_WEFT,
         '"two strands of wool"',
         required=True,
     ),
     Input(
         "sett.readings",
         "tables",
-        "Wrap readings: warp and weft wrapped side by side; several are used together.",
+        KitHelp.SETT_READINGS,
         '[{pairs = 13, window = "5 cm"}]',
     ),
     Input(
         "sett.readings[].pairs",
         "whole",
-        "Whole pairs of one warp and one weft thread, 1 to 10,000.",
+        KitHelp.SETT_READINGS_PAIRS,
         "13",
         required=True,
     ),
-    Input(
-        "sett.readings[].window", "length", "The width of the window they fit in.", '"5 cm"', low=_mm(1), high=LONGEST
-    ),
-    Input("sett.readings[].measure", "length", "What so many pairs measure.", '"10 cm"', low=_mm(1), high=LONGEST),
-    Input("sett.given", "sett", "The sett itself, instead of readings; it is used as it is.", '"6 epi"'),
+    Input("sett.readings[].window", "length", KitHelp.SETT_READINGS_WINDOW, '"5 cm"', low=_mm(1), high=LONGEST),
+    Input("sett.readings[].measure", "length", KitHelp.SETT_READINGS_MEASURE, '"10 cm"', low=_mm(1), high=LONGEST),
+    Input("sett.given", "sett", KitHelp.SETT_GIVEN, '"6 epi"'),
     Input(
         "sett.marking_unit",
         "length",
-        "The distance between the long numbered marks, which holds whole winds, pegs or single warp ends; left out, a "
-        "usual one is chosen.",
+        KitHelp.SETT_MARKING_UNIT,
         '"4 cm"',
         low=_mm(1),
         high=_mm(1000),
@@ -72,14 +70,14 @@ INPUTS = (
     Input(
         "sett.loosest",
         "flag",
-        "Use the smallest reading alone, where readings contradict each other.",
+        KitHelp.SETT_LOOSEST,
         "true",
         default=False,
     ),
     Input(
         "sett.as_measured",
         "flag",
-        "Use the sett as measured, even if it does not divide evenly into a marking unit.",
+        KitHelp.SETT_AS_MEASURED,
         "true",
         default=False,
     ),
@@ -87,17 +85,17 @@ INPUTS = (
     Input(
         "weaving.width",
         "width",
-        "How wide to weave.",
+        KitHelp.WEAVING_WIDTH,
         '"24 cm"',
         default=AS_WIDE_AS_FITS,
         low=_mm(1),
         high=LONGEST,
     ),
-    Input("weaving.height", "length", "How high to weave.", '"34 cm"', required=True, low=_mm(1), high=LONGEST),
+    Input("weaving.height", "length", KitHelp.WEAVING_HEIGHT, '"34 cm"', required=True, low=_mm(1), high=LONGEST),
     Input(
         "weaving.near_end",
         "choice",
-        "The frame end where the warp is tied on, as the frame stands before you.",
+        KitHelp.WEAVING_NEAR_END,
         '"bottom"',
         default="bottom",
         choices=("bottom", "top"),
@@ -105,7 +103,7 @@ INPUTS = (
     Input(
         "weaving.slant",
         "choice",
-        "Whether face and back share the slant of a wind, or the face stands straight.",
+        KitHelp.WEAVING_SLANT,
         '"shared"',
         default="shared",
         choices=("shared", "face straight"),
@@ -113,7 +111,7 @@ INPUTS = (
     Input(
         "weaving.start",
         "choice",
-        "The side where winding begins, seen from the face as the frame stands before you.",
+        KitHelp.WEAVING_START,
         '"left"',
         default="left",
         choices=("left", "right"),
@@ -121,7 +119,7 @@ INPUTS = (
     Input(
         "weaving.first_pass",
         "choice",
-        "Whether the first pass runs over the face or behind the back.",
+        KitHelp.WEAVING_FIRST_PASS,
         '"face"',
         default="face",
         choices=("face", "back"),
@@ -129,24 +127,24 @@ INPUTS = (
     Input(
         "weaving.tie_off",
         "choice",
-        "The frame end where the warp is tied off: near after an even number of warp ends, far after an odd one.",
+        KitHelp.WEAVING_TIE_OFF,
         '"near end"',
         choices=("near end", "far end", "either end"),
     ),
     Input(
         "weaving.doubled_selvedges",
         "whole",
-        "How many outer warp ends at each side are doubled, for a firm selvedge.",
+        KitHelp.WEAVING_DOUBLED_SELVEDGES,
         "1",
         default=0,
         least=Fraction(0),
         most=Fraction(10),
     ),
-    Input("weaving.doubled_warp", "flag", "Whether every warp end has two threads.", "true", default=False),
+    Input("weaving.doubled_warp", "flag", KitHelp.WEAVING_DOUBLED_WARP, "true", default=False),
     Input(
         "paper.size",
         "size",
-        "The sheet to draw for; a size of your own is rounded to whole points of 1/72 in.",
+        KitHelp.PAPER_SIZE,
         '"a4"',
         default="common",
         choices=tuple(PAPERS),
@@ -154,7 +152,7 @@ INPUTS = (
     Input(
         "paper.lay",
         "choice",
-        "How a part lies on the sheet; auto tries straight, then diagonal, then tiles.",
+        KitHelp.PAPER_LAY,
         '"auto"',
         default="auto",
         choices=("auto", "straight", "diagonal", "tiles"),
@@ -162,7 +160,7 @@ INPUTS = (
     Input(
         "cut.comb",
         "choice",
-        "Which warp ends get a slot in a comb that is cut; this goes before too_fine in the stock file.",
+        KitHelp.CUT_COMB,
         '"every second end"',
         default=AS_THE_STOCK_SAYS,
         choices=(AS_THE_STOCK_SAYS, "every end", "every second end"),

@@ -11,6 +11,7 @@ from layout.kit.input import Input
 from layout.kit.lookup import KIT, Catalogue
 from layout.kit.table_types import MAKERS
 from layout.kit.unknown_keys import entry_example, short_key, unknown_key
+from layout.messages.catalogue import Message
 from layout.messages.roles import Table
 from layout.values.errors import FieldError, shown
 
@@ -109,8 +110,8 @@ class Walk:
             if spec.key in self._met or top in self._met or top in MAKERS or "[]" in spec.key:
                 continue
             if spec.required:
-                why = f"{spec.help[0].lower()}{spec.help[1:].removesuffix('.')}"
-                self.errors.append(FieldError(spec.key, Table.MISSING, shown(None), example_of(spec), why=why))
+                missing = Message(Table.MISSING, {"why": Message(spec.help)})
+                self.errors.append(FieldError(spec.key, missing, shown(None), example_of(spec)))
             elif isinstance(spec.default, str):
                 self.got[spec.key] = read_field(spec, spec.default, spec.key, self.metrics)
             else:

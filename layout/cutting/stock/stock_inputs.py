@@ -7,14 +7,27 @@ from fractions import Fraction
 from layout.cutting.stock.stock import OPERATIONS
 from layout.kit.input import Input
 from layout.kit.lookup import catalogue
+from layout.messages.catalogue import Role
+from layout.messages.roles import StockHelp
 from layout.values.units import Length
 
 _COLOURS = {"engrave": "#27358d", "score": "#2f9a74", "cut": "#c9391f", "reference": "#a19a8e"}
-_RUN = OPERATIONS[:-1]
-_TABLE_HELP = {
-    "colours": "The colour that shows the cutter what to {operation}.",
-    "widths": "The width of lines in the group {operation}.",
-    "speeds": "How fast the head moves when it runs {operation}, in mm/s.",
+_COLOUR = {
+    "engrave": StockHelp.COLOURS_ENGRAVE,
+    "score": StockHelp.COLOURS_SCORE,
+    "cut": StockHelp.COLOURS_CUT,
+    "reference": StockHelp.COLOURS_REFERENCE,
+}
+_WIDTH = {
+    "engrave": StockHelp.WIDTHS_ENGRAVE,
+    "score": StockHelp.WIDTHS_SCORE,
+    "cut": StockHelp.WIDTHS_CUT,
+    "reference": StockHelp.WIDTHS_REFERENCE,
+}
+_SPEED = {
+    "engrave": StockHelp.SPEEDS_ENGRAVE,
+    "score": StockHelp.SPEEDS_SCORE,
+    "cut": StockHelp.SPEEDS_CUT,
 }
 
 
@@ -22,64 +35,64 @@ def _mm(mm: int | str) -> Length:
     return Length(Fraction(mm))
 
 
-def _length(key: str, words: str, example: str, bounds: tuple[int | str, int | str], default: str = "") -> Input:
+def _length(key: str, what: Role, example: str, bounds: tuple[int | str, int | str], default: str = "") -> Input:
     low, high = map(_mm, bounds)
-    return Input(key, "length", words, example, default=default or None, low=low, high=high)
+    return Input(key, "length", what, example, default=default or None, low=low, high=high)
 
 
-def _needed(key: str, words: str, example: str, bounds: tuple[int | str, int | str]) -> Input:
+def _needed(key: str, what: Role, example: str, bounds: tuple[int | str, int | str]) -> Input:
     low, high = map(_mm, bounds)
-    return Input(key, "length", words, example, required=True, low=low, high=high)
+    return Input(key, "length", what, example, required=True, low=low, high=high)
 
 
 _KERF, _SIDES = (0, 5), (20, 3500)
 
 STOCK = catalogue(
     (
-        Input("version", "version", "The version of the stock file; this one is 1.", "1", required=True),
-        Input("name", "name", "What you call this stock; it stands in the files.", '"birch 3 mm"', required=True),
-        Input("material", "name", "What it is made of.", '"birch plywood"', required=True),
-        _needed("thickness", "How thick the sheet is, measured.", '"3 mm"', ("0.1", 50)),
-        Input("bending", "number", "Its bending strength along the face grain, in N/mm2.", "30"),
-        _needed("sheet.width", "The sheet from left to right.", '"600 mm"', _SIDES),
-        _needed("sheet.height", "The sheet from bottom to top.", '"400 mm"', _SIDES),
+        Input("version", "version", StockHelp.VERSION, "1", required=True),
+        Input("name", "name", StockHelp.NAME, '"birch 3 mm"', required=True),
+        Input("material", "name", StockHelp.MATERIAL, '"birch plywood"', required=True),
+        _needed("thickness", StockHelp.THICKNESS, '"3 mm"', ("0.1", 50)),
+        Input("bending", "number", StockHelp.BENDING, "30"),
+        _needed("sheet.width", StockHelp.SHEET_WIDTH, '"600 mm"', _SIDES),
+        _needed("sheet.height", StockHelp.SHEET_HEIGHT, '"400 mm"', _SIDES),
         Input(
             "sheet.grain",
             "choice",
-            "Which way the face grain runs: along x (the width), along y (the height), or there is none.",
+            StockHelp.SHEET_GRAIN,
             '"y"',
             default="none",
             choices=("x", "y", "none"),
         ),
-        _length("cutting.kerf", "The full width of the cut.", '"0.20 mm"', _KERF),
-        _length("cutting.kerf_x", "The width of a cut that runs up the sheet.", '"0.21 mm"', _KERF),
-        _length("cutting.kerf_y", "The width of a cut that runs across the sheet.", '"0.19 mm"', _KERF),
-        _length("cutting.kerf_uncertainty", "By how much the kerf may be off.", '"0.02 mm"', (0, 1)),
+        _length("cutting.kerf", StockHelp.CUTTING_KERF, '"0.20 mm"', _KERF),
+        _length("cutting.kerf_x", StockHelp.CUTTING_KERF_X, '"0.21 mm"', _KERF),
+        _length("cutting.kerf_y", StockHelp.CUTTING_KERF_Y, '"0.19 mm"', _KERF),
+        _length("cutting.kerf_uncertainty", StockHelp.CUTTING_KERF_UNCERTAINTY, '"0.02 mm"', (0, 1)),
         Input(
             "cutting.kerf_drawn",
             "flag",
-            "Whether the lines are drawn for the kerf; false leaves that to the machine.",
+            StockHelp.CUTTING_KERF_DRAWN,
             "true",
             default=True,
         ),
-        _length("cutting.ease", "What a slot is wider than its yarn.", '"0.15 mm"', (0, 5), "0.15 mm"),
+        _length("cutting.ease", StockHelp.CUTTING_EASE, '"0.15 mm"', (0, 5), "0.15 mm"),
         Input(
             "cutting.too_fine",
             "choice",
-            "What to make where the pitch is too fine for a comb of this stock.",
+            StockHelp.CUTTING_TOO_FINE,
             '"every second end"',
             default="say so",
             choices=("say so", "every second end", "printed guide"),
         ),
         _length(
             "trial.kerf",
-            "The kerf that the trial cut was drawn for, kept when it is measured; leave it out for a new trial.",
+            StockHelp.TRIAL_KERF,
             '"0.20 mm"',
             _KERF,
         ),
         _length(
             "trial.slot",
-            "What is engraved at the slot of the trial cut that holds the yarn; the ease follows from it.",
+            StockHelp.TRIAL_SLOT,
             '"0.30 mm"',
             (0, 10),
         ),
@@ -87,19 +100,16 @@ STOCK = catalogue(
             Input(
                 f"colours.{each}",
                 "colour",
-                _TABLE_HELP["colours"].format(operation=each),
+                _COLOUR[each],
                 f'"{_COLOURS[each]}"',
                 default=_COLOURS[each],
             )
             for each in OPERATIONS
         ),
-        *(
-            _length(f"widths.{each}", _TABLE_HELP["widths"].format(operation=each), '"0.1 mm"', ("0.001", 2), "0.1 mm")
-            for each in OPERATIONS
-        ),
-        *(Input(f"speeds.{each}", "number", _TABLE_HELP["speeds"].format(operation=each), "20") for each in _RUN),
-        Input("prices.sheet", "number", "What one sheet costs, in your own money.", "4.50"),
-        Input("prices.minute", "number", "What a minute of the cutter costs, in the same money.", "0.80"),
+        *(_length(f"widths.{each}", _WIDTH[each], '"0.1 mm"', ("0.001", 2), "0.1 mm") for each in OPERATIONS),
+        *(Input(f"speeds.{each}", "number", _SPEED[each], "20") for each in _SPEED),
+        Input("prices.sheet", "number", StockHelp.PRICES_SHEET, "4.50"),
+        Input("prices.minute", "number", StockHelp.PRICES_MINUTE, "0.80"),
     )
 )
 """The inputs of a stock file."""

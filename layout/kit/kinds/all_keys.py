@@ -13,7 +13,7 @@ from layout.kit.kinds.pegged_ends import PEGGED_ENDS
 from layout.kit.kinds.round_bars import ROUND_BARS
 
 END_KEYS: ByKind[EndKeys] = ByKind(
-    "keys in a kit", {each.make.name: each for each in (ROUND_BARS, FLAT_ENDS, NOTCHED_ENDS, PEGGED_ENDS)}
+    "kit keys", {each.make.name: each for each in (ROUND_BARS, FLAT_ENDS, NOTCHED_ENDS, PEGGED_ENDS)}
 )
 
 

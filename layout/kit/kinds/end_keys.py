@@ -8,6 +8,7 @@ from typing import Any, Literal
 
 from layout.frames.kinds.frame_end import FrameEnd
 from layout.kit.input import Input, of_mm
+from layout.messages.roles import KitHelp
 from layout.sett.marking_units import CountedThing
 from layout.values.errors import FieldError
 
@@ -16,7 +17,7 @@ Got = Mapping[str, Any]
 THICKNESS = Input(
     "frame.thickness",
     "length",
-    "How thick flat, notched or pegged ends are, from face to back.",
+    KitHelp.FRAME_THICKNESS,
     '"18 mm"',
     low=of_mm(2),
     high=of_mm(120),

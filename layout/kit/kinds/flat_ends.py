@@ -8,6 +8,7 @@ from fractions import Fraction
 from layout.frames.kinds.flat_ends import FlatEnd
 from layout.kit.input import Input, of_mm
 from layout.kit.kinds.end_keys import THICKNESS, EndKeys, Got
+from layout.messages.roles import KitHelp
 from layout.sett.marking_units import WINDS
 from layout.values.errors import FieldError
 from layout.values.units import Length, exact_length, say_length
@@ -29,7 +30,7 @@ FLAT_ENDS = EndKeys(
         Input(
             "frame.edge_radius",
             "length",
-            "How far the edges of flat ends are rounded; left out, they are square.",
+            KitHelp.FRAME_EDGE_RADIUS,
             '"3 mm"',
             low=of_mm(0),
             high=of_mm(60),

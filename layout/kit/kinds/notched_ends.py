@@ -7,6 +7,7 @@ from fractions import Fraction
 from layout.frames.kinds.notched_ends import NotchedEnd
 from layout.kit.input import Input, of_mm
 from layout.kit.kinds.end_keys import THICKNESS, EndKeys
+from layout.messages.roles import KitHelp
 from layout.sett.marking_units import SINGLY
 from layout.values.units import Length
 
@@ -17,7 +18,7 @@ NOTCHED_ENDS = EndKeys(
         Input(
             "frame.notch_width",
             "length",
-            "How wide the notches of notched ends are.",
+            KitHelp.FRAME_NOTCH_WIDTH,
             '"1.5 mm"',
             low=Length(Fraction(1, 2)),
             high=of_mm(20),
@@ -25,7 +26,7 @@ NOTCHED_ENDS = EndKeys(
         Input(
             "frame.notch_depth",
             "length",
-            "How deep the notches are, from the outer edge.",
+            KitHelp.FRAME_NOTCH_DEPTH,
             '"6 mm"',
             low=of_mm(1),
             high=of_mm(60),
@@ -33,7 +34,7 @@ NOTCHED_ENDS = EndKeys(
         Input(
             "frame.notch_density",
             "density",
-            "How close the notches of a bar are that is there already; left out, the bar is still to be notched.",
+            KitHelp.FRAME_NOTCH_DENSITY,
             '"4 per cm"',
         ),
     ),

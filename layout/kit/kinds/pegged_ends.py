@@ -5,17 +5,18 @@ from __future__ import annotations
 from layout.frames.kinds.pegged_ends import PeggedEnd
 from layout.kit.input import Input, of_mm
 from layout.kit.kinds.end_keys import THICKNESS, EndKeys
+from layout.messages.roles import KitHelp
 from layout.sett.marking_units import PEGS
 
 PEGGED_ENDS = EndKeys(
     PeggedEnd,
     (
         THICKNESS,
-        Input("frame.peg_diameter", "length", "How thick the pegs are.", '"3 mm"', low=of_mm(1), high=of_mm(25)),
+        Input("frame.peg_diameter", "length", KitHelp.FRAME_PEG_DIAMETER, '"3 mm"', low=of_mm(1), high=of_mm(25)),
         Input(
             "frame.row_distance",
             "length",
-            "From the inner row of pegs to the outer one, centre to centre.",
+            KitHelp.FRAME_ROW_DISTANCE,
             '"12 mm"',
             low=of_mm(2),
             high=of_mm(200),
@@ -23,7 +24,7 @@ PEGGED_ENDS = EndKeys(
         Input(
             "frame.edge_distance",
             "length",
-            "From the outer edge of a frame end to the centres of its outer row of pegs.",
+            KitHelp.FRAME_EDGE_DISTANCE,
             '"10 mm"',
             low=of_mm(2),
             high=of_mm(200),

@@ -2,6 +2,7 @@
 
 from layout.messages.roles.cutting import CutNeed, CutNote, CutWord
 from layout.messages.roles.estimate import Add, Pairing, Reason, Room
+from layout.messages.roles.help import KitHelp, StockHelp
 from layout.messages.roles.job import JobSheet
 from layout.messages.roles.kit import Cross, Table
 from layout.messages.roles.printed import Check, Count, Gauge, Grid, Guide, Sheet, Strip, Winding
@@ -27,6 +28,7 @@ __all__ = [
     "Grid",
     "Guide",
     "JobSheet",
+    "KitHelp",
     "NotchNote",
     "Pair",
     "Pairing",
@@ -38,6 +40,7 @@ __all__ = [
     "SettNote",
     "Sheet",
     "SheetNeed",
+    "StockHelp",
     "StockNeed",
     "Strip",
     "Table",
