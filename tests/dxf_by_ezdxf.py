@@ -19,19 +19,32 @@ from templates_gen.document import OPERATION_OF, Operations
 
 _MILLIMETRES = 4  # $INSUNITS
 
+HEADER = (
+    "$ACADVER", "$ACADMAINTVER", "$DWGCODEPAGE", "$EXTMIN", "$EXTMAX", "$LIMMIN", "$LIMMAX", "$HANDSEED", "$TILEMODE",
+    "$MEASUREMENT", "$INSUNITS", "$PSTYLEMODE",
+)  # fmt: skip
+"""The settings that our files have: version, text, size, unit and model space. The DXF reference ("Writing a DXF
+interchange file") lets a file leave out every other one, which then has its default."""
+
 
 def exported(sheet: Sheet, operations: Operations, numbers: dict[str, int]) -> str:
-    """The file without its comments; `numbers` are the layers' numbered colours."""
+    """The file without its comments and without settings that no drawing of ours needs.
+
+    `numbers` are the layers' numbered colours.
+    """
     file = StringIO()
     with pytest.MonkeyPatch.context() as patch:  # fixed dates and identities
         patch.setattr(options, "write_fixed_meta_data_for_testing", True)
         _drawn(sheet, operations, numbers).write(file)
-    return file.getvalue()
+    head, end, rest = file.getvalue().partition("  0\nENDSEC\n")
+    start, *settings = head.split("  9\n$")
+    kept = [f"  9\n${setting}" for setting in settings if "$" + setting.partition("\n")[0] in HEADER]
+    return "".join([start, *kept, end, rest])
 
 
 def _drawn(sheet: Sheet, operations: Operations, numbers: dict[str, int]) -> Drawing:
     drawing = ezdxf.new("R2010", units=_MILLIMETRES)
-    corner = (round(sheet.width, 6), round(sheet.height, 6))
+    corner = (round(sheet.width, 5), round(sheet.height, 5))
     space = drawing.modelspace()
     space.reset_limits((0, 0), corner)
     space.reset_extents((0, 0, 0), (*corner, 0))
@@ -52,10 +65,10 @@ def _drawn(sheet: Sheet, operations: Operations, numbers: dict[str, int]) -> Dra
 
 
 def _vertices(path: Curve) -> Iterator[tuple[float, float, float]]:
-    """Corners to a millionth of a mm, each with the bulge that ezdxf finds through three points."""
+    """Corners to a hundredth of a micrometre, each with the bulge that ezdxf finds through three points."""
     at = path.start
     for end, through in path.steps:
-        yield round(at.x, 6), round(at.y, 6), round(bulge_3_points(at, end, through), 9) if through else 0.0
+        yield round(at.x, 5), round(at.y, 5), round(bulge_3_points(at, end, through), 9) if through else 0.0
         at = end
     if not path.closed or math.dist(at, path.start) > 1e-4:
-        yield round(at.x, 6), round(at.y, 6), 0.0
+        yield round(at.x, 5), round(at.y, 5), 0.0

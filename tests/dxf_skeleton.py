@@ -13,7 +13,7 @@ from cut_plates import ABOUT, plate
 from dxf_by_ezdxf import exported
 
 FILE = Path(__file__).parents[1] / "templates_gen" / "data" / "skeleton.dxf"
-_WIDTH, _HEIGHT = 123.456789, 98.765432  # found nowhere else in the file
+_WIDTH, _HEIGHT = 123.45678, 98.76543  # found nowhere else in the file
 
 
 def made() -> str:

@@ -1,8 +1,8 @@
 """One sheet to DXF for cutters: millimetres, one layer an operation, every outline one polyline whose arcs are arcs.
 
 R2010 is the oldest version that names its unit and its colours in full and is read everywhere. What stands round the
-outlines never changes but for a few places: it is data/skeleton.dxf, as a library of the format writes it. What a
-drawing carries beside its lines stands in comments at the top of the file.
+outlines never changes but for a few places: it is data/skeleton.dxf, as a library of the format writes it, without the
+settings whose defaults are right. What a drawing carries beside its lines stands in comments at the top of the file.
 """
 
 from __future__ import annotations
@@ -77,8 +77,8 @@ def _polyline(handle: int, layer: str, path: Curve) -> str:
 
 
 def _number(mm: float) -> str:
-    """To a millionth of a millimetre, always with a point, and no nought below nought."""
-    return str(round(float(mm), 6) + 0.0)
+    """To a hundredth of a micrometre, always with a point, and no nought below nought."""
+    return str(round(float(mm), 5) + 0.0)
 
 
 def _paths(shape: Curve | Region | Text) -> Sequence[Curve]:

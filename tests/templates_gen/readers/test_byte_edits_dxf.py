@@ -102,7 +102,7 @@ def layers_of(drawing: Drawing) -> list[tuple[object, ...]]:
     layers = [
         (each.dxf.name, each.rgb, each.dxf.lineweight, each.dxf.linetype, each.is_on()) for each in drawing.layers
     ]
-    return [*layers, (drawing.units, drawing.header["$LTSCALE"])]
+    return [*layers, (drawing.units, drawing.header.get("$LTSCALE", 1.0))]
 
 
 @pytest.mark.parametrize(("whole", "few"), [(SMALL, 700), (STICK, 300)], ids=["plate", "stick"])
@@ -156,6 +156,12 @@ def swapped(one: bytes, other: bytes) -> Callable[[bytes], bytes]:
     return change
 
 
+def setting(value: bytes) -> Callable[[bytes], bytes]:
+    """Puts one setting more into the header: its name, and codes and values in turn."""
+    lines = b"\n".join(value.split(b"|"))
+    return each(rb"(?=  9\n\$INSUNITS\n)", b"  9\n" + lines + b"\n")
+
+
 FORGERIES: dict[str, Callable[[bytes], bytes]] = {
     "all outlines in paper space": each(rb"330\n17(\n100\nAcDbEntity\n  8\n[a-z])", rb"330\n1B\1"),
     "one outline in paper space": each(rb"(LWPOLYLINE\n  5\n33\n330\n)17", rb"\g<1>1B"),
@@ -177,16 +183,18 @@ FORGERIES: dict[str, Callable[[bytes], bytes]] = {
         rb"(  2\nContinuous\n 70\n0\n  3\n\n 72\n65\n 73\n)0\n 40\n0.0\n",
         rb"\g<1>2\n 40\n3.0\n 49\n2.0\n 74\n0\n 49\n-1.0\n 74\n0\n",
     ),
-    "another scale of lines": each(rb"(\$LTSCALE\n 40\n)1.0", rb"\g<1>25.4"),
-    "another scale of what is drawn": each(rb"(\$CELTSCALE\n 40\n)1.0", rb"\g<1>2.0"),
+    "another scale of lines": setting(b"$LTSCALE| 40|25.4"),
+    "another scale of what is drawn": setting(b"$CELTSCALE| 40|2.0"),
     "paper space in front": each(rb"(\$TILEMODE\n 70\n)1", rb"\g<1>0"),
-    "angles the other way": each(rb"(\$ANGDIR\n 70\n)0", rb"\g<1>1"),
+    "angles the other way": setting(b"$ANGDIR| 70|1"),
+    "another turn of angles": setting(b"$ANGBASE| 50|90.0"),
+    "what others may leave out": setting(b"$LASTSAVEDBY|  1|X"),
     "another code page": each(rb"ANSI_1252", b"ANSI_1251"),
-    "another base point": each(rb"(\$INSBASE\n 10\n)0.0", rb"\g<1>5.0"),
+    "another base point": setting(b"$INSBASE| 10|5.0| 20|0.0| 30|0.0"),
     "other extents": each(rb"(\$EXTMAX\n 10\n)[^\n]+", rb"\g<1>60.0"),
     "other limits": each(rb"(\$LIMMAX\n 10\n)[^\n]+", rb"\g<1>60.0"),
     "a turned view": each(rb"( 51\n)0.0\n", rb"\g<1>90.0\n"),
-    "axes turned": each(rb"(\$UCSXDIR\n 10\n)1.0", rb"\g<1>-1.0"),
+    "axes turned": setting(b"$UCSXDIR| 10|-1.0| 20|0.0| 30|0.0"),
     "a block with another base": each(rb"(AcDbBlockBegin\n  2\n\*Model_Space\n 70\n0\n 10\n)0.0", rb"\g<1>10.0"),
     "a block from another file": each(rb"(AcDbBlockBegin\n  2\n\*Model_Space\n 70\n)0", rb"\g<1>4"),
     "a block's unit": each(rb"(AcDbBlockTableRecord\n  2\n\*Model_Space\n340\n1A\n 70\n)0", rb"\g<1>1"),
