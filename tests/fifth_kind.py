@@ -20,6 +20,7 @@ from layout.kit.input import Input, of_mm
 from layout.kit.kinds.all_keys import END_KEYS
 from layout.kit.kinds.end_keys import THICKNESS, EndKeys
 from layout.messages.catalogue import Role
+from layout.messages.roles import EndNeed
 from layout.sett.marking_units import PEGS
 from layout.values.units import Length
 
@@ -51,7 +52,7 @@ class PinnedEnd(FrameEnd):
         """To the pins and back."""
         return 2 * (wide - float(self.pin_distance.mm))
 
-    def beam(self, strength: Strength, span: Fraction) -> Board | str:
+    def beam(self, strength: Strength, span: Fraction) -> Board | Role:
         """A board."""
         return board(self.thickness, strength, span)
 
@@ -66,7 +67,7 @@ DISTANCE = Input("frame.pin_distance", "length", PinHelp.PIN_DISTANCE, '"12 mm"'
 FIELDS = {"thickness": "thickness", "pin_distance": "pin_distance"}
 END_KEYS.add(
     PinnedEnd.name,
-    EndKeys(PinnedEnd, (THICKNESS, DISTANCE), FIELDS, PEGS, inside="pins"),
+    EndKeys(PinnedEnd, (THICKNESS, DISTANCE), FIELDS, PEGS, inside=EndNeed.PEGS_IN_WIDTH),
 )
 
 # The table of inputs is made of the keys of all kinds when it is first imported; all else follows.

@@ -12,6 +12,8 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from types import MappingProxyType
 
+from layout.messages.english import ENGLISH
+from layout.messages.roles import Beam
 from layout.values.limits import Number, exactly, plain
 from layout.values.quantity import Quantity, assumed, computed
 
@@ -25,7 +27,7 @@ _MODULI = {
 
 MODULI: Mapping[str, Quantity] = MappingProxyType(
     {
-        name: assumed(number, f"Elastic modulus of {name} {number} N/mm2, a round figure from memory.")
+        name: assumed(number, ENGLISH.say(Beam.MODULUS, material=name, modulus=number))
         for name, number in _MODULI.items()
     }
 )
@@ -70,7 +72,7 @@ def pull(threads: Number, tension: Quantity) -> Quantity:
     """The pull in N of all threads on one bar; each pulls at both bars, whether it lies on the face or the back."""
     count = int(threads)
     each = exactly(tension.value)
-    return computed(float(count * each), f"{count} threads of {plain(each)} N each.", tension)
+    return computed(float(count * each), ENGLISH.say(Beam.PULL, threads=count, tension=plain(each)), tension)
 
 
 def deflection(bar: Bar | Board, load: Quantity, loaded_mm: Number | None = None) -> Quantity:
@@ -84,7 +86,7 @@ def deflection(bar: Bar | Board, load: Quantity, loaded_mm: Number | None = None
     loaded = span if loaded_mm is None else loaded_mm
     width = float(loaded)
     bent = force * (8 * span**3 - 4 * span * width**2 + width**3) / (384 * e * bar.inertia)
-    reason = f"{plain(force)} N over the middle {plain(width)} mm of {plain(span)} mm (Euler-Bernoulli, free to turn)."
+    reason = ENGLISH.say(Beam.BENT, force=plain(force), width=plain(width), span=plain(span))
     return computed(bent, reason, load, bar.stiffness)
 
 
@@ -93,8 +95,5 @@ def deflection_warnings(bar: Bar | Board, bent: Quantity) -> tuple[str, ...]:
     most = float(bar.span) / SPAN_OVER
     if bent.value <= most:
         return ()
-    said = (
-        f"The bar bends by {bent.value:.2f} mm, more than its span / {SPAN_OVER} ({most:.2f} mm), so the middle ends "
-        "go slack; take a thicker bar, or warp with less tension."
-    )
-    return (" ".join((said, *bent.assumptions)),)
+    said = ENGLISH.say(Beam.BENDS_TOO_FAR, bent=f"{bent.value:.2f}", over=SPAN_OVER, most=f"{most:.2f}")
+    return (ENGLISH.paragraph((said, *bent.assumptions)),)

@@ -8,16 +8,14 @@ from fractions import Fraction
 from layout.frames.bar import SPAN_OVER, deflection, deflection_warnings, pull
 from layout.frames.frame import Frame
 from layout.frames.strength import Strength
+from layout.messages.catalogue import Role
+from layout.messages.english import ENGLISH
+from layout.messages.roles import Beam
 from layout.values.forces import Force, say_force
 from layout.values.quantity import Quantity, assumed, measured
 
 USUAL_TENSION = Force(Fraction(3, 2))
 """What an end is taken to pull where the kit does not say: a round figure for a warp wound by hand, from memory."""
-
-_FORMULA = (
-    "A frame end bends as a simply supported beam of span L that carries F over its middle width W, by "
-    "F (8 L^3 - 4 L W^2 + W^3) / (384 E I): 5 w L^4 / (384 E I) where W = L (any engineering handbook)."
-)
 
 
 @dataclass(frozen=True, slots=True)
@@ -40,7 +38,8 @@ class Load:
     @property
     def tension_words(self) -> str:
         """The tension of a thread, and whether it was assumed."""
-        return say_force(self.tension) + (" (assumed)" if self.pull.assumptions else "")
+        said = say_force(self.tension)
+        return ENGLISH.say(Beam.TENSION_ASSUMED, tension=said) if self.pull.assumptions else said
 
 
 def load_on(frame: Frame, strength: Strength, threads: int, width_mm: Fraction) -> Load:
@@ -50,15 +49,15 @@ def load_on(frame: Frame, strength: Strength, threads: int, width_mm: Fraction) 
     span = frame.outer_width.mm - 2 * frame.side_width.mm
     most = span / SPAN_OVER
     bar = frame.ends.beam(strength, span)
-    if isinstance(bar, str):
-        return Load(threads, tension, force, None, most, bar)
+    if isinstance(bar, Role):
+        return Load(threads, tension, force, None, most, ENGLISH.say(bar))
     bent = deflection(bar, force, width_mm)
-    notes = (" ".join((_FORMULA, *bent.assumptions)),)
+    notes = (ENGLISH.paragraph((ENGLISH.say(Beam.FORMULA), *bent.assumptions)),)
     return Load(threads, tension, force, bent, most, "", notes, deflection_warnings(bar, bent))
 
 
 def _tension(said: Force | None) -> Quantity:
     if said:
-        return measured(float(said.newtons), f"A thread pulls with {say_force(said)}, as stated.")
-    usual = f"A thread pulls with {say_force(USUAL_TENSION)}, a round figure for a warp wound by hand, from memory."
+        return measured(float(said.newtons), ENGLISH.say(Beam.TENSION, tension=say_force(said)))
+    usual = ENGLISH.say(Beam.TENSION_USUAL, tension=say_force(USUAL_TENSION))
     return assumed(float(USUAL_TENSION.newtons), usual)

@@ -10,6 +10,7 @@ from layout.frames.kinds.frame_end import FrameEnd
 from layout.kit.fields import example_of
 from layout.kit.inputs import BY_KEY
 from layout.kit.kinds.all_keys import END_KEYS
+from layout.messages.roles import EndNeed
 from layout.sett.marking_units import WINDS, CountedThing
 from layout.values.errors import FieldError, shown
 from layout.values.units import Length, Sett, say_length, say_sett
@@ -33,7 +34,7 @@ def ends_errors(got: Got) -> Iterator[FieldError]:
     for leaf in own.fields:
         key = f"frame.{leaf}"
         if leaf not in own.optional and key in got and got[key] is None:
-            yield FieldError(key, f'to be given with ends = "{ends}"', "nothing", example_of(BY_KEY[key]))
+            yield FieldError(key, EndNeed.GIVEN, shown(None), example_of(BY_KEY[key]), ends=ends)
     yield from _strangers(got, ends)
     yield from _board_errors(got, ends)
     yield from own.check(got)
@@ -41,12 +42,11 @@ def ends_errors(got: Got) -> Iterator[FieldError]:
 
 def _board_errors(got: Got, ends: str) -> Iterator[FieldError]:
     """A board must be wider than its notches are deep, or its pegs stand from its edge."""
-    made, width, inside_it = _ends_of(got), got.get("frame.end_width"), END_KEYS[ends].inside
-    if made is not None and width is not None and inside_it and width.mm <= made.inset_mm:
-        inside = Length(made.inset_mm, width.unit)
-        needed = f"more than the {say_length(inside)} that its {inside_it} take"
-        example = f'end_width = "{say_length(Length(2 * inside.mm, width.unit))}"'
-        yield FieldError("frame.end_width", needed, say_length(width), example)
+    made, width, needed = _ends_of(got), got.get("frame.end_width"), END_KEYS[ends].inside
+    if made is not None and width is not None and needed and width.mm <= made.inset_mm:
+        taken = Length(made.inset_mm, width.unit)
+        example = f'end_width = "{say_length(Length(2 * taken.mm, width.unit))}"'
+        yield FieldError("frame.end_width", needed, say_length(width), example, taken=say_length(taken))
 
 
 def _strangers(got: Got, ends: str) -> Iterator[FieldError]:
@@ -57,14 +57,14 @@ def _strangers(got: Got, ends: str) -> Iterator[FieldError]:
         value = got.get(f"frame.{leaf}")
         if value is not None:
             said = say_sett(value) if isinstance(value, Sett) else say_length(value)
-            yield FieldError(f"frame.{leaf}", f'to be left out with ends = "{ends}"', said, f"leave out {leaf}")
+            yield FieldError(f"frame.{leaf}", EndNeed.LEFT_OUT, said, f"leave out {leaf}", ends=ends)
     if END_KEYS[ends].make.kind == "wound":
         return
     for leaf, usual in _WOUND_ONLY.items():
         value = got.get(f"weaving.{leaf}", usual)
         if value != usual:
-            needed = f'to be left out with ends = "{ends}", where all ends lie straight on the face'
-            yield FieldError(f"weaving.{leaf}", needed, shown(value), f'{leaf} = "{usual}"')
+            key, example = f"weaving.{leaf}", f'{leaf} = "{usual}"'
+            yield FieldError(key, EndNeed.LEFT_OUT_STRAIGHT, shown(value), example, ends=ends)
 
 
 def frame_of(got: Got) -> Frame | None:

@@ -1,4 +1,4 @@
-"""The inputs about the strength of the frame ends: read into one value, checked together, and told back."""
+"""The inputs about the strength of the frame ends: read into one value, checked together, and written back."""
 
 from __future__ import annotations
 
@@ -8,6 +8,7 @@ from typing import Any
 
 from layout.frames.strength import Strength
 from layout.kit.kinds.all_keys import END_KEYS
+from layout.messages.roles import EndNeed
 from layout.values.errors import FieldError
 from layout.values.forces import exact_force
 from layout.values.units import Length, exact_length, say_length
@@ -28,11 +29,11 @@ def strength_errors(got: Mapping[str, Any]) -> Iterator[FieldError]:
     has_bore = END_KEYS[ends].strength == "bar_bore"
     key, value = ("end_width", strength.end_width) if has_bore else ("bar_bore", strength.bar_bore)
     if value:
-        yield FieldError(f"frame.{key}", f'to be left out with ends = "{ends}"', say_length(value), f"leave out {key}")
+        yield FieldError(f"frame.{key}", EndNeed.LEFT_OUT, say_length(value), f"leave out {key}", ends=ends)
     elif diameter and strength.bar_bore and strength.bar_bore.mm >= diameter.mm:
         inside = exact_length(Length(diameter.mm * 3 / 4, diameter.unit))
-        needed = f"less than the bar's diameter, {say_length(diameter)}"
-        yield FieldError("frame.bar_bore", needed, say_length(strength.bar_bore), f'bar_bore = "{inside}"')
+        bore, example = say_length(strength.bar_bore), f'bar_bore = "{inside}"'
+        yield FieldError("frame.bar_bore", EndNeed.BORE, bore, example, diameter=say_length(diameter))
 
 
 def strength_values(strength: Strength) -> dict[str, object]:

@@ -10,6 +10,7 @@ from typing import ClassVar
 from layout.frames.bar import Board
 from layout.frames.kinds.frame_end import FrameEnd, board
 from layout.frames.strength import Strength
+from layout.messages.catalogue import Role
 from layout.values.units import Length
 
 
@@ -46,7 +47,7 @@ class FlatEnd(FrameEnd):
         """Over the face, half a turn, longer by pi d / 2 with a thread d thick, and over the back."""
         return 2 * (wide - float(self.inset_mm)) + self.half_turn_mm + math.pi * thread / 2
 
-    def beam(self, strength: Strength, span: Fraction) -> Board | str:
+    def beam(self, strength: Strength, span: Fraction) -> Board | Role:
         """A board."""
         return board(self.thickness, strength, span)
 

@@ -8,6 +8,8 @@ from typing import ClassVar, TypeVar
 
 from layout.frames.bar import MODULI, Bar, Board
 from layout.frames.strength import Strength
+from layout.messages.catalogue import Role
+from layout.messages.roles import Beam
 from layout.values.units import Length, Sett
 
 
@@ -46,8 +48,8 @@ class FrameEnd(ABC):
         """
 
     @abstractmethod
-    def beam(self, strength: Strength, span: Fraction) -> Bar | Board | str:
-        """The end as a beam over `span` mm, or what the kit would have to say for it, as a sentence."""
+    def beam(self, strength: Strength, span: Fraction) -> Bar | Board | Role:
+        """The end as a beam over `span` mm, or the role of what the kit would have to say for it."""
 
     @property
     def wide_mm(self) -> Fraction | None:
@@ -69,10 +71,11 @@ Ends = TypeVar("Ends", bound=FrameEnd)
 """One kind of frame end, for pieces that are made for that kind alone."""
 
 
-def board(thickness: Length, strength: Strength, span: Fraction, cut: Fraction = Fraction(0)) -> Board | str:
+def board(thickness: Length, strength: Strength, span: Fraction, cut: Fraction = Fraction(0)) -> Board | Role:
     """A frame end that is a board as a beam, less the `cut` mm that notches take of its width."""
     material, width = strength.material, strength.end_width
-    if material is None or width is None:
-        lacking = [key for key, value in (("frame.material", material), ("frame.end_width", width)) if value is None]
-        return f"to know it, give {' and '.join(lacking)}"
+    if material is None:
+        return Beam.GIVE_BOTH if width is None else Beam.GIVE_MATERIAL
+    if width is None:
+        return Beam.GIVE_WIDTH
     return Board(thickness.mm, width.mm - cut, span, MODULI[material])

@@ -9,6 +9,7 @@ from typing import ClassVar
 from layout.frames.bar import Board
 from layout.frames.kinds.frame_end import FrameEnd, board
 from layout.frames.strength import Strength
+from layout.messages.catalogue import Role
 from layout.values.units import Length, Sett
 
 
@@ -51,7 +52,7 @@ class NotchedEnd(FrameEnd):
         round_a_tooth = float(spacing + 2 * self.thickness.mm) + 3 * thread
         return 2 * (wide - float(self.inset_mm)) + round_a_tooth
 
-    def beam(self, strength: Strength, span: Fraction) -> Board | str:
+    def beam(self, strength: Strength, span: Fraction) -> Board | Role:
         """A board as wide as what the notches leave."""
         return board(self.thickness, strength, span, self.notch_depth.mm)
 

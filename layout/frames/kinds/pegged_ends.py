@@ -10,6 +10,7 @@ from typing import ClassVar
 from layout.frames.bar import Board
 from layout.frames.kinds.frame_end import FrameEnd, board
 from layout.frames.strength import Strength
+from layout.messages.catalogue import Role
 from layout.values.units import Length
 
 
@@ -48,7 +49,7 @@ class PeggedEnd(FrameEnd):
         round_a_peg = math.pi * float(self.peg_diameter.mm) / 2 + math.pi * thread / 2
         return 2 * (wide - float(self.inset_mm)) + round_a_peg
 
-    def beam(self, strength: Strength, span: Fraction) -> Board | str:
+    def beam(self, strength: Strength, span: Fraction) -> Board | Role:
         """A board; its holes, which the pegs fill, are left aside."""
         return board(self.thickness, strength, span)
 

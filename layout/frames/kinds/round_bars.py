@@ -10,6 +10,8 @@ from typing import ClassVar
 from layout.frames.bar import MODULI, Bar
 from layout.frames.kinds.frame_end import FrameEnd
 from layout.frames.strength import Strength
+from layout.messages.catalogue import Role
+from layout.messages.roles import Beam
 from layout.values.units import Length
 
 
@@ -49,10 +51,10 @@ class RoundBar(FrameEnd):
         """Half a turn, longer by pi d / 2 with a thread d thick."""
         return self.half_turn_mm + math.pi * thread / 2
 
-    def beam(self, strength: Strength, span: Fraction) -> Bar | str:
+    def beam(self, strength: Strength, span: Fraction) -> Bar | Role:
         """A round bar, or a tube where it has a bore."""
         if strength.material is None:
-            return "to know it, give frame.material"
+            return Beam.GIVE_MATERIAL
         return Bar(self.diameter.mm, span, MODULI[strength.material], strength.bar_bore.mm if strength.bar_bore else 0)
 
     @property

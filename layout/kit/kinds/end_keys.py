@@ -8,6 +8,7 @@ from typing import Any, Literal
 
 from layout.frames.kinds.frame_end import FrameEnd
 from layout.kit.input import Input, of_mm
+from layout.messages.catalogue import Role
 from layout.messages.roles import KitHelp
 from layout.sett.marking_units import CountedThing
 from layout.values.errors import FieldError
@@ -33,8 +34,9 @@ class EndKeys:
     """The keys of the table [frame] that make frame ends of the type `make`: their `inputs`, in the order of the file.
 
     `fields` are the fields that the keys fill, by key; those in `optional` may be left out and then stand at what is
-    said there. `counted` is what is counted off in a marking unit, `inside` what lies in a board's width. `strength`
-    is the key for the section of such an end, and `check` finds what is wrong between its keys.
+    said there. `counted` is what is counted off in a marking unit, `inside` the refusal of a board that is too narrow
+    for what lies in it. `strength` is the key for the section of such an end, and `check` finds what is wrong between
+    its keys.
     """
 
     make: type[FrameEnd]
@@ -43,5 +45,5 @@ class EndKeys:
     counted: CountedThing
     strength: Literal["bar_bore", "end_width"] = "end_width"
     optional: Mapping[str, Any] = field(default_factory=dict)
-    inside: str = ""
+    inside: Role | None = None
     check: Callable[[Got], Iterator[FieldError]] = _nothing

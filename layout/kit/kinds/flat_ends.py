@@ -8,7 +8,7 @@ from fractions import Fraction
 from layout.frames.kinds.flat_ends import FlatEnd
 from layout.kit.input import Input, of_mm
 from layout.kit.kinds.end_keys import THICKNESS, EndKeys, Got
-from layout.messages.roles import KitHelp
+from layout.messages.roles import EndNeed, KitHelp
 from layout.sett.marking_units import WINDS
 from layout.values.errors import FieldError
 from layout.values.units import Length, exact_length, say_length
@@ -19,8 +19,8 @@ def _check(got: Got) -> Iterator[FieldError]:
     thickness, radius = got.get("frame.thickness"), got.get("frame.edge_radius")
     if thickness and radius and radius.mm > thickness.mm / 2:
         half = Length(thickness.mm / 2, thickness.unit)
-        needed = f"at most half the thickness, {say_length(half)}"
-        yield FieldError("frame.edge_radius", needed, say_length(radius), f'edge_radius = "{exact_length(half)}"')
+        example = f'edge_radius = "{exact_length(half)}"'
+        yield FieldError("frame.edge_radius", EndNeed.EDGE_RADIUS, say_length(radius), example, half=say_length(half))
 
 
 FLAT_ENDS = EndKeys(

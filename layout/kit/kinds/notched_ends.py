@@ -7,7 +7,7 @@ from fractions import Fraction
 from layout.frames.kinds.notched_ends import NotchedEnd
 from layout.kit.input import Input, of_mm
 from layout.kit.kinds.end_keys import THICKNESS, EndKeys
-from layout.messages.roles import KitHelp
+from layout.messages.roles import EndNeed, KitHelp
 from layout.sett.marking_units import SINGLY
 from layout.values.units import Length
 
@@ -46,5 +46,5 @@ NOTCHED_ENDS = EndKeys(
     },
     SINGLY,
     optional={"notch_density": None},
-    inside="notches",
+    inside=EndNeed.NOTCHES_IN_WIDTH,
 )

@@ -5,7 +5,7 @@ from __future__ import annotations
 from layout.frames.kinds.pegged_ends import PeggedEnd
 from layout.kit.input import Input, of_mm
 from layout.kit.kinds.end_keys import THICKNESS, EndKeys
-from layout.messages.roles import KitHelp
+from layout.messages.roles import EndNeed, KitHelp
 from layout.sett.marking_units import PEGS
 
 PEGGED_ENDS = EndKeys(
@@ -32,5 +32,5 @@ PEGGED_ENDS = EndKeys(
     ),
     {key: key for key in ("thickness", "peg_diameter", "row_distance", "edge_distance")},
     PEGS,
-    inside="pegs",
+    inside=EndNeed.PEGS_IN_WIDTH,
 )

@@ -2,6 +2,7 @@
 
 from layout.messages.roles.cutting import CutNeed, CutNote, CutWord
 from layout.messages.roles.estimate import Add, Pairing, Reason, Room
+from layout.messages.roles.frame import Beam, EndNeed
 from layout.messages.roles.help import KitHelp, StockHelp
 from layout.messages.roles.job import JobSheet
 from layout.messages.roles.kit import Cross, Table
@@ -15,6 +16,7 @@ from layout.messages.roles.yarns import Pair, Thickness, YarnNeed, YarnReason
 
 __all__ = [
     "Add",
+    "Beam",
     "Caliper",
     "Check",
     "Count",
@@ -23,6 +25,7 @@ __all__ = [
     "CutNeed",
     "CutNote",
     "CutWord",
+    "EndNeed",
     "Entry",
     "Gauge",
     "Grid",

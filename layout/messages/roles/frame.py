@@ -1,0 +1,33 @@
+"""The roles of what is said of a frame: of the strength of its ends, and of the keys of its ends together."""
+
+from __future__ import annotations
+
+from layout.messages.catalogue import Role
+
+
+class Beam(Role):
+    """How hard the warp pulls at a frame end, and how far that bends."""
+
+    MODULUS = "beam.modulus"
+    TENSION = "beam.tension"
+    TENSION_USUAL = "beam.tension_usual"
+    TENSION_ASSUMED = "beam.tension_assumed"
+    PULL = "beam.pull"
+    FORMULA = "beam.formula"
+    BENT = "beam.bent"
+    BENDS_TOO_FAR = "beam.bends_too_far"
+    GIVE_MATERIAL = "beam.give_material"
+    GIVE_WIDTH = "beam.give_width"
+    GIVE_BOTH = "beam.give_both"
+
+
+class EndNeed(Role):
+    """Refusals of what belongs to one kind of frame end, or not to it."""
+
+    GIVEN = "endneed.given"
+    LEFT_OUT = "endneed.left_out"
+    LEFT_OUT_STRAIGHT = "endneed.left_out_straight"
+    NOTCHES_IN_WIDTH = "endneed.notches_in_width"
+    PEGS_IN_WIDTH = "endneed.pegs_in_width"
+    EDGE_RADIUS = "endneed.edge_radius"
+    BORE = "endneed.bore"
