@@ -37,7 +37,7 @@ def _one_of_each(known: YarnFacts) -> bool:
 
 def _guess_words(guess: Guess, pair: Pair, sett: SettTaken) -> str:
     first, low, high = (_say(value, sett) for value in (guess.per_mm.value, guess.low, guess.high))
-    values = {"kind": pair[0].kind, "first": first, "low": low, "high": high, "doubt": guess.doubt}
+    values = {"kind": pair[0].named, "first": first, "low": low, "high": high, "doubt": guess.doubt}
     return ENGLISH.say(Pairing.GUESS_GIVEN if sett.high is None else Pairing.GUESS_WRAPPED, **values)
 
 

@@ -22,7 +22,7 @@ class Role(StrEnum):
 
 
 class Message(NamedTuple):
-    """What is to be said, in whatever language: a role and its values. A value may be a message itself."""
+    """What is to be said, in whatever language: a role and its values. A value may be a message or a role itself."""
 
     role: Role
     values: Mapping[str, object] = MappingProxyType({})
@@ -67,6 +67,8 @@ class Catalogue:
         return self.say(message.role, **message.values)
 
     def _value(self, value: object) -> object:
+        if isinstance(value, Role):
+            return self.say(value)
         return self.words_of(value) if isinstance(value, Message) else value
 
     def listed(self, messages: Sequence[str]) -> str:

@@ -12,7 +12,7 @@ from dataclasses import dataclass
 from typing import NamedTuple
 
 from layout.drawing.sheet import Part
-from layout.messages.english import ENGLISH
+from layout.messages.catalogue import Message
 from layout.messages.roles import SheetNeed
 from layout.values.errors import FieldError
 from layout.values.limits import whole
@@ -88,7 +88,7 @@ def blocks_of(wanted: Sequence[Item], bed: Bed) -> list[Block]:
     """
     blocks: list[Block] = []
     for number, (part, copies, turns) in enumerate(wanted):
-        whole(copies, "copies", ENGLISH.say(SheetNeed.COPIES, part=part.title), "2", most=_MOST)
+        whole(copies, "copies", Message(SheetNeed.COPIES, {"part": part.title}), "2", most=_MOST)
         ways = tuple(_way(part, turn, bed.gap) for turn in turns)
         fitting = tuple(way for way in ways if way.width <= bed.room.width and way.height <= bed.room.height)
         if not fitting:

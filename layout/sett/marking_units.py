@@ -13,7 +13,7 @@ from fractions import Fraction
 from math import floor
 from typing import NamedTuple
 
-from layout.messages.catalogue import Role
+from layout.messages.catalogue import Message, Role
 from layout.messages.english import ENGLISH
 from layout.messages.roles import Counted, SettNeed
 from layout.sett.readings import PER
@@ -24,7 +24,6 @@ MOST_LOST = Fraction(12, 100)
 """A unit that loses more of the sett measured than this is not chosen unasked. Our own limit."""
 
 _INCH = Fraction(127, 5)
-_AS_MEASURED = "as_measured = true"
 USUAL = {
     True: tuple(Length(inches * _INCH, "in") for inches in (Fraction(1, 2), Fraction(1), Fraction(2))),
     False: tuple(Length(Fraction(10 * cm), "cm") for cm in (1, 2, 4, 5, 10)),
@@ -63,6 +62,20 @@ class Offer:
         return self.per_mm * self.unit.mm / self.by.ends
 
 
+class UnitOffer(NamedTuple):
+    """A unit that would do, as a person may write it, and what it loses; `least`, if no other loses less."""
+
+    unit: str
+    loss: str
+    least: bool
+
+
+class UnitError(FieldError):
+    """No usual marking unit does, or the one asked for holds nothing; `would` are units to write instead."""
+
+    would: tuple[UnitOffer, ...] = ()
+
+
 def offer(low: Fraction, unit: Length, by: CountedThing = WINDS) -> Offer:
     """The largest sett up to `low` that counts off evenly in `unit`."""
     per_mm = by.ends * floor(low * unit.mm / by.ends) / unit.mm
@@ -85,8 +98,8 @@ def chosen(low: Fraction, *, imperial: bool, by: CountedThing = WINDS) -> Offer:
     needed = SettNeed.UNIT_INCHES if imperial else SettNeed.UNIT_CM
     others = offers_for(low, imperial=not imperial, by=by)[: len(USUAL[not imperial])]
     other = [found for found in others if _does(found)]
-    would = [*map(_words, other), _words(_least(low, imperial, by), SettNeed.UNIT_LEAST)]
-    raise FieldError("sett.marking_unit", needed, shown(None), _either([*would, _AS_MEASURED]), sett=sett)
+    would = [*map(_would, other), _would(_least(low, imperial, by), least=True)]
+    raise _refusal(would, needed, shown(None), sett)
 
 
 def taken(low: Fraction, unit: Length, by: CountedThing = WINDS) -> Offer:
@@ -98,8 +111,7 @@ def taken(low: Fraction, unit: Length, by: CountedThing = WINDS) -> Offer:
     sett = f"{say_number(low * per)} {name}"
     every = offers_for(low, imperial=unit.imperial, by=by)
     would = [usual for usual in every if _does(usual)] or [usual for usual in every if usual.per_mm]
-    example = _either([*map(_words, would or [_least(low, unit.imperial, by)]), _AS_MEASURED])
-    raise FieldError("sett.marking_unit", by.holds, say_length(unit), example, sett=sett)
+    raise _refusal(list(map(_would, would or [_least(low, unit.imperial, by)])), by.holds, say_length(unit), sett)
 
 
 def own_unit(per_mm: Fraction, *, imperial: bool, by: CountedThing = WINDS) -> Length:
@@ -136,14 +148,25 @@ def _does(found: Offer) -> bool:
     return found.loss <= MOST_LOST
 
 
-def _words(found: Offer, role: Role = SettNeed.UNIT) -> str:
-    return ENGLISH.say(role, unit=say_length(found.unit), loss=say_share(found.loss))
+def _would(found: Offer, *, least: bool = False) -> UnitOffer:
+    return UnitOffer(say_length(found.unit), say_share(found.loss), least)
 
 
-def _either(ways: Sequence[str]) -> str:
+def _refusal(would: Sequence[UnitOffer], needed: Role, got: str, sett: str) -> UnitError:
+    keys = [
+        Message(SettNeed.UNIT_LEAST if each.least else SettNeed.UNIT, {"unit": each.unit, "loss": each.loss})
+        for each in would
+    ]
+    error = UnitError("sett.marking_unit", needed, got, either([*keys, Message(SettNeed.AS_MEASURED)]), sett=sett)
+    error.would = tuple(would)
+    return error
+
+
+def either(ways: Sequence[Message]) -> Message:
+    """One way or another, as one message."""
     said, *others = ways
     for other in others:
-        said = ENGLISH.say(SettNeed.OR, before=said, after=other)
+        said = Message(SettNeed.OR, {"before": said, "after": other})
     return said
 
 

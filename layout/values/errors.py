@@ -23,7 +23,15 @@ class LayoutError(ValueError):
 
     def __init__(self, message: Message | Role | str, **values: object) -> None:
         self.message = _message(message, values, Refusal.SAID, "sentence")
-        super().__init__(self.said(ENGLISH))
+        super().__init__(self._text())
+
+    def _text(self) -> str:
+        return self.said(self._english())
+
+    @staticmethod
+    def _english() -> Catalogue:
+        """The catalogue of the text; a package with messages of its own names its own."""
+        return ENGLISH
 
     def said(self, catalogue: Catalogue) -> str:
         """The refusal in the language of `catalogue`."""
@@ -33,20 +41,29 @@ class LayoutError(ValueError):
 class FieldError(LayoutError):
     """One input that cannot be used.
 
-    `field` is the dotted key (empty while only a bare value is being read), `got` what came (already fit to be shown),
-    `example` something that works. `needed` is the message of the refusal without these three: a role with its own
-    `values`, whose words hold {got} and {example}; or, in words, what was needed.
+    `field` is the dotted key (empty while only a bare value is being read), `got` what came (already
+    fit to be shown), `suggestion` something that works; both may be messages. `needed` is the message of the refusal
+    without these three: a role with its own `values`, whose words hold {got} and {example}; or, in words, what was
+    needed.
     """
 
-    def __init__(self, field: str, needed: Message | Role | str, got: str, example: str, **values: object) -> None:
-        self.field, self.got, self.example = field, got, example
+    def __init__(
+        self, field: str, needed: Message | Role | str, got: Message | str, example: Message | str, **values: object
+    ) -> None:
+        self.field, self.got, self.suggestion = field, got, example
         self.needed = _message(needed, values, Refusal.NEEDS, "needed")
         sentence = Message(self.needed.role, {**self.needed.values, "got": got, "example": example})
         super().__init__(Message(Refusal.AT, {"field": field, "sentence": sentence}) if field else sentence)
 
-    def at(self, field: str, example: str | None = None) -> FieldError:
+    @property
+    def example(self) -> str:
+        """The suggestion in English."""
+        words = self.suggestion
+        return self._english().words_of(words) if isinstance(words, Message) else words
+
+    def at(self, field: str, example: Message | str | None = None) -> FieldError:
         """The same refusal with the key it belongs to, and with another example if one is given."""
-        return FieldError(field, self.needed, self.got, self.example if example is None else example)
+        return type(self)(field, self.needed, self.got, self.suggestion if example is None else example)
 
 
 def _message(said: Message | Role | str, values: Mapping[str, object], role: Role, name: str) -> Message:
@@ -61,7 +78,10 @@ class FieldErrors(LayoutError):  # noqa: N818 - it holds several
 
     def __init__(self, errors: Iterable[FieldError]) -> None:
         self.errors = tuple(errors)
-        super().__init__("\n".join(str(error) for error in self.errors))
+        super().__init__(self._text())
+
+    def _text(self) -> str:
+        return "\n".join(map(str, self.errors))
 
     def said(self, catalogue: Catalogue) -> str:
         """Every refusal in the language of `catalogue`, one a line."""

@@ -43,7 +43,7 @@ def exactly(value: Number) -> Fraction:
     return Fraction(repr(value)) if isinstance(value, float) else Fraction(value)
 
 
-def above_zero(value: Number, field: str, what: str, example: str) -> Fraction:
+def above_zero(value: Number, field: str, what: Message | Role, example: str) -> Fraction:
     """`value` exactly, if it lies above zero and within LEAST to MOST; else FieldError, which names it `what`."""
     number = exact(value, field, Message(Value.ABOVE_ZERO, {"what": what}), example)
     if number <= 0:
@@ -54,7 +54,7 @@ def above_zero(value: Number, field: str, what: str, example: str) -> Fraction:
     return number
 
 
-def whole(value: Number, field: str, what: str, example: str, least: int = 1, most: int = 100_000) -> int:
+def whole(value: Number, field: str, what: Message | Role, example: str, least: int = 1, most: int = 100_000) -> int:
     """`value` as an int, if it is a whole number from `least` to `most`; else FieldError, which names it `what`."""
     needed = Message(Value.WHOLE, {"what": what, "least": least, "most": most})
     number = exact(value, field, needed, example)

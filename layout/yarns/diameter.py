@@ -13,8 +13,9 @@ from enum import StrEnum
 from fractions import Fraction
 from types import MappingProxyType
 
+from layout.messages.catalogue import Between, Message
 from layout.messages.english import ENGLISH
-from layout.messages.roles import Thickness, YarnNeed
+from layout.messages.roles import Fibre, Thickness, ThicknessKind, YarnNeed, YarnNumber
 from layout.values.errors import FieldError, LayoutError, shown
 from layout.values.limits import Number, above_zero, plain, whole
 from layout.values.quantity import Quantity, assumed, computed, measured
@@ -30,6 +31,9 @@ class Kind(StrEnum):
     COMPRESSED = "compressed"
 
 
+_KINDS = {Kind.SOFT: ThicknessKind.SOFT, Kind.COMPRESSED: ThicknessKind.COMPRESSED}
+
+
 class MixedKindsError(LayoutError):
     """A soft and a compressed diameter were used together."""
 
@@ -42,6 +46,11 @@ class Diameter:
     kind: Kind
 
     @property
+    def named(self) -> ThicknessKind:
+        """The name of its kind."""
+        return _KINDS[self.kind]
+
+    @property
     def mm(self) -> float:
         """The thickness in mm."""
         return self.figure.value
@@ -49,8 +58,8 @@ class Diameter:
 
 def wrapped(window_mm: Number, turns: Number, field: str = "wrap") -> Diameter:
     """The soft diameter of a yarn of which `turns`, side by side and just touching, fill a window."""
-    window = above_zero(window_mm, f"{field}.window", "the window in mm", "window = 25.4")
-    count = whole(turns, f"{field}.turns", "the turns counted", "turns = 12", most=10_000)
+    window = above_zero(window_mm, f"{field}.window", YarnNumber.WINDOW, "window = 25.4")
+    count = whole(turns, f"{field}.turns", YarnNumber.TURNS, "turns = 12", most=10_000)
     reason = ENGLISH.say(Thickness.WRAPPED, turns=count, window=plain(window))
     return Diameter(measured(float(window / count), reason), Kind.SOFT)
 
@@ -59,19 +68,28 @@ _COTTON_PACKING = 1 / (1.52 * 1.1)
 
 # Fibre densities in g/cm3 from memory; only the cotton row of the table below has a source.
 _DENSITIES = {
-    "wool": 1.31, "mohair": 1.31, "alpaca": 1.31, "silk": 1.34, "linen": 1.50, "hemp": 1.48, "jute": 1.46,
-    "viscose": 1.52, "polyester": 1.38, "acrylic": 1.17, "nylon": 1.14,
-}  # fmt: skip
+    "wool": (Fibre.WOOL, 1.31),
+    "mohair": (Fibre.MOHAIR, 1.31),
+    "alpaca": (Fibre.ALPACA, 1.31),
+    "silk": (Fibre.SILK, 1.34),
+    "linen": (Fibre.LINEN, 1.50),
+    "hemp": (Fibre.HEMP, 1.48),
+    "jute": (Fibre.JUTE, 1.46),
+    "viscose": (Fibre.VISCOSE, 1.52),
+    "polyester": (Fibre.POLYESTER, 1.38),
+    "acrylic": (Fibre.ACRYLIC, 1.17),
+    "nylon": (Fibre.NYLON, 1.14),
+}
 
 
-def _volume(fibre: str, density: float) -> Quantity:
+def _volume(fibre: Fibre, density: float) -> Quantity:
     reason = ENGLISH.say(Thickness.VOLUME, fibre=fibre, density=density)
     return assumed(1 / (density * _COTTON_PACKING), reason)
 
 
 SPECIFIC_VOLUMES: Mapping[str, Quantity] = MappingProxyType(
     {"cotton": computed(1.1, ENGLISH.say(Thickness.VOLUME_COTTON))}
-    | {fibre: _volume(fibre, density) for fibre, density in _DENSITIES.items()}
+    | {key: _volume(fibre, density) for key, (fibre, density) in _DENSITIES.items()}
 )
 """cm3 taken up by a gram of yarn. Cotton is Peirce's; all others are assumed and say so."""
 
@@ -89,7 +107,7 @@ def compressed(yarn: Yarn | Bundle, volume: Quantity, field: str = "volume") -> 
 
     A bundle counts as one round thread of the weight of all its strands.
     """
-    v = float(above_zero(volume.value, field, "a specific volume in cm3/g", "volume = 1.1"))
+    v = float(above_zero(volume.value, field, YarnNumber.VOLUME, "volume = 1.1"))
     area = float(yarn.tex) * v / 1000  # g/km x cm3/g = 0.001 mm2
     reason = ENGLISH.say(Thickness.PRESSED, tex=plain(yarn.tex), volume=plain(v))
     return Diameter(computed(2 * math.sqrt(area / math.pi), reason, volume), Kind.COMPRESSED)
@@ -98,9 +116,13 @@ def compressed(yarn: Yarn | Bundle, volume: Quantity, field: str = "volume") -> 
 def same_kind(diameters: Sequence[Diameter]) -> Kind:
     """The kind that all `diameters` share; MixedKindsError if they do not."""
     kinds = dict.fromkeys(diameter.kind for diameter in diameters)
-    if len(kinds) != 1:
-        raise MixedKindsError(Thickness.MIXED, kinds=ENGLISH.all_of(list(kinds)) or "none")
-    return next(iter(kinds))
+    if not kinds:
+        raise MixedKindsError(Thickness.MIXED, kinds=ThicknessKind.NONE)
+    first, *others = kinds
+    if others:
+        both = Message(Between.AND, {"before": _KINDS[first], "after": _KINDS[others[0]]})
+        raise MixedKindsError(Thickness.MIXED, kinds=both)
+    return first
 
 
 def together(diameters: Sequence[Diameter]) -> Diameter:
@@ -109,7 +131,7 @@ def together(diameters: Sequence[Diameter]) -> Diameter:
     figures = [diameter.figure for diameter in diameters]
     said = " + ".join(plain(figure.value) for figure in figures)
     total = sum(figure.value for figure in figures)
-    return Diameter(computed(total, ENGLISH.say(Thickness.BESIDE, kind=kind, sum=said), *figures), kind)
+    return Diameter(computed(total, ENGLISH.say(Thickness.BESIDE, kind=_KINDS[kind], sum=said), *figures), kind)
 
 
 def bunched(diameters: Sequence[Diameter]) -> Diameter:
@@ -118,9 +140,8 @@ def bunched(diameters: Sequence[Diameter]) -> Diameter:
     figures = [diameter.figure for diameter in diameters]
     round_ = assumed(0, ENGLISH.say(Thickness.ROUND))
     size = math.sqrt(sum(figure.value**2 for figure in figures))
-    return Diameter(
-        computed(size, ENGLISH.say(Thickness.BUNCHED, strands=len(figures), kind=kind), *figures, round_), kind
-    )
+    said = ENGLISH.say(Thickness.BUNCHED, strands=len(figures), kind=_KINDS[kind])
+    return Diameter(computed(size, said, *figures, round_), kind)
 
 
 _CRAFT_CLASSES: tuple[tuple[float, float], ...] = (
@@ -133,5 +154,5 @@ def craft_classes(wraps_per_inch: Number, field: str = "wraps") -> frozenset[int
 
     The classes overlap, so there may be several; between 4 and 5, and below 1, there is none.
     """
-    wraps = above_zero(wraps_per_inch, field, "wraps in an inch", "wraps = 12")
+    wraps = above_zero(wraps_per_inch, field, YarnNumber.WRAPS, "wraps = 12")
     return frozenset(number for number, (low, high) in enumerate(_CRAFT_CLASSES) if low <= wraps <= high)

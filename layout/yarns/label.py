@@ -1,11 +1,11 @@
-"""A yarn as people tell it: by count, by a ball, by weighing, as threads folded; and how it wraps."""
+"""A yarn as people describe it: by count, by a ball, by weighing, as threads folded; and how it wraps."""
 
 from __future__ import annotations
 
 from dataclasses import dataclass
 from fractions import Fraction
 
-from layout.messages.english import ENGLISH
+from layout.messages.catalogue import Between, Message
 from layout.messages.roles import YarnNeed
 from layout.values.errors import FieldError, shown
 from layout.values.limits import plain
@@ -35,12 +35,11 @@ class Label:
     threads: tuple[Label, ...] = ()
 
     def yarn(self, field: str = "yarn") -> Yarn | None:
-        """The yarn that is told; None if nothing is. FieldError, at `field`, for what is told by halves or twice."""
+        """The yarn described; None if nothing is. FieldError, at `field`, for what is said by halves or twice."""
         ways = [[key for key in keys if getattr(self, key) is not None and getattr(self, key) != ()] for keys in _WAYS]
-        told = [keys[0] for keys in ways if keys]
-        if len(told) > 1:
-            instead = " or ".join(f"leave out {key}" for key in reversed(told))
-            raise FieldError(field, YarnNeed.ONE_WAY, " and ".join(told), instead)
+        given = [keys[0] for keys in ways if keys]
+        if len(given) > 1:
+            raise _several_ways(field, given)
         if self.threads:
             self._left_out(field)
             whole = [yarn for thread in self.threads if (yarn := thread.yarn(field))]
@@ -57,7 +56,7 @@ class Label:
 
     def _counted(self, count: Fraction, field: str) -> Yarn:
         if self.weighed:
-            raise FieldError(f"{field}.weighed", YarnNeed.WEIGHED, "a count", "weighed = false")
+            raise FieldError(f"{field}.weighed", YarnNeed.WEIGHED, Message(YarnNeed.A_COUNT), "weighed = false")
         if self.system is None:
             raise FieldError(f"{field}.system", YarnNeed.SYSTEM_OF_COUNT, shown(None), 'system = "ne"')
         try:
@@ -72,7 +71,8 @@ class Label:
         """FieldError for a system or plies beside threads, each of which has its own."""
         for key, value in (("system", self.system), ("plies", self.plies)):
             if value is not None:
-                raise FieldError(f"{field}.{key}", YarnNeed.BESIDE_THREADS, str(value), f"leave out {key}")
+                instead = Message(YarnNeed.LEAVE_OUT, {"key": key})
+                raise FieldError(f"{field}.{key}", YarnNeed.BESIDE_THREADS, str(value), instead)
 
     def _sold(self, field: str) -> Yarn | None:
         if self.grams is None and self.length is None and not self.weighed:
@@ -80,15 +80,25 @@ class Label:
         if self.grams is None or self.length is None:
             missing = "grams" if self.grams is None else "length"
             example = "grams = 50" if missing == "grams" else 'length = "120 m"'
-            raise FieldError(
-                f"{field}.{missing}", YarnNeed.GRAMS_AND_LENGTH, ENGLISH.say(YarnNeed.ONE_OF_THEM), example
-            )
+            one = Message(YarnNeed.ONE_OF_THEM)
+            raise FieldError(f"{field}.{missing}", YarnNeed.GRAMS_AND_LENGTH, one, example)
         weigh = yarn_weighed if self.weighed else yarn_from_ball
         try:
             return weigh(self.grams, self.length.mm / 1000, field)
         except FieldError as error:
             usual = plain(_USUAL_TEX * self.length.mm / 10**6)
             raise error.at(f"{field}.grams", f"grams = {usual}") from None
+
+
+def _several_ways(field: str, given: list[str]) -> FieldError:
+    """The refusal of a yarn that is described in two ways or three."""
+    last, *others = reversed(given)
+    got: Message | str = given[0]
+    for key in given[1:]:
+        got = Message(Between.AND, {"before": got, "after": key})
+    keys = dict(zip(("other", "third"), others, strict=False))
+    role = YarnNeed.LEAVE_OUT_OR if len(others) == 1 else YarnNeed.LEAVE_OUT_OR_OR
+    return FieldError(field, YarnNeed.ONE_WAY, got, Message(role, {"key": last, **keys}))
 
 
 @dataclass(frozen=True, slots=True)
@@ -118,7 +128,7 @@ class Thread(Label):
 
     @property
     def compressed(self) -> Diameter | None:
-        """The compressed diameter, if weight and fibre are told."""
+        """The compressed diameter, if weight and fibre are known."""
         yarn = self.yarn()
         return compressed(yarn, specific_volume(self.fibre)) if yarn and self.fibre else None
 

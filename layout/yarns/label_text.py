@@ -11,8 +11,9 @@ import re
 from collections.abc import Sequence
 from typing import NamedTuple
 
+from layout.messages.catalogue import Message
 from layout.messages.english import ENGLISH
-from layout.messages.roles import YarnNeed, YarnReason
+from layout.messages.roles import Fibre, YarnNeed, YarnReason
 from layout.values.errors import FieldError, shown
 from layout.values.limits import Number
 from layout.values.quantity import Quantity, assumed
@@ -45,6 +46,7 @@ _APART = re.compile(r"\s*[/=,;]\s*|\s+(?:in|per|to|is|for)\s+|\s+", re.IGNORECAS
 _LAST = re.compile(r"(?P<word>[a-z]+)\.?$", re.IGNORECASE)
 
 _FIBRES = {"ne": "cotton", "worsted": "wool", "run": "wool", "lea": "linen"}
+_NAMED = {"cotton": Fibre.COTTON, "wool": Fibre.WOOL, "linen": Fibre.LINEN}
 
 
 class Read(NamedTuple):
@@ -60,8 +62,7 @@ def read_label(
     """The yarn that a label says; `weighed` takes a weight and a length for measured ones.
 
     `plies` says how many such threads are folded where the text does not, and `order` which number of "8/2" says so
-    ("count/plies" or "plies/count"). FieldError at `field` for anything that is
-    not sure.
+    ("count/plies" or "plies/count"). FieldError at `field` for anything that is not sure.
     """
     if not isinstance(text, str) or len(text) > _LONGEST:
         raise FieldError(field, YarnNeed.LABEL, shown(text), EXAMPLE)
@@ -73,7 +74,7 @@ def read_label(
         return ball or _counted(said, plies, order)
     except FieldError as error:
         fits = error.example.startswith(('"', NO_PLIES))
-        raise error.at(field, error.example if fits else EXAMPLE) from None
+        raise error.at(field, None if fits else EXAMPLE) from None
 
 
 def _ball(text: str, plies: Number | None, weighed: bool) -> Read | None:
@@ -110,24 +111,21 @@ def _counted(text: str, plies: Number | None, order: str | None) -> Read:
     if not count or (before and after):
         raise FieldError("", YarnNeed.COUNT_OR_BALL, shown(text), EXAMPLE)
     word = before or after
-    told: Number = int(folds["plies"]) if folds else 1 if plies is None else plies
+    number: Number = int(folds["plies"]) if folds else 1 if plies is None else plies
     if meanings := two_meanings(count):
         first, second, needed = meanings
         if order is None:
             known = word if word.lower() in _KEYS else "Ne"
-            instead = (
-                ENGLISH.say(YarnNeed.FIRST_MEANING, line=f'"{first} {known} x {second}"')
-                if first.strip("0") and second.strip("0")
-                else EXAMPLE
-            )
+            line = f'"{first} {known} x {second}"' if first.strip("0") and second.strip("0") else ""
+            instead = Message(YarnNeed.FIRST_MEANING, {"line": line}) if line else EXAMPLE
             raise FieldError("", needed, shown(text), instead)
         if folds or plies is not None:
             raise FieldError("", YarnNeed.PLIES_ONCE, shown(text), NO_PLIES if plies else f'"{count} {word}"')
-        count, told = read_folded(count, order)
+        count, number = read_folded(count, order)
     elif order is not None:
         raise FieldError("", YarnNeed.STROKE_FOR_ORDER, shown(text), '"8/2 Ne"')
     key = _system(word, text)
-    return Read(yarn_of(count, key, told), key)
+    return Read(yarn_of(count, key, number), key)
 
 
 def _system(word: str, text: str) -> str:
@@ -137,12 +135,12 @@ def _system(word: str, text: str) -> str:
     try:
         return system(key).key
     except FieldError as error:  # "cut", with its two meanings
-        raise FieldError("", error.needed, shown(text), '"3600 yd/lb" for 12 cuts of 300 yd') from None
+        raise FieldError("", error.needed, shown(text), Message(YarnNeed.YARDS_IN_CUTS)) from None
 
 
 def fibre_of(labels: Sequence[Read]) -> Quantity:
     """The specific volume of the fibre that the labels' count is named after, else of wool; always assumed."""
     named = {_FIBRES.get(label.system, "") for label in labels}
     fibre = named.pop() if len(named) == 1 else ""
-    why = ENGLISH.say(YarnReason.FIBRE_BY_COUNT, fibre=fibre) if fibre else ENGLISH.say(YarnReason.FIBRE_WOOL)
+    why = ENGLISH.say(YarnReason.FIBRE_BY_COUNT, fibre=_NAMED[fibre]) if fibre else ENGLISH.say(YarnReason.FIBRE_WOOL)
     return assumed(specific_volume(fibre or "wool").value, why)

@@ -4,6 +4,8 @@ from __future__ import annotations
 
 import math
 
+from layout.messages.english import ENGLISH
+from layout.messages.roles import Thickness
 from layout.values.quantity import assumed, computed
 from layout.yarns.diameter import Diameter, Kind
 
@@ -17,6 +19,6 @@ Of the usual ways to ply and cable, this is the loosest.
 
 def loosest(pressed: Diameter) -> Diameter:
     """A compressed diameter as thick as a plied or cabled yarn of it lies at most before it is pressed."""
-    reason = "At most: a cord of two plies of three is 1.76 times as wide as its threads pressed into one solid round."
-    told = computed(pressed.mm * CABLED, reason, pressed.figure, assumed(CABLED, reason))
-    return Diameter(told, Kind.SOFT)
+    reason = ENGLISH.say(Thickness.LOOSEST)
+    thick = computed(pressed.mm * CABLED, reason, pressed.figure, assumed(CABLED, reason))
+    return Diameter(thick, Kind.SOFT)

@@ -11,7 +11,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from layout.messages.english import ENGLISH
-from layout.messages.roles import Pair
+from layout.messages.roles import Pair, YarnNumber
 from layout.values.limits import Number, above_zero, plain
 from layout.values.quantity import Quantity, assumed, computed
 from layout.yarns.diameter import INCH, Diameter, Kind, together
@@ -55,7 +55,7 @@ def first_guess(warp: Diameter, weft: Diameter) -> Guess:
     else:
         low, high = sett * (1 - _WRAP_SPREAD), sett * (1 + _WRAP_SPREAD)
         off = ENGLISH.say(Pair.OFF_SOFT, share=f"{_WRAP_SPREAD:.0%}")
-    doubt = assumed(0, ENGLISH.say(Pair.FIRST_GUESS, kind=both.kind, off=off))
+    doubt = assumed(0, ENGLISH.say(Pair.FIRST_GUESS, kind=both.named, off=off))
     reason = ENGLISH.say(Pair.SUM, sum=plain(both.mm))
     return Guess(computed(sett, reason, both.figure, doubt), low, high, off)
 
@@ -65,7 +65,7 @@ def pairing_warnings(pitch_mm: Number, warp: Diameter, weft: Diameter) -> tuple[
 
     MixedKindsError for one soft and one compressed diameter.
     """
-    pitch = float(above_zero(pitch_mm, "pitch", "the pitch in mm", "pitch = 4"))
+    pitch = float(above_zero(pitch_mm, "pitch", YarnNumber.PITCH, "pitch = 4"))
     together((warp, weft))
     return (*_warp_warnings(pitch, warp), *_weft_warnings(pitch - warp.mm, weft))
 
@@ -79,7 +79,7 @@ def _warp_warnings(pitch: float, warp: Diameter) -> tuple[str, ...]:
 
 
 def _thick(yarn: Diameter) -> dict[str, str]:
-    return {"kind": yarn.kind, "thick": plain(round(yarn.mm, 3))}
+    return {"kind": yarn.named, "thick": plain(round(yarn.mm, 3))}
 
 
 def _weft_warnings(gap: float, weft: Diameter) -> tuple[str, ...]:
@@ -101,7 +101,7 @@ def ladder_warnings(per_mm: Fraction) -> tuple[str, ...]:
     Usual are 14 to 16 ends an inch for fine tapestry (G. Christie), 2, 2.5, 3, 4, 5, 6 per cm, and 4, 5, 6,
     8, 10, 12 an inch (common practice, no source).
     """
-    sett = above_zero(per_mm, "sett", "a sett in ends per mm", "sett = 0.3")
+    sett = above_zero(per_mm, "sett", YarnNumber.SETT, "sett = 0.3")
     if sett in (*_PER_CM, *_PER_INCH) or _FINE[0] <= sett <= _FINE[1]:
         return ()
     nearest = min((*_PER_CM, *_PER_INCH, *_FINE), key=lambda usual: abs(usual - sett))

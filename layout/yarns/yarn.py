@@ -7,9 +7,10 @@ from dataclasses import dataclass
 from fractions import Fraction
 from types import MappingProxyType
 
+from layout.messages.catalogue import Message
 from layout.messages.english import ENGLISH
-from layout.messages.roles import YarnNeed, YarnReason
-from layout.values.errors import FieldError
+from layout.messages.roles import YarnNeed, YarnNumber, YarnReason
+from layout.values.errors import FieldError, shown
 from layout.values.limits import Number, above_zero, plain, whole
 from layout.values.quantity import Origin
 from layout.yarns.yarn_counts import SYSTEMS, read_count, system
@@ -51,40 +52,39 @@ def yarn_of(count: Number | str, of: str, plies: Number = 1, field: str = "yarn"
     """
     of_system = system(of, f"{field}.system")
     number = read_count(count, f"{field}.count")
-    folds = whole(plies, f"{field}.plies", "the number of plies", "plies = 2", most=_MOST_PLIES)
+    folds = whole(plies, f"{field}.plies", YarnNumber.PLIES, "plies = 2", most=_MOST_PLIES)
     if of_system.finished and folds > 1:
-        raise FieldError(f"{field}.plies", YarnNeed.PLIES_FINISHED, str(folds), "plies = 1", system=of_system.words)
-    values = {"system": of_system.words, "number": plain(number)}
+        raise FieldError(f"{field}.plies", YarnNeed.PLIES_FINISHED, str(folds), "plies = 1", system=of_system.named)
+    values = {"system": of_system.named, "number": plain(number)}
+    why = Message(YarnReason.LABEL, values)
     if folds > 1:
-        said = ENGLISH.say(YarnReason.LABEL_PLIES, **values, plies=folds)
-    else:
-        said = ENGLISH.say(YarnReason.LABEL, **values)
-    return _within_limits(of_system.tex(number) * folds, Origin.COMPUTED, said, field)
+        why = Message(YarnReason.LABEL_PLIES, {**values, "plies": folds})
+    return _within_limits(of_system.tex(number) * folds, Origin.COMPUTED, why, field)
 
 
 def yarn_from_ball(grams: Number, metres: Number, field: str = "yarn") -> Yarn:
     """The yarn of a ball that is sold as so many grams and metres."""
-    weight = above_zero(grams, f"{field}.grams", "the weight of the ball in grams", "grams = 50")
-    length = above_zero(metres, f"{field}.metres", "the length of the ball in metres", "metres = 120")
-    said = ENGLISH.say(YarnReason.BALL, grams=plain(grams), metres=plain(metres))
-    return _within_limits(1000 * weight / length, Origin.COMPUTED, said, field)
+    weight = above_zero(grams, f"{field}.grams", YarnNumber.BALL_GRAMS, "grams = 50")
+    length = above_zero(metres, f"{field}.metres", YarnNumber.BALL_METRES, "metres = 120")
+    why = Message(YarnReason.BALL, {"grams": plain(grams), "metres": plain(metres)})
+    return _within_limits(1000 * weight / length, Origin.COMPUTED, why, field)
 
 
 def yarn_weighed(grams: Number, metres: Number, field: str = "yarn") -> Yarn:
     """The yarn of which a measured length was put on the scales."""
-    weight = above_zero(grams, f"{field}.grams", "the weight in grams", "grams = 4.5")
-    length = above_zero(metres, f"{field}.metres", "the measured length in metres", "metres = 10")
-    said = ENGLISH.say(YarnReason.WEIGHED, grams=plain(grams), metres=plain(metres))
-    return _within_limits(1000 * weight / length, Origin.MEASURED, said, field)
+    weight = above_zero(grams, f"{field}.grams", YarnNumber.GRAMS, "grams = 4.5")
+    length = above_zero(metres, f"{field}.metres", YarnNumber.METRES, "metres = 10")
+    why = Message(YarnReason.WEIGHED, {"grams": plain(grams), "metres": plain(metres)})
+    return _within_limits(1000 * weight / length, Origin.MEASURED, why, field)
 
 
 def folded(yarns: Sequence[Yarn], field: str = "yarn") -> Yarn:
     """Threads folded into one yarn: their tex adds, so counts combine as reciprocals (J. T. Taylor, Cotton Weaving)."""
     if not yarns:
-        raise FieldError(field, YarnNeed.THREADS, "none", "two threads of 8 Ne")
+        raise FieldError(field, YarnNeed.THREADS, shown(None), Message(YarnNeed.TWO_THREADS))
     origin = Origin.MEASURED if all(yarn.origin is Origin.MEASURED for yarn in yarns) else Origin.COMPUTED
-    said = ENGLISH.say(YarnReason.FOLDED, threads=len(yarns))
-    return _within_limits(sum((yarn.tex for yarn in yarns), Fraction(0)), origin, said, field)
+    why = Message(YarnReason.FOLDED, {"threads": len(yarns)})
+    return _within_limits(sum((yarn.tex for yarn in yarns), Fraction(0)), origin, why, field)
 
 
 @dataclass(frozen=True, slots=True)
@@ -124,16 +124,16 @@ class Bundle:
 def bundle(strands: Sequence[Strand], field: str = "weft") -> Bundle:
     """A weft bundle of at least one strand; FieldError for none, for a number that is not whole, for more than 100."""
     if not strands:
-        raise FieldError(f"{field}.strands", YarnNeed.STRANDS, "none", "2 strands of one yarn")
+        raise FieldError(f"{field}.strands", YarnNeed.STRANDS, shown(None), Message(YarnNeed.TWO_STRANDS))
     for strand in strands:
-        whole(strand.number, f"{field}.strands", "the number of strands", "strands = 2", most=MOST_STRANDS)
+        whole(strand.number, f"{field}.strands", YarnNumber.STRANDS, "strands = 2", most=MOST_STRANDS)
     made = Bundle(tuple(strands))
-    whole(made.number, f"{field}.strands", "strands together", "strands = 2", most=MOST_STRANDS)
+    whole(made.number, f"{field}.strands", YarnNumber.STRANDS_TOGETHER, "strands = 2", most=MOST_STRANDS)
     return made
 
 
-def _within_limits(tex: Fraction, origin: Origin, reason: str, field: str) -> Yarn:
+def _within_limits(tex: Fraction, origin: Origin, why: Message, field: str) -> Yarn:
     if not FINEST_TEX <= tex <= HEAVIEST_TEX:
-        values = {"finest": plain(FINEST_TEX), "heaviest": plain(HEAVIEST_TEX), "why": reason.rstrip(".")}
-        raise FieldError(field, YarnNeed.TEX, f"{plain(tex)} tex", "cotton count 8, 2 plies (148 tex)", **values)
-    return Yarn(tex, origin, reason)
+        values = {"finest": plain(FINEST_TEX), "heaviest": plain(HEAVIEST_TEX), "why": why}
+        raise FieldError(field, YarnNeed.TEX, f"{plain(tex)} tex", Message(YarnNeed.USUAL_YARN), **values)
+    return Yarn(tex, origin, ENGLISH.say(YarnReason.SENTENCE, why=why))

@@ -12,9 +12,8 @@ from dataclasses import dataclass
 from fractions import Fraction
 from types import MappingProxyType
 
-from layout.messages.catalogue import Message
-from layout.messages.english import ENGLISH
-from layout.messages.roles import YarnNeed
+from layout.messages.catalogue import Message, Role
+from layout.messages.roles import Counts, YarnNeed, YarnNumber, YarnSystem
 from layout.values.errors import FieldError, shown
 from layout.values.limits import Number, above_zero
 from layout.values.numerals import read_number
@@ -26,17 +25,23 @@ YARD_M = Fraction("0.9144")
 
 @dataclass(frozen=True, slots=True)
 class System:
-    """One way of stating linear density.
+    """One way of stating linear density: its `name`, and what it `counts` (None where the name says it).
 
     `direct`: tex = number x `constant` (the heavier, the higher); else tex = `constant` / number (the finer, the
     higher). `finished`: the number always belongs to the finished yarn, so there are no plies to state.
     """
 
     key: str
-    words: str
+    name: Role
+    counts: Role | None
     constant: Fraction
     direct: bool
     finished: bool = False
+
+    @property
+    def named(self) -> Message | Role:
+        """Its name, with what is counted in it."""
+        return Message(YarnSystem.NAMED, {"name": self.name, "counts": self.counts}) if self.counts else self.name
 
     def tex(self, number: Fraction) -> Fraction:
         """Grams in a kilometre of a yarn of that number."""
@@ -47,21 +52,21 @@ class System:
         return tex / self.constant if self.direct else self.constant / tex
 
 
-def _hanks(key: str, words: str, yards: int, finished: bool = False) -> System:
-    return System(key, words, 1000 * POUND_G / (yards * YARD_M), direct=False, finished=finished)
+def _hanks(key: str, name: Role, counts: Role | None, yards: int, finished: bool = False) -> System:
+    return System(key, name, counts, 1000 * POUND_G / (yards * YARD_M), direct=False, finished=finished)
 
 
 _ALL = (
-    System("tex", "tex (grams in 1000 m)", Fraction(1), direct=True),
-    System("dtex", "decitex (grams in 10 000 m)", Fraction(1, 10), direct=True),
-    System("denier", "denier (grams in 9000 m)", Fraction(1, 9), direct=True),
-    System("nm", "metric count Nm (metres in a gram)", Fraction(1000), direct=False),
-    _hanks("ne", "cotton count Ne (hanks of 840 yd in a pound)", 840),
-    _hanks("worsted", "worsted count (hanks of 560 yd in a pound)", 560),
-    _hanks("run", "woollen run (1600 yd in a pound)", 1600),
-    _hanks("lea", "linen lea (300 yd in a pound)", 300),
-    System("m/100g", "metres in 100 g", Fraction(100_000), direct=False, finished=True),
-    _hanks("yd/lb", "yards in a pound", 1, finished=True),
+    System("tex", YarnSystem.TEX, Counts.TEX, Fraction(1), direct=True),
+    System("dtex", YarnSystem.DTEX, Counts.DTEX, Fraction(1, 10), direct=True),
+    System("denier", YarnSystem.DENIER, Counts.DENIER, Fraction(1, 9), direct=True),
+    System("nm", YarnSystem.NM, Counts.NM, Fraction(1000), direct=False),
+    _hanks("ne", YarnSystem.NE, Counts.NE, 840),
+    _hanks("worsted", YarnSystem.WORSTED, Counts.WORSTED, 560),
+    _hanks("run", YarnSystem.RUN, Counts.RUN, 1600),
+    _hanks("lea", YarnSystem.LEA, Counts.LEA, 300),
+    System("m/100g", YarnSystem.M_100G, None, Fraction(100_000), direct=False, finished=True),
+    _hanks("yd/lb", YarnSystem.YD_LB, None, 1, finished=True),
 )
 
 SYSTEMS: Mapping[str, System] = MappingProxyType({system.key: system for system in _ALL})
@@ -90,10 +95,10 @@ def read_count(value: Number | str, field: str = "count") -> Fraction:
     "8,500", which may mean thousands.
     """
     if not isinstance(value, str):
-        return above_zero(value, field, "a count", "count = 8")
+        return above_zero(value, field, YarnNumber.COUNT, "count = 8")
     if meanings := two_meanings(value):
         first, second, needed = meanings
-        example = ENGLISH.say(YarnNeed.FIRST_MEANING, line=f"count = {first}, plies = {second}")
+        example = Message(YarnNeed.FIRST_MEANING, {"line": f"count = {first}, plies = {second}"})
         raise FieldError(field, needed, shown(value), example)
     try:
         number = read_number(value) if len(value) <= _LONGEST else None
@@ -101,11 +106,11 @@ def read_count(value: Number | str, field: str = "count") -> Fraction:
         raise error.at(field) from None
     if number is None:
         raise FieldError(field, YarnNeed.NUMBER, shown(value), "count = 8")
-    return above_zero(number, field, "a count", "count = 8")
+    return above_zero(number, field, YarnNumber.COUNT, "count = 8")
 
 
 def is_folded(text: str) -> bool:
-    """Whether `text` tells a count and plies with a stroke between them, in whatever order."""
+    """Whether `text` says a count and plies with a stroke between them, in whatever order."""
     return two_meanings(text) is not None
 
 

@@ -6,19 +6,20 @@ from collections.abc import Callable
 
 from layout.cutting.stock.stock import Stock
 from layout.drawing.metrics import FontMetrics
+from layout.messages.catalogue import Message
 from layout.plan import Plan
 from layout.products import PRODUCTS
-from layout.values.errors import FieldError, shown
+from layout.values.errors import shown
 from templates_gen.files.generate import proven
 from templates_gen.files.outputs import kept_outputs
 from templates_gen.files.proof import write
 from templates_gen.inputs.families import KIT, products_of
-from templates_gen.messages.language import message
+from templates_gen.messages.errors import OptionError
 from templates_gen.messages.roles.files import Left
 
 
 def proven_bytes(plan: Plan, file: str, stock: Callable[[], Stock], metrics: FontMetrics) -> bytes:
-    """The bytes of one file, named by product and form; FieldError where no name or more than one file fits.
+    """The bytes of one file, named by product and form; OptionError where no name or more than one file fits.
 
     `stock` is asked for what is cut alone.
     """
@@ -26,8 +27,8 @@ def proven_bytes(plan: Plan, file: str, stock: Callable[[], Stock], metrics: Fon
     uncut = names is None or names[0].partition(".")[0] in (*PRODUCTS, KIT)
     wanted = kept_outputs(plan, metrics, names, None if uncut else stock())
     if names is None or len(wanted.records) != 1:
-        got = message(Left.SEVERAL, name=shown(file), count=len(wanted.records)) if names else "nothing"
-        raise FieldError("file", message(Left.ONE_FILE), got, "strip-near.svg")
+        several = Message(Left.SEVERAL, {"name": shown(file), "count": len(wanted.records)})
+        raise OptionError("file", Left.ONE_FILE, several if names else shown(None), "strip-near.svg")
     (record,) = wanted.records.values()
     output = record.draw()
     data = write(output)

@@ -5,11 +5,13 @@ from __future__ import annotations
 from collections.abc import Iterable, Mapping, Sequence
 
 from layout.cutting.products import CUT_PRODUCTS, cut_suiting
-from layout.kit.fields import closest, did_you_mean
+from layout.kit.fields import closest
+from layout.messages.catalogue import Message
 from layout.plan import Plan
 from layout.products import PRODUCTS, absent, suiting
-from layout.values.errors import FieldError, shown
-from templates_gen.messages.language import listed, message
+from layout.values.errors import shown
+from templates_gen.messages.errors import OptionError
+from templates_gen.messages.language import listed
 from templates_gen.messages.roles.inputs import Only
 
 KIT, BOARD, JOB = "kit", "board", "job"
@@ -21,7 +23,7 @@ _SEVERAL: Mapping[str, tuple[str, ...]] = {"strips": ("strip-near", "strip-far")
 def products_of(plan: Plan, names: Sequence[str]) -> tuple[str, ...] | None:
     """What --only names, each as "name" or "name.form"; None where it names nothing: then all that suits `plan`.
 
-    Raises FieldError on --only for what is none of them.
+    Raises OptionError on --only for what is none of them.
     """
     known = known_names(plan)
     return tuple(each for name in names for each in _each(plan, name, known)) or None
@@ -35,16 +37,22 @@ def known_names(plan: Plan) -> tuple[str, ...]:
 def _each(plan: Plan, said: str, known: Sequence[str]) -> Iterable[str]:
     name, dot, form = said.strip().lower().partition(".")
     if name not in known and name not in _SEVERAL:
-        needed = message(Only.A_PART, known=listed(known), hint=did_you_mean(closest(name, known)))
-        why = absent(plan).get(name)
-        got = message(Only.GOT_SINCE, got=shown(said), why=why) if why else shown(said)
-        raise FieldError("--only", needed, got, f"--only {closest(name, known) or known[0]}")
+        raise _no_part(plan, said, name, known)
     names = _SEVERAL.get(name, (name,))
     forms = forms_of(names[0])
     if dot and form not in forms:
-        needed = message(Only.A_FILE, files=listed([f"{name}.{each}" for each in forms]))
-        raise FieldError("--only", needed, shown(said), f"--only {name}.{forms[0]}")
+        files = listed([f"{name}.{each}" for each in forms])
+        raise OptionError("--only", Only.A_FILE, shown(said), f"--only {name}.{forms[0]}", files=files)
     return (f"{each}{dot}{form}" for each in names)
+
+
+def _no_part(plan: Plan, said: str, name: str, known: Sequence[str]) -> OptionError:
+    """The refusal of a name that this kit has no part for, and why it has none where there is such a part."""
+    why, meant = absent(plan).get(name), closest(name, known)
+    got = Message(Only.GOT_SINCE, {"got": shown(said), "why": why}) if why else shown(said)
+    if not meant:
+        return OptionError("--only", Only.A_PART, got, f"--only {known[0]}", known=listed(known))
+    return OptionError("--only", Only.A_PART_MEANT, got, f"--only {meant}", known=listed(known), meant=meant)
 
 
 def forms_of(name: str) -> tuple[str, ...]:

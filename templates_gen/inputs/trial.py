@@ -13,6 +13,7 @@ from layout.messages.roles import Entry
 from layout.values.errors import FieldError, FieldErrors, shown_path
 from layout.values.units import say_number
 from templates_gen.inputs.stock_store import kept
+from templates_gen.messages.errors import OptionError
 from templates_gen.messages.language import message
 from templates_gen.messages.roles.inputs import TrialLine, TrialNeed
 
@@ -83,9 +84,9 @@ def measured(asked: TrialOptions, stock: Stock | None) -> Trial:
     kerf_x = _kerf(asked.holes, asked.parts, ("--hole", "--part"), within)
     kerf_y = _kerf(asked.holes_y, asked.parts_y, ("--hole-y", "--part-y"), within) or kerf_x
     if kerf_y and not kerf_x:
-        raise FieldError("--hole", message(TrialNeed.ALONG_X), message(TrialNeed.NOTHING), _EXAMPLE)
+        raise OptionError("--hole", TrialNeed.ALONG_X, TrialNeed.NOTHING, _EXAMPLE)
     if not kerf_x and asked.slot is None:
-        raise FieldError("--hole", message(TrialNeed.MEASURED), message(TrialNeed.NOTHING), _EXAMPLE)
+        raise OptionError("--hole", TrialNeed.MEASURED, TrialNeed.NOTHING, _EXAMPLE)
     drawn, slot = _drawn_for(asked, stock), _slot(asked, stock)
     return Trial(kerf_x, kerf_y, _ease(slot, kerf_x, drawn, stock), drawn, slot)
 
@@ -126,8 +127,7 @@ def _ease(
         return None
     cut = Fraction(say_number(kerf.mm)) if kerf else None if stock is None else _kept_as(stock.kerf_x)
     if drawn is None or cut is None:
-        needed = message(TrialNeed.TO_KNOW)
-        raise FieldError("--slot", needed, message(TrialNeed.NEITHER), "--slot 0.30 --stock birch.toml")
+        raise OptionError("--slot", TrialNeed.TO_KNOW, TrialNeed.NEITHER, "--slot 0.30 --stock birch.toml")
     return ease_of(slot, drawn, cut)
 
 

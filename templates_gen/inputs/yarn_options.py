@@ -6,6 +6,8 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 
+from layout.messages.catalogue import Message, Role
+from layout.messages.roles import Value, YarnNeed, YarnNumber
 from layout.values.errors import FieldError, shown
 from layout.values.limits import above_zero, plain, whole
 from layout.values.numerals import read_number
@@ -17,6 +19,7 @@ from layout.yarns.label_text import NO_PLIES, Read, fibre_of, read_label
 from layout.yarns.yarn import Yarn, folded
 from layout.yarns.yarn_counts import ORDERS
 from templates_gen.inputs.options import whole_or_text
+from templates_gen.messages.errors import OptionError
 from templates_gen.messages.language import listed, message
 from templates_gen.messages.roles.inputs import YarnOption
 
@@ -75,31 +78,24 @@ def read_yarn_options(
     beside = {"--plies": plies, "--order": order, "--fibre": fibre, "--volume": volume, "--weighed": weighed or None}
     given = [name for name, value in beside.items() if value is not None]
     if given or not wrap:
-        needed = message(YarnOption.LABEL) if given else message(YarnOption.LABEL_OR_WRAP, wrap=_WRAP)
-        raise FieldError(
-            "YARN",
-            needed,
-            message(YarnOption.ONLY, options=listed(given)) if given else message(YarnOption.NOTHING),
-            _EXAMPLE,
-        )
+        if not given:
+            raise OptionError("YARN", YarnOption.LABEL_OR_WRAP, YarnOption.NOTHING, _EXAMPLE, wrap=_WRAP)
+        only = Message(YarnOption.ONLY, {"options": listed(given)})
+        raise OptionError("YARN", YarnNeed.LABEL, only, _EXAMPLE)
     return YarnQuestion(None, None, wrap)
 
 
 def _labels(threads: Sequence[str], plies: str | None, order: str | None, *, weighed: bool) -> list[Read]:
     if order is not None and order not in ORDERS:
-        raise FieldError(
-            "--order",
-            message(YarnOption.EITHER, one=ORDERS[0], other=ORDERS[1]),
-            shown(order),
-            '"8/2 Ne" --order count/plies',
-        )
+        example = '"8/2 Ne" --order count/plies'
+        raise OptionError("--order", YarnOption.EITHER, shown(order), example, one=ORDERS[0], other=ORDERS[1])
     folds = None
     threads = _quoted(threads)
     if plies is not None:
         if len(threads) > 1:
-            needed = message(YarnOption.ONE_YARN)
-            raise FieldError("--plies", needed, message(YarnOption.YARNS, number=len(threads)), NO_PLIES)
-        folds = whole(whole_or_text(plies), "--plies", message(YarnOption.PLIES), "--plies 2", most=100)  # type: ignore[arg-type]
+            number = Message(YarnOption.YARNS, {"number": len(threads)})
+            raise OptionError("--plies", YarnOption.ONE_YARN, number, NO_PLIES)
+        folds = whole(whole_or_text(plies), "--plies", YarnNumber.PLIES, "--plies 2", most=100)  # type: ignore[arg-type]
     return [read_label(thread, folds, order, "YARN", weighed=weighed) for thread in threads]
 
 
@@ -116,11 +112,10 @@ def _volume(fibre: str | None, volume: str | None, labels: Sequence[Read]) -> Qu
         try:
             return specific_volume(fibre, "--fibre")
         except FieldError as error:
-            raise FieldError("--fibre", error.needed, error.got, "--fibre wool") from None
+            raise OptionError("--fibre", error.needed, error.got, "--fibre wool") from None
     if fibre is not None:
-        needed = message(YarnOption.ALONE)
-        raise FieldError("--volume", needed, message(YarnOption.BOTH), message(YarnOption.LEAVE_OUT))
-    v = _number(volume, "--volume", message(YarnOption.VOLUME), "--volume 1.1")
+        raise OptionError("--volume", YarnOption.ALONE, YarnOption.BOTH, Message(YarnOption.LEAVE_OUT))
+    v = _number(volume, "--volume", YarnNumber.VOLUME, "--volume 1.1")
     return computed(float(v), message(YarnOption.VOLUME_STATED, volume=plain(v)))
 
 
@@ -129,21 +124,21 @@ def _wrap(wraps: str | None, over: str | None) -> Wrap | None:
         return None
     if wraps is None or over is None:
         missing, there = ("--wraps", "--over") if wraps is None else ("--over", "--wraps")
-        raise FieldError(missing, message(YarnOption.BESIDE, option=there), message(YarnOption.NOTHING), _WRAP)
-    turns = whole(whole_or_text(wraps), "--wraps", message(YarnOption.TURNS), "--wraps 12", most=10_000)  # type: ignore[arg-type]
+        raise OptionError(missing, YarnNeed.BESIDE, YarnOption.NOTHING, _WRAP, other=there)
+    turns = whole(whole_or_text(wraps), "--wraps", YarnNumber.TURNS, "--wraps 12", most=10_000)  # type: ignore[arg-type]
     try:
         window = read_length(over)
     except FieldError as error:
-        raise FieldError("--over", error.needed, error.got, '--over "1 in"') from None
-    above_zero(window.mm, "--over", message(YarnOption.WINDOW), '--over "1 in"')
+        raise OptionError("--over", error.needed, error.got, '--over "1 in"') from None
+    above_zero(window.mm, "--over", YarnNumber.WINDOW, '--over "1 in"')
     return Wrap(turns, window)
 
 
-def _number(text: str, option: str, what: str, example: str) -> Fraction:
+def _number(text: str, option: str, what: Role, example: str) -> Fraction:
     try:
         found = read_number(text)
     except FieldError as error:
-        raise FieldError(option, error.needed, error.got, example) from None
+        raise OptionError(option, error.needed, error.got, example) from None
     if found is None:
-        raise FieldError(option, message(YarnOption.ABOVE_ZERO, what=what), shown(text), example)
+        raise FieldError(option, Value.ABOVE_ZERO, shown(text), example, what=what)
     return above_zero(found, option, what, example)

@@ -65,8 +65,8 @@ def _systems(yarn: Yarn) -> list[Row]:
     """The number in every system, and what it counts."""
     rows = []
     for key, value in yarn.numbers().items():
-        name, _, meaning = SYSTEMS[key].words.partition(" (")
-        counts = meaning.removesuffix(")")
+        name, counted = message(SYSTEMS[key].name), SYSTEMS[key].counts
+        counts = message(counted) if counted else ""
         if key == "tex":
             counts = message(YarnRow.TEX, meaning=counts, rounded=plain(rounded_tex(value)))
         rows.append((name, plain(value), counts))
@@ -90,7 +90,7 @@ def _thickness(asked: YarnQuestion) -> tuple[list[Row], list[str]]:
     reasons: list[str] = []
     for diameter in (asked.compressed, asked.wrap and asked.wrap.diameter):
         if diameter:
-            name, figure = message(YarnRow.DIAMETER, kind=diameter.kind), diameter.figure
+            name, figure = message(YarnRow.DIAMETER, kind=diameter.named), diameter.figure
             turns = say_number(INCH / Fraction(diameter.mm), 1)
             side = message(YarnRow.SIDE_BY_SIDE, origin=figure.origin, number=turns)
             rows.append((name, message(Measure.MM, number=f"{diameter.mm:.3f}"), side))

@@ -47,6 +47,7 @@ MESSAGES: dict[Role, str | Plural] = {
     SettNeed.HOLDS_END: needs("a length that holds one end of {sett}"),
     SettNeed.UNIT: 'marking_unit = "{unit}" (loses {loss})',
     SettNeed.UNIT_LEAST: 'marking_unit = "{unit}" (loses {loss}, the least)',
+    SettNeed.AS_MEASURED: "as_measured = true",
     SettNeed.OR: "{before}, or {after}",
     SettNeed.NOTCHES_ALLOW: needs(
         "a sett that the notches allow: {second} (an end in every second notch), {every} (an end in every notch) or "

@@ -4,9 +4,19 @@ from __future__ import annotations
 
 from layout.messages.catalogue import Plural, Role
 from layout.messages.english.forms import needs
-from layout.messages.roles import Pair, Thickness, YarnNeed, YarnReason
+from layout.messages.roles import (
+    Counts,
+    Fibre,
+    Pair,
+    Thickness,
+    ThicknessKind,
+    YarnNeed,
+    YarnNumber,
+    YarnReason,
+    YarnSystem,
+)
 
-_FOLD = "the take-up of the twist left out."
+_FOLD = "the take-up of the twist left out"
 _MEANS = (
     "singles of count {first} folded {second}-ply, as today's craft labels write, or singles of count {second} folded "
     "{first}-ply, as older books write"
@@ -18,15 +28,24 @@ _OF_GAP = _WEFT + "is {part} of the gap between the ends, too "
 _LADDER = "The sett of {inch} an inch ({cm} per cm) is off the usual ladder, so combs and patterns for it are rare; "
 
 MESSAGES: dict[Role, str | Plural] = {
-    YarnReason.LABEL: "From the label, {system}: {number}.",
+    YarnReason.LABEL: "From the label, {system}: {number}",
     YarnReason.LABEL_PLIES: "From the label, {system}: {number}, {plies} plies, " + _FOLD,
-    YarnReason.BALL: "From the label, {grams} g in {metres} m.",
-    YarnReason.WEIGHED: "Weighed: {grams} g in {metres} m.",
+    YarnReason.BALL: "From the label, {grams} g in {metres} m",
+    YarnReason.WEIGHED: "Weighed: {grams} g in {metres} m",
     YarnReason.FOLDED: "{threads} threads folded, " + _FOLD,
-    YarnReason.FIBRE_BY_COUNT: "No fibre stated; {fibre} taken, since it is a {fibre} count.",
+    YarnReason.SENTENCE: "{why}.",
+    YarnReason.FIBRE_BY_COUNT: "No fibre stated; {fibre} taken, since such counts are used for {fibre}.",
     YarnReason.FIBRE_WOOL: "No fibre stated; wool taken.",
-    YarnNeed.PLIES_FINISHED: needs("to be left out, since {system} are of the finished yarn"),
+    YarnNeed.PLIES_FINISHED: needs("to be left out, since the finished yarn is what is counted in {system}"),
     YarnNeed.THREADS: needs("at least one thread to fold"),
+    YarnNeed.TWO_THREADS: "two threads of 8 Ne",
+    YarnNeed.TWO_STRANDS: "2 strands of one yarn",
+    YarnNeed.USUAL_YARN: "cotton count 8, 2 plies (148 tex)",
+    YarnNeed.A_COUNT: "a count",
+    YarnNeed.YARDS_IN_CUTS: '"3600 yd/lb" for 12 cuts of 300 yd',
+    YarnNeed.LEAVE_OUT: "leave out {key}",
+    YarnNeed.LEAVE_OUT_OR: "leave out {key} or leave out {other}",
+    YarnNeed.LEAVE_OUT_OR_OR: "leave out {key} or leave out {other} or leave out {third}",
     YarnNeed.STRANDS: needs("at least one strand"),
     YarnNeed.TEX: "needs a yarn of {finest} to {heaviest} tex, got {got} ({why}); for example {example}",
     YarnNeed.CUT: needs('yards in a pound, since "cut" means 300 yd a pound (American) or 200 yd a pound (Galashiels)'),
@@ -52,6 +71,54 @@ MESSAGES: dict[Role, str | Plural] = {
     YarnNeed.STROKE_FOR_ORDER: needs("a stroke between count and plies, where an order is said"),
     YarnNeed.COUNT_SYSTEM: needs("a count with its system (tex, dtex, denier, Nm, Ne, worsted, run or lea)"),
     YarnNeed.WEIGHT: needs("a weight with its unit (g, kg, grains, oz or lb)"),
+    YarnNumber.COUNT: "a count",
+    YarnNumber.PLIES: "the number of plies",
+    YarnNumber.BALL_GRAMS: "the weight of the ball in grams",
+    YarnNumber.BALL_METRES: "the length of the ball in metres",
+    YarnNumber.GRAMS: "the weight in grams",
+    YarnNumber.METRES: "the measured length in metres",
+    YarnNumber.STRANDS: "the number of strands",
+    YarnNumber.STRANDS_TOGETHER: "strands together",
+    YarnNumber.TURNS: "the turns counted",
+    YarnNumber.WINDOW: "the window in mm",
+    YarnNumber.WRAPS: "wraps in an inch",
+    YarnNumber.VOLUME: "a specific volume in cm3/g",
+    YarnNumber.PITCH: "the pitch in mm",
+    YarnNumber.SETT: "a sett in ends per mm",
+    YarnSystem.NAMED: "{name} ({counts})",
+    YarnSystem.TEX: "tex",
+    YarnSystem.DTEX: "decitex",
+    YarnSystem.DENIER: "denier",
+    YarnSystem.NM: "metric count Nm",
+    YarnSystem.NE: "cotton count Ne",
+    YarnSystem.WORSTED: "worsted count",
+    YarnSystem.RUN: "woollen run",
+    YarnSystem.LEA: "linen lea",
+    YarnSystem.M_100G: "metres in 100 g",
+    YarnSystem.YD_LB: "yards in a pound",
+    Counts.TEX: "grams in 1000 m",
+    Counts.DTEX: "grams in 10 000 m",
+    Counts.DENIER: "grams in 9000 m",
+    Counts.NM: "metres in a gram",
+    Counts.NE: "hanks of 840 yd in a pound",
+    Counts.WORSTED: "hanks of 560 yd in a pound",
+    Counts.RUN: "1600 yd in a pound",
+    Counts.LEA: "300 yd in a pound",
+    Fibre.COTTON: "cotton",
+    Fibre.WOOL: "wool",
+    Fibre.MOHAIR: "mohair",
+    Fibre.ALPACA: "alpaca",
+    Fibre.SILK: "silk",
+    Fibre.LINEN: "linen",
+    Fibre.HEMP: "hemp",
+    Fibre.JUTE: "jute",
+    Fibre.VISCOSE: "viscose",
+    Fibre.POLYESTER: "polyester",
+    Fibre.ACRYLIC: "acrylic",
+    Fibre.NYLON: "nylon",
+    ThicknessKind.SOFT: "soft",
+    ThicknessKind.COMPRESSED: "compressed",
+    ThicknessKind.NONE: "none",
     Thickness.WRAPPED: "Wrapped by hand: {turns} turns in {window} mm; soft, not squeezed.",
     Thickness.VOLUME: (
         "Specific volume of {fibre} yarn: fibre density {density} g/cm3 from memory, packed as Peirce's cotton."
@@ -64,6 +131,9 @@ MESSAGES: dict[Role, str | Plural] = {
     ),
     Thickness.BESIDE: "Side by side, {kind}: {sum} mm.",
     Thickness.ROUND: "Strands together are taken as one round thread of the sum of their areas.",
+    Thickness.LOOSEST: (
+        "At most: a cord of two plies of three is 1.76 times as wide as its threads pressed into one solid round."
+    ),
     Thickness.BUNCHED: "{strands} strands bunched, {kind}.",
     Pair.OFF_PRESSED: "soft yarn holds only a half to a third of it, hard yarn nearly all",
     Pair.OFF_SOFT: "two yarns wrapped apart may be off by {share} (our own guess)",

@@ -12,7 +12,17 @@ from layout.messages.roles.refusals import Refusal
 from layout.messages.roles.sett import Counted, NotchNote, SettNeed, SettNote, WrapWords
 from layout.messages.roles.stock import Caliper, SheetNeed, StockNeed
 from layout.messages.roles.values import Entry, Value
-from layout.messages.roles.yarns import Pair, Thickness, YarnNeed, YarnReason
+from layout.messages.roles.yarns import (
+    Counts,
+    Fibre,
+    Pair,
+    Thickness,
+    ThicknessKind,
+    YarnNeed,
+    YarnNumber,
+    YarnReason,
+    YarnSystem,
+)
 
 __all__ = [
     "Add",
@@ -21,12 +31,14 @@ __all__ = [
     "Check",
     "Count",
     "Counted",
+    "Counts",
     "Cross",
     "CutNeed",
     "CutNote",
     "CutWord",
     "EndNeed",
     "Entry",
+    "Fibre",
     "Gauge",
     "Grid",
     "Guide",
@@ -48,9 +60,12 @@ __all__ = [
     "Strip",
     "Table",
     "Thickness",
+    "ThicknessKind",
     "Value",
     "Winding",
     "WrapWords",
     "YarnNeed",
+    "YarnNumber",
     "YarnReason",
+    "YarnSystem",
 ]

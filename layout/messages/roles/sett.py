@@ -50,6 +50,7 @@ class SettNeed(Role):
     UNIT = "settneed.unit"
     UNIT_LEAST = "settneed.unit_least"
     OR = "settneed.or"
+    AS_MEASURED = "settneed.as_measured"
     NOTCHES_ALLOW = "settneed.notches_allow"
     NOTCH_DENSITY = "settneed.notch_density"
     A_READING = "settneed.a_reading"

@@ -13,6 +13,7 @@ class YarnReason(Role):
     BALL = "yarnreason.ball"
     WEIGHED = "yarnreason.weighed"
     FOLDED = "yarnreason.folded"
+    SENTENCE = "yarnreason.sentence"
     FIBRE_BY_COUNT = "yarnreason.fibre_by_count"
     FIBRE_WOOL = "yarnreason.fibre_wool"
 
@@ -22,8 +23,11 @@ class YarnNeed(Role):
 
     PLIES_FINISHED = "yarnneed.plies_finished"
     THREADS = "yarnneed.threads"
+    TWO_THREADS = "yarnneed.two_threads"
     STRANDS = "yarnneed.strands"
+    TWO_STRANDS = "yarnneed.two_strands"
     TEX = "yarnneed.tex"
+    USUAL_YARN = "yarnneed.usual_yarn"
     CUT = "yarnneed.cut"
     SYSTEM = "yarnneed.system"
     NUMBER = "yarnneed.number"
@@ -31,6 +35,11 @@ class YarnNeed(Role):
     TWO_MEANINGS = "yarnneed.two_meanings"
     WHICH = "yarnneed.which"
     FIRST_MEANING = "yarnneed.first_meaning"
+    A_COUNT = "yarnneed.a_count"
+    YARDS_IN_CUTS = "yarnneed.yards_in_cuts"
+    LEAVE_OUT = "yarnneed.leave_out"
+    LEAVE_OUT_OR = "yarnneed.leave_out_or"
+    LEAVE_OUT_OR_OR = "yarnneed.leave_out_or_or"
     FIBRE = "yarnneed.fibre"
     ONE_WAY = "yarnneed.one_way"
     BESIDE = "yarnneed.beside"
@@ -49,6 +58,79 @@ class YarnNeed(Role):
     WEIGHT = "yarnneed.weight"
 
 
+class YarnNumber(Role):
+    """Numbers of a yarn, as refusals of them name them."""
+
+    COUNT = "yarnnumber.count"
+    PLIES = "yarnnumber.plies"
+    BALL_GRAMS = "yarnnumber.ball_grams"
+    BALL_METRES = "yarnnumber.ball_metres"
+    GRAMS = "yarnnumber.grams"
+    METRES = "yarnnumber.metres"
+    STRANDS = "yarnnumber.strands"
+    STRANDS_TOGETHER = "yarnnumber.strands_together"
+    TURNS = "yarnnumber.turns"
+    WINDOW = "yarnnumber.window"
+    WRAPS = "yarnnumber.wraps"
+    VOLUME = "yarnnumber.volume"
+    PITCH = "yarnnumber.pitch"
+    SETT = "yarnnumber.sett"
+
+
+class YarnSystem(Role):
+    """The names of the systems of counts; `NAMED` says one with what it counts."""
+
+    NAMED = "yarnsystem.named"
+    TEX = "yarnsystem.tex"
+    DTEX = "yarnsystem.dtex"
+    DENIER = "yarnsystem.denier"
+    NM = "yarnsystem.nm"
+    NE = "yarnsystem.ne"
+    WORSTED = "yarnsystem.worsted"
+    RUN = "yarnsystem.run"
+    LEA = "yarnsystem.lea"
+    M_100G = "yarnsystem.m_100g"
+    YD_LB = "yarnsystem.yd_lb"
+
+
+class Counts(Role):
+    """What is counted in a system of counts."""
+
+    TEX = "counts.tex"
+    DTEX = "counts.dtex"
+    DENIER = "counts.denier"
+    NM = "counts.nm"
+    NE = "counts.ne"
+    WORSTED = "counts.worsted"
+    RUN = "counts.run"
+    LEA = "counts.lea"
+
+
+class Fibre(Role):
+    """The names of fibres."""
+
+    COTTON = "fibre.cotton"
+    WOOL = "fibre.wool"
+    MOHAIR = "fibre.mohair"
+    ALPACA = "fibre.alpaca"
+    SILK = "fibre.silk"
+    LINEN = "fibre.linen"
+    HEMP = "fibre.hemp"
+    JUTE = "fibre.jute"
+    VISCOSE = "fibre.viscose"
+    POLYESTER = "fibre.polyester"
+    ACRYLIC = "fibre.acrylic"
+    NYLON = "fibre.nylon"
+
+
+class ThicknessKind(Role):
+    """Which of the two thicknesses of a yarn is meant."""
+
+    SOFT = "thicknesskind.soft"
+    COMPRESSED = "thicknesskind.compressed"
+    NONE = "thicknesskind.none"
+
+
 class Thickness(Role):
     """Why a yarn is as thick as it is."""
 
@@ -60,6 +142,7 @@ class Thickness(Role):
     BESIDE = "thickness.beside"
     ROUND = "thickness.round"
     BUNCHED = "thickness.bunched"
+    LOOSEST = "thickness.loosest"
 
 
 class Pair(Role):

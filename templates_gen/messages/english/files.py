@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from layout.messages.catalogue import Plural, Role
+from layout.messages.english.forms import needs
 from templates_gen.messages.roles.files import (
     Boards,
     Carried,
@@ -54,6 +55,6 @@ MESSAGES: dict[Role, str | Plural] = {
     Left.NOT_DRAWN: "{name} is not drawn on paper: {why}",
     Left.LEFT_OUT: "{name} is left out: {why}.",
     Left.NONE_OF: "says that it is {file}, which is none of {files}",
-    Left.ONE_FILE: "the name of one file, with its form",
+    Left.ONE_FILE: needs("the name of one file, with its form"),
     Left.SEVERAL: "{name}, which is {count} files",
 }

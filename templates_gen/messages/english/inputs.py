@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from layout.messages.catalogue import Plural, Role
+from layout.messages.english.forms import needs
 from templates_gen.messages.roles.inputs import (
     File,
     Only,
@@ -14,11 +15,13 @@ from templates_gen.messages.roles.inputs import (
 )
 
 MESSAGES: dict[Role, str | Plural] = {
-    Only.A_FILE: "a file that exists for it ({files})",
+    Only.A_FILE: needs("a file that exists for it ({files})"),
     Only.GOT_SINCE: "{got} ({why})",
-    Readings.PAIRED: "one window for every --count",
+    Readings.PAIRED: needs("one window for every --count"),
     Readings.COUNTS: "{counts} and {windows}",
     Readings.OF_READING: "{name} of reading {number}",
+    Readings.UNIT: '--unit "{unit}" (loses {loss})',
+    Readings.UNIT_LEAST: '--unit "{unit}" (loses {loss}, the least)',
     Readings.LEAVE_OUT: "leave out the reading that is wrong",
     File.UNNAMED: "a file without a name",
     File.NO_PLACE: "{file} is written in a way that no value can be put into; write {example}",
@@ -68,9 +71,11 @@ MESSAGES: dict[Role, str | Plural] = {
     Toml.QUOTES_CLOSED: "the quotes are not opened",
     Toml.BACKSLASH: "in quotes a backslash must be written twice",
     Toml.TEXT_QUOTED: "text must stand in straight quotes",
-    TrialNeed.ALONG_X: "a measurement along x beside the one along y",
-    TrialNeed.MEASURED: "a size measured on the trial cut",
-    TrialNeed.TO_KNOW: "the stock file, or --drawn-for and a measured kerf, to know how wide the slot really was",
+    TrialNeed.ALONG_X: needs("a measurement along x beside the one along y"),
+    TrialNeed.MEASURED: needs("a size measured on the trial cut"),
+    TrialNeed.TO_KNOW: needs(
+        "the stock file, or --drawn-for and a measured kerf, to know how wide the slot really was"
+    ),
     TrialNeed.NEITHER: "neither",
     TrialNeed.NOTHING: "nothing",
     TrialLine.KERF: "Kerf",
@@ -84,25 +89,19 @@ MESSAGES: dict[Role, str | Plural] = {
     TrialLine.KEPT: "Kept there, so that the trial can be measured again: {entries}",
     TrialLine.ONE: "1 measurement",
     TrialLine.SEVERAL: "{count} measurements from {low} to {high}",
-    YarnOption.LABEL: "a yarn as its label says it",
-    YarnOption.LABEL_OR_WRAP: "a yarn as its label says it, or {wrap} for a hand wrap alone",
+    YarnOption.LABEL_OR_WRAP: needs("a yarn as its label says it, or {wrap} for a hand wrap alone"),
     YarnOption.ONLY: "only {options}",
-    YarnOption.ONE_YARN: 'one yarn only; of several, each says its own, such as "40 Ne x 2"',
+    YarnOption.ONE_YARN: needs('one yarn only; of several, each says its own, such as "40 Ne x 2"'),
     YarnOption.YARNS: "{number} yarns",
-    YarnOption.PLIES: "the number of plies",
-    YarnOption.ALONE: "to be given without --fibre, which gives it too",
+    YarnOption.ALONE: needs("to be given without --fibre, which gives it too"),
     YarnOption.LEAVE_OUT: "leave out --fibre or leave out --volume",
-    YarnOption.VOLUME: "a specific volume in cm3/g",
     YarnOption.VOLUME_STATED: "Specific volume {volume} cm3/g, as stated.",
-    YarnOption.BESIDE: "to be given beside {option}",
-    YarnOption.TURNS: "the turns counted",
-    YarnOption.WINDOW: "a window in mm",
-    YarnOption.ABOVE_ZERO: "{what} above zero",
-    Only.A_PART: "a part that this kit has ({known}){hint}",
+    Only.A_PART: needs("a part that this kit has ({known})"),
+    Only.A_PART_MEANT: needs("a part that this kit has ({known}) (did you mean {meant}?)"),
     Readings.BOTH: "--count and --over",
     File.KIT: "kit file",
     File.STOCK: "stock file",
     YarnOption.NOTHING: "nothing",
     YarnOption.BOTH: "both",
-    YarnOption.EITHER: "{one} or {other}",
+    YarnOption.EITHER: needs("{one} or {other}"),
 }

@@ -11,6 +11,7 @@ class Only(Role):
     A_FILE = "inputs.only.a_file"
     GOT_SINCE = "inputs.only.got_since"
     A_PART = "inputs.only.a_part"
+    A_PART_MEANT = "inputs.only.a_part_meant"
 
 
 class Readings(Role):
@@ -20,6 +21,8 @@ class Readings(Role):
     COUNTS = "inputs.readings.counts"
     OF_READING = "inputs.readings.of_reading"
     LEAVE_OUT = "inputs.readings.leave_out"
+    UNIT = "inputs.readings.unit"
+    UNIT_LEAST = "inputs.readings.unit_least"
     BOTH = "inputs.readings.both"
 
 
@@ -109,20 +112,13 @@ class TrialLine(Role):
 class YarnOption(Role):
     """Options of the command `yarn`."""
 
-    LABEL = "inputs.yarn_option.label"
     LABEL_OR_WRAP = "inputs.yarn_option.label_or_wrap"
     ONLY = "inputs.yarn_option.only"
     ONE_YARN = "inputs.yarn_option.one_yarn"
     YARNS = "inputs.yarn_option.yarns"
-    PLIES = "inputs.yarn_option.plies"
     ALONE = "inputs.yarn_option.alone"
     LEAVE_OUT = "inputs.yarn_option.leave_out"
-    VOLUME = "inputs.yarn_option.volume"
     VOLUME_STATED = "inputs.yarn_option.volume_stated"
-    BESIDE = "inputs.yarn_option.beside"
-    TURNS = "inputs.yarn_option.turns"
-    WINDOW = "inputs.yarn_option.window"
-    ABOVE_ZERO = "inputs.yarn_option.above_zero"
     NOTHING = "inputs.yarn_option.nothing"
     BOTH = "inputs.yarn_option.both"
     EITHER = "inputs.yarn_option.either"

@@ -53,6 +53,14 @@ def test_a_refusal_by_a_role_lacks_no_word(monkeypatch: pytest.MonkeyPatch) -> N
     assert error.needed == Message(Asked.LENGTH, {"most": 5, "name": Message(Asked.NAME)})
 
 
+def test_what_came_and_the_example_may_be_messages(monkeypatch: pytest.MonkeyPatch) -> None:
+    """They are said in the language of the refusal, and stay messages where it moves to another key."""
+    monkeypatch.setattr("layout.values.errors.ENGLISH", GERMAN)
+    error = FieldError("", Asked.LENGTH, Asked.NAME, Message(Asked.NAME), most=5, name=Asked.NAME).at("frame.height")
+    assert str(error) == "frame.height: Höhe ist keine Höhe bis 5 mm; zum Beispiel Höhe"
+    assert (error.example, error.suggestion) == ("Höhe", Message(Asked.NAME))
+
+
 def test_a_sentence_that_was_said_before_stays_as_it_is() -> None:
     """In whatever language it is asked for."""
     assert str(LayoutError("nothing to draw")) == LayoutError("nothing to draw").said(GERMAN) == "nothing to draw"

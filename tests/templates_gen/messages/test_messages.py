@@ -99,7 +99,6 @@ def test_a_message_holds_its_values() -> None:
 WORDS = re.compile(r"[A-Za-z]{2,}[,;:]? [A-Za-z]{2,}")
 OPTION = re.compile(r"--?[a-z-]+( \S+)?")  # an example of what to type is the same in every language
 ALLOWED: dict[str, set[str]] = {
-    "inputs/options.py": {", or as_measured = true"},
     "inputs/toml_spans.py": {"no TOML document at character {}"},
     "readers/dxf_skeleton.py": {"first handle", "second handle", "third handle", "seed handle"},
     "verify/cut_parts/combs.py": {
