@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from functools import cache, lru_cache
 
-from layout.drawing.shapes import Curve, Placing, Point, Region, Shape, Text, straight_to
+from layout.drawing.shapes import Curve, Placing, Point, Region, Shape, Text, points_at, straight_to
 from layout.drawing.sheet import Sheet
 from layout.values.errors import LayoutError, shown
 from templates_gen.lettering import fonts
@@ -45,23 +45,31 @@ def outlined(sheet: Sheet) -> Sheet:
 
 def outline(text: Text) -> Region:
     """The closed contours of the words in mm, holes turning back; `LayoutError` if the font lacks a character."""
+    curves = [Curve(points[0], straight_to(points[1:]), text.pen, closed=True) for points in contours_of(text)]
+    return Region(tuple(curves), text.pen)
+
+
+def contours_of(text: Text) -> Iterator[list[Point]]:
+    """The corners of each such contour, letter by letter: who wants only the first draws no others."""
     metrics = fonts.metrics()
     if missing := metrics.missing(text.words):
         raise LayoutError(message(Form.GLYPH, letters=shown(missing), words=shown(text.words)))
     placing = Placing(text.angle, round(text.at.x, DECIMALS), round(text.at.y, DECIMALS))
-    contours, pen_x = [], 0.0
+    pen_x = 0.0
     for letter in text.words:
         left = round(text.size * pen_x, DECIMALS)
         for contour in _glyph(letter, text.size):
-            start, *others = _placed(contour, left, placing)
-            if len(others) > 1:
-                contours.append(Curve(start, straight_to(others), text.pen, closed=True))
+            points = _placed(contour, left, placing)
+            if len(points) > 2:
+                yield points
         pen_x += metrics.advances[letter]
-    return Region(tuple(contours), text.pen)
 
 
 def _placed(contour: Contour, left: float, placing: Placing) -> list[Point]:
     """A contour of a letter that begins at `left` in its word; a slanted one is rounded once more."""
+    if placing.degrees % 360 == 0:
+        dx, dy = placing.dx, placing.dy
+        return list(points_at([left + x + dx for x, _ in contour], [y + dy for _, y in contour]))
     points = placing.points([(left + x, y) for x, y in contour])
     if placing.degrees % 90 == 0:
         return points

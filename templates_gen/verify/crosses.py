@@ -8,7 +8,7 @@ from itertools import combinations
 from typing import NamedTuple
 
 from layout.drawing.pens import Pen
-from layout.drawing.shapes import Curve, Point
+from layout.drawing.shapes import Curve, Point, points_at
 from layout.drawing.sheet import Sheet
 
 _SAME = 0.01  # two hairs of one cross share their middle and length to well under this, in mm
@@ -27,6 +27,13 @@ class Lie(NamedTuple):
         """A point of the sheet in the part's coordinates."""
         dx, dy = point.x - self.shift.x, point.y - self.shift.y
         return Point(self.origin.x + self.cos * dx + self.sin * dy, self.origin.y - self.sin * dx + self.cos * dy)
+
+    def all_back(self, points: Sequence[Point]) -> list[Point]:
+        """The same for many points in one go: the outlines of words have thousands."""
+        (origin_x, origin_y), (shift_x, shift_y), cos, sin = self
+        xs = [origin_x + cos * (x - shift_x) + sin * (y - shift_y) for x, y in points]
+        ys = [origin_y - sin * (x - shift_x) + cos * (y - shift_y) for x, y in points]
+        return list(points_at(xs, ys))
 
 
 def crosses_on(sheet: Sheet) -> list[Point]:

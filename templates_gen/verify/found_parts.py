@@ -34,6 +34,12 @@ class FoundPart:
         left, bottom, right, top = self.part.box
         return left - LIMIT <= point.x <= right + LIMIT and bottom - LIMIT <= point.y <= top + LIMIT
 
+    def holds_all(self, points: Sequence[Point]) -> bool:
+        """Whether all of them do."""
+        left, bottom, right, top = self.part.box
+        left, bottom, right, top = left - LIMIT, bottom - LIMIT, right + LIMIT, top + LIMIT
+        return all(left <= x <= right and bottom <= y <= top for x, y in points)
+
     def lines(self) -> Iterator[Curve]:
         """Straight lines of one step that lie inside the part's box, in its coordinates."""
         for shape in self.sheet.shapes:

@@ -11,7 +11,7 @@ from typing import NamedTuple
 from layout.cutting.stock.stock import Stock
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Curve, Point, Region, Step, Text
-from templates_gen.lettering.outlines import outline
+from templates_gen.lettering.outlines import contours_of
 from templates_gen.messages.roles.proof_cut import Cut, CutMark
 from templates_gen.verify import LIMIT
 from templates_gen.verify.finding import Findings, finding
@@ -53,16 +53,19 @@ class FoundCut:
 
         Words are turned back before they become outlines: so their corners are rounded as in a part that lies straight.
         """
-        back = self.seen.lie.back
+        contours = []
+        for contour in self._contours(engraved):
+            if not self.seen.holds_all(contour):
+                return []
+            contours.append([Point(y, -x) for x, y in contour] if self.turned else contour)
+        return contours
+
+    def _contours(self, engraved: Region | Text) -> Iterator[list[Point]]:
+        lie = self.seen.lie
         if isinstance(engraved, Text):
-            turned = engraved.angle - math.degrees(math.atan2(self.seen.lie.sin, self.seen.lie.cos))
-            straight = outline(engraved._replace(at=back(engraved.at), angle=turned))
-            contours = [path.points() for path in straight.contours]
-        else:
-            contours = [[back(point) for point in path.points()] for path in engraved.contours]
-        if not all(self.seen.holds(point) for contour in contours for point in contour):
-            return []
-        return [[self._turned_back(point) for point in contour] for contour in contours]
+            turned = engraved.angle - math.degrees(math.atan2(lie.sin, lie.cos))
+            return contours_of(engraved._replace(at=lie.back(engraved.at), angle=turned))
+        return (lie.all_back(path.points()) for path in engraved.contours)
 
     def _turned_back(self, point: Point) -> Point:
         return Point(point.y, -point.x) if self.turned else point

@@ -23,7 +23,7 @@ from layout.messages.roles import JobSheet
 from layout.plan import Plan
 from layout.values.errors import FieldError
 from templates_gen.lettering.fonts import metrics
-from templates_gen.lettering.outlines import outline
+from templates_gen.lettering.outlines import contours_of
 from templates_gen.messages.roles.proof_cut import Job
 from templates_gen.verify import LIMIT
 from templates_gen.verify.finding import Finding, Findings, finding
@@ -101,8 +101,7 @@ def _work(parts: list[Part]) -> dict[str, float]:
         for name, pen in (("cut", Pen.THROUGH), ("score", Pen.SCORE))
     }
     words = [shape for shape in shapes if isinstance(shape, Text) and shape.pen is Pen.ENGRAVE]
-    contours = [contour.points() for text in words for contour in outline(text).contours]
-    return {**lines, "engrave": abs(sum(map(_area, contours)))}
+    return {**lines, "engrave": abs(sum(_area(contour) for text in words for contour in contours_of(text)))}
 
 
 def _length(path: Curve) -> float:

@@ -13,7 +13,7 @@ from typing import NamedTuple
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Point, Region, Text
 from templates_gen.lettering.fonts import metrics
-from templates_gen.lettering.outlines import outline
+from templates_gen.lettering.outlines import contours_of
 from templates_gen.messages.roles.proof_cut import Cut
 from templates_gen.verify import LIMIT
 from templates_gen.verify.cut_parts.found_cuts import FoundCut
@@ -116,18 +116,17 @@ def _start(contours: Contours, letter: str, size: float) -> Point:
 def _same(found: Contours, wanted: Contours, pen: Point) -> bool:
     if len(found) != len(wanted):
         return False
+    at_x, at_y = pen
     for one, other in zip(found, wanted, strict=True):
         if len(one) != len(other):
             return False
-        if any(
-            abs(a.x - b.x - pen.x) > LIMIT or abs(a.y - b.y - pen.y) > LIMIT for a, b in zip(one, other, strict=True)
-        ):
-            return False
+        for (x, y), (wanted_x, wanted_y) in zip(one, other, strict=True):
+            if not (abs(x - wanted_x - at_x) <= LIMIT and abs(y - wanted_y - at_y) <= LIMIT):
+                return False
     return True
 
 
 @cache
 def _glyph(letter: str, size: float) -> tuple[Contours, float]:
     """The outlines of one letter from the start of its baseline, and how far the next one stands."""
-    contours = outline(Text(Point(0.0, 0.0), size, letter)).contours
-    return [list(path.points()) for path in contours], metrics().width(letter, size)
+    return list(contours_of(Text(Point(0.0, 0.0), size, letter))), metrics().width(letter, size)
