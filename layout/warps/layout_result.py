@@ -1,4 +1,4 @@
-"""What a way of warping comes to, before it is known on which side it begins: all x as wound from left to right."""
+"""Marks and passes of a warp that starts on the left: every x as wound from left to right."""
 
 from __future__ import annotations
 
@@ -6,7 +6,9 @@ from fractions import Fraction
 from math import floor
 from typing import NamedTuple
 
-from layout.values.units import Sett, say_sett
+from layout.messages.catalogue import Message
+from layout.messages.roles import WarpNeed
+from layout.values.units import Sett, exact_sett
 from layout.warps.warp import Pass
 
 LEAST_WOOD = Fraction(1)
@@ -30,7 +32,7 @@ class LayoutResult(NamedTuple):
         return self._replace(near=near, far=far, passes=passes)
 
 
-def looser(least_mm: Fraction) -> str:
+def looser(least_mm: Fraction) -> Message:
     """The line, and its table, of a sett in whole ends per cm or per 10 cm at which ends lie so far apart or more."""
     over, unit = (10, "cm") if least_mm <= 10 else (100, "10 cm")
-    return f'given = "{say_sett(Sett(Fraction(floor(over / least_mm), over), unit))}" in [sett]'
+    return Message(WarpNeed.SETT_LINE, {"sett": exact_sett(Sett(Fraction(floor(over / least_mm), over), unit))})

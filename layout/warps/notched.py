@@ -15,8 +15,9 @@ from math import floor
 from layout.frames.frame import Frame
 from layout.frames.kinds.notched_ends import NotchedEnd
 from layout.kit.kit import Weaving
+from layout.messages.catalogue import Message
 from layout.messages.english import ENGLISH
-from layout.messages.roles import Reason
+from layout.messages.roles import Reason, WarpNeed, WarpNote
 from layout.sett.sett import SettTaken
 from layout.values.errors import FieldError
 from layout.values.quantity import Quantity, computed
@@ -72,13 +73,14 @@ def _check(pitch: Fraction, frame_end: NotchedEnd) -> None:
     most = apart - (LEAST_WOOD if frame_end.density is None else 0)
     if frame_end.notch_width.mm <= most:
         return
-    tooth = f" and a tooth of {say_length(Length(LEAST_WOOD))}" if frame_end.density is None else ""
-    needed = f"a notch{tooth} to fit in the {say_length(Length(apart))} from one notch to the next"
-    example = f'notch_width = "{exact_length(Length(max(most / 2, _THINNEST)))}"'
+    need = Message(WarpNeed.NOTCH, {"apart": say_length(Length(apart))})
+    if frame_end.density is None:
+        need = Message(WarpNeed.NOTCH_AND_TOOTH, {**need.values, "tooth": say_length(Length(LEAST_WOOD))})
+    example: Message | str = f'notch_width = "{exact_length(Length(max(most / 2, _THINNEST)))}"'
     if most < _THINNEST:
         width = frame_end.notch_width.mm
         example = looser(width + LEAST_WOOD) if frame_end.density is None else _looser_notches(width)
-    raise FieldError("frame.notch_width", needed, say_length(frame_end.notch_width), example)
+    raise FieldError("frame.notch_width", need, say_length(frame_end.notch_width), example)
 
 
 def _looser_notches(width: Fraction) -> str:
@@ -89,8 +91,4 @@ def _in_pairs(ends: int, pitch: Fraction, first: Fraction) -> LayoutResult:
     near = tuple(first + 2 * j * pitch for j in range((ends + 1) // 2))
     far = tuple(first + 2 * j * pitch for j in range(ends // 2 + 1))
     passes = tuple(Pass(near[k // 2], far[(k + 1) // 2], "face", "down" if k % 2 else "up") for k in range(ends))
-    note = (
-        "With two ends to a notch the ends stand in pairs at the notches and even at half height; "
-        "the last far notch may lie half a pitch outside the limit."
-    )
-    return LayoutResult(near, far, passes, 2 * pitch, (note,))
+    return LayoutResult(near, far, passes, 2 * pitch, (ENGLISH.say(WarpNote.PAIRS),))

@@ -17,7 +17,7 @@ from layout.frames.frame import Frame
 from layout.frames.kinds.pegged_ends import PeggedEnd
 from layout.kit.kit import Weaving
 from layout.messages.english import ENGLISH
-from layout.messages.roles import Reason, Room
+from layout.messages.roles import Reason, Room, WarpNeed
 from layout.sett.sett import SettTaken
 from layout.values.errors import FieldError
 from layout.values.limits import plain
@@ -116,9 +116,10 @@ def _check(pitch: Fraction, frame_end: PeggedEnd) -> None:
     """FieldError where pegs are too thick to stand beside each other with some wood between their holes."""
     most = 2 * pitch - LEAST_WOOD
     if frame_end.peg_diameter.mm > most:
-        needed = f"pegs at most {say_length(Length(most))} thick, for a peg every {say_length(Length(2 * pitch))}"
-        thinner = f'peg_diameter = "{exact_length(Length(max(pitch / 2, _THINNEST)))}"'
+        got, apart = say_length(frame_end.peg_diameter), say_length(Length(2 * pitch))
         if most < _THINNEST:
-            needed = f"pegs farther apart than {say_length(Length(2 * pitch))}, to leave wood between their holes"
-            thinner = looser((frame_end.peg_diameter.mm + LEAST_WOOD) / 2)
-        raise FieldError("frame.peg_diameter", needed, say_length(frame_end.peg_diameter), thinner)
+            instead = looser((frame_end.peg_diameter.mm + LEAST_WOOD) / 2)
+            raise FieldError("frame.peg_diameter", WarpNeed.PEGS_APART, got, instead, apart=apart)
+        thinner = f'peg_diameter = "{exact_length(Length(max(pitch / 2, _THINNEST)))}"'
+        values = {"most": say_length(Length(most)), "apart": apart}
+        raise FieldError("frame.peg_diameter", WarpNeed.PEGS_THICK, got, thinner, **values)

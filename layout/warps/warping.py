@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from fractions import Fraction
 from math import ceil, floor
 
@@ -11,6 +12,9 @@ from layout.kit.fields import example_of
 from layout.kit.frame_inputs import LONGEST
 from layout.kit.inputs import AS_WIDE_AS_FITS, BY_KEY
 from layout.kit.kit import Weaving
+from layout.messages.catalogue import Message
+from layout.messages.english import ENGLISH
+from layout.messages.roles import Counted, WarpNeed, WarpNote
 from layout.sett.sett import SettTaken
 from layout.values.errors import FieldError
 from layout.values.units import Length, down, mm_in, read_length, say_length, up
@@ -62,22 +66,20 @@ def _between_margins(
     raise _outside(sett, frame, weaving.width or frame.widest_weaving, _more_room(sett, frame))
 
 
-def _outside(sett: SettTaken, frame: Frame, width: Length, example: str) -> FieldError:
+def _outside(sett: SettTaken, frame: Frame, width: Length, example: Message | str) -> FieldError:
     """Why a weaving so wide cannot be tied on or off half a pitch outside its limit."""
     half, between = (say_length(Length(mm, width.unit)) for mm in (1 / sett.per_mm / 2, frame.widest_weaving.mm))
-    needed = (
-        f"the {between} between the margins to hold the weaving and {half} more at both sides, for a thread that is "
-    )
-    return FieldError("weaving.width", f"{needed}tied outside its limit", say_length(width), example)
+    need = Message(WarpNeed.TIED_OUTSIDE, {"between": between, "half": half})
+    return FieldError("weaving.width", need, say_length(width), example)
 
 
-def _more_room(sett: SettTaken, frame: Frame) -> str:
+def _more_room(sett: SettTaken, frame: Frame) -> Message | str:
     """What lets the fewest ends be tied: a slant that keeps them inside, or on notches a wider frame."""
     if frame.ends.kind == "wound":
         return 'slant = "shared"'
-    step = mm_in("in") if frame.outer_width.imperial else mm_in("cm")
-    wide = ceil((frame.outer_width.mm + 4 / sett.per_mm) / step) * step
-    return f'outer_width = "{say_length(Length(wide, "in" if frame.outer_width.imperial else "cm"))}" in [frame]'
+    unit = "in" if frame.outer_width.imperial else "cm"
+    wide = ceil((frame.outer_width.mm + 4 / sett.per_mm) / mm_in(unit)) * mm_in(unit)
+    return Message(WarpNeed.WIDTH_LINE, {"width": say_length(Length(wide, unit))})
 
 
 def _laid(ends: int, sett: SettTaken, frame_end: FrameEnd, weaving: Weaving, thread: Fraction | None) -> LayoutResult:
@@ -97,46 +99,44 @@ def _ends(room: Length, pitch: Fraction, frame: Frame, weaving: Weaving) -> int:
     if tie_off != "either end":
         ends -= (ends - least) % 2
     if ends < least:
-        what = "one wind" if frame_end.kind == "wound" and least == 2 else f"{least} ends"
-        needed = f"room for {what}, {say_length(Length(least * pitch, room.unit))} at this sett"
+        wind = frame_end.kind == "wound" and least == 2
+        what = Message(WarpNeed.ONE_WIND) if wind else Message(Counted.ENDS, {"count": least})
+        needed = {"what": what, "room": say_length(Length(least * pitch, room.unit))}
         raise _too_narrow(frame, weaving, least * pitch, needed)
     to_a_mark = WAYS.of(frame_end).ends_to_a_mark
     marks = ends // to_a_mark + 1
     if marks > MOST_MARKS:
         widest = down(Length((MOST_MARKS - 1) * pitch * to_a_mark, room.unit))
-        raise FieldError("weaving.width", f"at most {MOST_MARKS:,} marks a strip", f"{marks:,}", f'width = "{widest}"')
+        need = Message(WarpNeed.MARKS, {"most": f"{MOST_MARKS:,}"})
+        raise FieldError("weaving.width", need, f"{marks:,}", f'width = "{widest}"')
     return ends
 
 
-def _too_narrow(frame: Frame, weaving: Weaving, least_mm: Fraction, needed: str) -> FieldError:
+def _too_narrow(frame: Frame, weaving: Weaving, least_mm: Fraction, needed: Mapping[str, object]) -> FieldError:
     """The refusal of a width that holds too few ends: a wider weaving if the frame has room, else a wider frame."""
     wide = min(10 * least_mm, frame.widest_weaving.mm)
     if weaving.width and wide >= least_mm:
         example = f'width = "{down(Length(wide, weaving.width.unit))}"'
         if read_length(example.split('"')[1]).mm < least_mm:
             example = f'width = "{AS_WIDE_AS_FITS}"'
-        return FieldError("weaving.width", needed, say_length(weaving.width), example)
+        return FieldError("weaving.width", WarpNeed.ROOM, say_length(weaving.width), example, **needed)
     sides = frame.outer_width.mm - frame.widest_weaving.mm
     if sides + least_mm > LONGEST.mm:
         key = "side_width" if frame.side_width.mm >= frame.margin.mm else "margin"
-        got = say_length(getattr(frame, key))
-        return FieldError(
-            f"frame.{key}",
-            f"{needed}, in a frame of at most {say_length(LONGEST)}",
-            got,
-            example_of(BY_KEY[f"frame.{key}"]),
-        )
+        got, example = say_length(getattr(frame, key)), example_of(BY_KEY[f"frame.{key}"])
+        need = Message(WarpNeed.ROOM_IN_FRAME, {**needed, "longest": say_length(LONGEST)})
+        return FieldError(f"frame.{key}", need, got, example)
     wider = Length(min(sides + 10 * least_mm, LONGEST.mm), frame.outer_width.unit)
-    needed = f"{needed}, beside both sides and both margins"
-    return FieldError("frame.outer_width", needed, say_length(frame.outer_width), f'outer_width = "{up(wider)}"')
+    got, example = say_length(frame.outer_width), f'outer_width = "{up(wider)}"'
+    return FieldError("frame.outer_width", WarpNeed.ROOM_BESIDE, got, example, **needed)
 
 
 def _threads(ends: int, weaving: Weaving) -> tuple[int, ...]:
     """One thread an end, or two; the outer ends that are doubled have twice as many."""
     doubled, each = weaving.doubled_selvedges, 2 if weaving.doubled_warp else 1
     if 2 * doubled > ends:
-        needed = f"at most half of the {ends} ends doubled at each side"
-        raise FieldError("weaving.doubled_selvedges", needed, str(doubled), "doubled_selvedges = 1")
+        key, example = "weaving.doubled_selvedges", "doubled_selvedges = 1"
+        raise FieldError(key, WarpNeed.DOUBLED, str(doubled), example, ends=ends)
     return (2 * each,) * doubled + (each,) * (ends - 2 * doubled) + (2 * each,) * doubled
 
 
@@ -147,7 +147,11 @@ def _room_notes(
     if not spare:
         return ()
     taken, whole, less = (say_length(Length(mm, room.unit)) for mm in (ends * pitch, room.mm, spare))
-    asked = "were asked for" if weaving.width else "fit between the margins"
     winds = frame_end.kind == "wound" and ends % 2 == 0
-    said = f"The weaving is {taken} wide, in whole {'winds' if winds else 'ends'}; {whole} {asked}, {less} more"
-    return (f"{said}{', room for what is tied outside the limits' if tied else ''}.",)
+    if weaving.width:
+        role = WarpNote.WINDS_ASKED if winds else WarpNote.ENDS_ASKED
+    elif tied:
+        role = WarpNote.WINDS_FIT_TIED if winds else WarpNote.ENDS_FIT_TIED
+    else:
+        role = WarpNote.WINDS_FIT if winds else WarpNote.ENDS_FIT
+    return (ENGLISH.say(role, taken=taken, whole=whole, less=less),)

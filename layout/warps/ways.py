@@ -15,7 +15,7 @@ from layout.warps.way import Way
 from layout.warps.wound import FlatEnds, RoundBars
 
 WAYS: ByKind[Way[Any]] = ByKind(
-    "way of warping",
+    "warping",
     {
         RoundBar.name: RoundBars(),
         FlatEnd.name: FlatEnds(),

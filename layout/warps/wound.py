@@ -21,13 +21,21 @@ from layout.frames.kinds.frame_end import Ends
 from layout.frames.kinds.round_bars import RoundBar
 from layout.kit.kit import Weaving
 from layout.messages.english import ENGLISH
-from layout.messages.roles import Reason
+from layout.messages.roles import Reason, WarpNote
 from layout.sett.sett import SettTaken
 from layout.values.quantity import Quantity, computed
 from layout.warps.layout_result import LayoutResult
 from layout.warps.warp import Pass, Warp
 from layout.warps.way import Way
 from layout.yardage.thread import flat_end_turn, round_bar_turn, wind_length, wound_path
+
+_OUTSIDE = {
+    (False, False): WarpNote.STRAIGHT,
+    (True, False): WarpNote.STRAIGHT_ON_OUT,
+    (False, True): WarpNote.STRAIGHT_OFF_OUT,
+    (True, True): WarpNote.STRAIGHT_BOTH_OUT,
+}
+"""What is said by whether the tie-on, and the tie-off, lie outside the limit."""
 
 
 class _Wound(Way[Ends]):
@@ -85,6 +93,4 @@ def _notes(near: tuple[Fraction, ...], far: tuple[Fraction, ...], width: Fractio
     if weaving.slant == "shared":
         return ()
     last = max(near[-1], far[-1])
-    outside = [name for name, is_out in (("tie-on", near[0] < -width / 2), ("tie-off", last > width / 2)) if is_out]
-    out = f"; the {' and the '.join(outside)} {'lies' if len(outside) == 1 else 'lie'} half a pitch outside the limit"
-    return (f"The ends on the face stand straight{out if outside else ''}.",)
+    return (ENGLISH.say(_OUTSIDE[near[0] < -width / 2, last > width / 2]),)

@@ -8,6 +8,9 @@ from __future__ import annotations
 import itertools
 import math
 
+from layout.messages.catalogue import Message
+from layout.messages.english import ENGLISH
+from layout.messages.roles import Computed, WarpNote, YardageNeed
 from layout.values.errors import FieldError
 from layout.values.limits import Number, exactly, plain
 from layout.values.quantity import Quantity, computed
@@ -28,8 +31,8 @@ def flat_end_turn(outer_mm: Number, thickness_mm: Number, radius_mm: Number, thr
     radius = exactly(radius_mm)
     thread = exactly(thread_mm)
     if 2 * radius > min(thick, outer):
-        needed = f"at most half the thickness and half the height ({plain(min(thick, outer) / 2)} mm)"
-        raise FieldError("frame.edge_radius", needed, plain(radius), "edge_radius = 2")
+        most = plain(min(thick, outer) / 2)
+        raise FieldError("frame.edge_radius", YardageNeed.EDGE_RADIUS, plain(radius), "edge_radius = 2", most=most)
     return float(2 * (outer - 2 * radius) + 2 * (thick - 2 * radius)) + math.pi * float(2 * radius + thread)
 
 
@@ -43,7 +46,7 @@ def wound_path(ends: Number, turn_mm: float, winding_pitch_mm: Number) -> Quanti
     """The whole warp on a wound frame: a wind for every two ends, half a wind for an odd one."""
     count = int(ends)
     one = wind_length(turn_mm, winding_pitch_mm)
-    return computed(count / 2 * one, f"{plain(count / 2)} winds of {plain(one)} mm, along the slant.")
+    return computed(count / 2 * one, ENGLISH.say(Computed.WINDS, winds=plain(count / 2), one=plain(one)))
 
 
 def notched_path(ends: Number, outer_mm: Number, pitch_mm: Number, depth_mm: Number, thread_mm: Number = 0) -> Quantity:
@@ -60,7 +63,8 @@ def notched_path(ends: Number, outer_mm: Number, pitch_mm: Number, depth_mm: Num
     thread = exactly(thread_mm)
     along, turn = outer + thread, pitch + 2 * (depth + thread)
     total = count * along + (count - 1) * turn
-    return computed(float(total), f"{count} passes of {plain(along)} mm, {count - 1} turns of {plain(turn)} mm.")
+    values = {"passes": count, "along": plain(along), "turns": count - 1, "turn": plain(turn)}
+    return computed(float(total), ENGLISH.say(Computed.PASSES_AND_TEETH, **values))
 
 
 def pegged_path(ends: Number, rows_mm: Number, pitch_mm: Number, round_mm: Number, apart_mm: Number = 0) -> Quantity:
@@ -77,14 +81,14 @@ def pegged_path(ends: Number, rows_mm: Number, pitch_mm: Number, round_mm: Numbe
     across = float(round_mm)
     apart = float(apart_mm)
     if across > min(2 * pitch, rows):
-        needed = f"at most two pitches ({plain(2 * pitch)} mm) for peg and thread, and less than the way between"
-        raise FieldError("frame.peg", needed, plain(across), "a 3 mm peg for a pitch of 4 mm")
+        most, example = plain(2 * pitch), Message(YardageNeed.A_PEG)
+        raise FieldError("frame.peg", YardageNeed.PEGS, plain(across), example, most=most)
     heights = [rows + apart * ((k + 1) // 2 % 2 + k // 2 % 2) for k in range(count)]
     straight = sum(math.sqrt(height**2 + pitch**2 - across**2) for height in heights)
     leans = [math.atan2(pitch, height) - math.asin(across / math.hypot(pitch, height)) for height in heights]
     turns = sum(math.pi - one - other for one, other in itertools.pairwise(leans))
     total = straight + turns * across / 2
-    return computed(total, f"{count} passes between pegs and {count - 1} turns round them, on tangents.")
+    return computed(total, ENGLISH.say(Computed.PASSES_AND_PEGS, passes=count, turns=count - 1))
 
 
 def peg_warnings(peg_mm: Number, thread_mm: Number, pitch_mm: Number) -> tuple[str, ...]:
@@ -94,11 +98,6 @@ def peg_warnings(peg_mm: Number, thread_mm: Number, pitch_mm: Number) -> tuple[s
     pitch = exactly(pitch_mm)
     if peg + thread <= pitch:
         return ()
-    both = (
-        f"Peg and thread together ({plain(peg + thread)} mm) exceed" if thread else f"A peg ({plain(peg)} mm) exceeds"
-    )
-    said = (
-        f"{both} the pitch ({plain(pitch)} mm), so the ends lie in pairs instead of parallel; take a thinner peg or a "
-        "looser sett."
-    )
-    return (said,)
+    if thread:
+        return (ENGLISH.say(WarpNote.PEG_AND_THREAD_WIDE, both=plain(peg + thread), pitch=plain(pitch)),)
+    return (ENGLISH.say(WarpNote.PEG_WIDE, peg=plain(peg), pitch=plain(pitch)),)

@@ -5,19 +5,22 @@ from __future__ import annotations
 from dataclasses import dataclass
 from fractions import Fraction
 
+from layout.messages.english import ENGLISH
+from layout.messages.roles import Assumed, Computed
 from layout.values.limits import Number, exactly, plain
 from layout.values.quantity import Quantity, assumed, computed
 
-KNOT = assumed(100.0, "100 mm of thread for a knot.")
-TAIL = assumed(150.0, "A tail of 150 mm at the start of the heading rows (common practice).")
-SPARE = assumed(0.1, "10 % of warp thread to spare.")
-_THREE_WIDTHS = assumed(3, "Three outer widths of thread for the heading rows (common practice, no source).")
-STRETCH = assumed(0.0, "No stretch of the warp under tension.")
+KNOT = assumed(100.0, ENGLISH.say(Assumed.KNOT))
+TAIL = assumed(150.0, ENGLISH.say(Assumed.TAIL))
+SPARE = assumed(0.1, ENGLISH.say(Assumed.SPARE))
+_THREE_WIDTHS = assumed(3, ENGLISH.say(Assumed.THREE_WIDTHS))
+STRETCH = assumed(0.0, ENGLISH.say(Assumed.STRETCH))
 
 
 def weight(length: Quantity, tex: Fraction) -> Quantity:
     """The weight in g of a length in mm at `tex` grams in a kilometre."""
-    said = f"{plain(round(length.value / 1000, 2))} m of {plain(round(float(tex), 1))} tex."
+    values = {"metres": plain(round(length.value / 1000, 2)), "tex": plain(round(float(tex), 1))}
+    said = ENGLISH.say(Computed.WEIGHT, **values)
     return computed(length.value / 1e6 * float(tex), said, length)
 
 
@@ -51,9 +54,9 @@ def heading_thread(
     rule = 3 * outer + tail.value
     by_row = 2 * woven * (1 + take_up.value) + 4 * gap + 6 * around + tail.value + knot.value
     if rule >= by_row:
-        reason = f"Three outer widths and a tail; computed row by row {plain(by_row)} mm would do."
+        reason = ENGLISH.say(Computed.WIDTHS_AND_TAIL, by_row=plain(by_row))
         return computed(rule, reason, _THREE_WIDTHS, tail)
-    reason = f"Computed row by row; three outer widths and a tail would give {plain(rule)} mm only."
+    reason = ENGLISH.say(Computed.ROW_BY_ROW, rule=plain(rule))
     return computed(by_row, reason, take_up, tail, knot)
 
 
@@ -77,5 +80,5 @@ def warp_thread(
     longer = exactly(stretch.value)
     extra = exactly(spare.value)
     total = (way / (1 + longer) + rows + count * each) * (1 + extra)
-    reason = f"Path / (1 + {plain(longer)}), heading rows and {count} knots, and {plain(100 * extra)} % spare."
+    reason = ENGLISH.say(Computed.WARP, stretch=plain(longer), knots=count, spare=plain(100 * extra))
     return computed(float(total), reason, path, heading, *((knot,) if count else ()), stretch, spare)

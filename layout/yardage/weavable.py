@@ -5,16 +5,18 @@ from __future__ import annotations
 from dataclasses import dataclass
 from fractions import Fraction
 
+from layout.messages.english import ENGLISH
+from layout.messages.roles import Assumed, Computed, YardageNeed
 from layout.values.errors import FieldError
 from layout.values.limits import ROUNDING, Number, exactly, plain
 from layout.values.quantity import Quantity, assumed, computed
 
-HEADING = assumed(10.0, "A heading of 10 mm at each end of the weaving.")
-SLOPE = assumed(0.25, "Face and back layer come together at a slope of no more than 1 in 4.")
-HAND = assumed(80.0, "80 mm of open warp for the hand, the shed stick and the shed.")
-OVERHANG = assumed(40.0, "The shed stick passes each side of the frame by 40 mm.")
-REACH = assumed(90.0, "A leash reaches 90 mm from the back layer to its rod.")
-LEASH_KNOT = assumed(60.0, "60 mm of cord for the knot of a leash.")
+HEADING = assumed(10.0, ENGLISH.say(Assumed.HEADING))
+SLOPE = assumed(0.25, ENGLISH.say(Assumed.SLOPE))
+HAND = assumed(80.0, ENGLISH.say(Assumed.HAND))
+OVERHANG = assumed(40.0, ENGLISH.say(Assumed.OVERHANG))
+REACH = assumed(90.0, ENGLISH.say(Assumed.REACH))
+LEASH_KNOT = assumed(60.0, ENGLISH.say(Assumed.LEASH_KNOT))
 
 
 def apart_zone(thickness_mm: Number, slope: Quantity = SLOPE) -> Quantity:
@@ -24,7 +26,7 @@ def apart_zone(thickness_mm: Number, slope: Quantity = SLOPE) -> Quantity:
     """
     thick = exactly(thickness_mm)
     steep = exactly(slope.value)
-    return computed(float(thick / (2 * steep)), f"Layers {plain(thick)} mm apart, brought together.", slope)
+    return computed(float(thick / (2 * steep)), ENGLISH.say(Computed.APART, thick=plain(thick)), slope)
 
 
 @dataclass(frozen=True, slots=True)
@@ -42,15 +44,15 @@ def weavable_height(inner_mm: Number, room: RoomTaken) -> Quantity:
     parts = (room.heading, room.apart, room.hand)
     taken = 2 * room.heading.value + 2 * room.apart.value + room.hand.value
     left = float(inner) - taken
-    return computed(left, f"{plain(inner)} mm less two headings, two zones of spreading layers, and the hand.", *parts)
+    return computed(left, ENGLISH.say(Computed.HEIGHT, inner=plain(inner)), *parts)
 
 
 def check_height(wanted_mm: Number, weavable: Quantity, field: str = "weaving.height") -> float:
-    """`wanted_mm`, if it can be woven; else FieldError that names the greatest height and what it rests on."""
+    """`wanted_mm`, if it can be woven; else FieldError that names the greatest height."""
     wanted = float(wanted_mm)
     if wanted > weavable.value * (1 + ROUNDING):
         most = f"{plain(weavable.value)} mm"
-        raise FieldError(field, f"at most {most} ({weavable.reason.rstrip('.')})", f"{plain(wanted)} mm", most)
+        raise FieldError(field, YardageNeed.HEIGHT, f"{plain(wanted)} mm", most, most=most)
     return wanted
 
 
@@ -65,18 +67,18 @@ def fringes(inner_mm: Number, woven_mm: Number, near_mm: Number, half_turn_mm: N
     near = exactly(near_mm)
     turn = exactly(half_turn_mm)
     far = max(inner - woven - near, Fraction(0))
-    said = "Open warp {} mm and half the way round the frame end."
-    return (
-        computed(float(near + turn / 2), said.format(plain(near))),
-        computed(float(far + turn / 2), said.format(plain(far))),
+    one, other = (
+        computed(float(left + turn / 2), ENGLISH.say(Computed.FRINGE, open=plain(left))) for left in (near, far)
     )
+    return one, other
 
 
 def shed_stick(outer_width_mm: Number, overhang: Quantity = OVERHANG) -> Quantity:
     """The length in mm of a shed stick that rests on both sides of the frame."""
     outer = exactly(outer_width_mm)
     over = exactly(overhang.value)
-    return computed(float(outer + 2 * over), f"{plain(outer)} mm and {plain(over)} mm past each side.", overhang)
+    reason = ENGLISH.say(Computed.STICK, outer=plain(outer), past=plain(over))
+    return computed(float(outer + 2 * over), reason, overhang)
 
 
 @dataclass(frozen=True, slots=True)
@@ -94,5 +96,5 @@ def leashes(ends: Number, first_on_face: bool = True, reach: Quantity = REACH, k
     number = count // 2 if first_on_face else (count + 1) // 2
     far = exactly(reach.value)
     tied = exactly(knot.value)
-    each = computed(float(2 * far + tied), f"There and back {plain(far)} mm, and the knot.", reach, knot)
-    return Leashes(number, each, computed(number * each.value, f"{number} leashes.", each))
+    each = computed(float(2 * far + tied), ENGLISH.say(Computed.LEASH, reach=plain(far)), reach, knot)
+    return Leashes(number, each, computed(number * each.value, ENGLISH.say(Computed.LEASHES, number=number), each))

@@ -9,16 +9,14 @@ from __future__ import annotations
 
 import math
 
+from layout.messages.english import ENGLISH
+from layout.messages.roles import Assumed, Computed, YardageNeed
 from layout.values.errors import FieldError
 from layout.values.limits import ROUNDING, Number, exactly, plain
 from layout.values.quantity import Quantity, assumed, computed, measured
 from layout.yarns.diameter import Diameter, Kind, together
 
-UPPER_BOUND = assumed(
-    0,
-    "The take-up is an upper bound: hand-wrapped diameters are soft, and yarn in cloth is pressed thinner; weigh a "
-    "sample, or give count and fibre.",
-)
+UPPER_BOUND = assumed(0, ENGLISH.say(Assumed.UPPER_BOUND))
 
 
 def pick_length(pitch_mm: Number, diameters_mm: Number) -> float:
@@ -29,8 +27,8 @@ def pick_length(pitch_mm: Number, diameters_mm: Number) -> float:
     pitch = float(pitch_mm)
     across = float(diameters_mm)
     if across > pitch * (1 + ROUNDING):
-        needed = f"warp and weft together no thicker than the pitch ({plain(pitch)} mm), or the sett cannot hold them"
-        raise FieldError("diameters", needed, f"{plain(across)} mm", f"{plain(0.6 * pitch)} mm")
+        got, example = f"{plain(across)} mm", f"{plain(0.6 * pitch)} mm"
+        raise FieldError("diameters", YardageNeed.DIAMETERS, got, example, pitch=plain(pitch))
     across = min(across, pitch)
     return math.sqrt(pitch**2 - across**2) + across * math.asin(across / pitch)
 
@@ -43,7 +41,7 @@ def take_up(pitch_mm: Number, warp: Diameter, weft: Diameter) -> Quantity:
     """
     both = together((warp, weft))
     more = pick_length(pitch_mm, both.mm) / float(pitch_mm) - 1
-    reason = f"Straight warp, weft bent round it (after Peirce 1937), D / p = {plain(both.mm / float(pitch_mm))}."
+    reason = ENGLISH.say(Computed.TAKE_UP, ratio=plain(both.mm / float(pitch_mm)))
     if both.kind is Kind.SOFT:
         return computed(more, reason, both.figure, UPPER_BOUND)
     return computed(more, reason, both.figure)
@@ -53,21 +51,22 @@ def take_up_measured(straight_mm: Number, woven_mm: Number) -> Quantity:
     """The weft take-up from a pick drawn out of a sample: its straight length over the width it had, less 1."""
     straight = exactly(straight_mm)
     woven = exactly(woven_mm)
-    return measured(float(straight / woven - 1), f"A pick of {plain(straight)} mm drawn out of {plain(woven)} mm.")
+    reason = ENGLISH.say(Computed.PICK_DRAWN, straight=plain(straight), woven=plain(woven))
+    return measured(float(straight / woven - 1), reason)
 
 
 def picks_counted(picks: Number, over_mm: Number) -> Quantity:
     """Picks per mm counted on a sample."""
     count = int(picks)
     over = exactly(over_mm)
-    return measured(float(count / over), f"{count} picks counted in {plain(over)} mm.")
+    return measured(float(count / over), ENGLISH.say(Computed.PICKS_COUNTED, picks=count, over=plain(over)))
 
 
 def picks_from_beads(beads: Number, over_mm: Number) -> Quantity:
     """Picks per mm from beads counted up one end: a bead shows on every second pick only, so two picks a bead."""
     count = int(beads)
     over = exactly(over_mm)
-    return measured(float(2 * count / over), f"{count} beads counted up one end in {plain(over)} mm, two picks each.")
+    return measured(float(2 * count / over), ENGLISH.say(Computed.BEADS_COUNTED, beads=count, over=plain(over)))
 
 
 def picks_estimated(weft: Diameter, beat: Number) -> Quantity:
@@ -76,6 +75,7 @@ def picks_estimated(weft: Diameter, beat: Number) -> Quantity:
     `beat` is how much of the height the beads fill up one end: 1 is beaten until they touch, 0.7 leaves air.
     """
     firm = exactly(beat)
-    most = "; an upper bound, soft yarn packs less closely" if weft.kind is Kind.COMPRESSED else ""
-    guess = assumed(0, f"Picks guessed from the {weft.kind} diameter of the weft, a beat of {plain(firm)}{most}.")
-    return computed(2 * float(firm) / weft.mm, f"Two picks to a bead {plain(weft.mm)} mm high.", weft.figure, guess)
+    role = Assumed.PICKS_GUESSED_AT_MOST if weft.kind is Kind.COMPRESSED else Assumed.PICKS_GUESSED
+    guess = assumed(0, ENGLISH.say(role, kind=weft.named, beat=plain(firm)))
+    reason = ENGLISH.say(Computed.TWO_PICKS, high=plain(weft.mm))
+    return computed(2 * float(firm) / weft.mm, reason, weft.figure, guess)

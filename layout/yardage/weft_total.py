@@ -6,6 +6,9 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 
+from layout.messages.catalogue import Message
+from layout.messages.english import ENGLISH
+from layout.messages.roles import Computed, YardageNeed
 from layout.values.errors import FieldError
 from layout.values.limits import Number, exactly, plain
 from layout.values.quantity import Quantity, computed, measured
@@ -30,17 +33,16 @@ def weft_length(width_mm: Number, height_mm: Number, picks: Quantity, take_up: Q
     each = exactly(picks.value)
     more = exactly(take_up.value)
     total = float(width * height * each * (1 + more))
-    picked, taken = plain(round(each * height, 1)), plain(round(100 * more, 1))
-    reason = f"{picked} picks of {plain(width)} mm and {taken} % take-up."
-    return computed(total, reason, picks, take_up)
+    values = {"picks": plain(round(each * height, 1)), "take_up": plain(round(100 * more, 1))}
+    return computed(total, ENGLISH.say(Computed.WEFT, width=plain(width), **values), picks, take_up)
 
 
 def tails(lengths: Number, tail_mm: Number = TAIL_MM) -> Quantity:
     """The weft in mm that stands at the back as tails: two for every length of yarn put in."""
     count = int(lengths)
     tail = exactly(tail_mm)
-    said = " (G. Christie)" if tail == TAIL_MM else ""
-    return computed(float(2 * count * tail), f"Two tails of {plain(tail)} mm{said} at {count} lengths of weft.")
+    role = Computed.TAILS_USUAL if tail == TAIL_MM else Computed.TAILS
+    return computed(float(2 * count * tail), ENGLISH.say(role, tail=plain(tail), lengths=count))
 
 
 def colour_shares(shares: Mapping[str, Number], field: str = "weft.colours") -> dict[str, Fraction]:
@@ -49,7 +51,8 @@ def colour_shares(shares: Mapping[str, Number], field: str = "weft.colours") -> 
     parts = {name: exactly(value) for name, value in shares.items()}
     total = sum(parts.values())
     if total not in (1, 100):
-        raise FieldError(field, "shares that add up to 1 or to 100 %", f"a sum of {float(total):.12g}", example)
+        got = Message(YardageNeed.SUM, {"sum": f"{float(total):.12g}"})
+        raise FieldError(field, YardageNeed.SHARES, got, example)
     return {name: part / total for name, part in parts.items()}
 
 
@@ -70,7 +73,7 @@ def by_colour(weft: Quantity, parts: Sequence[ColourPart], tail_mm: Number = TAI
 
 def _laid(weft: Quantity, part: ColourPart, of_all: Fraction, tail_mm: Number) -> Quantity:
     ends = tails(part.lengths, tail_mm)
-    said = f"{plain(100 * of_all)} % of the weft, and its tails."
+    said = ENGLISH.say(Computed.COLOUR, share=plain(100 * of_all))
     return computed(weft.value * float(of_all) + ends.value, said, weft, ends)
 
 
@@ -84,8 +87,8 @@ def scaled_from_sample(
     grams = exactly(sample_grams)
     area = _area(sample_mm)
     ratio = _area(weaving_mm) / area
-    reason = f"A weighed sample took {plain(grams)} g on {plain(area / 100)} cm2; this is {plain(ratio)} times as much."
-    return computed(float(grams * ratio), reason, measured(float(grams), "Weighed."))
+    reason = ENGLISH.say(Computed.SAMPLE, grams=plain(grams), area=plain(area / 100), ratio=plain(ratio))
+    return computed(float(grams * ratio), reason, measured(float(grams), ENGLISH.say(Computed.WEIGHED)))
 
 
 def _area(sides: tuple[Number, Number]) -> Fraction:
@@ -99,8 +102,4 @@ def weight_warnings(grams: Number, width_mm: Number, height_mm: Number) -> tuple
     per_m2 = weight / float(_area((width_mm, height_mm))) * 1e6
     if per_m2 <= HEAVIEST_G_PER_M2:
         return ()
-    said = (
-        f"The weft comes to {plain(round(per_m2))} g/m2, more than the {plain(HEAVIEST_G_PER_M2)} g/m2 of a heavy "
-        "weft-faced rug, so the picks, the strands or the yarn's weight are likely too high."
-    )
-    return (said,)
+    return (ENGLISH.say(YardageNeed.TOO_HEAVY, weight=plain(round(per_m2)), most=plain(HEAVIEST_G_PER_M2)),)

@@ -20,7 +20,9 @@ from layout.messages.english import (
     stock_help,
     strip,
     values,
+    warps,
     winding,
+    yardage,
     yarns,
 )
 
@@ -49,7 +51,9 @@ _AREAS = (
     stock_help,
     strip,
     values,
+    warps,
     winding,
+    yardage,
     yarns,
 )
 

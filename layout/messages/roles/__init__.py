@@ -12,6 +12,8 @@ from layout.messages.roles.refusals import Refusal
 from layout.messages.roles.sett import Counted, NotchNote, SettNeed, SettNote, WrapWords
 from layout.messages.roles.stock import Caliper, SheetNeed, StockNeed
 from layout.messages.roles.values import Entry, Value
+from layout.messages.roles.warps import WarpNeed, WarpNote
+from layout.messages.roles.yardage import Assumed, Computed, YardageNeed
 from layout.messages.roles.yarns import (
     Counts,
     Fibre,
@@ -26,9 +28,11 @@ from layout.messages.roles.yarns import (
 
 __all__ = [
     "Add",
+    "Assumed",
     "Beam",
     "Caliper",
     "Check",
+    "Computed",
     "Count",
     "Counted",
     "Counts",
@@ -62,8 +66,11 @@ __all__ = [
     "Thickness",
     "ThicknessKind",
     "Value",
+    "WarpNeed",
+    "WarpNote",
     "Winding",
     "WrapWords",
+    "YardageNeed",
     "YarnNeed",
     "YarnNumber",
     "YarnReason",

@@ -1,0 +1,51 @@
+"""What is said of a warp on its frame: how it lies, and what cannot be laid."""
+
+from __future__ import annotations
+
+from layout.messages.catalogue import Plural, Role
+from layout.messages.english.forms import needs
+from layout.messages.roles import WarpNeed, WarpNote
+
+_WINDS = "The weaving is {taken} wide, in whole winds; {whole} "
+_ENDS = "The weaving is {taken} wide, in whole ends; {whole} "
+_ASKED = "were asked for, {less} more."
+_FIT = "fit between the margins, {less} more"
+_TIED = ", room for what is tied outside the limits."
+_STRAIGHT = "The ends on the face stand straight"
+_ROOM = "room for {what}, {room} at this sett"
+_IN_PAIRS = ", so the ends lie in pairs instead of parallel; take a thinner peg or a looser sett."
+
+MESSAGES: dict[Role, str | Plural] = {
+    WarpNote.WINDS_ASKED: _WINDS + _ASKED,
+    WarpNote.WINDS_FIT: _WINDS + _FIT + ".",
+    WarpNote.WINDS_FIT_TIED: _WINDS + _FIT + _TIED,
+    WarpNote.ENDS_ASKED: _ENDS + _ASKED,
+    WarpNote.ENDS_FIT: _ENDS + _FIT + ".",
+    WarpNote.ENDS_FIT_TIED: _ENDS + _FIT + _TIED,
+    WarpNote.STRAIGHT: _STRAIGHT + ".",
+    WarpNote.STRAIGHT_ON_OUT: _STRAIGHT + "; the tie-on lies half a pitch outside the limit.",
+    WarpNote.STRAIGHT_OFF_OUT: _STRAIGHT + "; the tie-off lies half a pitch outside the limit.",
+    WarpNote.STRAIGHT_BOTH_OUT: _STRAIGHT + "; the tie-on and the tie-off lie half a pitch outside the limit.",
+    WarpNote.PAIRS: (
+        "With two ends to a notch the ends stand in pairs at the notches and even at half height; the last far notch "
+        "may lie half a pitch outside the limit."
+    ),
+    WarpNote.PEG_WIDE: "A peg ({peg} mm) exceeds the pitch ({pitch} mm)" + _IN_PAIRS,
+    WarpNote.PEG_AND_THREAD_WIDE: "Peg and thread together ({both} mm) exceed the pitch ({pitch} mm)" + _IN_PAIRS,
+    WarpNeed.TIED_OUTSIDE: needs(
+        "the {between} between the margins to hold the weaving and {half} more at both sides, for a thread that is "
+        "tied outside its limit"
+    ),
+    WarpNeed.ROOM: needs(_ROOM),
+    WarpNeed.ROOM_IN_FRAME: needs(_ROOM + ", in a frame of at most {longest}"),
+    WarpNeed.ROOM_BESIDE: needs(_ROOM + ", beside both sides and both margins"),
+    WarpNeed.ONE_WIND: "one wind",
+    WarpNeed.MARKS: needs("at most {most} marks a strip"),
+    WarpNeed.DOUBLED: needs("at most half of the {ends} ends doubled at each side"),
+    WarpNeed.NOTCH: needs("a notch to fit in the {apart} from one notch to the next"),
+    WarpNeed.NOTCH_AND_TOOTH: needs("a notch and a tooth of {tooth} to fit in the {apart} from one notch to the next"),
+    WarpNeed.PEGS_THICK: needs("pegs at most {most} thick, for a peg every {apart}"),
+    WarpNeed.PEGS_APART: needs("pegs farther apart than {apart}, to leave wood between their holes"),
+    WarpNeed.SETT_LINE: 'given = "{sett}" in [sett]',
+    WarpNeed.WIDTH_LINE: 'outer_width = "{width}" in [frame]',
+}

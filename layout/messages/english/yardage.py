@@ -1,0 +1,66 @@
+"""How lengths and weights are computed, what is assumed for them, and what is refused."""
+
+from __future__ import annotations
+
+from layout.messages.catalogue import Plural, Role
+from layout.messages.english.forms import needs
+from layout.messages.roles import Assumed, Computed, YardageNeed
+
+_GUESS = "Picks guessed from the {kind} diameter of the weft, a beat of {beat}"
+
+MESSAGES: dict[Role, str | Plural] = {
+    Assumed.KNOT: "100 mm of thread for a knot.",
+    Assumed.TAIL: "A tail of 150 mm at the start of the heading rows (common practice).",
+    Assumed.SPARE: "10 % of warp thread to spare.",
+    Assumed.THREE_WIDTHS: "Three outer widths of thread for the heading rows (common practice, no source).",
+    Assumed.STRETCH: "No stretch of the warp under tension.",
+    Assumed.HEADING: "A heading of 10 mm at each end of the weaving.",
+    Assumed.SLOPE: "Face and back layer come together at a slope of no more than 1 in 4.",
+    Assumed.HAND: "80 mm of open warp for the hand, the shed stick and the shed.",
+    Assumed.OVERHANG: "The shed stick passes each side of the frame by 40 mm.",
+    Assumed.REACH: "A leash reaches 90 mm from the back layer to its rod.",
+    Assumed.LEASH_KNOT: "60 mm of cord for the knot of a leash.",
+    Assumed.UPPER_BOUND: (
+        "The take-up is an upper bound: hand-wrapped diameters are soft, and yarn in cloth is pressed thinner; weigh "
+        "a sample, or give count and fibre."
+    ),
+    Assumed.PICKS_GUESSED: _GUESS + ".",
+    Assumed.PICKS_GUESSED_AT_MOST: _GUESS + "; an upper bound, soft yarn packs less closely.",
+    Computed.WINDS: "{winds} winds of {one} mm, along the slant.",
+    Computed.PASSES_AND_TEETH: "{passes} passes of {along} mm, {turns} turns of {turn} mm.",
+    Computed.PASSES_AND_PEGS: "{passes} passes between pegs and {turns} turns round them, on tangents.",
+    Computed.WEIGHT: "{metres} m of {tex} tex.",
+    Computed.WIDTHS_AND_TAIL: "Three outer widths and a tail; computed row by row {by_row} mm would do.",
+    Computed.ROW_BY_ROW: "Computed row by row; three outer widths and a tail would give {rule} mm only.",
+    Computed.WARP: "Path / (1 + {stretch}), heading rows and {knots} knots, and {spare} % spare.",
+    Computed.APART: "Layers {thick} mm apart, brought together.",
+    Computed.HEIGHT: "{inner} mm less two headings, two zones of spreading layers, and the hand.",
+    Computed.FRINGE: "Open warp {open} mm and half the way round the frame end.",
+    Computed.STICK: "{outer} mm and {past} mm past each side.",
+    Computed.LEASH: "There and back {reach} mm, and the knot.",
+    Computed.LEASHES: "{number} leashes.",
+    Computed.TAKE_UP: "Straight warp, weft bent round it (after Peirce 1937), D / p = {ratio}.",
+    Computed.PICK_DRAWN: "A pick of {straight} mm drawn out of {woven} mm.",
+    Computed.PICKS_COUNTED: "{picks} picks counted in {over} mm.",
+    Computed.BEADS_COUNTED: "{beads} beads counted up one end in {over} mm, two picks each.",
+    Computed.TWO_PICKS: "Two picks to a bead {high} mm high.",
+    Computed.WEFT: "{picks} picks of {width} mm and {take_up} % take-up.",
+    Computed.TAILS: "Two tails of {tail} mm at {lengths} lengths of weft.",
+    Computed.TAILS_USUAL: "Two tails of {tail} mm (G. Christie) at {lengths} lengths of weft.",
+    Computed.COLOUR: "{share} % of the weft, and its tails.",
+    Computed.SAMPLE: "A weighed sample took {grams} g on {area} cm2; this is {ratio} times as much.",
+    Computed.WEIGHED: "Weighed.",
+    YardageNeed.EDGE_RADIUS: needs("at most half the thickness and half the height ({most} mm)"),
+    YardageNeed.PEGS: needs("at most two pitches ({most} mm) for peg and thread, and less than the way between"),
+    YardageNeed.A_PEG: "a 3 mm peg for a pitch of 4 mm",
+    YardageNeed.HEIGHT: needs("at most {most} of height"),
+    YardageNeed.DIAMETERS: needs(
+        "warp and weft together no thicker than the pitch ({pitch} mm), or the sett cannot hold them"
+    ),
+    YardageNeed.SHARES: needs("shares that add up to 1 or to 100 %"),
+    YardageNeed.SUM: "a sum of {sum}",
+    YardageNeed.TOO_HEAVY: (
+        "The weft comes to {weight} g/m2, more than the {most} g/m2 of a heavy weft-faced rug, so the picks, the "
+        "strands or the yarn's weight are likely too high."
+    ),
+}

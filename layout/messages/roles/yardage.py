@@ -1,0 +1,66 @@
+"""The roles of how lengths and weights are computed, and of what cannot be."""
+
+from __future__ import annotations
+
+from layout.messages.catalogue import Role
+
+
+class Assumed(Role):
+    """What is assumed where a kit does not say."""
+
+    KNOT = "assumed.knot"
+    TAIL = "assumed.tail"
+    SPARE = "assumed.spare"
+    THREE_WIDTHS = "assumed.three_widths"
+    STRETCH = "assumed.stretch"
+    HEADING = "assumed.heading"
+    SLOPE = "assumed.slope"
+    HAND = "assumed.hand"
+    OVERHANG = "assumed.overhang"
+    REACH = "assumed.reach"
+    LEASH_KNOT = "assumed.leash_knot"
+    UPPER_BOUND = "assumed.upper_bound"
+    PICKS_GUESSED = "assumed.picks_guessed"
+    PICKS_GUESSED_AT_MOST = "assumed.picks_guessed_at_most"
+
+
+class Computed(Role):
+    """From what an amount is computed."""
+
+    WINDS = "computed.winds"
+    PASSES_AND_TEETH = "computed.passes_and_teeth"
+    PASSES_AND_PEGS = "computed.passes_and_pegs"
+    WEIGHT = "computed.weight"
+    WIDTHS_AND_TAIL = "computed.widths_and_tail"
+    ROW_BY_ROW = "computed.row_by_row"
+    WARP = "computed.warp"
+    APART = "computed.apart"
+    HEIGHT = "computed.height"
+    FRINGE = "computed.fringe"
+    STICK = "computed.stick"
+    LEASH = "computed.leash"
+    LEASHES = "computed.leashes"
+    TAKE_UP = "computed.take_up"
+    PICK_DRAWN = "computed.pick_drawn"
+    PICKS_COUNTED = "computed.picks_counted"
+    BEADS_COUNTED = "computed.beads_counted"
+    TWO_PICKS = "computed.two_picks"
+    WEFT = "computed.weft"
+    TAILS = "computed.tails"
+    TAILS_USUAL = "computed.tails_usual"
+    COLOUR = "computed.colour"
+    SAMPLE = "computed.sample"
+    WEIGHED = "computed.weighed"
+
+
+class YardageNeed(Role):
+    """Refusals of numbers that no amount can be computed from, and a warning."""
+
+    EDGE_RADIUS = "yardageneed.edge_radius"
+    PEGS = "yardageneed.pegs"
+    A_PEG = "yardageneed.a_peg"
+    HEIGHT = "yardageneed.height"
+    DIAMETERS = "yardageneed.diameters"
+    SHARES = "yardageneed.shares"
+    SUM = "yardageneed.sum"
+    TOO_HEAVY = "yardageneed.too_heavy"
