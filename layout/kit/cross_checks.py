@@ -13,6 +13,7 @@ from layout.kit.frame_inputs import LONGEST
 from layout.kit.inputs import AS_WIDE_AS_FITS, BY_KEY, LEAST_SETT, MOST_SETT
 from layout.kit.kinds.all_keys import END_KEYS
 from layout.kit.strength_inputs import strength_errors
+from layout.kit.tables import filled
 from layout.messages.roles import Cross
 from layout.sett.sett import SettInput, take_sett
 from layout.values.errors import FieldError
@@ -76,7 +77,7 @@ def _readings_errors(got: Got) -> Iterator[FieldError]:
 def _taking_errors(got: Got) -> Iterator[FieldError]:
     """Why no sett can be taken for these frame ends, if none can."""
     try:
-        take_sett(sett_of(got), counted_by(got.get("frame.ends")), _notches(got))
+        take_sett(filled(SettInput, "sett", got), counted_by(got.get("frame.ends")), _notches(got))
     except FieldError as error:
         yield error
 
@@ -86,17 +87,6 @@ def _notches(got: Got) -> Sett | None:
     ends = got.get("frame.ends")
     density: Sett | None = got.get("frame.notch_density")
     return density if ends and "notch_density" in END_KEYS[ends].fields else None
-
-
-def sett_of(got: Got) -> SettInput:
-    """The sett's inputs as one value."""
-    return SettInput(
-        got["sett.readings"] or (),
-        got["sett.given"],
-        got["sett.loosest"],
-        got["sett.as_measured"],
-        got["sett.marking_unit"],
-    )
 
 
 def _side_errors(got: Got) -> Iterator[FieldError]:

@@ -10,6 +10,7 @@ from layout.frames.kinds.frame_end import FrameEnd
 from layout.kit.fields import example_of
 from layout.kit.inputs import BY_KEY
 from layout.kit.kinds.all_keys import END_KEYS
+from layout.kit.to_plain import to_plain
 from layout.messages.roles import EndNeed
 from layout.sett.marking_units import WINDS, CountedThing
 from layout.values.errors import FieldError, shown
@@ -71,6 +72,16 @@ def frame_of(got: Got) -> Frame | None:
     """The frame's inputs as one value; None where any that it needs is missing or was refused."""
     ends, sizes = _ends_of(got), {key: got.get(f"frame.{key}") for key in _SIZES}
     return None if ends is None or None in sizes.values() else Frame(ends, **sizes)  # type: ignore[arg-type]
+
+
+def frame_entries(frame: Frame) -> Iterator[tuple[str, Any]]:
+    """The keys of a frame, with what to write there."""
+    yield "frame.ends", frame.ends.name
+    for leaf, field in END_KEYS.of(frame.ends).fields.items():
+        if (value := getattr(frame.ends, field)) is not None:
+            yield f"frame.{leaf}", to_plain(value)
+    for leaf in _SIZES:
+        yield f"frame.{leaf}", to_plain(getattr(frame, leaf))
 
 
 def _ends_of(got: Got) -> FrameEnd | None:

@@ -17,12 +17,11 @@ from layout.kit.inputs import (
     MOST_PAPER,
     MOST_SETT,
     MOST_TENSION,
-    PAPERS,
-    POINT,
     VERSION,
 )
 from layout.kit.names import read_name
 from layout.kit.number_fields import read_amount, read_count_of, read_share, read_system, read_whole
+from layout.kit.paper_size import OWN, PAPERS, POINT, PaperSize, named_size
 from layout.messages.catalogue import Role
 from layout.messages.roles import Entry, Value
 from layout.values.errors import FieldError, shown
@@ -139,11 +138,11 @@ def _choice(spec: Input, value: object) -> str:
     raise FieldError("", Entry.CHOICE, shown(value), "", **listed)
 
 
-def _size(_: Input, value: object) -> tuple[str, int, int]:
-    """The name of a sheet ("own" if it has none) and its width and height in whole PDF units."""
+def _size(_: Input, value: object) -> PaperSize:
+    """A sheet by its name, or one of your own by its sides, which are rounded to whole PDF units."""
     word = value.strip().lower() if isinstance(value, str) else ""
     if word in PAPERS:
-        return (word, *PAPERS[word])
+        return named_size(word)
     try:
         width, height = (round(side.mm / POINT) for side in read_size(value))
     except FieldError:
@@ -154,7 +153,7 @@ def _size(_: Input, value: object) -> tuple[str, int, int]:
     least, most = sorted((width, height))
     if least < LEAST_PAPER[0] or most < LEAST_PAPER[1] or most > MOST_PAPER:
         raise FieldError("", Entry.PAPER_BETWEEN, shown(value), "")
-    return ("own", width, height)
+    return PaperSize(OWN, width, height)
 
 
 def _number(_: Input, value: object) -> float:

@@ -10,6 +10,7 @@ from fractions import Fraction
 from layout.kit.frame_inputs import FRAME_INPUTS, LONGEST
 from layout.kit.input import Input
 from layout.kit.input import of_mm as _mm
+from layout.kit.paper_size import PAPERS
 from layout.kit.yarn_inputs import YARN_INPUTS
 from layout.messages.roles import KitHelp
 
@@ -17,11 +18,6 @@ AS_WIDE_AS_FITS = "as wide as fits"
 AS_THE_STOCK_SAYS = "as the stock says"
 VERSION = 1
 
-POINT = Fraction(127, 360)
-"""One PDF unit in mm, exactly (ISO 32000: 1/72 in)."""
-
-PAPERS = {"common": (595, 790), "a4": (595, 842), "letter": (612, 792), "a3": (842, 1191), "11x17": (792, 1224)}
-"""Sheets in whole PDF units (1/72 in). `common` prints unscaled on A4 and on Letter."""
 LEAST_PAPER, MOST_PAPER = (420, 595), 9921
 """An own sheet in PDF units: at least 148 x 210 mm either way round, at most 3,500 mm along a side."""
 

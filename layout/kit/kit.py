@@ -1,4 +1,4 @@
-"""The kit: everything a maker says about one frame and its weaving, read from plain values and told back in them."""
+"""The kit: everything a maker says about one frame and its weaving, read from plain values and written back as them."""
 
 from __future__ import annotations
 
@@ -7,19 +7,17 @@ from dataclasses import dataclass
 from typing import Any, Literal
 
 from layout.drawing.metrics import FontMetrics
-from layout.drawing.sheet import PT
 from layout.frames.frame import Frame
 from layout.frames.strength import Strength
-from layout.kit.cross_checks import cross_checks, sett_errors, sett_of
-from layout.kit.ends import frame_of
-from layout.kit.inputs import AS_WIDE_AS_FITS, POINT, VERSION
-from layout.kit.kinds.all_keys import END_KEYS
-from layout.kit.strength_inputs import strength_of, strength_values
-from layout.kit.to_plain import to_plain
+from layout.kit.cross_checks import cross_checks, sett_errors
+from layout.kit.ends import frame_entries, frame_of
+from layout.kit.inputs import VERSION
+from layout.kit.paper_size import PaperSize
+from layout.kit.tables import entries, filled, nested
 from layout.kit.walk import Walk
-from layout.sett.sett import SettInput, WrapReading
+from layout.sett.sett import SettInput
 from layout.values.errors import FieldErrors
-from layout.values.units import Length, Sett, exact_length, exact_sett, say_number
+from layout.values.units import Length
 from layout.yardage.given import AmountsGiven
 
 
@@ -46,12 +44,25 @@ class Weaving:
 
 @dataclass(frozen=True, slots=True)
 class Paper:
-    """The sheet to draw for, `width` x `height` mm (whole PDF units), and how a part lies on it."""
+    """The sheet to draw for, and how a part lies on it."""
 
-    name: str
-    width: float
-    height: float
+    size: PaperSize
     lay: Literal["auto", "straight", "diagonal", "tiles"] = "auto"
+
+    @property
+    def name(self) -> str:
+        """What the sheet is called; "own" if it has no name."""
+        return self.size.name
+
+    @property
+    def width(self) -> float:
+        """In mm, of whole PDF units."""
+        return self.size.sides_mm[0]
+
+    @property
+    def height(self) -> float:
+        """In mm, of whole PDF units."""
+        return self.size.sides_mm[1]
 
 
 @dataclass(frozen=True, slots=True)
@@ -73,6 +84,18 @@ class Kit:
     comb: Literal["as the stock says", "every end", "every second end"] = "as the stock says"
 
 
+_TABLES: Mapping[str, tuple[type, str, Mapping[str, str]]] = {
+    "sett": (SettInput, "sett", {}),
+    "weaving": (Weaving, "weaving", {}),
+    "paper": (Paper, "paper", {}),
+    "strength": (Strength, "frame", {}),
+    "amounts": (AmountsGiven, "weaving", {key: key for key in ("warp", "weft", "room")}),
+}
+"""By field of a kit: what it is, the table with its keys, and which fields stand elsewhere."""
+_KEYS = {"name": "name", "warp": "yarns.warp", "weft": "yarns.weft", "comb": "cut.comb"}
+"""By field of a kit: its one key."""
+
+
 def read_kit(values: Mapping[str, object], metrics: FontMetrics) -> Kit:
     """The kit that nested plain values (as a TOML file gives them) say.
 
@@ -85,18 +108,10 @@ def read_kit(values: Mapping[str, object], metrics: FontMetrics) -> Kit:
     frame = frame_of(got)
     if errors or frame is None:  # a frame that is none is among the errors
         raise FieldErrors(errors)
-    return Kit(
-        name=got["name"],
-        warp=got["yarns.warp"],
-        weft=got["yarns.weft"],
-        sett=sett_of(got),
-        frame=frame,
-        weaving=_weaving_of(got),
-        paper=_paper_of(got),
-        strength=strength_of(got),
-        amounts=_amounts_of(got),
-        comb=got["cut.comb"],
-    )
+    parts: dict[str, Any] = {
+        field: filled(make, table, got, places) for field, (make, table, places) in _TABLES.items()
+    }
+    return Kit(frame=frame, **parts, **{field: got[key] for field, key in _KEYS.items()})
 
 
 def read_sett_input(values: Mapping[str, object], metrics: FontMetrics) -> SettInput:
@@ -106,77 +121,13 @@ def read_sett_input(values: Mapping[str, object], metrics: FontMetrics) -> SettI
     errors = [*walk.errors, *sett_errors(walk.got)]
     if errors:
         raise FieldErrors(errors)
-    return sett_of(walk.got)
-
-
-_TURNS = ("near_end", "slant", "start", "first_pass")
-_OPTIONAL = ("tie_off", "doubled_selvedges", "doubled_warp")
-_WEAVING = ("width", "height", *_TURNS, *_OPTIONAL)
-
-
-def _weaving_of(got: Mapping[str, Any]) -> Weaving:
-    return Weaving(*(got[f"weaving.{key}"] for key in _WEAVING))
-
-
-def _paper_of(got: Mapping[str, Any]) -> Paper:
-    name, width, height = got["paper.size"]
-    return Paper(name, width * PT, height * PT, got["paper.lay"])
-
-
-def _amounts_of(got: Mapping[str, Any]) -> AmountsGiven:
-    to_plain = {key: got.get(f"weaving.{key}") for key in ("draw_in", "shrinkage", "washed")}
-    return AmountsGiven(got["warp"], got["weft"], got["room"], **to_plain)
+    return filled(SettInput, "sett", walk.got)
 
 
 def kit_values(kit: Kit) -> dict[str, object]:
     """Plain nested values that JSON and TOML can hold and that `read_kit` reads as the very same kit."""
-    weaving = {key: getattr(kit.weaving, key) for key in _TURNS}
-    weaving |= {key: value for key in _OPTIONAL if (value := getattr(kit.weaving, key))}
-    width = AS_WIDE_AS_FITS if kit.weaving.width is None else exact_length(kit.weaving.width)
-    amounts = to_plain(kit.amounts)
-    weaving |= {key: amounts.pop(key) for key in ("draw_in", "shrinkage", "washed") if key in amounts}
-    return {
-        "version": VERSION,
-        "name": kit.name,
-        "yarns": {"warp": kit.warp, "weft": kit.weft},
-        "sett": _sett_values(kit.sett),
-        "frame": _frame_values(kit.frame) | strength_values(kit.strength),
-        "weaving": {"width": width, "height": exact_length(kit.weaving.height), **weaving},
-        "paper": {"size": _size_words(kit.paper), "lay": kit.paper.lay},
-        "cut": {"comb": kit.comb},
-        **amounts,
-    }
-
-
-def _sett_values(sett: SettInput) -> dict[str, object]:
-    values: dict[str, object] = {}
-    if sett.given is not None:
-        values["given"] = exact_sett(sett.given)
-    else:
-        values["readings"] = [_reading_values(reading) for reading in sett.readings]
-    if sett.marking_unit is not None:
-        values["marking_unit"] = exact_length(sett.marking_unit)
-    return values | {key: True for key in ("loosest", "as_measured") if getattr(sett, key)}
-
-
-def _reading_values(reading: WrapReading) -> dict[str, object]:
-    return {"pairs": reading.pairs, "measure" if reading.measured else "window": exact_length(reading.over)}
-
-
-def _frame_values(frame: Frame) -> dict[str, object]:
-    ends = frame.ends
-    own = {key: getattr(ends, field) for key, field in END_KEYS.of(ends).fields.items()}
-    lengths = {key: value for key, value in own.items() if value is not None}
-    lengths |= {key: getattr(frame, key) for key in ("outer_width", "outer_height", "side_width", "margin")}
-    return {"ends": ends.name, **{key: _exact(value) for key, value in lengths.items()}}
-
-
-def _exact(value: Length | Sett) -> str:
-    return exact_sett(value) if isinstance(value, Sett) else exact_length(value)
-
-
-def _size_words(paper: Paper) -> str:
-    if paper.name != "own":
-        return paper.name
-    width, height = (say_number(round(side / PT) * POINT) for side in (paper.width, paper.height))
-    return f"{width} x {height} mm"
+    values = [("version", VERSION), *((key, getattr(kit, field)) for field, key in _KEYS.items())]
+    values += frame_entries(kit.frame)
+    for field, (_, table, places) in _TABLES.items():
+        values += entries(getattr(kit, field), table, places)
+    return nested(values)

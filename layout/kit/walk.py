@@ -103,8 +103,12 @@ class Walk:
 
     def _fill_in(self) -> None:
         for table in self.inputs.tables:
-            if table in MAKERS and "." not in table and table not in self.got and table not in self._met:
+            if table not in MAKERS or table in self.got or table in self._met:
+                continue
+            if "." not in table:
                 self._make(table, table, {})
+            elif table.split(".")[0] not in MAKERS:
+                self.got[table] = None
         for spec in self.inputs.inputs:
             top = spec.key.split(".")[0]
             if spec.key in self._met or top in self._met or top in MAKERS or "[]" in spec.key:
@@ -115,7 +119,7 @@ class Walk:
             elif isinstance(spec.default, str):
                 self.got[spec.key] = read_field(spec, spec.default, spec.key, self.metrics)
             else:
-                self.got[spec.key] = spec.default
+                self.got[spec.key] = () if spec.kind == "tables" else spec.default
 
 
 def _joined(table: str, leaf: str) -> str:

@@ -10,9 +10,9 @@ from typing import Literal, NamedTuple
 
 from layout.drawing.metrics import FontMetrics
 from layout.drawing.shapes import Box, Placing, Point
-from layout.drawing.sheet import PT, Part, Piece
-from layout.kit.inputs import PAPERS
+from layout.drawing.sheet import Part, Piece
 from layout.kit.kit import Paper
+from layout.kit.paper_size import PAPERS, named_size
 from layout.messages.catalogue import Role
 from layout.messages.english import ENGLISH
 from layout.messages.roles import Sheet, SheetNeed
@@ -160,8 +160,7 @@ def _either(ways: Sequence[str]) -> str:
 
 
 def _sized(paper: Paper, name: str) -> Paper:
-    width, height = PAPERS[name]
-    return replace(paper, name=name, width=width * PT, height=height * PT)
+    return replace(paper, size=named_size(name))
 
 
 def _fits(build: Build, paper: Paper, furnish: Furnish, metrics: FontMetrics) -> bool:

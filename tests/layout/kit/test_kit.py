@@ -12,9 +12,10 @@ from hypothesis import strategies as st
 
 from layout.frames.kinds.flat_ends import FlatEnd
 from layout.frames.kinds.round_bars import RoundBar
-from layout.kit.inputs import INPUTS, PAPERS
+from layout.kit.inputs import INPUTS
 from layout.kit.kinds.all_keys import END_KEYS
 from layout.kit.kit import Kit, kit_values, read_kit, read_sett_input
+from layout.kit.paper_size import PAPERS
 from layout.kit.yarn_inputs import YARN_INPUTS
 from layout.sett.sett import take_sett
 from layout.values.errors import FieldErrors
@@ -34,6 +35,22 @@ def test_what_is_left_out_stands_at_its_default() -> None:
     assert (kit.paper.name, kit.paper.lay) == ("common", "auto")
     square = read_kit(changed(FLAT, frame__edge_radius=LEFT_OUT), METRICS)
     assert square.frame.ends == FlatEnd(Length(Fraction(18), "mm"), Length(Fraction(0), "mm"))
+
+
+@given(kits())
+def test_keys_are_written_in_the_order_of_the_kit_file(values: dict[str, Any]) -> None:
+    """A file that carries a kit is the same for the same kit, whichever way round its maker wrote it."""
+    turned = {table: dict(reversed(own.items())) if isinstance(own, dict) else own for table, own in values.items()}
+    written = kit_values(read_kit(dict(reversed(turned.items())), METRICS))
+    assert json.dumps(written) == json.dumps(kit_values(read_kit(values, METRICS)))
+    places = [spec.key for spec in INPUTS]
+    leaves = [f"{table}.{leaf}" for table, own in written.items() if isinstance(own, dict) for leaf in own]
+    found = [places.index(leaf) for leaf in leaves if leaf in places]
+    tables = [[key.split(".")[0] for key in places].index(table) for table in written]
+    assert tables == sorted(tables)
+    for table in written:
+        own = [at for at in found if places[at].split(".")[0] == table]
+        assert own == sorted(own)
 
 
 @given(kits())
