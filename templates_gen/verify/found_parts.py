@@ -65,11 +65,9 @@ class FoundPart:
 
     def _inside(self, shapes: Iterable[Shape]) -> Iterator[Shape]:
         for shape in shapes:
-            if self.holds(
-                self.lie.back(next(_points(shape)))
-            ):  # its first point is enough for most that lies elsewhere
+            if self.holds(self.lie.back(_first(shape))):  # enough for most that lies elsewhere
                 back = self._back(shape)
-                if all(map(self.holds, _points(back))):
+                if all(map(self.holds_all, _points(back))):
                     yield back
 
     def _back(self, shape: Shape) -> Shape:
@@ -80,17 +78,24 @@ class FoundPart:
         return self._path(shape)
 
     def _path(self, path: Curve) -> Curve:
-        back = self.lie.back
-        steps = tuple(Step(back(end), through and back(through)) for end, through in path.steps)
-        return path._replace(start=back(path.start), steps=steps)
+        start, *ends = self.lie.all_back(path.points())
+        throughs = [through and self.lie.back(through) for _, through in path.steps]
+        return Curve(start, tuple(map(Step, ends, throughs)), path.pen, path.closed)
 
 
-def _points(shape: Shape) -> Iterator[Point]:
+def _first(shape: Shape) -> Point:
     if isinstance(shape, Text):
-        yield shape.at
+        return shape.at
+    return shape.start if isinstance(shape, Curve) else shape.contours[0].start
+
+
+def _points(shape: Shape) -> Iterator[Sequence[Point]]:
+    """The points of each contour; of words where they begin."""
+    if isinstance(shape, Text):
+        yield (shape.at,)
     else:
         for path in shape.contours if isinstance(shape, Region) else (shape,):
-            yield from path.points()
+            yield path.points()
 
 
 def found_on(sheet: Sheet, pieces: Sequence[Piece], where: Message) -> tuple[list[FoundPart], Findings]:

@@ -57,7 +57,7 @@ class FoundCut:
         for contour in self._contours(engraved):
             if not self.seen.holds_all(contour):
                 return []
-            contours.append([Point(y, -x) for x, y in contour] if self.turned else contour)
+            contours.append(list(map(_turned, contour)) if self.turned else contour)
         return contours
 
     def _contours(self, engraved: Region | Text) -> Iterator[list[Point]]:
@@ -67,13 +67,17 @@ class FoundCut:
             return contours_of(engraved._replace(at=lie.back(engraved.at), angle=turned))
         return (lie.all_back(path.points()) for path in engraved.contours)
 
-    def _turned_back(self, point: Point) -> Point:
-        return Point(point.y, -point.x) if self.turned else point
-
     def _own(self, path: Curve) -> Curve:
-        own = self._turned_back
-        steps = tuple(Step(own(end), through and own(through)) for end, through in path.steps)
-        return path._replace(start=own(path.start), steps=steps)
+        """The same path as it is when its part lies straight."""
+        if not self.turned:
+            return path
+        steps = tuple(Step(_turned(end), through and _turned(through)) for end, through in path.steps)
+        return path._replace(start=_turned(path.start), steps=steps)
+
+
+def _turned(point: Point) -> Point:
+    """A quarter turn clockwise."""
+    return Point(point.y, -point.x)
 
 
 def xs(path: Curve) -> list[float]:
