@@ -7,7 +7,7 @@ from collections.abc import Sequence
 from typing import NamedTuple
 
 from layout.drawing.pens import Pen
-from layout.drawing.shapes import Curve, Point, Step
+from layout.drawing.shapes import Curve, Point, Step, points_at, straight_to
 from layout.values.errors import shown
 from templates_gen.document import OPERATION_OF, ReadError
 from templates_gen.messages.language import message
@@ -47,14 +47,34 @@ def outlines(text: str, start: int) -> Outlines:
             raise ReadError(message(Dxf.LAYER, layer=shown(layer)))
         if vertices.count(" 10\n") != int(count) or int(count) < 2:
             raise ReadError(message(Dxf.VERTICES))
-        paths.append(_path(*_vertices(vertices), _PEN_OF[layer], closed=closed == "1"))
+        drawn = _bent if " 42\n" in vertices else _straight
+        paths.append(drawn(vertices.split("\n"), _PEN_OF[layer], closed=closed == "1"))
         start = found.end()
     return Outlines(paths, start)
 
 
-def _vertices(text: str) -> tuple[list[Point], list[float]]:
+def _straight(lines: Sequence[str], pen: Pen, *, closed: bool) -> Curve:
+    """An outline without arcs: x and y follow each other from beginning to end."""
+    values = _numbers(lines[1::2])
+    start, *ends = points_at(values[::2], values[1::2])
+    return Curve(start, straight_to(ends), pen, closed)
+
+
+def _bent(lines: Sequence[str], pen: Pen, *, closed: bool) -> Curve:
+    """An outline with arcs. One that closes along an arc has it as its last step; a straight closing needs no step."""
+    points, bulges = _vertices(lines)
+    if bulges[-1] and not closed:
+        raise ReadError(message(Dxf.BENDS))
+    ends = [*points[1:], points[0]] if bulges[-1] else points[1:]
+    steps = [
+        Step(end, middle_of_bulge(at, bulge, end) if bulge else None)
+        for at, bulge, end in zip(points, bulges, ends, strict=False)
+    ]
+    return Curve(points[0], tuple(steps), pen, closed)
+
+
+def _vertices(lines: Sequence[str]) -> tuple[list[Point], list[float]]:
     """Each point, and the bulge of the step that begins there (0 where it is straight)."""
-    lines = text.split("\n")
     values = _numbers(lines[1::2])
     points: list[Point] = []
     bulges: list[float] = []
@@ -80,21 +100,9 @@ def _numbers(texts: Sequence[str]) -> list[float]:
         values = list(map(float, texts))
     except ValueError:
         values = []
-    if list(map(repr, values)) != texts or not all(-_LARGEST < value < _LARGEST for value in values):
+    if list(map(repr, values)) != texts or not (min(values) > -_LARGEST and max(values) < _LARGEST):
         wrong = next(
             (text for text in texts if not _PLAIN.fullmatch(text) or repr(float(text)) != text), message(Dxf.FAR)
         )
         raise ReadError(message(Dxf.NUMBER, what=shown(wrong)))
     return values
-
-
-def _path(points: Sequence[Point], bulges: Sequence[float], pen: Pen, *, closed: bool) -> Curve:
-    """An outline that closes along an arc has that arc as its last step; a straight closing needs none."""
-    if bulges[-1] and not closed:
-        raise ReadError(message(Dxf.BENDS))
-    ends = [*points[1:], points[0]] if bulges[-1] else points[1:]
-    steps = [
-        Step(end, middle_of_bulge(at, bulge, end) if bulge else None)
-        for at, bulge, end in zip(points, bulges, ends, strict=False)
-    ]
-    return Curve(points[0], tuple(steps), pen, closed)

@@ -8,7 +8,7 @@ settings whose defaults are right. What a drawing carries beside its lines stand
 from __future__ import annotations
 
 import math
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Mapping, Sequence
 from functools import cache
 from importlib import resources
 
@@ -68,17 +68,16 @@ def _places(sheet: Sheet, operations: Operations, count: int) -> Mapping[str, st
 
 def _polyline(handle: int, layer: str, path: Curve) -> str:
     """One LWPOLYLINE of the model space (owner 17), which takes its looks from its layer."""
-    vertices = list(_vertices(path))
-    places = [f" 10\n{x}\n 20\n{y}\n 42\n{bulge}\n" if bulge else f" 10\n{x}\n 20\n{y}\n" for x, y, bulge in vertices]
+    vertices = _vertices(path)
     return (
         f"  0\nLWPOLYLINE\n  5\n{handle:X}\n330\n17\n100\nAcDbEntity\n  8\n{layer}\n100\nAcDbPolyline\n"
-        f" 90\n{len(vertices)}\n 70\n{int(path.closed)}\n{''.join(places)}"
+        f" 90\n{len(vertices)}\n 70\n{int(path.closed)}\n{''.join(vertices)}"
     )
 
 
 def _number(mm: float) -> str:
     """To a hundredth of a micrometre, always with a point, and no nought below nought."""
-    return str(round(float(mm), 5) + 0.0)
+    return str(round(mm, 5) + 0.0)
 
 
 def _paths(shape: Curve | Region | Text) -> Sequence[Curve]:
@@ -93,14 +92,18 @@ def _areas(sheet: Sheet) -> str:
     return " ".join(["areas:", *counts])
 
 
-def _vertices(path: Curve) -> Iterator[tuple[str, str, float]]:
+def _vertices(path: Curve) -> list[str]:
     """Each corner and its bulge; an arc that ends where the outline began becomes the way it closes."""
+    corners = path.points()
+    if path.closed and math.dist(path.start, corners[-1]) <= _SAME:
+        del corners[-1]
+    places = [f" 10\n{_number(x)}\n 20\n{_number(y)}\n" for x, y in corners]
     at = path.start
-    for end, through in path.steps:
-        yield _number(at.x), _number(at.y), 0.0 if through is None else _bulge(at, through, end)
+    for k, (end, through) in enumerate(path.steps):
+        if through is not None and (bulge := _bulge(at, through, end)):
+            places[k] += f" 42\n{bulge}\n"
         at = end
-    if not path.closed or math.dist(at, path.start) > _SAME:
-        yield _number(at.x), _number(at.y), 0.0
+    return places
 
 
 def _bulge(start: Point, through: Point, end: Point) -> float:
