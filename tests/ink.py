@@ -8,7 +8,7 @@ from __future__ import annotations
 import math
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
-from functools import cache
+from functools import cache, cached_property
 from itertools import pairwise
 from typing import NamedTuple
 
@@ -92,6 +92,13 @@ class Ink:
     owner: NDArray[np.int64]
     names: Sequence[str]
 
+    @cached_property
+    def boxes(self) -> tuple[Array, Array, Array, Array]:
+        """The upright box of every segment: lefts, bottoms, rights, tops."""
+        one, other = self.ends[:, :2], self.ends[:, 2:]
+        (left, bottom), (right, top) = np.minimum(one, other).T, np.maximum(one, other).T
+        return left.copy(), bottom.copy(), right.copy(), top.copy()
+
 
 def _sides(shape: Shape) -> Iterator[tuple[Point, Point, float]]:
     if isinstance(shape, Text):
@@ -142,20 +149,27 @@ def meetings(sheet: Sheet, least: float) -> list[Meeting]:
 
 
 def _near(text: Text, index: int, ink: Ink, least: float) -> list[Meeting]:
+    about = _about(text, ink, index)
+    if not about.size:
+        return []
     angle = math.radians(-text.angle)
     cos, sin = math.cos(angle), math.sin(angle)
     box = Box(*(side * text.size for side in words_ink(text.words)))
-    x, y = ink.ends[:, 0::2] - text.at.x, ink.ends[:, 1::2] - text.at.y
+    x, y = ink.ends[about, 0::2] - text.at.x, ink.ends[about, 1::2] - text.at.y
     u, v = cos * x - sin * y, sin * x + cos * y  # as seen along the words
-    close = (u.min(1) < box.right + NEAR) & (u.max(1) > box.left - NEAR) & (v.min(1) < box.top + NEAR)
-    close &= (v.max(1) > box.bottom - NEAR) & (ink.owner != index)
-    if not close.any():
-        return []
-    gaps = _gaps(box, np.stack([u[close, 0], v[close, 0], u[close, 1], v[close, 1]], axis=1)) - ink.half[close]
-    owners = ink.owner[close]
+    gaps = _gaps(box, np.stack([u[:, 0], v[:, 0], u[:, 1], v[:, 1]], axis=1)) - ink.half[about]
+    owners = ink.owner[about]
     return [
         Meeting(text.words, ink.names[owners[k]], float(gaps[k])) for k in np.nonzero(gaps < least - 1e-9)[0].tolist()
     ]
+
+
+def _about(text: Text, ink: Ink, index: int) -> NDArray[np.int64]:
+    """Which segments of others may be within `NEAR` of the words: their upright boxes are."""
+    x, y = zip(*corners(text), strict=True)
+    left, bottom, right, top = ink.boxes
+    close = (left < max(x) + NEAR) & (right > min(x) - NEAR) & (bottom < max(y) + NEAR) & (top > min(y) - NEAR)
+    return np.nonzero(close & (ink.owner != index))[0]
 
 
 def _gaps(box: Box, ends: Array) -> Array:
@@ -175,8 +189,9 @@ def _from_box(points: Array, low: Array, high: Array) -> Array:
 
 def _from_segments(point: Array, a: Array, b: Array) -> Array:
     run = b - a
-    square = np.maximum((run * run).sum(1), 1e-18)
-    t = np.clip(((point - a) * run).sum(1) / square, 0.0, 1.0)[:, None]
+    square = np.maximum(run[:, 0] ** 2 + run[:, 1] ** 2, 1e-18)
+    along = (point[0] - a[:, 0]) * run[:, 0] + (point[1] - a[:, 1]) * run[:, 1]
+    t = np.minimum(np.maximum(along / square, 0.0), 1.0)[:, None]
     off = a + t * run - point
     return np.asarray(np.hypot(off[:, 0], off[:, 1]))
 
@@ -186,5 +201,6 @@ def _through(a: Array, b: Array, low: Array, high: Array) -> NDArray[np.bool_]:
     run = b - a
     safe = np.where(np.abs(run) < 1e-12, 1e-12, run)
     one, other = (low - a) / safe, (high - a) / safe
-    enter, leave = np.minimum(one, other).max(1), np.maximum(one, other).min(1)
+    first, last = np.minimum(one, other), np.maximum(one, other)
+    enter, leave = np.maximum(first[:, 0], first[:, 1]), np.minimum(last[:, 0], last[:, 1])
     return np.asarray(np.maximum(enter, 0.0) < np.minimum(leave, 1.0))

@@ -98,8 +98,8 @@ def chain(values: Mapping[str, Any], use: Callable[[Mapping[str, Any]], object],
     Ends when the values are taken. Every alternative that can be pasted is tried: none may meet its own refusal.
     """
     met: list[FieldError] = []
+    errors = refused(values, use)
     for _ in range(12):
-        errors = refused(values, use)
         if not errors:
             return met
         first = errors[0]
@@ -107,11 +107,30 @@ def chain(values: Mapping[str, Any], use: Callable[[Mapping[str, Any]], object],
         met.append(first)
         ways = list(pasted(values, first, known))
         assert ways, f"nothing to paste: {first}"
-        for way in ways:
-            again = refused(way, use)
+        answers = [refused(way, use) for way in ways]
+        for again in answers:
             assert not any((one.field, one.needed) == (first.field, first.needed) for one in again), f"same: {first}"
-        values = ways[0]
+        values, errors = ways[0], answers[0]
     raise AssertionError("no end: " + " // ".join(map(str, met)))
+
+
+def remembering(use: Callable[[Mapping[str, Any]], object]) -> Callable[[Mapping[str, Any]], None]:
+    """`use`, which answers values that it has met before by its answer then: many wrong values are put right alike."""
+    answers: dict[str, LayoutError | None] = {}
+
+    def again(values: Mapping[str, Any]) -> None:
+        written = repr(values)
+        if written not in answers:
+            try:
+                use(values)
+                answers[written] = None
+            except LayoutError as error:
+                answers[written] = error
+        answer = answers[written]
+        if answer is not None:
+            raise answer
+
+    return again
 
 
 def refused(values: Mapping[str, Any], use: Callable[[Mapping[str, Any]], object]) -> list[FieldError]:

@@ -7,9 +7,10 @@ import os
 import subprocess
 import sys
 import zlib
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
 from functools import cache
 from pathlib import Path
+from typing import Any
 
 import pytest
 from kits import font_metrics, kit_of
@@ -114,28 +115,90 @@ FILES: dict[str, tuple[str, Callable[[], bytes]]] = {
     "a kit of a large exponent": ("kit.toml", lambda: b'[sett]\ngiven = "1e999999999 ends/cm"\n'),
     "a kit of a long string": ("kit.toml", lambda: b'name = "' + b"x" * 190_000 + b'"'),
 }
-MEASURED = (
-    "import resource, sys; from click.testing import CliRunner; from templates_gen.screen.cli import main;"
-    "got = CliRunner().invoke(main, sys.argv[1:]); used = resource.getrusage(resource.RUSAGE_SELF);"
-    "peak = int(open('/proc/self/status').read().split('VmHWM:')[1].split()[0]);"  # ru_maxrss would count the parent's
-    "print(got.exit_code, used.ru_utime + used.ru_stime, peak // 1024);"
-    "print((got.stdout + got.stderr)[:2000])"
-)
+START = """
+import json, os, resource, sys
+from click.testing import CliRunner
+from templates_gen.files.kept import forget
+from templates_gen.screen.cli import main
+
+def computed():
+    used = resource.getrusage(resource.RUSAGE_SELF)
+    return used.ru_utime + used.ru_stime
+
+def answer(arguments):
+    got = CliRunner().invoke(main, arguments)
+    own = open("/proc/self/status").read()  # ru_maxrss would count the parent's
+    peak = int(own.split("VmHWM:")[1].split()[0]) // 1024
+    said = got.stdout + got.stderr
+    if not isinstance(got.exception, SystemExit | None):
+        said = f"Traceback: {got.exception!r}"
+    return {"code": got.exit_code, "seconds": start + computed(), "megabytes": peak, "said": said[:2000]}
+
+for arguments in json.loads(sys.argv[1]):  # loads what reads each format
+    assert CliRunner().invoke(main, arguments).exit_code == 0, arguments
+forget()
+start = computed()
+print("ready", flush=True)
+for line in sys.stdin:
+    if (child := os.fork()) == 0:
+        print(json.dumps(answer(json.loads(line))), flush=True)
+        os._exit(0)
+    if status := os.waitpid(child, 0)[1]:
+        print(json.dumps({"said": f"stopped with {status}"}), flush=True)
+"""
+"""A process that has loaded all that it needs, and answers each line of arguments in a process forked from it."""
+
+
+@pytest.fixture(scope="module")
+def asked(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Callable[[list[str]], dict[str, Any]]]:
+    """Asks a command of a process of its own: its code, the seconds that it computed, start included, its memory."""
+    place = tmp_path_factory.mktemp("right")
+    right = ("strip-near.pdf", "strip-near.svg")
+    for file in right:
+        (place / file).write_bytes(made(file))
+    commands = [["check", *(str(place / file) for file in right)], ["plan"]]
+    with subprocess.Popen(
+        [sys.executable, "-c", START, json.dumps(commands)],
+        env={**os.environ, "PYTHONPATH": str(ROOT)},
+        stdin=subprocess.PIPE,
+        stdout=subprocess.PIPE,
+        stderr=subprocess.STDOUT,
+        text=True,
+    ) as process:
+        assert process.stdin is not None
+        assert process.stdout is not None
+        assert process.stdout.readline() == "ready\n", process.stdout.read()
+
+        def ask(arguments: list[str]) -> dict[str, Any]:
+            process.stdin.write(json.dumps(arguments) + "\n")  # type: ignore[union-attr]
+            process.stdin.flush()  # type: ignore[union-attr]
+            said: dict[str, Any] = json.loads(process.stdout.readline())  # type: ignore[union-attr]
+            return said
+
+        yield ask
+        process.stdin.close()
 
 
 @pytest.mark.parametrize("name", FILES)
-def test_a_file_made_to_be_dear_is_answered_soon(name: str, tmp_path: Path) -> None:
+def test_a_file_made_to_be_dear_is_answered_soon(
+    name: str, tmp_path: Path, asked: Callable[[list[str]], dict[str, Any]]
+) -> None:
     """In a process of its own, start included: the seconds that it computes, the memory at its highest, its answer."""
     file, data = FILES[name]
     (tmp_path / file).write_bytes(data())
-    asked = (
+    command = (
         ["plan", tmp_path / file] if file == "kit.toml" else ["check", tmp_path if "json" in file else tmp_path / file]
     )
-    command = [sys.executable, "-c", MEASURED, *map(str, asked)]
-    environment = {**os.environ, "PYTHONPATH": str(ROOT)}
-    ran = subprocess.run(command, env=environment, capture_output=True, text=True, check=True)
-    code, seconds, megabytes = ran.stdout.split("\n")[0].split()
-    assert int(code) in (1, 2), ran.stdout
-    assert float(seconds) < SECONDS
-    assert float(megabytes) < MEGABYTES
-    assert "Traceback" not in ran.stdout + ran.stderr
+    answer = asked([str(word) for word in command])
+    assert answer.get("code") in (1, 2), answer["said"]
+    assert answer["seconds"] < SECONDS
+    assert answer["megabytes"] < MEGABYTES
+    assert "Traceback" not in answer["said"]
+
+
+def test_what_computes_or_keeps_too_much_is_measured(asked: Callable[[list[str]], dict[str, Any]]) -> None:
+    """A right kit is planned with code 0 by little; the start counts."""
+    answer = asked(["plan"])
+    assert answer["code"] == 0
+    assert 0.1 < answer["seconds"] < SECONDS
+    assert 30 < answer["megabytes"] < MEGABYTES
