@@ -1,7 +1,7 @@
-"""Few straight lines in place of a letter's curves, none of them further off than is allowed.
+"""Few straight lines in place of a letter's curves, none of them further off than allowed.
 
-Corners on a curve are put a little outside of its bend, so that a line may lie as far off on one side as on the other:
-that takes fewer lines than chords do, and keeps the areas of letters.
+Corners on a curve are put a little outside of its bend, so that a line lies partly outside and partly inside. That
+takes fewer lines than chords, and keeps the areas of letters.
 """
 
 from __future__ import annotations
@@ -27,9 +27,9 @@ class _Sample(NamedTuple):
 
 
 def chords(contour: Sequence[Piece], furthest: float) -> list[Units]:
-    """The corners of a closed line of which no point lies more than `furthest` off the contour, nor the other way.
+    """The corners of a closed line that lies nowhere more than `furthest` off the contour, nor the contour off it.
 
-    The first piece says where the contour begins. From each corner the next is as far on as it can be.
+    The first piece says where the contour begins. Each corner is as far from the last one as it can be.
     """
     samples = _samples(contour, furthest)
     kept, at, last = [samples[0].corner], 0, len(samples) - 1
@@ -57,7 +57,7 @@ def _near(samples: Sequence[_Sample], first: int, last: int, limit: float) -> bo
 
 
 def _samples(contour: Sequence[Piece], furthest: float) -> list[_Sample]:
-    """Points so near each other that the contour lies nowhere far off the lines between them.
+    """Points on the contour, so close that lines between them hardly leave it.
 
     A quadratic with corners A, B, C lies at most |A - 2B + C| / (4 n^2) off n chords of equal parameter steps.
     """
@@ -85,7 +85,7 @@ def _samples(contour: Sequence[Piece], furthest: float) -> list[_Sample]:
 
 
 def _smooth(way: Units, other: Units) -> bool:
-    """Whether two ways differ by less than a sixth of a right angle."""
+    """Whether two directions differ by less than 15 degrees."""
     return way[0] * other[0] + way[1] * other[1] > _SMOOTH * math.hypot(*way) * math.hypot(*other)
 
 

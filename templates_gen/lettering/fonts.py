@@ -19,8 +19,8 @@ if TYPE_CHECKING:
 FONT_NAME = "OpenSans-Regular"
 _PACKAGE = "ttf_opensans"
 
-# Carried by the font, yet not printed as they stand: control and format characters show nothing, and combining marks
-# need shaping. The no-break space is drawn as a plain one, so a file could not be read back to the letter.
+# In the font, but not printed as they are: control and format characters show nothing, and combining marks need
+# shaping. The no-break space is drawn as a plain one, so a file could not be read back to the letter.
 _NOT_PRINTED = ("Cc", "Cf", "Mn", "Me", "Zl", "Zp")
 _NO_BREAK_SPACE = "\xa0"
 

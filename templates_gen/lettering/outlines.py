@@ -17,10 +17,10 @@ FURTHEST = 0.02
 """How far in mm the outline of a letter may lie off the font's own curve: a fifth of a laser's beam."""
 
 DECIMALS = 3
-"""Letters stand on whole thousandths of a mm, and so do all their corners: fewer digits in every file."""
+"""Letters and all their corners lie on whole thousandths of a mm, which saves digits in every file."""
 
 _ROUNDED = 0.0022
-"""How much of this rounding may take: that of the word's place, of the letter's place in it, and of each corner."""
+"""How much of it rounding may take: of the word's place, of the letter's place in the word, and of each corner."""
 
 _GLYPHS = 4096  # letters that are kept, each in one size
 
@@ -50,7 +50,7 @@ def outline(text: Text) -> Region:
 
 
 def contours_of(text: Text) -> Iterator[list[Point]]:
-    """The corners of each such contour, letter by letter: who wants only the first draws no others."""
+    """The corners of each such contour, letter by letter, drawn only as far as they are asked for."""
     metrics = fonts.metrics()
     if missing := metrics.missing(text.words):
         raise LayoutError(message(Form.GLYPH, letters=shown(missing), words=shown(text.words)))

@@ -1,1 +1,1 @@
-"""Bytes back to sheets. A reader imports no writer and no library that a writer uses, and refuses what none writes."""
+"""Bytes back to sheets. A reader imports no writer and no library of a writer, and refuses whatever no writer makes."""

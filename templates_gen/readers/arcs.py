@@ -1,6 +1,6 @@
 """Is a curve in a file the circular arc that our writers draw, and where is its middle? Everything in mm.
 
-The reasoning is the reader's own, from chord and rise, where the writers go by angles: the one checks the other.
+The reader computes from chord and rise, the writers from angles, so that each checks the other.
 """
 
 from __future__ import annotations
@@ -47,10 +47,10 @@ def _chord_and_rise(start: Point, middle: Point, end: Point) -> tuple[float, tup
 
 
 def middle_of_arc(start: Point, radius: float, counter_clockwise: bool, end: Point) -> Point:
-    """The middle of the lesser arc of that radius from `start` to `end`; `ReadError` if it is none of ours.
+    """The middle of the shorter arc of that radius from `start` to `end`; `ReadError` if our writers draw no such arc.
 
-    The rise is r - sqrt(r² - c²/4), taken in the form that keeps its digits for flat arcs. Going counter-clockwise the
-    arc swells to the right of its chord.
+    The rise is r - sqrt(r² - c²/4), in a form that stays exact for flat arcs. A counter-clockwise arc lies to the right
+    of its chord.
     """
     chord = math.dist(start, end)
     if not 0 < chord <= 2 * radius:
@@ -66,8 +66,8 @@ def middle_of_arc(start: Point, radius: float, counter_clockwise: bool, end: Poi
 def middle_of_bulge(start: Point, bulge: float, end: Point) -> Point:
     """The middle of the arc from `start` to `end` whose rise is `bulge` times half its chord, to the right of it.
 
-    That is the tangent of a quarter of its angle (DXF reference, group code 42 of LWPOLYLINE); `ReadError` if the arc
-    is none of ours.
+    That is the tangent of a quarter of its angle (DXF reference, group code 42 of LWPOLYLINE). `ReadError` if our
+    writers draw no such arc.
     """
     x, y = (start.x + end.x) / 2, (start.y + end.y) / 2
     middle = Point(x + bulge * (end.y - start.y) / 2, y - bulge * (end.x - start.x) / 2)

@@ -1,7 +1,7 @@
-"""A page's content stream back to shapes: a walk of our own through its instructions. Knows no file structure.
+"""From a page's content stream back to shapes, one instruction after the other. Knows no file structure.
 
-Fifteen operators are known, each in its place; any other, anywhere else or with other operands, is refused. So is any
-transformation but the identity that every page begins with: coordinates are absolute.
+Fifteen operators are known, each in its place. Any other operator, place or operand is refused. So is any
+transformation except the identity at the beginning of every page, since coordinates are absolute.
 """
 
 from __future__ import annotations
@@ -27,7 +27,7 @@ _PAGE, _MOVED, _OPEN, _SHUT, _TEXT = Page.BETWEEN, Page.MOVED, Page.IN_PATH, Pag
 
 
 def _look(width: float, grey: float, dash: Sequence[float]) -> tuple[float, ...]:
-    """What tells one line pen from another, in mm to a micrometre."""
+    """What differs from one line pen to another, in mm to a micrometre."""
     return tuple([round(number, 3) for number in (width, grey, *dash)])
 
 

@@ -1,6 +1,6 @@
-"""DXF back to its sheet. A file of ours is comments, a skeleton that never changes, and outlines in one strict form.
+"""From DXF back to a sheet. Our files are comments, a skeleton that never changes, and outlines in one strict form.
 
-Whatever else stands there is refused: other programs would act on it.
+Anything else is refused, because other programs would act on it.
 """
 
 from __future__ import annotations
@@ -56,7 +56,7 @@ def read(data: bytes) -> Document:
 
 
 def _grouped(paths: Sequence[Curve], counts: Sequence[int]) -> Iterator[Shape]:
-    """Lines as they are; outlines of areas put together again, so many for each as the file says."""
+    """Lines as they are. Outlines of areas are grouped again, by the counts that the file carries."""
     left = iter(counts)
     at = 0
     while at < len(paths):

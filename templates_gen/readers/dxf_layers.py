@@ -34,9 +34,9 @@ _DEPTHS = {0: 255, 4: 127, 6: 76, 8: 38}
 
 
 def _numbered(operations: Operations) -> Mapping[str, int]:
-    """The format's own colours, by number: each operation has the nearest that none before it took.
+    """The format's own colours, by number: each operation has the nearest that is still free.
 
-    There are a few plain ones, and a wheel of 24 hues in four depths, of which the plain ones are left out.
+    There are a few plain ones, and a wheel of 24 hues in four depths, from which the plain ones are left out.
     """
     wheel = {k: (value >> 16, value >> 8 & 255, value & 255) for k, value in _PLAIN.items()}
     hues = {10 * hue + ones: _hue(hue, depth) for hue in range(1, 25) for ones, depth in _DEPTHS.items()}

@@ -1,4 +1,4 @@
-"""The outlines of a DXF file: polylines that stand there exactly as ours do, each taking its looks from its layer."""
+"""The outlines of a DXF file: polylines in exactly the form that we write, each with the looks of its layer."""
 
 from __future__ import annotations
 
@@ -37,7 +37,7 @@ class Outlines(NamedTuple):
 
 
 def outlines(text: str, start: int) -> Outlines:
-    """Every polyline from `start` on; what is none of ours ends them. `ReadError` for one that is not as it says."""
+    """Every polyline from `start` on, up to anything in another form. `ReadError` for one that contradicts itself."""
     paths: list[Curve] = []
     while found := _POLYLINE.match(text, start):
         handle, layer, count, closed, vertices = found.groups()
@@ -91,7 +91,7 @@ def _vertices(lines: Sequence[str]) -> tuple[list[Point], list[float]]:
 
 
 def number(text: str) -> float:
-    """A number of mm, or a bulge, as our files write it: the shortest text that gives the very same one."""
+    """A number of mm, or a bulge, as our files have it: the shortest text that gives this number."""
     return _numbers([text])[0]
 
 

@@ -1,7 +1,7 @@
 """What stands round the outlines of every DXF file of ours, line by line: the skeleton, and the few places left in it.
 
-Programs act on header, tables, blocks and objects in ways that no list of dangers covers; so all of them must be the
-very lines that our files have. What fills the places follows from the sheet's size, the operations and the count of
+Programs act on header, tables, blocks and objects in more ways than a list of dangers can name. So these must be the
+same lines as in our own files. What fills the places follows from the sheet's size, the operations and the number of
 outlines.
 """
 
@@ -36,7 +36,7 @@ def check_frame(head: str, tail: str, count: int, values: Mapping[str, str]) -> 
 
 
 def _lines(head: str, tail: str) -> list[str]:
-    """The lines of both halves, each to be told from the same line of the other."""
+    """The lines of both halves, to be compared one by one."""
     return [*head.split("\n"), *tail.split("\n")]
 
 

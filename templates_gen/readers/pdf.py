@@ -2,7 +2,7 @@
 `pdf_pages` has another library confirm which pages there are.
 
 One rule holds throughout: each dictionary may hold the keys named here and no other, so that crop boxes, rotations,
-user units, forms, images, annotations, scripts and encryption are refused without being looked for.
+user units, forms, images, annotations, scripts and encryption are refused without a check for each.
 """
 
 from __future__ import annotations

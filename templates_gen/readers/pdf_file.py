@@ -1,7 +1,7 @@
 """A PDF file cut into its objects, every byte accounted for: header, objects, cross-reference table, trailer, no more.
 
-What programs do with a file that is not whole differs, so one whose table does not say to the byte where everything
-stands is refused: then there is one way to read it (ISO 32000-1, 7.5).
+Programs differ in what they make of a damaged file. So the table must say to the byte where everything stands, which
+leaves one way to read the file (ISO 32000-1, 7.5).
 """
 
 from __future__ import annotations

@@ -1,7 +1,7 @@
-"""What each code of an embedded font stands for, and the proof that the font draws just that as the print font does.
+"""What each code of an embedded font stands for, and the proof that it is drawn as the print font draws it.
 
-A viewer draws what the embedded program holds, at the widths that the file says; its ToUnicode map is what is searched
-and copied. So program, widths and map are each compared with the print font: outlines byte for byte.
+A viewer draws what the embedded program holds, at the widths that the file gives. Searching and copying use its
+ToUnicode map. So program, widths and map are each compared with the print font, outlines byte for byte.
 """
 
 from __future__ import annotations
@@ -111,7 +111,7 @@ def _same_glyph(program: Program, number: int, wanted: int) -> Sequence[tuple[in
 
 
 def _frame(program: Program) -> tuple[bytes, ...]:
-    """Everything of a font that a part of it has in common with the whole."""
+    """The values that a subset of a font shares with the whole font."""
     tables = program.tables
     head, hhea, maxp, post = (tables[name] for name in ("head", "hhea", "maxp", "post"))
     own = (head[:8] + head[12:50] + head[52:], hhea[:34] + hhea[36:], maxp[:4] + maxp[6:], post[4:16])

@@ -1,4 +1,4 @@
-"""A second opinion on a PDF: its pages as pypdf finds them, which takes a file apart in its own way."""
+"""A second opinion on a PDF: its pages as pypdf finds them, which reads files in its own way."""
 
 from __future__ import annotations
 

@@ -1,6 +1,6 @@
 """The values of a PDF file (ISO 32000-1, 7.3): numbers, names, strings, lists, dictionaries, references. Strict.
 
-What could be understood in two ways is refused: a key given twice, a name with an escape, a string that is not
+What has two meanings is refused: a key given twice, a name with an escape, a string that is not
 ended, deep nesting.
 """
 

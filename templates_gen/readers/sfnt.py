@@ -21,7 +21,7 @@ class Metrics(NamedTuple):
 
 
 class Glyph(NamedTuple):
-    """A glyph's bytes with the numbers of its parts left out, and these numbers apart."""
+    """A glyph's bytes without the numbers of its parts, and these numbers."""
 
     drawn: bytes
     parts: tuple[int, ...]
@@ -51,7 +51,7 @@ class Program:
         return Metrics(advance, struct.unpack_from(">h", hmtx, at)[0])
 
     def glyph(self, number: int) -> Glyph:
-        """What a glyph draws; padding behind it is left out as far as it is known to be padding."""
+        """What a glyph draws, without the padding behind it where that is certain to be padding."""
         begin, end = (self._step * place for place in self._places[number : number + 2])
         data = self.tables["glyf"][begin:end]
         if not begin <= end <= len(self.tables["glyf"]):

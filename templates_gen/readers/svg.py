@@ -1,7 +1,7 @@
-"""SVG back to its sheet, through the XML library of Python. Everything our writer never makes is refused.
+"""From SVG back to a sheet, with Python's XML library. Everything our writer never makes is refused.
 
-The library's parser may be asked to unfold entities without end; ours is not asked, since a file that holds any "<!"
-(a document type, an entity, a comment) or does not begin with our own declaration is refused before it is parsed.
+A hostile file could make the parser expand entities without end. So a file that holds any "<!" (a document type, an
+entity, a comment) or does not begin with our own declaration is refused before it is parsed.
 """
 
 from __future__ import annotations
@@ -35,7 +35,7 @@ _ARC_TO = rf"A{_NUMBER} {_NUMBER} 0 0 ([01]) {_NUMBER} {_NUMBER}"
 _STEP = re.compile(rf" (?:{_LINE_TO}|{_ARC_TO})")
 _PATH = re.compile(rf"M{_NUMBER} {_NUMBER}((?:{_STEP.pattern})++)( Z)?+(?: (?=M)|\Z)")
 _BY = r"(?:0|(?:[1-9][0-9]{0,3}(?:\.[0-9]{0,2}[1-9])?|\.[0-9]{0,2}[1-9]))"
-_NEXT = rf"(?: {_BY}|-(?!0){_BY})"  # a sign parts numbers as well as a blank
+_NEXT = rf"(?: {_BY}|-(?!0){_BY})"  # a sign separates numbers as a blank does
 _ONE = rf"(?:-(?!0))?{_BY}{_NEXT}"
 _LINES = rf"l{_ONE}(?:{_NEXT}{_NEXT})*+Z"
 _WORD = re.compile(rf"M{_NUMBER} {_NUMBER}({_LINES}(?:m{_ONE}{_LINES})*+)")
@@ -144,7 +144,7 @@ def _paths(commands: str, pen: Pen, height: float) -> Iterator[Curve]:
 
 
 def _word(at: Point, commands: str, pen: Pen) -> Iterator[Curve]:
-    """The contours of words that begin at `at`, from their relative steps; each begins a step from the one before."""
+    """The contours of words that begin at `at`, from their relative steps; each begins one step from the last."""
     for contour in commands[:-1].split("Z"):
         move, _, lines = contour.partition("l")
         if move:

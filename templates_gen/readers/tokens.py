@@ -1,4 +1,4 @@
-"""A PDF content stream cut into instructions, strictly: what does not match to the byte is refused."""
+"""A PDF content stream cut into instructions, strictly: any byte that does not match is refused."""
 
 from __future__ import annotations
 
@@ -21,7 +21,7 @@ LINE = b"m l"
 """Stands for a move and a line from there: nearly all that a sheet holds, taken in one go to save time."""
 
 WHITE = b"\t\n\f\r "
-"""White space as ISO 32000-1, 7.2.2 has it, but for NUL, which no file of ours holds. A vertical tab is none."""
+"""White space as in ISO 32000-1, 7.2.2, except NUL, which our files never hold. A vertical tab is none."""
 
 _NUMBER = rb"-?[0-9]{1,7}+(?:\.[0-9]{1,12}+)?+"
 _INSTRUCTION = re.compile(

@@ -1,4 +1,4 @@
-"""What a writer will not draw. Every writer asks here first, so that no library is handed what it cannot do right."""
+"""What a writer refuses to draw. Every writer asks here first, so that no library gets what it cannot draw rightly."""
 
 from __future__ import annotations
 
@@ -23,7 +23,7 @@ _STEEPEST, _FLATTEST = 0.7854, 1e-4  # of an arc, in radians: 45 degrees and a r
 
 
 class Found:
-    """Sheets that were found good, each the very object: it never changes, so one look is enough for all formats."""
+    """Sheets that were found good, by identity. A sheet never changes, so one check is enough for all formats."""
 
     def __init__(self) -> None:
         self._sheets: WeakValueDictionary[int, Sheet] = WeakValueDictionary()

@@ -1,8 +1,8 @@
 """One sheet to DXF for cutters: millimetres, one layer an operation, every outline one polyline whose arcs are arcs.
 
 R2010 is the oldest version that names its unit and its colours in full and is read everywhere. What stands round the
-outlines never changes but for a few places: it is data/skeleton.dxf, as a library of the format writes it, without the
-settings whose defaults are right. What a drawing carries beside its lines stands in comments at the top of the file.
+outlines is always data/skeleton.dxf with a few values filled in: what a library of the format writes, without settings
+whose defaults are right. What a drawing carries beside its lines stands in comments at the top of the file.
 """
 
 from __future__ import annotations
@@ -76,7 +76,7 @@ def _polyline(handle: int, layer: str, path: Curve) -> str:
 
 
 def _number(mm: float) -> str:
-    """To a hundredth of a micrometre, always with a point, and no nought below nought."""
+    """To a hundredth of a micrometre, always with a decimal point, and never -0.0."""
     return str(round(mm, 5) + 0.0)
 
 
@@ -87,13 +87,13 @@ def _paths(shape: Curve | Region | Text) -> Sequence[Curve]:
 
 
 def _areas(sheet: Sheet) -> str:
-    """How many polylines follow each other for each area, which the polylines themselves do not tell."""
+    """How many polylines in a row belong to each area, which the polylines themselves do not show."""
     counts = [str(len(shape.contours)) for shape in sheet.shapes if isinstance(shape, Region)]
     return " ".join(["areas:", *counts])
 
 
 def _vertices(path: Curve) -> list[str]:
-    """Each corner and its bulge; an arc that ends where the outline began becomes the way it closes."""
+    """Each corner and its bulge; an arc that ends at the start becomes the closing."""
     corners = path.points()
     if path.closed and math.dist(path.start, corners[-1]) <= _SAME:
         del corners[-1]

@@ -35,9 +35,9 @@ but 7, which is whatever is not the ground, and the hues in four depths, less th
 
 
 def numbers(colours: Sequence[str]) -> list[int]:
-    """The numbered colours that programs without others show instead, one to each colour and no two alike.
+    """Numbered colours, for programs that know no others: one for each colour, no two alike.
 
-    In the order of work each takes the nearest that is left.
+    In the order of work each takes the nearest that is still free.
     """
     left = dict(COLOURS)
     found: list[int] = []

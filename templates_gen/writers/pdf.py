@@ -1,7 +1,7 @@
 """Sheets to PDF: absolute coordinates only, one content stream a page, words as real text.
 
-The numbers of a page are written here, in one place, and handed to the canvas as literal operators: its own line and
-text calls format each number anew and rightly know nothing of runs, which costs several times the whole page.
+The operators of a page are written here and given to the canvas as text. The canvas's own calls for lines and words
+format every number by itself and set every pen again, which takes several times as long.
 """
 
 from __future__ import annotations
@@ -25,8 +25,8 @@ from templates_gen.writers.curves import handles
 
 _PT = 72 / 25.4  # PDF units in a millimetre
 _VERSION = (1, 6)  # the first in which a file may ask to be printed without scaling
-_DATE = "D:20000101000000Z"  # a fixed one: a file says nothing of when it was made
-_SUBPATHS = 100  # in one path: PostScript printers hold no endless ones
+_DATE = "D:20000101000000Z"  # always the same: a file does not say when it was made
+_SUBPATHS = 100  # in one path: the memory of PostScript printers is limited
 
 Encode = Callable[[str], list[tuple[str, str]]]  # words to (font resource, escaped string)
 
@@ -81,7 +81,7 @@ def _canvas(about: About, keywords: str) -> Any:
 
 
 def _strip(page: Any) -> None:
-    """Leave out what the canvas puts on every page and has no call for: a rotation, a transition, text armour."""
+    """Leave out what the canvas puts on every page and offers no switch for: rotation, transition, ASCII85."""
     from reportlab.pdfbase.pdfdoc import PDFStream, PDFZCompress
 
     page.Rotate = page.Trans = None
@@ -161,7 +161,7 @@ def _subpath(path: Curve) -> str:
 
 
 def _words(texts: Iterable[Text], encode: Encode) -> Iterator[str]:
-    """One text object; each text stands by its own matrix, so that nothing hangs on the width of another."""
+    """One text object; each text has its own matrix, so that its place depends on no other text."""
     font = ""
     yield "BT"
     for (x, y), size, words, angle, _ in texts:

@@ -1,4 +1,4 @@
-"""One sheet to SVG for editors and cutters: millimetres all through, nothing but groups and paths.
+"""One sheet to SVG for editors and cutters: millimetres throughout, groups and paths only.
 
 A group stands for each run of shapes with one pen and is named after it; in a file for a cutter, after its operation,
 whose colour and line width it has. Words must have become outlines before.
@@ -104,9 +104,9 @@ def _commands(shape: Shape, height: float) -> Iterator[str]:
 
 
 def _word(region: Region, height: float) -> Iterator[str]:
-    """Where the first contour begins, as in every path, and from there steps in whole thousandths of a mm.
+    """The start of the first contour, and from there relative steps in whole thousandths of a mm.
 
-    Each goes on from where those before it have come to, so that no rounding adds up.
+    Each step begins at the rounded end of the last one, so that roundings do not add up.
     """
     start_x, start_y = region.contours[0].start
     at_x = at_y = 0
@@ -129,7 +129,7 @@ def _steps(places: Sequence[tuple[int, int]]) -> str:
 
 @lru_cache(20_000)
 def _thousandths(value: int) -> str:
-    """The number of mm, no nought before its point, and before it a blank where it has no sign to begin it."""
+    """The number of mm, without a zero before its point, and with a blank in front unless it begins with a sign."""
     text = _number(value / 1000).replace("0.", ".", 1) if abs(value) < 1000 else _number(value / 1000)
     return text if value < 0 else f" {text}"
 
@@ -145,6 +145,6 @@ def _place(point: Point, height: float) -> str:
 
 
 def _number(value: float) -> str:
-    """The one place where a number becomes text: a hundredth of a micrometre, no useless zeros."""
+    """The one place where a number becomes text: to a hundredth of a micrometre, without trailing zeros."""
     text = f"{value:.5f}".rstrip("0").rstrip(".")
     return "0" if text == "-0" else text

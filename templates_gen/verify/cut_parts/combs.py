@@ -22,7 +22,7 @@ from templates_gen.verify.printed.expected import Expected, expected
 
 _SETT = re.compile(r"(?P<sett>[\d.]+) ends per (?:cm|inch), (?P<count>[\d.]+) (?P<what>wind|peg|end)s? to (?P<unit>.+)")
 _ROUNDED = Fraction(1, 1000)  # how far off its exact value a number may be said
-_NARROWEST, _SLENDER = 1.0, 3.0  # mm; how often its width a tooth may be long: both said once more on purpose
+_NARROWEST, _SLENDER = 1.0, 3.0  # mm; how often its width a tooth may be long: both stated again on purpose
 
 
 def prove_comb(plan: Plan, stock: Stock, seen: FoundPart) -> Findings:
@@ -31,8 +31,8 @@ def prove_comb(plan: Plan, stock: Stock, seen: FoundPart) -> Findings:
     pitch = 1 / plan.warp.sett.per_mm
     low, high = wanted.limits
     count = int((high - low) / pitch)
-    told = {"every end": 1, "every second end": 2}
-    step = told.get(plan.kit.comb) or (1 if pitch - slot_of(plan, stock) >= _NARROWEST else 2)
+    steps = {"every end": 1, "every second end": 2}
+    step = steps.get(plan.kit.comb) or (1 if pitch - slot_of(plan, stock) >= _NARROWEST else 2)
     centres = [low + pitch / 2 + k * pitch for k in range(0, count, step)]
     cut, which = FoundCut(seen, stock, "y"), "every end" if step == 1 else "every second end"
     total = prove_engraved(areas(cut), (), broken(f"{plan.kit.name} comb for {which} \N{MIDDLE DOT} {plan.sett_words}"))
@@ -59,12 +59,12 @@ def prove_sett(plan: Plan) -> Findings:
     """Whether the words for the sett, which are engraved, say the sett that was taken and what falls into its unit."""
     sett, words = plan.warp.sett, plan.sett_words
     per = Fraction(127, 5) if "inch" in words else Fraction(10)
-    told = _SETT.fullmatch(words)
-    if told is None:
+    read = _SETT.fullmatch(words)
+    if read is None:
         return Findings(0.0, (finding(Cut.NO_SETT, words=words),))
-    counted = sett.per_mm * sett.unit.mm / (1 if told["what"] == "end" else 2)  # a wind lays two ends, a peg turns two
-    unit = read_length(told["unit"]).mm
-    pairs = ((Fraction(told["sett"]), sett.per_mm * per), (Fraction(told["count"]), counted), (unit, sett.unit.mm))
+    counted = sett.per_mm * sett.unit.mm / (1 if read["what"] == "end" else 2)  # a wind lays two ends, a peg turns two
+    unit = read_length(read["unit"]).mm
+    pairs = ((Fraction(read["sett"]), sett.per_mm * per), (Fraction(read["count"]), counted), (unit, sett.unit.mm))
     if any(abs(one - other) > _ROUNDED for one, other in pairs):
         return Findings(0.0, (finding(Cut.OTHER_SETT, words=words),))
     return NOTHING

@@ -12,7 +12,7 @@ from templates_gen.verify.cut_parts.lettering import Area, Label, areas, broken,
 from templates_gen.verify.finding import NOTHING, Findings
 from templates_gen.verify.found_parts import FoundPart
 
-_WINDOWS = (25.4, 50.8, 50.0)  # 1 in, 2 in and 5 cm in mm, said once more on purpose
+_WINDOWS = (25.4, 50.8, 50.0)  # 1 in, 2 in and 5 cm in mm, stated again on purpose
 _LABELS = ("1 in", "2 in", "5 cm")  # from left to right
 _HOW = (
     "Weft first, against a shoulder; then warp and weft by turns, side by side: they touch, and they are not squeezed. "

@@ -32,7 +32,7 @@ from templates_gen.verify.found_parts import FoundPart
 from templates_gen.verify.whole_boards import copies
 
 _OPERATIONS = ("engrave", "score", "cut", "reference")
-_SCAN = 0.1  # mm between the lines that engrave an area, said once more on purpose
+_SCAN = 0.1  # mm between the lines that engrave an area, stated again on purpose
 _NUMBER = re.compile(r"\d+(?:\.\d+)?")
 _QUANTITIES = re.compile(r"(\d+): (.*); ([\d.]+) % of the sheets is waste, gaps included")
 _COPIES = re.compile(r"(\d+) x ([^;]+)")
@@ -145,8 +145,8 @@ def _plain(said: Mapping[str, str], stock: Stock) -> Iterator[Finding]:
 
 def _sheets(said: Mapping[str, str], stock: Stock, parts: list[Part]) -> Iterator[Finding]:
     numbers = [float(number) for number in _NUMBER.findall(said.get("Sheets", ""))]
-    told = _QUANTITIES.fullmatch(said.get("Parts", ""))
-    if len(numbers) != 4 or told is None:
+    quantities = _QUANTITIES.fullmatch(said.get("Parts", ""))
+    if len(numbers) != 4 or quantities is None:
         yield finding(Job.NO_COUNTS)
         return
     count, width, height, least = numbers
@@ -155,10 +155,10 @@ def _sheets(said: Mapping[str, str], stock: Stock, parts: list[Part]) -> Iterato
     if (width, height) != (stock.width, stock.height) or not bound <= least <= count:
         yield finding(Job.SHEETS, found=said["Sheets"], width=stock.width, height=stock.height, bound=bound)
     waste = 100 * (1 - area / (count * stock.width * stock.height))
-    if int(told[1]) != len(parts) or abs(float(told[3]) - waste) > 0.051:
+    if int(quantities[1]) != len(parts) or abs(float(quantities[3]) - waste) > 0.051:
         yield finding(Job.PARTS, found=said["Parts"], parts=len(parts), waste=waste)
     titles = Counter(part.title for part in parts)
-    many = {title: int(count) for count, title in _COPIES.findall(told[2])}
+    many = {title: int(count) for count, title in _COPIES.findall(quantities[2])}
     if many != {title: count for title, count in titles.items() if count > 1}:
         yield finding(Job.COPIES, found=said["Parts"], wanted=dict(titles))
 

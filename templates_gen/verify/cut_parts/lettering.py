@@ -19,7 +19,7 @@ from templates_gen.verify import LIMIT
 from templates_gen.verify.cut_parts.found_cuts import FoundCut
 from templates_gen.verify.finding import Findings, finding
 
-_SIZES = (8 * 25.4 / 72, 10 * 25.4 / 72)  # mm to the em: letters of 8 and 10 points, said once more on purpose
+_SIZES = (8 * 25.4 / 72, 10 * 25.4 / 72)  # mm to the em: letters of 8 and 10 points, stated again on purpose
 _PENS = (Pen.ENGRAVE, Pen.TEXT)  # for a cutter; on paper
 Contours = list[list[Point]]
 

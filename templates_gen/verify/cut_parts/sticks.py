@@ -21,8 +21,8 @@ def prove_shed_stick(plan: Plan, stock: Stock, seen: FoundPart) -> Findings:
     """It rests on both sides of the frame and passes them, and no corner of it is sharp."""
     cut = FoundCut(seen, stock, "x")
     outline = cut.outline
-    told = plan.kit.amounts.room.stick_past
-    edge, past = float(plan.kit.frame.outer_width.mm) / 2, float(told.mm) if told else _PASSES
+    given = plan.kit.amounts.room.stick_past
+    edge, past = float(plan.kit.frame.outer_width.mm) / 2, float(given.mm) if given else _PASSES
     left, right = min(xs(outline)) + cut.beside("x"), max(xs(outline)) - cut.beside("x")
     total = matched(CutMark.STICK_PAST, [past, past], [-edge - left, right - edge])
     round_steps = [through is not None for _, through in outline.steps]

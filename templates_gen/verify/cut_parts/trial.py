@@ -18,7 +18,7 @@ from templates_gen.verify.cut_parts.lettering import Label, areas, prove_engrave
 from templates_gen.verify.finding import Findings, finding
 from templates_gen.verify.found_parts import FoundPart
 
-_WIDE, _HIGH, _PLUGS = 12.0, 20.0, 8  # the hole of plug 0, and how many there are: said once more on purpose
+_WIDE, _HIGH, _PLUGS = 12.0, 20.0, 8  # the hole of plug 0, and how many there are: stated again on purpose
 
 _HALF = 0.0051  # mm: a stock's own value is rounded to hundredths
 _LEAST = 0.006  # mm: a kerf that is none in hundredths cannot be on a ladder of hundredths

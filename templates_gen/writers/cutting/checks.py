@@ -1,4 +1,4 @@
-"""What a file for a cutter may hold, said before a library is asked to write it."""
+"""What a file for a cutter may hold, checked before it is written."""
 
 from __future__ import annotations
 
@@ -20,7 +20,7 @@ from templates_gen.writers.cutting.overlaps import overlap
 SQUARE = 50.0
 """The side in mm of the square that every cutter's file has for reference."""
 
-_SAME = 1e-4  # mm: a tenth of a micrometre is no length
+_SAME = 1e-4  # mm: shorter than a tenth of a micrometre counts as nothing
 
 
 _FIT = Found()

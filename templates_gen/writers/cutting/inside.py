@@ -1,4 +1,4 @@
-"""Which closed outline lies inside which: what is cut loose last must lie around what is cut out of it."""
+"""Which closed outline lies inside which: an outline must be cut after everything inside it."""
 
 from __future__ import annotations
 

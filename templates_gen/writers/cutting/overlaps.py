@@ -1,7 +1,7 @@
 """Lines that run over each other: straight pieces on one line, arcs on one circle, that share more than an end.
 
-Pieces are sorted into boxes by the line or circle that they lie on, each into every box that a near neighbour may have
-fallen into; within a box, two pieces overlap if one begins before another has ended.
+Pieces are sorted into boxes by the line or circle that they lie on, each into every box where a near neighbour may be.
+Within a box, two pieces overlap if one begins before another has ended.
 """
 
 from __future__ import annotations
@@ -14,10 +14,10 @@ from typing import NamedTuple
 
 from layout.drawing.shapes import Curve, Point, Step
 
-_SHARED = 0.002  # mm that two pieces may share; less than this is a rounding
-_APART = 0.002  # mm by which two lines or circles must differ, to be two
+_SHARED = 0.002  # mm that two pieces may share, by rounding
+_APART = 0.002  # mm by which two lines or circles must differ to count as two
 _TURN = 1e-5  # radians, likewise for the directions of lines
-_FLAT = 1e5  # mm; an arc of a larger radius is as good as straight, and its centre is nowhere
+_FLAT = 1e5  # mm; an arc of a larger radius counts as straight, since its centre cannot be computed well
 
 
 class _Piece(NamedTuple):
@@ -58,7 +58,7 @@ def _pieces(path: Curve) -> Iterator[_Piece]:
 
 
 def _straight(start: Point, end: Point) -> Iterator[_Piece]:
-    """A piece of a line, told by its direction (from 0 to half a turn) and its distance from the origin."""
+    """A piece of a line, found by its direction (from 0 to half a turn) and its distance from the origin."""
     turn = math.atan2(end.y - start.y, end.x - start.x) % math.pi
     if turn > math.pi - _TURN:
         turn -= math.pi
@@ -68,7 +68,7 @@ def _straight(start: Point, end: Point) -> Iterator[_Piece]:
 
 
 def _round(start: Point, through: Point, end: Point) -> Iterator[_Piece]:
-    """A piece of a circle, told by centre and radius; given once more a full turn on, where it may meet another."""
+    """A piece of a circle, found by centre and radius; and again one full turn on, where it may meet another."""
     ax, ay, bx, by = through.x - start.x, through.y - start.y, end.x - start.x, end.y - start.y
     cross = 2 * (ax * by - ay * bx)
     a, b = ax * ax + ay * ay, bx * bx + by * by
