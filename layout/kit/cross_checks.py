@@ -14,12 +14,14 @@ from layout.kit.inputs import AS_WIDE_AS_FITS, BY_KEY, LEAST_SETT, MOST_SETT
 from layout.kit.kinds.all_keys import END_KEYS
 from layout.kit.strength_inputs import strength_errors
 from layout.kit.tables import filled
-from layout.messages.roles import Cross
+from layout.messages.catalogue import Message
+from layout.messages.roles import Cross, Refusal
 from layout.sett.sett import SettInput, take_sett
-from layout.values.errors import FieldError
+from layout.values.errors import FieldError, leave_out
 from layout.values.units import Length, Sett, mm_in, say_length, up
 
 Got = Mapping[str, Any]
+_BOTH = Message(Refusal.BOTH)
 _LEAST_ROOM = Fraction(10)
 """So much must be left between the ends in mm for anything to be woven at all."""
 
@@ -39,7 +41,7 @@ def cross_checks(got: Got) -> list[FieldError]:
 def _washed_errors(got: Got) -> Iterator[FieldError]:
     """Shrinkage is stated or measured, not both."""
     if got.get("weaving.washed") and got.get("weaving.shrinkage") is not None:
-        yield FieldError("weaving.shrinkage", Cross.SHRINKAGE_TWICE, "both", "leave out shrinkage")
+        yield FieldError("weaving.shrinkage", Cross.SHRINKAGE_TWICE, _BOTH, leave_out("shrinkage"))
 
 
 def sett_errors(got: Got) -> Iterator[FieldError]:
@@ -49,7 +51,8 @@ def sett_errors(got: Got) -> Iterator[FieldError]:
         return
     readings, given = got["sett.readings"], got["sett.given"]
     if readings and given:
-        yield FieldError("sett.given", Cross.GIVEN_AND_READINGS, "both", "leave out readings or leave out given")
+        instead = Message(Refusal.LEAVE_OUT_OR, {"key": "readings", "other": "given"})
+        yield FieldError("sett.given", Cross.GIVEN_AND_READINGS, _BOTH, instead)
     elif given:
         for key in ("loosest", "as_measured"):
             if got[f"sett.{key}"]:
@@ -58,7 +61,7 @@ def sett_errors(got: Got) -> Iterator[FieldError]:
     elif _notches(got) and got["sett.as_measured"]:
         yield FieldError("sett.as_measured", Cross.AS_MEASURED_ON_NOTCHES, "true", "as_measured = false")
     elif not readings:
-        yield FieldError("sett", Cross.NO_SETT, "neither", example_of(BY_KEY["sett.readings"]))
+        yield FieldError("sett", Cross.NO_SETT, Message(Refusal.NEITHER), example_of(BY_KEY["sett.readings"]))
     else:
         yield from _readings_errors(got)
 

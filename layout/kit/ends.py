@@ -13,7 +13,7 @@ from layout.kit.kinds.all_keys import END_KEYS
 from layout.kit.to_plain import to_plain
 from layout.messages.roles import EndNeed
 from layout.sett.marking_units import WINDS, CountedThing
-from layout.values.errors import FieldError, shown
+from layout.values.errors import FieldError, leave_out, shown
 from layout.values.units import Length, Sett, say_length, say_sett
 
 Got = Mapping[str, Any]
@@ -58,7 +58,7 @@ def _strangers(got: Got, ends: str) -> Iterator[FieldError]:
         value = got.get(f"frame.{leaf}")
         if value is not None:
             said = say_sett(value) if isinstance(value, Sett) else say_length(value)
-            yield FieldError(f"frame.{leaf}", EndNeed.LEFT_OUT, said, f"leave out {leaf}", ends=ends)
+            yield FieldError(f"frame.{leaf}", EndNeed.LEFT_OUT, said, leave_out(leaf), ends=ends)
     if END_KEYS[ends].make.kind == "wound":
         return
     for leaf, usual in _WOUND_ONLY.items():

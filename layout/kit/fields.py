@@ -23,6 +23,7 @@ from layout.kit.names import read_name
 from layout.kit.number_fields import read_amount, read_count_of, read_share, read_system, read_whole
 from layout.kit.paper_size import OWN, PAPERS, POINT, PaperSize, named_size
 from layout.messages.catalogue import Role
+from layout.messages.english import ENGLISH
 from layout.messages.roles import Entry, Value
 from layout.values.errors import FieldError, shown
 from layout.values.forces import Force, read_force
@@ -132,7 +133,7 @@ def _choice(spec: Input, value: object) -> str:
     if word in spec.choices:
         return word
     *before, last = (f'"{choice}"' for choice in spec.choices)
-    listed = {"before": ", ".join(before), "last": last}
+    listed = {"before": ENGLISH.listed(before), "last": last}
     if meant := closest(word, spec.choices):
         raise FieldError("", Entry.CHOICE_MEANT, shown(value), "", **listed, meant=meant)
     raise FieldError("", Entry.CHOICE, shown(value), "", **listed)
@@ -146,7 +147,7 @@ def _size(_: Input, value: object) -> PaperSize:
     try:
         width, height = (round(side.mm / POINT) for side in read_size(value))
     except FieldError:
-        names = ", ".join(f'"{name}"' for name in PAPERS)
+        names = ENGLISH.listed([f'"{name}"' for name in PAPERS])
         if meant := closest(word, PAPERS):
             raise FieldError("", Entry.PAPER_MEANT, shown(value), "", names=names, meant=meant) from None
         raise FieldError("", Entry.PAPER, shown(value), "", names=names) from None
@@ -173,14 +174,9 @@ def closest(word: str, known: Iterable[str]) -> str:
     return next(iter(get_close_matches(word[:_LONGEST_WORD], list(known), n=1)), "")
 
 
-def did_you_mean(meant: str) -> str:
-    """A hint in brackets, or nothing if there is none to give."""
-    return f" (did you mean {meant}?)" if meant else ""
-
-
 class _FarTooLarge:
     def __repr__(self) -> str:
-        return "a value far too large to show"
+        return ENGLISH.say(Value.NOT_SHOWN)
 
 
 def tame(value: object) -> object:

@@ -5,6 +5,7 @@ from __future__ import annotations
 import unicodedata
 
 from layout.drawing.metrics import FontMetrics
+from layout.messages.catalogue import Message
 from layout.messages.roles import Entry
 from layout.values.errors import FieldError, ascii_safe, shown
 
@@ -39,6 +40,8 @@ def _check(letter: str, name: str, metrics: FontMetrics) -> None:
         needed = Entry.NAME_FONT
     else:
         return
-    sign = f"'{letter}' " if letter.isprintable() and not unicodedata.combining(letter) else ""
     point = f"U+{ord(letter):04X}"
-    raise FieldError("", needed, f"{sign}({point}) in {ascii_safe(shown(name))}" if sign else point, _EXAMPLE)
+    if not letter.isprintable() or unicodedata.combining(letter):
+        raise FieldError("", needed, point, _EXAMPLE)
+    seen = Message(Entry.SIGN_IN_NAME, {"sign": letter, "point": point, "name": ascii_safe(shown(name))})
+    raise FieldError("", needed, seen, _EXAMPLE)

@@ -7,7 +7,7 @@ from typing import Any
 
 from layout.kit.kinds.all_keys import END_KEYS
 from layout.messages.roles import EndNeed
-from layout.values.errors import FieldError
+from layout.values.errors import FieldError, leave_out
 from layout.values.units import Length, exact_length, say_length
 
 
@@ -20,7 +20,7 @@ def strength_errors(got: Mapping[str, Any]) -> Iterator[FieldError]:
     has_bore = END_KEYS[ends].strength == "bar_bore"
     key, value = ("end_width", width) if has_bore else ("bar_bore", bore)
     if value:
-        yield FieldError(f"frame.{key}", EndNeed.LEFT_OUT, say_length(value), f"leave out {key}", ends=ends)
+        yield FieldError(f"frame.{key}", EndNeed.LEFT_OUT, say_length(value), leave_out(key), ends=ends)
     elif diameter and bore and bore.mm >= diameter.mm:
         inside = exact_length(Length(diameter.mm * 3 / 4, diameter.unit))
         example = f'bar_bore = "{inside}"'

@@ -5,17 +5,20 @@ A table with a maker here is held as that value under its own key; all other tab
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Iterable, Mapping
 from fractions import Fraction
+from functools import reduce
 from typing import Any
 
 from layout.kit.fields import example_of
 from layout.kit.frame_inputs import LONGEST
 from layout.kit.lookup import KIT
 from layout.kit.unknown_keys import entry_example, short_key
-from layout.messages.roles import Table, YarnNeed
+from layout.messages.catalogue import Between, Message
+from layout.messages.english import ENGLISH
+from layout.messages.roles import Refusal, Table, YarnNeed
 from layout.sett.sett import WrapReading
-from layout.values.errors import FieldError, shown
+from layout.values.errors import FieldError, leave_out, shown
 from layout.values.units import Length, exact_length, say_length
 from layout.yardage.given import ColourGiven, CountedRows, DrawnPick, RoomGiven, Sample, WarpGiven, Washed, WeftGiven
 from layout.yardage.weft_total import colour_shares
@@ -39,45 +42,45 @@ def _whole(make: Callable[..., Any], table: str, *wanted: str) -> Maker:
 
     def maker(key: str, leaves: Leaves) -> Any:
         if any(leaf not in leaves for leaf in wanted):
-            raise FieldError(key, Table.KEYS, _found(leaves), entry_example(table), keys=" and ".join(wanted))
+            raise FieldError(key, Table.KEYS, _found(leaves), entry_example(table), keys=_together(wanted))
         return make(**leaves)
 
     return maker
 
 
 def _thread(make: Callable[..., Label]) -> Maker:
-    """The maker of a yarn: a count such as "8/2" is taken apart, and what is told must be a yarn."""
+    """The maker of a yarn: a count such as "8/2" is taken apart, and what is left must describe a yarn."""
 
     def maker(key: str, leaves: Leaves) -> Label:
-        told = dict(leaves)
-        order, count = told.pop("order", None), told.get("count")
+        given = dict(leaves)
+        order, count = given.pop("order", None), given.get("count")
         if isinstance(count, str):
-            told["count"], told["plies"] = _apart(key, count, order, told)
+            given["count"], given["plies"] = _apart(key, count, order, given)
         elif order is not None:
             raise FieldError(f"{key}.order", Table.ORDER_ALONE, shown(order), 'count = "8/2"')
-        label = make(**told)
+        label = make(**given)
         label.yarn(key)
         return label
 
     return maker
 
 
-def _apart(key: str, count: str, order: str | None, told: Leaves) -> tuple[Any, int]:
+def _apart(key: str, count: str, order: str | None, given: Leaves) -> tuple[Any, int]:
     if order is None and (meanings := two_meanings(count)):
         example = f'order = "{ORDERS[0]}"'
         raise FieldError(f"{key}.order", YarnNeed.WHICH, shown(count), example, **meanings[2].values)
     number, plies = read_folded(count, order, f"{key}.count")
-    if "plies" in told:
-        raise FieldError(f"{key}.plies", Table.PLIES_TWICE, str(told["plies"]), "leave out plies")
+    if "plies" in given:
+        raise FieldError(f"{key}.plies", Table.PLIES_TWICE, str(given["plies"]), leave_out("plies"))
     if plies.denominator != 1 or not 1 <= plies <= 100:
         raise FieldError(f"{key}.count", Table.PLIES, shown(count), 'count = "8/2"')
     return number, int(plies)
 
 
 def _folded_thread(key: str, leaves: Leaves) -> Label:
-    """One of several threads that are folded together, which must be told."""
+    """One of several threads that are folded together, which must be described."""
     if not leaves:
-        raise FieldError(key, Table.THREAD, "nothing", '{count = 8, system = "ne"}')
+        raise FieldError(key, Table.THREAD, shown(None), '{count = 8, system = "ne"}')
     label: Label = _thread(Label)(key, leaves)
     return label
 
@@ -106,7 +109,7 @@ def _weft(key: str, leaves: Leaves) -> WeftGiven:
     """The weft: its colours make a whole, its strands a bundle, and picks are counted in one way."""
     weft = WeftGiven(**leaves)
     if weft.picks and weft.beads:
-        raise FieldError(f"{key}.beads", Table.BEADS_AND_PICKS, "both", "leave out beads")
+        raise FieldError(f"{key}.beads", Table.BEADS_AND_PICKS, Message(Refusal.BOTH), leave_out("beads"))
     names = [colour.name for colour in weft.colours]
     if len(set(names)) < len(names):
         twice = next(name for name in names if names.count(name) > 1)
@@ -131,8 +134,13 @@ def _plain(make: Callable[..., Any]) -> Maker:
     return lambda _, leaves: make(**leaves)
 
 
+def _together(keys: Iterable[str]) -> str:
+    """Keys with "and" between any two, since each of them counts."""
+    return reduce(lambda before, after: ENGLISH.say(Between.AND, before=before, after=after), keys)
+
+
 def _found(leaves: Leaves) -> str:
-    return " and ".join(map(short_key, leaves)) if leaves else shown({})
+    return _together(map(short_key, leaves)) if leaves else shown({})
 
 
 _YARNS = ("warp", "weft.strands[]")

@@ -7,8 +7,10 @@ from typing import NamedTuple
 
 from layout.kit.fields import closest, example_of
 from layout.kit.lookup import KIT, Catalogue
+from layout.messages.catalogue import Message
+from layout.messages.english import ENGLISH
 from layout.messages.roles import Table
-from layout.values.errors import FieldError, shown
+from layout.values.errors import FieldError, leave_out, shown
 
 _LONGEST_KEY = 40
 
@@ -31,7 +33,7 @@ def unknown_key(table: str, leaf: str, key: str, known: Catalogue = KIT) -> Unkn
     meant = right or everywhere.get(closest(leaf, everywhere), "")
     example = _example(table, leaf, meant, known)
     if not meant:
-        return Unknown(FieldError(key, Table.UNKNOWN, shown(leaf), example, known=", ".join(beside)), meant)
+        return Unknown(FieldError(key, Table.UNKNOWN, shown(leaf), example, known=ENGLISH.listed(list(beside))), meant)
     named = f"[{meant}]" if meant in known.tables else meant.rpartition("[].")[2]
     return Unknown(FieldError(key, Table.UNKNOWN_MEANT, shown(leaf), example, meant=named), meant)
 
@@ -52,11 +54,13 @@ def entry_example(table: str, known: Catalogue = KIT) -> str:
     return f"{table.rpartition('.')[2]} = {{{inside}}}"
 
 
-def _example(table: str, leaf: str, meant: str, known: Catalogue) -> str:
+def _example(table: str, leaf: str, meant: str, known: Catalogue) -> Message | str:
     """The line that was probably meant, with its table if that is another; else to leave the key out."""
     if table.endswith("[]"):
         return entry_example(table, known)
     if meant in known.by_key:
         spec = known.by_key[meant]
-        return example_of(spec) if spec.table == table or not spec.table else f"{example_of(spec)} in [{spec.table}]"
-    return entry_example(meant, known) if meant else f"leave out {short_key(leaf)}"
+        line = example_of(spec)
+        elsewhere = spec.table and spec.table != table
+        return Message(Table.IN_ITS_TABLE, {"line": line, "table": spec.table}) if elsewhere else line
+    return entry_example(meant, known) if meant else leave_out(short_key(leaf))

@@ -88,10 +88,15 @@ class FieldErrors(LayoutError):  # noqa: N818 - it holds several
         return "\n".join(error.said(catalogue) for error in self.errors)
 
 
+def leave_out(key: str) -> Message:
+    """The suggestion to leave out `key`."""
+    return Message(Refusal.LEAVE_OUT, {"key": key})
+
+
 def shown(value: object) -> str:
     """`value` as it may stand in a sentence: one line, quoted if text, cut short if long, "nothing" if empty."""
     if value is None or value == "":
-        return "nothing"
+        return ENGLISH.say(Refusal.NOTHING)
     text = ascii_safe(repr(value))
     return text if len(text) <= _LONGEST_SHOWN else text[: _LONGEST_SHOWN - 1] + "…"
 
@@ -118,4 +123,4 @@ def shown_sentences(text: str) -> str:
     lines = [ascii_safe(line) for line in text.split("\n")]
     short = [line if len(line) <= _LONGEST_LINE else line[: _LONGEST_LINE - 1] + "…" for line in lines[:_MOST_LINES]]
     more = len(lines) - len(short)
-    return "\n".join([*short, *([f"and {more} more lines like these"] if more else [])])
+    return "\n".join([*short, *([ENGLISH.say(Refusal.MORE_LINES, more=more)] if more else [])])

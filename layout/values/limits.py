@@ -6,6 +6,7 @@ import math
 from fractions import Fraction
 
 from layout.messages.catalogue import Message, Role
+from layout.messages.english import ENGLISH
 from layout.messages.roles import Value
 from layout.values.errors import FieldError, shown
 
@@ -26,7 +27,7 @@ def plain(value: Number) -> str:
     try:
         return f"{float(value):.6g}"
     except OverflowError:
-        return "a number far too large"
+        return ENGLISH.say(Value.FAR_TOO_LARGE)
 
 
 def exact(value: Number, field: str, needed: Message | Role, example: str) -> Fraction:

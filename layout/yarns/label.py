@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from layout.messages.catalogue import Between, Message
-from layout.messages.roles import YarnNeed
+from layout.messages.roles import Refusal, YarnNeed
 from layout.values.errors import FieldError, shown
 from layout.values.limits import plain
 from layout.values.units import Length
@@ -71,7 +71,7 @@ class Label:
         """FieldError for a system or plies beside threads, each of which has its own."""
         for key, value in (("system", self.system), ("plies", self.plies)):
             if value is not None:
-                instead = Message(YarnNeed.LEAVE_OUT, {"key": key})
+                instead = Message(Refusal.LEAVE_OUT, {"key": key})
                 raise FieldError(f"{field}.{key}", YarnNeed.BESIDE_THREADS, str(value), instead)
 
     def _sold(self, field: str) -> Yarn | None:
@@ -97,7 +97,7 @@ def _several_ways(field: str, given: list[str]) -> FieldError:
     for key in given[1:]:
         got = Message(Between.AND, {"before": got, "after": key})
     keys = dict(zip(("other", "third"), others, strict=False))
-    role = YarnNeed.LEAVE_OUT_OR if len(others) == 1 else YarnNeed.LEAVE_OUT_OR_OR
+    role = Refusal.LEAVE_OUT_OR if len(others) == 1 else Refusal.LEAVE_OUT_OR_OR
     return FieldError(field, YarnNeed.ONE_WAY, got, Message(role, {"key": last, **keys}))
 
 

@@ -1,4 +1,4 @@
-"""Stock read from plain values, as a stock file gives them, and told back in them."""
+"""Stock read from plain values, as a stock file gives them, and written back as them."""
 
 from __future__ import annotations
 
@@ -14,7 +14,7 @@ from layout.kit.fields import example_of
 from layout.kit.inputs import VERSION
 from layout.kit.walk import Walk
 from layout.messages.roles import StockNeed
-from layout.values.errors import FieldError, FieldErrors, shown
+from layout.values.errors import FieldError, FieldErrors, leave_out, shown
 from layout.values.units import Length, exact_length, say_length
 
 Got = Mapping[str, Any]
@@ -40,7 +40,7 @@ def _kerf_errors(got: Got) -> Iterator[FieldError]:
     kerf, kerf_x, kerf_y = (got[key] for key in keys)
     if kerf and (kerf_x or kerf_y):
         given = keys[1] if kerf_x else keys[2]
-        instead = f"leave out {given.rpartition('.')[2]}"
+        instead = leave_out(given.rpartition(".")[2])
         yield FieldError(given, StockNeed.KERF_TWICE, say_length(kerf_x or kerf_y), instead)
     elif (kerf_x is None) != (kerf_y is None):
         missing, other = (keys[1], keys[2]) if kerf_x is None else (keys[2], keys[1])

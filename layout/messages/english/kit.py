@@ -10,6 +10,7 @@ MESSAGES: dict[Role, str | Plural] = {
     Table.TABLE: needs("to be a table of keys"),
     Table.LIST: needs("a list of 1 to {most} tables"),
     Table.MISSING: needs("to be given ({why})"),
+    Table.IN_ITS_TABLE: "{line} in [{table}]",
     Table.UNKNOWN: needs("one of the known keys ({known})"),
     Table.UNKNOWN_MEANT: needs("a key that is known (did you mean {meant}?)"),
     Table.KEYS: needs("{keys}"),

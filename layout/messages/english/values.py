@@ -26,6 +26,8 @@ MESSAGES: dict[Role, str | Plural] = {
     Value.ABOVE_ZERO: needs("{what} above zero"),
     Value.ABOVE_ZERO_WITHIN: needs("{what} above zero ({least} to {most})"),
     Value.WHOLE: needs("{what}, a whole number from {least} to {most}"),
+    Value.FAR_TOO_LARGE: "a number far too large",
+    Value.NOT_SHOWN: "a value far too large to show",
     Entry.VERSION: needs("{version}, the only version there is"),
     Entry.LENGTH_BETWEEN: needs(_LENGTH),
     Entry.LENGTH_BETWEEN_MEANT: needs(_LENGTH + ' (did you mean "{meant}"?)'),
@@ -57,4 +59,5 @@ MESSAGES: dict[Role, str | Plural] = {
     Entry.NAME_LEFT_TO_RIGHT: needs("letters that are written from left to right"),
     Entry.NAME_ACCENTS: needs("accents that are one character with their letter"),
     Entry.NAME_FONT: needs("characters that the print font has"),
+    Entry.SIGN_IN_NAME: "'{sign}' ({point}) in {name}",
 }

@@ -11,6 +11,7 @@ class Table(Role):
     TABLE = "table.table"
     LIST = "table.list"
     MISSING = "table.missing"
+    IN_ITS_TABLE = "table.in_its_table"
     UNKNOWN = "table.unknown"
     UNKNOWN_MEANT = "table.unknown_meant"
     KEYS = "table.keys"

@@ -20,6 +20,8 @@ class Value(Role):
     ABOVE_ZERO = "value.above_zero"
     ABOVE_ZERO_WITHIN = "value.above_zero_within"
     WHOLE = "value.whole"
+    FAR_TOO_LARGE = "value.far_too_large"
+    NOT_SHOWN = "value.not_shown"
 
 
 class Entry(Role):
@@ -54,3 +56,4 @@ class Entry(Role):
     NAME_LEFT_TO_RIGHT = "entry.name_left_to_right"
     NAME_ACCENTS = "entry.name_accents"
     NAME_FONT = "entry.name_font"
+    SIGN_IN_NAME = "entry.sign_in_name"
