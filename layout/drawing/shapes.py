@@ -55,7 +55,7 @@ class Curve(NamedTuple):
 
     def points(self) -> list[Point]:
         """The start and every step's end, in order."""
-        return [self.start, *(step.end for step in self.steps)]
+        return [self.start, *[end for end, _ in self.steps]]
 
 
 class Region(NamedTuple):
@@ -143,7 +143,9 @@ class Placing:
         """Where `points` of the part, x and y each, lie on the sheet."""
         cos, sin = self._turn()
         dx, dy = self.dx, self.dy
-        return [Point(cos * x - sin * y + dx, sin * x + cos * y + dy) for x, y in points]
+        each = list(points)
+        xs, ys = [cos * x - sin * y + dx for x, y in each], [sin * x + cos * y + dy for x, y in each]
+        return list(points_at(xs, ys))
 
     def shapes(self, shapes: Iterable[Shape]) -> list[Shape]:
         """The same shapes as they lie on the sheet."""

@@ -46,6 +46,9 @@ def is_tall(words: str) -> bool:
 
 def wrap(words: str, size: float, width: float, metrics: FontMetrics) -> list[str]:
     """`words` broken into lines of at most `width` mm; a word that is wider than a line is broken too."""
+    line = " ".join(words.split())
+    if line and metrics.width(line, size) <= width:
+        return [line]  # nearly always
     lines: list[str] = []
     for word in (piece for whole in words.split() for piece in _chopped(whole, size, width, metrics)):
         longer = f"{lines[-1]} {word}" if lines else word
@@ -57,6 +60,8 @@ def wrap(words: str, size: float, width: float, metrics: FontMetrics) -> list[st
 
 
 def _chopped(word: str, size: float, width: float, metrics: FontMetrics) -> list[str]:
+    if metrics.width(word, size) <= width:
+        return [word]
     pieces = [""]
     for letter in word:
         if pieces[-1] and metrics.width(pieces[-1] + letter, size) > width:

@@ -4,9 +4,10 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
+from functools import cached_property
 
 from layout.drawing.pens import Pen
-from layout.drawing.shapes import Curve, Point, Region, Shape, Step, Text
+from layout.drawing.shapes import Box, Curve, Point, Region, Shape, Step, Text, straight_to
 from layout.drawing.sheet import Part, Piece, Sheet
 from layout.messages.catalogue import Message
 from templates_gen.messages.roles.proof import Laid
@@ -15,7 +16,7 @@ from templates_gen.verify.crosses import Lie, crosses_on, lie_of
 from templates_gen.verify.finding import NOTHING, Findings, finding
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True)
 class FoundPart:
     """One piece of `part` on a sheet that was read; `where` is the sheet that holds it.
 
@@ -31,22 +32,30 @@ class FoundPart:
 
     def holds(self, point: Point) -> bool:
         """Whether a point in the part's coordinates lies in its box."""
-        left, bottom, right, top = self.part.box
-        return left - LIMIT <= point.x <= right + LIMIT and bottom - LIMIT <= point.y <= top + LIMIT
+        left, bottom, right, top = self._reach
+        return left <= point.x <= right and bottom <= point.y <= top
 
-    def holds_all(self, points: Sequence[Point]) -> bool:
-        """Whether all of them do."""
-        left, bottom, right, top = self.part.box
-        left, bottom, right, top = left - LIMIT, bottom - LIMIT, right + LIMIT, top + LIMIT
+    def holds_all(self, points: Iterable[Point]) -> bool:
+        """Whether all of these points do."""
+        left, bottom, right, top = self._reach
         return all(left <= x <= right and bottom <= y <= top for x, y in points)
 
-    def lines(self) -> Iterator[Curve]:
+    @cached_property
+    def _reach(self) -> Box:
+        left, bottom, right, top = self.part.box
+        return left - LIMIT, bottom - LIMIT, right + LIMIT, top + LIMIT
+
+    def lines(self) -> tuple[Curve, ...]:
         """Straight lines of one step that lie inside the part's box, in its coordinates."""
-        for shape in self.sheet.shapes:
-            if isinstance(shape, Curve) and len(shape.steps) == 1:
-                start, end = self.lie.back(shape.start), self.lie.back(shape.steps[0].end)
-                if self.holds(start) and self.holds(end):
-                    yield Curve(start, (Step(end),), shape.pen)
+        return self._lines
+
+    @cached_property
+    def _lines(self) -> tuple[Curve, ...]:
+        drawn = [shape for shape in self.sheet.shapes if isinstance(shape, Curve) and len(shape.steps) == 1]
+        starts = self.lie.all_back([shape.start for shape in drawn])
+        ends = self.lie.all_back([shape.steps[0].end for shape in drawn])
+        pairs = zip(starts, ends, drawn, strict=True)
+        return tuple([Curve(one, (Step(end),), shape.pen) for one, end, shape in pairs if self.holds_all((one, end))])
 
     def words(self) -> Iterator[tuple[Point, str]]:
         """Words that begin inside the part's box, and where; none where words are outlines."""
@@ -54,9 +63,13 @@ class FoundPart:
             if isinstance(shape, Text) and self.holds(at := self.lie.back(shape.at)):
                 yield at, shape.words
 
-    def shapes(self) -> Iterator[Shape]:
+    def shapes(self) -> tuple[Shape, ...]:
         """Every shape that lies inside the part's box, in its coordinates; of words only where they begin."""
-        yield from self._inside(self.sheet.shapes)
+        return self._shapes
+
+    @cached_property
+    def _shapes(self) -> tuple[Shape, ...]:
+        return tuple(self._inside(self.sheet.shapes))
 
     def paths(self, pen: Pen) -> Iterator[Curve]:
         """Every path of one pen that lies inside the part's box, in its coordinates."""
@@ -79,6 +92,8 @@ class FoundPart:
 
     def _path(self, path: Curve) -> Curve:
         start, *ends = self.lie.all_back(path.points())
+        if all(through is None for _, through in path.steps):
+            return Curve(start, straight_to(ends), path.pen, path.closed)
         throughs = [through and self.lie.back(through) for _, through in path.steps]
         return Curve(start, tuple(map(Step, ends, throughs)), path.pen, path.closed)
 

@@ -10,10 +10,13 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from fractions import Fraction
+from functools import lru_cache
 
 from layout.kit.kit import Kit
 from templates_gen.verify.kinds.truth import Marks
 from templates_gen.verify.kinds.truths import truth_of
+
+_KITS = 64  # kits whose marks are kept: each is asked for by many proofs
 
 
 @dataclass(frozen=True, slots=True)
@@ -35,6 +38,7 @@ class Expected:
         return {end: (self.start, *(at for at, _ in lines)) for end, lines in self.lines.items()}
 
 
+@lru_cache(_KITS)
 def expected(kit: Kit, sett: Fraction, unit: Fraction) -> Expected:
     """The marks of `kit` at `sett` ends per mm (see `sett_is_sound`) and the marking unit in mm."""
     ends = ends_of(kit, sett)
