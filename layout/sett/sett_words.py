@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 from enum import Enum
 from fractions import Fraction
+from functools import lru_cache
 from itertools import groupby
 
 from layout.messages.catalogue import Role
@@ -13,6 +14,8 @@ from layout.messages.roles import SettNote
 from layout.sett.marking_units import MOST_LOST, PEGS, SINGLY, WINDS, CountedThing, Offer, better, counted_to, say_share
 from layout.sett.readings import PER
 from layout.values.units import say_length, say_number
+
+_SETTS = 16  # whose sentences are kept: a kit asks for them when it is read and when it is planned
 
 
 class SettOrigin(Enum):
@@ -42,8 +45,9 @@ def say_per_mm(per_mm: Fraction, *, imperial: bool) -> str:
     return f"{first} ({second})"
 
 
+@lru_cache(_SETTS)
 def notes_on(
-    low: Fraction, high: Fraction | None, made: Offer, offers: Sequence[Offer], how: SettOrigin
+    low: Fraction, high: Fraction | None, made: Offer, offers: tuple[Offer, ...], how: SettOrigin
 ) -> tuple[str, ...]:
     """Sentences on the sett taken: what it is, what it loses, what other units would give, what was measured."""
     imperial = made.unit.imperial

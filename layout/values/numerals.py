@@ -103,9 +103,9 @@ def say_number(value: Fraction | float, places: int = 3) -> str:
 
 def say_fixed(value: Fraction | float, places: int) -> str:
     """As `say_number`, always with all `places`."""
-    exact = Fraction(f"{value:.11e}") if isinstance(value, float) else Fraction(value)
-    scaled = (2 * abs(exact) * 10**places + 1) // 2
-    return f"{'-' if exact < 0 and scaled else ''}{_pointed(scaled, places)}"
+    top, bottom = (Fraction(f"{value:.11e}") if isinstance(value, float) else value).as_integer_ratio()
+    scaled = (2 * abs(top) * 10**places + bottom) // (2 * bottom)
+    return f"{'-' if top < 0 and scaled else ''}{_pointed(scaled, places)}"
 
 
 def say_root(square: Fraction, places: int = 3) -> str:

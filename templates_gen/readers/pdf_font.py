@@ -19,7 +19,7 @@ from templates_gen.messages.language import message
 from templates_gen.messages.roles.reading import Read
 from templates_gen.readers.pdf_file import PdfFile
 from templates_gen.readers.pdf_values import Name
-from templates_gen.readers.sfnt import Program, one_byte_codes
+from templates_gen.readers.sfnt import Glyph, Metrics, Program, one_byte_codes
 from templates_gen.readers.tokens import Font
 
 _FONT = {
@@ -102,10 +102,10 @@ def _same_glyphs(program: Program, letters: Font) -> None:
 
 def _same_glyph(program: Program, number: int, wanted: int) -> Sequence[tuple[int, int]]:
     """The pairs of parts to be looked at next."""
-    found, asked = program.glyph(number), _print_font().glyph(wanted)
+    found, (asked, metrics) = program.glyph(number), _printed(wanted)
     padding = found.drawn.removeprefix(asked.drawn)
     whole = found.drawn.startswith(asked.drawn) and len(padding) < 4 and not padding.strip(b"\0")
-    if not whole or program.metrics(number) != _print_font().metrics(wanted):
+    if not whole or program.metrics(number) != metrics:
         raise ValueError("glyf")
     return list(zip(found.parts, asked.parts, strict=True))
 
@@ -121,6 +121,12 @@ def _frame(program: Program) -> tuple[bytes, ...]:
 @cache
 def _print_font() -> Program:
     return Program(fonts.font_path().read_bytes())
+
+
+@cache
+def _printed(number: int) -> tuple[Glyph, Metrics]:
+    """A glyph of the print font, and its metrics."""
+    return _print_font().glyph(number), _print_font().metrics(number)
 
 
 @cache
@@ -149,7 +155,7 @@ def _check_widths(first: Any, last: Any, widths: Any, letters: Font) -> None:
         raise ReadError(message(Read.NO_WIDTHS))
     if not 0 <= first <= min(letters, default=255) or len(widths) != last - first + 1 or max(letters, default=0) > last:
         raise ReadError(message(Read.WIDTHS_FEW))
-    advances = {code: _print_font().metrics(_glyph_of()[ord(letter)]).advance for code, letter in letters.items()}
+    advances = {code: _printed(_glyph_of()[ord(letter)])[1].advance for code, letter in letters.items()}
     _near([widths[code - first] for code in advances], list(advances.values()), message(Read.WIDTHS))
 
 

@@ -52,7 +52,7 @@ class Program:
 
     def glyph(self, number: int) -> Glyph:
         """What a glyph draws, without the padding behind it where that is certain to be padding."""
-        begin, end = (self._step * place for place in self._places[number : number + 2])
+        begin, end = self._step * self._places[number], self._step * self._places[number + 1]
         data = self.tables["glyf"][begin:end]
         if not begin <= end <= len(self.tables["glyf"]):
             raise ValueError("glyf")

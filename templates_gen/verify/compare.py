@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Iterator, Sequence
+from collections.abc import Sequence
 
 from layout.drawing.shapes import Curve, Point, Region, Shape, Text
 from layout.drawing.sheet import Sheet, pen_of
@@ -67,29 +67,22 @@ def _contours(shape: Shape) -> Sequence[Curve]:
 
 def _outline(shape: Shape) -> list[tuple[bool, list[bool]]]:
     """Which contours are closed, and which of their steps are arcs."""
-    return [(path.closed, [step.through is not None for step in path.steps]) for path in _contours(shape)]
+    return [(path.closed, [through is not None for _, through in path.steps]) for path in _contours(shape)]
 
 
 def _apart(wanted: Shape, found: Shape) -> float:
-    return max(map(_distance, _places(wanted), _places(found)))
-
-
-def _distance(one: Point, other: Point) -> float:
     """In mm; what is not a number is infinitely far off, since no comparison would notice it."""
-    apart = math.dist(one, other)
-    return math.inf if math.isnan(apart) else apart
+    apart = list(map(math.dist, _places(wanted), _places(found)))
+    return math.inf if math.isnan(sum(apart)) else max(apart)
 
 
-def _places(shape: Shape) -> Iterator[Point]:
+def _places(shape: Shape) -> list[Point]:
     """Every point that fixes a shape; for words, the start of the baseline and one em along it and above it."""
     if isinstance(shape, Text):
         angle, size = math.radians(shape.angle), shape.size
-        yield shape.at
-        yield Point(shape.at.x + size * math.cos(angle), shape.at.y + size * math.sin(angle))
-        return
+        return [shape.at, Point(shape.at.x + size * math.cos(angle), shape.at.y + size * math.sin(angle))]
+    places = []
     for path in _contours(shape):
-        yield path.start
-        for end, through in path.steps:
-            yield end
-            if through is not None:
-                yield through
+        places += path.points()
+        places += [through for _, through in path.steps if through is not None]
+    return places

@@ -28,6 +28,11 @@ _VERSION = (1, 6)  # the first in which a file may ask to be printed without sca
 _DATE = "D:20000101000000Z"  # always the same: a file does not say when it was made
 _SUBPATHS = 100  # in one path: the memory of PostScript printers is limited
 
+_ESCAPED = {code: f"\\{code:03o}" for code in (*range(32), *range(127, 256))} | {
+    code: f"\\{code:c}" for code in b"\\()"
+}
+"""A literal string (ISO 32000-1, 7.3.4.2): octal what is not plain, and a backslash before what would end it."""
+
 Encode = Callable[[str], list[tuple[str, str]]]  # words to (font resource, escaped string)
 
 
@@ -90,14 +95,16 @@ def _strip(page: Any) -> None:
 
 def _encoder(document: Any) -> Encode:
     """The font's own way to write words: its subsets hold 256 characters each, so words may fall into several runs."""
-    from reportlab.lib.rl_accel import escapePDF
     from reportlab.pdfbase import pdfmetrics
 
     font: Any = pdfmetrics.getFont(fonts.FONT_NAME)
 
     def encode(words: str) -> list[tuple[str, str]]:
         runs = font.splitString(words, document) or [(0, b"")]
-        return [(font.getSubsetInternalName(subset, document), escapePDF(codes)) for subset, codes in runs]
+        return [
+            (font.getSubsetInternalName(subset, document), codes.decode("latin-1").translate(_ESCAPED))
+            for subset, codes in runs
+        ]
 
     return encode
 
