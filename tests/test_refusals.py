@@ -16,6 +16,7 @@ from layout.kit.input import Input
 from layout.kit.inputs import INPUTS
 from layout.kit.kit import kit_values, read_kit
 from layout.kit.lookup import KIT
+from layout.messages.roles import Entry
 from layout.plan import plan
 from layout.values.errors import FieldError
 from layout.values.units import Length, exact_length
@@ -214,7 +215,7 @@ def test_doing_what_a_refusal_says_can_fail() -> None:
     assert chain(kit_values(kitfile.demo()), planned, KIT) == []
 
     def stubborn(values: Mapping[str, Any]) -> None:
-        raise FieldError("name", "another name", repr(values["name"]), 'name = "x"')
+        raise FieldError("name", Entry.NAME_SEEN, repr(values["name"]), 'name = "x"')
 
     with pytest.raises(AssertionError, match=r"^same: name"):
         chain(ROUND, stubborn, KIT)

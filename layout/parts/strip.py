@@ -41,12 +41,12 @@ def strip(plan: Plan, end: End, metrics: FontMetrics, *, low: bool = False, join
     ends, tall = plan.kit.frame.ends, is_tall(plan.kit.name)
     bands = low_bands(ends, tall=tall) if low else full_bands(ends, tall=tall)
     if bands is None:
-        raise LayoutError(ENGLISH.say(Strip.TOO_THIN))
+        raise LayoutError(Strip.TOO_THIN)
     draft = _Draft(plan, end, metrics, low, joints, bands)
     flush = abs(bands.back) < _FLUSH
     part = draft.part(notes_for(plan, end, low=low, flush=flush))
     if not low and part.height > tallest(ends):
-        raise LayoutError(ENGLISH.say(Strip.CLOSES))
+        raise LayoutError(Strip.CLOSES)
     return part
 
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable
 
 from layout.messages.catalogue import Catalogue, Message, Role
 from layout.messages.english import ENGLISH
@@ -22,7 +22,9 @@ class LayoutError(ValueError):
     """
 
     def __init__(self, message: Message | Role | str, **values: object) -> None:
-        self.message = _message(message, values, Refusal.SAID, "sentence")
+        if isinstance(message, str) and not isinstance(message, Role):
+            message = Message(Refusal.SAID, {"sentence": message})
+        self.message = Message(message, values) if isinstance(message, Role) else message
         super().__init__(self._text())
 
     def _text(self) -> str:
@@ -41,17 +43,16 @@ class LayoutError(ValueError):
 class FieldError(LayoutError):
     """One input that cannot be used.
 
-    `field` is the dotted key (empty while only a bare value is being read), `got` what came (already
-    fit to be shown), `suggestion` something that works; both may be messages. `needed` is the message of the refusal
-    without these three: a role with its own `values`, whose words hold {got} and {example}; or, in words, what was
-    needed.
+    `field` is the dotted key (empty while only a bare value is being read), `got` what came (already fit to be shown),
+    `suggestion` something that works; both may be messages. `needed` is the message of the refusal without these three:
+    a role with its own `values`, whose words hold {got} and {example}.
     """
 
     def __init__(
-        self, field: str, needed: Message | Role | str, got: Message | str, example: Message | str, **values: object
+        self, field: str, needed: Message | Role, got: Message | str, example: Message | str, **values: object
     ) -> None:
         self.field, self.got, self.suggestion = field, got, example
-        self.needed = _message(needed, values, Refusal.NEEDS, "needed")
+        self.needed = needed if isinstance(needed, Message) else Message(needed, values)
         sentence = Message(self.needed.role, {**self.needed.values, "got": got, "example": example})
         super().__init__(Message(Refusal.AT, {"field": field, "sentence": sentence}) if field else sentence)
 
@@ -64,13 +65,6 @@ class FieldError(LayoutError):
     def at(self, field: str, example: Message | str | None = None) -> FieldError:
         """The same refusal with the key it belongs to, and with another example if one is given."""
         return type(self)(field, self.needed, self.got, self.suggestion if example is None else example)
-
-
-def _message(said: Message | Role | str, values: Mapping[str, object], role: Role, name: str) -> Message:
-    """`said` as a message; words become the value `name` of the `role` that repeats them."""
-    if isinstance(said, Message):
-        return said
-    return Message(said, values) if isinstance(said, Role) else Message(role, {name: said})
 
 
 class FieldErrors(LayoutError):  # noqa: N818 - it holds several

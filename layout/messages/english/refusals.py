@@ -14,6 +14,5 @@ MESSAGES: dict[Role, str | Plural] = {
     Refusal.LEAVE_OUT_OR: "leave out {key} or leave out {other}",
     Refusal.LEAVE_OUT_OR_OR: "leave out {key} or leave out {other} or leave out {third}",
     Refusal.MORE_LINES: Plural("more", "and {more} more line like these", "and {more} more lines like these"),
-    Refusal.NEEDS: "needs {needed}, got {got}; for example {example}",
     Refusal.SAID: "{sentence}",
 }

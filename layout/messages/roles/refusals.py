@@ -16,5 +16,4 @@ class Refusal(Role):
     LEAVE_OUT_OR = "refusal.leave_out_or"
     LEAVE_OUT_OR_OR = "refusal.leave_out_or_or"
     MORE_LINES = "refusal.more_lines"
-    NEEDS = "refusal.needs"
     SAID = "refusal.said"

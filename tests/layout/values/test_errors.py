@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from layout.messages.catalogue import Catalogue, CatalogueError, Message, Role
-from layout.messages.roles import Refusal
+from layout.messages.roles import Refusal, Value
 from layout.values.errors import FieldError, FieldErrors, LayoutError
 
 
@@ -20,7 +20,7 @@ GERMAN = Catalogue(
     {
         Refusal.AT: "{field}: {sentence}",
         Refusal.SAID: "{sentence}",
-        Refusal.NEEDS: "braucht {needed}, nicht {got}; zum Beispiel {example}",
+        Value.LENGTH: "braucht eine Länge, nicht {got}; zum Beispiel {example}",
         Asked.LENGTH: "{got} ist keine {name} bis {most} mm; zum Beispiel {example}",
         Asked.NAME: "Höhe",
     }
@@ -29,17 +29,23 @@ GERMAN = Catalogue(
 
 def test_a_refusal_keeps_its_values_apart_from_its_words() -> None:
     """Field, what came and the example are plain; the sentence is the catalogue's, also around them."""
-    error = FieldError("frame.height", "a length", "'x'", "height = 40")
+    error = FieldError("frame.height", Value.LENGTH, "'x'", "height = 40")
     assert (error.field, error.got, error.example) == ("frame.height", "'x'", "height = 40")
-    assert str(error) == "frame.height: needs a length, got 'x'; for example height = 40"
-    assert error.said(GERMAN) == "frame.height: braucht a length, nicht 'x'; zum Beispiel height = 40"
+    assert (
+        str(error)
+        == "frame.height: needs a length with its unit (mm, cm, m, in, ft or yd), got 'x'; for example height = 40"
+    )
+    assert error.said(GERMAN) == "frame.height: braucht eine Länge, nicht 'x'; zum Beispiel height = 40"
     assert FieldErrors([error, error]).said(GERMAN) == "\n".join([error.said(GERMAN)] * 2)
 
 
 def test_a_refusal_moves_to_another_key() -> None:
     """Only the key and the example change."""
-    moved = FieldError("", "a length", "'x'", "1 mm").at("frame.height", "height = 40")
-    assert str(moved) == "frame.height: needs a length, got 'x'; for example height = 40"
+    moved = FieldError("", Value.LENGTH, "'x'", "1 mm").at("frame.height", "height = 40")
+    assert (
+        str(moved)
+        == "frame.height: needs a length with its unit (mm, cm, m, in, ft or yd), got 'x'; for example height = 40"
+    )
     assert moved.at("frame.width").example == moved.example
 
 

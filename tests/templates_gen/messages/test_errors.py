@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from layout.messages.catalogue import Message
+from layout.messages.roles import Value
 from layout.values.errors import FieldError, FieldErrors
 from templates_gen.messages.english import ENGLISH
 from templates_gen.messages.errors import OptionError
@@ -24,5 +25,5 @@ def test_it_moves_to_another_option_and_stands_beside_others() -> None:
     moved = REFUSED.at("--part", "--part 19.76")
     assert isinstance(moved, OptionError)
     assert str(moved).endswith("got neither; for example --part 19.76")
-    other = FieldError("sett.given", TrialNeed.NEITHER.name, "nothing", "8 epi")
+    other = FieldError("sett.given", Value.SETT, "nothing", "8 epi")
     assert str(FieldErrors([moved, other])) == f"{moved}\n{other}"

@@ -14,6 +14,7 @@ from cut_plates import ABOUT, OPERATIONS, plate
 from kits import font_metrics, kit_of
 from pdf_bytes import put_right, unpacked
 
+from layout.messages.roles import Entry
 from layout.plan import plan
 from layout.values.errors import FieldError, FieldErrors, ascii_safe, shown, shown_path, shown_sentences
 from templates_gen.document import About
@@ -263,7 +264,7 @@ def test_what_stands_in_a_sentence(acts: str) -> None:
 
 def test_sentences_stay_apart_and_whole() -> None:
     """Lines of a refusal stay lines; a hundred are shown and the rest counted."""
-    errors = FieldErrors(FieldError(f"a{k}", "b", "c", "d") for k in range(130))
+    errors = FieldErrors(FieldError(f"a{k}", Entry.COUNT, "c", "d") for k in range(130))
     lines = shown_sentences(str(errors)).split("\n")
-    assert lines[0] == "a0: needs b, got c; for example d"
-    assert lines[99:] == ["a99: needs b, got c; for example d", "and 30 more lines like these"]
+    assert lines[0] == "a0: needs a count above zero, got c; for example d"
+    assert lines[99:] == ["a99: needs a count above zero, got c; for example d", "and 30 more lines like these"]
