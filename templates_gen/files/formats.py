@@ -21,21 +21,24 @@ class Format:
     """One kind of file.
 
     `suffix` begins with a dot. `write` turns sheets into bytes and refuses with `LayoutError` what the format cannot
-    hold; `read` turns bytes back into a `Document` and refuses with `ReadError` what `write` never makes. `words` tells
-    whether the file holds real words: where it does not, sheets are outlined before they are written or compared.
+    hold; `read` turns bytes back into a `Document` and refuses with `ReadError` what `write` never makes.
+    `read_back` does the same for bytes that were written in this run; of a PDF from elsewhere, `read` also asks another
+    library which pages there are. `words` tells whether the file holds real words: where it does not, sheets are
+    outlined before they are written or compared.
     """
 
     suffix: str
     write: Callable[[Sequence[Sheet], About], bytes]
     read: Callable[[bytes], Document]
+    read_back: Callable[[bytes], Document]
     words: bool
 
 
 FORMATS: Mapping[str, Format] = MappingProxyType(
     {
-        "pdf": Format(".pdf", pdf_writer.write, pdf_reader.read, words=True),
-        "svg": Format(".svg", svg_writer.write, svg_reader.read, words=False),
-        "dxf": Format(".dxf", dxf_writer.write, dxf_reader.read, words=False),
+        "pdf": Format(".pdf", pdf_writer.write, pdf_reader.read, pdf_reader.read_back, words=True),
+        "svg": Format(".svg", svg_writer.write, svg_reader.read, svg_reader.read, words=False),
+        "dxf": Format(".dxf", dxf_writer.write, dxf_reader.read, dxf_reader.read, words=False),
     }
 )
 """Every format by its name."""

@@ -26,8 +26,8 @@ def write(output: Output) -> bytes:
 
 
 def read(output: Output, data: bytes) -> Document:
-    """What `data` shows, read by the reader of the output's format; ReadError where it is not one of ours."""
-    return FORMATS[output.format].read(data)
+    """What `data` shows, which this run has written, read by its format's reader; ReadError where it is not ours."""
+    return FORMATS[output.format].read_back(data)
 
 
 def _names(source: Output | Document) -> list[str]:

@@ -1,5 +1,5 @@
 """PDF back to sheets: `pdf_file` opens it, `pdf_font` proves its fonts, `content` walks its pages, and
-`pdf_pages` has another library confirm which pages there are.
+of a file that comes from elsewhere, `pdf_pages` has another library confirm which pages there are.
 
 One rule holds throughout: each dictionary may hold the keys named here and no other, so that crop boxes, rotations,
 user units, forms, images, annotations, scripts and encryption are refused without a check for each.
@@ -39,14 +39,23 @@ _STREAM = {"/Length", "/Filter"}
 
 def read(data: bytes) -> Document:
     """Every page as a sheet, in mm; `ReadError` with one sentence for anything else than a file of ours."""
+    document, pages = _whole(data)
+    confirm(data, pages)
+    return document
+
+
+def read_back(data: bytes) -> Document:
+    """The same of a file that was written in this very run, without the other library: loading it takes long."""
+    return _whole(data)[0]
+
+
+def _whole(data: bytes) -> tuple[Document, list[Page]]:
     if len(data) > LARGEST_FILE:
         raise ReadError(message(Read.TOO_LARGE, most=LARGEST_FILE))
     try:
-        document, pages = _read(PdfFile(data, _LARGEST_UNPACKED))
+        return _read(PdfFile(data, _LARGEST_UNPACKED))
     except KeyError as error:
         raise ReadError(message(Read.LACKS, what=shown(error.args[0]))) from error
-    confirm(data, pages)
-    return document
 
 
 def _read(file: PdfFile) -> tuple[Document, list[Page]]:

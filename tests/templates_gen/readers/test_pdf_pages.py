@@ -3,10 +3,12 @@
 from __future__ import annotations
 
 import re
+from pathlib import Path
 
 import pytest
 from pypdf import PdfReader
 
+import templates_gen
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Point, line
 from layout.drawing.sheet import Sheet
@@ -57,6 +59,21 @@ def test_what_it_cannot_read_is_refused() -> None:
     for data in (b"", b"%PDF-1.6\n", re.sub(rb"startxref\n\d+", b"startxref\n0", DATA), DATA[: len(DATA) // 2]):
         with pytest.raises(ReadError, match="pypdf"):
             confirm(data, true_pages())
+
+
+def test_a_made_file_meets_it_when_it_is_checked(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    """`make` reads what it wrote without the other library; `check` reports whatever that finds otherwise."""
+
+    def refuse(data: bytes, pages: object) -> None:
+        raise ReadError("pypdf reads other pages")
+
+    monkeypatch.setattr("templates_gen.readers.pdf.confirm", refuse)
+    made = templates_gen.make(templates_gen.load(), tmp_path, ["strip-near"])
+    pdfs = [each.file for each in made.made if each.file.endswith(".pdf")]
+    found = {Path(each.file).name: each.problems for each in templates_gen.check(tmp_path)}
+    assert pdfs
+    assert all(found[file] == ("pypdf reads other pages",) for file in pdfs)
+    assert not any(problems for file, problems in found.items() if file not in pdfs)
 
 
 def test_every_file_is_read_by_both(monkeypatch: pytest.MonkeyPatch) -> None:
