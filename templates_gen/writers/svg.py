@@ -9,7 +9,8 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from functools import lru_cache
 from io import StringIO
-from itertools import groupby, pairwise
+from itertools import groupby
+from operator import sub
 from typing import TYPE_CHECKING
 
 from layout.drawing.pens import Pen
@@ -112,19 +113,19 @@ def _word(region: Region, height: float) -> Iterator[str]:
     at_x = at_y = 0
     yield f"M{_place(region.contours[0].start, height)}"
     for contour in region.contours:
-        places = [
-            (round((x - start_x) * 1000), round((start_y - y) * 1000))
-            for x, y in (contour.start, *(step.end for step in contour.steps))
-        ]
+        points = contour.points()
+        xs = [round((x - start_x) * 1000) for x, _ in points]
+        ys = [round((start_y - y) * 1000) for _, y in points]
         if contour is not region.contours[0]:
-            yield "m" + _steps([(at_x, at_y), places[0]])
-        yield "l" + _steps(places) + "Z"
-        at_x, at_y = places[0]
+            yield "m" + _steps([at_x, xs[0]], [at_y, ys[0]])
+        yield "l" + _steps(xs, ys) + "Z"
+        at_x, at_y = xs[0], ys[0]
 
 
-def _steps(places: Sequence[tuple[int, int]]) -> str:
-    by = [_thousandths(to_x - x) + _thousandths(to_y - y) for (x, y), (to_x, to_y) in pairwise(places)]
-    return "".join(by).removeprefix(" ")
+def _steps(xs: Sequence[int], ys: Sequence[int]) -> str:
+    """From each place to the next, in mm."""
+    by = zip(map(sub, xs[1:], xs), map(sub, ys[1:], ys), strict=True)
+    return "".join([_thousandths(x) + _thousandths(y) for x, y in by]).removeprefix(" ")
 
 
 @lru_cache(20_000)

@@ -36,7 +36,8 @@ def overlap(paths: Iterable[Curve]) -> Point | None:
         for piece in _pieces(path):
             for box in product(*({math.floor(value), math.floor(value + 0.5)} for value in piece.where)):
                 boxes[(len(piece.where), *box)].append(piece)
-    return next(filter(None, map(_shared, boxes.values())), None)
+    shared = (_shared(pieces) for pieces in boxes.values() if len(pieces) > 1)
+    return next(filter(None, shared), None)
 
 
 def _shared(pieces: list[_Piece]) -> Point | None:
