@@ -36,7 +36,7 @@ MESSAGES: dict[Role, str | Plural] = {
     SheetNeed.STRAIGHT: needs("a sheet that holds the part straight"),
     SheetNeed.DIAGONAL: needs("a sheet that holds the part in one piece across its diagonal"),
     SheetNeed.PIECES: needs("a part and a sheet that allow pieces of at least {least} mm"),
-    SheetNeed.GOT_DRAWING: "a {part} of {length} x {height} mm on paper of {width} x {up} mm",
+    SheetNeed.GOT_DRAWING: "{part} of {length} x {height} mm on paper of {width} x {up} mm",
     SheetNeed.GOT_WHOLE: "{part} of {length} x {height} mm on paper of {width} x {up} mm",
     SheetNeed.GOT_LENGTH: "a part {length} mm long on paper of {width} x {up} mm",
     SheetNeed.OR: "{before} or {after}",

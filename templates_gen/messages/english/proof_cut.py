@@ -37,7 +37,7 @@ MESSAGES: dict[Role, str | Plural] = {
     CutMark.KERF: "kerf",
     CutMark.EASE: "ease",
     Cut.COUNT: "{what}: {found} found, kit and stock ask for {wanted}",
-    Cut.OFF: "a {what} is {micrometres:.1f} micrometres off",
+    Cut.OFF: "{what}: {micrometres:.1f} micrometres off",
     Cut.NO_NOTCHES: "a notched bar for a frame without notches",
     Cut.NO_PEGS: "a drilling jig for a frame without pegs",
     Cut.NO_SETT: "{words!r} is not a sett",
@@ -71,5 +71,5 @@ MESSAGES: dict[Role, str | Plural] = {
     Job.AMOUNT: "{found!r} for {name} where {wanted:.4f} was computed",
     Job.TIME: "a time, {words!r}, though a speed is not known",
     Job.MINUTES: "{found!r} where {wanted:.2f} min was computed",
-    Job.RULES: "the rules say nothing of {dangers}",
+    Job.RULE: "a rule is missing or reads otherwise: {rule}",
 }

@@ -83,4 +83,4 @@ class Job(Role):
     AMOUNT = "proof_cut.job.amount"
     TIME = "proof_cut.job.time"
     MINUTES = "proof_cut.job.minutes"
-    RULES = "proof_cut.job.rules"
+    RULE = "proof_cut.job.rule"

@@ -8,7 +8,6 @@ way to the parts themselves.
 from __future__ import annotations
 
 import math
-import re
 from collections import Counter
 from collections.abc import Iterator, Mapping
 from itertools import pairwise
@@ -25,7 +24,7 @@ from layout.values.errors import FieldError
 from templates_gen.lettering.fonts import metrics
 from templates_gen.lettering.outlines import contours_of
 from templates_gen.messages.roles.proof_cut import Job
-from templates_gen.verify import LIMIT
+from templates_gen.verify.cut_parts.job_words import number_in, rows_of, said_of, several_in, values_in
 from templates_gen.verify.finding import Finding, Findings, finding
 from templates_gen.verify.finding import said as place
 from templates_gen.verify.found_parts import FoundPart
@@ -33,51 +32,31 @@ from templates_gen.verify.whole_boards import copies
 
 _OPERATIONS = ("engrave", "score", "cut", "reference")
 _SCAN = 0.1  # mm between the lines that engrave an area, stated again on purpose
-_NUMBER = re.compile(r"\d+(?:\.\d+)?")
-_QUANTITIES = re.compile(r"(\d+): (.*); ([\d.]+) % of the sheets is waste, gaps included")
-_COPIES = re.compile(r"(\d+) x ([^;]+)")
-_DANGERS = (
-    "own rules", "trained", "never left alone", "extinguisher", "Extraction", "interlocks", "eyes", "PVC or vinyl",
-    "hydrogen chloride", "no plastic", "children",
-)  # fmt: skip
+_RULES = (
+    JobSheet.RULE_SHOP,
+    JobSheet.RULE_WATCH,
+    JobSheet.RULE_AIR,
+    JobSheet.RULE_EYES,
+    JobSheet.RULE_MATERIAL,
+    JobSheet.RULE_PARTS,
+)
+_PARTS = (JobSheet.PARTS_ONCE, JobSheet.PARTS_SOME, JobSheet.PARTS_MANY)
+_WASTE_WITHIN, _MINUTES_WITHIN = 0.051, 0.051
+_WITHIN = {"engrave": 0.51, "score": 0.000_51, "cut": 0.000_51}
+"""By how much a number that is written short may differ: half of its last figure, and a little for floats."""
 
 
 def prove_facts(plan: Plan, stock: Stock, seen: FoundPart) -> Findings:
     """Material, thickness, sheets, parts, waste, kerf, operations with colour and amount, and the time."""
-    said, parts = _rows(seen), _parts(plan, stock)
+    rows, parts = rows_of(seen), _parts(plan, stock)
     work = _work(parts)
     wrong = [
-        *_plain(said, stock),
-        *_sheets(said, stock, parts),
-        *_amounts(said, stock, work),
-        *_time(said.get("Time", ""), stock, work),
+        *_plain(rows, stock),
+        *_sheets(rows, stock, parts),
+        *_amounts(rows, stock, work),
+        *_time(said_of(rows, JobSheet.TIME), stock, work),
     ]
     return Findings(0.0, tuple(each.at(place(Job.SHEET)) for each in wrong))
-
-
-def _rows(seen: FoundPart) -> Mapping[str, str]:
-    """The words behind every label, their lines put together."""
-    words = _in_rows(seen)
-    label_x = min((at.x for at, _ in words), default=0.0)
-    rows: dict[str, str] = {}
-    label = ""
-    for at, text in words:
-        if abs(at.x - label_x) < 1e-3:
-            label = text
-            rows[label] = ""
-        else:
-            rows[label] = f"{rows[label]} {text}".strip()
-    return rows
-
-
-def _in_rows(seen: FoundPart) -> list[tuple[Point, str]]:
-    """All words from top to bottom, and from left to right among those whose baselines lie within the limit."""
-    rows: list[list[tuple[Point, str]]] = []
-    for at, text in sorted(seen.words(), key=lambda each: -each[0].y):
-        if not rows or rows[-1][-1][0].y - at.y > LIMIT:
-            rows.append([])
-        rows[-1].append((at, text))
-    return [each for row in rows for each in sorted(row, key=lambda each: each[0].x)]
 
 
 def _parts(plan: Plan, stock: Stock) -> list[Part]:
@@ -126,54 +105,73 @@ def _area(points: list[Point]) -> float:
     return sum(((b.x - x) * (c.y - y) - (c.x - x) * (b.y - y)) / 2 for b, c in pairwise(points[1:]))
 
 
-def _plain(said: Mapping[str, str], stock: Stock) -> Iterator[Finding]:
-    kerf = said.get("Kerf", "")
-    wanted = {"Material": f"{stock.material} ({stock.name})", "Thickness": f"{stock.thickness:g} mm"}
+def _plain(rows: Mapping[str, str], stock: Stock) -> Iterator[Finding]:
+    material = ENGLISH.say(JobSheet.MATERIAL_IS, material=stock.material, stock=stock.name)
+    wanted = {
+        JobSheet.MATERIAL: material,
+        JobSheet.THICKNESS: ENGLISH.say(JobSheet.THICKNESS_IS, thick=f"{stock.thickness:g}"),
+    }
     for label, words in wanted.items():
-        if said.get(label, "").replace(" ", "") != words.replace(" ", ""):  # a long name is broken anywhere
-            yield finding(Job.STOCK, label=label, found=said.get(label), wanted=words)
-    numbers = {float(number) for number in _NUMBER.findall(kerf)}
-    if (
-        numbers != {stock.kerf_x, stock.kerf_y}
-        or ("not drawn in" in kerf) == stock.kerf_drawn
-        or "drawn in" not in kerf
-    ):
-        yield finding(Job.KERF, words=kerf)
-    if stock.grain != "none" and not said.get("Grain", "").startswith(f"runs along {stock.grain}"):
-        yield finding(Job.GRAIN, words=said.get("Grain"))
+        if said_of(rows, label).replace(" ", "") != words.replace(" ", ""):  # a long name is broken anywhere
+            yield finding(Job.STOCK, label=label, found=said_of(rows, label), wanted=words)
+    kerf = place(JobSheet.KERF_ONE, kerf=f"{stock.kerf_x:g}")
+    if stock.kerf_x != stock.kerf_y:
+        kerf = place(JobSheet.KERF_TWO, up=f"{stock.kerf_x:g}", across=f"{stock.kerf_y:g}")
+    drawn = JobSheet.KERF_DRAWN if stock.kerf_drawn else JobSheet.KERF_LEFT
+    if said_of(rows, JobSheet.KERF) != ENGLISH.say(drawn, kerf=kerf):
+        yield finding(Job.KERF, words=said_of(rows, JobSheet.KERF))
+    grain = place(JobSheet.GRAIN_ALONG, grain=stock.grain) if stock.grain != "none" else place(JobSheet.GRAIN_NONE)
+    if said_of(rows, JobSheet.GRAIN) != ENGLISH.words_of(grain):
+        yield finding(Job.GRAIN, words=said_of(rows, JobSheet.GRAIN))
 
 
-def _sheets(said: Mapping[str, str], stock: Stock, parts: list[Part]) -> Iterator[Finding]:
-    numbers = [float(number) for number in _NUMBER.findall(said.get("Sheets", ""))]
-    quantities = _QUANTITIES.fullmatch(said.get("Parts", ""))
-    if len(numbers) != 4 or quantities is None:
+def _sheets(rows: Mapping[str, str], stock: Stock, parts: list[Part]) -> Iterator[Finding]:
+    titles = Counter(part.title for part in parts)
+    many = {title: count for title, count in titles.items() if count > 1}
+    found = said_of(rows, JobSheet.PARTS)
+    sheets = values_in(said_of(rows, JobSheet.SHEETS), JobSheet.SHEETS_ARE)
+    role, said = next(((each, said) for each in _PARTS if (said := values_in(found, each))), (None, None))
+    if sheets is None or said is None:
         yield finding(Job.NO_COUNTS)
         return
-    count, width, height, least = numbers
+    count, width, height, least = (number_in(sheets[name]) for name in ("count", "width", "height", "least"))
     area = sum(part.length * part.height for part in parts)
     bound = math.ceil(area / (stock.width * stock.height) - 1e-9)
     if (width, height) != (stock.width, stock.height) or not bound <= least <= count:
-        yield finding(Job.SHEETS, found=said["Sheets"], width=stock.width, height=stock.height, bound=bound)
-    waste = 100 * (1 - area / (count * stock.width * stock.height))
-    if int(quantities[1]) != len(parts) or abs(float(quantities[3]) - waste) > 0.051:
-        yield finding(Job.PARTS, found=said["Parts"], parts=len(parts), waste=waste)
-    titles = Counter(part.title for part in parts)
-    many = {title: int(count) for count, title in _COPIES.findall(quantities[2])}
-    if many != {title: count for title, count in titles.items() if count > 1}:
-        yield finding(Job.COPIES, found=said["Parts"], wanted=dict(titles))
+        size = said_of(rows, JobSheet.SHEETS)
+        yield finding(Job.SHEETS, found=size, width=stock.width, height=stock.height, bound=bound)
+    waste = 100 * (1 - area / (count * stock.width * stock.height)) if count > 0 else math.nan
+    if number_in(said["count"]) != len(parts) or not abs(number_in(said["waste"]) - waste) <= _WASTE_WITHIN:
+        yield finding(Job.PARTS, found=found, parts=len(parts), waste=waste)
+    often = {title: number_in(times) for times, title in several_in(said.get("many", ""))}
+    if often != many or role != _PARTS[0 if not many else 1 if len(many) < len(titles) else 2]:
+        yield finding(Job.COPIES, found=found, wanted=dict(titles))
 
 
-def _amounts(said: Mapping[str, str], stock: Stock, work: Mapping[str, float]) -> Iterator[Finding]:
-    order = [label for label in said if label.split()[-1] in _OPERATIONS]
-    if [label.split()[-1] for label in order] != list(_OPERATIONS):
+def _amounts(rows: Mapping[str, str], stock: Stock, work: Mapping[str, float]) -> Iterator[Finding]:
+    order = {}
+    for label in rows:
+        numbered = values_in(label, JobSheet.NUMBERED)
+        name = numbered["what"] if numbered else label
+        if name in _OPERATIONS:
+            order[name] = rows[label]
+    if tuple(order) != _OPERATIONS:
         yield finding(Job.OPERATIONS, found=", ".join(order))
         return
-    for label, name in zip(order, _OPERATIONS, strict=True):
-        colour, _, amount = said[label].partition("; ")
-        if not colour.endswith(stock.operations[name].colour):
-            yield finding(Job.COLOUR, found=colour, name=name, colour=stock.operations[name].colour)
-        if name in work and not _is(amount, work[name], 0.51 if name == "engrave" else 0.000_51):
-            yield finding(Job.AMOUNT, found=amount, name=name, wanted=work[name])
+    for name, words in order.items():
+        role = JobSheet.REFERENCE_IS if name == "reference" else JobSheet.OPERATION_IS
+        said = values_in(words, role) or {}
+        if said.get("code") != stock.operations[name].colour:
+            yield finding(Job.COLOUR, found=words, name=name, colour=stock.operations[name].colour)
+        if name in work and not abs(_amount(name, said.get("amount", "")) - work[name]) <= _WITHIN[name]:
+            yield finding(Job.AMOUNT, found=said.get("amount"), name=name, wanted=work[name])
+
+
+def _amount(name: str, words: str) -> float:
+    """The area or the length that the words say; not a number where they say none."""
+    role, value = (JobSheet.AREA, "area") if name == "engrave" else (JobSheet.LENGTH, "length")
+    found = values_in(words, role)
+    return number_in(found[value]) if found else math.nan
 
 
 def _time(words: str, stock: Stock, work: Mapping[str, float]) -> Iterator[Finding]:
@@ -184,18 +182,12 @@ def _time(words: str, stock: Stock, work: Mapping[str, float]) -> Iterator[Findi
             yield finding(Job.TIME, words=words)
         return
     minutes = sum(travel / stock.speeds[name] for name, travel in travels.items() if travel) / 60
-    if not _is(words, minutes, 0.051) or "estimate" not in words:
+    said = values_in(words, JobSheet.TIME_IS)
+    if said is None or not abs(number_in(said["minutes"]) - minutes) <= _MINUTES_WITHIN:
         yield finding(Job.MINUTES, found=words, wanted=minutes)
 
 
-def _is(words: str, value: float, within: float) -> bool:
-    """Whether the first number among the words is `value`."""
-    found = _NUMBER.search(words)
-    return found is not None and abs(float(found[0]) - value) <= within
-
-
 def prove_safety(_: Plan, __: Stock, seen: FoundPart) -> Findings:
-    """Every danger is named."""
-    text = " ".join(_rows(seen).values())
-    missing = [danger for danger in _DANGERS if danger not in text]
-    return Findings(0.0, (finding(Job.RULES, dangers=", ".join(missing)),) if missing else ())
+    """Every rule stands there, word for word."""
+    found = set(rows_of(seen).values())
+    return Findings(0.0, tuple(finding(Job.RULE, rule=rule) for rule in _RULES if ENGLISH.say(rule) not in found))

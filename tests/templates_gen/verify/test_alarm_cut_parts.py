@@ -162,7 +162,7 @@ def scaled(share: float) -> Callable[[Sheet], Sheet]:
 @pytest.mark.parametrize(
     ("spoil", "says"),
     [
-        (moved(Pen.SCORE, 1, 0.01, 0.01), "a scored mark is 10.0 micrometres off"),
+        (moved(Pen.SCORE, 1, 0.01, 0.01), "scored mark: 10.0 micrometres off"),
         (without(Pen.SCORE), "scored mark: 9 found, kit and stock ask for 10"),
         (opened, "an outline that is cut is open"),
         (scaled(1.001), "not true to scale"),
@@ -216,7 +216,7 @@ def test_a_builder_with_other_slots_rings(name: str, monkeypatch: pytest.MonkeyP
 
     for module in ("comb", "winding_comb"):
         monkeypatch.setattr(f"layout.cutting.parts.{module}.slot_for", wider)
-    assert "a slot wall is 10.0 micrometres off" in _said(found(name, STOCKS["x"]))
+    assert "slot wall: 10.0 micrometres off" in _said(found(name, STOCKS["x"]))
 
 
 def test_a_builder_that_leaves_every_second_end_out_rings(monkeypatch: pytest.MonkeyPatch) -> None:
@@ -246,7 +246,7 @@ def test_a_builder_with_marks_elsewhere_rings(monkeypatch: pytest.MonkeyPatch) -
     monkeypatch.setattr(
         comb_module, "marks", lambda centre, units, limits: honest(centre, units, (limits[0] - 1, limits[1]))
     )
-    assert "a scored mark is 1000.0 micrometres off" in _said(found("comb", STOCKS["x"]))
+    assert "scored mark: 1000.0 micrometres off" in _said(found("comb", STOCKS["x"]))
 
 
 def test_a_builder_of_teeth_across_the_grain_rings(monkeypatch: pytest.MonkeyPatch) -> None:
