@@ -98,6 +98,7 @@ from templates_gen.files.outputs import Outputs  # noqa: E402
 from templates_gen.files.proof import findings, read, write  # noqa: E402
 from templates_gen.inputs import stock_file  # noqa: E402
 from templates_gen.lettering import fonts  # noqa: E402
+from templates_gen.screen.report import plan_table  # noqa: E402
 from templates_gen.verify.found_parts import FoundPart  # noqa: E402
 from templates_gen.verify.kinds.opening import Opening, circles  # noqa: E402
 from templates_gen.verify.kinds.truth import Form, Marks, Truth, board_inertia  # noqa: E402
@@ -297,6 +298,7 @@ def main() -> None:
     wrong = found_in(planned, "strip-near.svg", Outputs(planned, metrics))
     again = read_kit(kit_values(kit), metrics) == kit
     said = {"problems": problems, "lost": lost, "refused": refused, "wrong": wrong, "again": again}
+    said["table"] = plan_table(planned, ())
     print(json.dumps(said | {"ends": planned.warp.ends, "near": [float(x) for x in planned.warp.near[:2]]}))
 
 

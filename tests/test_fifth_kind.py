@@ -55,6 +55,11 @@ def test_its_plan_is_the_one_that_its_geometry_asks_for() -> None:
     assert made()["near"] == [100.0, 92.0]
 
 
+def test_its_plan_is_printed() -> None:
+    """With the spacing of its marks; its way of warping needs no word for it of its own."""
+    assert "from one mark to the next" in made()["table"]
+
+
 def test_its_keys_are_read_and_refused_like_others() -> None:
     """They come back as they were, and one that is missing is named."""
     assert made()["again"]

@@ -11,7 +11,7 @@ from layout.estimate.weft_need import weft_need
 from layout.kit.kit import Kit
 from layout.kit.yarn_facts import stated, yarn_facts
 from layout.messages.english import ENGLISH
-from layout.messages.roles import Reason
+from layout.messages.roles import Reason, Stated
 from layout.values.quantity import Quantity, assumed, computed, measured
 from layout.warps.warp import Warp
 from layout.yardage.amounts import Amounts, scaled
@@ -25,16 +25,16 @@ SHRINKAGE = assumed(0.0, ENGLISH.say(Reason.NO_SHRINKAGE))
 
 def estimate(kit: Kit, warp: Warp) -> Amounts:
     """All amounts of `kit`. Raises FieldError where its height cannot be woven in its frame."""
-    told, known = kit.amounts, yarn_facts(kit.amounts, 2 if kit.weaving.doubled_warp else 1)
+    given, known = kit.amounts, yarn_facts(kit.amounts, 2 if kit.weaving.doubled_warp else 1)
     room = room_left(kit, warp, known.thread)
-    thread = warp_need(kit.frame, warp, known, told.warp)
-    draw = stated(told.draw_in, DRAW_IN, "Draw-in")
+    thread = warp_need(kit.frame, warp, known, given.warp)
+    draw = stated(given.draw_in, DRAW_IN, Stated.DRAW_IN)
     woven = _woven(kit, warp, draw)
-    weft = weft_need(known, told.weft, drawn_in(warp.pitch, draw.value), *woven)
+    weft = weft_need(known, given.weft, drawn_in(warp.pitch, draw.value), *woven)
     notes, warnings = pairing_of(warp.sett, known)
     if weft.total_g:
         warnings += weight_warnings(weft.total_g.value, woven[0].value, woven[1].value)
-    finished, before = _finished(woven, _shrinkage(told))
+    finished, before = _finished(woven, _shrinkage(given))
     return Amounts(
         warp_thickness=known.warp_thickness,
         weft_thickness=known.weft_thickness,
@@ -68,11 +68,11 @@ def _woven(kit: Kit, warp: Warp, draw: Quantity) -> tuple[Quantity, Quantity]:
     return width, computed(float(kit.weaving.height.mm), ENGLISH.say(Reason.HEIGHT))
 
 
-def _shrinkage(told: AmountsGiven) -> Quantity:
+def _shrinkage(given: AmountsGiven) -> Quantity:
     """What is lost in washing, measured on a sample or stated."""
-    if told.washed is None:
-        return stated(told.shrinkage, SHRINKAGE, "Shrinkage")
-    lost = shrunk_by(told.washed.before.mm, told.washed.after.mm)
+    if given.washed is None:
+        return stated(given.shrinkage, SHRINKAGE, Stated.SHRINKAGE)
+    lost = shrunk_by(given.washed.before.mm, given.washed.after.mm)
     return measured(float(lost), ENGLISH.say(Reason.SHRINKAGE))
 
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 from layout.estimate.room_left import apart_at, end_width
 from layout.kit.kit import Kit
 from layout.kit.yarn_facts import stated
+from layout.messages.roles import Stated
 from layout.warps.warp import End
 from layout.yardage.weavable import HEADING
 
@@ -15,5 +16,5 @@ def heading_height(kit: Kit, end: End) -> float:
     The near heading begins where face and back layer have come together; then follow the weaving and the far heading.
     """
     near = end_width(kit).value + apart_at(kit).value
-    heading = stated(kit.amounts.room.heading, HEADING, "The heading").value
+    heading = stated(kit.amounts.room.heading, HEADING, Stated.HEADING).value
     return near if end == "near" else near + 2 * heading + float(kit.weaving.height.mm)

@@ -10,8 +10,9 @@ from layout.kit.frame_inputs import LONGEST
 from layout.kit.inputs import BY_KEY
 from layout.kit.kit import Kit
 from layout.kit.yarn_facts import stated
+from layout.messages.catalogue import Message
 from layout.messages.english import ENGLISH
-from layout.messages.roles import Reason, Room
+from layout.messages.roles import Reason, Room, Stated
 from layout.values.errors import FieldError
 from layout.values.limits import plain
 from layout.values.quantity import Quantity, assumed, computed, measured
@@ -55,12 +56,12 @@ def room_left(kit: Kit, warp: Warp, thread: Quantity) -> RoomLeft:
 
     Raises FieldError where its height cannot be woven, or no height at all.
     """
-    told, frame = kit.amounts.room, kit.frame
+    given, frame = kit.amounts.room, kit.frame
     wide = end_width(kit)
     inner = frame.outer_height.mm - 2 * Fraction(wide.value)
-    room = _room(told, apart_at(kit))
+    room = _room(given, apart_at(kit))
     weavable = _weavable(kit, inner, room, wide)
-    _check(kit, weavable, room, wide)
+    _check(kit, weavable, _less(inner, room), room, wide)
     near = room.heading.value + room.apart.value
     turn = frame.ends.turn_mm(wide.value, warp.spacing, thread.value)
     fringe = fringes(inner, kit.weaving.height.mm, near, turn)
@@ -68,15 +69,15 @@ def room_left(kit: Kit, warp: Warp, thread: Quantity) -> RoomLeft:
     tied = leashes(
         warp.ends,
         frame.ends.kind != "wound" or kit.weaving.first_pass == "face",
-        stated(told.leash_reach, REACH, "The reach of a leash"),
-        stated(told.leash_knot, LEASH_KNOT, "The knot of a leash"),
+        stated(given.leash_reach, REACH, Stated.LEASH_REACH),
+        stated(given.leash_knot, LEASH_KNOT, Stated.LEASH_KNOT),
     )
-    stick = shed_stick(frame.outer_width.mm, stated(told.stick_past, OVERHANG, "How far the stick passes a side"))
+    stick = shed_stick(frame.outer_width.mm, stated(given.stick_past, OVERHANG, Stated.STICK_PAST))
     return RoomLeft(weavable, first, last, stick, tied)
 
 
-def _room(told: RoomGiven, apart: Quantity) -> RoomTaken:
-    return RoomTaken(apart, stated(told.heading, HEADING, "The heading"), stated(told.hand, HAND, "Room for the hand"))
+def _room(given: RoomGiven, apart: Quantity) -> RoomTaken:
+    return RoomTaken(apart, stated(given.heading, HEADING, Stated.HEADING), stated(given.hand, HAND, Stated.HAND))
 
 
 def apart_at(kit: Kit) -> Quantity:
@@ -84,7 +85,7 @@ def apart_at(kit: Kit) -> Quantity:
     ends = kit.frame.ends
     if ends.kind != "wound":
         return computed(0.0, ENGLISH.say(Reason.ON_FACE))
-    return apart_zone(ends.deep_mm, stated(kit.amounts.room.slope, SLOPE, "The slope of the layers"))
+    return apart_zone(ends.deep_mm, stated(kit.amounts.room.slope, SLOPE, Stated.SLOPE))
 
 
 def end_width(kit: Kit) -> Quantity:
@@ -101,7 +102,7 @@ def _weavable(kit: Kit, inner: Fraction, room: RoomTaken, wide: Quantity) -> Qua
     if inner <= _taken(room):
         raise _too_low(kit, room, wide)
     found = weavable_height(inner, room)
-    return computed(found.value, _less(inner, room), found, wide)
+    return computed(found.value, ENGLISH.sentence(_less(inner, room)), found, wide)
 
 
 def _taken(room: RoomTaken) -> float:
@@ -125,19 +126,19 @@ def _too_much(room: RoomTaken, wide: Quantity) -> FieldError:
     key = max(parts, key=lambda each: parts[each])
     table, taken = ("room", parts[key]) if parts[key] > 2 * wide.value else ("frame", 2 * wide.value)
     key = key if table == "room" else "end_width"
-    got, example = ENGLISH.say(Room.TAKEN, taken=plain(taken)), example_of(BY_KEY[f"{table}.{key}"])
+    got, example = Message(Room.TAKEN, {"taken": plain(taken)}), example_of(BY_KEY[f"{table}.{key}"])
     return FieldError(f"{table}.{key}", Room.LEAVE, got, example, longest=say_length(LONGEST))
 
 
-def _less(inner: Fraction, room: RoomTaken) -> str:
+def _less(inner: Fraction, room: RoomTaken) -> Message:
     """What is taken off the height between the ends, in numbers."""
     values = {"inner": plain(inner), "heading": plain(room.heading.value), "hand": plain(room.hand.value)}
     if room.apart.value:
-        return ENGLISH.say(Reason.HEIGHT_LEFT_LAYERS, **values, apart=plain(room.apart.value))
-    return ENGLISH.say(Reason.HEIGHT_LEFT, **values)
+        return Message(Reason.HEIGHT_LEFT_LAYERS, {**values, "apart": plain(room.apart.value)})
+    return Message(Reason.HEIGHT_LEFT, values)
 
 
-def _check(kit: Kit, weavable: Quantity, room: RoomTaken, wide: Quantity) -> None:
+def _check(kit: Kit, weavable: Quantity, less: Message, room: RoomTaken, wide: Quantity) -> None:
     """FieldError, in the unit of the kit, where its height is greater than can be woven."""
     height = kit.weaving.height
     try:
@@ -146,8 +147,8 @@ def _check(kit: Kit, weavable: Quantity, room: RoomTaken, wide: Quantity) -> Non
         most = down(Length(Fraction(weavable.value), height.unit))
         if weavable.value < _LEAST_WOVEN:
             raise _too_low(kit, room, wide) from None
-        got, why = say_length(height), weavable.reason.rstrip(".")
-        raise FieldError("weaving.height", Room.AT_MOST, got, f'height = "{most}"', most=most, why=why) from None
+        got = say_length(height)
+        raise FieldError("weaving.height", Room.AT_MOST, got, f'height = "{most}"', most=most, why=less) from None
 
 
 def _said(length: Length) -> str:

@@ -8,7 +8,7 @@ from layout.estimate.thread_path import thread_path
 from layout.frames.frame import Frame
 from layout.kit.yarn_facts import YarnFacts, stated
 from layout.messages.english import ENGLISH
-from layout.messages.roles import Add, Reason
+from layout.messages.roles import Add, Reason, Stated
 from layout.values.limits import plain
 from layout.values.quantity import Quantity, assumed, computed
 from layout.warps.warp import Warp
@@ -32,12 +32,12 @@ class WarpNeed(NamedTuple):
     total_g: Quantity | None
 
 
-def warp_need(frame: Frame, warp: Warp, known: YarnFacts, told: WarpGiven) -> WarpNeed:
+def warp_need(frame: Frame, warp: Warp, known: YarnFacts, given: WarpGiven) -> WarpNeed:
     """The warp thread of one frame."""
     way = thread_path(frame, warp, known.thread)
-    knot = stated(told.knot, KNOT, "Thread for a knot")
-    heading = heading_of(frame, warp, known, stated(told.tail, TAIL, "The tail of the heading rows"), knot)
-    stretch, spare = stated(told.stretch, STRETCH, "Stretch"), stated(told.spare, SPARE, "Spare")
+    knot = stated(given.knot, KNOT, Stated.KNOT)
+    heading = heading_of(frame, warp, known, stated(given.tail, TAIL, Stated.TAIL), knot)
+    stretch, spare = stated(given.stretch, STRETCH, Stated.STRETCH), stated(given.spare, SPARE, Stated.SPARE)
     found = warp_thread(way.whole, heading, _KNOTS, knot, stretch, spare)
     values = {"path": way.whole.reason, "knots": _KNOTS, "spare": plain(100 * spare.value)}
     said = ENGLISH.say(Reason.WARP_TOTAL, **values)

@@ -45,10 +45,10 @@ class WeftNeed(NamedTuple):
     to_add: tuple[str, ...]
 
 
-def weft_need(known: YarnFacts, told: WeftGiven, pitch: float, width: Quantity, height: Quantity) -> WeftNeed:
+def weft_need(known: YarnFacts, given: WeftGiven, pitch: float, width: Quantity, height: Quantity) -> WeftNeed:
     """The weft of a weaving as wide and as high as it is woven; `pitch` as it is drawn in."""
-    picks, more = picks_of(known, told), take_up_of(known, told, pitch)
-    length, weight, colours = _total(known, told, picks, more, (width, height))
+    picks, more = picks_of(known, given), take_up_of(known, given, pitch)
+    length, weight, colours = _total(known, given, picks, more, (width, height))
     lacking = (
         (picks, ADD_PICKS),
         (more, ADD_TAKE_UP),
@@ -59,23 +59,23 @@ def weft_need(known: YarnFacts, told: WeftGiven, pitch: float, width: Quantity, 
     return WeftNeed(picks, more, scaled(length, 1 / 1000) if length else None, weight, colours, to_add)
 
 
-def picks_of(known: YarnFacts, told: WeftGiven) -> Quantity | None:
+def picks_of(known: YarnFacts, given: WeftGiven) -> Quantity | None:
     """Picks per mm: counted, from beads, or guessed from the bundle, soft if it was wrapped."""
-    if told.picks:
-        return picks_counted(told.picks.number, told.picks.over.mm)
-    if told.beads:
-        return picks_from_beads(told.beads.number, told.beads.over.mm)
+    if given.picks:
+        return picks_counted(given.picks.number, given.picks.over.mm)
+    if given.beads:
+        return picks_from_beads(given.beads.number, given.beads.over.mm)
     thick = known.weft_soft or known.weft_pressed
-    return picks_estimated(thick, told.beat or BEAT) if thick else None
+    return picks_estimated(thick, given.beat or BEAT) if thick else None
 
 
-def take_up_of(known: YarnFacts, told: WeftGiven, pitch: float) -> Quantity | None:
+def take_up_of(known: YarnFacts, given: WeftGiven, pitch: float) -> Quantity | None:
     """The take-up: of a pick drawn out, by compressed diameters, or as an upper bound by soft ones.
 
     None too where warp and weft are thicker together than the pitch, since such ends do not fit.
     """
-    if told.pick:
-        return take_up_measured(told.pick.straight.mm, told.pick.woven.mm)
+    if given.pick:
+        return take_up_measured(given.pick.straight.mm, given.pick.woven.mm)
     pair = known.pressed or known.soft
     if pair is None or together(pair).mm > pitch * (1 + ROUNDING):
         return None
@@ -83,42 +83,42 @@ def take_up_of(known: YarnFacts, told: WeftGiven, pitch: float) -> Quantity | No
 
 
 def _total(
-    known: YarnFacts, told: WeftGiven, picks: Quantity | None, more: Quantity | None, size: tuple[Quantity, Quantity]
+    known: YarnFacts, given: WeftGiven, picks: Quantity | None, more: Quantity | None, size: tuple[Quantity, Quantity]
 ) -> tuple[Quantity | None, Quantity | None, tuple[ColourNeed, ...]]:
     """All the weft in mm and in g, and its colours: scaled from a weighed sample, or computed pick by pick."""
-    if told.sample:
-        sides = (told.sample.width.mm, told.sample.height.mm)
-        found = scaled_from_sample(told.sample.grams, sides, (size[0].value, size[1].value))
+    if given.sample:
+        sides = (given.sample.width.mm, given.sample.height.mm)
+        found = scaled_from_sample(given.sample.grams, sides, (size[0].value, size[1].value))
         grams = computed(found.value, found.reason, found, *size)
         if known.weft is None:
             return None, grams, ()
         length = computed(grams.value / float(known.weft.tex) * 1e6, ENGLISH.say(Reason.SAMPLE), grams)
-        return length, grams, colours_of(length, told, known.weft, tailed=True)
+        return length, grams, colours_of(length, given, known.weft, tailed=True)
     if picks is None or more is None:
         return None, None, ()
     found = weft_length(size[0].value, size[1].value, picks, more)
     length = computed(found.value, found.reason, found, *size)
-    ends = _tails(told)
-    total = computed(length.value + ends.value, f"{length.reason} {ends.reason}", length, ends)
+    ends = _tails(given)
+    total = computed(length.value + ends.value, ENGLISH.paragraph([length.reason, ends.reason]), length, ends)
     if known.weft is None:
         return total, None, ()
-    return total, weight(total, known.weft.tex), colours_of(length, told, known.weft, tailed=False)
+    return total, weight(total, known.weft.tex), colours_of(length, given, known.weft, tailed=False)
 
 
-def _tails(told: WeftGiven) -> Quantity:
-    lengths = sum(colour.lengths for colour in told.colours)
-    return tails(lengths, told.tail.mm if told.tail else TAIL_MM) if lengths else NO_TAILS
+def _tails(given: WeftGiven) -> Quantity:
+    lengths = sum(colour.lengths for colour in given.colours)
+    return tails(lengths, given.tail.mm if given.tail else TAIL_MM) if lengths else NO_TAILS
 
 
-def colours_of(weft: Quantity, told: WeftGiven, bundle: Bundle, *, tailed: bool) -> tuple[ColourNeed, ...]:
+def colours_of(weft: Quantity, given: WeftGiven, bundle: Bundle, *, tailed: bool) -> tuple[ColourNeed, ...]:
     """The yarn of every colour, from the whole weft in mm (`tailed`: which already has its tails).
 
     A strand with a colour of its own is of that colour in every area; one without takes the colour of the area.
     """
-    areas = told.colours or (ColourGiven("", Fraction(1)),)
+    areas = given.colours or (ColourGiven("", Fraction(1)),)
     parts = [ColourPart(area.name, area.share, 0 if tailed else area.lengths) for area in areas]
     found: dict[str, list[tuple[Quantity, Strand]]] = {}
-    for name, laid in by_colour(weft, parts, told.tail.mm if told.tail else TAIL_MM).items():
+    for name, laid in by_colour(weft, parts, given.tail.mm if given.tail else TAIL_MM).items():
         for strand in bundle.strands:
             found.setdefault(strand.colour or name, []).append((laid, strand))
     return () if set(found) == {""} else tuple(_need(name, of_it) for name, of_it in found.items())

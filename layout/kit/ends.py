@@ -14,7 +14,7 @@ from layout.kit.to_plain import to_plain
 from layout.messages.roles import EndNeed
 from layout.sett.marking_units import WINDS, CountedThing
 from layout.values.errors import FieldError, leave_out, shown
-from layout.values.units import Length, Sett, say_length, say_sett
+from layout.values.units import Length, Sett, say_density, say_length
 
 Got = Mapping[str, Any]
 _SIZES = ("outer_width", "outer_height", "side_width", "margin")
@@ -57,7 +57,7 @@ def _strangers(got: Got, ends: str) -> Iterator[FieldError]:
     for leaf in foreign:
         value = got.get(f"frame.{leaf}")
         if value is not None:
-            said = say_sett(value) if isinstance(value, Sett) else say_length(value)
+            said = say_density(value) if isinstance(value, Sett) else say_length(value)
             yield FieldError(f"frame.{leaf}", EndNeed.LEFT_OUT, said, leave_out(leaf), ends=ends)
     if END_KEYS[ends].make.kind == "wound":
         return

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from fractions import Fraction
 
+from layout.messages.catalogue import Role
 from layout.messages.english import ENGLISH
 from layout.messages.roles import Reason
 from layout.values.quantity import Quantity, assumed, measured
@@ -102,8 +103,8 @@ def _pressed(weft: WeftGiven) -> Diameter | None:
     return bunched([diameter for diameter in every if diameter])
 
 
-def stated(value: Length | Fraction | None, usual: Quantity, what: str) -> Quantity:
-    """What the kit states (mm, or a share) as a measured figure; `usual`, which is assumed, where it does not."""
+def stated(value: Length | Fraction | None, usual: Quantity, said: Role) -> Quantity:
+    """What the kit states (mm, or a share) as a measured quantity; `usual`, which is assumed, where it does not."""
     if value is None:
         return usual
-    return measured(float(value.mm if isinstance(value, Length) else value), f"{what} as the kit states it.")
+    return measured(float(value.mm if isinstance(value, Length) else value), ENGLISH.say(said))

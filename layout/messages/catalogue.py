@@ -37,10 +37,11 @@ class Plural(NamedTuple):
 
 
 class Between(Role):
-    """How whole messages follow each other."""
+    """How whole messages stand alone, and how they follow each other."""
 
     LIST = "between.list"
     AND = "between.and"
+    SENTENCE = "between.sentence"
     SENTENCES = "between.sentences"
 
 
@@ -79,6 +80,10 @@ class Catalogue:
         """Whole messages in one row, "and" before the last; empty where there are none."""
         *before, last = messages or ("",)
         return self.say(Between.AND, before=self.listed(before), after=last) if before else last
+
+    def sentence(self, phrase: Message) -> str:
+        """A whole sentence of a phrase that stands in longer ones too."""
+        return self.say(Between.SENTENCE, phrase=phrase)
 
     def paragraph(self, sentences: Sequence[str]) -> str:
         """Whole sentences, one after the other; empty where there are none."""

@@ -61,7 +61,7 @@ def _row(count: int, window: Length, units: tuple[Length, ...], plan: Plan) -> t
     fields = [str(count)]
     for unit in units:
         made = _made(count / window.mm, unit, plan)
-        per, _ = PER[unit.imperial]
+        per = PER[unit.imperial]
         fields += (say_number(made.per_mm * per), say_number(made.count)) if made.per_mm else (_NONE, _NONE)
     return tuple(fields)
 

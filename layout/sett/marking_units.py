@@ -16,7 +16,7 @@ from typing import NamedTuple
 from layout.messages.catalogue import Message, Role
 from layout.messages.english import ENGLISH
 from layout.messages.roles import Counted, SettNeed
-from layout.sett.readings import PER
+from layout.sett.readings import say_in
 from layout.values.errors import FieldError, shown
 from layout.values.units import Length, say_length, say_number
 
@@ -93,8 +93,7 @@ def chosen(low: Fraction, *, imperial: bool, by: CountedThing = WINDS) -> Offer:
         found = offer(low, unit, by)
         if found.loss <= MOST_LOST:
             return found
-    per, name = PER[imperial]
-    sett = f"{say_number(low * per)} {name}"
+    sett = say_in(low, imperial=imperial)
     needed = SettNeed.UNIT_INCHES if imperial else SettNeed.UNIT_CM
     others = offers_for(low, imperial=not imperial, by=by)[: len(USUAL[not imperial])]
     other = [found for found in others if _does(found)]
@@ -107,8 +106,7 @@ def taken(low: Fraction, unit: Length, by: CountedThing = WINDS) -> Offer:
     found = offer(low, unit, by)
     if found.per_mm:
         return found
-    per, name = PER[unit.imperial]
-    sett = f"{say_number(low * per)} {name}"
+    sett = say_in(low, imperial=unit.imperial)
     every = offers_for(low, imperial=unit.imperial, by=by)
     would = [usual for usual in every if _does(usual)] or [usual for usual in every if usual.per_mm]
     raise _refusal(list(map(_would, would or [_least(low, unit.imperial, by)])), by.holds, say_length(unit), sett)

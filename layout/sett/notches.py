@@ -9,10 +9,10 @@ from layout.messages.catalogue import Role
 from layout.messages.english import ENGLISH
 from layout.messages.roles import NotchNote, SettNeed
 from layout.sett.marking_units import MOST_LOST, SINGLY, Offer, say_share
-from layout.sett.readings import PER, Range
+from layout.sett.readings import PER, Range, say_in
 from layout.sett.sett_words import loses, say_per_mm
 from layout.values.errors import FieldError
-from layout.values.units import Length, Sett, exact_sett, say_number, say_sett
+from layout.values.units import Length, Sett, exact_sett, say_density, say_number, say_sett
 
 USES = (Fraction(1, 2), Fraction(1), Fraction(2))
 """How many ends a notch carries on the average: every second notch carries one, every notch one, every notch two."""
@@ -53,12 +53,6 @@ def closest_on(low: Fraction, density: Sett) -> Fraction:
     raise FieldError("frame.notch_density", SettNeed.NOTCH_DENSITY, say_density(density), example, most=most)
 
 
-def say_density(density: Sett) -> str:
-    """How close notches are, for people: "4 notches per cm"."""
-    said = say_sett(density)
-    return said.replace("epi", "notches per inch") if density.unit == "in" else said.replace("ends", "notches")
-
-
 def offer_on(ends: Fraction, low: Fraction, density: Sett, unit: Length) -> Offer:
     """The sett with so many ends to a notch, and what it loses of `low`."""
     per_mm = ends * density.per_mm
@@ -68,15 +62,14 @@ def offer_on(ends: Fraction, low: Fraction, density: Sett, unit: Length) -> Offe
 def notes_on_notches(found: Range, high: Fraction | None, made: Offer, density: Sett) -> tuple[str, ...]:
     """Sentences on the sett taken, what it loses of the one measured, and what else the notches would give."""
     imperial = made.unit.imperial
-    per, name = PER[imperial]
     use = made.per_mm / density.per_mm
-    sett, notches = say_per_mm(made.per_mm, imperial=imperial), say_number(density.per_mm * per)
+    sett, notches = say_per_mm(made.per_mm, imperial=imperial), say_number(density.per_mm * PER[imperial])
     notes = [ENGLISH.say(_TAKEN[use, imperial], sett=sett, notches=notches)]
     if high is not None:
         notes.append(loses(made, found.low, high))
     others = []
     for ends in (ends for ends in USES if ends != use):
-        said = ENGLISH.say(_WITH[ends], sett=f"{say_number(ends * density.per_mm * per)} {name}")
+        said = ENGLISH.say(_WITH[ends], sett=say_in(ends * density.per_mm, imperial=imperial))
         too_close = high is not None and ends * density.per_mm > found.low
         others.append(ENGLISH.say(NotchNote.TOO_CLOSE, use=said) if too_close else said)
     notes.append(ENGLISH.say(NotchNote.COULD_GIVE, one=others[0], other=others[1]))

@@ -11,15 +11,16 @@ from fractions import Fraction
 from math import ceil, floor
 from typing import NamedTuple
 
+from layout.messages.catalogue import Message
 from layout.messages.english import ENGLISH
 from layout.messages.roles import SettNeed, WrapWords
 from layout.values.errors import FieldError, shown
-from layout.values.units import Length, say_length, say_number
+from layout.values.units import Length, Sett, say_length, say_number, say_sett
 
-PER = {True: (Fraction(127, 5), "epi"), False: (Fraction(10), "ends per cm")}
-"""How a sett is said: by whether inches are used, the mm it is counted over and the words after the number."""
+PER = {True: Fraction(127, 5), False: Fraction(10)}
+"""Over how many mm a sett is counted where it is said, by whether inches are used."""
 
-_LOOSEST = "loosest = true in [sett]"
+_LOOSEST = Message(SettNeed.LOOSEST)
 
 
 @dataclass(frozen=True, slots=True)
@@ -44,10 +45,10 @@ class WrapReading:
         return (self.pairs + 1) / self.over.mm
 
     @property
-    def words(self) -> str:
+    def words(self) -> Message:
         """The reading in words."""
         role = WrapWords.MEASURED if self.measured else WrapWords.WINDOW
-        return ENGLISH.say(role, pairs=self.pairs, over=say_length(self.over))
+        return Message(role, {"pairs": self.pairs, "over": say_length(self.over)})
 
 
 class Range(NamedTuple):
@@ -139,32 +140,37 @@ def _highest(readings: Sequence[WrapReading]) -> Bound:
     return min(((reading.high, reading) for reading in readings), key=lambda bound: bound[0])
 
 
-def _said(reading: WrapReading) -> str:
+def _said(reading: WrapReading) -> Message:
     span = _span((reading.low, reading), (reading.high, reading))
-    return ENGLISH.say(WrapWords.SAID, reading=reading.words, span=span)
+    return Message(WrapWords.SAID, {"reading": reading.words, "span": span})
+
+
+def say_in(per_mm: Fraction, *, imperial: bool) -> str:
+    """A sett in ends per mm, said in the unit of one system: "2.5 ends per cm" or "6.35 epi"."""
+    return say_sett(Sett(per_mm, "in" if imperial else "cm"))
 
 
 def _say(sett: Fraction, like: WrapReading) -> str:
-    per, name = PER[like.over.imperial]
-    return f"{say_number(sett * per)} {name}"
+    return say_in(sett, imperial=like.over.imperial)
 
 
-def _span(low: Bound, high: Bound) -> str:
+def _span(low: Bound, high: Bound) -> Message:
     """From one bound to the other; the unit stands once where both have the same."""
-    if low[1].over.imperial == high[1].over.imperial:
-        per, name = PER[low[1].over.imperial]
-        return ENGLISH.say(WrapWords.SPAN, low=say_number(low[0] * per), high=say_number(high[0] * per), name=name)
-    return ENGLISH.say(WrapWords.SPAN_OF_BOTH, low=_say(*low), high=_say(*high))
+    inches = low[1].over.imperial
+    if inches == high[1].over.imperial:
+        values = {"low": say_number(low[0] * PER[inches]), "high": say_number(high[0] * PER[inches])}
+        return Message(WrapWords.SPAN_INCH if inches else WrapWords.SPAN_CM, values)
+    return Message(WrapWords.SPAN_OF_BOTH, {"low": _say(*low), "high": _say(*high)})
 
 
-def _gap(below: Bound, above: Bound) -> str:
+def _gap(below: Bound, above: Bound) -> Message:
     """How far apart two bounds lie: in their unit and in per cent, or in per cent alone where the units differ."""
     if below[0] == above[0]:
-        return ENGLISH.say(WrapWords.TOUCH)
+        return Message(WrapWords.TOUCH)
     share = f"{say_number((above[0] - below[0]) / below[0] * 100, 1)} %"
     if below[1].over.imperial != above[1].over.imperial:
-        return ENGLISH.say(WrapWords.GAP_SHARE, share=share)
-    return ENGLISH.say(WrapWords.GAP, gap=_say(above[0] - below[0], below[1]), share=share)
+        return Message(WrapWords.GAP_SHARE, {"share": share})
+    return Message(WrapWords.GAP, {"gap": _say(above[0] - below[0], below[1]), "share": share})
 
 
 def _off_by(reading: WrapReading, others: Range) -> int:

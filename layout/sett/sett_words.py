@@ -10,9 +10,9 @@ from itertools import groupby
 
 from layout.messages.catalogue import Role
 from layout.messages.english import ENGLISH
-from layout.messages.roles import SettNote
+from layout.messages.roles import SettNote, SettUnit
 from layout.sett.marking_units import MOST_LOST, PEGS, SINGLY, WINDS, CountedThing, Offer, better, counted_to, say_share
-from layout.sett.readings import PER
+from layout.sett.readings import PER, say_in
 from layout.values.units import say_length, say_number
 
 _SETTS = 16  # whose sentences are kept: a kit asks for them when it is read and when it is planned
@@ -41,8 +41,8 @@ _NOT_ONE: dict[CountedThing, Role] = {WINDS: SettNote.NO_WIND, PEGS: SettNote.NO
 
 def say_per_mm(per_mm: Fraction, *, imperial: bool) -> str:
     """A sett in both systems, the one in use first: "2.5 ends per cm (6.35 epi)"."""
-    first, second = (f"{say_number(per_mm * per)} {name}" for per, name in (PER[imperial], PER[not imperial]))
-    return f"{first} ({second})"
+    first, second = (say_in(per_mm, imperial=inches) for inches in (imperial, not imperial))
+    return ENGLISH.say(SettUnit.BOTH, first=first, second=second)
 
 
 @lru_cache(_SETTS)
@@ -64,9 +64,9 @@ def notes_on(
 
 def loses(made: Offer, low: Fraction, high: Fraction) -> str:
     """A sentence on what the sett taken loses of the one measured."""
-    per, name = PER[made.unit.imperial]
-    between = {"low": say_number(low * per), "high": say_number(high * per), "name": name}
-    return ENGLISH.say(SettNote.LOSES, loss=say_share(made.loss), **between)
+    inches = made.unit.imperial
+    between = {"low": say_number(low * PER[inches]), "high": say_number(high * PER[inches])}
+    return ENGLISH.say(SettNote.LOSES_INCH if inches else SettNote.LOSES_CM, loss=say_share(made.loss), **between)
 
 
 def warnings_on(low: Fraction, made: Offer) -> tuple[str, ...]:
@@ -105,6 +105,5 @@ def _offer_words(alike: Iterable[Offer]) -> str:
     units = ENGLISH.all_of([say_length(found.unit) for found in (first, *more)])
     if not first.per_mm:
         return ENGLISH.say(_NOT_ONE[first.by], units=units)
-    per, name = PER[first.unit.imperial]
-    values = {"sett": say_number(first.per_mm * per), "name": name, "units": units, "loss": say_share(first.loss)}
-    return ENGLISH.say(SettNote.OFFER, **values)
+    sett = say_in(first.per_mm, imperial=first.unit.imperial)
+    return ENGLISH.say(SettNote.OFFER, sett=sett, units=units, loss=say_share(first.loss))

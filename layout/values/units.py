@@ -14,7 +14,8 @@ from math import ceil, floor
 from typing import Any
 
 from layout.messages.catalogue import Role
-from layout.messages.roles import Value
+from layout.messages.english import ENGLISH
+from layout.messages.roles import SettUnit, Value
 from layout.values.errors import FieldError, shown
 from layout.values.numerals import BLANK, NUMBER, number_from, say_mixed, say_number
 
@@ -84,6 +85,12 @@ _PER = {
     (100, "mm"): "10 cm",
 }
 _OVER = {"in": Fraction(127, 5), "cm": Fraction(10), "10 cm": Fraction(100)}
+_SETTS = {"in": SettUnit.EPI, "cm": SettUnit.PER_CM, "10 cm": SettUnit.PER_10_CM}
+_DENSITIES = {
+    "in": SettUnit.NOTCHES_PER_INCH,
+    "cm": SettUnit.NOTCHES_PER_CM,
+    "10 cm": SettUnit.NOTCHES_PER_10_CM,
+}
 
 
 def mm_in(unit: str) -> Fraction:
@@ -184,8 +191,12 @@ def down(length: Length) -> str:
 
 def say_sett(sett: Sett) -> str:
     """A sett for people: "8 epi", "2.5 ends per cm", "25 ends per 10 cm", in up to 3 decimals."""
-    number = say_number(sett.per_mm * _OVER[sett.unit])
-    return f"{number} epi" if sett.unit == "in" else f"{number} ends per {sett.unit}"
+    return ENGLISH.say(_SETTS[sett.unit], number=say_number(sett.per_mm * _OVER[sett.unit]))
+
+
+def say_density(density: Sett) -> str:
+    """How close notches are, for people: "4 notches per cm", in up to 3 decimals."""
+    return ENGLISH.say(_DENSITIES[density.unit], number=say_number(density.per_mm * _OVER[density.unit]))
 
 
 def exact_length(length: Length) -> str:
@@ -211,6 +222,7 @@ __all__ = [
     "read_length",
     "read_sett",
     "read_size",
+    "say_density",
     "say_length",
     "say_number",
     "say_sett",

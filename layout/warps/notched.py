@@ -17,7 +17,7 @@ from layout.frames.kinds.notched_ends import NotchedEnd
 from layout.kit.kit import Weaving
 from layout.messages.catalogue import Message
 from layout.messages.english import ENGLISH
-from layout.messages.roles import Reason, WarpNeed, WarpNote
+from layout.messages.roles import Reason, Spacing, WarpNeed, WarpNote
 from layout.sett.sett import SettTaken
 from layout.values.errors import FieldError
 from layout.values.quantity import Quantity, computed
@@ -34,6 +34,7 @@ class NotchedEnds(Way[NotchedEnd]):
     """There and back between notches."""
 
     ends_to_a_mark = 1
+    spacing = (Spacing.NOTCHES, Spacing.NOTCHES_ARE)
 
     def lay(
         self, count: int, sett: SettTaken, ends: NotchedEnd, weaving: Weaving, thread: Fraction | None

@@ -17,7 +17,7 @@ from layout.frames.frame import Frame
 from layout.frames.kinds.pegged_ends import PeggedEnd
 from layout.kit.kit import Weaving
 from layout.messages.english import ENGLISH
-from layout.messages.roles import Reason, Room, WarpNeed
+from layout.messages.roles import Reason, Room, Spacing, WarpNeed
 from layout.sett.sett import SettTaken
 from layout.values.errors import FieldError
 from layout.values.limits import plain
@@ -34,6 +34,8 @@ _PERIOD = 4  # after so many passes staggered pegs stand as they stood before
 
 class PeggedEnds(Way[PeggedEnd]):
     """There and back between pegs."""
+
+    spacing = (Spacing.PEGS, Spacing.PEGS_ARE)
 
     def lay(
         self, count: int, sett: SettTaken, ends: PeggedEnd, weaving: Weaving, thread: Fraction | None

@@ -10,6 +10,8 @@ from typing import Generic
 from layout.frames.frame import Frame
 from layout.frames.kinds.frame_end import Ends
 from layout.kit.kit import Weaving
+from layout.messages.catalogue import Role
+from layout.messages.roles import Spacing
 from layout.sett.sett import SettTaken
 from layout.values.quantity import Quantity
 from layout.warps.layout_result import LayoutResult
@@ -24,6 +26,8 @@ class Way(ABC, Generic[Ends]):
 
     ends_to_a_mark = 2
     """How many ends a mark of the near end stands for."""
+    spacing: tuple[Role, Role] = (Spacing.MARKS, Spacing.MARKS_ARE)
+    """The messages that name what lies from one mark to the next, and say what it is."""
 
     @abstractmethod
     def lay(self, count: int, sett: SettTaken, ends: Ends, weaving: Weaving, thread: Fraction | None) -> LayoutResult:

@@ -21,7 +21,7 @@ from layout.frames.kinds.frame_end import Ends
 from layout.frames.kinds.round_bars import RoundBar
 from layout.kit.kit import Weaving
 from layout.messages.english import ENGLISH
-from layout.messages.roles import Reason, WarpNote
+from layout.messages.roles import Reason, Spacing, WarpNote
 from layout.sett.sett import SettTaken
 from layout.values.quantity import Quantity, computed
 from layout.warps.layout_result import LayoutResult
@@ -39,6 +39,8 @@ _OUTSIDE = {
 
 
 class _Wound(Way[Ends]):
+    spacing = (Spacing.WINDS, Spacing.WINDS_ARE)
+
     def lay(self, count: int, sett: SettTaken, ends: Ends, weaving: Weaving, thread: Fraction | None) -> LayoutResult:
         return wound(count, 1 / sett.per_mm, weaving)
 

@@ -136,4 +136,4 @@ def _within_limits(tex: Fraction, origin: Origin, why: Message, field: str) -> Y
     if not FINEST_TEX <= tex <= HEAVIEST_TEX:
         values = {"finest": plain(FINEST_TEX), "heaviest": plain(HEAVIEST_TEX), "why": why}
         raise FieldError(field, YarnNeed.TEX, f"{plain(tex)} tex", Message(YarnNeed.USUAL_YARN), **values)
-    return Yarn(tex, origin, ENGLISH.say(YarnReason.SENTENCE, why=why))
+    return Yarn(tex, origin, ENGLISH.sentence(why))

@@ -8,6 +8,7 @@ from fractions import Fraction
 from layout.plan import Plan
 from layout.sett.sett import SettTaken
 from layout.values.units import Length, say_length, say_number
+from layout.warps.ways import WAYS
 from templates_gen.messages.language import listed, message
 from templates_gen.messages.roles.screen import Measure, Row
 from templates_gen.screen.amounts_report import amounts_rows, amounts_sentences, amounts_values
@@ -86,16 +87,9 @@ def plan_table(plan: Plan, notes: Iterable[str]) -> str:
     return "\n".join(lines)
 
 
-_SPACING = {
-    "wound": (Row.WINDING_PITCH, Row.WINDING_PITCH_IS),
-    "notched": (Row.NOTCHES, Row.NOTCHES_ARE),
-    "pegged": (Row.PEGS, Row.PEGS_ARE),
-}
-
-
 def _spacing(plan: Plan) -> tuple[str, str, str]:
     warp = plan.warp
-    name, why = _SPACING[warp.kind]
+    name, why = WAYS.of(plan.kit.frame.ends).spacing
     return message(name), _both(warp.spacing, warp.sett.unit.imperial), message(why)
 
 

@@ -29,6 +29,7 @@ from layout.messages.english import (
 _BETWEEN: dict[Role, str | Plural] = {
     Between.LIST: "{before}, {after}",
     Between.AND: "{before} and {after}",
+    Between.SENTENCE: "{phrase}.",
     Between.SENTENCES: "{before} {after}",
 }
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from layout.messages.catalogue import Plural, Role
 from layout.messages.english.forms import needs
-from layout.messages.roles import Add, Pairing, Reason, Room
+from layout.messages.roles import Add, Pairing, Reason, Room, Stated
 
 _GUESS = (
     "A first guess from the {kind} diameters of the two yarns would be {first}, and could be {low} to {high}: {doubt}. "
@@ -25,14 +25,14 @@ MESSAGES: dict[Role, str | Plural] = {
     Reason.ON_FACE: "All ends lie on the face.",
     Reason.BAR: "The bar.",
     Reason.END_WIDTH: "The frame ends as wide as the kit states it.",
-    Reason.HEIGHT_LEFT: "{inner} mm less 2 x {heading} mm of heading, {hand} mm for the hand.",
+    Reason.HEIGHT_LEFT: "{inner} mm less 2 x {heading} mm of heading, {hand} mm for the hand",
     Reason.HEIGHT_LEFT_LAYERS: (
         "{inner} mm less 2 x {heading} mm of heading, 2 x {apart} mm where the layers come together, {hand} mm for the "
-        "hand."
+        "hand"
     ),
     Reason.ONCE_ROUND: "Once round both frame ends and on by a winding pitch.",
-    Reason.ROUND_TEETH: "Up and down on the face, and round the back of a tooth at both ends.",
-    Reason.ROUND_PEGS: "Up and down between pegs, and round a peg at both ends.",
+    Reason.ROUND_TEETH: "Up and down on the face, and round the back of a tooth at both frame ends.",
+    Reason.ROUND_PEGS: "Up and down between pegs, and round a peg at both frame ends.",
     Reason.PATH: "{ends} ends, two of them {two} mm",
     Reason.PATH_THREADS: "{ends} ends of {threads} threads, two of them {two} mm",
     Reason.HEADING_TAKE_UP: "A heading row takes 10 % more than its width.",
@@ -43,7 +43,19 @@ MESSAGES: dict[Role, str | Plural] = {
         "strands", "{strands} strand of it, every one counted.", "{strands} strands of it, every one counted."
     ),
     Reason.NO_COLOUR: "no colour named",
-    Reason.NO_THICKNESS: "The thickness of the warp is left out of its way round the ends.",
+    Reason.NO_THICKNESS: "The thickness of the warp is left out of its way round the frame ends.",
+    Stated.HEADING: "The heading as the kit states it.",
+    Stated.HAND: "Room for the hand as the kit states it.",
+    Stated.SLOPE: "The slope of the layers as the kit states it.",
+    Stated.STICK_PAST: "How far the stick passes a side as the kit states it.",
+    Stated.LEASH_REACH: "The reach of a leash as the kit states it.",
+    Stated.LEASH_KNOT: "The knot of a leash as the kit states it.",
+    Stated.KNOT: "Thread for a knot as the kit states it.",
+    Stated.TAIL: "The tail of the heading rows as the kit states it.",
+    Stated.STRETCH: "Stretch as the kit states it.",
+    Stated.SPARE: "Spare as the kit states it.",
+    Stated.DRAW_IN: "Draw-in as the kit states it.",
+    Stated.SHRINKAGE: "Shrinkage as the kit states it.",
     Add.WARP: (
         "For the weight of the warp, say under [warp] how heavy it is: count, system and plies, or grams and length."
     ),

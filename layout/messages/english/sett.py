@@ -23,10 +23,11 @@ MESSAGES: dict[Role, str | Plural] = {
     SettNote.TAKEN_GIVEN: "The sett taken is {sett}: {counted}, as it was given.",
     SettNote.TAKEN_MEASURED: "The sett taken is {sett}: {counted}, as it was measured.",
     SettNote.TAKEN_COUNTED: "The sett taken is {sett}: {counted}, the largest that counts off evenly in that unit.",
-    SettNote.LOSES: "It loses {loss} of the sett measured, at least {low} and less than {high} {name}.",
+    SettNote.LOSES_INCH: "It loses {loss} of the sett measured, at least {low} and less than {high} epi.",
+    SettNote.LOSES_CM: "It loses {loss} of the sett measured, at least {low} and less than {high} ends per cm.",
     SettNote.OTHER_INCHES: "Counting off evenly, other units in inches would give {offers}.",
     SettNote.OTHER_CM: "Counting off evenly, other units in cm would give {offers}.",
-    SettNote.OFFER: "{sett} {name} at {units} (loses {loss})",
+    SettNote.OFFER: "{sett} at {units} (loses {loss})",
     SettNote.NO_WIND: "not one wind at {units}",
     SettNote.NO_PEG: "not one peg at {units}",
     SettNote.NO_END: "not one end at {units}",
@@ -48,6 +49,7 @@ MESSAGES: dict[Role, str | Plural] = {
     SettNeed.UNIT: 'marking_unit = "{unit}" (loses {loss})',
     SettNeed.UNIT_LEAST: 'marking_unit = "{unit}" (loses {loss}, the least)',
     SettNeed.AS_MEASURED: "as_measured = true",
+    SettNeed.LOOSEST: "loosest = true in [sett]",
     SettNeed.OR: "{before}, or {after}",
     SettNeed.NOTCHES_ALLOW: needs(
         "a sett that the notches allow: {second} (an end in every second notch), {every} (an end in every notch) or "
@@ -79,10 +81,11 @@ MESSAGES: dict[Role, str | Plural] = {
     NotchNote.LOSES_MUCH: (
         "The notches that are there lose {loss} of the sett measured; a bar notched anew would lose less."
     ),
-    WrapWords.WINDOW: Plural("pairs", "{pairs} pair in a {over} window", "{pairs} pairs in a {over} window"),
+    WrapWords.WINDOW: Plural("pairs", "{pairs} pair in a window of {over}", "{pairs} pairs in a window of {over}"),
     WrapWords.MEASURED: Plural("pairs", "{pairs} pair measuring {over}", "{pairs} pairs measuring {over}"),
     WrapWords.SAID: "{reading} ({span})",
-    WrapWords.SPAN: "{low} to less than {high} {name}",
+    WrapWords.SPAN_INCH: "{low} to less than {high} epi",
+    WrapWords.SPAN_CM: "{low} to less than {high} ends per cm",
     WrapWords.SPAN_OF_BOTH: "{low} to less than {high}",
     WrapWords.TOUCH: "which only touch and do not overlap",
     WrapWords.GAP_SHARE: "a gap of {share}",

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from layout.messages.catalogue import Plural, Role
 from layout.messages.english.forms import needs
-from layout.messages.roles import Entry, Value
+from layout.messages.roles import Entry, SettUnit, Value
 
 _SIZE = '{names} or a size such as "210 x 297 mm"'
 _LENGTH = "a length from {low} to {high}"
@@ -28,6 +28,13 @@ MESSAGES: dict[Role, str | Plural] = {
     Value.WHOLE: needs("{what}, a whole number from {least} to {most}"),
     Value.FAR_TOO_LARGE: "a number far too large",
     Value.NOT_SHOWN: "a value far too large to show",
+    SettUnit.EPI: "{number} epi",
+    SettUnit.PER_CM: "{number} ends per cm",
+    SettUnit.PER_10_CM: "{number} ends per 10 cm",
+    SettUnit.BOTH: "{first} ({second})",
+    SettUnit.NOTCHES_PER_INCH: "{number} notches per inch",
+    SettUnit.NOTCHES_PER_CM: "{number} notches per cm",
+    SettUnit.NOTCHES_PER_10_CM: "{number} notches per 10 cm",
     Entry.VERSION: needs("{version}, the only version there is"),
     Entry.LENGTH_BETWEEN: needs(_LENGTH),
     Entry.LENGTH_BETWEEN_MEANT: needs(_LENGTH + ' (did you mean "{meant}"?)'),

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from layout.messages.catalogue import Plural, Role
 from layout.messages.english.forms import needs
-from layout.messages.roles import WarpNeed, WarpNote
+from layout.messages.roles import Spacing, WarpNeed, WarpNote
 
 _WINDS = "The weaving is {taken} wide, in whole winds; {whole} "
 _ENDS = "The weaving is {taken} wide, in whole ends; {whole} "
@@ -30,6 +30,14 @@ MESSAGES: dict[Role, str | Plural] = {
         "With two ends to a notch the ends stand in pairs at the notches and even at half height; the last far notch "
         "may lie half a pitch outside the limit."
     ),
+    Spacing.MARKS: "Spacing",
+    Spacing.MARKS_ARE: "from one mark to the next",
+    Spacing.WINDS: "Winding pitch",
+    Spacing.WINDS_ARE: "a wind lays two ends, one on the face and one behind",
+    Spacing.NOTCHES: "Notches",
+    Spacing.NOTCHES_ARE: "from one used notch to the next",
+    Spacing.PEGS: "Pegs",
+    Spacing.PEGS_ARE: "from one peg to the next; each turns two ends",
     WarpNote.PEG_WIDE: "A peg ({peg} mm) exceeds the pitch ({pitch} mm)" + _IN_PAIRS,
     WarpNote.PEG_AND_THREAD_WIDE: "Peg and thread together ({both} mm) exceed the pitch ({pitch} mm)" + _IN_PAIRS,
     WarpNeed.TIED_OUTSIDE: needs(

@@ -33,7 +33,6 @@ MESSAGES: dict[Role, str | Plural] = {
     YarnReason.BALL: "From the label, {grams} g in {metres} m",
     YarnReason.WEIGHED: "Weighed: {grams} g in {metres} m",
     YarnReason.FOLDED: "{threads} threads folded, " + _FOLD,
-    YarnReason.SENTENCE: "{why}.",
     YarnReason.FIBRE_BY_COUNT: "No fibre stated; {fibre} taken, since such counts are used for {fibre}.",
     YarnReason.FIBRE_WOOL: "No fibre stated; wool taken.",
     YarnNeed.PLIES_FINISHED: needs("to be left out, since the finished yarn is what is counted in {system}"),

@@ -1,7 +1,7 @@
 """The roles of all messages, a module for each area."""
 
 from layout.messages.roles.cutting import CutNeed, CutNote, CutWord
-from layout.messages.roles.estimate import Add, Pairing, Reason, Room
+from layout.messages.roles.estimate import Add, Pairing, Reason, Room, Stated
 from layout.messages.roles.frame import Beam, EndNeed
 from layout.messages.roles.help import KitHelp, StockHelp
 from layout.messages.roles.job import JobSheet
@@ -11,8 +11,8 @@ from layout.messages.roles.questions import Question
 from layout.messages.roles.refusals import Refusal
 from layout.messages.roles.sett import Counted, NotchNote, SettNeed, SettNote, WrapWords
 from layout.messages.roles.stock import Caliper, SheetNeed, StockNeed
-from layout.messages.roles.values import Entry, Value
-from layout.messages.roles.warps import WarpNeed, WarpNote
+from layout.messages.roles.values import Entry, SettUnit, Value
+from layout.messages.roles.warps import Spacing, WarpNeed, WarpNote
 from layout.messages.roles.yardage import Assumed, Computed, YardageNeed
 from layout.messages.roles.yarns import (
     Counts,
@@ -57,8 +57,11 @@ __all__ = [
     "Room",
     "SettNeed",
     "SettNote",
+    "SettUnit",
     "Sheet",
     "SheetNeed",
+    "Spacing",
+    "Stated",
     "StockHelp",
     "StockNeed",
     "Strip",

@@ -35,6 +35,23 @@ class Reason(Role):
     NO_THICKNESS = "reason.no_thickness"
 
 
+class Stated(Role):
+    """What a kit states itself."""
+
+    HEADING = "stated.heading"
+    HAND = "stated.hand"
+    SLOPE = "stated.slope"
+    STICK_PAST = "stated.stick_past"
+    LEASH_REACH = "stated.leash_reach"
+    LEASH_KNOT = "stated.leash_knot"
+    KNOT = "stated.knot"
+    TAIL = "stated.tail"
+    STRETCH = "stated.stretch"
+    SPARE = "stated.spare"
+    DRAW_IN = "stated.draw_in"
+    SHRINKAGE = "stated.shrinkage"
+
+
 class Add(Role):
     """What to add to a kit for an amount that is lacking."""
 

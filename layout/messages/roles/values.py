@@ -24,6 +24,18 @@ class Value(Role):
     NOT_SHOWN = "value.not_shown"
 
 
+class SettUnit(Role):
+    """Setts and how close notches are, with their unit."""
+
+    EPI = "settunit.epi"
+    PER_CM = "settunit.per_cm"
+    PER_10_CM = "settunit.per_10_cm"
+    BOTH = "settunit.both"
+    NOTCHES_PER_INCH = "settunit.notches_per_inch"
+    NOTCHES_PER_CM = "settunit.notches_per_cm"
+    NOTCHES_PER_10_CM = "settunit.notches_per_10_cm"
+
+
 class Entry(Role):
     """What one key of a file may hold."""
 

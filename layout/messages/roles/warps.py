@@ -23,6 +23,19 @@ class WarpNote(Role):
     PEG_AND_THREAD_WIDE = "warpnote.peg_and_thread_wide"
 
 
+class Spacing(Role):
+    """What lies from one mark of a frame end to the next: its name, and what it is."""
+
+    MARKS = "spacing.marks"
+    MARKS_ARE = "spacing.marks_are"
+    WINDS = "spacing.winds"
+    WINDS_ARE = "spacing.winds_are"
+    NOTCHES = "spacing.notches"
+    NOTCHES_ARE = "spacing.notches_are"
+    PEGS = "spacing.pegs"
+    PEGS_ARE = "spacing.pegs_are"
+
+
 class WarpNeed(Role):
     """Refusals of a warp that its frame cannot hold, and what to write instead."""
 

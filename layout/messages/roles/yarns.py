@@ -13,7 +13,6 @@ class YarnReason(Role):
     BALL = "yarnreason.ball"
     WEIGHED = "yarnreason.weighed"
     FOLDED = "yarnreason.folded"
-    SENTENCE = "yarnreason.sentence"
     FIBRE_BY_COUNT = "yarnreason.fibre_by_count"
     FIBRE_WOOL = "yarnreason.fibre_wool"
 

@@ -9,6 +9,8 @@ import pytest
 from hypothesis import assume, given
 from hypothesis import strategies as st
 
+from layout.messages.catalogue import Message
+from layout.messages.english import ENGLISH
 from layout.sett.sett import SettInput, WrapReading, take_sett
 from layout.values.errors import FieldError
 from layout.values.units import Length, say_number
@@ -20,7 +22,7 @@ def test_the_loosest_stands_with_a_warning() -> None:
     sett = counted((13, "5 cm"), (31, "10 cm"), loosest=True)
     assert (sett.low, sett.high) == (Fraction(26, 100), Fraction(28, 100))
     assert "contradict" in sett.warnings[0]
-    assert "13 pairs in a 5 cm window" in sett.warnings[0]
+    assert "13 pairs in a window of 5 cm" in sett.warnings[0]
 
 
 def test_the_loosest_of_readings_that_agree_says_what_it_costs() -> None:
@@ -50,7 +52,7 @@ CONTRADICTIONS = [
     # 10..11 epi against 5..5.2 per cm, 12.7 epi: in unlike units the gap, 15.5 % of 11, is said in per cent alone.
     (
         [(10, "1 in"), (25, "5 cm")],
-        "25 pairs in a 5 cm window (5 to less than 5.2 ends per cm) | (10 to less than 11 epi), a gap of 15.5 %:",
+        "25 pairs in a window of 5 cm (5 to less than 5.2 ends per cm) | (10 to less than 11 epi), a gap of 15.5 %:",
     ),
     # 6..7 epi, 2.6..2.8 per cm (6.6..7.1 epi), and 3.4..3.6 per cm: others from the second to the first.
     (
@@ -78,7 +80,8 @@ def test_a_contradiction_is_told_in_the_units_of_the_readings(told: list[tuple[i
     assume(max(each.low for each in readings) >= min(each.high for each in readings))
     with pytest.raises(FieldError) as caught:
         take_sett(SettInput(readings))
-    said, inches = caught.value.got, {reading.over.imperial for reading in readings}
+    assert isinstance(caught.value.got, Message)
+    said, inches = ENGLISH.words_of(caught.value.got), {reading.over.imperial for reading in readings}
     assert "ends per cm" not in said or False in inches
     assert "epi" not in said or True in inches
     own = {

@@ -125,7 +125,7 @@ def test_the_demo_load_by_hand() -> None:
     assert values["end_bending_most_mm"] == pytest.approx(340 / 500)
     assert (values["end_pull_how"], values["end_bending_how"]) == ("computed", "assumed")
     rows = run("plan").stdout
-    assert "Pull on each end  88.3 N, 19.8 lb" in rows
+    assert "Pull on each frame end  88.3 N, 19.8 lb" in rows
     assert "0.33 mm, 0.013 in" in rows
 
 
