@@ -182,7 +182,7 @@ def test_a_shed_stick_that_was_changed_rings(grain: str) -> None:
     stock = STOCKS[grain]
     other = plan_of(CHANGES | {"frame.outer_width": "41 cm"})
     sheet, laid = file_of("shed-stick", other, stock)
-    assert "a way that the stick passes a side is" in _said(prove_cut(plan_of(CHANGES), stock, sheet, laid))
+    assert "way that the stick passes a side: " in _said(prove_cut(plan_of(CHANGES), stock, sheet, laid))
     assert "not true to scale" in _said(found("shed-stick", stock, scaled(1.001)))
 
 
@@ -202,7 +202,7 @@ def test_a_builder_that_draws_for_another_kerf_rings(grain: str, monkeypatch: py
             return Kerf(factor * y, factor * x) if swapped else Kerf(factor * x, factor * y)
 
         monkeypatch.setattr(blank_module, "Kerf", wrong)
-        assert "a slot wall is" in _said(found("comb", STOCKS[grain]))
+        assert "slot wall: " in _said(found("comb", STOCKS[grain]))
 
 
 @pytest.mark.parametrize("name", ["comb", "winding-comb"])
@@ -281,14 +281,14 @@ def test_bars_and_gauges_drawn_for_another_kerf_ring(name: str, grain: str, monk
             "wrap-gauge-cut",
             "gauge_board.WINDOWS",
             ((25.4, "1 in"), (50.8, "2 in"), (50.01, "5 cm")),
-            "a window is 10.0",
+            "window: 10.0",
         ),
         ("spacing-guide-cut", "guide_bar.TEN", 5.0, "tenth mark: 0 found"),
         ("spacing-guide-cut", "guide_bar.FACE", 3.0, "face mark: 0 found"),
-        ("end-bars", "end_bars.toothed_edge", None, "a notch wall is 10.0"),
-        ("end-bars", "end_bars._HOLE", 2.01, "a size of a screw hole is 20.0"),
-        ("peg-jig", "peg_jig.way_up", lambda *_: 1, "a hole is"),
-        ("peg-jig", "peg_jig.in_outer_row", lambda number: number % 2 == 0, "a row of holes is 12000.0"),
+        ("end-bars", "end_bars.toothed_edge", None, "notch wall: 10.0"),
+        ("end-bars", "end_bars._HOLE", 2.01, "size of a screw hole: 20.0"),
+        ("peg-jig", "peg_jig.way_up", lambda *_: 1, "hole: "),
+        ("peg-jig", "peg_jig.in_outer_row", lambda number: number % 2 == 0, "row of holes: 12000.0"),
     ],
 )
 def test_bars_and_gauges_from_a_wrong_builder_ring(
