@@ -7,7 +7,7 @@ from fractions import Fraction
 
 from layout.messages.catalogue import Between, Message
 from layout.messages.roles import Refusal, YarnNeed
-from layout.values.errors import FieldError, shown
+from layout.values.errors import FieldError, leave_out, shown
 from layout.values.limits import plain
 from layout.values.units import Length
 from layout.yarns.diameter import Diameter, compressed, specific_volume, wrapped
@@ -71,8 +71,7 @@ class Label:
         """FieldError for a system or plies beside threads, each of which has its own."""
         for key, value in (("system", self.system), ("plies", self.plies)):
             if value is not None:
-                instead = Message(Refusal.LEAVE_OUT, {"key": key})
-                raise FieldError(f"{field}.{key}", YarnNeed.BESIDE_THREADS, str(value), instead)
+                raise FieldError(f"{field}.{key}", YarnNeed.BESIDE_THREADS, str(value), leave_out(key))
 
     def _sold(self, field: str) -> Yarn | None:
         if self.grams is None and self.length is None and not self.weighed:
