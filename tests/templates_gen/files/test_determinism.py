@@ -70,7 +70,7 @@ def test_the_same_whole_kit_in_any_surroundings(name: str, tmp_path: Path, here:
     assert made_in(name, tmp_path) == here
 
 
-@pytest.mark.parametrize("name", ["east", "optimised"])
+@pytest.mark.parametrize("name", ["east", pytest.param("optimised", marks=pytest.mark.slow)])
 def test_the_same_few_files_in_any_surroundings(name: str, tmp_path: Path, here: dict[str, str]) -> None:
     """The same of files of every form."""
     assert few(made_in(name, tmp_path, *(word for each in FEW for word in ("--only", each)))) == few(here)
