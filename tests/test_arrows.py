@@ -6,6 +6,7 @@ import ast
 import subprocess
 import sys
 from collections.abc import Iterator
+from functools import cache
 from graphlib import TopologicalSorter
 from pathlib import Path
 from types import FunctionType
@@ -46,8 +47,13 @@ LAYOUT, OUTER = modules("layout"), modules("templates_gen")
 EVERY = LAYOUT | OUTER
 
 
-def imported(path: Path, *, top_only: bool = False) -> Iterator[str]:
+@cache
+def imported(path: Path, *, top_only: bool = False) -> tuple[str, ...]:
     """The dotted names a module imports; of `from a import b` both a and a.b."""
+    return tuple(_imported(path, top_only=top_only))
+
+
+def _imported(path: Path, *, top_only: bool) -> Iterator[str]:
     tree = ast.parse(path.read_text(encoding="utf-8"))
     for node in tree.body if top_only else ast.walk(tree):
         if isinstance(node, ast.Import):
