@@ -23,7 +23,7 @@ if TYPE_CHECKING:
     from layout.cutting.stock.stock import Stock
     from layout.kit.kit import Kit
     from layout.plan import Plan
-    from templates_gen.files.check import Checked
+    from templates_gen.files.checked import Checked
     from templates_gen.files.generate import Report
 
 __all__ = ["check", "load", "load_stock", "make", "plan", "sheet"]

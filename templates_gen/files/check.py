@@ -10,7 +10,6 @@ from pathlib import Path
 from layout.cutting.stock.stock import Stock
 from layout.cutting.stock.stock_values import without_money
 from layout.drawing.metrics import FontMetrics
-from layout.drawing.sheet import cuts_on, marks_on
 from layout.kit.kit import Kit
 from layout.plan import Plan
 from layout.values.errors import LayoutError, shown, shown_path, shown_sentences
@@ -18,6 +17,7 @@ from templates_gen.disk.faults import FaultError, fault
 from templates_gen.disk.plain import read_plain
 from templates_gen.disk.recovery import LARGEST_FILE
 from templates_gen.document import Document, ReadError
+from templates_gen.files.checked import Checked, counted
 from templates_gen.files.cut_records import cut_products_of
 from templates_gen.files.embedded import Embedded, embedded_inputs
 from templates_gen.files.folder_contents import files_in, form_of, is_a, is_there, left_by_runs, unlisted
@@ -33,31 +33,6 @@ from templates_gen.messages.roles.files import Check
 from templates_gen.messages.roles.proof import Compared
 from templates_gen.verify.finding import Finding, Findings, finding
 from templates_gen.verify.whole import lacking
-
-
-@dataclass(frozen=True, slots=True)
-class Count:
-    """How much is on the sheets of one file."""
-
-    sheets: int
-    size: tuple[float, float]
-    marks: int
-    cuts: int = 0
-
-
-@dataclass(frozen=True, slots=True)
-class Checked:
-    """One file: what was asked, what was found (None where that is unknown), how far off, what is wrong.
-
-    What is `unread` could not be read at all.
-    """
-
-    file: str
-    asked: Count | None
-    found: Count | None
-    deviation: float
-    problems: tuple[str, ...]
-    unread: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -206,8 +181,8 @@ def _file(path: Path, data: bytes, against: Against, metrics: FontMetrics, name:
         result = findings(plan, asked, found) + against.unlike(said)
     except LayoutError as error:
         problems = tuple(shown_sentences(str(error)).split("\n"))
-        return Checked(_said(path), _counted(asked), _counted(found), 0.0, problems)
-    return Checked(_said(path), _counted(asked), _counted(found), result.deviation, result.sentences)
+        return Checked(_said(path), counted(asked), counted(found), 0.0, problems)
+    return Checked(_said(path), counted(asked), counted(found), result.deviation, result.sentences)
 
 
 def _outputs(plan: Plan, said: Embedded, against: Against, metrics: FontMetrics) -> Outputs:
@@ -215,11 +190,3 @@ def _outputs(plan: Plan, said: Embedded, against: Against, metrics: FontMetrics)
     product = product_of(said.file)
     stock = (against.stock or said.stock) if said.stock is not None else None
     return kept_outputs(plan, metrics, (product,) if product else None, stock)
-
-
-def _counted(source: Output | Document | None) -> Count | None:
-    if source is None or not source.sheets:
-        return None
-    first = source.sheets[0]
-    size = (round(first.width, 4), round(first.height, 4))
-    return Count(len(source.sheets), size, sum(map(marks_on, source.sheets)), sum(map(cuts_on, source.sheets)))

@@ -8,6 +8,7 @@ from collections.abc import Iterator
 from typing import NamedTuple
 
 from layout.values.errors import ascii_safe
+from templates_gen.inputs.toml_lines import apart, open_brackets
 from templates_gen.inputs.toml_value import mended_value
 from templates_gen.messages.language import message
 from templates_gen.messages.roles.inputs import Toml
@@ -52,7 +53,7 @@ def said(slip: Slip, text: str, like: str) -> str:
         return message(Toml.AT, **place)
     if not slip.write:
         return message(Toml.AT_LIKE, like=like, **place)
-    return message(Toml.AT_WRITE, instead=_safe(_cut(_apart(slip.write)[0].strip(), 0)[0]), **place)
+    return message(Toml.AT_WRITE, instead=_safe(_cut(apart(slip.write)[0].strip(), 0)[0]), **place)
 
 
 def _safe(part: str) -> str:
@@ -119,7 +120,7 @@ def _places(lines: list[str]) -> list[tuple[str, str]]:
 
 def _brackets(lines: list[str], found: Slip) -> Iterator[Slip]:
     """Brackets and commas of lists and small tables."""
-    body, remark = _apart(lines[found.line - 1].rstrip("\r"))
+    body, remark = apart(lines[found.line - 1].rstrip("\r"))
     if re.search(r"\{[^}]*$", body):
         comma = "," if body.rstrip().endswith(",") else ""
         mended = f"{body.rstrip().removesuffix(',')}}}{comma}{remark}"
@@ -127,9 +128,9 @@ def _brackets(lines: list[str], found: Slip) -> Iterator[Slip]:
     mended = re.sub(r"(?<=[\w\"'\]}])[ \t]+(?=\w+[ \t]*=)", ", ", body[body.find("{") :])
     if "{" in body and mended not in body:
         yield found._replace(what=message(Toml.COMMA_BETWEEN), write=f"{body[: body.find('{')]}{mended}{remark}")
-    before = next((number for number in range(found.line - 1, 0, -1) if _apart(lines[number - 1])[0].strip()), 0)
+    before = next((number for number in range(found.line - 1, 0, -1) if apart(lines[number - 1])[0].strip()), 0)
     if before:
-        entry, remark = _apart(lines[before - 1].rstrip("\r"))
+        entry, remark = apart(lines[before - 1].rstrip("\r"))
         if entry.rstrip()[-1] in "}]\"'":
             what = message(Toml.COMMA_BEHIND)
             yield Slip(before, len(entry.rstrip()), what, f"{entry.rstrip()},{remark}")
@@ -138,56 +139,21 @@ def _brackets(lines: list[str], found: Slip) -> Iterator[Slip]:
 
 def _unclosed(lines: list[str], found: Slip) -> Iterator[Slip]:
     """A bracket that was opened in an earlier line, or in this one, and never closed."""
-    open_at = _open_brackets(lines[: found.line - 1])
+    open_at = open_brackets(lines[: found.line - 1])
     if not open_at:
         return
     number, column, sign = open_at[-1]
     closing = "]" if sign == "[" else "}"
-    body, remark = _apart(lines[number - 1].rstrip("\r"))
+    body, remark = apart(lines[number - 1].rstrip("\r"))
     what = message(Toml.BRACKET_BEFORE, line=found.line)
     yield Slip(number, column, what, f"{body.rstrip()}{closing}{remark}")
     yield Slip(number, column, message(Toml.BRACKET_THEN, line=found.line, closing=closing))
 
 
-def _open_brackets(lines: list[str]) -> list[tuple[int, int, str]]:
-    found: list[tuple[int, int, str]] = []
-    for number, line in enumerate(lines, 1):
-        for at, sign in _signs(line):
-            if sign in "[{":
-                found.append((number, at + 1, sign))
-            elif sign in "]}" and found:
-                found.pop()
-    return found
-
-
-def _signs(line: str) -> Iterator[tuple[int, str]]:
-    """Every character outside quotes and remarks."""
-    quote = ""
-    for at, sign in enumerate(line):
-        if quote:
-            quote = "" if sign == quote and line[at - 1] != "\\" else quote
-        elif sign in "\"'":
-            quote = sign
-        elif sign == "#":
-            return
-        else:
-            yield at, sign
-
-
-def _apart(line: str) -> tuple[str, str]:
-    """A line and the remark at its end."""
-    open_quotes = line.count('"') % 2 or line.count("'") % 2
-    found = re.search(r"\s+#", line) if open_quotes else None
-    quoted = re.match(r"(?:[^\"'#]|\"(?:\\.|[^\"])*\"|'[^']*')*", line)
-    at = found.start() if found else quoted.end() if quoted and line[quoted.end() : quoted.end() + 1] == "#" else None
-    start = None if at is None else len(line[:at].rstrip())
-    return (line, "") if start is None else (line[:start], line[start:])
-
-
 def _in_line(lines: list[str], found: Slip) -> Iterator[Slip]:
     """What is wrong within the line itself."""
     line = lines[found.line - 1].rstrip("\r")
-    body, remark = _apart(line)
+    body, remark = apart(line)
     straight = body.translate(_CURLY)
     if straight != body:
         at = next(at for at, sign in enumerate(body) if sign != straight[at])

@@ -1,4 +1,4 @@
-"""What was measured on a trial cut: read from the command's options, shown, and put into a stock file."""
+"""What was measured on a trial cut: read from the command's options, and put into a stock file."""
 
 from __future__ import annotations
 
@@ -10,12 +10,11 @@ from pathlib import Path
 from layout.cutting.stock.measured_kerf import MeasuredKerf, ease_of, kerf_of, read_caliper
 from layout.cutting.stock.stock import Stock
 from layout.messages.roles import Entry
-from layout.values.errors import FieldError, FieldErrors, shown_path
+from layout.values.errors import FieldError, FieldErrors
 from layout.values.units import say_number
 from templates_gen.inputs.stock_store import kept
 from templates_gen.messages.errors import OptionError
-from templates_gen.messages.language import message
-from templates_gen.messages.roles.inputs import TrialLine, TrialNeed
+from templates_gen.messages.roles.inputs import TrialNeed
 
 _EXAMPLE = "--hole 20.14 --part 19.76"
 _OPTIONS = {
@@ -23,7 +22,6 @@ _OPTIONS = {
     "trial.slot": ("--slot", "--slot 0.30"),
     "trial.kerf": ("--drawn-for", "--drawn-for 0.20"),
 }
-_NAME = 13  # letters of the column of names
 _PLACES = 9  # decimals of what is kept, far finer than any kerf
 
 
@@ -129,63 +127,6 @@ def _ease(
     if drawn is None or cut is None:
         raise OptionError("--slot", TrialNeed.TO_KNOW, TrialNeed.NEITHER, "--slot 0.30 --stock birch.toml")
     return ease_of(slot, drawn, cut)
-
-
-def trial_text(trial: Trial, path: Path | None) -> str:
-    """The trial for people, and what was stored where."""
-    lines = []
-    apart = trial.kerf_x is not trial.kerf_y
-    for kerf, name in (
-        (trial.kerf_x, TrialLine.KERF_X if apart else TrialLine.KERF),
-        (trial.kerf_y if apart else None, TrialLine.KERF_Y),
-    ):
-        if kerf:
-            lines.append(
-                message(
-                    TrialLine.KERF_IS,
-                    name=message(name).ljust(_NAME),
-                    kerf=_mm(kerf.mm),
-                    uncertainty=_mm(kerf.uncertainty),
-                    measurements=_measurements(kerf),
-                )
-            )
-    if trial.ease is not None:
-        lines.append(message(TrialLine.EASE_IS, name=message(TrialLine.EASE).ljust(_NAME), ease=_mm(trial.ease)))
-    if path is None:
-        return "\n".join([*lines, message(TrialLine.NOT_STORED)])
-    stored = (f'{key} = "{value}"' for key, value in trial.entries.items() if value is not None)
-    lines.append(message(TrialLine.STORED, file=shown_path(path), entries=", ".join(stored)))
-    kept = ", ".join(f'{key} = "{value}"' for key, value in trial.kept.items())
-    return "\n".join([*lines, message(TrialLine.KEPT, entries=kept)])
-
-
-def _measurements(kerf: MeasuredKerf) -> str:
-    if kerf.count == 1:
-        return message(TrialLine.ONE)
-    return message(TrialLine.SEVERAL, count=kerf.count, low=_mm(kerf.low), high=_mm(kerf.high))
-
-
-def values(trial: Trial) -> dict[str, object]:
-    """The trial for programs, in mm; null for what was not measured."""
-    ease, drawn_for = (None if each is None else float(each) for each in (trial.ease, trial.drawn_for))
-    return {
-        "kerf_x": _values(trial.kerf_x),
-        "kerf_y": _values(trial.kerf_y),
-        "ease_mm": ease,
-        "drawn_for_mm": drawn_for,
-    }
-
-
-def _values(kerf: MeasuredKerf | None) -> dict[str, object] | None:
-    if kerf is None:
-        return None
-    return {
-        "mm": float(kerf.mm),
-        "uncertainty_mm": float(kerf.uncertainty),
-        "low_mm": float(kerf.low),
-        "high_mm": float(kerf.high),
-        "measurements": kerf.count,
-    }
 
 
 def _mm(value: Fraction) -> str:

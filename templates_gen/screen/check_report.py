@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from templates_gen.files.check import Checked, Count
+from templates_gen.files.checked import Checked, Count
 from templates_gen.messages.language import message
 from templates_gen.messages.roles.screen import CheckLine
 from templates_gen.screen.counts import counted, micrometres, sheets_of

@@ -4,38 +4,17 @@ from __future__ import annotations
 
 import io
 import sys
-from collections.abc import Callable
-from functools import wraps
 from pathlib import Path
-from time import monotonic
 from typing import Any
 
 import click
 
-from layout.cutting.stock.stock import Stock
-from layout.kit.kit import Kit
-from layout.plan import Plan
-from layout.plan import plan as plan_kit
-from layout.values.errors import LayoutError, shown_path
+from layout.values.errors import shown_path
 from templates_gen.messages.language import message
 from templates_gen.messages.roles.screen import Command
+from templates_gen.screen.asked import kit_of, planned_of, progress, sentences, stock_of
 from templates_gen.screen.commands import NAME, Commands
 from templates_gen.screen.terminal import refuse, say, say_json
-
-
-def _sentences(command: Callable[..., None]) -> Callable[..., None]:
-    """Turns a refusal into its sentences on the error stream and exit code 2."""
-
-    @wraps(command)
-    def run(*args: Any, **kwargs: Any) -> None:
-        try:
-            command(*args, **kwargs)
-        except LayoutError as error:
-            refuse(error)
-            sys.exit(2)
-
-    return run
-
 
 KIT = click.argument("kit", required=False, type=NAME)
 STOCK = click.option("--stock", type=NAME, metavar="FILE", help="What parts are cut from; else 3 mm birch plywood.")
@@ -53,7 +32,7 @@ def main() -> None:
 
 @main.command()
 @click.argument("file", type=NAME)
-@_sentences
+@sentences
 def new(file: Path) -> None:
     """Write a commented starter kit to FILE; never over a file that is there."""
     from templates_gen.inputs.kit_file import write_starter
@@ -64,7 +43,7 @@ def new(file: Path) -> None:
 
 @main.command("new-stock")
 @click.argument("file", type=NAME)
-@_sentences
+@sentences
 def new_stock(file: Path) -> None:
     """Write a commented stock file (sheet, kerf, operations of a cutter) to FILE; never over a file that is there."""
     from templates_gen.inputs.stock_file import write_starter
@@ -83,7 +62,7 @@ def new_stock(file: Path) -> None:
     help="Make this alone: a part, strips, kit, board, job.pdf; again for more.",
 )
 @STOCK
-@_sentences
+@sentences
 def make(kit: Path | None, out: Path, only: tuple[str, ...], stock: Path | None) -> None:
     """Make every file of KIT (without one: of the built-in demo kit), each read back and proven."""
     from templates_gen.disk.stopping import StoppedError, stoppable
@@ -103,10 +82,10 @@ def _make(kit: Path | None, out: Path, only: tuple[str, ...], stock: Path | None
     from templates_gen.lettering.fonts import metrics
     from templates_gen.screen.made_report import made_table
 
-    planned = _planned(kit)
+    planned = planned_of(kit)
     names = products_of(planned, only)
     try:
-        made = generate.make(planned, out, metrics(), names, _progress(), _stock(stock), refuse)
+        made = generate.make(planned, out, metrics(), names, progress(), stock_of(stock), refuse)
     except generate.ProofError as error:
         refuse(error)
         sys.exit(1)
@@ -121,14 +100,14 @@ def _make(kit: Path | None, out: Path, only: tuple[str, ...], stock: Path | None
 @main.command()
 @KIT
 @JSON
-@_sentences
+@sentences
 def plan(kit: Path | None, as_json: bool) -> None:
     """Show the numbers of KIT (without one: of the built-in demo kit), with reasons."""
     from templates_gen.files.outputs import Outputs
     from templates_gen.lettering.fonts import metrics
     from templates_gen.screen import report
 
-    planned = _planned(kit)
+    planned = planned_of(kit)
     notes = Outputs(planned, metrics()).notes
     if as_json:
         say_json(report.plan_values(planned, notes))
@@ -143,7 +122,7 @@ def plan(kit: Path | None, as_json: bool) -> None:
 )
 @click.option("--unit", default=None, help='Marking unit, such as "1 in"; without it the smallest that does.')
 @JSON
-@_sentences
+@sentences
 def sett(counts: tuple[str, ...], windows: tuple[str, ...], unit: str | None, as_json: bool) -> None:
     """The sett from wrap readings: --count 11 --over "2 in", again for every reading."""
     from templates_gen.inputs.options import sett_of
@@ -166,7 +145,7 @@ def sett(counts: tuple[str, ...], windows: tuple[str, ...], unit: str | None, as
 @click.option("--wraps", help="Turns of a hand wrap, side by side, counted.")
 @click.option("--over", help='The window they were counted in, such as "1 in".')
 @JSON
-@_sentences
+@sentences
 def yarn(threads: tuple[str, ...], as_json: bool, **options: Any) -> None:
     """Show a yarn in every system, by its label: "8 Ne" --plies 2, "40 tex x 2", "50 g in 120 m", "3360 yd/lb".
 
@@ -184,7 +163,7 @@ def yarn(threads: tuple[str, ...], as_json: bool, **options: Any) -> None:
 @click.option("--kit", type=NAME, help="Check against this kit, not the inputs a file carries.")
 @click.option("--stock", type=NAME, help="Check what is cut against this stock, not the one a file carries.")
 @JSON
-@_sentences
+@sentences
 def check(paths: tuple[Path, ...], kit: Path | None, stock: Path | None, as_json: bool) -> None:
     """Read files or a folder back; code 1 when one is more than 1 micrometre off, incomplete or says another word.
 
@@ -195,7 +174,7 @@ def check(paths: tuple[Path, ...], kit: Path | None, stock: Path | None, as_json
     from templates_gen.lettering.fonts import metrics
     from templates_gen.screen.check_report import checked_table, checked_values
 
-    against = Against(_kit(kit) if kit else None, _stock(stock) if stock else None)
+    against = Against(kit_of(kit) if kit else None, stock_of(stock) if stock else None)
     checked = check_paths(paths, against, metrics())
     if as_json:
         say_json(checked_values(checked))
@@ -217,43 +196,11 @@ def check(paths: tuple[Path, ...], kit: Path | None, stock: Path | None, as_json
 @click.option("--drawn-for", metavar="KERF", help="The kerf engraved on the trial, if it is not the stock's.")
 @click.option("--stock", type=NAME, metavar="FILE", help="The stock file to store the values in.")
 @JSON
-@_sentences
+@sentences
 def trial_cut(stock: Path | None, as_json: bool, **sizes: Any) -> None:
     """Kerf and ease from a trial cut, in mm: kerf = (hole - part) / 2; --stock FILE stores them."""
-    from templates_gen.inputs import trial
+    from templates_gen.inputs.trial import TrialOptions, take
+    from templates_gen.screen.trial_report import trial_text, trial_values
 
-    taken = trial.take(trial.TrialOptions(**sizes), stock)
-    say_json(trial.values(taken)) if as_json else say(trial.trial_text(taken, stock))
-
-
-def _kit(path: Path | None) -> Kit:
-    from templates_gen.inputs import kit_file as kitfile
-
-    return kitfile.load(path) if path else kitfile.demo()
-
-
-def _stock(path: Path | None) -> Stock:
-    from templates_gen.inputs import stock_file as stockfile
-
-    return stockfile.load(path) if path else stockfile.built_in()
-
-
-def _planned(path: Path | None) -> Plan:
-    """The plan of a kit file, or of the demo kit."""
-    return plan_kit(_kit(path))
-
-
-def _watched() -> bool:
-    """Whether the error stream is a person's screen: a log needs no progress."""
-    return sys.stderr.isatty()
-
-
-def _progress() -> Callable[[int, int, str], None]:
-    """Shows whoever watches the error stream which file is being made, from the second second on."""
-    begun, watched = monotonic(), _watched()
-
-    def say(done: int, total: int, file: str) -> None:
-        if watched and monotonic() - begun > 1:
-            refuse(message(Command.PROGRESS, done=done, total=total, file=file))
-
-    return say
+    taken = take(TrialOptions(**sizes), stock)
+    say_json(trial_values(taken)) if as_json else say(trial_text(taken, stock))

@@ -17,7 +17,8 @@ from layout.drawing.sheet import Sheet
 from layout.kit.kit import Kit
 from templates_gen.disk.recovery import LARGEST_FILE
 from templates_gen.document import About, packed
-from templates_gen.files.check import Against, Checked, Count, check
+from templates_gen.files.check import Against, check
+from templates_gen.files.checked import Checked, Count
 from templates_gen.files.formats import FORMATS
 from templates_gen.files.generate import make
 from templates_gen.files.manifest import MANIFEST

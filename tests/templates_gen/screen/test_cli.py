@@ -276,10 +276,10 @@ def test_a_proof_that_fails_is_code_1(tmp_path: Path, monkeypatch: pytest.Monkey
 
 def test_progress_is_told_when_it_takes_long(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
     """Once more than a second has passed, a screen says which file is being made; a log does not."""
-    monkeypatch.setattr("templates_gen.screen.cli.monotonic", lambda: next(clock))
+    monkeypatch.setattr("templates_gen.screen.asked.monotonic", lambda: next(clock))
     clock = iter(range(1000))
     assert run("make", "-o", tmp_path / "logged", *FEW).stderr == ""
-    monkeypatch.setattr("templates_gen.screen.cli._watched", lambda: True)
+    monkeypatch.setattr("templates_gen.screen.asked._watched", lambda: True)
     clock = iter(range(1000))
     result = run("make", "-o", tmp_path / "strips", *FEW)
     assert result.exit_code == 0
