@@ -33,7 +33,7 @@ def _once(_: Plan, __: Stock) -> int:
 
 
 class CutProduct(NamedTuple):
-    """One thing to cut, of one part or several. `suits` tells whether a plan asks for it.
+    """One thing to cut, of one part or several. `suits` says whether a plan asks for it.
 
     `copies` is how often each part is needed; the boards hold them all.
     """

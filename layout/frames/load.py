@@ -15,7 +15,7 @@ from layout.values.forces import Force, say_force
 from layout.values.quantity import Quantity, assumed, measured
 
 USUAL_TENSION = Force(Fraction(3, 2))
-"""What an end is taken to pull where the kit does not say: a round figure for a warp wound by hand, from memory."""
+"""The pull of an end where the kit does not say: a round number for a warp wound by hand, from memory."""
 
 
 @dataclass(frozen=True, slots=True)

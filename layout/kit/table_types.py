@@ -1,6 +1,6 @@
-"""Tables of a kit file that are one value together, such as a wrap reading: made as soon as all their keys are read.
+"""Tables of a kit file that are the value of one field, such as a wrap reading: made as soon as their keys are read.
 
-A table with a maker here is held as that value under its own key; all other tables are held key by key.
+The value is then held under the key of its table, as that of any other key is under its own.
 """
 
 from __future__ import annotations

@@ -24,8 +24,8 @@ MOST_ENTRIES = 50
 class Walk:
     """One walk over the values of a file: `got` holds what could be read, by dotted key, and `errors` every refusal.
 
-    A key that is missing in `got` was refused; one that was left out stands there with its default. What stands in a
-    table of `MAKERS` is held as one value under the table's key.
+    A key that is missing in `got` was refused; one that was left out stands there with its default. A table of `MAKERS`
+    is one value, under the table's own key; `tables.filled` takes all of them from there.
     """
 
     def __init__(self, metrics: FontMetrics, inputs: Catalogue = KIT) -> None:

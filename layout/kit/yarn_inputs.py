@@ -15,7 +15,7 @@ _VERY_FAR = of_mm(100_000_000)
 
 
 def _label(table: str) -> tuple[Input, ...]:
-    """The keys that tell how heavy a yarn is."""
+    """The keys that say how heavy a yarn is."""
     return (
         Input(f"{table}.count", "count", KitHelp.YARN_COUNT, "8"),
         Input(f"{table}.system", "system", KitHelp.YARN_SYSTEM, '"ne"'),

@@ -80,7 +80,7 @@ def kerf_of(
 ) -> MeasuredKerf:
     """The kerf from holes and the parts that came out of them, in the same order.
 
-    `names` are what refusals call a hole and a part; `stated` tells that --within says how far off a reading may be.
+    `names` are what refusals call a hole and a part; `stated` says that --within says how far off a reading may be.
     Raises FieldError for a part that is not smaller than its hole, a kerf wider than any cutter's, and readings too
     coarse to tell a kerf at all.
     """
