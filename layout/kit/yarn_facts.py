@@ -58,16 +58,16 @@ class YarnFacts:
 
     @property
     def pressed(self) -> Pair | None:
-        """Warp and weft as they are compressed in cloth, if weight and fibre of both are told."""
+        """Warp and weft as they are compressed in cloth, if weight and fibre of both are known."""
         return (self.warp_pressed, self.weft_pressed) if self.warp_pressed and self.weft_pressed else None
 
 
-def yarn_facts(told: AmountsGiven, threads: int = 1) -> YarnFacts:
-    """What `told` lets us know; the bundle's own wrap goes before the wraps of its strands.
+def yarn_facts(given: AmountsGiven, threads: int = 1) -> YarnFacts:
+    """What `given` lets us know; the bundle's own wrap goes before the wraps of its strands.
 
     An end of the warp is as thick as its `threads` together.
     """
-    weft, warp = told.weft, told.warp
+    weft, warp = given.weft, given.warp
     soft = weft.wrap.diameter if weft.wrap else _soft(weft)
     lying, pressed = _end(warp.soft, threads), _end(warp.compressed, threads)
     return YarnFacts(warp.yarn(), _bundle(weft), lying, pressed, soft, _pressed(weft))
@@ -87,7 +87,7 @@ def _soft(weft: WeftGiven) -> Diameter | None:
 
 
 def _bundle(weft: WeftGiven) -> Bundle | None:
-    """The bundle by weight, if every strand's is told."""
+    """The bundle by weight, if that of every strand is known."""
     strands = [Strand(yarn, each.number, each.colour) for each in weft.strands if (yarn := each.yarn())]
     return bundle(strands) if strands and len(strands) == len(weft.strands) else None
 
