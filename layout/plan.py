@@ -1,4 +1,4 @@
-"""The one door from a kit to its numbers: everything that is drawn or told later comes from the plan."""
+"""The one way from a kit to its numbers: all that is drawn or said later comes from the plan."""
 
 from __future__ import annotations
 

@@ -16,5 +16,5 @@ def alarm_of(planned: Plan, file: str) -> str:
     found = read(wanted, write(wanted))
     assert compare(wanted.sheets, found.sheets).sound
     result = findings(planned, wanted, found)
-    assert bool(result.problems) == (not result.sound), "a deviation must be told"
+    assert bool(result.problems) == (not result.sound), "a deviation must be said"
     return "; ".join(result.sentences)

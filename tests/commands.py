@@ -21,7 +21,7 @@ def refused(*arguments: object, lines: int = 1) -> str:
     """What a command says that must be refused: code 2, nothing printed, so many sentences."""
     result = run(*arguments)
     assert (result.exit_code, result.stdout) == (2, "")
-    told = [line for line in result.stderr.splitlines() if not re.match(r"\d+ of \d+ done, making ", line)]
-    assert len(told) == lines  # a busy machine also says how far it is
+    stated = [line for line in result.stderr.splitlines() if not re.match(r"\d+ of \d+ done, making ", line)]
+    assert len(stated) == lines  # a busy machine also says how far it is
     assert "Traceback" not in result.stderr
-    return "".join(f"{line}\n" for line in told)
+    return "".join(f"{line}\n" for line in stated)

@@ -175,7 +175,7 @@ def test_a_kit_that_cannot_be_says_so_by_key() -> None:
 
 
 def test_tall_letters_are_known() -> None:
-    """Every letter of the font that rises above 0.83 em is told to be tall, by the outlines themselves."""
+    """Every letter of the font that rises above 0.83 em is known to be tall, by the outlines themselves."""
     rising = [letter for letter in font_metrics().advances if (box := letter_ink(letter)[0]) and box.top > 0.83]
     missed = [letter for letter in rising if not is_tall(letter)]
     assert len(rising) > 100

@@ -67,7 +67,9 @@ SHEETS: Mapping[str, Wrong] = {
     "another marking unit than the kit asks for": Wrong(
         {"sett.marking_unit": "5 cm"},
         GAUGE,
-        swap(plan_module, "take_sett", lambda right: lambda told, *how: right(replace(told, marking_unit=None), *how)),
+        swap(
+            plan_module, "take_sett", lambda right: lambda stated, *how: right(replace(stated, marking_unit=None), *how)
+        ),
     ),
     # spacing guides
     "the guide of the other heading": Wrong(

@@ -13,7 +13,7 @@ from layout.yarns.diameter import SPECIFIC_VOLUMES
 from tests.plain_kits import METRICS, ROUND, changed
 from tests.strategies import length_texts, names
 
-TOLD: dict[str, Any] = ROUND | {
+STATED: dict[str, Any] = ROUND | {
     "sett": {"given": "2.5 per cm"},  # a pitch of 4 mm
     "frame": ROUND["frame"] | {"bar_diameter": "20 mm", "outer_height": "60 cm"},
     "weaving": {"width": "24 cm", "height": "30 cm"},
@@ -27,7 +27,7 @@ TOLD: dict[str, Any] = ROUND | {
 """60 ends at 4 mm, a warp of 1000 tex, a weft of 600 tex, both 2 mm thick when soft, a pick a millimetre."""
 
 
-def amounts_of(base: dict[str, Any] = TOLD, **changes: object) -> Amounts:
+def amounts_of(base: dict[str, Any] = STATED, **changes: object) -> Amounts:
     """The amounts of `base`, changed as in `changed`."""
     return plan(read_kit(changed(base, **changes), METRICS)).amounts
 
@@ -57,7 +57,7 @@ _sold = st.builds(
 _label = st.one_of(
     _counted,
     _sold,
-    _sold.map(lambda told: told | {"weighed": True}),
+    _sold.map(lambda stated: stated | {"weighed": True}),
     st.lists(_counted, min_size=1, max_size=3).map(lambda threads: {"threads": threads}),
 )
 _thread = st.builds(
@@ -104,10 +104,10 @@ _room = _some(
 
 
 @st.composite
-def told_kits(draw: st.DrawFn) -> dict[str, Any]:
+def stated_kits(draw: st.DrawFn) -> dict[str, Any]:
     """A kit that tells anything of its yarns and its room, on a frame that is high enough for what it weaves."""
     values = changed(
-        TOLD,
+        STATED,
         warp=draw(_warp),
         weft=draw(_weft) | draw(_counts),
         room=draw(_room),

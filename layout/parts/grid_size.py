@@ -23,7 +23,7 @@ LEAST_CELL = Fraction(6, 10)
 LEAST_SIDE = 10
 """Our own limit in mm."""
 
-_FINEST = 10**6  # of which parts a number of picks may be told
+_FINEST = 10**6  # the finest part in which a number of picks is said
 
 MOST_SHEETS_LARGE = 24
 """Our own limit: a weaving larger than so many whole sheets is no longer pieced together from them."""

@@ -1,4 +1,4 @@
-"""The one table of file formats. Whoever writes or reads a file asks here, and nowhere else is a format told apart."""
+"""The one table of file formats: who writes or reads a file asks here; no other module knows formats by name."""
 
 from __future__ import annotations
 

@@ -62,7 +62,7 @@ def kept_reading(
 ) -> _T:
     """What `read` makes of plain values, such as the kit that every file of a folder carries; its refusals too.
 
-    The values are told apart by their JSON text, in which 1 is not true.
+    The values are known apart by their JSON text, in which 1 is not true.
     """
     return _READ.value((kind, json.dumps(values), metrics), lambda: read(values, metrics))
 

@@ -42,7 +42,7 @@ class Accounted:
 
 def account(found: Sequence[Word], wanted: Iterable[str], allowed: Iterable[str] = ()) -> Accounted:
     """Finds every one of `wanted`, and of `allowed` what is there, among `found`; figures alone are left to others."""
-    told, rest = Accounted(), sorted(found, key=lambda word: (-word[0].y, word[0].x))
+    accounted, rest = Accounted(), sorted(found, key=lambda word: (-word[0].y, word[0].x))
     must = list(wanted)
     may = [each for each in allowed if each not in must]
     broken = []
@@ -50,17 +50,17 @@ def account(found: Sequence[Word], wanted: Iterable[str], allowed: Iterable[str]
         whole = next((word for word in rest if word[1] == message), None)
         if whole:
             rest.remove(whole)
-            told.places.setdefault(message, []).append(whole[0])
+            accounted.places.setdefault(message, []).append(whole[0])
         else:
             broken.append(message)
     for message in broken:
         if lines := _lines(message, rest):
-            told.places.setdefault(message, []).append(lines[0][0])
+            accounted.places.setdefault(message, []).append(lines[0][0])
             rest = [word for word in rest if word not in lines]
         elif message in must:
-            told.wrong.append(finding(Words.NOWHERE, words=message))
-    told.wrong += [finding(Words.OTHER, words=words) for _, words in rest if not words.isdigit()]
-    return told
+            accounted.wrong.append(finding(Words.NOWHERE, words=message))
+    accounted.wrong += [finding(Words.OTHER, words=words) for _, words in rest if not words.isdigit()]
+    return accounted
 
 
 def _lines(message: str, found: Sequence[Word]) -> list[Word]:

@@ -1,4 +1,4 @@
-"""Which files a whole kit must have, and which parts each must show: told once more, from the kit alone.
+"""Which files a whole kit must have, and which parts each must show: worked out once more, from the kit alone.
 
 Nothing here asks the list of products, so that one that is lost there is missed here. A new product needs a line in
 `WHOLE`; what is cut, one in `whole_cut`.

@@ -1,4 +1,4 @@
-"""Which parts a whole kit must have for the cutter, and in which files: told once more, from the kit alone.
+"""Which parts a whole kit must have for the cutter, and in which files: worked out once more, from the kit alone.
 
 Nothing here asks the list of what can be cut, so that a product lost there is missed here. A new one needs a line in
 `CUT`.
@@ -56,8 +56,8 @@ CUT: Mapping[str, Cut] = {
 def cut_files(kit: Kit, made: Collection[str]) -> Mapping[str, tuple[str, str]]:
     """Name and form of those files among `made` that are cut, or drawn as they are cut, and that the kit asks for."""
     found = {file: match for file in made if (match := _CUT.fullmatch(file))}
-    told = {file: (match["name"], match["form"]) for file, match in found.items()}
-    return {file: (name, form) for file, (name, form) in told.items() if name in CUT and CUT[name].when(kit)}
+    named = {file: (match["name"], match["form"]) for file, match in found.items()}
+    return {file: (name, form) for file, (name, form) in named.items() if name in CUT and CUT[name].when(kit)}
 
 
 def cut_lacking(kit: Kit, made: Mapping[str, Sequence[str]], without: Collection[str]) -> Iterator[Finding]:

@@ -22,8 +22,8 @@ MESSAGES: dict[Role, str | Plural] = {
         "diagonals cross over it. Never take it from a strip."
     ),
     Check.PULL: "Pull of the warp",
-    Check.PULL_IS: "{threads} threads of {tension} pull at each end with {newtons} N, {pounds} lb.",
-    Check.PULL_ASSUMED: "{threads} threads of {tension} (assumed) pull at each end with {newtons} N, {pounds} lb.",
+    Check.PULL_IS: "{threads} threads of {tension} pull at each frame end with {newtons} N, {pounds} lb.",
+    Check.PULL_ASSUMED: "{threads} threads of {tension} (assumed) pull at each frame end with {newtons} N, {pounds} lb.",
     Check.BENDS: "It bends by {bent} (computed); more than {most} (span / 500) slackens the middle.",
     Check.LAY_A_RULE: ("Lay a rule along an end when it is warped: more than {most} (span / 500) slackens the middle."),
     Check.ONE: "one",

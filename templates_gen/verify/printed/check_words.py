@@ -36,10 +36,10 @@ def check_frame_words(kit: Kit, sett: Fraction, warp: Mapping[str, str], seen: F
     wanted.append(titles[-1])
     if not low:
         wanted += [_dimension(kit.frame.outer_width), _dimension(kit.frame.outer_height)]
-    told = account(words_on([seen]), wanted)
-    wrong = list(told.wrong)
+    accounted = account(words_on([seen]), wanted)
+    wrong = list(accounted.wrong)
     if not wrong:
-        heights = [told.places[title][0].y for title in titles]
+        heights = [accounted.places[title][0].y for title in titles]
         wrong += [] if heights == sorted(heights, reverse=True) else [finding(Frame.ORDER)]
     head = check_heads([seen], ENGLISH.say(Check.TITLE), warp, [ENGLISH.say(Check.NOTE)])
     return Findings(0.0, tuple(wrong)) + head

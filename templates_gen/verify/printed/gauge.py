@@ -105,12 +105,15 @@ _BELOW, _ABOVE = (Gauge.TITLE, Gauge.WIND, Gauge.COUNT), (Gauge.WARP, Gauge.WEFT
 def _said(plan: Plan, seen: FoundPart, table: Sequence[str], fold: float) -> Findings:
     """Every message of the card once and nothing else, on its side of the fold; and the head of its sheet."""
     below, above = (list(map(ENGLISH.say, roles)) for roles in (_BELOW, _ABOVE))
-    told = account(words_on([seen]), [*table, *_LABELS.values(), *below, *above])
-    wrong = list(told.wrong)
+    accounted = account(words_on([seen]), [*table, *_LABELS.values(), *below, *above])
+    wrong = list(accounted.wrong)
     if not wrong:
-        lower, upper = (max(told.places[said][0].y for said in below), min(told.places[said][0].y for said in above))
+        lower, upper = (
+            max(accounted.places[said][0].y for said in below),
+            min(accounted.places[said][0].y for said in above),
+        )
         wrong += [] if lower < fold < upper else [finding(Card.SIDE)]
-        warp, weft = (told.places[said][0] for said in above)
+        warp, weft = (accounted.places[said][0] for said in above)
         wrong += [] if warp.x < weft.x else [finding(Card.LINES)]
     warp_words = said_of(plan.kit, plan.warp.sett.per_mm, plan.warp.sett.unit)
     head = check_heads([seen], ENGLISH.say(Gauge.TITLE), warp_words, [ENGLISH.say(Gauge.NOTE)])

@@ -45,7 +45,7 @@ def prove_grid(plan: Plan, pieces: Sequence[FoundPart], *, on_paper: bool) -> Fi
     axes = axes_of(plan)
     total = NOTHING
     windows: list[tuple[Span, Span]] = []
-    told: tuple[set[int], set[int]] = (set(), set())
+    numbered: tuple[set[int], set[int]] = (set(), set())
     for seen in pieces:
         shown = _look(seen)
         if not all(shown.lines):
@@ -54,10 +54,10 @@ def prove_grid(plan: Plan, pieces: Sequence[FoundPart], *, on_paper: bool) -> Fi
         windows.append(window)
         found = _lines(axes, shown, window) + _shading(axes, shown, window)
         for axis in (0, 1) if on_paper else ():
-            found += _numbers(axes[axis], axis, shown, window, told[axis])
+            found += _numbers(axes[axis], axis, shown, window, numbered[axis])
         total += found.at(seen.where)
     total += _uncovered(axes, windows)
-    return total + _untold(axes, told) + check_grid_words(plan, axes, windows, pieces) if on_paper else total
+    return total + _unnumbered(axes, numbered) + check_grid_words(plan, axes, windows, pieces) if on_paper else total
 
 
 def _look(seen: FoundPart) -> _Shown:
@@ -103,15 +103,15 @@ def _shading(axes: tuple[Axis, Axis], shown: _Shown, window: tuple[Span, Span]) 
     return Findings(off, () if off <= LIMIT else (finding(Cells.SHADING, micrometres=off * 1000),))
 
 
-def _numbers(axis: Axis, k: int, shown: _Shown, window: tuple[Span, Span], told: set[int]) -> Findings:
-    """Every number below the piece (or to its left) must be that of the tenth line it stands at; `told` gains them."""
+def _numbers(axis: Axis, k: int, shown: _Shown, window: tuple[Span, Span], numbered: set[int]) -> Findings:
+    """Every number below the piece (or to its left) must be that of its tenth line; `numbered` gains them."""
     wrong = []
     for at, words in shown.numbers:
         if at[1 - k] >= window[1 - k][0] or at[k] < window[k][0] - _REACH[k]:
             continue
         behind = [n for n in range(10, axis.count + 1, 10) if 0 <= axis.at(n) - at[k] <= _REACH[k]]
         if behind == [int(words)]:
-            told.add(int(words))
+            numbered.add(int(words))
         else:
             role = Cells.NUMBER if behind else Cells.NO_NUMBER_HERE
             wrong.append(finding(role, axis=axis.counts, found=words, **({"wanted": behind[0]} if behind else {})))
@@ -133,10 +133,10 @@ def _uncovered(axes: tuple[Axis, Axis], windows: Sequence[tuple[Span, Span]]) ->
     return Findings(0.0, (finding(Cells.LEFT_OUT),) if bare else ())
 
 
-def _untold(axes: tuple[Axis, Axis], told: tuple[set[int], set[int]]) -> Findings:
+def _unnumbered(axes: tuple[Axis, Axis], numbered: tuple[set[int], set[int]]) -> Findings:
     missing = [
         finding(Cells.NO_NUMBER, line=n, axis=axis.counts)
-        for axis, there in zip(axes, told, strict=True)
+        for axis, there in zip(axes, numbered, strict=True)
         for n in range(10, axis.count + 1, 10)
         if n not in there
     ]

@@ -13,7 +13,7 @@ from templates_gen.messages.roles.proof_printed import Cells
 from templates_gen.verify import LIMIT
 from templates_gen.verify.printed.expected import expected
 
-_FINEST = 10**6  # of which parts a guess is told
+_FINEST = 10**6  # the finest part in which a guess is said
 
 Span = tuple[float, float]
 
@@ -57,12 +57,12 @@ def axes_of(plan: Plan) -> tuple[Axis, Axis]:
 
     Picks that were counted are taken from the kit itself; a guess can only be the one that the plan tells.
     """
-    sett, told, guess = plan.warp.sett, plan.kit.amounts.weft, plan.amounts.picks_per_cm
+    sett, weft, guess = plan.warp.sett, plan.kit.amounts.weft, plan.amounts.picks_per_cm
     left, right = expected(plan.kit, sett.per_mm, sett.unit.mm).limits
     bead = 20 / Fraction(guess.value).limit_denominator(_FINEST) if guess else Fraction(1)
-    if told.picks:
-        bead = 2 * told.picks.over.mm / told.picks.number
-    elif told.beads:
-        bead = told.beads.over.mm / told.beads.number
+    if weft.picks:
+        bead = 2 * weft.picks.over.mm / weft.picks.number
+    elif weft.beads:
+        bead = weft.beads.over.mm / weft.beads.number
     ends = Axis(left, 1 / sett.per_mm, int((right - left) * sett.per_mm), Cells.ENDS)
     return ends, Axis(Fraction(0), bead, int(plan.kit.weaving.height.mm / bead), Cells.BEADS)

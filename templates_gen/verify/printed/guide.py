@@ -139,7 +139,7 @@ def _numbers(ends: Sequence[_End], shown: Sequence[_Shown], pitch: Fraction) -> 
     """Every number stands under the end it counts, and every tenth end has one where there is room."""
     by_number = {end.number: end.x for end in ends}
     limit = max(deep for each in shown for _, deep in each.uprights.get(Pen.EDGE, []))
-    told: set[int] = set()
+    numbered: set[int] = set()
     wrong = []
     for each in shown:
         for down, x, words in each.words:
@@ -149,9 +149,9 @@ def _numbers(ends: Sequence[_End], shown: Sequence[_Shown], pitch: Fraction) -> 
             at = by_number.get(number)
             if number % _TENTH or at is None or not 0 < at - x < wide:
                 wrong.append(finding(Spacing.NUMBER, words=words))
-            told.add(number)
-    step = min(told, default=_TENTH)
+            numbered.add(number)
+    step = min(numbered, default=_TENTH)
     asked = set(range(step, len(ends) + 1, step))
-    if asked != told or (step != _TENTH and _TENTH * pitch >= _ROOM and len(ends) >= _TENTH):
+    if asked != numbered or (step != _TENTH and _TENTH * pitch >= _ROOM and len(ends) >= _TENTH):
         wrong.append(finding(Spacing.TENTHS))
     return Findings(0.0, tuple(wrong))

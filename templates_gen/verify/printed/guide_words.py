@@ -75,10 +75,10 @@ class FanWords:
 def check_words(asked: FanWords, pieces: Sequence[FoundPart]) -> Findings:
     """Every message of a guide once, in its full or its low form, nothing else, and the head of every sheet."""
     words = words_on(pieces)
-    brief, told = _told(asked, words, pieces_named(pieces))
-    wrong = list(told.wrong)
+    brief, accounted = _accounted(asked, words, pieces_named(pieces))
+    wrong = list(accounted.wrong)
     if not wrong:
-        places = {role: told.places[ENGLISH.say(role)][0] for role in asked.roles}
+        places = {role: accounted.places[ENGLISH.say(role)][0] for role in asked.roles}
         wrong += misplaced(*(places[role] for role in asked.roles[:3]))
         edge = [(Strip.EDGE_TO_WEAVING, "up" if asked.up > 0 else "down")]
         wrong += astray(edge, places, arrows_on(pieces), [at for at, _ in words])
@@ -88,17 +88,17 @@ def check_words(asked: FanWords, pieces: Sequence[FoundPart]) -> Findings:
     return Findings(0.0, tuple(wrong)) + check_heads(pieces, ENGLISH.say(title), asked.warp, [note], low=brief)
 
 
-def _told(asked: FanWords, words: Sequence[Word], labels: Sequence[str]) -> tuple[bool, Accounted]:
-    """Whether the guide is of the low form, and what is told of it; of several readings the one with least wrong."""
+def _accounted(asked: FanWords, words: Sequence[Word], labels: Sequence[str]) -> tuple[bool, Accounted]:
+    """Whether the guide is of the low form, and what is accounted for; of several readings the one with least wrong."""
     spare = [asked.warp["sett"], asked.warp["name"]]
     found = []
     for brief in (False, True):
         for nudge in (0.0, -_TIE, _TIE):
             wanted = [*asked.messages(nudge, brief=brief), *labels]
-            told = account(words, wanted if brief else [*wanted, *spare], spare if brief else [])
-            if not told.wrong:
-                return brief, told
-            found.append((brief, told))
+            accounted = account(words, wanted if brief else [*wanted, *spare], spare if brief else [])
+            if not accounted.wrong:
+                return brief, accounted
+            found.append((brief, accounted))
     return min(found, key=lambda each: len(each[1].wrong))
 
 

@@ -17,8 +17,8 @@ def end_thickness(kit: Kit) -> float | None:
 
     Two threads in one end lie as one round thread of twice the area.
     """
-    told = kit.amounts.warp
-    thread = told.soft or told.compressed
+    warp = kit.amounts.warp
+    thread = warp.soft or warp.compressed
     area = None if thread is None else math.pi * thread.mm**2 / 4 * (2 if kit.weaving.doubled_warp else 1)
     return None if area is None else 2 * math.sqrt(area / math.pi)
 

@@ -48,12 +48,12 @@ def prove_strip(plan: Plan, pieces: Sequence[FoundPart], *, on_paper: bool) -> F
     total = _uncovered(wanted, end, pieces)
     if not wanted.wound:
         total += prove_openings(plan.kit, end, wanted.near if end == "near" else wanted.far, pieces)
-    told: set[int] = set()
+    numbered: set[int] = set()
     for seen in pieces:
         marks = _look(seen)
         total += _piece(wanted, end, seen.part.box, marks).at(seen.where)
         lines, wrong = _lines_told(wanted.edges[end], [str(line) for _, line in wanted.lines[end]], marks.totals)
-        told.update(lines)
+        numbered.update(lines)
         total += wrong.at(seen.where)
     form, wrong = form_of(plan.kit, end, pieces)
     total += wrong + marks_cross(plan.kit, end, wanted.near if end == "near" else wanted.far, pieces)
@@ -61,7 +61,9 @@ def prove_strip(plan: Plan, pieces: Sequence[FoundPart], *, on_paper: bool) -> F
     if not on_paper or total.problems:
         return total
     warp = said_of(plan.kit, sett.per_mm, sett.unit)
-    return total + _untold(wanted, end, told) + check_strip_words(plan.kit, end, sett.per_mm, warp, form, pieces)
+    return (
+        total + _unnumbered(wanted, end, numbered) + check_strip_words(plan.kit, end, sett.per_mm, warp, form, pieces)
+    )
 
 
 def _uncovered(wanted: Expected, end: End, pieces: Sequence[FoundPart]) -> Findings:
@@ -72,9 +74,9 @@ def _uncovered(wanted: Expected, end: End, pieces: Sequence[FoundPart]) -> Findi
     return Findings(0.0, (finding(Strips.TOO_SHORT, marks=beyond).at(end_place(end)),) if beyond else ())
 
 
-def _untold(wanted: Expected, end: End, told: set[int]) -> Findings:
+def _unnumbered(wanted: Expected, end: End, numbered: set[int]) -> Findings:
     """The running totals that stand on no piece of their strip."""
-    missing = [k for k in range(len(wanted.lines[end])) if k not in told]
+    missing = [k for k in range(len(wanted.lines[end])) if k not in numbered]
     return Findings(0.0, tuple(finding(Strips.NO_TOTAL, line=k + 1).at(end_place(end)) for k in missing))
 
 
@@ -140,16 +142,16 @@ def _lines_told(
 
     Near a joint a total may stand on one of both pieces only, so that none is missed here.
     """
-    told: list[int] = []
+    numbered: list[int] = []
     wrong = []
     upward = sorted(map(float, edges))
     for x, words in found:
         place = bisect_right(upward, x) - 1
         inside = 0 <= place < len(asked)
         unit = (place if edges[0] < edges[-1] else len(asked) - 1 - place) if inside else None
-        if unit is None or unit in told or words != asked[unit]:
-            stray = unit is None or unit in told
+        if unit is None or unit in numbered or words != asked[unit]:
+            stray = unit is None or unit in numbered
             wrong.append(_stray(words) if stray else finding(Strips.TOTAL, found=words, wanted=asked[unit or 0]))
         else:
-            told.append(unit)
-    return told, Findings(0.0, tuple(wrong))
+            numbered.append(unit)
+    return numbered, Findings(0.0, tuple(wrong))

@@ -73,11 +73,11 @@ def check_strip_words(
     low = form == "low"
     glued = [ENGLISH.say(Strip.GLUING_EDGE)] if truth_of(kit).glued and not low else []
     wanted += pieces_named(pieces)
-    told = account(words_on(pieces), wanted if low else [*wanted, *spare], [*spare, *glued] if low else glued)
+    accounted = account(words_on(pieces), wanted if low else [*wanted, *spare], [*spare, *glued] if low else glued)
     named: dict[Role, str] = {role: ENGLISH.say(role) for role in (*said, Strip.GLUING_EDGE)}
-    places = {role: told.places[words][0] for role, words in named.items() if words in told.places}
-    wrong = [*told.wrong, *_misplaced(kit, end, every, places)]
-    if not told.wrong:
+    places = {role: accounted.places[words][0] for role, words in named.items() if words in accounted.places}
+    wrong = [*accounted.wrong, *_misplaced(kit, end, every, places)]
+    if not accounted.wrong:
         wrong += astray(pointing(kit, end, sett), places, arrows_on(pieces), [at for at, _ in words_on(pieces)])
     total = Findings(0.0, tuple(problem.at(end_place(end)) for problem in wrong))
     use = ENGLISH.paragraph(list(_use(kit, end, sett, form)))

@@ -42,11 +42,11 @@ def check_winding_words(
     kind, truth = kit.frame.ends.kind, truth_of(kit)
     words = words_on([seen])
     said = [*map(ENGLISH.say, (*_EACH, *truth.legend)), _counts(kit, wanted, words), *_missing(kind, wanted, picture)]
-    told = account(words, said)
-    wrong = [*told.wrong]
+    accounted = account(words, said)
+    wrong = [*accounted.wrong]
     if not wrong:
-        wrong += _misplaced(told.places, wanted, picture)
-        wrong += _legend(told.places, truth.legend, picture)
+        wrong += _misplaced(accounted.places, wanted, picture)
+        wrong += _legend(accounted.places, truth.legend, picture)
     wrong += _numbers(kind, wanted, shown, picture)
     head = check_heads([seen], ENGLISH.say(Winding.TITLE), warp, [ENGLISH.say(truth.note)])
     return Findings(0.0, tuple(wrong)) + head
@@ -113,13 +113,13 @@ def _numbers(
         number = every[way]
         if not wound or (number % 2 == 0 and number < len(wanted) - 1):
             at[number // 2 + 1 if wound else number + 1] = _place(one, wound) * picture.toward
-    told = set[int]()
+    numbered = set[int]()
     for x, words in picture.beyond:
         number = int(words)
-        told.add(number)
+        numbered.add(number)
         if number not in at or not 0 < at[number] - x < _FIGURE * len(words):
             yield finding(Passes.NUMBER_WIND if wound else Passes.NUMBER_END, number=words)
-    if at and not {min(at), max(at)} <= told:
+    if at and not {min(at), max(at)} <= numbered:
         yield finding(Passes.NUMBERS, first=min(at), last=max(at))
 
 

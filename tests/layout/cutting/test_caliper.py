@@ -95,7 +95,7 @@ def test_a_comma_that_may_mean_thousands_is_refused() -> None:
 
 
 def test_a_hole_smaller_than_its_part_is_refused() -> None:
-    """The kerf would be negative; both sizes are told."""
+    """The kerf would be negative; both sizes are said."""
     with pytest.raises(
         FieldError, match=r"--hole: needs a hole larger .* got a hole of 19\.76 mm and a part of 20\.14"
     ):

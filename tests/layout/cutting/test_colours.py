@@ -25,7 +25,7 @@ from templates_gen.inputs.stock_file import built_in
     ],
 )
 def test_colours_are_called_as_the_web_calls_them(colour: str, words: str) -> None:
-    """Red to navy and blue violet as W3C's CSS Color Module names them, told dark where they are dark."""
+    """Red to navy and blue violet as W3C's CSS Color Module names them, stated dark where they are dark."""
     assert in_words(colour) == words
 
 

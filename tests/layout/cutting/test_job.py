@@ -55,7 +55,7 @@ def test_the_card_says_what_is_cut_and_how() -> None:
 
 
 def test_a_kerf_left_to_the_machine_is_told() -> None:
-    """Where the kerf is not drawn in, the card says who has to see to it; two kerfs are told apart."""
+    """Where the kerf is not drawn in, the card says who has to see to it; two kerfs are known apart."""
     words = said(facts(job_for(replace(FAST, kerf_drawn=False)), 110.0, font_metrics()))
     assert "0.2 mm, not drawn in: the machine itself must keep" in words
     words = said(facts(job_for(replace(FAST, kerf_x=0.21, kerf_y=0.19)), 150.0, font_metrics()))

@@ -10,8 +10,8 @@ from tests.yarn_kits import amounts_of
 
 def wrapped(warp: int, weft: int, **changes: object) -> tuple[str, ...]:
     """Warnings on yarns that take so many turns in 2 cm, at a pitch of 4 mm unless changed."""
-    told = {"warp": {"wrap": {"turns": warp, "window": "2 cm"}}, "weft": {"wrap": {"turns": weft, "window": "2 cm"}}}
-    return amounts_of(**(told | changes)).warnings
+    stated = {"warp": {"wrap": {"turns": warp, "window": "2 cm"}}, "weft": {"wrap": {"turns": weft, "window": "2 cm"}}}
+    return amounts_of(**(stated | changes)).warnings
 
 
 def test_the_ideal_pair_is_not_warned_of() -> None:
@@ -61,15 +61,15 @@ def test_a_first_guess_says_how_far_off_it_can_be() -> None:
 
 def test_soft_and_compressed_are_never_mixed() -> None:
     """One yarn wrapped, the other computed: nothing is judged, and the plan says why."""
-    told = {"warp": {"wrap": {"turns": 10, "window": "2 cm"}}, "weft__wrap": LEFT_OUT}
-    found = amounts_of(**told)
+    stated = {"warp": {"wrap": {"turns": 10, "window": "2 cm"}}, "weft__wrap": LEFT_OUT}
+    found = amounts_of(**stated)
     assert "never mixed" in found.notes[0]
     assert found.warnings == ()
     assert found.weft_take_up is None
 
 
 def test_both_thicknesses_are_labelled() -> None:
-    """Each is told with which it is."""
+    """Each is said with which it is."""
     found = amounts_of()
     assert [str(each.kind) for each in found.warp_thickness] == ["soft", "compressed"]
     assert [str(each.kind) for each in found.weft_thickness] == ["soft", "compressed"]
@@ -84,7 +84,7 @@ def test_a_bundle_without_a_wrap_of_its_own_is_bunched_from_its_strands() -> Non
 
 
 def test_unlike_fibres_are_bunched_from_their_areas() -> None:
-    """Two strands of one yarn are as thick, told once or told apart as two fibres of one volume."""
+    """Two strands of one yarn are as thick, stated once or known apart as two fibres of one volume."""
     yarn = {"count": 300, "system": "tex", "fibre": "wool"}
     together = amounts_of(weft={"strands": [yarn | {"number": 2}]}).weft_thickness[0]
     apart = amounts_of(weft={"strands": [yarn, yarn | {"fibre": "mohair"}]}).weft_thickness[0]

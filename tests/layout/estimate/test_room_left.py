@@ -14,15 +14,15 @@ from layout.plan import plan
 from layout.values.errors import FieldError
 from layout.values.quantity import Origin
 from tests.plain_kits import FLAT, LEFT_OUT, METRICS, changed
-from tests.yarn_kits import TOLD, amounts_of
+from tests.yarn_kits import STATED, amounts_of
 
-STATED = {
+ROOM_STATED = {
     "room__heading": "15 mm", "room__hand": "70 mm", "room__slope": 0.5, "room__stick_past": "30 mm",
     "room__leash_reach": "100 mm", "room__leash_knot": "50 mm",
 }  # fmt: skip
 
 
-def refused(base: dict[str, Any] = TOLD, **changes: object) -> str:
+def refused(base: dict[str, Any] = STATED, **changes: object) -> str:
     """What the plan of a kit is refused with."""
     with pytest.raises(FieldError) as caught:
         plan(read_kit(changed(base, **changes), METRICS))
@@ -31,7 +31,7 @@ def refused(base: dict[str, Any] = TOLD, **changes: object) -> str:
 
 def test_the_weavable_height_by_hand() -> None:
     """600 mm less two bars of 20, two headings of 15, layers 20 mm apart at 1 in 2 (20 an end), 70 for the hand."""
-    found = amounts_of(**STATED).weavable_height_mm
+    found = amounts_of(**ROOM_STATED).weavable_height_mm
     assert (found.value, found.origin) == (600 - 40 - 30 - 40 - 70, Origin.COMPUTED)
 
 
@@ -86,8 +86,8 @@ NOTCHED = {
 
 def test_pegs_reach_further_than_narrow_sides() -> None:
     """Inner pegs end 10 + 12 + 2 mm within the edge: ends taken as wide as sides of 20 mm are still 24; stated, 40."""
-    for told, taken in (({"side_width": "20 mm"}, 24), ({"end_width": "40 mm"}, 40)):
-        found = amounts_of(frame=PEGGED | told)
+    for stated, taken in (({"side_width": "20 mm"}, 24), ({"end_width": "40 mm"}, 40)):
+        found = amounts_of(frame=PEGGED | stated)
         assert found.weavable_height_mm.value == 600 - 2 * taken - 20 - 80
 
 
@@ -108,7 +108,7 @@ def test_the_fringe_reaches_half_the_way_round_the_end(frame: dict[str, Any], be
 
 @pytest.mark.parametrize(
     ("frame", "longer"),
-    [(FLAT["frame"], math.pi / 4), (NOTCHED, 3 / 2), (PEGGED, math.pi / 4), (TOLD["frame"], math.pi / 4)],
+    [(FLAT["frame"], math.pi / 4), (NOTCHED, 3 / 2), (PEGGED, math.pi / 4), (STATED["frame"], math.pi / 4)],
     ids=["flat", "notched", "pegged", "round"],
 )
 def test_a_thread_goes_round_the_end_along_its_middle(frame: dict[str, Any], longer: float) -> None:
@@ -132,20 +132,20 @@ def test_fringes_and_weaving_share_out_the_warp(height: int) -> None:
 
 def test_the_shed_stick_passes_the_sides() -> None:
     """400 mm and 30 mm at each side."""
-    assert amounts_of(**STATED).shed_stick_mm.value == 460
+    assert amounts_of(**ROOM_STATED).shed_stick_mm.value == 460
 
 
 def test_every_end_of_the_back_layer_has_a_leash() -> None:
     """Half of 60 ends; there and back 100 mm, and 50 mm of knot."""
-    tied = amounts_of(**STATED).leashes
+    tied = amounts_of(**ROOM_STATED).leashes
     assert (tied.number, tied.each.value, tied.together.value) == (30, 250, 7500)
 
 
 @given(st.integers(0, 60), st.integers(0, 100), st.integers(1, 30))
 def test_more_room_for_anything_leaves_less_to_weave(heading: int, hand: int, more: int) -> None:
     """Monotonic in heading and hand room."""
-    told = {"weaving__height": "5 cm", "room__heading": f"{heading} mm", "room__hand": f"{hand} mm"}
-    base = amounts_of(**told).weavable_height_mm.value
+    stated = {"weaving__height": "5 cm", "room__heading": f"{heading} mm", "room__hand": f"{hand} mm"}
+    base = amounts_of(**stated).weavable_height_mm.value
     for key, value in (("room__heading", heading), ("room__hand", hand)):
-        less = amounts_of(**(told | {key: f"{value + more} mm"})).weavable_height_mm.value
+        less = amounts_of(**(stated | {key: f"{value + more} mm"})).weavable_height_mm.value
         assert less == pytest.approx(base - more * (2 if key == "room__heading" else 1))

@@ -13,7 +13,7 @@ from layout.kit.kit import read_kit
 from layout.plan import plan
 from layout.values.quantity import Origin
 from tests.plain_kits import FLAT, LEFT_OUT, METRICS, changed
-from tests.yarn_kits import TOLD, amounts_of
+from tests.yarn_kits import STATED, amounts_of
 
 NO_YARN = {"warp": LEFT_OUT, "weft": LEFT_OUT}
 ONE_MM = {"wrap": {"turns": 20, "window": "2 cm"}}
@@ -80,7 +80,7 @@ def test_between_pegs_as_thick_as_the_pitch_ends_stand_upright() -> None:
 
 def test_thread_too_thick_for_its_pegs_is_refused() -> None:
     """Two pitches are 8 mm: a peg of 6 mm with 3 mm of thread does not stand beside the next."""
-    values = changed(TOLD, frame=PEGGED | {"peg_diameter": "6 mm"}, warp={"wrap": {"turns": 4, "window": "12 mm"}})
+    values = changed(STATED, frame=PEGGED | {"peg_diameter": "6 mm"}, warp={"wrap": {"turns": 4, "window": "12 mm"}})
     needs = r"frame\.peg_diameter: needs peg and thread together .* 8 mm, got 9 mm; .* peg_diameter = \"5 mm\""
     with pytest.raises(ValueError, match=needs):
         plan(read_kit(values, METRICS))
@@ -114,8 +114,8 @@ def test_spare_knots_and_stretch_add_up_by_hand() -> None:
     """(way / 1.02 + heading + 2 knots of 50 mm) and a quarter more."""
     bare = amounts_of(**BARE, warp__tail="0 mm")
     way, rows = bare.warp_total_m.value - bare.heading_thread_m.value, bare.heading_thread_m.value
-    told = {"warp__spare": "25 %", "warp__knot": "50 mm", "warp__stretch": 0.02, "warp__tail": "0 mm"}
-    found = amounts_of(**told)
+    stated = {"warp__spare": "25 %", "warp__knot": "50 mm", "warp__stretch": 0.02, "warp__tail": "0 mm"}
+    found = amounts_of(**stated)
     assert found.heading_thread_m.value == rows
     assert found.warp_total_m.value == pytest.approx((way / 1.02 + rows + 0.1) * 1.25)
 

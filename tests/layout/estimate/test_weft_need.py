@@ -12,7 +12,7 @@ from scipy.optimize import brentq
 from layout.values.quantity import Origin, Quantity
 from layout.yardage.amounts import Amounts
 from tests.plain_kits import LEFT_OUT
-from tests.yarn_kits import TOLD, amounts_of
+from tests.yarn_kits import STATED, amounts_of
 
 STRAIGHT = {"weft__pick": {"straight": "100 mm", "woven": "100 mm"}}
 NO_FIBRE = {"warp__fibre": LEFT_OUT}
@@ -213,7 +213,7 @@ def test_more_picks_and_more_height_take_more_weft(picks: int, more: int, height
 
 @given(st.integers(10, 80), st.integers(10, 80))
 def test_the_take_up_stays_within_its_bounds(warp: int, weft: int) -> None:
-    """Between nothing and pi / 2 - 1 (57 %), or nothing is told since such yarns do not fit."""
+    """Between nothing and pi / 2 - 1 (57 %), or nothing is said since such yarns do not fit."""
     found = wraps(warp, weft)
     fits = 20 / warp + 20 / weft <= 4
     assert (found.weft_take_up is not None) is fits
@@ -228,4 +228,4 @@ def test_a_heavier_weft_than_a_rug_is_doubted() -> None:
         assert any("heavy weft-faced rug" in said for said in found.warnings) is warned
 
 
-assert TOLD["weft"]["picks"] == {"number": 50, "over": "5 cm"}  # what the sums above rest on
+assert STATED["weft"]["picks"] == {"number": 50, "over": "5 cm"}  # what the sums above rest on

@@ -94,7 +94,7 @@ def test_a_bar_that_bends_too_far_is_warned_of_in_the_plan() -> None:
 
 
 def test_the_formula_and_its_assumptions_stand_among_the_reasons() -> None:
-    """Where a bending is told the plan says by which formula, and what was assumed; else nothing."""
+    """Where a bending is said the plan says by which formula, and what was assumed; else nothing."""
     assert any("5 w L^4 / (384 E I)" in note and "from memory" in note for note in plan_of(BEECH).notes)
     assert not any("384" in note for note in plan_of({}).notes)
 

@@ -1,4 +1,4 @@
-"""Kits read from plain values and told back in them."""
+"""Kits read from plain values and written back in them."""
 
 from __future__ import annotations
 
@@ -57,10 +57,10 @@ def test_keys_are_written_in_the_order_of_the_kit_file(values: dict[str, Any]) -
 def test_a_kit_told_in_plain_values_is_the_same_kit(values: dict[str, Any]) -> None:
     """Out to JSON and in again changes nothing, to the last fraction."""
     kit = read_kit(values, METRICS)
-    told = kit_values(kit)
-    again = read_kit(json.loads(json.dumps(told)), METRICS)
+    stated = kit_values(kit)
+    again = read_kit(json.loads(json.dumps(stated)), METRICS)
     assert again == kit
-    assert kit_values(again) == told
+    assert kit_values(again) == stated
 
 
 @given(kits())
@@ -91,7 +91,7 @@ def test_the_common_sheet_fits_on_a4_and_on_letter() -> None:
 
 @given(st.integers(148, 3499), st.integers(210, 3499), st.booleans())
 def test_an_own_sheet_is_the_nearest_whole_points(short: int, long: int, turned: bool) -> None:
-    """An own size is at most half a point off, and told exactly enough to come back the same."""
+    """An own size is at most half a point off, and stated exactly enough to come back the same."""
     width, height = (long, short) if turned else (short, long)
     kit = read_kit(changed(ROUND, paper={"size": f"{width} x {height} mm"}), METRICS)
     points = [side / 25.4 * 72 for side in (kit.paper.width, kit.paper.height)]
@@ -134,10 +134,10 @@ def test_a_kit_tells_every_input_it_has(base: dict[str, Any]) -> None:
     frame = base["frame"] | strength
     values = changed(base, sett=base["sett"] | own, weaving=base["weaving"] | weaving, frame=frame)
     kit: Kit = read_kit(values, METRICS)
-    told = kit_values(kit)
+    stated = kit_values(kit)
     keys = {
         f"{table}.{leaf}" if isinstance(inner, dict) else table
-        for table, inner in told.items()
+        for table, inner in stated.items()
         for leaf in (inner if isinstance(inner, dict) else [""])
     }
     foreign = {f"frame.{leaf}" for name in END_KEYS for leaf in END_KEYS[name].fields} - {

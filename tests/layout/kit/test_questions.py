@@ -107,8 +107,8 @@ def test_nothing_is_asked_about_true_counts_of_usual_yarns() -> None:
         wrap = {"turns": turns, "window": window}
         pairs = turns // 2
         for off in (0.75, 1.0, 1.25):
-            told = {"readings": [{"pairs": max(1, round(pairs * off)), "window": window}]}
-            assert asked({"sett": told, "warp": {"wrap": wrap}, "weft": {"wrap": wrap}}) == (), (turns, window, off)
+            stated = {"readings": [{"pairs": max(1, round(pairs * off)), "window": window}]}
+            assert asked({"sett": stated, "warp": {"wrap": wrap}, "weft": {"wrap": wrap}}) == (), (turns, window, off)
 
 
 def test_nothing_is_asked_about_the_demo_and_the_samples() -> None:

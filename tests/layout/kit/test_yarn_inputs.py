@@ -1,4 +1,4 @@
-"""What a kit tells of its yarns: read as it is meant, told back the same, refused where it could mean two things."""
+"""What a kit tells of its yarns: read as it is meant, written back the same, refused where it could mean two things."""
 
 from __future__ import annotations
 
@@ -15,24 +15,24 @@ from layout.kit.kit import Kit, kit_values, read_kit
 from layout.plan import plan
 from layout.yarns.yarn import Yarn
 from tests.plain_kits import METRICS, ROUND, changed, only_refusal, refusals
-from tests.yarn_kits import TOLD, told_kits
+from tests.yarn_kits import STATED, stated_kits
 
 _REGISTRY: pint.UnitRegistry[float] = pint.UnitRegistry()
 
 
 def kit_with(**changes: object) -> Kit:
     """The kit that tells its yarns, changed."""
-    return read_kit(changed(TOLD, **changes), METRICS)
+    return read_kit(changed(STATED, **changes), METRICS)
 
 
-def warp_yarn(**told: object) -> Yarn:
+def warp_yarn(**stated: object) -> Yarn:
     """The warp yarn that `[warp]` tells."""
-    yarn = kit_with(warp=told).amounts.warp.yarn()
+    yarn = kit_with(warp=stated).amounts.warp.yarn()
     assert yarn is not None
     return yarn
 
 
-@given(told_kits())
+@given(stated_kits())
 def test_what_a_kit_tells_comes_back_the_same(values: dict[str, Any]) -> None:
     """Out to JSON and in again: the same kit, and the same plan to the last figure."""
     kit = read_kit(values, METRICS)
@@ -43,10 +43,10 @@ def test_what_a_kit_tells_comes_back_the_same(values: dict[str, Any]) -> None:
 
 
 def test_a_kit_that_tells_nothing_carries_nothing_of_it() -> None:
-    """Only what was said is told back."""
-    told = kit_values(read_kit(ROUND, METRICS))
-    assert told.keys().isdisjoint({"warp", "weft", "room"})
-    assert {"draw_in", "shrinkage"}.isdisjoint(told["weaving"])  # type: ignore[call-overload]
+    """Only what was said is written back."""
+    stated = kit_values(read_kit(ROUND, METRICS))
+    assert stated.keys().isdisjoint({"warp", "weft", "room"})
+    assert {"draw_in", "shrinkage"}.isdisjoint(stated["weaving"])  # type: ignore[call-overload]
 
 
 def test_craft_labels_write_the_count_first() -> None:
@@ -61,7 +61,7 @@ def test_older_books_write_the_plies_first() -> None:
 
 def test_the_order_is_never_guessed() -> None:
     """Without it the sentence names both meanings."""
-    sentence = only_refusal(changed(TOLD, warp={"count": "8/2", "system": "ne"}), "warp.order")
+    sentence = only_refusal(changed(STATED, warp={"count": "8/2", "system": "ne"}), "warp.order")
     assert "craft labels" in sentence
     assert "older books" in sentence
 
@@ -134,9 +134,9 @@ REFUSED: list[tuple[dict[str, Any], str, str]] = [
 ]
 
 
-@pytest.mark.parametrize(("told", "key", "says"), REFUSED, ids=[f"{key}: {says}" for _, key, says in REFUSED])
-def test_what_is_told_by_halves_or_twice_is_refused(told: dict[str, Any], key: str, says: str) -> None:
+@pytest.mark.parametrize(("stated", "key", "says"), REFUSED, ids=[f"{key}: {says}" for _, key, says in REFUSED])
+def test_what_is_told_by_halves_or_twice_is_refused(stated: dict[str, Any], key: str, says: str) -> None:
     """One clear sentence, with the key it is about and an example."""
-    ((field, sentence),) = refusals(ROUND | told)
+    ((field, sentence),) = refusals(ROUND | stated)
     assert (field, says in sentence) == (key, True), sentence
     assert len(sentence.splitlines()) == 1

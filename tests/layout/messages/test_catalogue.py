@@ -29,7 +29,7 @@ EVERY = [role for kind in Role.__subclasses__() if kind.__module__.startswith("l
 
 
 def test_a_message_is_said_with_its_values() -> None:
-    """Values stand where their names stood; one and many are told apart, as number or as figures."""
+    """Values stand where their names stood; one and many are known apart, as number or as figures."""
     assert SPOKEN.say(Said.PEGS, peg="2.5 mm") == "pegs of 2.5 mm"
     assert [SPOKEN.say(Said.COUNT, count=n) for n in (1, "1", 2, "1.5")] == ["one end", "one end", "2 ends", "1.5 ends"]
     assert SPOKEN.listed(["left", "right", "up"]) == "left; right; up"

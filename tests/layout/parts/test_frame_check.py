@@ -38,7 +38,7 @@ def test_numbers_by_hand() -> None:
     assert "both 500 mm, 19.69 in; at most 2.4 mm, 0.094 in apart" in diagonals
     assert "at both sides 400 mm, 15.75 in; at most 2 mm, 0.079 in apart" in parallel
     assert "150 mm, 5.91 in from the left side" in centre
-    assert "50 threads of 2 N pull at each end with 100 N, 22 lb." in pull
+    assert "50 threads of 2 N pull at each frame end with 100 N, 22 lb." in pull
 
 
 def test_the_difference_of_the_diagonals_is_that_of_a_leaning_frame() -> None:

@@ -167,10 +167,12 @@ def test_a_height_is_woven_in_whole_beads() -> None:
     assert "137 rows of 2.5 mm, 1.5 mm less than the height asked for" in notes_for(taller, grid_in(taller))[0]
 
 
-@pytest.mark.parametrize("told", [{"beads": {"number": 22, "over": "1 in"}}, {"picks": {"number": 44, "over": "1 in"}}])
-def test_beads_are_two_picks(told: dict[str, object]) -> None:
+@pytest.mark.parametrize(
+    "stated", [{"beads": {"number": 22, "over": "1 in"}}, {"picks": {"number": 44, "over": "1 in"}}]
+)
+def test_beads_are_two_picks(stated: dict[str, object]) -> None:
     """A tapestry teacher: picks an inch are twice the beads counted up one end, so 22 beads an inch are 44 picks."""
-    grid = grid_in(plan_of({"weaving.height": "10 in", "weft": told}))
+    grid = grid_in(plan_of({"weaving.height": "10 in", "weft": stated}))
     assert grid.rows == 220
     assert grid.bead * 22 == INCH
 

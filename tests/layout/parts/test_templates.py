@@ -106,7 +106,7 @@ def test_doubled_ends_are_said_on_the_strip() -> None:
 
 @pytest.mark.parametrize(("kind", "caution"), [(NOTCHED, "saw as its maker says"), (PEGGED, "drill as its maker says")])
 def test_tools_have_their_caution(kind: dict[str, object], caution: str) -> None:
-    """Whoever saws or drills is told to clamp the board and to mind the tool."""
+    """Whoever saws or drills reads to clamp the board and to mind the tool."""
     (note,) = strip_of(kind).notes
     assert "Clamp the board" in note
     assert caution in note

@@ -72,11 +72,11 @@ def test_contradicting_readings_are_reported_never_averaged(readings: list[tuple
 
 
 @given(st.lists(st.tuples(st.integers(3, 30), windows), min_size=2, max_size=4))
-def test_a_contradiction_is_told_in_the_units_of_the_readings(told: list[tuple[int, Length]]) -> None:
+def test_a_contradiction_is_told_in_the_units_of_the_readings(stated: list[tuple[int, Length]]) -> None:
     """Readings in inches alone are never answered in centimetres, nor the other way; each number of a span is one of
     the readings' own, worked out here from pairs and window.
     """
-    readings = tuple(WrapReading(pairs, over, measured=False) for pairs, over in told)
+    readings = tuple(WrapReading(pairs, over, measured=False) for pairs, over in stated)
     assume(max(each.low for each in readings) >= min(each.high for each in readings))
     with pytest.raises(FieldError) as caught:
         take_sett(SettInput(readings))
@@ -86,7 +86,7 @@ def test_a_contradiction_is_told_in_the_units_of_the_readings(told: list[tuple[i
     assert "epi" not in said or True in inches
     own = {
         say_number((pairs + more) * (INCH if over.imperial else 10) / over.mm)
-        for pairs, over in told
+        for pairs, over in stated
         for more in (0, 1)
     }
     spans = re.findall(r"([\d.]+)(?: epi| ends per cm)? to less than ([\d.]+)", said)

@@ -1,4 +1,4 @@
-"""Figures carry how they were come by."""
+"""Figures carry how they are known."""
 
 from __future__ import annotations
 

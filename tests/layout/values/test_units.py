@@ -285,7 +285,7 @@ def test_lengths_are_said_as_people_write_them(length: Length, said: str) -> Non
     ],
 )
 def test_setts_are_said_in_the_words_of_the_trade(sett: Sett, said: str) -> None:
-    """A sett is told over what it was counted over."""
+    """A sett is said over what it was counted over."""
     assert say_sett(sett) == said
 
 
@@ -373,7 +373,7 @@ def test_a_root_is_said_as_its_nearest_decimal(square: Fraction, figures: int) -
 
 @given(fractions.map(abs) | ties(2).map(abs), places)
 def test_the_root_of_a_square_is_said_as_its_side(side: Fraction, figures: int) -> None:
-    """Ties among roots of fractions are told as those of fractions are."""
+    """Ties among roots of fractions are said as those of fractions are."""
     assert say_root(side**2, figures) == say_number(side, figures)
 
 

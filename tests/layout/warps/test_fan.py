@@ -79,7 +79,7 @@ def test_a_straight_face_leaves_the_slant_to_the_back(sett: str, t: Fraction, st
 
 @given(SETTS, st.floats(0.01, 1), st.floats(0, 550), STARTS)
 def test_settled_bounds_the_tolerance(sett: str, share: float, height: float, start: str) -> None:
-    """Inside the heights told no end is off by more than the tolerance, outside of them one is."""
+    """Inside the heights stated no end is off by more than the tolerance, outside of them one is."""
     of = planned(sett, start=start)
     fan = replace(fan_of(of.kit.frame, of.warp), tolerance=share * float(of.warp.pitch))
     assume(abs(fan.off(height) - fan.tolerance) > 1e-6)
@@ -135,8 +135,8 @@ def thread(hundredths: int) -> dict[str, object]:
 
 def test_pegs_and_thread_as_thick_as_the_pitch_hold_the_ends_parallel() -> None:
     """Both together one pitch keep the ends where they should be; thinner ones let them off by half the rest."""
-    for told in ({"frame.peg_diameter": "4 mm"}, {"frame.peg_diameter": "3.2 mm", **thread(80)}):
-        of = plan_of(PEGGED | told)
+    for stated in ({"frame.peg_diameter": "4 mm"}, {"frame.peg_diameter": "3.2 mm", **thread(80)}):
+        of = plan_of(PEGGED | stated)
         fan = fan_of(of.kit.frame, of.warp)
         assert fan.off(100) == pytest.approx(0, abs=1e-9)
         assert fan.needs_no_fingers() == (0, 550)
@@ -197,7 +197,7 @@ def test_between_pegs_an_end_is_the_line_that_touches_both(
 
 
 def test_nowhere_settled() -> None:
-    """Where ends never come to their places, no height is told."""
+    """Where ends never come to their places, no height is said."""
     of = planned()
     passes = tuple(each._replace(near=each.near + 3, far=each.far + 3) for each in of.warp.passes)
     off = replace(of.warp, passes=passes)
@@ -211,8 +211,8 @@ def test_headings_lie_in_the_frame(changes: dict[str, object]) -> None:
     """The far heading lies the weaving and two headings above the near one, and both lie inside the frame."""
     of = plan_of({"room": {}} | changes)
     near, far = (heading_height(of.kit, end) for end in ENDS)
-    told = of.kit.amounts.room.heading
-    heading = 10.0 if told is None else float(told.mm)
+    stated = of.kit.amounts.room.heading
+    heading = 10.0 if stated is None else float(stated.mm)
     assert far - near == pytest.approx(float(of.kit.weaving.height.mm) + 2 * heading)
     assert 16 <= near < far < 550 - 16
 

@@ -46,7 +46,7 @@ def test_every_number_gives_one_sentence(number: int) -> None:
     ],
 )
 def test_the_reason_is_told(error: OSError | ValueError, reason: str) -> None:
-    """The usual faults are told in words of the bench, others in the system's own."""
+    """The usual faults are said in words of the bench, others in the system's own."""
     assert reason in str(fault(Fault.WRITE, Path("kit.pdf"), error))
 
 
@@ -65,7 +65,7 @@ def test_control_characters_are_shown() -> None:
 
 
 def test_it_is_a_refusal() -> None:
-    """A fault is told like any other refusal."""
+    """A fault is said like any other refusal."""
     assert issubclass(FaultError, LayoutError)
 
 

@@ -200,7 +200,7 @@ def test_a_folder_in_the_way_of_a_file(name: str, old: Path) -> None:
     [("file", "a file of that name"), ("file/below", "file: a file of that name"), ("x" * 300, "the name is too long")],
 )
 def test_no_folder_can_be_made_there(where: str, reason: str, tmp_path: Path) -> None:
-    """A file in the way of the folder, or of one above it, is told and left alone."""
+    """A file in the way of the folder, or of one above it, is said and left alone."""
     (tmp_path / "file").write_bytes(b"mine")
     with pytest.raises(FaultError, match=reason):
         exchange(tmp_path / where)

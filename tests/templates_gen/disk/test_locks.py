@@ -78,7 +78,7 @@ def test_a_holder_that_was_killed_holds_no_longer(tmp_path: Path) -> None:
 
 
 def test_an_error_inside_gives_the_lock_up(tmp_path: Path) -> None:
-    """What goes wrong in the block is told as it is, and the next one gets in."""
+    """What goes wrong in the block is said as it is, and the next one gets in."""
     lock = tmp_path / ".lock"
     with pytest.raises(ZeroDivisionError), locked(lock, tmp_path):
         raise ZeroDivisionError

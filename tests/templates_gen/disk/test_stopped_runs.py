@@ -58,7 +58,7 @@ print(seen)
 
 
 def there(folder: Path) -> dict[str, bytes]:
-    """Every file of a folder by its name; hidden folders and the lock are told too."""
+    """Every file of a folder by its name; hidden folders and the lock are said too."""
     return {path.name: path.read_bytes() if path.is_file() else b"" for path in folder.iterdir()}
 
 
@@ -107,10 +107,10 @@ def test_killed_at_every_step(steps: int, tmp_path: Path) -> None:
         assert len(heard) == left
         seen.add((after == NEW, *(sentence.split(str(folder))[1] for sentence in heard)))
         shutil.rmtree(folder)
-    told = " ".join(sentence for _, *sentences in seen for sentence in sentences)
+    stated = " ".join(sentence for _, *sentences in seen for sentence in sentences)
     assert {was_new for was_new, *_ in seen} == {True, False}
-    assert "put back" in told
-    assert "no longer needed, were removed" in told
+    assert "put back" in stated
+    assert "no longer needed, were removed" in stated
 
 
 @needs_kill
@@ -125,7 +125,7 @@ def test_killed_and_made_again(steps: int, tmp_path: Path) -> None:
 
 @pytest.mark.parametrize("name", ["SIGINT", "SIGTERM", "SIGHUP"])
 def test_stopped_at_every_step(name: str, steps: int, tmp_path: Path) -> None:
-    """A signal before all is in place: as it was, nothing left, told as stopped; after that it is no failure."""
+    """A signal before all is in place: as it was, nothing left, stated as stopped; after that it is no failure."""
     if not hasattr(signal, name):
         pytest.skip("this system has no such signal")
     codes = []

@@ -32,12 +32,12 @@ def listed(folder: Path, *names: str) -> None:
     """Files of an earlier kit, each as the manifest lists it."""
     import hashlib
 
-    told = json.loads((folder / MANIFEST).read_text())
+    stated = json.loads((folder / MANIFEST).read_text())
     for name in names:
         (folder / name).write_bytes(name.encode())
         digest = hashlib.sha256(name.encode()).hexdigest()
-        told["files"].append({**told["files"][0], "file": name, "sha256": digest})
-    (folder / MANIFEST).write_text(json.dumps(told))
+        stated["files"].append({**stated["files"][0], "file": name, "sha256": digest})
+    (folder / MANIFEST).write_text(json.dumps(stated))
 
 
 COMBS = ("comb-320x40mm-kerf-0.15.svg", "comb-320x40mm-kerf-0.15.dxf", "board-1of1-600x400mm-no-kerf.svg")
@@ -66,10 +66,10 @@ def test_a_manifest_cannot_ask_for_more(tmp_path: Path) -> None:
     made(tmp_path / "strips")
     (tmp_path / "out.pdf").write_bytes(b"x")
     listed(tmp_path / "strips", "notes.txt", ".hidden.pdf")
-    told = json.loads((tmp_path / "strips" / MANIFEST).read_text())
+    stated = json.loads((tmp_path / "strips" / MANIFEST).read_text())
     assert made(tmp_path / "strips").changes.removed == ()
-    told["files"].append({**told["files"][-1], "file": "../out.pdf"})
-    (tmp_path / "strips" / MANIFEST).write_text(json.dumps(told))
+    stated["files"].append({**stated["files"][-1], "file": "../out.pdf"})
+    (tmp_path / "strips" / MANIFEST).write_text(json.dumps(stated))
     assert made(tmp_path / "strips").changes.removed == ()
     assert {"notes.txt", ".hidden.pdf"} < {path.name for path in (tmp_path / "strips").iterdir()}
     assert (tmp_path / "out.pdf").exists()
@@ -91,7 +91,7 @@ def test_one_part_alone_leaves_the_others(tmp_path: Path) -> None:
 
 
 def test_one_part_of_another_kit(tmp_path: Path) -> None:
-    """A part of another kit among the others is told by the run and by `check`, and all made again is right."""
+    """A part of another kit among the others is said by the run and by `check`, and all made again is right."""
     made(tmp_path)
     report = made(tmp_path, OTHER, only=["strip-far"])
     assert set(report.changes.other_kit) == {name for name in FILES if not name.startswith("strip-far")}

@@ -1,4 +1,4 @@
-"""Reading finished files back: what is right passes, and everything else is told for its file."""
+"""Reading finished files back: what is right passes, and everything else is said for its file."""
 
 from __future__ import annotations
 
@@ -99,7 +99,7 @@ OTHER_KITS: dict[str, dict[str, object]] = {
 @pytest.mark.parametrize("file", ["strip-far.svg", "kit.pdf"])
 @pytest.mark.parametrize("other", OTHER_KITS)
 def test_another_kit_rings(other: str, file: str, made: Path) -> None:
-    """Held against any other kit, no file passes."""
+    """Compared with any other kit, no file passes."""
     assert problem(made / file, kit_of(OTHER_KITS[other]))
 
 
@@ -129,7 +129,7 @@ def test_a_missing_file(file: str, strips: Path) -> None:
 
 
 def test_a_file_of_another_make(strips: Path) -> None:
-    """A whole and right file that is not the one listed is told by its digest."""
+    """A whole and right file that is not the one listed is said by its digest."""
     make(plan_of({"weaving.height": "33 cm"}), strips / "other", font_metrics(), ["strip-far.pdf"])
     shutil.copy(strips / "other" / "strip-far.pdf", strips / "strip-far.pdf")
     assert problem(strips / "strip-far.pdf") == ""
@@ -171,7 +171,7 @@ def test_swapped_files(strips: Path) -> None:
     ids=range(13),
 )
 def test_a_manifest_that_was_never_ours(text: str, strips: Path) -> None:
-    """Whatever stands there, it is told as such, and nothing outside the folder is looked at."""
+    """Whatever stands there, it is said as such, and nothing outside the folder is looked at."""
     (strips / MANIFEST).write_text(text)
     whole, *_ = checked(strips)
     assert whole.problems == (f"{MANIFEST} is not one that was written here",)
@@ -237,7 +237,7 @@ CARRIED = {
 @pytest.mark.parametrize("name", CARRIED)
 @pytest.mark.parametrize("kind", FORMATS)
 def test_inputs_that_cannot_be_used(kind: str, name: str, tmp_path: Path) -> None:
-    """A file of our form that carries no kit, or none that can be used, is told so line by line."""
+    """A file of our form that carries no kit, or none that can be used, is said so line by line."""
     path = tmp_path / f"any.{kind}"
     sheet, operations = (plate(), OPERATIONS) if kind == "dxf" else (Sheet("any", 50, 50, ()), None)
     path.write_bytes(FORMATS[kind].write([sheet], About("any", CARRIED[name], operations)))
@@ -249,7 +249,7 @@ def test_inputs_that_cannot_be_used(kind: str, name: str, tmp_path: Path) -> Non
 
 
 def test_a_pdf_without_pages(tmp_path: Path, made: Path) -> None:
-    """A file that names no sheet and holds none is told like any other, not fallen over."""
+    """A file that names no sheet and holds none is said like any other, not fallen over."""
     from pypdf import PdfWriter
     from pypdf.generic import ArrayObject, NameObject, NumberObject, TextStringObject
 
@@ -292,12 +292,12 @@ def test_damage_is_told_and_nothing_worse(made: Path, tmp_path: Path) -> None:
 
 @pytest.mark.parametrize("where", ["nowhere.pdf", "nowhere", "file.pdf/below", "x" * 300, "a\0b.pdf"])
 def test_what_is_not_there(where: str, tmp_path: Path) -> None:
-    """A path that leads nowhere is a fault, told in one sentence, and the fault is not called harmless writing."""
+    """A path that leads nowhere is a fault, stated in one sentence, and the fault is not called harmless writing."""
     (tmp_path / "file.pdf").write_bytes(b"")
-    told = unread(tmp_path / where)
-    assert told.startswith("could not read ")
-    assert "changed" not in told
-    assert len(told.splitlines()) == 1
+    stated = unread(tmp_path / where)
+    assert stated.startswith("could not read ")
+    assert "changed" not in stated
+    assert len(stated.splitlines()) == 1
 
 
 def unread(path: Path) -> str:
@@ -305,8 +305,8 @@ def unread(path: Path) -> str:
     (found,) = checked(path)
     assert found.unread
     assert (found.asked, found.found) == (None, None)
-    (told,) = found.problems
-    return told
+    (stated,) = found.problems
+    return stated
 
 
 @pytest.mark.skipif(not hasattr(os, "mkfifo"), reason="this system has no pipes among its files")

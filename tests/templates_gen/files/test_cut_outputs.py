@@ -313,7 +313,7 @@ def test_a_stock_that_is_too_small_leaves_a_part_out_and_says_so() -> None:
 
 
 def test_what_asks_for_care_is_told_whatever_its_words(monkeypatch: pytest.MonkeyPatch) -> None:
-    """A note of a part is told by what it is for: another wording, or another language, changes nothing."""
+    """A note of a part is said by what it is for: another wording, or another language, changes nothing."""
     right = CUT_PRODUCTS["comb"]
 
     def other(*given: Any) -> Any:
@@ -321,9 +321,9 @@ def test_what_asks_for_care_is_told_whatever_its_words(monkeypatch: pytest.Monke
 
     monkeypatch.setattr("templates_gen.files.drawings.CUT_PRODUCTS", {"comb": right._replace(builds=other)})
     monkeypatch.setattr("templates_gen.files.drawings.cut_suiting", lambda _: ("comb",))
-    told = Outputs(planned(), font_metrics(), ["comb"], stock()).notes
-    assert any(note.endswith("mind the teeth") for note in told)
-    assert not any(note.endswith("plain") for note in told)
+    stated = Outputs(planned(), font_metrics(), ["comb"], stock()).notes
+    assert any(note.endswith("mind the teeth") for note in stated)
+    assert not any(note.endswith("plain") for note in stated)
 
 
 def test_a_name_that_is_printed_and_cut_is_printed_where_it_cannot_be_cut(monkeypatch: pytest.MonkeyPatch) -> None:

@@ -279,7 +279,7 @@ def test_a_proof_that_fails_says_each_problem_once_and_what_to_do(
 def test_a_proof_that_fails_in_a_hundred_ways_can_still_be_read(
     used: Path, demo_plan: Plan, metrics: FontMetrics, monkeypatch: pytest.MonkeyPatch
 ) -> None:
-    """Twelve problems are told, and how many more there are."""
+    """Twelve problems are said, and how many more there are."""
     many = Findings(0.0, tuple(finding(Strips.TOO_SHORT, marks=number) for number in range(100)))
     monkeypatch.setattr(generate, "findings", lambda *_: many)
     with pytest.raises(ProofError, match=r"for 11 of its marks; and 88 more\. This") as caught:

@@ -1,4 +1,4 @@
-"""The files of the weaving grid: when there are any, what else is told, and how large they are."""
+"""The files of the weaving grid: when there are any, what else is said, and how large they are."""
 
 from __future__ import annotations
 

@@ -15,7 +15,7 @@ from templates_gen.inputs import stock_file as stockfile
 from templates_gen.verify.cut_parts.found_cuts import uprights
 
 
-def told(changes: dict[str, object], file: str) -> tuple[str, ...]:
+def stated(changes: dict[str, object], file: str) -> tuple[str, ...]:
     """What the proof says of that file of a kit, just as it was drawn."""
     planned = plan_of(changes)
     wanted = Outputs(planned, font_metrics()).output(file)
@@ -26,7 +26,7 @@ def told(changes: dict[str, object], file: str) -> tuple[str, ...]:
 def test_a_check_sheet_that_stands_on_a_narrow_sheet_is_right(width: str) -> None:
     """Turned a quarter round, the frame's corners come back with a rounding in the last figure, in any order."""
     tall = {"frame.outer_width": width, "frame.outer_height": "1200 mm", "paper.size": "150 x 3000 mm"}
-    assert told(FLAT | tall, "frame-check.pdf") == ()
+    assert stated(FLAT | tall, "frame-check.pdf") == ()
 
 
 def test_a_frame_without_side_pieces_is_planned() -> None:
@@ -51,7 +51,7 @@ def test_a_height_midway_between_two_figures_may_be_rounded_to_either() -> None:
         "weaving.height": "10 mm",
         "room": None,
     }
-    assert told(tie, "spacing-guide.pdf") == ()
+    assert stated(tie, "spacing-guide.pdf") == ()
 
 
 @pytest.mark.parametrize("file", ["winding.pdf", "winding.svg"])
@@ -66,7 +66,7 @@ def test_an_arrow_behind_many_words_is_still_the_winding_s(file: str) -> None:
         "weaving.height": "100 mm",
         "weaving.doubled_warp": True,
     }
-    assert told(long, file) == ()
+    assert stated(long, file) == ()
 
 
 def test_a_trial_cut_for_the_coarsest_slots_is_drawn() -> None:

@@ -92,8 +92,8 @@ def test_a_remark_stays_on_the_line_of_its_kerf() -> None:
     text = '[cutting]\r\nkerf = "0.2 mm"  # mine\n\n# of colours\n[colours]\n'
     apart = changed(text, {"cutting": {"kerf": None, "kerf_x": "0.31 mm", "kerf_y": "0.29 mm"}})
     assert apart == ('[cutting]\r\nkerf_x = "0.31 mm"  # mine\nkerf_y = "0.29 mm"\n\n# of colours\n[colours]\n')
-    told = apart.replace('"0.29 mm"\n', '"0.29 mm" # across\n')
-    back = changed(told, {"cutting": {"kerf": "0.3 mm", "kerf_x": None, "kerf_y": None}})
+    stated = apart.replace('"0.29 mm"\n', '"0.29 mm" # across\n')
+    back = changed(stated, {"cutting": {"kerf": "0.3 mm", "kerf_x": None, "kerf_y": None}})
     assert back == '[cutting]\r\nkerf = "0.3 mm"  # mine\n# across\n\n# of colours\n[colours]\n'
 
 

@@ -56,7 +56,7 @@ def test_sizes_become_a_kerf() -> None:
 
 
 def test_several_measurements_have_a_mean_and_a_range() -> None:
-    """Kerfs of 0.19 and 0.21 mm: 0.2, and the range is told."""
+    """Kerfs of 0.19 and 0.21 mm: 0.2, and the range is said."""
     result = run(*ONE, "--hole", "20.16", "--part", "19.74")
     assert result.output.startswith("Kerf          0.2 mm, within 0.01 mm   2 measurements from 0.19 mm to 0.21 mm\n")
 

@@ -41,7 +41,7 @@ def test_names_in_latin_greek_and_cyrillic_are_carried() -> None:
 
 @pytest.mark.parametrize("words", ["織", "דנה", "ليلى", "→", "☐", "\U0001f9f6"])
 def test_other_scripts_and_signs_are_missed(words: str) -> None:
-    """What the font would draw as a box is told, letter by letter."""
+    """What the font would draw as a box is said, letter by letter."""
     assert fonts.metrics().missing(words) == "".join(dict.fromkeys(words))
 
 

@@ -163,7 +163,7 @@ def test_bad_yarns_are_refused(command: str, right: str, wrong: str, key: str, k
 
 
 def test_files_carry_what_the_kit_tells(kit: Path, tmp_path: Path) -> None:
-    """A file is checked against a kit that is told in full: another spare is another kit, the same one is right."""
+    """A file is checked against a kit that is said in full: another spare is another kit, the same one is right."""
     assert run("make", kit, "-o", tmp_path / "strips", "--only", "strip-far").exit_code == 0
     assert run("check", tmp_path / "strips", "--kit", kit).exit_code == 0
     text = kit.read_text(encoding="utf-8")

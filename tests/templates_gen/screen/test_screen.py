@@ -182,7 +182,7 @@ PLACES: dict[str, Callable[[str, str], str]] = {
 @every
 @pytest.mark.parametrize("place", PLACES)
 def test_a_pdf(place: str, acts: str, tmp_path: Path) -> None:
-    """Every place of a PDF from which something could be told."""
+    """Every place of a PDF from which something could be said."""
     text = unpacked(made("strip-near.pdf")).decode("latin-1")
     said = acts.encode("utf-8").decode("latin-1")
     changed = PLACES[place](text, said)

@@ -67,7 +67,7 @@ def alarm(wanted: Output, data: bytes, of: Plan | None = None) -> str:
     except LayoutError as error:
         return str(error)
     if result.deviation > 0.001:
-        assert result.problems, "a deviation must be told"
+        assert result.problems, "a deviation must be said"
     return "; ".join(result.sentences)
 
 
@@ -105,7 +105,7 @@ def content(old: bytes, new: bytes, count: int = 1) -> Callable[[bytes], bytes]:
 
 
 def numbers(change: Callable[[float, int], float]) -> Callable[[bytes], bytes]:
-    """A change to a PDF: every coordinate, told which it is (0 x, 1 y)."""
+    """A change to a PDF: every coordinate, stated which it is (0 x, 1 y)."""
 
     def pair(found: re.Match[bytes]) -> bytes:
         x, y = (change(float(found[k + 1]), k) for k in (0, 1))

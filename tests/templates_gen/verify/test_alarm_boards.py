@@ -159,7 +159,7 @@ def test_the_rules_name_every_danger() -> None:
 
 @pytest.mark.parametrize("name", JOBS)
 def test_a_wrong_job_sheet_rings(name: str, monkeypatch: PATCH) -> None:
-    """Whatever the job sheet says wrongly of kit and stock is told, though its file agrees with its drawing."""
+    """Whatever the job sheet says wrongly of kit and stock is said, though its file agrees with its drawing."""
     spoil, said = JOBS[name]
     assert wrong(outputs().output("job.pdf")) == ""
     spoil(monkeypatch)
@@ -193,7 +193,7 @@ TRIALS: dict[str, tuple[Callable[[PATCH], None], str]] = {
 @pytest.mark.parametrize("name", TRIALS)
 @pytest.mark.parametrize("ending", [".svg", ".pdf"])
 def test_a_wrong_trial_cut_rings(name: str, ending: str, monkeypatch: PATCH) -> None:
-    """A trial whose sizes are not what they are taken for is told."""
+    """A trial whose sizes are not what they are taken for is said."""
     spoil, said = TRIALS[name]
     file = file_of("trial-cut", ending)
     assert wrong(outputs().output(file)) == ""
@@ -235,7 +235,7 @@ SPOILT: dict[str, Callable[[Shape], Shape | None]] = {
 
 @pytest.mark.parametrize("name", SPOILT)
 def test_a_spoilt_board_rings(name: str) -> None:
-    """A board's file that differs from its drawing in one line is told."""
+    """A board's file that differs from its drawing in one line is said."""
     output = outputs().output(file_of("board", ".svg"))
     spoilt = _redrawn(output, SPOILT[name])
     result = findings(plan_of(), output, read(output, write(output))._replace(sheets=spoilt.sheets))

@@ -220,7 +220,7 @@ def test_a_builder_with_other_slots_rings(name: str, monkeypatch: pytest.MonkeyP
 
 
 def test_a_builder_that_leaves_every_second_end_out_rings(monkeypatch: pytest.MonkeyPatch) -> None:
-    """The count of slots is told."""
+    """The count of slots is said."""
     monkeypatch.setattr(comb_module, "step_of", lambda *_: 2)
     assert re.search(r"slot wall: \d+ found, kit and stock ask for", _said(found("comb", STOCKS["x"])))
 

@@ -176,7 +176,7 @@ def test_a_hole_whole_on_no_piece_rings(monkeypatch: PATCH) -> None:
 
 
 def test_every_product_stands_in_the_list_of_the_whole() -> None:
-    """What can be made and what a whole kit must have are told apart, and name the same files."""
+    """What can be made and what a whole kit must have are known apart, and name the same files."""
     assert set(PRODUCTS) == set(WHOLE)
 
 
@@ -211,9 +211,9 @@ def test_a_folder_that_lost_a_file_and_its_line_rings(tmp_path: Path) -> None:
     make(plan_of(), tmp_path, font_metrics())
     assert [each.problems for each in check([tmp_path], Against(), font_metrics()) if each.problems] == []
     (tmp_path / "strip-far.svg").unlink()
-    told = json.loads((tmp_path / MANIFEST).read_text("utf-8"))
-    told["files"] = [entry for entry in told["files"] if entry["file"] != "strip-far.svg"]
-    (tmp_path / MANIFEST).write_text(json.dumps(told), "utf-8")
+    stated = json.loads((tmp_path / MANIFEST).read_text("utf-8"))
+    stated["files"] = [entry for entry in stated["files"] if entry["file"] != "strip-far.svg"]
+    (tmp_path / MANIFEST).write_text(json.dumps(stated), "utf-8")
     (first, *_) = check([tmp_path], Against(), font_metrics())
     assert first.problems == ("strip-far.svg is missing, which this kit must have",)
     make(plan_of(), tmp_path / "one", font_metrics(), ["strip-near"])

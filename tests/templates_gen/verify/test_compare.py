@@ -101,7 +101,7 @@ def test_anything_else_does_not_pass(name: str) -> None:
 @pytest.mark.parametrize(("micrometres", "sound"), [(0.0, True), (0.9, True), (1.1, False), (10.0, False)])
 @pytest.mark.parametrize("index", [MARK, WORD])
 def test_one_micrometre_is_the_limit(micrometres: float, sound: bool, index: int) -> None:
-    """A shape 0.9 micrometres off passes and one 1.1 off does not; the distance is told either way."""
+    """A shape 0.9 micrometres off passes and one 1.1 off does not; the distance is said either way."""
     off = micrometres / 1000
     moved = line(P(20 + off, 12), P(20 + off, 18), Pen.MARK) if index == MARK else Text(P(30, 25 - off), 4, "12")
     result = compare([RIGHT], [but(index, moved)])

@@ -42,7 +42,7 @@ def test_notches_and_pegs_by_hand() -> None:
 
 @pytest.mark.parametrize("name", EVERY)
 def test_the_plan_comes_to_the_same(name: str) -> None:
-    """Two reckonings, one answer, for every kind of frame and every turn."""
+    """Two computations, one answer, for every kind of frame and every turn."""
     plan = plan_of(EVERY[name])
     warp, half = plan.warp, plan.warp.width / 2
     planned = [

@@ -83,7 +83,7 @@ SPOILT: dict[str, tuple[Callable[[Made], object], str]] = {
 
 @pytest.mark.parametrize("name", SPOILT)
 def test_what_is_missing_or_too_many_rings(name: str) -> None:
-    """Each is told in a sentence."""
+    """Each is said in a sentence."""
     files = made()
     SPOILT[name][0](files)
     assert SPOILT[name][1] in said(files)

@@ -37,14 +37,14 @@ def outputs_of(kind: str) -> Outputs:
 
 
 def said(outputs: Outputs, change: Callable[[dict[str, tuple[str, ...]]], object] = lambda _: None) -> str:
-    """What the kit is told to lack, its files changed by `change`."""
+    """What the kit must be said to lack, its files changed by `change`."""
     made = parts_of(outputs)
     change(made)
     return "; ".join(map(str, lacking(outputs.plan.kit, made, outputs.without, stockfile.built_in())))
 
 
 def test_every_cut_product_stands_in_the_second_list() -> None:
-    """What can be cut and what a whole kit must have cut are told apart, and name the same products."""
+    """What can be cut and what a whole kit must have cut are known apart, and name the same products."""
     assert set(CUT_PRODUCTS) == set(CUT) == set(KIND_OF)
 
 
@@ -117,8 +117,8 @@ def test_a_grid_left_out_unsaid_rings(monkeypatch: PATCH) -> None:
 def test_a_folder_that_lost_a_part_and_its_lines_rings(tmp_path: Path) -> None:
     """Files of a comb taken away together with their lines in the manifest are missed all the same."""
     make(plan_of(), tmp_path, font_metrics(), stock=stockfile.built_in())
-    told = json.loads((tmp_path / MANIFEST).read_text("utf-8"))
-    told["files"] = [entry for entry in told["files"] if not entry["file"].startswith("comb-")]
-    (tmp_path / MANIFEST).write_text(json.dumps(told), "utf-8")
+    stated = json.loads((tmp_path / MANIFEST).read_text("utf-8"))
+    stated["files"] = [entry for entry in stated["files"] if not entry["file"].startswith("comb-")]
+    (tmp_path / MANIFEST).write_text(json.dumps(stated), "utf-8")
     (first, *_) = check([tmp_path], Against(), font_metrics())
     assert first.problems[0] == "comb is missing, which this kit must have for the cutter"

@@ -25,7 +25,7 @@ def alarm(wrong: Wrong) -> tuple[Sheet, tuple[str, ...]]:
     found = FORMATS[form].read(FORMATS[form].write([sheet], ABOUT)).sheets
     assert compare([sheet], found).sound
     result = prove_cut(planned, STOCK, found[0], laid)
-    assert bool(result.problems) == (not result.sound), "a deviation must be told"
+    assert bool(result.problems) == (not result.sound), "a deviation must be said"
     return sheet, result.sentences
 
 

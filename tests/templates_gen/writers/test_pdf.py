@@ -57,7 +57,7 @@ def content(data: bytes) -> str:
 
 
 def test_a_file_typed_by_hand_is_read_in_millimetres() -> None:
-    """72 units are 25.4 mm (ISO 32000: one unit is 1/72 inch); pens are told from width, grey and dash."""
+    """72 units are 25.4 mm (ISO 32000: one unit is 1/72 inch); pens are known by width, grey and dash."""
     document = read(TYPED)
     (sheet,) = document.sheets
     assert document.about == About("Typed by hand", "{}")
@@ -403,7 +403,7 @@ def test_no_words_come_back_as_no_words() -> None:
 
 
 def test_words_as_outlines_are_refused() -> None:
-    """In a PDF words are text; outlines could not be told from arrow heads."""
+    """In a PDF words are text; outlines could not be known from arrow heads."""
     with pytest.raises(LayoutError, match="text"):
         write([Sheet("a", 9, 9, (filled((P(0, 0), P(1, 0), P(1, 1)), Pen.TEXT),))], ABOUT)
 
@@ -515,5 +515,5 @@ def test_pdfium_knows_what_the_file_says_of_itself() -> None:
 
 
 def test_the_file_names_its_language() -> None:
-    """A screen reader is told the language in the catalogue."""
+    """A screen reader finds the language in the catalogue."""
     assert b"/Lang (en-GB)" in write([Sheet("a", 50, 50, ())], ABOUT)
