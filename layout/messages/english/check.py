@@ -23,9 +23,13 @@ MESSAGES: dict[Role, str | Plural] = {
     ),
     Check.PULL: "Pull of the warp",
     Check.PULL_IS: "{threads} threads of {tension} pull at each frame end with {newtons} N, {pounds} lb.",
-    Check.PULL_ASSUMED: "{threads} threads of {tension} (assumed) pull at each frame end with {newtons} N, {pounds} lb.",
+    Check.PULL_ASSUMED: (
+        "{threads} threads of {tension} (assumed) pull at each frame end with {newtons} N, {pounds} lb."
+    ),
     Check.BENDS: "It bends by {bent} (computed); more than {most} (span / 500) slackens the middle.",
-    Check.LAY_A_RULE: ("Lay a rule along an end when it is warped: more than {most} (span / 500) slackens the middle."),
+    Check.LAY_A_RULE: (
+        "Lay a rule along a frame end when it is warped: more than {most} (span / 500) slackens the middle."
+    ),
     Check.ONE: "one",
     Check.OTHER: "other",
     Check.LEFT: "left",
