@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from types import MappingProxyType
 
 from layout.values.quantity import Quantity
@@ -13,7 +13,7 @@ from layout.yarns.diameter import Diameter
 
 def scaled(figure: Quantity, factor: float) -> Quantity:
     """The same figure in another unit."""
-    return replace(figure, value=figure.value * factor)
+    return figure.scaled(factor)
 
 
 @dataclass(frozen=True, slots=True)
@@ -26,11 +26,28 @@ class ColourNeed:
 
 
 @dataclass(frozen=True, slots=True)
+class BallsNeed:
+    """Balls of one yarn in one colour to buy, and what is left over in g; `unsure` where a sample should be woven first.
+
+    `yarn` is what the kit calls it, `colour` empty where it has none.
+    """
+
+    yarn: str
+    colour: str
+    balls: int
+    left_g: Quantity
+    unsure: bool
+
+
+@dataclass(frozen=True, slots=True)
 class Amounts:
     """Figures in the units of their names; None where the kit does not say enough, and `to_add` says what to add.
 
     `weft_total_m` is the length of the bundle as it is woven, tails and all. `woven_mm` is width and height as woven,
     `finished_mm` what shrinkage leaves of it, `for_finished_mm` what to weave for the size woven to be left.
+    `weft_tails_m` is part of `weft_total_m`; `weft_hem_m` and `weft_spare_m` come on top, and `weft_to_buy_m` is all of
+    it. `bead_mm` is the height of two picks, `bubble_rise` how high a pick is best laid, as a share of its width.
+    `narrows_most` says which measurement would narrow the weft most.
     """
 
     warp_thickness: tuple[Diameter, ...]
@@ -56,13 +73,28 @@ class Amounts:
     notes: tuple[str, ...] = ()
     warnings: tuple[str, ...] = ()
     to_add: tuple[str, ...] = ()
+    warp_thickness_mm: Quantity | None = None
+    weft_pressed_mm: Quantity | None = None
+    weft_soft_mm: Quantity | None = None
+    bead_mm: Quantity | None = None
+    bubble_rise: Quantity | None = None
+    weft_g_per_m2: Quantity | None = None
+    weft_tails_m: Quantity | None = None
+    weft_hem_m: Quantity | None = None
+    weft_spare_m: Quantity | None = None
+    weft_to_buy_m: Quantity | None = None
+    balls: tuple[BallsNeed, ...] = ()
+    woven_rows: int | None = None
+    heading_rows: int | None = None
+    narrows_most: str = ""
 
     @property
     def figures(self) -> Mapping[str, Quantity | None]:
         """The figures that programs are given, by their names."""
         names = (
             "warp_per_wind_mm", "warp_total_m", "warp_total_g", "heading_thread_m", "weft_take_up", "picks_per_cm",
-            "weft_total_m", "weft_total_g", "weavable_height_mm",
+            "weft_total_m", "weft_total_g", "weavable_height_mm", "warp_thickness_mm", "weft_pressed_mm", "weft_soft_mm",
+            "bead_mm", "bubble_rise", "weft_g_per_m2", "weft_tails_m", "weft_hem_m", "weft_spare_m", "weft_to_buy_m",
         )  # fmt: skip
         return MappingProxyType({name: getattr(self, name) for name in names})
 
@@ -73,3 +105,9 @@ class Amounts:
         rest = (self.fringe_near_mm, self.shed_stick_mm, *leashes, *self.woven_mm, *self.finished_mm)
         every = (*self.figures.values(), *rest)
         return tuple(dict.fromkeys(reason for figure in every if figure for reason in figure.assumptions))
+
+    @property
+    def conflicts(self) -> tuple[str, ...]:
+        """A sentence for each two facts of the kit that cannot both be true, each once."""
+        figures = (*self.figures.values(), *self.woven_mm, *self.finished_mm)
+        return tuple(dict.fromkeys(sentence for figure in figures if figure for sentence in figure.conflicts))
