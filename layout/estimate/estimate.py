@@ -2,25 +2,28 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from fractions import Fraction
 
+from layout.estimate.narrowing import narrows_most
 from layout.estimate.pairing_advice import pairing_of
 from layout.estimate.room_left import room_left
 from layout.estimate.warp_need import ADD_WARP, warp_need
-from layout.estimate.weft_need import weft_need
+from layout.estimate.weft_need import WeftNeed, weft_need
 from layout.kit.kit import Kit
 from layout.kit.yarn_facts import stated, yarn_facts
 from layout.messages.english import ENGLISH
 from layout.messages.roles import Reason, Stated
-from layout.values.quantity import Quantity, assumed, computed, measured
+from layout.values.quantity import Quantity, assumed, combine, computed, measured
 from layout.warps.warp import Warp
-from layout.yardage.amounts import Amounts, scaled
+from layout.yardage.amounts import Amounts
 from layout.yardage.given import AmountsGiven
 from layout.yardage.shrinkage import left_of, shrunk_by, to_make
 from layout.yardage.weft_total import drawn_in, weight_warnings
 
-DRAW_IN = assumed(0.0, ENGLISH.say(Reason.NO_DRAW_IN))
-SHRINKAGE = assumed(0.0, ENGLISH.say(Reason.NO_SHRINKAGE))
+# Up to which share each may be where the kit does not say is our choice.
+DRAW_IN = assumed(0.0, ENGLISH.say(Reason.NO_DRAW_IN, most=5), 0.0, 0.05)
+SHRINKAGE = assumed(0.0, ENGLISH.say(Reason.NO_SHRINKAGE, most=5), 0.0, 0.05)
 
 
 def estimate(kit: Kit, warp: Warp) -> Amounts:
@@ -30,14 +33,18 @@ def estimate(kit: Kit, warp: Warp) -> Amounts:
     thread = warp_need(kit.frame, warp, known, given.warp)
     draw = stated(given.draw_in, DRAW_IN, Stated.DRAW_IN)
     woven = _woven(kit, warp, draw)
-    weft = weft_need(known, given.weft, drawn_in(warp.pitch, draw.value), *woven)
+
+    def weft_of(more: AmountsGiven) -> WeftNeed:
+        """The weft, were this known of the yarns."""
+        facts = yarn_facts(more, 2 if kit.weaving.doubled_warp else 1)
+        return weft_need(facts, more.weft, drawn_in(warp.pitch, draw.value), *woven)
+
+    weft = weft_of(given)
     notes, warnings = pairing_of(warp.sett, known)
     if weft.total_g:
         warnings += weight_warnings(weft.total_g.value, woven[0].value, woven[1].value)
     finished, before = _finished(woven, _shrinkage(given))
-    return Amounts(
-        warp_thickness=known.warp_thickness,
-        weft_thickness=known.weft_thickness,
+    amounts = Amounts(
         warp_per_wind_mm=thread.per_wind_mm,
         warp_total_m=thread.total_m,
         warp_total_g=thread.total_g,
@@ -47,7 +54,7 @@ def estimate(kit: Kit, warp: Warp) -> Amounts:
         fringe_far_mm=room.far,
         shed_stick_mm=room.stick,
         leashes=room.leashes,
-        picks_per_cm=scaled(weft.picks, 10) if weft.picks else None,
+        picks_per_cm=weft.picks.scaled(10) if weft.picks else None,
         weft_take_up=weft.take_up,
         weft_total_m=weft.total_m,
         weft_total_g=weft.total_g,
@@ -57,14 +64,18 @@ def estimate(kit: Kit, warp: Warp) -> Amounts:
         finished_mm=finished,
         for_finished_mm=before,
         notes=notes,
-        warnings=warnings,
         to_add=(*(() if known.warp else (ADD_WARP,)), *weft.to_add),
+        warp_thickness_mm=known.lying.figure if known.lying else None,
+        weft_pressed_mm=known.weft_pressed.figure if known.weft_pressed else None,
+        weft_soft_mm=known.weft_soft.figure if known.weft_soft else None,
+        narrows_most=narrows_most(given, weft, weft_of),
     )
+    return replace(amounts, warnings=(*warnings, *amounts.conflicts))
 
 
 def _woven(kit: Kit, warp: Warp, draw: Quantity) -> tuple[Quantity, Quantity]:
     """Width and height in mm as they are woven."""
-    width = computed(drawn_in(warp.width, draw.value), ENGLISH.say(Reason.WIDTH), draw)
+    width = combine(lambda share: drawn_in(warp.width, share), ENGLISH.say(Reason.WIDTH), draw, falling=(0,))
     return width, computed(float(kit.weaving.height.mm), ENGLISH.say(Reason.HEIGHT))
 
 
@@ -80,7 +91,14 @@ def _finished(
     woven: tuple[Quantity, Quantity], lost: Quantity
 ) -> tuple[tuple[Quantity, Quantity], tuple[Quantity, Quantity]]:
     """What shrinkage leaves of the size woven, and what to weave for that size to be left: divided, never added."""
-    share = Fraction(lost.value)
-    left = tuple(computed(float(left_of(side.value, share)), ENGLISH.say(Reason.SHRUNK), side, lost) for side in woven)
-    more = tuple(computed(float(to_make(side.value, share)), ENGLISH.say(Reason.TO_MAKE), side, lost) for side in woven)
+    left = tuple(combine(_left_of, ENGLISH.say(Reason.SHRUNK), side, lost, falling=(1,)) for side in woven)
+    more = tuple(combine(_to_make, ENGLISH.say(Reason.TO_MAKE), side, lost) for side in woven)
     return (left[0], left[1]), (more[0], more[1])
+
+
+def _left_of(size: float, share: float) -> float:
+    return float(left_of(size, Fraction(share)))
+
+
+def _to_make(size: float, share: float) -> float:
+    return float(to_make(size, Fraction(share)))

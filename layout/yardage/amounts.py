@@ -5,10 +5,10 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass
 from types import MappingProxyType
+from typing import NamedTuple
 
 from layout.values.quantity import Quantity
 from layout.yardage.weavable import Leashes
-from layout.yarns.diameter import Diameter
 
 
 def scaled(figure: Quantity, factor: float) -> Quantity:
@@ -27,7 +27,7 @@ class ColourNeed:
 
 @dataclass(frozen=True, slots=True)
 class BallsNeed:
-    """Balls of one yarn in one colour to buy, and what is left over in g; `unsure` where a sample should be woven first.
+    """Balls to buy of one yarn in one colour, and what is left over in g; `unsure` where a sample should come first.
 
     `yarn` is what the kit calls it, `colour` empty where it has none.
     """
@@ -37,6 +37,13 @@ class BallsNeed:
     balls: int
     left_g: Quantity
     unsure: bool
+
+
+class Narrowing(NamedTuple):
+    """A measurement that would narrow a figure: the `key` of the kit that takes it, and the phrase that names it."""
+
+    key: str
+    said: str
 
 
 @dataclass(frozen=True, slots=True)
@@ -50,8 +57,6 @@ class Amounts:
     `narrows_most` says which measurement would narrow the weft most.
     """
 
-    warp_thickness: tuple[Diameter, ...]
-    weft_thickness: tuple[Diameter, ...]
     warp_per_wind_mm: Quantity
     warp_total_m: Quantity
     warp_total_g: Quantity | None
@@ -86,15 +91,16 @@ class Amounts:
     balls: tuple[BallsNeed, ...] = ()
     woven_rows: int | None = None
     heading_rows: int | None = None
-    narrows_most: str = ""
+    narrows_most: Narrowing | None = None
 
     @property
     def figures(self) -> Mapping[str, Quantity | None]:
         """The figures that programs are given, by their names."""
         names = (
             "warp_per_wind_mm", "warp_total_m", "warp_total_g", "heading_thread_m", "weft_take_up", "picks_per_cm",
-            "weft_total_m", "weft_total_g", "weavable_height_mm", "warp_thickness_mm", "weft_pressed_mm", "weft_soft_mm",
-            "bead_mm", "bubble_rise", "weft_g_per_m2", "weft_tails_m", "weft_hem_m", "weft_spare_m", "weft_to_buy_m",
+            "weft_total_m", "weft_total_g", "weavable_height_mm", "warp_thickness_mm", "weft_pressed_mm",
+            "weft_soft_mm", "bead_mm", "bubble_rise", "weft_g_per_m2", "weft_tails_m", "weft_hem_m", "weft_spare_m",
+            "weft_to_buy_m",
         )  # fmt: skip
         return MappingProxyType({name: getattr(self, name) for name in names})
 

@@ -11,9 +11,9 @@ from layout.values.units import Length, say_length, say_number
 from layout.warps.ways import WAYS
 from templates_gen.messages.language import listed, message
 from templates_gen.messages.roles.screen import Measure, Row
-from templates_gen.screen.amounts_report import amounts_rows, amounts_sentences, amounts_values
+from templates_gen.screen.amounts_report import amounts_sections, amounts_sentences, amounts_values
 from templates_gen.screen.load_report import load_rows, load_values
-from templates_gen.screen.tables import aligned
+from templates_gen.screen.tables import Line, Section, aligned, in_sections
 
 INCH, CM = Fraction(127, 5), Fraction(10)
 
@@ -76,10 +76,13 @@ def plan_table(plan: Plan, notes: Iterable[str]) -> str:
         (message(Row.WEAVING), _both(warp.width, imperial), message(_whole(plan))),
         _count(plan),
         (message(Row.MARKS), message(Row.MARKS_ARE, near=len(warp.near), far=len(warp.far)), message(_tie_off(plan))),
-        *load_rows(plan.load),
-        *amounts_rows(plan.amounts, imperial=imperial),
     ]
-    lines = [kit.name, message(Row.YARNS, warp=kit.warp, weft=kit.weft), "", *aligned(rows)]
+    sections = (
+        Section(message(Row.SETTING_OUT), rows),
+        Section(message(Row.FRAME), load_rows(plan.load)),
+        *amounts_sections(plan.amounts, imperial=imperial),
+    )
+    lines = [kit.name, message(Row.YARNS, warp=kit.warp, weft=kit.weft), *in_sections(sections)]
     care = ((Row.WHY, plan.notes), (Row.CARE, (*plan.warnings, *notes)))
     for heading, sentences in (*care, *amounts_sentences(plan.amounts)):
         if sentences:
@@ -87,13 +90,13 @@ def plan_table(plan: Plan, notes: Iterable[str]) -> str:
     return "\n".join(lines)
 
 
-def _spacing(plan: Plan) -> tuple[str, str, str]:
+def _spacing(plan: Plan) -> Line:
     warp = plan.warp
     name, why = WAYS.of(plan.kit.frame.ends).spacing
     return message(name), _both(warp.spacing, warp.sett.unit.imperial), message(why)
 
 
-def _count(plan: Plan) -> tuple[str, str, str]:
+def _count(plan: Plan) -> Line:
     warp, doubled = plan.warp, plan.doubled
     if not warp.winds:
         return message(Row.ENDS), str(warp.ends), listed(doubled)
@@ -118,13 +121,13 @@ def sett_table(sett: SettTaken) -> str:
     return "\n".join([*aligned(rows), "", *notes])
 
 
-def _sett(sett: SettTaken) -> tuple[str, str, str]:
+def _sett(sett: SettTaken) -> Line:
     per_inch = message(Measure.PER_INCH, number=say_number(sett.per_mm * INCH))
     per_cm = message(Measure.PER_CM, number=say_number(sett.per_mm * CM))
     return message(Row.SETT), message(Measure.BOTH, first=per_inch, second=per_cm), _why(sett)
 
 
-def _unit(sett: SettTaken) -> tuple[str, str, str]:
+def _unit(sett: SettTaken) -> Line:
     return message(Row.UNIT), say_length(sett.unit), message(Row.UNIT_IS, counted=sett.counted)
 
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from layout.messages.catalogue import Plural, Role
 from layout.messages.english.forms import needs
-from layout.messages.roles import Add, Pairing, Reason, Room, Stated
+from layout.messages.roles import Add, Narrow, Pairing, Reason, Room, Stated
 
 _GUESS = (
     "A first guess from the {kind} diameters of the two yarns would be {first}, and could be {low} to {high}: {doubt}. "
@@ -14,8 +14,8 @@ _GIVEN = "The sett given, {sett}, is "
 _WRAP = "The wrap of both yarns together, {sett}, is "
 
 MESSAGES: dict[Role, str | Plural] = {
-    Reason.NO_DRAW_IN: "The width does not draw in.",
-    Reason.NO_SHRINKAGE: "The finished piece does not shrink.",
+    Reason.NO_DRAW_IN: "The width draws in by at most {most} %, likely not at all.",
+    Reason.NO_SHRINKAGE: "The finished piece shrinks by at most {most} %, likely not at all.",
     Reason.WIDTH: "The width of the warp less the draw-in.",
     Reason.HEIGHT: "The height of the kit.",
     Reason.SHRINKAGE: "Shrinkage of a sample that was washed.",
@@ -81,4 +81,7 @@ MESSAGES: dict[Role, str | Plural] = {
     Room.TAKEN: "{taken} mm taken by it in all",
     Room.AT_MOST: needs("at most {most} ({why}; see [room])"),
     Room.PEGS: needs("peg and thread together no thicker than two pitches, {most} mm"),
+    Narrow.BEADS: "counting beads on a sample",
+    Narrow.PICK: "pulling a pick out of a sample",
+    Narrow.SAMPLE: "weighing the weft of a sample",
 }

@@ -1,7 +1,7 @@
 """The roles of all messages, a module for each area."""
 
 from layout.messages.roles.cutting import CutNeed, CutNote, CutWord
-from layout.messages.roles.estimate import Add, Pairing, Reason, Room, Stated
+from layout.messages.roles.estimate import Add, Narrow, Pairing, Reason, Room, Stated
 from layout.messages.roles.frame import Beam, EndNeed
 from layout.messages.roles.help import KitHelp, StockHelp
 from layout.messages.roles.job import JobSheet
@@ -48,6 +48,7 @@ __all__ = [
     "Guide",
     "JobSheet",
     "KitHelp",
+    "Narrow",
     "NotchNote",
     "Pair",
     "Pairing",

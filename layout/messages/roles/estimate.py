@@ -82,3 +82,11 @@ class Room(Role):
     TAKEN = "room.taken"
     AT_MOST = "room.at_most"
     PEGS = "room.pegs"
+
+
+class Narrow(Role):
+    """Measurements that would narrow a figure."""
+
+    BEADS = "narrow.beads"
+    PICK = "narrow.pick"
+    SAMPLE = "narrow.sample"

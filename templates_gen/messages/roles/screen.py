@@ -34,9 +34,11 @@ class Measure(Role):
     MICROMETRES = "screen.measure.micrometres"
     PER_CM = "screen.measure.per_cm"
     PER_INCH = "screen.measure.per_inch"
-    SIZE_MM = "screen.measure.size_mm"
-    SIZE_INCH = "screen.measure.size_inch"
     BOTH = "screen.measure.both"
+    ABOUT = "screen.measure.about"
+    RANGE = "screen.measure.range"
+    PER_M2 = "screen.measure.per_m2"
+    PER_YD2 = "screen.measure.per_yd2"
 
 
 class Row(Role):
@@ -72,6 +74,12 @@ class Row(Role):
     BENDING = "screen.row.bending"
     BENDING_UNKNOWN = "screen.row.bending_unknown"
     BENDING_IS = "screen.row.bending_is"
+    SETTING_OUT = "screen.row.setting_out"
+    FRAME = "screen.row.frame"
+    ROOM = "screen.row.room"
+    WARP = "screen.row.warp"
+    WEFT = "screen.row.weft"
+    BUY = "screen.row.buy"
 
 
 class Amount(Role):
@@ -89,16 +97,27 @@ class Amount(Role):
     SHED_STICK = "screen.amount.shed_stick"
     LEASHES = "screen.amount.leashes"
     LEASHES_ARE = "screen.amount.leashes_are"
-    PICK = "screen.amount.pick"
+    PRESSED = "screen.amount.pressed"
+    SOFT = "screen.amount.soft"
+    BEAD = "screen.amount.bead"
     PICKS = "screen.amount.picks"
     TAKE_UP = "screen.amount.take_up"
+    BUBBLE = "screen.amount.bubble"
+    AREA = "screen.amount.area"
     WEFT = "screen.amount.weft"
     WEFT_WEIGHT = "screen.amount.weft_weight"
-    COLOUR = "screen.amount.colour"
-    WOVEN = "screen.amount.woven"
-    FINISHED = "screen.amount.finished"
+    NARROWS = "screen.amount.narrows"
+    HEM = "screen.amount.hem"
+    SPARE = "screen.amount.spare"
+    TO_BUY = "screen.amount.to_buy"
+    BALLS = "screen.amount.balls"
+    LEFT = "screen.amount.left"
+    UNSURE = "screen.amount.unsure"
+    WOVEN_WIDTH = "screen.amount.woven_width"
+    WOVEN_HEIGHT = "screen.amount.woven_height"
+    FINISHED_WIDTH = "screen.amount.finished_width"
+    FINISHED_HEIGHT = "screen.amount.finished_height"
     FINISHED_IS = "screen.amount.finished_is"
-    THICK = "screen.amount.thick"
 
 
 class Made(Role):

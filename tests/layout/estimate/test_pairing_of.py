@@ -68,32 +68,40 @@ def test_soft_and_compressed_are_never_mixed() -> None:
     assert found.weft_take_up is None
 
 
-def test_both_thicknesses_are_labelled() -> None:
-    """Each is said with which it is."""
+def test_both_thicknesses_are_named() -> None:
+    """2 mm as it was wrapped, thinner as it is pressed in the cloth."""
     found = amounts_of()
-    assert [str(each.kind) for each in found.warp_thickness] == ["soft", "compressed"]
-    assert [str(each.kind) for each in found.weft_thickness] == ["soft", "compressed"]
+    assert found.weft_soft_mm is not None
+    assert found.weft_pressed_mm is not None
+    assert found.weft_soft_mm.value == 2 > found.weft_pressed_mm.value
 
 
 def test_a_bundle_without_a_wrap_of_its_own_is_bunched_from_its_strands() -> None:
     """Areas add: four strands of 1 mm are 2 mm thick together, and that is assumed."""
     strands = [{"number": 4, "wrap": {"turns": 20, "window": "2 cm"}}]
-    (soft,) = amounts_of(weft={"strands": strands}).weft_thickness
-    assert soft.mm == pytest.approx(2)
-    assert soft.figure.assumptions
+    soft = amounts_of(weft={"strands": strands}).weft_soft_mm
+    assert soft is not None
+    assert soft.value == pytest.approx(2)
+    assert soft.assumptions
+
+
+def pressed(*strands: dict[str, object]) -> float:
+    """How thick in mm a weft of these strands is in the cloth."""
+    found = amounts_of(weft={"strands": list(strands)}).weft_pressed_mm
+    assert found is not None
+    return found.value
 
 
 def test_unlike_fibres_are_bunched_from_their_areas() -> None:
     """Two strands of one yarn are as thick, stated once or known apart as two fibres of one volume."""
     yarn = {"count": 300, "system": "tex", "fibre": "wool"}
-    together = amounts_of(weft={"strands": [yarn | {"number": 2}]}).weft_thickness[0]
-    apart = amounts_of(weft={"strands": [yarn, yarn | {"fibre": "mohair"}]}).weft_thickness[0]
-    assert apart.mm == pytest.approx(together.mm)
+    assert pressed(yarn, yarn | {"fibre": "mohair"}) == pytest.approx(pressed(yarn | {"number": 2}))
 
 
 def test_each_fibre_of_a_bundle_takes_up_its_own_room() -> None:
     """Areas add: 300 tex of cotton at 1.1 cm3/g (Peirce) and 300 of wool make one round thread of both areas."""
     yarn = {"count": 300, "system": "tex"}
-    alone = [amounts_of(weft={"strands": [yarn | {"fibre": each}]}).weft_thickness[0].mm for each in ("cotton", "wool")]
-    both = amounts_of(weft={"strands": [yarn | {"fibre": "wool"}, yarn | {"fibre": "cotton"}]}).weft_thickness[0]
-    assert both.mm**2 == pytest.approx(sum(each**2 for each in alone))
+    alone = [pressed(yarn | {"fibre": each}) for each in ("cotton", "wool")]
+    assert pressed(yarn | {"fibre": "wool"}, yarn | {"fibre": "cotton"}) ** 2 == pytest.approx(
+        sum(each**2 for each in alone)
+    )

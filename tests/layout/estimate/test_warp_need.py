@@ -36,7 +36,7 @@ def belt(centres: float, across: float) -> float:
 def test_a_wind_round_bars_is_shapelys_belt_along_the_slant() -> None:
     """The outline of the buffered segment between the bars' centres, thread and all, unrolled."""
     found = amounts_of()
-    thread = next(each.mm for each in found.warp_thickness if each.kind == "compressed")
+    thread = 2 * math.sqrt(1.1 * 1000 / 1000 / math.pi)  # 1000 tex of cotton at 1.1 cm3/g (Peirce 1937)
     assert found.warp_per_wind_mm.value == pytest.approx(math.hypot(belt(580, 20 + thread), 8), rel=1e-7)
     assert found.warp_per_wind_mm.origin is Origin.COMPUTED  # cotton's volume is Peirce's
 

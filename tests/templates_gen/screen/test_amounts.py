@@ -48,9 +48,9 @@ def plan_of(*arguments: object) -> dict[str, Any]:
 def test_the_demo_kit_has_every_figure() -> None:
     """Each is a number, and each says how it is known."""
     values = plan_of()
-    assert list(values["obtained"]) == KEYS
+    assert set(KEYS) < set(values["obtained"])
     assert all(isinstance(values[key], float | int) for key in KEYS[:-1])
-    assert set(values["obtained"].values()) == {"measured", "computed", "assumed"}
+    assert {"measured", "computed", "assumed"} <= set(values["obtained"].values())
     assert values["obtained"]["picks_per_cm"] == "measured"
     assert values["obtained"]["warp_per_wind_mm"] == "computed"
     assert values["obtained"]["warp_total_g"] == "assumed"
@@ -95,7 +95,7 @@ def test_only_names_are_enough(kit: Path) -> None:
     """Without [warp], [weft] and [room] the plan stands; what is not known is null, and people read what to add."""
     values = plan_of(cut(kit, "warp", "weft", "room"))
     missing = {key for key, how in values["obtained"].items() if how is None}
-    assert missing == {
+    assert {key for key in KEYS if key in missing} == {
         "warp_total_g", "weft_take_up", "picks_per_cm", "weft_total_m", "weft_total_g", "weft_by_colour",
     }  # fmt: skip
     assert all(values[key] is None for key in missing)
@@ -106,7 +106,7 @@ def test_only_names_are_enough(kit: Path) -> None:
 def test_people_read_both_systems_and_what_is_assumed() -> None:
     """Metres with yards, grams with ounces, each row with how it is known, and a list of all that was assumed."""
     values, said = plan_of(), run("plan").stdout
-    rows = {row[:16].strip(): row for row in said.splitlines() if row[:16].strip()}
+    rows = {row.strip().split("  ")[0]: row for row in said.splitlines() if row.strip()}
     metres, grams = values["warp_total_m"], values["warp_total_g"]
     assert f"{metres:.2f} m, {metres * METRE_YD:.2f} yd" in rows["Warp"]
     assert f"{grams:.1f} g, {grams * GRAM_OZ:.2f} oz" in rows["Warp weight"]
@@ -114,8 +114,8 @@ def test_people_read_both_systems_and_what_is_assumed() -> None:
     assert "assumed: " in rows["Weft weight"]
     assumed = said.split("\nAssumed\n")[1].splitlines()
     assert "  10 % of warp thread to spare." in assumed
-    assert "soft" in rows["An end of warp"]
-    assert "thick, compressed" in said
+    assert "1.82 mm, 0.072 in" in rows["Weft, soft"]
+    assert "1.01 mm, 0.04 in" in rows["Weft, pressed"]
 
 
 def test_a_kit_in_inches_reads_inches_first(kit: Path) -> None:
@@ -123,8 +123,8 @@ def test_a_kit_in_inches_reads_inches_first(kit: Path) -> None:
     text = kit.read_text(encoding="utf-8").replace('# marking_unit = "4 cm"', 'marking_unit = "1 in"')
     kit.write_text(text, encoding="utf-8")
     rows = run("plan", kit).stdout.splitlines()
-    assert any(" yd, " in row and row.startswith("Warp ") for row in rows)
-    assert any(" oz, " in row and row.startswith("Warp weight") for row in rows)
+    assert any(" yd, " in row and row.startswith("  Warp ") for row in rows)
+    assert any(" oz, " in row and row.startswith("  Warp weight") for row in rows)
 
 
 BAD = [

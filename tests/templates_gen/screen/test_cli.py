@@ -80,39 +80,36 @@ def plan_of(*arguments: object) -> dict[str, Any]:
     return values
 
 
-def test_plan_has_its_keys_and_no_others() -> None:
-    """Programs may count on these keys, in this order."""
-    assert list(plan_of()) == [
-        "sett_per_inch",
-        "sett_per_cm",
-        "pitch_mm",
-        "ends",
-        "winds",
-        "winding_pitch_mm",
-        "weaving_width_mm",
-        "marking_unit_mm",
-        "winds_per_unit",
-        "threads",
-        "near_marks_mm",
-        "far_marks_mm",
-        "end_pull_n",
-        "end_pull_how",
-        "end_bending_mm",
-        "end_bending_how",
-        "end_bending_most_mm",
-        "warp_per_wind_mm",
-        "warp_total_m",
-        "warp_total_g",
-        "heading_thread_m",
-        "weft_take_up",
-        "picks_per_cm",
-        "weft_total_m",
-        "weft_total_g",
-        "weavable_height_mm",
-        "weft_by_colour",
-        "obtained",
-        "warnings",
-    ]
+def test_the_keys_of_a_plan_are_those_of_the_docs() -> None:
+    """Programs may count on these keys: each stands in the table of docs/commands.md once, and no others."""
+    text = (ROOT / "docs" / "commands.md").read_text(encoding="utf-8")
+    table = text[text.index("| key of the plan |") :].split("\n\n")[0].splitlines()[2:]
+    documented: list[str] = []
+    for row in table:
+        for key, ranged in re.findall(r"`([^`]+)`( \(low, high\))?", row.split("|")[1]):
+            documented += [f"{key}{end}" for end in (("", "_low", "_high") if ranged else ("",))]
+    assert sorted(documented) == sorted(plan_of())
+
+
+def test_what_programs_read_before_ranges_stands() -> None:
+    """No key that was there is renamed; what a plan had first comes first."""
+    before = (
+        "sett_per_inch", "sett_per_cm", "pitch_mm", "ends", "winds", "winding_pitch_mm", "weaving_width_mm",
+        "marking_unit_mm", "winds_per_unit", "threads", "near_marks_mm", "far_marks_mm", "end_pull_n", "end_pull_how",
+        "end_bending_mm", "end_bending_how", "end_bending_most_mm", "warp_per_wind_mm", "warp_total_m", "warp_total_g",
+        "heading_thread_m", "weft_take_up", "picks_per_cm", "weft_total_m", "weft_total_g", "weavable_height_mm",
+        "weft_by_colour", "obtained", "warnings",
+    )  # fmt: skip
+    assert [key for key in plan_of() if key in before] == list(before)
+
+
+def test_every_likely_value_lies_in_its_range() -> None:
+    """Low, likely and high stand in this order, in numbers, for every kind of frame end."""
+    for path in (None, *sorted((ROOT / "tests" / "sample_kits").glob("*.toml"))):
+        values = plan_of(*([path] if path else []))
+        for key in [key.removesuffix("_low") for key in values if key.endswith("_low")]:
+            three = values[f"{key}_low"], values[key], values[f"{key}_high"]
+            assert three == (None,) * 3 or sorted(three) == list(three)
 
 
 def test_the_demo_load_by_hand() -> None:
@@ -166,8 +163,8 @@ def test_plan_for_people_gives_reasons() -> None:
     assert (result.exit_code, result.stderr) == (0, "")
     rows = result.stdout.splitlines()
     assert "Willow frame, small" in rows[0]
-    assert any(row.startswith("Sett ") and "6.35 per inch, 2.5 per cm" in row for row in rows)
-    assert any(row.startswith("Winds ") and " 30 " in row and "60 ends" in row for row in rows)
+    assert any(row.startswith("  Sett ") and "6.35 per inch, 2.5 per cm" in row for row in rows)
+    assert any(row.startswith("  Winds ") and " 30 " in row and "60 ends" in row for row in rows)
     assert "Why" in rows
 
 

@@ -1,0 +1,78 @@
+"""What the plan says to people about the weft: how it lies, how much it takes, and what to buy."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+
+from layout.values.quantity import Quantity
+from layout.yardage.amounts import Amounts, BallsNeed
+from templates_gen.messages.language import listed, message
+from templates_gen.messages.roles.screen import Amount
+from templates_gen.screen.ranges import LONG, PER_M2, PERCENT, PICKS, SHORT, THICK, WEIGHT, Unit, about
+from templates_gen.screen.tables import Line
+
+
+def weft_rows(amounts: Amounts, imperial: bool) -> Iterator[Line]:
+    """The weft as it lies in the cloth, and the size it makes."""
+    yield from _rows(
+        imperial,
+        (Amount.PRESSED, amounts.weft_pressed_mm, THICK),
+        (Amount.SOFT, amounts.weft_soft_mm, THICK),
+        (Amount.BEAD, amounts.bead_mm, THICK),
+        (Amount.PICKS, amounts.picks_per_cm, PICKS),
+        (Amount.TAKE_UP, amounts.weft_take_up, PERCENT),
+        (Amount.BUBBLE, amounts.bubble_rise, PERCENT),
+        (Amount.AREA, amounts.weft_g_per_m2, PER_M2),
+    )
+    names = (Amount.WOVEN_WIDTH, Amount.WOVEN_HEIGHT), (Amount.FINISHED_WIDTH, Amount.FINISHED_HEIGHT)
+    for place in (0, 1):
+        yield from _rows(imperial, (names[0][place], amounts.woven_mm[place], SHORT))
+    for place in (0, 1):
+        if amounts.finished_mm[place].value != amounts.woven_mm[place].value or not amounts.finished_mm[place].exact:
+            before = about(amounts.for_finished_mm[place], SHORT, imperial=imperial)
+            name, size, remark = _row(names[1][place], amounts.finished_mm[place], SHORT, imperial)
+            woven = about(amounts.woven_mm[place], SHORT, imperial=imperial)
+            yield name, size, message(Amount.FINISHED_IS, how=remark, woven=woven, before=before)
+
+
+def buy_rows(amounts: Amounts, imperial: bool) -> Iterator[Line]:
+    """How much weft it takes, in all and by colour, and the balls to buy."""
+    if total := amounts.weft_total_m:
+        name, size, remark = _row(Amount.WEFT, total, LONG, imperial)
+        if amounts.narrows_most:
+            remark = message(Amount.NARROWS, what=amounts.narrows_most.said, key=amounts.narrows_most.key, how=remark)
+        yield name, size, remark
+    yield from _rows(
+        imperial,
+        (Amount.WEFT_WEIGHT, amounts.weft_total_g, WEIGHT),
+        (Amount.HEM, amounts.weft_hem_m, LONG),
+        (Amount.SPARE, amounts.weft_spare_m, LONG),
+        (Amount.TO_BUY, amounts.weft_to_buy_m, LONG),
+    )
+    for need in amounts.weft_by_colour:
+        length, weight = (
+            about(figure, units, imperial=imperial)
+            for figure, units in ((need.length_m, LONG), (need.weight_g, WEIGHT))
+        )
+        yield f"  {need.name}", length, message(Amount.HOW, origin=need.length_m.origin, reason=need.length_m.reason)
+        yield "", weight, ""
+    for balls in amounts.balls:
+        yield _ball(balls, imperial)
+
+
+def _ball(balls: BallsNeed, imperial: bool) -> Line:
+    left = message(Amount.LEFT, left=about(balls.left_g, WEIGHT, imperial=imperial))
+    remarks = [left, message(Amount.UNSURE)] if balls.unsure else [left]
+    name = listed([each for each in (balls.yarn, balls.colour) if each])
+    return f"  {name}", message(Amount.BALLS, balls=balls.balls), listed(remarks)
+
+
+def _rows(imperial: bool, *rows: tuple[Amount, Quantity | None, Sequence[Unit]]) -> Iterator[Line]:
+    for name, figure, units in rows:
+        if figure:
+            yield _row(name, figure, units, imperial)
+
+
+def _row(name: Amount, figure: Quantity, units: Sequence[Unit], imperial: bool) -> Line:
+    how = message(Amount.HOW, origin=figure.origin, reason=figure.reason)
+    return message(name), about(figure, units, imperial=imperial), how
