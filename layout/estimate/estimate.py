@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 from fractions import Fraction
+from functools import partial
 
 from layout.estimate.narrowing import narrows_most
 from layout.estimate.pairing_advice import pairing_of
@@ -11,7 +12,7 @@ from layout.estimate.room_left import room_left
 from layout.estimate.warp_need import ADD_WARP, warp_need
 from layout.estimate.weft_need import WeftNeed, weft_need
 from layout.kit.kit import Kit
-from layout.kit.yarn_facts import stated, yarn_facts
+from layout.kit.yarn_facts import YarnFacts, stated, yarn_facts
 from layout.messages.english import ENGLISH
 from layout.messages.roles import Reason, Stated
 from layout.values.quantity import Quantity, assumed, combine, computed, measured
@@ -28,18 +29,11 @@ SHRINKAGE = assumed(0.0, ENGLISH.say(Reason.NO_SHRINKAGE, most=5), 0.0, 0.05)
 
 def estimate(kit: Kit, warp: Warp) -> Amounts:
     """All amounts of `kit`. Raises FieldError where its height cannot be woven in its frame."""
-    given, known = kit.amounts, yarn_facts(kit.amounts, 2 if kit.weaving.doubled_warp else 1)
+    given, known = kit.amounts, _facts(kit, kit.amounts)
     room = room_left(kit, warp, known.thread)
     thread = warp_need(kit.frame, warp, known, given.warp)
-    draw = stated(given.draw_in, DRAW_IN, Stated.DRAW_IN)
-    woven = _woven(kit, warp, draw)
-
-    def weft_of(more: AmountsGiven) -> WeftNeed:
-        """The weft, were this known of the yarns."""
-        facts = yarn_facts(more, 2 if kit.weaving.doubled_warp else 1)
-        return weft_need(facts, more.weft, drawn_in(warp.pitch, draw.value), *woven)
-
-    weft = weft_of(given)
+    woven = _woven(kit, warp, _draw_in(given))
+    weft = _weft_of(kit, warp, given)
     notes, warnings = pairing_of(warp.sett, known)
     if weft.total_g:
         warnings += weight_warnings(weft.total_g.value, woven[0].value, woven[1].value)
@@ -68,9 +62,24 @@ def estimate(kit: Kit, warp: Warp) -> Amounts:
         warp_thickness_mm=known.lying.figure if known.lying else None,
         weft_pressed_mm=known.weft_pressed.figure if known.weft_pressed else None,
         weft_soft_mm=known.weft_soft.figure if known.weft_soft else None,
-        narrows_most=narrows_most(given, weft, weft_of),
+        narrows_most=narrows_most(given, weft, partial(_weft_of, kit, warp)),
     )
     return replace(amounts, warnings=(*warnings, *amounts.conflicts))
+
+
+def _facts(kit: Kit, given: AmountsGiven) -> YarnFacts:
+    return yarn_facts(given, 2 if kit.weaving.doubled_warp else 1)
+
+
+def _draw_in(given: AmountsGiven) -> Quantity:
+    return stated(given.draw_in, DRAW_IN, Stated.DRAW_IN)
+
+
+def _weft_of(kit: Kit, warp: Warp, given: AmountsGiven) -> WeftNeed:
+    """The weft of `kit`, were this known of its yarns and of what it makes."""
+    draw = _draw_in(given)
+    pitch = combine(lambda share: drawn_in(warp.pitch, share), ENGLISH.say(Reason.PITCH), draw, falling=(0,))
+    return weft_need(_facts(kit, given), given.weft, pitch, *_woven(kit, warp, draw))
 
 
 def _woven(kit: Kit, warp: Warp, draw: Quantity) -> tuple[Quantity, Quantity]:

@@ -53,3 +53,5 @@ def _trials(given: AmountsGiven, weft: WeftNeed) -> Iterator[Trial]:
         straight = Length(Fraction(100 * (1 + weft.take_up.value)).limit_denominator(_FINE), "mm")
         pick = DrawnPick(straight, Length(Fraction(100), "mm"))
         yield "weft.pick", Narrow.PICK, replace(given, weft=replace(given.weft, pick=pick))
+    if given.draw_in is None:
+        yield "weaving.draw_in", Narrow.DRAW_IN, replace(given, draw_in=Fraction(0))

@@ -45,9 +45,9 @@ class WeftNeed(NamedTuple):
     to_add: tuple[str, ...]
 
 
-def weft_need(known: YarnFacts, given: WeftGiven, pitch: float, width: Quantity, height: Quantity) -> WeftNeed:
+def weft_need(known: YarnFacts, given: WeftGiven, pitch: Quantity, width: Quantity, height: Quantity) -> WeftNeed:
     """The weft of a weaving as wide and as high as it is woven; `pitch` as it is drawn in."""
-    picks, more = picks_of(known, given), take_up_of(known, given, pitch)
+    picks, more = picks_of(known, given), take_up_of(known, given, pitch.value)
     length, weight, colours = _total(known, given, picks, more, (width, height))
     lacking = (
         (picks, ADD_PICKS),

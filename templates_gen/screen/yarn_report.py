@@ -45,6 +45,8 @@ def yarn_values(asked: YarnQuestion) -> dict[str, object]:
 def _figure(figure: Quantity) -> dict[str, object]:
     return {
         "value": figure.value,
+        "low": figure.low,
+        "high": figure.high,
         "how": figure.origin.value,
         "because": figure.reason,
         "assumptions": list(figure.assumptions),

@@ -17,6 +17,7 @@ MESSAGES: dict[Role, str | Plural] = {
     Reason.NO_DRAW_IN: "The width draws in by at most {most} %, likely not at all.",
     Reason.NO_SHRINKAGE: "The finished piece shrinks by at most {most} %, likely not at all.",
     Reason.WIDTH: "The width of the warp less the draw-in.",
+    Reason.PITCH: "The pitch less the draw-in.",
     Reason.HEIGHT: "The height of the kit.",
     Reason.SHRINKAGE: "Shrinkage of a sample that was washed.",
     Reason.SHRUNK: "Less the shrinkage.",
@@ -83,5 +84,6 @@ MESSAGES: dict[Role, str | Plural] = {
     Room.PEGS: needs("peg and thread together no thicker than two pitches, {most} mm"),
     Narrow.BEADS: "counting beads on a sample",
     Narrow.PICK: "pulling a pick out of a sample",
+    Narrow.DRAW_IN: "measuring how much a sample draws in",
     Narrow.SAMPLE: "weighing the weft of a sample",
 }

@@ -11,6 +11,7 @@ class Reason(Role):
     NO_DRAW_IN = "reason.no_draw_in"
     NO_SHRINKAGE = "reason.no_shrinkage"
     WIDTH = "reason.width"
+    PITCH = "reason.pitch"
     HEIGHT = "reason.height"
     SHRINKAGE = "reason.shrinkage"
     SHRUNK = "reason.shrunk"
@@ -89,4 +90,5 @@ class Narrow(Role):
 
     BEADS = "narrow.beads"
     PICK = "narrow.pick"
+    DRAW_IN = "narrow.draw_in"
     SAMPLE = "narrow.sample"
