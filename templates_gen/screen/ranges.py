@@ -33,6 +33,9 @@ PER_M2 = (Unit(Measure.PER_M2, 1, 0), Unit(Measure.PER_YD2, float(YARD_M) ** 2 /
 PERCENT = (Unit(Measure.PERCENT, 100, 1),)
 """The units of a figure: that of the metric system, then that of the other."""
 
+_WHOLE = 5
+"""From so many up a bound needs no more places than its likely value."""
+
 _NARROW = 0.005
 """A range of so small a share of the value is not shown: no scale and no tape measure finds it."""
 
@@ -47,7 +50,7 @@ def range_values(name: str, figure: Quantity | None) -> dict[str, float | None]:
 def about(figure: Quantity, units: Sequence[Unit], *, imperial: bool = False) -> str:
     """For people: "about 110 m (79 to 200), 120 yd (87 to 220)"; an exact figure as one number.
 
-    Numbers of a range have two figures, or as many more as keep them apart. The kit's own system comes first.
+    Numbers of a range have two figures, or as many more as tell them apart. The kit's own system comes first.
     """
     first, *others = reversed(units) if imperial else units
     said = _said(figure, first, Measure.ABOUT)
@@ -61,14 +64,22 @@ def _said(figure: Quantity, unit: Unit, role: Measure) -> str:
     width = high - low
     if width <= _NARROW * abs(likely):
         return message(unit.role, number=say_number(Fraction(likely), unit.places))
-    number = message(unit.role, number=_rounded(likely, width))
-    return message(role, number=number, low=_rounded(low, width), high=_rounded(high, width))
+    finest = min(_place(likely, width), 0)
+    said = {name: _rounded(number, width, finest) for name, number in (("low", low), ("high", high))}
+    return message(role, number=message(unit.role, number=_rounded(likely, width, finest)), **said)
 
 
-def _rounded(number: float, width: float) -> str:
-    """Two figures of the number, or more where a range of this width needs them to show."""
+def _place(number: float, width: float) -> int:
+    """The power of ten of the last digit: two figures, or more where a range of this width needs them to show."""
+    return min(math.floor(math.log10(abs(number))) - 1 if number else 0, math.floor(math.log10(width / 3)))
+
+
+def _rounded(number: float, width: float, finest: int) -> str:
+    """The number in so many figures; a bound of five and more in no finer ones than its likely value, or than ones."""
     if not number:
         return "0"
-    place = min(math.floor(math.log10(abs(number))) - 1, math.floor(math.log10(width / 3)))
+    place = _place(number, width)
+    if abs(number) >= _WHOLE:
+        place = max(place, finest)
     step = Fraction(10) ** place
     return say_fixed(round(Fraction(number) / step) * step, max(0, -place))

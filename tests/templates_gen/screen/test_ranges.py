@@ -18,6 +18,8 @@ EXAMPLES = [
     ((159.2, 161, 163), "about 161 m (159 to 163), 176 yd (174 to 178)"),
     ((98, 105, 112), "about 105 m (98 to 112), 115 yd (107 to 122)"),
     ((0, 0, 0.05), "about 0 m (0 to 0.050), 0 yd (0 to 0.055)"),
+    ((5, 12, 20), "about 12 m (5 to 20), 13 yd (5 to 22)"),
+    ((0.72, 1.35, 1.8), "about 1.4 m (0.72 to 1.8), 1.5 yd (0.79 to 2.0)"),
     ((38.715, 38.72, 38.73), "38.72 m, 42.34 yd"),
 ]
 
@@ -46,7 +48,7 @@ def ranges(draw: st.DrawFn) -> Quantity:
 
 @given(ranges())
 def test_what_is_read_is_what_is_known(figure: Quantity) -> None:
-    """Each number said is its own to 5 % or to a third of the range, whichever is less, and they stand in order."""
+    """Each number said is its own to 10 % or to a third of the range, whichever is less, and they stand in order."""
     match = SAID.match(about(figure, LONG))
     if match is None:
         assert figure.high - figure.low <= 0.005 * figure.value
@@ -54,7 +56,7 @@ def test_what_is_read_is_what_is_known(figure: Quantity) -> None:
     likely, low, high = map(float, match.groups())
     assert low <= likely <= high
     for said, true in ((likely, figure.value), (low, figure.low), (high, figure.high)):
-        assert abs(said - true) <= min(0.0501 * true, (figure.high - figure.low) / 3 / 2 * 1.001)
+        assert abs(said - true) <= min(0.101 * true, (figure.high - figure.low) / 3 / 2 * 1.001)
 
 
 def test_programs_read_all_three_or_nulls() -> None:
