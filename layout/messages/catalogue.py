@@ -8,6 +8,7 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from enum import StrEnum
+from functools import cache
 from string import Formatter
 from types import MappingProxyType
 from typing import NamedTuple
@@ -96,8 +97,9 @@ class Catalogue:
         return said
 
 
-def fields_of(message: str | Plural) -> set[str]:
+@cache
+def fields_of(message: str | Plural) -> frozenset[str]:
     """The names of the values of a message, those of both its forms."""
     forms = (message.one, message.many) if isinstance(message, Plural) else (message,)
-    found = {name for form in forms for _, name, _, _ in Formatter().parse(form) if name}
-    return found | ({message.by} if isinstance(message, Plural) else set())
+    found = frozenset(name for form in forms for _, name, _, _ in Formatter().parse(form) if name)
+    return found | {message.by} if isinstance(message, Plural) else found

@@ -38,10 +38,14 @@ def lay(plan: Plan, build: Build | Paned, metrics: FontMetrics) -> Laying:
 
 
 def furnisher(plan: Plan, metrics: FontMetrics) -> Furnish:
-    """Takes the room that head and foot need out of an area."""
+    """Takes the room that head and foot need out of an area; the same for every lay of a part whose notes stay."""
+    kept: dict[tuple[Area, str, tuple[str, ...]], Area] = {}
 
     def take_room(area: Area, part: Part) -> Area:
-        return furnish(area, _head(plan, part, (999, 999)), metrics)[0]
+        key = (area, part.title, part.notes)
+        if key not in kept:
+            kept[key] = furnish(area, _head(plan, part, (999, 999)), metrics)[0]
+        return kept[key]
 
     return take_room
 

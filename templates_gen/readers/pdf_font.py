@@ -9,7 +9,7 @@ from __future__ import annotations
 import re
 import struct
 from collections.abc import Mapping, Sequence
-from functools import cache
+from functools import cache, lru_cache
 from typing import Any
 
 from layout.values.errors import shown
@@ -59,7 +59,7 @@ def font_of(file: PdfFile, reference: Any) -> Font:
     if file.found(descriptor["/FontFile2"]).says["/Length1"] != len(data):
         raise ReadError(message(Read.PROGRAM_LENGTH))
     said = {code: letter for code, letter in letters.items() if ord(letter) in _glyph_of()}
-    _check_program(data, said)
+    _check_program(data, frozenset(said.items()))
     _check_widths(font["/FirstChar"], font["/LastChar"], file.found(font["/Widths"]), said)
     return said
 
@@ -80,9 +80,10 @@ def _letters(font_map: bytes) -> Font:
     return letters
 
 
-def _check_program(data: bytes, letters: Font) -> None:
+@lru_cache(maxsize=16)  # the files of a kit often hold one and the same program
+def _check_program(data: bytes, letters: frozenset[tuple[int, str]]) -> None:
     try:
-        _same_glyphs(Program(data), letters)
+        _same_glyphs(Program(data), dict(letters))
     except (ValueError, LookupError, struct.error) as error:
         raise ReadError(message(Read.PROGRAM)) from error
 

@@ -73,12 +73,12 @@ class FoundPart:
 
     def paths(self, pen: Pen) -> Iterator[Curve]:
         """Every path of one pen that lies inside the part's box, in its coordinates."""
-        drawn = (shape for shape in self.sheet.shapes if isinstance(shape, Curve) and shape.pen is pen)
+        drawn = [shape for shape in self.sheet.shapes if isinstance(shape, Curve) and shape.pen is pen]
         yield from (path for path in self._inside(drawn) if isinstance(path, Curve))
 
-    def _inside(self, shapes: Iterable[Shape]) -> Iterator[Shape]:
-        for shape in shapes:
-            if self.holds(self.lie.back(_first(shape))):  # enough for most that lies elsewhere
+    def _inside(self, shapes: Sequence[Shape]) -> Iterator[Shape]:
+        for first, shape in zip(self.lie.all_back(list(map(_first, shapes))), shapes, strict=True):
+            if self.holds(first):  # enough for most that lies elsewhere
                 back = self._back(shape)
                 if all(map(self.holds_all, _points(back))):
                     yield back

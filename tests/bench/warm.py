@@ -25,7 +25,7 @@ from reportlab.pdfgen.canvas import Canvas
 from whole import LIBRARIES, cost, environment
 
 import templates_gen
-from layout.drawing.shapes import Curve, Text
+from layout.drawing.shapes import Curve, Region, Text
 from layout.drawing.sheet import Sheet
 from layout.kit.kit import Kit, read_kit
 from layout.products import PRODUCTS
@@ -68,7 +68,7 @@ def proven(*files: str) -> None:
 
 
 def script(sheets: list[Sheet]) -> None:
-    """The same lines and words by a plain script, a file each."""
+    """The same lines, areas and words by a plain script, a file each."""
     mm = 72 / 25.4
     for sheet in sheets:
         canvas = Canvas("", (sheet.width * mm, sheet.height * mm), pageCompression=1, invariant=1)
@@ -78,6 +78,13 @@ def script(sheets: list[Sheet]) -> None:
                 for (to_x, to_y), _ in shape.steps:
                     canvas.line(x * mm, y * mm, to_x * mm, to_y * mm)
                     x, y = to_x, to_y
+            elif isinstance(shape, Region):
+                path = canvas.beginPath()
+                for contour in shape.contours:
+                    path.moveTo(contour.start.x * mm, contour.start.y * mm)
+                    for (to_x, to_y), _ in contour.steps:
+                        path.lineTo(to_x * mm, to_y * mm)
+                canvas.drawPath(path, stroke=0, fill=1)
             elif isinstance(shape, Text):
                 canvas.setFont(FONT_NAME, shape.size * mm)
                 canvas.drawString(shape.at.x * mm, shape.at.y * mm, shape.words)
