@@ -18,6 +18,7 @@ from layout.values.limits import plain
 from layout.values.quantity import Quantity, assumed, computed, measured
 from layout.values.units import Length, down, say_length, up
 from layout.warps.warp import Warp
+from layout.warps.ways import way_of
 from layout.yardage.given import RoomGiven
 from layout.yardage.weavable import (
     HAND,
@@ -63,12 +64,13 @@ def room_left(kit: Kit, warp: Warp, thread: Quantity) -> RoomLeft:
     weavable = _weavable(kit, inner, room, wide)
     _check(kit, weavable, _less(inner, room), room, wide)
     near = room.heading.value + room.apart.value
-    turn = frame.ends.turn_mm(wide.value, warp.spacing, thread.value)
+    way = way_of(frame.ends, warp.winding)
+    turn = way.turn(frame.ends, frame, warp, wide.value, thread.value)
     fringe = fringes(inner, kit.weaving.height.mm, near, turn)
     first, last = (computed(each.value, each.reason, room.heading, room.apart, wide, thread) for each in fringe)
     tied = leashes(
         warp.ends,
-        frame.ends.kind != "wound" or kit.weaving.first_pass == "face",
+        way.leashed(kit.weaving) != "odd",
         stated(given.leash_reach, REACH, Stated.LEASH_REACH),
         stated(given.leash_knot, LEASH_KNOT, Stated.LEASH_KNOT),
     )
@@ -82,10 +84,10 @@ def _room(given: RoomGiven, apart: Quantity) -> RoomTaken:
 
 def apart_at(kit: Kit) -> Quantity:
     """The zone in mm at a frame end where face and back layer lie apart; nothing where there is one layer only."""
-    ends = kit.frame.ends
-    if ends.kind != "wound":
+    apart = way_of(kit.frame.ends, kit.weaving.winding).apart(kit.frame.ends)
+    if not apart:
         return computed(0.0, ENGLISH.say(Reason.ON_FACE))
-    return apart_zone(ends.deep_mm, stated(kit.amounts.room.slope, SLOPE, Stated.SLOPE))
+    return apart_zone(apart, stated(kit.amounts.room.slope, SLOPE, Stated.SLOPE))
 
 
 def end_width(kit: Kit) -> Quantity:

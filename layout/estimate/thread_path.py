@@ -9,7 +9,7 @@ from layout.messages.english import ENGLISH
 from layout.messages.roles import Reason
 from layout.values.quantity import Quantity, computed
 from layout.warps.warp import Warp
-from layout.warps.ways import WAYS
+from layout.warps.ways import way_of
 
 
 class ThreadPath(NamedTuple):
@@ -21,7 +21,7 @@ class ThreadPath(NamedTuple):
 
 def thread_path(frame: Frame, warp: Warp, thread: Quantity) -> ThreadPath:
     """The way of a warp whose thread is `thread` mm thick. FieldError where it does not fit between its pegs."""
-    two, all_ends = WAYS.of(frame.ends).thread(frame.ends, frame, warp, thread)
+    two, all_ends = way_of(frame.ends, warp.winding).thread(frame.ends, frame, warp, thread)
     threads = sum(warp.threads)
     return ThreadPath(two, computed(all_ends.value * threads / warp.ends, _said(warp, two), all_ends, thread))
 

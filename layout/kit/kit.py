@@ -20,6 +20,9 @@ from layout.values.errors import FieldErrors
 from layout.values.units import Length
 from layout.yardage.given import AmountsGiven
 
+Winding = Literal["round", "figure eight", "loose rod"]
+"""How the thread goes round the frame: round both ends, across between them, or there and back from a loose rod."""
+
 
 @dataclass(frozen=True, slots=True)
 class Weaving:
@@ -40,6 +43,11 @@ class Weaving:
     tie_off: Literal["near end", "far end", "either end"] | None = None
     doubled_selvedges: int = 0
     doubled_warp: bool = False
+
+    @property
+    def winding(self) -> Winding:
+        """How the thread goes round the frame."""
+        return "round"
 
 
 @dataclass(frozen=True, slots=True)

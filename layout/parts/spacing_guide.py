@@ -111,7 +111,7 @@ class _Draft(Ruler):
     def ends(self) -> list[Curve]:
         """One mark an end, long on the face and short on the back; every tenth a stronger one."""
         deep = {"face": self.depths.face, "back": self.depths.back}
-        layers = self.plan.warp.layers[:: self.plan.warp.toward]
+        layers = self.plan.warp.layers_at(self.end)[:: self.plan.warp.toward]
         return [
             self.mark(x, deep[layer], Pen.MARK if number % 10 else Pen.TEN)
             for (number, x), layer in zip(self.numbered(), layers, strict=True)

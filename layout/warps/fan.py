@@ -14,7 +14,7 @@ from fractions import Fraction
 from layout.frames.frame import Frame
 from layout.warps.warp import Warp
 from layout.warps.way import Course
-from layout.warps.ways import WAYS
+from layout.warps.ways import way_of
 
 TOLERANCE = Fraction(1, 10)
 """Of the pitch: an end that lies no further off its place is left alone. Our own choice."""
@@ -50,7 +50,7 @@ class Fan:
 
 def fan_of(frame: Frame, warp: Warp) -> Fan:
     """The fan of `warp` on its frame."""
-    own = WAYS.of(frame.ends).courses(frame.ends, frame, warp)
+    own = way_of(frame.ends, warp.winding).courses(frame.ends, frame, warp)
     courses = _unrolled(frame, warp) if own is None else own
     return Fan(float(frame.outer_height.mm), float(TOLERANCE * warp.pitch), frozenset(courses))
 

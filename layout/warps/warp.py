@@ -12,6 +12,7 @@ from functools import lru_cache
 from math import ceil, floor
 from typing import Literal, NamedTuple
 
+from layout.kit.kit import Winding
 from layout.sett.sett import SettTaken
 
 End = Literal["near", "far"]
@@ -21,18 +22,24 @@ Layer = Literal["face", "back"]
 class Pass(NamedTuple):
     """One end as it is laid: from x = `near` at the near end to x = `far` at the far end, on the face or behind.
 
-    Its `direction` is "up" from the near end to the far end and "down" on the way back.
+    Its `direction` is "up" from the near end to the far end and "down" on the way back. It lies in its `layer` at the
+    near end and in the `far_layer` at the far end; None where it stays in one layer.
     """
 
     near: Fraction
     far: Fraction
     layer: Layer
     direction: Literal["up", "down"]
+    far_layer: Layer | None = None
+
+    def layer_at(self, end: End) -> Layer:
+        """The layer in which it lies at a frame end."""
+        return self.layer if end == "near" else self.far_layer or self.layer
 
 
 @dataclass(frozen=True, slots=True)
 class Warp:
-    """A warp on both frame ends. `near`, `far` and `passes` are in the order of winding.
+    """A warp on both frame ends, wound as `winding` says. `near`, `far` and `passes` are in the order of winding.
 
     `near` and `far` are the marks of the frame ends: where a wound warp crosses them (`near[0]` the tie-on), the
     middles of the notches in which ends lie, the centres of the pegs. From one mark to the next lie `spacing` mm. An
@@ -53,6 +60,7 @@ class Warp:
     notes: tuple[str, ...]
     warnings: tuple[str, ...] = ()
     thickness: Fraction | None = None
+    winding: Winding = "round"
 
     @property
     def winds(self) -> int | None:
@@ -81,8 +89,12 @@ class Warp:
 
     @property
     def layers(self) -> tuple[Layer, ...]:
-        """The layer of every end, from left to right."""
-        return tuple(each.layer for each in self.passes[:: self.toward])
+        """The layer of every end at the near end, from left to right."""
+        return self.layers_at("near")
+
+    def layers_at(self, end: End) -> tuple[Layer, ...]:
+        """The layer of every end where it comes to a frame end, from left to right."""
+        return tuple(each.layer_at(end) for each in self.passes[:: self.toward])
 
     def marks(self, end: End) -> tuple[Fraction, ...]:
         """The marks of one frame end, in the order of winding."""

@@ -5,11 +5,11 @@ from __future__ import annotations
 from abc import ABC, abstractmethod
 from collections.abc import Iterable
 from fractions import Fraction
-from typing import Generic
+from typing import Any, Generic, Literal
 
 from layout.frames.frame import Frame
 from layout.frames.kinds.frame_end import Ends
-from layout.kit.kit import Weaving
+from layout.kit.kit import Weaving, Winding
 from layout.messages.catalogue import Role
 from layout.messages.roles import Spacing
 from layout.sett.sett import SettTaken
@@ -21,6 +21,10 @@ Course = tuple[float, float]
 """How far in mm an end is off its place at half the height of the frame, and how much more with every mm upward."""
 
 
+LeashEnds = Literal["odd", "even", "every second"]
+"""Which ends are tied to leashes: counted from 1 in the order of winding, or either half where all lie in one layer."""
+
+
 class Way(ABC, Generic[Ends]):
     """How a warp lies on one kind of frame end."""
 
@@ -28,6 +32,14 @@ class Way(ABC, Generic[Ends]):
     """How many ends a mark of the near end stands for."""
     spacing: tuple[Role, Role] = (Spacing.MARKS, Spacing.MARKS_ARE)
     """The messages that name what lies from one mark to the next, and say what it is."""
+
+    def wound_as(self, winding: Winding) -> Way[Any]:
+        """The way of such a winding on these frame ends: this one, where they know no other."""
+        return self
+
+    def kind(self, ends: Ends) -> str:
+        """How the frame ends carry the warp, when it is laid in this way."""
+        return ends.kind
 
     @abstractmethod
     def lay(self, count: int, sett: SettTaken, ends: Ends, weaving: Weaving, thread: Fraction | None) -> LayoutResult:
@@ -43,3 +55,15 @@ class Way(ABC, Generic[Ends]):
     def courses(self, ends: Ends, frame: Frame, warp: Warp) -> Iterable[Course] | None:
         """The course of every end where passes do not run from mark to mark on the unrolled frame; else None."""
         return None
+
+    def turn(self, ends: Ends, frame: Frame, warp: Warp, wide: float, thread: float) -> float:
+        """The way round an end `wide` mm, from the weaving's side and back, of a thread `thread` thick; all in mm."""
+        return ends.turn_mm(wide, warp.spacing, thread)
+
+    def apart(self, ends: Ends) -> Fraction:
+        """How far apart in mm the layers lie at a frame end; none where there is one layer."""
+        return Fraction(0)
+
+    def leashed(self, weaving: Weaving) -> LeashEnds:
+        """Which ends are tied to leashes: those that lie behind while weaving; on one layer every second one."""
+        return "every second"

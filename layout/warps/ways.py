@@ -6,9 +6,11 @@ from typing import Any
 
 from layout.frames.kinds.by_kind import ByKind
 from layout.frames.kinds.flat_ends import FlatEnd
+from layout.frames.kinds.frame_end import FrameEnd
 from layout.frames.kinds.notched_ends import NotchedEnd
 from layout.frames.kinds.pegged_ends import PeggedEnd
 from layout.frames.kinds.round_bars import RoundBar
+from layout.kit.kit import Winding
 from layout.warps.notched import NotchedEnds
 from layout.warps.pegged import PeggedEnds
 from layout.warps.way import Way
@@ -23,3 +25,8 @@ WAYS: ByKind[Way[Any]] = ByKind(
         PeggedEnd.name: PeggedEnds(),
     },
 )
+
+
+def way_of(ends: FrameEnd, winding: Winding) -> Way[Any]:
+    """The way of warping on these frame ends, wound like that."""
+    return WAYS.of(ends).wound_as(winding)

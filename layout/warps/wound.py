@@ -26,7 +26,7 @@ from layout.sett.sett import SettTaken
 from layout.values.quantity import Quantity, computed
 from layout.warps.layout_result import LayoutResult
 from layout.warps.warp import Pass, Warp
-from layout.warps.way import Way
+from layout.warps.way import LeashEnds, Way
 from layout.yardage.thread import flat_end_turn, round_bar_turn, wind_length, wound_path
 
 _OUTSIDE = {
@@ -53,6 +53,12 @@ class _Wound(Way[Ends]):
         one = wind_length(once, warp.spacing)
         said = ENGLISH.say(Reason.ONCE_ROUND)
         return computed(one, said, thread), wound_path(warp.ends, once, warp.spacing)
+
+    def apart(self, ends: Ends) -> Fraction:
+        return ends.deep_mm
+
+    def leashed(self, weaving: Weaving) -> LeashEnds:
+        return "even" if weaving.first_pass == "face" else "odd"
 
 
 class RoundBars(_Wound[RoundBar]):

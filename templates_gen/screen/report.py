@@ -8,7 +8,7 @@ from fractions import Fraction
 from layout.plan import Plan
 from layout.sett.sett import SettTaken
 from layout.values.units import Length, say_length, say_number
-from layout.warps.ways import WAYS
+from layout.warps.ways import way_of
 from templates_gen.messages.language import listed, message
 from templates_gen.messages.roles.screen import Measure, Row
 from templates_gen.screen.amounts_report import amounts_sections, amounts_sentences, amounts_values
@@ -92,7 +92,7 @@ def plan_table(plan: Plan, notes: Iterable[str]) -> str:
 
 def _spacing(plan: Plan) -> Line:
     warp = plan.warp
-    name, why = WAYS.of(plan.kit.frame.ends).spacing
+    name, why = way_of(plan.kit.frame.ends, warp.winding).spacing
     return message(name), _both(warp.spacing, warp.sett.unit.imperial), message(why)
 
 

@@ -36,7 +36,7 @@ class Face(View):
     @property
     def kind(self) -> PictureKind:
         """What is drawn for these frame ends alone."""
-        return PICTURES.of(self.plan.kit.frame.ends)
+        return PICTURES.of(self.plan.kit.frame.ends).wound_as(self.plan.warp.winding)
 
     def meets(self, leg: ShownPass, end: End) -> Point:
         """Where a pass comes to a frame end: the outermost line, the ground of a notch, the side of a peg."""

@@ -11,6 +11,7 @@ from templates_gen.verify.cut_parts.found_cuts import FoundCut, matched, upright
 from templates_gen.verify.cut_parts.lettering import Area, Label, areas, broken, prove_engraved, stands
 from templates_gen.verify.finding import NOTHING, Findings
 from templates_gen.verify.found_parts import FoundPart
+from templates_gen.verify.kinds.truths import truth_of
 
 _WINDOWS = (25.4, 50.8, 50.0)  # 1 in, 2 in and 5 cm in mm, stated again on purpose
 _LABELS = ("1 in", "2 in", "5 cm")  # from left to right
@@ -77,6 +78,5 @@ def _numbers(there: list[Area], ends: list[float], below: float) -> list[Label]:
 
 def _on_face(plan: Plan, ends: list[float]) -> list[float]:
     """The ends on the face but every tenth, which has a mark of its own: all, or on a wound frame every second."""
-    wound = plan.kit.frame.ends.kind == "wound"
-    first = 0 if plan.kit.weaving.first_pass == "face" else 1
-    return [x for k, x in enumerate(ends) if (k + 1) % 10 and (not wound or k % 2 == first)]
+    kit, truth = plan.kit, truth_of(plan.kit)
+    return [x for k, x in enumerate(ends) if (k + 1) % 10 and truth.faces(kit, k)[0]]

@@ -6,7 +6,7 @@ import math
 from abc import ABC, abstractmethod
 from collections.abc import Iterator, Sequence
 from fractions import Fraction
-from typing import Generic, Literal
+from typing import Any, Generic, Literal
 
 from layout.drawing.pens import Pen
 from layout.frames.kinds.frame_end import Ends
@@ -41,8 +41,14 @@ class Truth(ABC, Generic[Ends]):
     """Whether both forms have the same lines, and the full one begins at the outer edge."""
     cut: tuple[str, ...] = ()
     """Which products are cut for such ends alone."""
+    winds = False
+    """Whether the warp is counted in winds; the near marks then count from 0, the tie-on."""
     opening = Mark.NOTCH
     """What is sawn or drilled."""
+
+    def for_weaving(self, kit: Kit) -> Truth[Any]:
+        """What must be true of the kit's winding on these frame ends: this, where they know no other."""
+        return self
 
     @abstractmethod
     def follow(self, ends: Ends, kit: Kit, middles: list[Fraction], pitch: Fraction) -> Marks:
@@ -51,6 +57,10 @@ class Truth(ABC, Generic[Ends]):
     @abstractmethod
     def leans(self, ends: Ends, kit: Kit, pitch: Fraction, *, in_pairs: bool) -> Iterator[Fraction]:
         """How much further on each pass is at the far end, in the order of winding."""
+
+    def faces(self, kit: Kit, k: int) -> tuple[bool, bool]:
+        """Whether the end laid k-th (0 the first) is in front at the near end, and at the far end."""
+        return True, True
 
     def touched(self, near: list[float], far: list[float], count: int) -> list[tuple[float, float]]:
         """Where each end meets both frame ends, in the order of winding: from each mark on to the next one opposite."""

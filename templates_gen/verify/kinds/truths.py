@@ -28,4 +28,4 @@ TRUTHS: ByKind[Truth[Any]] = ByKind(
 
 def truth_of(kit: Kit) -> Truth[Any]:
     """What must be true of the frame ends of a kit."""
-    return TRUTHS.of(kit.frame.ends)
+    return TRUTHS.of(kit.frame.ends).for_weaving(kit)

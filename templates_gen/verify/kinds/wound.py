@@ -30,6 +30,7 @@ class _Wound(Truth[Ends]):
     note = Winding.NOTE_WOUND
     legend = (Winding.ON_FACE, Winding.BEHIND, Winding.KNOT, Winding.ROWS)
     glued = True
+    winds = True
     cut = ("winding-comb",)
     side: Pen
     along: Strip
@@ -62,6 +63,11 @@ class _Wound(Truth[Ends]):
         while True:
             yield first
             yield -second
+
+    def faces(self, kit: Kit, k: int) -> tuple[bool, bool]:
+        """Face and back by turns, from one frame end to the other."""
+        face = (k % 2 == 0) == (kit.weaving.first_pass == "face")
+        return face, face
 
     def lines(self, ends: Ends, form: str) -> list[tuple[float, Pen]]:
         """Face, outermost line and back of what the warp goes round."""

@@ -51,9 +51,7 @@ def expected(kit: Kit, sett: Fraction, unit: Fraction) -> Expected:
         return tuple(turn * (distance - width / 2) for distance in distances)
 
     placed = {end: tuple((turn * (at - width / 2), total) for at, total in found) for end, found in lines.items()}
-    return Expected(
-        seen(near), seen(far), placed, (-width / 2, width / 2), -turn * width / 2, kit.frame.ends.kind == "wound"
-    )
+    return Expected(seen(near), seen(far), placed, (-width / 2, width / 2), -turn * width / 2, truth_of(kit).winds)
 
 
 def ends_of(kit: Kit, sett: Fraction) -> int:
@@ -64,7 +62,7 @@ def ends_of(kit: Kit, sett: Fraction) -> int:
     frame, weaving = kit.frame, kit.weaving
     room = weaving.width.mm if weaving.width else frame.outer_width.mm - 2 * (frame.side_width.mm + frame.margin.mm)
     ends = int(room * sett)
-    left_out = True if frame.ends.kind == "wound" else None
+    left_out = True if truth_of(kit).winds else None
     back = {"near end": True, "far end": False, "either end": None, None: left_out}[weaving.tie_off]
     ends = ends if back is None or back == (ends % 2 == 0) else ends - 1
     while weaving.width is None and ends > 0 and 2 * _reach(kit, ends, 1 / sett) > room:

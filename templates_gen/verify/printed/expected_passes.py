@@ -16,24 +16,25 @@ from templates_gen.verify.printed.expected import expected
 
 class ExpectedPass(NamedTuple):
     """A pass: how far its middle lies from the limit where winding starts, how much further on its `lean` takes it at
-    the far end than at the near one (both mm, the way the winding goes), whether it runs on the `face`, and `up`, from
-    the near end to the far one.
+    the far end than at the near one (both mm, the way the winding goes), whether it is on the `face` at the near end,
+    `up`, from the near end to the far one, and whether it is on the face at the far end.
     """
 
     middle: Fraction
     lean: Fraction
     face: bool
     up: bool
+    far_face: bool
 
 
 def expected_passes(kit: Kit, sett: Fraction, unit: Fraction) -> tuple[ExpectedPass, ...]:
     """Every pass of `kit` at `sett` ends per mm, in the order of winding."""
     marks = expected(kit, sett, unit)
     ends = round((marks.limits[1] - marks.limits[0]) * sett)
-    leans = truth_of(kit).leans(kit.frame.ends, kit, 1 / sett, in_pairs=len(marks.near) < ends)
-    face = kit.frame.ends.kind != "wound" or kit.weaving.first_pass == "face"
-    turns = kit.frame.ends.kind == "wound"
+    truth = truth_of(kit)
+    leans = truth.leans(kit.frame.ends, kit, 1 / sett, in_pairs=len(marks.near) < ends)
+    faces = (truth.faces(kit, k) for k in range(ends))
     return tuple(
-        ExpectedPass((k + Fraction(1, 2)) / sett, lean, face != (turns and k % 2 == 1), k % 2 == 0)
-        for k, lean in zip(range(ends), leans, strict=False)
+        ExpectedPass((k + Fraction(1, 2)) / sett, lean, near, k % 2 == 0, far)
+        for k, (lean, (near, far)) in enumerate(zip(leans, faces, strict=False))
     )

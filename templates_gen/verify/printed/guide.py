@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from bisect import bisect_left
-from collections.abc import Iterable, Sequence
+from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass, field
 from fractions import Fraction
 from typing import cast
@@ -16,6 +16,7 @@ from templates_gen.messages.roles.proof_printed import Mark, Spacing
 from templates_gen.verify import LIMIT
 from templates_gen.verify.finding import NOTHING, Finding, Findings, finding, once
 from templates_gen.verify.found_parts import FoundPart
+from templates_gen.verify.kinds.truths import truth_of
 from templates_gen.verify.printed.expected import Expected, ends_of, expected
 from templates_gen.verify.printed.fan import End, Followed
 from templates_gen.verify.printed.guide_words import FanWords, check_words
@@ -34,14 +35,17 @@ _ROOM = 10.0  # where ten ends take so many mm, every tenth must be numbered
 _BAND, _FIGURE = 3.5, 1.7  # numbers stand so close behind the limits; a figure is no wider, in mm
 
 
+Faces = Callable[[int], bool]
+"""Whether the end laid k-th is in front."""
+
+
 class _End:
     """What the kit asks of one end: its x, its number from the side where winding begins, whether it is in front."""
 
-    def __init__(self, kit: Kit, k: int, count: int, pitch: Fraction) -> None:
+    def __init__(self, kit: Kit, faces: Faces, k: int, count: int, pitch: Fraction) -> None:
         self.x = float((k + Fraction(1, 2)) * pitch - count * pitch / 2)
         self.number = k + 1 if kit.weaving.start == "left" else count - k
-        first = self.number % 2 == 1
-        self.face = kit.frame.ends.kind != "wound" or first == (kit.weaving.first_pass == "face")
+        self.face = faces(self.number - 1)
 
 
 @dataclass(slots=True)
@@ -59,7 +63,8 @@ def prove_guide(plan: Plan, pieces: Sequence[FoundPart], *, on_paper: bool) -> F
     kit, sett = plan.kit, plan.warp.sett
     count = ends_of(kit, sett.per_mm)
     marks = expected(kit, sett.per_mm, sett.unit.mm)
-    ends = [_End(kit, k, count, 1 / sett.per_mm) for k in range(count)]
+    truth = truth_of(kit)
+    ends = [_End(kit, lambda k: truth.faces(kit, k)[end == "far"], k, count, 1 / sett.per_mm) for k in range(count)]
     way = -1 if (end == "near") == (kit.weaving.near_end == "bottom") else 1
     shown = [_look(seen, way) for seen in pieces]
     total = NOTHING

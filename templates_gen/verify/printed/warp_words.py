@@ -37,7 +37,7 @@ def clauses(kit: Kit, ends: int) -> list[str]:
 
 
 def _counts(kit: Kit, ends: int) -> str:
-    if kit.frame.ends.kind != "wound" or ends < 2:
+    if not truth_of(kit).winds or ends < 2:
         return ENGLISH.say(Count.ENDS, ends=ends)
     return ENGLISH.say(Count.WINDS_AND_A_PASS if ends % 2 else Count.WINDS, winds=ends // 2, ends=ends)
 

@@ -10,6 +10,7 @@ from templates_gen.messages.roles.proof_printed import Passes
 from templates_gen.verify import LIMIT
 from templates_gen.verify.finding import Finding, Findings, finding, said
 from templates_gen.verify.found_parts import FoundPart
+from templates_gen.verify.kinds.truths import truth_of
 from templates_gen.verify.printed.expected_passes import ExpectedPass, expected_passes
 from templates_gen.verify.printed.heading_rows import wrong_knots, wrong_rows
 from templates_gen.verify.printed.picture import DrawnPass, Picture, picture_of
@@ -35,7 +36,7 @@ def prove_winding(plan: Plan, pieces: Sequence[FoundPart], *, on_paper: bool) ->
         off = max(off, _off(picture.passes, shown, float(1 / sett.per_mm)))
         problems += _wrong_passes(picture, shown)
         problems += wrong_knots(picture, wanted[-1].up)
-        problems += wrong_rows(picture, wound=kit.frame.ends.kind == "wound")
+        problems += wrong_rows(picture, wound=truth_of(kit).winds)
         problems += _wrong_side(picture, wanted)
         if on_paper:
             warp = said_of(kit, sett.per_mm, sett.unit)

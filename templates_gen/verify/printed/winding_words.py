@@ -39,15 +39,16 @@ def check_winding_words(
     seen: FoundPart,
 ) -> Findings:
     """Every message of the picture once, nothing else, each where it belongs; and the head of its sheet."""
-    kind, truth = kit.frame.ends.kind, truth_of(kit)
+    truth = truth_of(kit)
     words = words_on([seen])
-    said = [*map(ENGLISH.say, (*_EACH, *truth.legend)), _counts(kit, wanted, words), *_missing(kind, wanted, picture)]
+    missing = _missing(truth.winds, wanted, picture)
+    said = [*map(ENGLISH.say, (*_EACH, *truth.legend)), _counts(kit, wanted, words), *missing]
     accounted = account(words, said)
     wrong = [*accounted.wrong]
     if not wrong:
         wrong += _misplaced(accounted.places, wanted, picture)
         wrong += _legend(accounted.places, truth.legend, picture)
-    wrong += _numbers(kind, wanted, shown, picture)
+    wrong += _numbers(truth.winds, wanted, shown, picture)
     head = check_heads([seen], ENGLISH.say(Winding.TITLE), warp, [ENGLISH.say(truth.note)])
     return Findings(0.0, tuple(wrong)) + head
 
@@ -59,12 +60,12 @@ def _counts(kit: Kit, wanted: Sequence[ExpectedPass], words: Sequence[Word]) -> 
     return next((each for each in choices if any(each == said for _, said in words)), choices[0])
 
 
-def _missing(kind: str, wanted: Sequence[ExpectedPass], picture: Picture) -> list[str]:
+def _missing(wound: bool, wanted: Sequence[ExpectedPass], picture: Picture) -> list[str]:
     """How many winds or ends are not drawn."""
     missing = len(wanted) - len(picture.passes)
     if not missing:
         return []
-    if kind == "wound":
+    if wound:
         return [ENGLISH.say(Winding.MORE_WINDS, count=missing // 2)]
     return [ENGLISH.say(Winding.MORE_ENDS, count=missing)]
 
@@ -103,10 +104,9 @@ _SAMPLES = {
 
 
 def _numbers(
-    kind: str, wanted: Sequence[ExpectedPass], shown: Sequence[ExpectedPass], picture: Picture
+    wound: bool, wanted: Sequence[ExpectedPass], shown: Sequence[ExpectedPass], picture: Picture
 ) -> Iterator[Finding]:
     """Every number beyond the far end stands at its own wind or end; the first and the last are there."""
-    wound = kind == "wound"
     every = {way: k for k, way in enumerate(wanted)}
     at: dict[int, float] = {}
     for way, one in zip(shown, picture.passes, strict=True):

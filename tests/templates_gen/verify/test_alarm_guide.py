@@ -88,9 +88,9 @@ def lengthened(path: Curve, by: float) -> Curve:
 
 
 def _swapped_layers(patch: pytest.MonkeyPatch) -> None:
-    right = Warp.layers.fget  # type: ignore[attr-defined]
+    right = Warp.layers_at
     other = {"face": "back", "back": "face"}
-    patch.setattr(Warp, "layers", property(lambda warp: tuple(other[each] for each in right(warp))))
+    patch.setattr(Warp, "layers_at", lambda warp, end: tuple(other[each] for each in right(warp, end)))
 
 
 def _swapped_ends(patch: pytest.MonkeyPatch) -> None:

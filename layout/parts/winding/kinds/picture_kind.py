@@ -8,6 +8,7 @@ from typing import NamedTuple
 
 from layout.drawing.shapes import Point, Shape
 from layout.drawing.symbols import block
+from layout.kit.kit import Winding as WindingWay
 from layout.messages.roles import Winding
 from layout.parts.winding.shown_passes import ShownPass
 from layout.parts.winding.view import ENDS, View
@@ -31,6 +32,10 @@ class PictureKind(ABC):
 
     note: Winding
     behind: Winding | None = None
+
+    def wound_as(self, winding: WindingWay) -> PictureKind:
+        """The picture of such a winding on these frame ends: this one, where they know no other."""
+        return self
 
     @abstractmethod
     def meets(self, view: View, leg: ShownPass, end: End) -> Point:
