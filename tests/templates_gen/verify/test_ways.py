@@ -22,18 +22,24 @@ def found(changes: dict[str, object]) -> tuple[ExpectedPass, ...]:
 def test_two_winds_by_hand() -> None:
     """Shared: both passes lean a pitch. Face straight: the face none, the back two, backward as it comes down."""
     two = {"weaving.width": "16 mm"}
-    assert found(two)[:2] == (ExpectedPass(F(2), F(4), True, True), ExpectedPass(F(6), F(-4), False, False))
+    assert found(two)[:2] == (
+        ExpectedPass(F(2), F(4), True, True, True),
+        ExpectedPass(F(6), F(-4), False, False, False),
+    )
     straight = found(two | {"weaving.slant": "face straight"})
-    assert straight[2:] == (ExpectedPass(F(10), F(0), True, True), ExpectedPass(F(14), F(-8), False, False))
+    assert straight[2:] == (
+        ExpectedPass(F(10), F(0), True, True, True),
+        ExpectedPass(F(14), F(-8), False, False, False),
+    )
     back = found(two | {"weaving.slant": "face straight", "weaving.first_pass": "back"})
-    assert back[:2] == (ExpectedPass(F(2), F(8), False, True), ExpectedPass(F(6), F(0), True, False))
+    assert back[:2] == (ExpectedPass(F(2), F(8), False, True, False), ExpectedPass(F(6), F(0), True, False, True))
 
 
 def test_notches_and_pegs_by_hand() -> None:
     """Upright at notches; in pairs every second pass leads two pitches on; pegs of 2.5 mm leave 1.5 of 4 mm."""
     assert found(NOTCHED | {"weaving.width": "8 mm"}) == (
-        ExpectedPass(F(2), F(0), True, True),
-        ExpectedPass(F(6), F(0), True, False),
+        ExpectedPass(F(2), F(0), True, True, True),
+        ExpectedPass(F(6), F(0), True, False, True),
     )
     pairs = found(NOTCHED | {"weaving.width": "12 mm", "frame.notch_density": "1.25 per cm"})
     assert [way.lean for way in pairs] == [0, 8, 0]
@@ -51,6 +57,7 @@ def test_the_plan_comes_to_the_same(name: str) -> None:
             warp.toward * (one.far - one.near),
             one.layer == "face",
             one.direction == "up",
+            one.layer_at("far") == "face",
         )
         for one in warp.passes
     ]
