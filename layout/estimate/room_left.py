@@ -84,7 +84,7 @@ def _room(given: RoomGiven, apart: Quantity) -> RoomTaken:
 
 def apart_at(kit: Kit) -> Quantity:
     """The zone in mm at a frame end where face and back layer lie apart; nothing where there is one layer only."""
-    apart = way_of(kit.frame.ends, kit.weaving.winding).apart(kit.frame.ends)
+    apart = way_of(kit.frame.ends, kit.weaving.how_wound).apart(kit.frame.ends)
     if not apart:
         return computed(0.0, ENGLISH.say(Reason.ON_FACE))
     return apart_zone(apart, stated(kit.amounts.room.slope, SLOPE, Stated.SLOPE))

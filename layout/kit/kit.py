@@ -45,7 +45,7 @@ class Weaving:
     doubled_warp: bool = False
 
     @property
-    def winding(self) -> Winding:
+    def how_wound(self) -> Winding:
         """How the thread goes round the frame."""
         return "round"
 

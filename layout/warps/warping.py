@@ -37,7 +37,7 @@ def warp_on(sett: SettTaken, frame: Frame, weaving: Weaving, thread: Fraction | 
     if weaving.start == "right":
         laid = laid.mirrored()
     return Warp(
-        kind=way_of(frame.ends, weaving.winding).kind(frame.ends),
+        kind=way_of(frame.ends, weaving.how_wound).kind(frame.ends),
         sett=sett,
         ends=ends,
         near=laid.near,
@@ -47,7 +47,7 @@ def warp_on(sett: SettTaken, frame: Frame, weaving: Weaving, thread: Fraction | 
         toward=1 if weaving.start == "left" else -1,
         threads=_threads(ends, weaving),
         thickness=thread,
-        winding=weaving.winding,
+        winding=weaving.how_wound,
         notes=(*_room_notes(room, ends, pitch, frame.ends, weaving, tied=ends < most), *laid.notes),
         warnings=laid.warnings,
     )
@@ -84,7 +84,7 @@ def _more_room(sett: SettTaken, frame: Frame) -> Message | str:
 
 
 def _laid(ends: int, sett: SettTaken, frame_end: FrameEnd, weaving: Weaving, thread: Fraction | None) -> LayoutResult:
-    return way_of(frame_end, weaving.winding).lay(ends, sett, frame_end, weaving, thread)
+    return way_of(frame_end, weaving.how_wound).lay(ends, sett, frame_end, weaving, thread)
 
 
 def _tie_off(frame_end: FrameEnd, weaving: Weaving) -> str:
@@ -104,7 +104,7 @@ def _ends(room: Length, pitch: Fraction, frame: Frame, weaving: Weaving) -> int:
         what = Message(WarpNeed.ONE_WIND) if wind else Message(Counted.ENDS, {"count": least})
         needed = {"what": what, "room": say_length(Length(least * pitch, room.unit))}
         raise _too_narrow(frame, weaving, least * pitch, needed)
-    to_a_mark = way_of(frame_end, weaving.winding).ends_to_a_mark
+    to_a_mark = way_of(frame_end, weaving.how_wound).ends_to_a_mark
     marks = ends // to_a_mark + 1
     if marks > MOST_MARKS:
         widest = down(Length((MOST_MARKS - 1) * pitch * to_a_mark, room.unit))
