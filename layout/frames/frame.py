@@ -13,6 +13,7 @@ class Frame:
     """`outer_width` runs along the frame ends, `outer_height` from end to end.
 
     `side_width` is the width of each side piece; `margin` is kept free between a side and the weaving.
+    An `end_width` is that of a board across the frame's height, if it is known.
     """
 
     ends: FrameEnd
@@ -20,6 +21,7 @@ class Frame:
     outer_height: Length
     side_width: Length
     margin: Length
+    end_width: Length | None = None
 
     @property
     def widest_weaving(self) -> Length:

@@ -14,6 +14,7 @@ from layout.kit.inputs import AS_WIDE_AS_FITS, BY_KEY, LEAST_SETT, MOST_SETT
 from layout.kit.kinds.all_keys import END_KEYS
 from layout.kit.strength_inputs import strength_errors
 from layout.kit.tables import filled
+from layout.kit.winding_errors import winding_errors
 from layout.messages.catalogue import Message
 from layout.messages.roles import Cross, Refusal
 from layout.sett.sett import SettInput, take_sett
@@ -31,6 +32,7 @@ def cross_checks(got: Got) -> list[FieldError]:
     return [
         *sett_errors(got),
         *ends_errors(got),
+        *winding_errors(got),
         *_side_errors(got),
         *_weaving_errors(got),
         *strength_errors(got),

@@ -71,7 +71,9 @@ def _strangers(got: Got, ends: str) -> Iterator[FieldError]:
 def frame_of(got: Got) -> Frame | None:
     """The frame's inputs as one value; None where any that it needs is missing or was refused."""
     ends, sizes = _ends_of(got), {key: got.get(f"frame.{key}") for key in _SIZES}
-    return None if ends is None or None in sizes.values() else Frame(ends, **sizes)  # type: ignore[arg-type]
+    if ends is None or None in sizes.values():
+        return None
+    return Frame(ends, **sizes, end_width=got.get("frame.end_width"))  # type: ignore[arg-type]
 
 
 def frame_entries(frame: Frame) -> Iterator[tuple[str, Any]]:

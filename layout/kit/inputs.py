@@ -121,6 +121,14 @@ INPUTS = (
         choices=("face", "back"),
     ),
     Input(
+        "weaving.winding",
+        "choice",
+        KitHelp.WEAVING_WINDING,
+        '"round"',
+        default="round",
+        choices=("round", "figure eight"),
+    ),
+    Input(
         "weaving.tie_off",
         "choice",
         KitHelp.WEAVING_TIE_OFF,

@@ -31,7 +31,8 @@ class Weaving:
     `near_end` is the end of the standing frame where the warp is tied on; `start` the side where winding begins, seen
     from the face as the frame stands; `first_pass` runs over the face or behind the back. `tie_off` says at which end
     the warp may be tied off (None: a wound one at the near end, any other at either). So many outer ends at each side
-    as `doubled_selvedges` says have twice as many threads as the others, which have two in a `doubled_warp`.
+    as `doubled_selvedges` says have twice as many threads as the others, which have two in a `doubled_warp`. The
+    `winding` goes round both frame ends, or crosses between them.
     """
 
     width: Length | None
@@ -43,11 +44,12 @@ class Weaving:
     tie_off: Literal["near end", "far end", "either end"] | None = None
     doubled_selvedges: int = 0
     doubled_warp: bool = False
+    winding: Literal["round", "figure eight"] = "round"
 
     @property
     def how_wound(self) -> Winding:
         """How the thread goes round the frame."""
-        return "round"
+        return self.winding
 
 
 @dataclass(frozen=True, slots=True)

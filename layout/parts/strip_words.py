@@ -29,16 +29,16 @@ def phrases_for(plan: Plan, end: End, *, up: int, brief: bool) -> list[Phrase]:
         Phrase(ENGLISH.say(Strip.CENTRE), "centre"),
         Phrase(ENGLISH.say(Strip.EDGE_TO_WEAVING), arrow="up" if up > 0 else "down"),
         Phrase(ENGLISH.say(_SEEN[end])),
-        Phrase(ENGLISH.say(_way(plan)), arrow="right" if forward else "left"),
+        Phrase(ENGLISH.say(_way(plan, end)), arrow="right" if forward else "left"),
         Phrase(plan.sett_words, optional=brief),
         *map(Phrase, plan.doubled),
         *name,
     ]
 
 
-def _way(plan: Plan) -> Strip:
+def _way(plan: Plan, end: End) -> Strip:
     """How the thread goes."""
-    return STRIPS.of(plan.kit.frame.ends).way(plan)
+    return STRIPS.of(plan.kit.frame.ends).way_at(plan, end)
 
 
 def _sides(plan: Plan, end: End, *, forward: bool) -> list[Phrase]:

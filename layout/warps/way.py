@@ -5,11 +5,11 @@ from __future__ import annotations
 from abc import ABC, abstractmethod
 from collections.abc import Iterable
 from fractions import Fraction
-from typing import Any, Generic, Literal
+from typing import Generic, Literal
 
 from layout.frames.frame import Frame
 from layout.frames.kinds.frame_end import Ends
-from layout.kit.kit import Weaving, Winding
+from layout.kit.kit import Weaving
 from layout.messages.catalogue import Role
 from layout.messages.roles import Spacing
 from layout.sett.sett import SettTaken
@@ -32,10 +32,6 @@ class Way(ABC, Generic[Ends]):
     """How many ends a mark of the near end stands for."""
     spacing: tuple[Role, Role] = (Spacing.MARKS, Spacing.MARKS_ARE)
     """The messages that name what lies from one mark to the next, and say what it is."""
-
-    def wound_as(self, winding: Winding) -> Way[Any]:
-        """The way of such a winding on these frame ends: this one, where they know no other."""
-        return self
 
     def kind(self, ends: Ends) -> str:
         """How the frame ends carry the warp, when it is laid in this way."""

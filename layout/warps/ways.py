@@ -1,7 +1,8 @@
-"""The way of warping on every kind of frame end, by the kind's name."""
+"""The way of warping on every kind of frame end, by the kind's name, and by how the thread is wound."""
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from typing import Any
 
 from layout.frames.kinds.by_kind import ByKind
@@ -11,6 +12,7 @@ from layout.frames.kinds.notched_ends import NotchedEnd
 from layout.frames.kinds.pegged_ends import PeggedEnd
 from layout.frames.kinds.round_bars import RoundBar
 from layout.kit.kit import Winding
+from layout.warps.crossed import CrossedBars, CrossedBoards
 from layout.warps.notched import NotchedEnds
 from layout.warps.pegged import PeggedEnds
 from layout.warps.way import Way
@@ -25,8 +27,10 @@ WAYS: ByKind[Way[Any]] = ByKind(
         PeggedEnd.name: PeggedEnds(),
     },
 )
+CROSSED: ByKind[Way[Any]] = ByKind("figure eight", {RoundBar.name: CrossedBars(), FlatEnd.name: CrossedBoards()})
+_BY_WINDING: Mapping[Winding, ByKind[Way[Any]]] = {"round": WAYS, "figure eight": CROSSED}
 
 
 def way_of(ends: FrameEnd, winding: Winding) -> Way[Any]:
     """The way of warping on these frame ends, wound like that."""
-    return WAYS.of(ends).wound_as(winding)
+    return _BY_WINDING[winding].of(ends)

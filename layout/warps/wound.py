@@ -38,43 +38,49 @@ _OUTSIDE = {
 """What is said by whether the tie-on, and the tie-off, lie outside the limit."""
 
 
-class _Wound(Way[Ends]):
+class Wound(Way[Ends]):
+    """A warp that goes on in winds."""
+
     spacing = (Spacing.WINDS, Spacing.WINDS_ARE)
 
     def lay(self, count: int, sett: SettTaken, ends: Ends, weaving: Weaving, thread: Fraction | None) -> LayoutResult:
+        """Contacts and passes."""
         return wound(count, 1 / sett.per_mm, weaving)
 
     @abstractmethod
-    def once_round(self, ends: Ends, outer: Fraction, thread: float) -> float:
-        """The way in mm of a thread once round both ends of a frame `outer` mm high."""
+    def once_round(self, ends: Ends, frame: Frame, thread: float) -> float:
+        """The way in mm of a thread once round both ends of the frame."""
 
     def thread(self, ends: Ends, frame: Frame, warp: Warp, thread: Quantity) -> tuple[Quantity, Quantity]:
-        once = self.once_round(ends, frame.outer_height.mm, thread.value)
+        """Once round, a winding pitch on at every wind."""
+        once = self.once_round(ends, frame, thread.value)
         one = wind_length(once, warp.spacing)
         said = ENGLISH.say(Reason.ONCE_ROUND)
         return computed(one, said, thread), wound_path(warp.ends, once, warp.spacing)
 
     def apart(self, ends: Ends) -> Fraction:
+        """The thickness of a frame end."""
         return ends.deep_mm
 
     def leashed(self, weaving: Weaving) -> LeashEnds:
+        """Those of the back layer."""
         return "even" if weaving.first_pass == "face" else "odd"
 
 
-class RoundBars(_Wound[RoundBar]):
+class RoundBars(Wound[RoundBar]):
     """Wound round bars."""
 
-    def once_round(self, ends: RoundBar, outer: Fraction, thread: float) -> float:
+    def once_round(self, ends: RoundBar, frame: Frame, thread: float) -> float:
         """The bars' centres lie their diameter within the height."""
-        return round_bar_turn(outer - ends.diameter.mm, ends.diameter.mm, thread)
+        return round_bar_turn(frame.outer_height.mm - ends.diameter.mm, ends.diameter.mm, thread)
 
 
-class FlatEnds(_Wound[FlatEnd]):
+class FlatEnds(Wound[FlatEnd]):
     """Wound round boards."""
 
-    def once_round(self, ends: FlatEnd, outer: Fraction, thread: float) -> float:
+    def once_round(self, ends: FlatEnd, frame: Frame, thread: float) -> float:
         """Over the rounded edges of both boards."""
-        return flat_end_turn(outer, ends.thickness.mm, ends.edge_radius.mm, thread)
+        return flat_end_turn(frame.outer_height.mm, ends.thickness.mm, ends.edge_radius.mm, thread)
 
 
 def wound(ends: int, pitch: Fraction, weaving: Weaving) -> LayoutResult:

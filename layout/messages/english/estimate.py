@@ -32,6 +32,7 @@ MESSAGES: dict[Role, str | Plural] = {
         "hand"
     ),
     Reason.ONCE_ROUND: "Once round both frame ends and on by a winding pitch.",
+    Reason.CROSSED: "Across between both frame ends and round them, along the slant.",
     Reason.ROUND_TEETH: "Up and down on the face, and round the back of a tooth at both frame ends.",
     Reason.ROUND_PEGS: "Up and down between pegs, and round a peg at both frame ends.",
     Reason.PATH: "{ends} ends, two of them {two} mm",

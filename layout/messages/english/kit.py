@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from layout.messages.catalogue import Plural, Role
 from layout.messages.english.forms import needs
-from layout.messages.roles import Cross, Table
+from layout.messages.roles import Cross, Table, WindingNeed
 
 MESSAGES: dict[Role, str | Plural] = {
     Table.TABLE: needs("to be a table of keys"),
@@ -24,6 +24,10 @@ MESSAGES: dict[Role, str | Plural] = {
     Table.BEADS_AND_PICKS: needs("to be the only one of beads and picks"),
     Table.COLOUR_TWICE: "needs every colour named once, got {got} twice; for example {example}",
     Table.STRANDS: needs("at most {most} strands together"),
+    WindingNeed.WOUND_ONLY: needs(
+        "round bars or flat ends, which the thread goes round; with {ends} it goes there and back on the face"
+    ),
+    WindingNeed.CROSSED_SLANT: needs("to be shared in a figure eight, where every end lies on both layers"),
     Cross.SHRINKAGE_TWICE: needs("to be left out beside washed, which measures it"),
     Cross.GIVEN_AND_READINGS: needs("to be the only one of given and readings"),
     Cross.READINGS_ONLY: needs("readings, and means nothing beside given"),

@@ -27,6 +27,7 @@ MESSAGES: dict[Role, str | Plural] = {
     KitHelp.WEAVING_SLANT: "whether face and back share the slant of a wind, or the face stands straight",
     KitHelp.WEAVING_START: "the side where winding begins, seen from the face as the frame stands before you",
     KitHelp.WEAVING_FIRST_PASS: "whether the first pass runs over the face or behind the back",
+    KitHelp.WEAVING_WINDING: "whether the thread goes round both frame ends, or crosses between them",
     KitHelp.WEAVING_TIE_OFF: (
         "the frame end where the warp is tied off: near after an even number of warp ends, far after an odd one"
     ),

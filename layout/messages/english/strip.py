@@ -26,6 +26,8 @@ MESSAGES: dict[Role, str | Plural] = {
     Strip.FAR_FROM_FACE: "far end, seen from the face",
     Strip.WAY_FACE_FIRST: "first pass on the face; the winds go on this way",
     Strip.WAY_BACK_FIRST: "first pass behind the frame; the winds go on this way",
+    Strip.WAY_CROSSED_ODD: "figure eight, odd ends on the face here; the winds go on this way",
+    Strip.WAY_CROSSED_EVEN: "figure eight, even ends on the face here; the winds go on this way",
     Strip.WAY_PEGS: "on the face, round one peg after the other; the ends go on this way",
     Strip.WAY_TEETH: "on the face, round the teeth; the ends go on this way",
     Strip.WAY_EVERY_SECOND: "on the face, an end in every second notch; the ends go on this way",
@@ -40,6 +42,10 @@ MESSAGES: dict[Role, str | Plural] = {
     ),
     Strip.WRAP_EDGE: (
         "Cut it out, fold both dashed lines over the edge, and glue one flap to the face and one to the back."
+    ),
+    Strip.CROSS: (
+        "Wind in a figure eight: from the face of one frame end across to the back of the other, round it to its face, "
+        "and across again."
     ),
     Strip.ALONG_BAR: "Cut it out and glue it on with the long line along the outermost line of the bar.",
     Strip.ALONG_EDGE: "Cut it out and glue it on with the long line along the middle of the edge.",

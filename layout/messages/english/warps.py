@@ -13,6 +13,12 @@ _FIT = "fit between the margins, {less} more"
 _TIED = ", room for what is tied outside the limits."
 _STRAIGHT = "The ends on the face stand straight"
 _ROOM = "room for {what}, {room} at this sett"
+_CROSSED = (
+    "In a figure eight every end crosses from one layer to the other at half height: the {0} ends, counted from the "
+    "tie-on, are in front at the near end and behind at the far end, the {1} ends the other way round. Weave from the "
+    "near end: the first rows hold both layers, and the {1} ends are in front for the rest of the way, so tie leashes "
+    "to the {0} ends. To weave from the other end, turn the frame round and leash the others."
+)
 _IN_PAIRS = ", so the ends lie in pairs instead of parallel; take a thinner peg or a looser sett."
 
 MESSAGES: dict[Role, str | Plural] = {
@@ -30,6 +36,8 @@ MESSAGES: dict[Role, str | Plural] = {
         "With two ends to a notch the ends stand in pairs at the notches and even at half height; the last far notch "
         "may lie half a pitch outside the limit."
     ),
+    WarpNote.CROSSED_ODD: _CROSSED.format("odd", "even"),
+    WarpNote.CROSSED_EVEN: _CROSSED.format("even", "odd"),
     Spacing.MARKS: "Spacing",
     Spacing.MARKS_ARE: "from one mark to the next",
     Spacing.WINDS: "Winding pitch",

@@ -8,6 +8,10 @@ from layout.messages.roles import Winding
 MESSAGES: dict[Role, str | Plural] = {
     Winding.TITLE: "How to wind",
     Winding.NOTE_WOUND: "Not to scale. Full lines run on the face of the frame, broken lines behind it.",
+    Winding.NOTE_CROSSED: (
+        "Not to scale. Full lines run on the face of the frame, broken lines behind it; every end crosses from one to "
+        "the other at half height."
+    ),
     Winding.NOTE_NOTCHED: "Not to scale. All ends lie on the face; every turn goes round a tooth.",
     Winding.NOTE_PEGGED: "Not to scale. All ends lie on the face; every peg turns two of them.",
     Winding.NEAR_END: "near end",

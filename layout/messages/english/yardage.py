@@ -51,6 +51,9 @@ MESSAGES: dict[Role, str | Plural] = {
     Computed.SAMPLE: "A weighed sample took {grams} g on {area} cm2; this is {ratio} times as much.",
     Computed.WEIGHED: "Weighed.",
     YardageNeed.EDGE_RADIUS: needs("at most half the thickness and half the height ({most} mm)"),
+    YardageNeed.CROSSED: needs(
+        "frame ends further apart than they are thick, for a figure eight to cross between them"
+    ),
     YardageNeed.PEGS: needs("at most two pitches ({most} mm) for peg and thread, and less than the way between"),
     YardageNeed.A_PEG: "a 3 mm peg for a pitch of 4 mm",
     YardageNeed.HEIGHT: needs("at most {most} of height"),

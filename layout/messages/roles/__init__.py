@@ -5,7 +5,7 @@ from layout.messages.roles.estimate import Add, Narrow, Pairing, Reason, Room, S
 from layout.messages.roles.frame import Beam, EndNeed
 from layout.messages.roles.help import KitHelp, StockHelp
 from layout.messages.roles.job import JobSheet
-from layout.messages.roles.kit import Cross, Table
+from layout.messages.roles.kit import Cross, Table, WindingNeed
 from layout.messages.roles.printed import Check, Count, Gauge, Grid, Guide, Sheet, Strip, Winding
 from layout.messages.roles.questions import Question
 from layout.messages.roles.refusals import Refusal
@@ -73,6 +73,7 @@ __all__ = [
     "WarpNeed",
     "WarpNote",
     "Winding",
+    "WindingNeed",
     "WrapWords",
     "YardageNeed",
     "YarnNeed",

@@ -23,6 +23,7 @@ class Reason(Role):
     HEIGHT_LEFT = "reason.height_left"
     HEIGHT_LEFT_LAYERS = "reason.height_left_layers"
     ONCE_ROUND = "reason.once_round"
+    CROSSED = "reason.crossed"
     ROUND_TEETH = "reason.round_teeth"
     ROUND_PEGS = "reason.round_pegs"
     PATH = "reason.path"

@@ -26,6 +26,7 @@ class KitHelp(Role):
     WEAVING_SLANT = "kit_help.weaving_slant"
     WEAVING_START = "kit_help.weaving_start"
     WEAVING_FIRST_PASS = "kit_help.weaving_first_pass"
+    WEAVING_WINDING = "kit_help.weaving_winding"
     WEAVING_TIE_OFF = "kit_help.weaving_tie_off"
     WEAVING_DOUBLED_SELVEDGES = "kit_help.weaving_doubled_selvedges"
     WEAVING_DOUBLED_WARP = "kit_help.weaving_doubled_warp"

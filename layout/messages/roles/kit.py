@@ -27,6 +27,13 @@ class Table(Role):
     STRANDS = "table.strands"
 
 
+class WindingNeed(Role):
+    """What the winding must be to the other inputs of a kit."""
+
+    WOUND_ONLY = "windingneed.wound_only"
+    CROSSED_SLANT = "windingneed.crossed_slant"
+
+
 class Cross(Role):
     """What the inputs of a kit must be to one another."""
 

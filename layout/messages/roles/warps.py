@@ -19,6 +19,8 @@ class WarpNote(Role):
     STRAIGHT_OFF_OUT = "warpnote.straight_off_out"
     STRAIGHT_BOTH_OUT = "warpnote.straight_both_out"
     PAIRS = "warpnote.pairs"
+    CROSSED_ODD = "warpnote.crossed_odd"
+    CROSSED_EVEN = "warpnote.crossed_even"
     PEG_WIDE = "warpnote.peg_wide"
     PEG_AND_THREAD_WIDE = "warpnote.peg_and_thread_wide"
 

@@ -56,6 +56,7 @@ class Computed(Role):
 class YardageNeed(Role):
     """Refusals of numbers that no amount can be computed from, and a warning."""
 
+    CROSSED = "yardageneed.crossed"
     EDGE_RADIUS = "yardageneed.edge_radius"
     PEGS = "yardageneed.pegs"
     A_PEG = "yardageneed.a_peg"

@@ -39,6 +39,10 @@ class StripKind(ABC, Generic[Ends]):
     def way(self, plan: Plan) -> Strip:
         """How the thread goes."""
 
+    def way_at(self, plan: Plan, end: End) -> Strip:
+        """The same, where each strip says it of its own end."""
+        return self.way(plan)
+
     @abstractmethod
     def use(self, ends: Ends, plan: Plan, *, low: bool, flush: bool) -> list[str]:
         """How the strip is used; `flush` where its edge lies at the frame's outer edge."""

@@ -13,6 +13,7 @@ from layout.messages.roles import Strip
 from layout.parts.strips.bands import AIR, EDGE_CLEAR, MARK_UP, NUMBERS, WORDS_FROM, Bands
 from layout.parts.strips.strip_kind import StripKind
 from layout.plan import Plan
+from layout.warps.warp import End
 
 _MARK_DOWN = 1.0
 _GLUE, _GLUE_TOP = 6.0, 1.6
@@ -20,8 +21,22 @@ _FLAP = 8.0
 
 
 class _Wound(StripKind[Ends]):
+    along: Strip
+    wrapped: Strip
+
     def way(self, plan: Plan) -> Strip:
         return Strip.WAY_BACK_FIRST if plan.kit.weaving.first_pass == "back" else Strip.WAY_FACE_FIRST
+
+    def way_at(self, plan: Plan, end: End) -> Strip:
+        if plan.warp.winding == "round":
+            return self.way(plan)
+        odd = plan.warp.passes[0].layer_at(end) == "face"
+        return Strip.WAY_CROSSED_ODD if odd else Strip.WAY_CROSSED_EVEN
+
+    def use(self, ends: Ends, plan: Plan, *, low: bool, flush: bool) -> list[str]:
+        """Along the end or round it."""
+        way = [] if plan.warp.winding == "round" else [Strip.CROSS]
+        return [ENGLISH.say(role) for role in (self.along if low else self.wrapped, *way)]
 
 
 class RoundBarStrip(_Wound[RoundBar]):
@@ -37,10 +52,6 @@ class RoundBarStrip(_Wound[RoundBar]):
         """It must not close over itself."""
         return pi * float(ends.diameter.mm) - 1
 
-    def use(self, ends: RoundBar, plan: Plan, *, low: bool, flush: bool) -> list[str]:
-        """Along the bar or round it."""
-        return [ENGLISH.say(self.along if low else self.wrapped)]
-
 
 class FlatEndStrip(_Wound[FlatEnd]):
     """A strip that is folded over the edge of a board."""
@@ -50,10 +61,6 @@ class FlatEndStrip(_Wound[FlatEnd]):
     def full(self, ends: FlatEnd, row: float) -> Bands | None:
         """Over the edge."""
         return _over_edge(ends, row)
-
-    def use(self, ends: FlatEnd, plan: Plan, *, low: bool, flush: bool) -> list[str]:
-        """Along the edge or over it."""
-        return [ENGLISH.say(self.along if low else self.wrapped)]
 
 
 def _round_bar(bar: RoundBar, row: float) -> Bands | None:

@@ -5,14 +5,14 @@ y runs up the paper from the lower outermost line of the frame, x from the middl
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from itertools import pairwise
 
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Curve, Point, Shape, line
 from layout.drawing.symbols import arrow_head, block, break_line, knot, stretch
 from layout.parts.winding.kinds.picture_kind import PictureKind
-from layout.parts.winding.kinds.pictures import PICTURES
+from layout.parts.winding.kinds.pictures import picture_of
 from layout.parts.winding.scale import Scale
 from layout.parts.winding.shown_passes import ShownPass, shown_passes
 from layout.parts.winding.view import ENDS, View
@@ -36,7 +36,7 @@ class Face(View):
     @property
     def kind(self) -> PictureKind:
         """What is drawn for these frame ends alone."""
-        return PICTURES.of(self.plan.kit.frame.ends).wound_as(self.plan.warp.winding)
+        return picture_of(self.plan.kit.frame.ends, self.plan.warp.winding)
 
     def meets(self, leg: ShownPass, end: End) -> Point:
         """Where a pass comes to a frame end: the outermost line, the ground of a notch, the side of a peg."""
@@ -73,11 +73,24 @@ class Face(View):
         """One pass, whole over both ends on the face and hidden by them behind, and its arrow."""
         begin, end = (self.meets(leg, at) for at in (ENDS if leg.up else ENDS[::-1]))
         ahead = Point(end.x - begin.x, end.y - begin.y)
-        share = 0.62 if leg.number % 2 else 0.55
+        share = _share(leg)
         arrow = arrow_head(Point(begin.x + share * ahead.x, begin.y + share * ahead.y), ahead)
+        if leg.crosses:
+            return [*self.halves(leg), arrow]
         if leg.layer == "face":
             return [line(begin, end, Pen.THREAD), arrow]
         return [stretch(begin, end, self.scale.bar, self.scale.reach - self.scale.bar, Pen.THREAD_BACK), arrow]
+
+    def halves(self, leg: ShownPass) -> Iterator[Shape]:
+        """A pass that crosses at half height: whole over the end where it is on the face, hidden by the other."""
+        near, far = (self.meets(leg, at) for at in ENDS)
+        middle = Point((near.x + far.x) / 2, (near.y + far.y) / 2)
+        for at, layer in ((near, leg.layer), (far, leg.far_layer)):
+            if layer == "face":
+                yield line(at, middle, Pen.THREAD)
+            else:
+                low, high = sorted((self.scale.reach / 2, abs(at.y - self.scale.bar)))
+                yield stretch(at, middle, low, high, Pen.THREAD_BACK)
 
     def knots(self) -> list[tuple[Point, End]]:
         """Where the tie-on and the tie-off are, and at which end."""
@@ -95,7 +108,7 @@ class Face(View):
         shapes: list[Shape] = []
         for leg, (at, end) in zip(legs, self.knots(), strict=True):
             shapes.append(knot(at))
-            if leg.layer == "back":
+            if leg.layer_at(end) == "back":
                 shapes.append(line(Point(at.x, self.height(end)), at, Pen.THREAD))
         return shapes
 
@@ -115,6 +128,15 @@ class Face(View):
         """Whether a row runs under a pass: the first under the face and the second under the back, or turn by turn."""
         first = leg.layer == "face" if self.plan.warp.kind == "wound" else leg.number % 2 == 0
         return first == (row == 0)
+
+
+def _share(leg: ShownPass) -> float:
+    """How far along a pass its arrow lies: beside the middle, by turns; where it crosses, on the half on the face."""
+    odd = leg.number % 2 == 1
+    if not leg.crosses:
+        return 0.62 if odd else 0.55
+    off = 0.06 if odd else 0.1
+    return 0.5 - off if leg.layer_at("near" if leg.up else "far") == "face" else 0.5 + off
 
 
 def _broken(left: float, right: float, y: float, hidden: Sequence[float]) -> list[Curve]:

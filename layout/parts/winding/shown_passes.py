@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 from typing import NamedTuple
 
-from layout.warps.warp import Layer, Warp
+from layout.warps.warp import End, Layer, Warp
 
 
 class ShownPass(NamedTuple):
@@ -20,6 +20,16 @@ class ShownPass(NamedTuple):
     far: float
     layer: Layer
     up: bool
+    far_layer: Layer
+
+    def layer_at(self, end: End) -> Layer:
+        """The layer in which it lies at a frame end; `layer` at the near one."""
+        return self.layer if end == "near" else self.far_layer
+
+    @property
+    def crosses(self) -> bool:
+        """Whether it goes from one layer to the other."""
+        return self.layer != self.far_layer
 
 
 @dataclass(frozen=True, slots=True)
@@ -58,7 +68,10 @@ def shown_passes(warp: Warp, step: float, shown: int, gap: float) -> ShownPasses
             return float(toward * side * Fraction(width) / 2 + (x - limit) * scale)
 
         passes = ((k, warp.passes[k]) for k in numbers)
-        return tuple(ShownPass(k, put(one.near), put(one.far), one.layer, one.direction == "up") for k, one in passes)
+        return tuple(
+            ShownPass(k, put(one.near), put(one.far), one.layer, one.direction == "up", one.layer_at("far"))
+            for k, one in passes
+        )
 
     begin = toward * (count * step - width / 2)
     left, right = sorted((begin, begin + toward * gap))

@@ -10,28 +10,30 @@ from layout.drawing.symbols import arrow_head, centred
 from layout.messages.english import ENGLISH
 from layout.messages.roles import Winding
 from layout.parts.winding.face import Face
+from layout.parts.winding.kinds.picture_kind import Section
 
 _APART = 3.4  # from an arrow to its number
 
 
 def side_view(face: Face, metrics: FontMetrics) -> list[Shape]:
     """Sections of both ends, the first two passes with their numbers, the tie-on, and which side is which."""
-    x = face.side_x
-    shapes, half = face.kind.section(face)
-    return [*shapes, *_passes(face, x, half, metrics), *_names(face, x, metrics)]
+    x, section = face.side_x, face.kind.section(face)
+    return [*section.shapes, *_passes(face, x, section, metrics), *_names(face, x, metrics)]
 
 
-def _passes(face: Face, x: float, half: float, metrics: FontMetrics) -> list[Shape]:
-    """An arrow and a number on each of the first two passes; the face lies to the left."""
+def _passes(face: Face, x: float, section: Section, metrics: FontMetrics) -> list[Shape]:
+    """An arrow and a number on each of the first two passes, near the near end if they cross; the face to the left."""
     legs, reach = face.way.legs[:2], face.scale.reach
     alone = all(leg.layer == "face" for leg in legs)
     shapes: list[Shape] = []
     for leg in legs:
         side = -1 if leg.layer == "face" else 1
         way = (1 if leg.up else -1) * face.outward("far")
-        y = reach / 2 + (_APART * way if alone else 0)
-        shapes.append(arrow_head(Point(x + side * half, y), Point(0, way)))
-        shapes.append(centred(str(leg.number + 1), Point(x + side * (half + _APART), y), metrics))
+        y = face.height("near") + face.outward("far") * reach / 4 if leg.crosses else reach / 2
+        y += _APART * way if alone else 0
+        ahead = Point(-side * section.slope * (1 if leg.up else -1), way)
+        shapes.append(arrow_head(Point(x + side * section.half, y), ahead))
+        shapes.append(centred(str(leg.number + 1), Point(x + side * (section.half + _APART), y), metrics))
     return shapes
 
 

@@ -6,7 +6,7 @@ import math
 from abc import ABC, abstractmethod
 from collections.abc import Iterator, Sequence
 from fractions import Fraction
-from typing import Any, Generic, Literal
+from typing import Generic, Literal
 
 from layout.drawing.pens import Pen
 from layout.frames.kinds.frame_end import Ends
@@ -46,10 +46,6 @@ class Truth(ABC, Generic[Ends]):
     opening = Mark.NOTCH
     """What is sawn or drilled."""
 
-    def for_weaving(self, kit: Kit) -> Truth[Any]:
-        """What must be true of the kit's winding on these frame ends: this, where they know no other."""
-        return self
-
     @abstractmethod
     def follow(self, ends: Ends, kit: Kit, middles: list[Fraction], pitch: Fraction) -> Marks:
         """The marks, found by following the thread: its middles are where the ends are wanted."""
@@ -87,6 +83,10 @@ class Truth(ABC, Generic[Ends]):
     @abstractmethod
     def way(self, ends: Ends, kit: Kit, sett: Fraction) -> Strip:
         """How the thread goes, as a strip says it."""
+
+    def way_at(self, ends: Ends, kit: Kit, sett: Fraction, end: str) -> Strip:
+        """The same, where each strip says it of its own end."""
+        return self.way(ends, kit, sett)
 
     @abstractmethod
     def use(self, ends: Ends, kit: Kit, sett: Fraction, form: Form) -> Iterator[str]:

@@ -1,7 +1,8 @@
-"""What must be true, by the name of the kind of frame end."""
+"""What must be true, by the name of the kind of frame end, and by how the thread is wound."""
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from typing import Any
 
 from layout.frames.kinds.by_kind import ByKind
@@ -9,7 +10,8 @@ from layout.frames.kinds.flat_ends import FlatEnd
 from layout.frames.kinds.notched_ends import NotchedEnd
 from layout.frames.kinds.pegged_ends import PeggedEnd
 from layout.frames.kinds.round_bars import RoundBar
-from layout.kit.kit import Kit
+from layout.kit.kit import Kit, Winding
+from templates_gen.verify.kinds.crossed import CrossedBars, CrossedBoards
 from templates_gen.verify.kinds.notched import NotchedEnds
 from templates_gen.verify.kinds.pegged import PeggedEnds
 from templates_gen.verify.kinds.truth import Truth
@@ -24,8 +26,12 @@ TRUTHS: ByKind[Truth[Any]] = ByKind(
         PeggedEnd.name: PeggedEnds(),
     },
 )
+CROSSED: ByKind[Truth[Any]] = ByKind(
+    "proof of a figure eight", {RoundBar.name: CrossedBars(), FlatEnd.name: CrossedBoards()}
+)
+_BY_WINDING: Mapping[Winding, ByKind[Truth[Any]]] = {"round": TRUTHS, "figure eight": CROSSED}
 
 
 def truth_of(kit: Kit) -> Truth[Any]:
-    """What must be true of the frame ends of a kit."""
-    return TRUTHS.of(kit.frame.ends).for_weaving(kit)
+    """What must be true of the frame ends of a kit, wound as it says."""
+    return _BY_WINDING[kit.weaving.how_wound].of(kit.frame.ends)

@@ -23,7 +23,9 @@ from templates_gen.verify.search import root
 _SLOPE = 0.25  # layers come together at 1 in 4, if a kit does not say
 
 
-class _Wound(Truth[Ends]):
+class Wound(Truth[Ends]):
+    """What is true of both."""
+
     laid = 2
     counted = Gauge.WINDS
     sett = (Count.SETT_INCH_WINDS, Count.SETT_CM_WINDS)
@@ -96,7 +98,7 @@ class _Wound(Truth[Ends]):
         return inside + root(lambda way: (apart / 2 - slope * way) - (slope * way - apart / 2), 0.0, apart / slope)
 
 
-class RoundBars(_Wound[RoundBar]):
+class RoundBars(Wound[RoundBar]):
     """Round bars."""
 
     side, along, wrapped = Pen.REGISTER, Strip.ALONG_BAR, Strip.WRAP_BAR
@@ -125,7 +127,7 @@ class RoundBars(_Wound[RoundBar]):
         return math.pi / 4 * (outer**4 - inner**4)
 
 
-class FlatEnds(_Wound[FlatEnd]):
+class FlatEnds(Wound[FlatEnd]):
     """Boards."""
 
     side, along, wrapped = Pen.FOLD, Strip.ALONG_EDGE, Strip.WRAP_EDGE

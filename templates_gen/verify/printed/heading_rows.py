@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from layout.drawing.shapes import Point
 from templates_gen.messages.roles.proof_printed import Passes
 from templates_gen.verify import LIMIT
 from templates_gen.verify.finding import Finding, finding
@@ -46,9 +47,18 @@ def wrong_knots(picture: Picture, ends_far: bool) -> Iterator[Finding]:
     each = all(map(any, met)) and all(map(any, zip(*met, strict=True)))
     if len(found) != len(wanted) or not each or not all(_at_an_end(picture, at.y) for at in picture.knots):
         yield finding(Passes.KNOTS)
-    side, face = picture.side_knots, min((x for x, _ in picture.side_arrows), default=0.0)
-    if len(side) != 1 or picture.is_far(side[0]) or abs(side[0].x - face) > LIMIT or not _at_an_end(picture, side[0].y):
+    if len(picture.side_knots) != 1 or not _tied_on_face(picture, picture.side_knots[0]):
         yield finding(Passes.SIDE_KNOT)
+
+
+def _tied_on_face(picture: Picture, knot: Point) -> bool:
+    """Whether a knot seen from the right lies at the near end, on the face: in line with the pass there, or, where the
+    passes cross, further from the middle than they are between the ends.
+    """
+    face = min(picture.side_arrows, default=None)
+    if face is None or picture.is_far(knot) or not _at_an_end(picture, knot.y):
+        return False
+    return knot.x < face.x if face.slope > LIMIT else abs(knot.x - face.x) <= LIMIT
 
 
 def _at_an_end(picture: Picture, y: float) -> bool:

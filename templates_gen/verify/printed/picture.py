@@ -6,8 +6,11 @@ from the right.
 
 from __future__ import annotations
 
+import math
 from collections.abc import Iterator
 from dataclasses import dataclass
+from itertools import product
+from math import dist
 from typing import NamedTuple
 
 from layout.drawing.pens import Pen
@@ -17,16 +20,21 @@ from templates_gen.verify import LIMIT
 from templates_gen.verify.arrows import Arrow, arrows_in
 from templates_gen.verify.found_parts import FoundPart
 
+_WHOLE, _HALF = 0.6, 0.3  # of the frame's height: what is longer is a pass; shorter, half of one
+_STRAIGHT = 1e-3  # by how much the slopes of both halves may differ
 _ON = 0.01  # an arrow belongs to a pass when its middle lies so near to it, in mm
 
 
 class DrawnPass(NamedTuple):
-    """One pass: its x at both ends, the way the winding goes, on which layer, and of each arrow whether it leads up."""
+    """One pass: its x at both ends, the way the winding goes, whether it is on the face at the near end and at the far
+    end, and of each arrow whether it leads up.
+    """
 
     near: float
     far: float
     face: bool
     arrows: list[bool]
+    far_face: bool
 
     @property
     def middle(self) -> float:
@@ -37,6 +45,17 @@ class DrawnPass(NamedTuple):
     def lean(self) -> float:
         """How much further on it is at the far end."""
         return self.far - self.near
+
+
+class SideArrow(NamedTuple):
+    """An arrow in the view from the right: its x, whether it leads up, how far from the near end it lies, and how much
+    its way goes to the right with every mm toward the far end.
+    """
+
+    x: float
+    up: bool
+    away: float
+    slope: float
 
 
 @dataclass(frozen=True, slots=True)
@@ -53,7 +72,7 @@ class Picture:
     passes: list[DrawnPass]
     winds_on: list[int]
     knots: list[Point]
-    side_arrows: list[tuple[float, bool]]
+    side_arrows: list[SideArrow]
     words: list[tuple[Point, str]]
     level: list[Curve]
     rows: list[tuple[float, float, float]]
@@ -121,7 +140,7 @@ def picture_of(seen: FoundPart, toward: int) -> Picture:
         passes,
         [1 if ahead.x > 0 else -1 for at, ahead in arrows if at.y > high],
         [at for at in knots if left.x < at.x < right.x and low < at.y < high],
-        [(at.x, (ahead.y > 0) == (other.y > left.y)) for at, ahead in arrows if at.x > right.x and at.y <= high],
+        [_side_arrow(arrow, left.y, other.y) for arrow in arrows if arrow.at.x > right.x and arrow.at.y <= high],
         list(seen.words()),
         level,
         list(_rows(level, right.x, (low, high))),
@@ -137,19 +156,49 @@ def _rows(level: list[Curve], right: float, span: tuple[float, float]) -> Iterat
             yield round(y, 3), min(x, to.x), max(x, to.x)
 
 
-def _passes(lines: Iterator[Curve], near: float, far: float, arrows: list[Arrow], toward: int) -> Iterator[DrawnPass]:
-    """Lines that lead from one end to the other; what a frame end hides of one is gone on with."""
+def _side_arrow(arrow: Arrow, near: float, far: float) -> SideArrow:
+    up = 1 if far > near else -1
+    slope = arrow.ahead.x / arrow.ahead.y * up if arrow.ahead.y else math.inf
+    return SideArrow(arrow.at.x, (arrow.ahead.y > 0) == (up > 0), up * (arrow.at.y - near), slope)
+
+
+class _Line(NamedTuple):
+    """A line of thread from the place nearer to the near end to the other one, and whether it is on the face."""
+
+    one: Point
+    other: Point
+    face: bool
+
+    @property
+    def slope(self) -> float:
+        return (self.other.x - self.one.x) / (self.other.y - self.one.y)
+
+
+def _whole(lines: Iterator[Curve], near: float, far: float) -> Iterator[tuple[_Line, _Line]]:
+    """Lines that lead from one end to the other: each twice, or two that go on from each other at half height."""
+    high, halves = abs(far - near), list[_Line]()
     for path in lines:
         one, other = sorted((path.start, path.steps[0].end), key=lambda at: abs(at.y - near))
-        if abs(other.y - one.y) < abs(far - near) / 2:
-            continue
-        slope = (other.x - one.x) / (other.y - one.y)
-        face = path.pen is Pen.THREAD
-        at_near = one.x if face else one.x + slope * (near - one.y)
-        at_far = other.x if face else one.x + slope * (far - one.y)
+        found = _Line(one, other, path.pen is Pen.THREAD)
+        if abs(other.y - one.y) > _WHOLE * high:
+            yield found, found
+        elif abs(other.y - one.y) > _HALF * high:
+            halves.append(found)
+    for low, top in product(halves, halves):
+        meet = dist(low.other, top.one) <= LIMIT and abs(low.slope - top.slope) <= _STRAIGHT
+        if meet and abs(low.other.y - (near + far) / 2) <= LIMIT:
+            yield low, top
+
+
+def _passes(lines: Iterator[Curve], near: float, far: float, arrows: list[Arrow], toward: int) -> Iterator[DrawnPass]:
+    """Lines that lead from one end to the other; what a frame end hides of one is gone on with."""
+    for low, top in _whole(lines, near, far):
+        one, other, slope = low.one, top.other, (top.other.x - low.one.x) / (top.other.y - low.one.y)
+        at_near = one.x if low.face else one.x + slope * (near - one.y)
+        at_far = other.x if top.face else one.x + slope * (far - one.y)
         own = [ahead for at, ahead in arrows if abs(one.x + slope * (at.y - one.y) - at.x) < _ON]
         ups = [(ahead.y > 0) == (far > near) for ahead in own if abs(ahead.x - slope * ahead.y) < _ON]
-        yield DrawnPass(toward * at_near, toward * at_far, face, ups)
+        yield DrawnPass(toward * at_near, toward * at_far, low.face, ups, top.face)
 
 
 def _middle(contour: Curve) -> Point:

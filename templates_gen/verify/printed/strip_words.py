@@ -41,11 +41,11 @@ def pointing(kit: Kit, end: str, sett: Fraction) -> list[tuple[Role, str]]:
         (role, side) for side, role in sides(kit, end, sett).items() if role not in (Strip.LEFT, Strip.RIGHT)
     ]
     edge = (Strip.EDGE_TO_WEAVING, "up" if to_weaving(kit, end) > 0 else "down")
-    return [*tied, edge, (_way(kit, sett), "right" if kit.weaving.start == "left" else "left")]
+    return [*tied, edge, (_way(kit, end, sett), "right" if kit.weaving.start == "left" else "left")]
 
 
-def _way(kit: Kit, sett: Fraction) -> Strip:
-    return truth_of(kit).way(kit.frame.ends, kit, sett)
+def _way(kit: Kit, end: str, sett: Fraction) -> Strip:
+    return truth_of(kit).way_at(kit.frame.ends, kit, sett, end)
 
 
 def check_arrows(kit: Kit, end: str, sett: Fraction, pieces: Sequence[FoundPart]) -> Findings:
@@ -66,7 +66,7 @@ def check_strip_words(
         Strip.CENTRE,
         Strip.EDGE_TO_WEAVING,
         Strip.NEAR_FROM_FACE if end == "near" else Strip.FAR_FROM_FACE,
-        _way(kit, sett),
+        _way(kit, end, sett),
     ]
     wanted = [*map(ENGLISH.say, said), *doubled(kit)]
     spare = [lines["sett"], lines["name"]]

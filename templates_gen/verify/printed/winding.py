@@ -72,22 +72,30 @@ def _off(drawn: Sequence[DrawnPass], shown: Sequence[ExpectedPass], pitch: float
 def _wrong_passes(picture: Picture, shown: Sequence[ExpectedPass]) -> Iterator[Finding]:
     """Layer and direction of every pass that is drawn."""
     for number, (one, way) in enumerate(zip(picture.passes, shown, strict=True), 1):
-        if one.face != way.face:
-            yield finding(Passes.FACE if way.face else Passes.BEHIND, number=number)
+        if (one.face, one.far_face) != (way.face, way.far_face):
+            role = Passes.FACE if way.face else Passes.BEHIND
+            yield finding(role if way.face == way.far_face else _CROSSING[way.face], number=number)
         if one.arrows != [way.up]:
             yield finding(Passes.ARROW_FAR if way.up else Passes.ARROW_NEAR, number=number)
     if picture.winds_on != [picture.toward]:
         yield finding(Passes.WAY)
 
 
+_CROSSING = {True: Passes.CROSSES_BACK, False: Passes.CROSSES_FACE}
+
+
 def _wrong_side(picture: Picture, wanted: Sequence[ExpectedPass]) -> Iterator[Finding]:
     """The first two passes as they are seen from the right, where the face lies to the left."""
     arrows = sorted(picture.side_arrows)
     first, second = wanted[:2]
+    crosses, high = first.face != first.far_face, abs(picture.far - picture.near)
     if len(arrows) != 2:
         yield finding(Passes.SIDE_ARROWS, arrows=len(arrows))
-    elif first.face and second.face:
-        if abs(arrows[0][0] - arrows[1][0]) > LIMIT or {up for _, up in arrows} != {True, False}:
+        return
+    if crosses != (arrows[0].slope > LIMIT and arrows[1].slope < -LIMIT and max(a.away for a in arrows) < high / 2):
+        yield finding(Passes.SIDE_CROSSES if crosses else Passes.SIDE_UPRIGHT)
+    if first.face and second.face:
+        if abs(arrows[0].x - arrows[1].x) > LIMIT or {arrow.up for arrow in arrows} != {True, False}:
             yield finding(Passes.SIDE_BOTH)
-    elif [up for _, up in arrows] != ([first.up, second.up] if first.face else [second.up, first.up]):
+    elif [arrow.up for arrow in arrows] != ([first.up, second.up] if first.face else [second.up, first.up]):
         yield finding(Passes.SIDE_WAY)

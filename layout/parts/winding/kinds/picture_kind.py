@@ -8,7 +8,6 @@ from typing import NamedTuple
 
 from layout.drawing.shapes import Point, Shape
 from layout.drawing.symbols import block
-from layout.kit.kit import Winding as WindingWay
 from layout.messages.roles import Winding
 from layout.parts.winding.shown_passes import ShownPass
 from layout.parts.winding.view import ENDS, View
@@ -21,10 +20,14 @@ OFF = 0.6
 
 
 class Section(NamedTuple):
-    """What is seen from the right, and how far off its middle the passes run, in mm."""
+    """What is seen from the right, and how far off its middle the passes run, in mm.
+
+    Where they cross, with a `slope` from upright, they are so far off a quarter of the height from either end.
+    """
 
     shapes: list[Shape]
     half: float
+    slope: float = 0.0
 
 
 class PictureKind(ABC):
@@ -32,10 +35,6 @@ class PictureKind(ABC):
 
     note: Winding
     behind: Winding | None = None
-
-    def wound_as(self, winding: WindingWay) -> PictureKind:
-        """The picture of such a winding on these frame ends: this one, where they know no other."""
-        return self
 
     @abstractmethod
     def meets(self, view: View, leg: ShownPass, end: End) -> Point:

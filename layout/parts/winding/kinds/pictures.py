@@ -1,12 +1,17 @@
-"""The picture of every kind of frame end, by the kind's name."""
+"""The picture of every kind of frame end, by the kind's name, and by how the thread is wound."""
 
 from __future__ import annotations
 
+from collections.abc import Mapping
+
 from layout.frames.kinds.by_kind import ByKind
 from layout.frames.kinds.flat_ends import FlatEnd
+from layout.frames.kinds.frame_end import FrameEnd
 from layout.frames.kinds.notched_ends import NotchedEnd
 from layout.frames.kinds.pegged_ends import PeggedEnd
 from layout.frames.kinds.round_bars import RoundBar
+from layout.kit.kit import Winding
+from layout.parts.winding.kinds.crossed import CrossedBarPicture, CrossedBoardPicture
 from layout.parts.winding.kinds.notched import NotchedPicture
 from layout.parts.winding.kinds.pegged import PeggedPicture
 from layout.parts.winding.kinds.picture_kind import PictureKind
@@ -21,3 +26,12 @@ PICTURES: ByKind[PictureKind] = ByKind(
         PeggedEnd.name: PeggedPicture(),
     },
 )
+CROSSED: ByKind[PictureKind] = ByKind(
+    "picture of a figure eight", {RoundBar.name: CrossedBarPicture(), FlatEnd.name: CrossedBoardPicture()}
+)
+_BY_WINDING: Mapping[Winding, ByKind[PictureKind]] = {"round": PICTURES, "figure eight": CROSSED}
+
+
+def picture_of(ends: FrameEnd, winding: Winding) -> PictureKind:
+    """What is drawn for these frame ends alone, wound like that."""
+    return _BY_WINDING[winding].of(ends)

@@ -42,16 +42,22 @@ def _bars(view: View, x: float) -> list[Shape]:
     """Round bars in a loop of thread, and the tie-on on the face of the near one."""
     radius, reach = view.scale.bar / 2, view.scale.reach
     low, high = Point(x, radius), Point(x, reach - radius)
-    shapes: list[Shape] = []
-    for centre in (low, high):
-        outline = circle(centre, radius, Pen.TINT)
-        shapes += [Region((outline,), Pen.TINT), outline._replace(pen=Pen.HELP)]
+    shapes = round_sections(view)
     round_it = radius + OFF
     over, under = arc(high, round_it, 180, 0), arc(low, round_it, 0, -180)
     start = Point(x - round_it, low.y)
     steps = (Step(Point(start.x, high.y)), *over, Step(Point(x + round_it, low.y)), *under)
     near = low if view.outward("near") < 0 else high
     return [*shapes, Curve(start, steps, Pen.THREAD), knot(Point(start.x, near.y))]
+
+
+def round_sections(view: View) -> list[Shape]:
+    """The sections of both bars."""
+    radius, shapes = view.scale.bar / 2, list[Shape]()
+    for y in (radius, view.scale.reach - radius):
+        outline = circle(Point(view.side_x, y), radius, Pen.TINT)
+        shapes += [Region((outline,), Pen.TINT), outline._replace(pen=Pen.HELP)]
+    return shapes
 
 
 def _boards(view: View, x: float) -> list[Shape]:
