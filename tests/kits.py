@@ -63,10 +63,15 @@ PEGGED: dict[str, object] = {
 }
 """Pegged ends."""
 
+CROSSED: dict[str, object] = {"weaving.winding": "figure eight"}
+"""Wound in a figure eight, on round bars or flat ends."""
+
 KINDS: dict[str, dict[str, object]] = {
     "round bars": {},
     "round bars, odd": {"weaving.tie_off": "far end", "weaving.doubled_selvedges": 1},
     "flat ends": FLAT,
+    "figure eight": CROSSED,
+    "figure eight, flat ends, odd": FLAT | CROSSED | {"weaving.tie_off": "far end", "weaving.first_pass": "back"},
     "notched ends": NOTCHED,
     "notched already, every second": NOTCHED | {"frame.notch_density": "5 per cm"},
     "notched already, every one": NOTCHED | {"frame.notch_density": "2.5 per cm"},

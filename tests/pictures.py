@@ -4,11 +4,13 @@ from __future__ import annotations
 
 from itertools import product
 
-from kits import FLAT, NOTCHED, PEGGED
+from kits import CROSSED, FLAT, NOTCHED, PEGGED
 
 KINDS: dict[str, dict[str, object]] = {
     "round bars": {},
     "flat ends": dict(FLAT),
+    "figure eight": dict(CROSSED),
+    "figure eight on flat ends": FLAT | CROSSED,
     "notched ends": dict(NOTCHED),
     "notches in pairs": NOTCHED | {"frame.notch_density": "1.25 per cm"},
     "pegged ends": dict(PEGGED),
@@ -33,6 +35,8 @@ def kits() -> dict[str, dict[str, object]]:
     found: dict[str, dict[str, object]] = {}
     for kind, changes in KINDS.items():
         slants = WOUND_TURNS if kind in ("round bars", "flat ends") else {"": {}}
+        if "figure eight" in kind:
+            slants = {turn: changes for turn, changes in WOUND_TURNS.items() if turn.startswith("shared")}
         for number, ((turn, turned), (slant, slanted)) in enumerate(product(TURNS.items(), slants.items())):
             width = {"weaving.width": WIDTHS[(number + number // 4) % len(WIDTHS)]}
             found[f"{kind}, {turn}, {slant}"] = changes | turned | slanted | width

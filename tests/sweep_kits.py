@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from fractions import Fraction
 
-from kits import FLAT, NOTCHED, PEGGED
+from kits import CROSSED, FLAT, NOTCHED, PEGGED
 from sweep import Axes, Changes
 
 from layout.kit.inputs import BY_KEY
@@ -20,6 +20,8 @@ _ENDS: dict[str, Changes] = {
     "round bars, odd": {"weaving.tie_off": "far end", "weaving.doubled_selvedges": 1},
     "flat ends": FLAT,
     "flat ends, rounded": FLAT | {"frame.edge_radius": "1/8 in", "frame.thickness": "3/4 in"},
+    "figure eight": CROSSED,
+    "figure eight on flat ends, odd": FLAT | CROSSED | {"weaving.tie_off": "far end", "frame.edge_radius": "3 mm"},
     "notched ends": NOTCHED,
     "notched already, every second": NOTCHED | {"notches": 2},
     "notched already, every one": NOTCHED | {"notches": 1},
@@ -88,6 +90,8 @@ def changes_of(row: Changes, width: str) -> Changes:
         changes |= part
     if changes.get("frame.ends") in ("notched ends", "pegged ends"):
         changes |= {"weaving.first_pass": None, "weaving.slant": None}
+    if changes.get("weaving.winding") == "figure eight":
+        changes |= {"weaving.slant": None}
     if "frame.ends" not in changes:
         changes |= {"frame.end_width": None}
     if factor := changes.pop("notches", None):

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from fractions import Fraction
 from typing import NamedTuple
 
@@ -75,7 +76,7 @@ def room_left(kit: Kit, warp: Warp, thread: Quantity) -> RoomLeft:
         stated(given.leash_knot, LEASH_KNOT, Stated.LEASH_KNOT),
     )
     stick = shed_stick(frame.outer_width.mm, stated(given.stick_past, OVERHANG, Stated.STICK_PAST))
-    return RoomLeft(weavable, first, last, stick, tied)
+    return RoomLeft(weavable, first, last, stick, replace(tied, ends=way.leashed(kit.weaving)))
 
 
 def _room(given: RoomGiven, apart: Quantity) -> RoomTaken:

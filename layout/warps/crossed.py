@@ -23,10 +23,11 @@ from layout.sett.sett import SettTaken
 from layout.values.quantity import Quantity, assumed, computed, measured
 from layout.warps.layout_result import LayoutResult
 from layout.warps.warp import Layer, Warp
-from layout.warps.way import Course, LeashEnds
+from layout.warps.way import Course
 from layout.warps.wound import Wound, wound
 from layout.yardage.crossed import CrossedBelt, crossed_belt
 from layout.yardage.thread import wind_length, wound_path
+from layout.yardage.weavable import LeashEnds
 
 _OTHER: Mapping[Layer, Layer] = {"face": "back", "back": "face"}
 

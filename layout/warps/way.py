@@ -5,7 +5,7 @@ from __future__ import annotations
 from abc import ABC, abstractmethod
 from collections.abc import Iterable
 from fractions import Fraction
-from typing import Generic, Literal
+from typing import Generic
 
 from layout.frames.frame import Frame
 from layout.frames.kinds.frame_end import Ends
@@ -16,13 +16,10 @@ from layout.sett.sett import SettTaken
 from layout.values.quantity import Quantity
 from layout.warps.layout_result import LayoutResult
 from layout.warps.warp import Warp
+from layout.yardage.weavable import LeashEnds
 
 Course = tuple[float, float]
 """How far in mm an end is off its place at half the height of the frame, and how much more with every mm upward."""
-
-
-LeashEnds = Literal["odd", "even", "every second"]
-"""Which ends are tied to leashes: counted from 1 in the order of winding, or either half where all lie in one layer."""
 
 
 class Way(ABC, Generic[Ends]):

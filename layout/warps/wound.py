@@ -26,8 +26,9 @@ from layout.sett.sett import SettTaken
 from layout.values.quantity import Quantity, computed
 from layout.warps.layout_result import LayoutResult
 from layout.warps.warp import Pass, Warp
-from layout.warps.way import LeashEnds, Way
+from layout.warps.way import Way
 from layout.yardage.thread import flat_end_turn, round_bar_turn, wind_length, wound_path
+from layout.yardage.weavable import LeashEnds
 
 _OUTSIDE = {
     (False, False): WarpNote.STRAIGHT,

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from fractions import Fraction
+from typing import Literal
 
 from layout.messages.english import ENGLISH
 from layout.messages.roles import Assumed, Computed, YardageNeed
@@ -81,13 +82,18 @@ def shed_stick(outer_width_mm: Number, overhang: Quantity = OVERHANG) -> Quantit
     return computed(float(outer + 2 * over), reason, overhang)
 
 
+LeashEnds = Literal["odd", "even", "every second"]
+"""Which ends are tied to leashes: counted from 1 in the order of winding, or either half where all lie in one layer."""
+
+
 @dataclass(frozen=True, slots=True)
 class Leashes:
-    """`number` loops of cord, `each` and `together` in mm, that pull the back layer forward for the second shed."""
+    """`number` loops of cord, `each` and `together` in mm, that pull these `ends` forward for the second shed."""
 
     number: int
     each: Quantity
     together: Quantity
+    ends: LeashEnds = "every second"
 
 
 def leashes(ends: Number, first_on_face: bool = True, reach: Quantity = REACH, knot: Quantity = LEASH_KNOT) -> Leashes:

@@ -95,7 +95,10 @@ def _room_rows(amounts: Amounts, imperial: bool) -> Iterator[Line]:
     for name, figure in rows:
         yield message(name), about(figure, SHORT, imperial=imperial), how(figure)
     number = message(Amount.LEASHES_ARE, number=tied.number, length=about(tied.each, SHORT, imperial=imperial))
-    yield message(Amount.LEASHES), number, how(tied.each)
+    yield message(_LEASHES[tied.ends]), number, how(tied.each)
+
+
+_LEASHES = {"odd": Amount.LEASHES_ODD, "even": Amount.LEASHES_EVEN, "every second": Amount.LEASHES}
 
 
 def how(figure: Quantity) -> str:

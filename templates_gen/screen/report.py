@@ -43,7 +43,7 @@ def sett_values(sett: SettTaken) -> dict[str, object]:
 
 def plan_values(plan: Plan, notes: Iterable[str]) -> dict[str, object]:
     """The plan for programs; marks in mm from the centre of the weaving, from left to right."""
-    warp = plan.warp
+    warp, kit = plan.warp, plan.kit
     return {
         "sett_per_inch": number(warp.sett.per_mm * INCH),
         "sett_per_cm": number(warp.sett.per_mm * CM),
@@ -55,6 +55,8 @@ def plan_values(plan: Plan, notes: Iterable[str]) -> dict[str, object]:
         "marking_unit_mm": number(warp.sett.unit.mm),
         "winds_per_unit": _or_null(warp.sett.winds_per_unit),
         "threads": sum(warp.threads),
+        "winding": kit.weaving.winding,
+        "leash_ends": plan.amounts.leashes.ends,
         "near_marks_mm": sorted(map(number, warp.near)),
         "far_marks_mm": sorted(map(number, warp.far)),
         **load_values(plan.load),

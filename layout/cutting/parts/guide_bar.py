@@ -32,7 +32,9 @@ def guide_bar(plan: Plan, stock: Stock, metrics: FontMetrics) -> Part:
     """The bar, its length along the face grain. FieldError where the sheet is too small."""
     half = float(plan.warp.width / 2)
     end, cross = half + _PAST, _CROSS + 1
-    words = ENGLISH.say(CutWord.ON_GUIDE, kit=plan.kit.name, sett=plan.sett_words)
+    crosses = plan.warp.layers_at("near") != plan.warp.layers_at("far")
+    on_it = CutWord.ON_GUIDE_NEAR if crosses else CutWord.ON_GUIDE
+    words = ENGLISH.say(on_it, kit=plan.kit.name, sett=plan.sett_words)
     rows = wrap(words, SMALL, 2 * half, metrics)
     low = -_WORDS_FROM - len(rows) * LEADING * SMALL - _FOOT
     first = -_WORDS_FROM - metrics.ascent * SMALL
@@ -46,7 +48,7 @@ def guide_bar(plan: Plan, stock: Stock, metrics: FontMetrics) -> Part:
         (Point(-end + _CROSS, low + cross), Point(end - _CROSS, low + cross), Point(-end + _CROSS, -cross)),
         scores=(*_ends(plan), *_units(plan, half)),
         words=(*engraved, *_tens(plan, metrics)),
-        notes=(ENGLISH.say(CutNote.USE_GUIDE),),
+        notes=(ENGLISH.say(CutNote.USE_GUIDE), *([ENGLISH.say(CutNote.GUIDE_CROSSED)] if crosses else [])),
     )
     return cut_part(blank, stock)
 

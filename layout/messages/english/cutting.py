@@ -51,6 +51,7 @@ MESSAGES: dict[Role, str | Plural] = {
     CutWord.GAUGE_TOUCH: "side by side: they touch, and they are not squeezed.",
     CutWord.GAUGE_COUNT: "Count whole pairs: a last warp without its weft is not counted.",
     CutWord.GUIDE: "Spacing guide",
+    CutWord.ON_GUIDE_NEAR: "{kit}" + _DOT + "spacing guide, near heading" + _DOT + "{sett}",
     CutWord.ON_GUIDE: "{kit}" + _DOT + "spacing guide" + _DOT + "{sett}",
     CutWord.STICK: "Shed stick",
     CutWord.ON_STICK: "{kit}" + _DOT + "shed stick",
@@ -112,6 +113,9 @@ MESSAGES: dict[Role, str | Plural] = {
     CutNote.USE_GAUGE: (
         "Catch the yarn's tail in a slit, wrap warp and weft by turns round the board within a window, and count. "
         "Round the edges with sandpaper until no thread catches, but leave the shoulders of the windows as they are."
+    ),
+    CutNote.GUIDE_CROSSED: (
+        "It is for the near heading: at the far heading the ends of the long marks lie behind, the others on the face."
     ),
     CutNote.USE_GUIDE: (
         "Hold its marked edge to the warp and bring every end to its mark: long marks are ends on the face, short ones "

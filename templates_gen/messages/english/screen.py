@@ -88,6 +88,8 @@ MESSAGES: dict[Role, str | Plural] = {
     Amount.FRINGE_NEAR: "Fringe, near end",
     Amount.FRINGE_FAR: "Fringe, far end",
     Amount.SHED_STICK: "Shed stick",
+    Amount.LEASHES_ODD: "Leashes, odd ends",
+    Amount.LEASHES_EVEN: "Leashes, even ends",
     Amount.LEASHES: "Leashes",
     Amount.LEASHES_ARE: "{number} of {length}",
     Amount.PRESSED: "Weft, pressed",

@@ -95,6 +95,8 @@ class Amount(Role):
     FRINGE_NEAR = "screen.amount.fringe_near"
     FRINGE_FAR = "screen.amount.fringe_far"
     SHED_STICK = "screen.amount.shed_stick"
+    LEASHES_ODD = "screen.amount.leashes_odd"
+    LEASHES_EVEN = "screen.amount.leashes_even"
     LEASHES = "screen.amount.leashes"
     LEASHES_ARE = "screen.amount.leashes_are"
     PRESSED = "screen.amount.pressed"

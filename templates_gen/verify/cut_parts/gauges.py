@@ -58,7 +58,9 @@ def prove_guide(plan: Plan, stock: Stock, seen: FoundPart) -> Findings:
     inner = [x for x in lines if abs(x - float(low)) > 1e-9 and abs(x - float(high)) > 1e-9]
     total += matched(CutMark.UNIT, inner, [side.x for side in marks if side.high <= edge])
     there, below = areas(cut), min(side.low for side in marks)
-    text = f"{plan.kit.name} \N{MIDDLE DOT} spacing guide \N{MIDDLE DOT} {plan.sett_words}"
+    near, far = truth_of(plan.kit).faces(plan.kit, 0)
+    which = "spacing guide" if near == far else "spacing guide, near heading"
+    text = f"{plan.kit.name} \N{MIDDLE DOT} {which} \N{MIDDLE DOT} {plan.sett_words}"
     return total + prove_engraved(there, _numbers(there, ends, below), broken(text)) + prove_sett(plan)
 
 

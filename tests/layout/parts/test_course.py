@@ -19,10 +19,10 @@ def test_two_winds_by_hand() -> None:
     """Two winds at 4 mm a pitch, shared: near -8, 0, 8 and far -4, 4; up on the face, down behind."""
     way = drawn({"weaving.width": "16 mm"})
     assert way.legs == (
-        ShownPass(0, -8, -4, "face", True),
-        ShownPass(1, 0, -4, "back", False),
-        ShownPass(2, 0, 4, "face", True),
-        ShownPass(3, 8, 4, "back", False),
+        ShownPass(0, -8, -4, "face", True, "face"),
+        ShownPass(1, 0, -4, "back", False, "back"),
+        ShownPass(2, 0, 4, "face", True, "face"),
+        ShownPass(3, 8, 4, "back", False, "back"),
     )
     assert (way.left_out, way.half, way.scale) == (0, 8, 1)
 
@@ -30,7 +30,7 @@ def test_two_winds_by_hand() -> None:
 def test_from_the_right_and_back_first_by_hand() -> None:
     """Everything on the other side, and behind first; at 8 mm a pitch everything is twice as wide."""
     way = drawn({"weaving.width": "16 mm", "weaving.start": "right", "weaving.first_pass": "back"}, step=8)
-    assert way.legs[:2] == (ShownPass(0, 16, 8, "back", True), ShownPass(1, 0, 8, "face", False))
+    assert way.legs[:2] == (ShownPass(0, 16, 8, "back", True, "back"), ShownPass(1, 0, 8, "face", False, "face"))
     assert way.scale == 2
 
 
@@ -39,14 +39,14 @@ def test_what_is_left_out_by_hand() -> None:
     way = drawn({})
     assert [[leg.number for leg in group] for group in way.groups] == [[0, 1, 2, 3], [46, 47, 48, 49]]
     assert (way.left_out, way.half, way.gap) == (42, 26, (-10, 10))
-    assert way.groups[1][-1] == ShownPass(49, 26, 22, "back", False)
+    assert way.groups[1][-1] == ShownPass(49, 26, 22, "back", False, "back")
 
 
 def test_notches_and_pegs_by_hand() -> None:
     """Between notches every pass stands upright on the face; pegs of 2.5 mm leave 1.5 of 4 mm to lean over."""
     assert drawn(NOTCHED | {"weaving.width": "8 mm"}).legs == (
-        ShownPass(0, -2, -2, "face", True),
-        ShownPass(1, 2, 2, "face", False),
+        ShownPass(0, -2, -2, "face", True, "face"),
+        ShownPass(1, 2, 2, "face", False, "face"),
     )
     first, second = drawn(PEGGED | {"weaving.width": "8 mm"}).legs
     assert (first.near, first.far) == (-4 + 1.25, 0 - 1.25)

@@ -12,6 +12,7 @@ import pytest
 from alarms import alarm_of
 from kits import font_metrics, kit_of
 from wrong_builders import Patch, Wrong
+from wrong_crossed import CROSSED_WRONG
 from wrong_pictures import PICTURES
 from wrong_printed import PRINTED
 from wrong_sheets import SHEETS
@@ -21,7 +22,7 @@ from layout.drawing.sheet import Sheet
 from layout.plan import plan
 from templates_gen.files.outputs import Outputs
 
-EVERY: dict[str, Wrong] = {**PRINTED, **STRIPS, **PICTURES, **SHEETS}
+EVERY: dict[str, Wrong] = {**PRINTED, **STRIPS, **PICTURES, **SHEETS, **CROSSED_WRONG}
 LEAST = 80
 
 
