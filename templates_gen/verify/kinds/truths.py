@@ -27,7 +27,7 @@ TRUTHS: ByKind[Truth[Any]] = ByKind(
     },
 )
 CROSSED: ByKind[Truth[Any]] = ByKind(
-    "proof of a figure eight", {RoundBar.name: CrossedBars(), FlatEnd.name: CrossedBoards()}
+    "figure-eight proof", {RoundBar.name: CrossedBars(), FlatEnd.name: CrossedBoards()}
 )
 _BY_WINDING: Mapping[Winding, ByKind[Truth[Any]]] = {"round": TRUTHS, "figure eight": CROSSED}
 

@@ -27,7 +27,7 @@ PICTURES: ByKind[PictureKind] = ByKind(
     },
 )
 CROSSED: ByKind[PictureKind] = ByKind(
-    "picture of a figure eight", {RoundBar.name: CrossedBarPicture(), FlatEnd.name: CrossedBoardPicture()}
+    "figure-eight picture", {RoundBar.name: CrossedBarPicture(), FlatEnd.name: CrossedBoardPicture()}
 )
 _BY_WINDING: Mapping[Winding, ByKind[PictureKind]] = {"round": PICTURES, "figure eight": CROSSED}
 
