@@ -10,7 +10,7 @@ from templates_gen.messages.language import message
 from templates_gen.messages.roles.screen import Amount, Row
 from templates_gen.screen.ranges import LONG, SHORT, THICK, WEIGHT, about, range_values
 from templates_gen.screen.tables import Line, Section
-from templates_gen.screen.weft_report import buy_rows, weft_rows
+from templates_gen.screen.weft_report import buy_rows, need_rows, weft_rows
 
 
 def amounts_values(amounts: Amounts) -> dict[str, object]:
@@ -62,6 +62,7 @@ def amounts_sections(amounts: Amounts, *, imperial: bool) -> list[Section]:
         Section(message(Row.ROOM), tuple(_room_rows(amounts, imperial))),
         Section(message(Row.WARP), tuple(_warp_rows(amounts, imperial))),
         Section(message(Row.WEFT), tuple(weft_rows(amounts, imperial))),
+        Section(message(Row.NEED), tuple(need_rows(amounts, imperial))),
         Section(message(Row.BUY), tuple(buy_rows(amounts, imperial))),
     ]
 

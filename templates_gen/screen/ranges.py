@@ -64,9 +64,9 @@ def _said(figure: Quantity, unit: Unit, role: Measure) -> str:
     width = high - low
     if width <= _NARROW * abs(likely):
         return message(unit.role, number=say_number(Fraction(likely), unit.places))
-    finest = min(_place(likely, width), 0)
-    said = {name: _rounded(number, width, finest) for name, number in (("low", low), ("high", high))}
-    return message(role, number=message(unit.role, number=_rounded(likely, width, finest)), **said)
+    likely_place = _place(likely, width)
+    said = {name: _rounded(number, width, likely_place) for name, number in (("low", low), ("high", high))}
+    return message(role, number=message(unit.role, number=_rounded(likely, width, likely_place)), **said)
 
 
 def _place(number: float, width: float) -> int:
@@ -74,12 +74,14 @@ def _place(number: float, width: float) -> int:
     return min(math.floor(math.log10(abs(number))) - 1 if number else 0, math.floor(math.log10(width / 3)))
 
 
-def _rounded(number: float, width: float, finest: int) -> str:
-    """The number in so many figures; a bound of five and more in no finer ones than its likely value, or than ones."""
+def _rounded(number: float, width: float, likely: int) -> str:
+    """The number in so many figures, a bound in at most one more place than the likely value has.
+
+    From five up it has no more places than that one, nor than ones.
+    """
     if not number:
         return "0"
-    place = _place(number, width)
-    if abs(number) >= _WHOLE:
-        place = max(place, finest)
+    finest = min(likely, 0) if abs(number) >= _WHOLE else likely - 1
+    place = max(_place(number, width), finest)
     step = Fraction(10) ** place
     return say_fixed(round(Fraction(number) / step) * step, max(0, -place))

@@ -5,8 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 
 from layout.values.quantity import Quantity
-from layout.yardage.amounts import Amounts, BallsNeed
-from templates_gen.messages.language import listed, message
+from layout.yardage.amounts import Amounts
+from templates_gen.messages.language import message
 from templates_gen.messages.roles.screen import Amount
 from templates_gen.screen.ranges import LONG, PER_M2, PERCENT, PICKS, SHORT, THICK, WEIGHT, Unit, about
 from templates_gen.screen.tables import Line
@@ -35,8 +35,8 @@ def weft_rows(amounts: Amounts, imperial: bool) -> Iterator[Line]:
             yield name, size, message(Amount.FINISHED_IS, how=remark, woven=woven, before=before)
 
 
-def buy_rows(amounts: Amounts, imperial: bool) -> Iterator[Line]:
-    """How much weft it takes, in all and by colour, and the balls to buy."""
+def need_rows(amounts: Amounts, imperial: bool) -> Iterator[Line]:
+    """How much weft it takes, in all and by colour."""
     if total := amounts.weft_total_m:
         name, size, remark = _row(Amount.WEFT, total, LONG, imperial)
         if amounts.narrows_most:
@@ -56,15 +56,17 @@ def buy_rows(amounts: Amounts, imperial: bool) -> Iterator[Line]:
         )
         yield f"  {need.name}", length, message(Amount.HOW, origin=need.length_m.origin, reason=need.length_m.reason)
         yield "", weight, ""
-    for balls in amounts.balls:
-        yield _ball(balls, imperial)
 
 
-def _ball(balls: BallsNeed, imperial: bool) -> Line:
-    left = message(Amount.LEFT, left=about(balls.left_g, WEIGHT, imperial=imperial))
-    remarks = [left, message(Amount.UNSURE)] if balls.unsure else [left]
-    name = listed([each for each in (balls.yarn, balls.colour) if each])
-    return f"  {name}", message(Amount.BALLS, balls=balls.balls), listed(remarks)
+def buy_rows(amounts: Amounts, imperial: bool) -> Iterator[Line]:
+    """The balls to buy of each yarn and colour, and what is left over."""
+    for each in amounts.balls:
+        left = message(
+            Amount.LEFT_UNSURE if each.unsure else Amount.LEFT,
+            yarn=each.yarn,
+            left=about(each.left_g, WEIGHT, imperial=imperial),
+        )
+        yield each.colour or each.yarn, message(Amount.BALLS, balls=each.balls), left
 
 
 def _rows(imperial: bool, *rows: tuple[Amount, Quantity | None, Sequence[Unit]]) -> Iterator[Line]:

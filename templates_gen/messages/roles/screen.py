@@ -79,6 +79,7 @@ class Row(Role):
     ROOM = "screen.row.room"
     WARP = "screen.row.warp"
     WEFT = "screen.row.weft"
+    NEED = "screen.row.need"
     BUY = "screen.row.buy"
 
 
@@ -114,7 +115,7 @@ class Amount(Role):
     TO_BUY = "screen.amount.to_buy"
     BALLS = "screen.amount.balls"
     LEFT = "screen.amount.left"
-    UNSURE = "screen.amount.unsure"
+    LEFT_UNSURE = "screen.amount.left_unsure"
     WOVEN_WIDTH = "screen.amount.woven_width"
     WOVEN_HEIGHT = "screen.amount.woven_height"
     FINISHED_WIDTH = "screen.amount.finished_width"

@@ -9,7 +9,7 @@ from layout.values.quantity import assumed, measured
 from layout.yardage.amounts import BallsNeed, Narrowing
 from templates_gen.inputs import kit_file as kitfile
 from templates_gen.screen.amounts_report import amounts_values
-from templates_gen.screen.weft_report import buy_rows
+from templates_gen.screen.weft_report import buy_rows, need_rows
 
 AMOUNTS = plan(kitfile.demo()).amounts
 
@@ -21,7 +21,7 @@ def test_a_wide_range_says_what_would_narrow_it() -> None:
         weft_total_m=assumed(108, "From the labels.", 79, 198),
         narrows_most=Narrowing("weft.beads", "counting beads on a sample"),
     )
-    name, size, remark = next(iter(buy_rows(wide, imperial=False)))
+    name, size, remark = next(iter(need_rows(wide, imperial=False)))
     assert (name, size) == ("Weft", "about 110 m (79 to 200), 120 yd (86 to 220)")
     assert remark == "counting beads on a sample (weft.beads) would narrow it most; assumed: From the labels."
     assert amounts_values(wide)["narrows_most"] == "weft.beads"
@@ -34,13 +34,11 @@ def test_balls_are_counted_by_colour() -> None:
         BallsNeed("marsh wool", "", 1, measured(12, "Bought less needed."), unsure=False),
     )
     bought = replace(AMOUNTS, balls=balls)
-    *_, first, second = buy_rows(bought, imperial=False)
-    assert first == (
-        "  marsh wool, madder",
-        "2 balls",
-        "about 12 g (5 to 20), 0.42 oz (0.18 to 0.71) left over, not sure: weave a sample first",
-    )
-    assert second == ("  marsh wool", "1 ball", "12 g, 0.42 oz left over")
+    first, second = buy_rows(bought, imperial=False)
+    assert first[:2] == ("madder", "2 balls")
+    left = "marsh wool; about 12 g (5 to 20), 0.42 oz (0.18 to 0.71) left over"
+    assert first[2] == f"{left}, but that is not sure: weave a sample first"
+    assert second == ("marsh wool", "1 ball", "marsh wool; 12 g, 0.42 oz left over")
     said = amounts_values(bought)["balls"]
     assert isinstance(said, list)
     assert [(each["colour"], each["balls"], each["left_g_low"], each["unsure"]) for each in said] == [
