@@ -7,7 +7,7 @@ from typing import NamedTuple
 from layout.frames.frame import Frame
 from layout.messages.english import ENGLISH
 from layout.messages.roles import Reason
-from layout.values.quantity import Quantity, computed
+from layout.values.quantity import Quantity
 from layout.warps.warp import Warp
 from layout.warps.ways import way_of
 
@@ -23,7 +23,7 @@ def thread_path(frame: Frame, warp: Warp, thread: Quantity) -> ThreadPath:
     """The way of a warp whose thread is `thread` mm thick. FieldError where it does not fit between its pegs."""
     two, all_ends = way_of(frame.ends, warp.winding).thread(frame.ends, frame, warp, thread)
     threads = sum(warp.threads)
-    return ThreadPath(two, computed(all_ends.value * threads / warp.ends, _said(warp, two), all_ends, thread))
+    return ThreadPath(two, all_ends.scaled(threads / warp.ends).explained(_said(warp, two), thread))
 
 
 def _said(warp: Warp, two: Quantity) -> str:

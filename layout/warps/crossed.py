@@ -20,13 +20,12 @@ from layout.kit.kit import Weaving
 from layout.messages.english import ENGLISH
 from layout.messages.roles import Reason, WarpNote
 from layout.sett.sett import SettTaken
-from layout.values.quantity import Quantity, assumed, computed, measured
+from layout.values.quantity import Quantity, assumed, measured
 from layout.warps.layout_result import LayoutResult
 from layout.warps.warp import Layer, Warp
 from layout.warps.way import Course
-from layout.warps.wound import Wound, wound
+from layout.warps.wound import Wound, in_winds, wound
 from layout.yardage.crossed import CrossedBelt, crossed_belt
-from layout.yardage.thread import wind_length, wound_path
 from layout.yardage.weavable import LeashEnds
 
 _OTHER: Mapping[Layer, Layer] = {"face": "back", "back": "face"}
@@ -56,10 +55,11 @@ class Crossed(Wound[Ends]):
 
     def thread(self, ends: Ends, frame: Frame, warp: Warp, thread: Quantity) -> tuple[Quantity, Quantity]:
         """Along the crossed belt, a winding pitch on at every wind."""
-        once, wide = self.once_round(ends, frame, thread.value), self.width(ends, frame)
-        one = computed(wind_length(once, warp.spacing), ENGLISH.say(Reason.CROSSED), thread, wide)
-        whole = wound_path(warp.ends, once, warp.spacing)
-        return one, computed(whole.value, whole.reason, whole, wide)
+
+        def once(thick: float, wide: float) -> float:
+            return self.belt(ends, frame, wide, thick).once_round
+
+        return in_winds(warp, once, ENGLISH.say(Reason.CROSSED), thread, self.width(ends, frame))
 
     def turn(self, ends: Ends, frame: Frame, warp: Warp, wide: float, thread: float) -> float:
         """From where the thread comes to an end to where it leaves it."""

@@ -20,7 +20,7 @@ from layout.messages.english import ENGLISH
 from layout.messages.roles import Reason, Spacing, WarpNeed, WarpNote
 from layout.sett.sett import SettTaken
 from layout.values.errors import FieldError
-from layout.values.quantity import Quantity, computed
+from layout.values.quantity import Quantity, combine
 from layout.values.units import Length, exact_length, say_length
 from layout.warps.layout_result import LEAST_WOOD, LayoutResult, looser
 from layout.warps.warp import Pass, Warp
@@ -45,13 +45,20 @@ class NotchedEnds(Way[NotchedEnd]):
     def thread(self, ends: NotchedEnd, frame: Frame, warp: Warp, thread: Quantity) -> tuple[Quantity, Quantity]:
         """From ground to ground, and round the back of a tooth at every turn, half a thread off the wood."""
         between = frame.outer_height.mm - 2 * ends.notch_depth.mm
-        upright = notched_path(warp.ends, between, warp.spacing, ends.thickness.mm, thread.value)
-        along = float(between) + thread.value
-        slants = [math.hypot(each.near - each.far, along) - along for each in warp.passes]
-        turn = float(warp.spacing + 2 * ends.thickness.mm) + 2 * thread.value
-        two = 2 * (along + turn) + sum(slants[:2])
-        said = ENGLISH.say(Reason.ROUND_TEETH)
-        return computed(two, said, thread), computed(upright.value + sum(slants), upright.reason)
+
+        def upright(thick: float) -> Quantity:
+            return notched_path(warp.ends, between, warp.spacing, ends.thickness.mm, thick)
+
+        def slants(thick: float) -> list[float]:
+            along = float(between) + thick
+            return [math.hypot(each.near - each.far, along) - along for each in warp.passes]
+
+        def two(thick: float) -> float:
+            turn = float(warp.spacing + 2 * ends.thickness.mm) + 2 * thick
+            return 2 * (float(between) + thick + turn) + sum(slants(thick)[:2])
+
+        whole = combine(lambda d: upright(d).value + sum(slants(d)), upright(thread.value).reason, thread)
+        return combine(two, ENGLISH.say(Reason.ROUND_TEETH), thread), whole
 
 
 def notched(ends: int, pitch: Fraction, frame_end: NotchedEnd, to_a_notch: Fraction | None) -> LayoutResult:

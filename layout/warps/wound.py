@@ -13,6 +13,7 @@ and 0 if the face stands straight, q is s where the face comes first and 1 - s w
 from __future__ import annotations
 
 from abc import abstractmethod
+from collections.abc import Callable
 from fractions import Fraction
 
 from layout.frames.frame import Frame
@@ -23,7 +24,7 @@ from layout.kit.kit import Weaving
 from layout.messages.english import ENGLISH
 from layout.messages.roles import Reason, Spacing, WarpNote
 from layout.sett.sett import SettTaken
-from layout.values.quantity import Quantity, computed
+from layout.values.quantity import Quantity, combine
 from layout.warps.layout_result import LayoutResult
 from layout.warps.warp import Pass, Warp
 from layout.warps.way import Way
@@ -54,10 +55,11 @@ class Wound(Way[Ends]):
 
     def thread(self, ends: Ends, frame: Frame, warp: Warp, thread: Quantity) -> tuple[Quantity, Quantity]:
         """Once round, a winding pitch on at every wind."""
-        once = self.once_round(ends, frame, thread.value)
-        one = wind_length(once, warp.spacing)
-        said = ENGLISH.say(Reason.ONCE_ROUND)
-        return computed(one, said, thread), wound_path(warp.ends, once, warp.spacing)
+
+        def once(thick: float, *_: float) -> float:
+            return self.once_round(ends, frame, thick)
+
+        return in_winds(warp, once, ENGLISH.say(Reason.ONCE_ROUND), thread)
 
     def apart(self, ends: Ends) -> Fraction:
         """The thickness of a frame end."""
@@ -66,6 +68,20 @@ class Wound(Way[Ends]):
     def leashed(self, weaving: Weaving) -> LeashEnds:
         """Those of the back layer."""
         return "even" if weaving.first_pass == "face" else "odd"
+
+
+def in_winds(
+    warp: Warp, once: Callable[..., float], said: str, thread: Quantity, *others: Quantity
+) -> tuple[Quantity, Quantity]:
+    """One wind in mm and the whole way, where a thread so thick, on ends of such sizes, takes `once` to go round."""
+
+    def whole(*sizes: float) -> Quantity:
+        return wound_path(warp.ends, once(*sizes), warp.spacing)
+
+    sources = (thread, *others)
+    one = combine(lambda *sizes: wind_length(once(*sizes), warp.spacing), said, *sources)
+    reason = whole(*(source.value for source in sources)).reason
+    return one, combine(lambda *sizes: whole(*sizes).value, reason, *sources)
 
 
 class RoundBars(Wound[RoundBar]):
