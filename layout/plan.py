@@ -13,7 +13,7 @@ from layout.kit.questions import questions
 from layout.kit.yarn_facts import yarn_facts
 from layout.messages.english import ENGLISH
 from layout.messages.roles import Count
-from layout.sett.marking_units import PEGS, SINGLY, WINDS
+from layout.sett.marking_units import NAILS, PEGS, SINGLY, WINDS
 from layout.sett.sett import take_sett
 from layout.values.units import say_length, say_number
 from layout.warps.warp import Warp
@@ -25,9 +25,11 @@ _FINE = 10**6  # so that a thread of 0.8 mm, a float, is 4/5 mm
 _SETT = {
     (False, WINDS): Count.SETT_CM_WINDS,
     (False, PEGS): Count.SETT_CM_PEGS,
+    (False, NAILS): Count.SETT_CM_NAILS,
     (False, SINGLY): Count.SETT_CM_ENDS,
     (True, WINDS): Count.SETT_INCH_WINDS,
     (True, PEGS): Count.SETT_INCH_PEGS,
+    (True, NAILS): Count.SETT_INCH_NAILS,
     (True, SINGLY): Count.SETT_INCH_ENDS,
 }
 """By whether the marking unit is in inches, and what is counted off in it."""
@@ -50,7 +52,7 @@ class Plan:
 
     @property
     def sett_words(self) -> str:
-        """The sett and the winds (pegs, ends) to a marking unit, as sheets and strips say it."""
+        """The sett and the winds (pegs, nails, ends) to a marking unit, as sheets and strips say it."""
         sett = self.warp.sett
         per = Fraction(127, 5) if sett.unit.imperial else Fraction(10)
         role = _SETT[sett.unit.imperial, sett.by]
@@ -90,6 +92,7 @@ def plan(kit: Kit) -> Plan:
     warp = warp_on(sett, kit.frame, kit.weaving, thread)
     load = load_on(kit.frame, kit.strength, sum(warp.threads), warp.width)
     amounts = estimate(kit, warp)
+    pulled = ends.pulled_by(float(load.tension.newtons))
     notes = sett.notes + warp.notes + load.notes + amounts.notes
-    warnings = questions(kit) + sett.warnings + warp.warnings + load.warnings + amounts.warnings
+    warnings = questions(kit) + sett.warnings + warp.warnings + load.warnings + pulled + amounts.warnings
     return Plan(kit, warp, notes, warnings, amounts)

@@ -65,6 +65,14 @@ PEGGED: dict[str, object] = {
 
 CROSSED: dict[str, object] = {"weaving.winding": "figure eight"}
 """Wound in a figure eight, on round bars or flat ends."""
+NAILS: dict[str, object] = {
+    "frame.ends": "nails",
+    "frame.bar_diameter": None,
+    "frame.thickness": "15 mm",
+    "frame.nail_diameter": "1.8 mm",
+    "frame.edge_distance": "10 mm",
+}
+"""A row of nails at each frame end."""
 
 KINDS: dict[str, dict[str, object]] = {
     "round bars": {},
@@ -78,6 +86,8 @@ KINDS: dict[str, dict[str, object]] = {
     "notched already, two ends": NOTCHED | {"frame.notch_density": "1.25 per cm"},
     "pegged ends": PEGGED,
     "pegged ends, odd": PEGGED | {"weaving.tie_off": "far end", "weaving.doubled_warp": True},
+    "nails": NAILS,
+    "nails, odd": NAILS | {"frame.nail_length": "12 mm", "weaving.tie_off": "far end", "weaving.start": "right"},
 }
 """One kit of every kind of frame, and of every way in which it may be used."""
 

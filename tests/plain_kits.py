@@ -66,6 +66,9 @@ PEGGED: dict[str, Any] = ROUND | {
         **_SIZES,
     }
 }
+NAILS: dict[str, Any] = ROUND | {
+    "frame": {"ends": "nails", "thickness": "18 mm", "nail_diameter": "1 mm", "edge_distance": "10 mm", **_SIZES}
+}
 LEFT_OUT = object()
 
 BESIDE: dict[str, dict[str, Any]] = {
@@ -117,7 +120,7 @@ def with_ends_for(key: str) -> dict[str, Any]:
     """The plain kit whose frame ends `key` belongs to, the one on round bars for a key of no frame end."""
     leaf = key.removeprefix("frame.")
     own = {"edge_radius": FLAT, "thickness": FLAT, "end_width": FLAT, "notch_density": NOTCHED}
-    own |= {leaf: kit for kit in (NOTCHED, PEGGED) for leaf in kit["frame"] if leaf not in own | ROUND["frame"]}
+    own |= {leaf: kit for kit in (NOTCHED, PEGGED, NAILS) for leaf in kit["frame"] if leaf not in own | ROUND["frame"]}
     return own.get(leaf, ROUND)
 
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from fractions import Fraction
 
-from kits import CROSSED, FLAT, NOTCHED, PEGGED
+from kits import CROSSED, FLAT, NAILS, NOTCHED, PEGGED
 from sweep import Axes, Changes
 
 from layout.kit.inputs import BY_KEY
@@ -28,6 +28,9 @@ _ENDS: dict[str, Changes] = {
     "notched already, two ends": NOTCHED | {"notches": Fraction(1, 2)},
     "pegged ends": PEGGED,
     "pegged ends, odd": PEGGED | {"weaving.tie_off": "far end", "weaving.doubled_warp": True},
+    "nails": NAILS,
+    "nails, odd": NAILS
+    | {"frame.nail_length": "3/8 in", "frame.edge_distance": "1/2 in", "weaving.tie_off": "far end"},
 }
 _SETTS: tuple[Changes, ...] = (
     {"sett.given": "8 epi"},
@@ -88,7 +91,7 @@ def changes_of(row: Changes, width: str) -> Changes:
         part = row[name]
         assert isinstance(part, dict)
         changes |= part
-    if changes.get("frame.ends") in ("notched ends", "pegged ends"):
+    if changes.get("frame.ends") in ("notched ends", "pegged ends", "nails"):
         changes |= {"weaving.first_pass": None, "weaving.slant": None}
     if changes.get("weaving.winding") == "figure eight":
         changes |= {"weaving.slant": None}

@@ -173,7 +173,18 @@ def test_a_proof_finds_what_must_be_on_its_own(name: str) -> None:
     assert [each for each in found if not under(each, *allowed)] == []
 
 
-OF_FRAME_ENDS = ("half_turn_mm", "inset_mm", "deep_mm", "wide_mm", "pass_mm", "turn_mm", "beam", "notches", "cut_parts")
+OF_FRAME_ENDS = (
+    "half_turn_mm",
+    "inset_mm",
+    "deep_mm",
+    "wide_mm",
+    "pass_mm",
+    "turn_mm",
+    "beam",
+    "notches",
+    "cut_parts",
+    "pulled_by",
+)
 """What the layout computes from the sizes of a frame end; a proof finds these itself."""
 
 

@@ -9,7 +9,7 @@ from typing import NamedTuple
 from layout.messages.english import ENGLISH
 from layout.messages.roles import Gauge
 from layout.plan import Plan
-from layout.sett.marking_units import PEGS, SINGLY, USUAL, WINDS, Offer, offer
+from layout.sett.marking_units import NAILS, PEGS, SINGLY, USUAL, WINDS, Offer, offer
 from layout.sett.notches import USES, offer_on
 from layout.sett.readings import PER
 from layout.values.units import Length, say_length, say_number
@@ -17,7 +17,7 @@ from layout.values.units import Length, say_length, say_number
 ROWS = 6
 _BELOW = 2  # so many rows stand before the count that the kit's own sett would give
 _UNITS = 3
-_COUNTED = {WINDS: Gauge.WINDS, PEGS: Gauge.PEGS, SINGLY: Gauge.ENDS}
+_COUNTED = {WINDS: Gauge.WINDS, PEGS: Gauge.PEGS, NAILS: Gauge.NAILS, SINGLY: Gauge.ENDS}
 _NONE = "\N{EN DASH}"  # where not one wind fits in the unit
 
 

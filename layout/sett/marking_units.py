@@ -1,8 +1,8 @@
 """Marking units: the distances between the long numbered marks, and the sett that counts off evenly in each.
 
-What is counted off lays e ends: a wind lays two, a peg turns two, between notches each end counts by itself. So a unit
-u holds
-floor(low u / e) of them of a sett `low`, and e floor(low u / e) / u is the largest sett that counts off evenly in it.
+What is counted off lays e ends: a wind lays two, a peg or nail turns two, between notches each end counts by itself. So
+a unit u holds floor(low u / e) of them of a sett `low`, and e floor(low u / e) / u is the largest sett that counts off
+evenly in it.
 """
 
 from __future__ import annotations
@@ -44,6 +44,7 @@ class CountedThing(NamedTuple):
 
 WINDS = CountedThing(2, Counted.WINDS, Counted.WINDS_TO, SettNeed.HOLDS_WIND)
 PEGS = CountedThing(2, Counted.PEGS, Counted.PEGS_TO, SettNeed.HOLDS_PEG)
+NAILS = CountedThing(2, Counted.NAILS, Counted.NAILS_TO, SettNeed.HOLDS_NAIL)
 SINGLY = CountedThing(1, Counted.ENDS, Counted.ENDS_TO, SettNeed.HOLDS_END)
 
 

@@ -11,7 +11,18 @@ from itertools import groupby
 from layout.messages.catalogue import Role
 from layout.messages.english import ENGLISH
 from layout.messages.roles import SettNote, SettUnit
-from layout.sett.marking_units import MOST_LOST, PEGS, SINGLY, WINDS, CountedThing, Offer, better, counted_to, say_share
+from layout.sett.marking_units import (
+    MOST_LOST,
+    NAILS,
+    PEGS,
+    SINGLY,
+    WINDS,
+    CountedThing,
+    Offer,
+    better,
+    counted_to,
+    say_share,
+)
 from layout.sett.readings import PER, say_in
 from layout.values.units import say_length, say_number
 
@@ -34,9 +45,15 @@ _TAKEN = {
 _UNEVEN: dict[CountedThing, Role] = {
     WINDS: SettNote.UNEVEN_WINDS,
     PEGS: SettNote.UNEVEN_PEGS,
+    NAILS: SettNote.UNEVEN_NAILS,
     SINGLY: SettNote.UNEVEN_ENDS,
 }
-_NOT_ONE: dict[CountedThing, Role] = {WINDS: SettNote.NO_WIND, PEGS: SettNote.NO_PEG, SINGLY: SettNote.NO_END}
+_NOT_ONE: dict[CountedThing, Role] = {
+    WINDS: SettNote.NO_WIND,
+    PEGS: SettNote.NO_PEG,
+    NAILS: SettNote.NO_NAIL,
+    SINGLY: SettNote.NO_END,
+}
 
 
 def say_per_mm(per_mm: Fraction, *, imperial: bool) -> str:

@@ -24,7 +24,8 @@ from layout.values.limits import plain
 from layout.values.quantity import Quantity, computed
 from layout.values.units import Length, exact_length, say_length
 from layout.warps.layout_result import LEAST_WOOD, LayoutResult, looser
-from layout.warps.warp import Pass, Warp
+from layout.warps.serpentine import courses_between, laid_between
+from layout.warps.warp import Warp
 from layout.warps.way import Course, Way
 from layout.yardage.thread import peg_warnings, pegged_path
 
@@ -58,23 +59,9 @@ class PeggedEnds(Way[PeggedEnd]):
         return computed((more.value - some.value) * 2 / _PERIOD, said, thread), whole
 
     def courses(self, ends: PeggedEnd, frame: Frame, warp: Warp) -> Iterator[Course]:
-        """Of the first passes, as wound from left to right: all later ones repeat them.
-
-        The tangent from the right side of a peg to the left side of one that stands dx further on and dy higher leans
-        by atan2(dx, dy) - asin(D / c) from upright, with c from centre to centre, and leaves its peg D / (2 cos lean)
-        beside the centre. On the way back all is mirrored.
-        """
-        high, across = frame.outer_height.mm, float(ends.peg_diameter.mm + (warp.thickness or 0))
-        for k in range(min(warp.ends, _PERIOD)):
-            low, up, side = (k + 1) // 2, k // 2, -1 if k % 2 else 1
-            bottom = float(peg_depth(ends, low))
-            rise = float(high - peg_depth(ends, up)) - bottom
-            from_peg, to_peg = (warp.toward * float(x) for x in (warp.near[low], warp.far[up]))
-            along = side * (to_peg - from_peg)
-            lean = math.atan2(along, rise) - math.asin(across / math.hypot(along, rise))
-            at_half = from_peg + side * (across / 2 / math.cos(lean) + (float(high) / 2 - bottom) * math.tan(lean))
-            wanted = float((k + Fraction(1, 2)) * warp.pitch - warp.width / 2)
-            yield at_half - wanted, side * math.tan(lean)
+        """Of the first passes; after four of them the staggered pegs stand as they stood before."""
+        across = float(ends.peg_diameter.mm + (warp.thickness or 0))
+        return courses_between(frame, warp, across, lambda number: peg_depth(ends, number), _PERIOD)
 
 
 def _too_thick(warp: Warp, across: float, thread: Quantity) -> FieldError:
@@ -92,16 +79,8 @@ def pegged(ends: int, pitch: Fraction, frame_end: PeggedEnd, thread: Fraction = 
     Raises FieldError where the pegs of a row would touch.
     """
     _check(pitch, frame_end)
-    half = (frame_end.peg_diameter.mm + thread) / 2
-    near = tuple(2 * j * pitch - ends * pitch / 2 for j in range(ends // 2 + 1))
-    far = tuple((2 * j + 1) * pitch - ends * pitch / 2 for j in range((ends + 1) // 2))
-    passes = tuple(
-        Pass(near[(k + 1) // 2] - half, far[k // 2] + half, "face", "down")
-        if k % 2
-        else Pass(near[k // 2] + half, far[k // 2] - half, "face", "up")
-        for k in range(ends)
-    )
-    return LayoutResult(near, far, passes, 2 * pitch, (), peg_warnings(frame_end.peg_diameter.mm, thread, pitch))
+    peg = frame_end.peg_diameter.mm
+    return laid_between(ends, pitch, (peg + thread) / 2)._replace(warnings=peg_warnings(peg, thread, pitch))
 
 
 def peg_depth(frame_end: PeggedEnd, number: int) -> Fraction:

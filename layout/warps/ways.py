@@ -8,11 +8,13 @@ from typing import Any
 from layout.frames.kinds.by_kind import ByKind
 from layout.frames.kinds.flat_ends import FlatEnd
 from layout.frames.kinds.frame_end import FrameEnd
+from layout.frames.kinds.nails import NailEnd
 from layout.frames.kinds.notched_ends import NotchedEnd
 from layout.frames.kinds.pegged_ends import PeggedEnd
 from layout.frames.kinds.round_bars import RoundBar
 from layout.kit.kit import Winding
 from layout.warps.crossed import CrossedBars, CrossedBoards
+from layout.warps.nailed import NailedEnds
 from layout.warps.notched import NotchedEnds
 from layout.warps.pegged import PeggedEnds
 from layout.warps.way import Way
@@ -25,6 +27,7 @@ WAYS: ByKind[Way[Any]] = ByKind(
         FlatEnd.name: FlatEnds(),
         NotchedEnd.name: NotchedEnds(),
         PeggedEnd.name: PeggedEnds(),
+        NailEnd.name: NailedEnds(),
     },
 )
 CROSSED: ByKind[Way[Any]] = ByKind("figure eight", {RoundBar.name: CrossedBars(), FlatEnd.name: CrossedBoards()})

@@ -16,14 +16,15 @@ from layout.values.units import Length, Sett
 class FrameEnd(ABC):
     """Both ends of a frame. Its `name` stands in the kit file; `kind` says how it carries the warp.
 
-    A warp is "wound" round both ends, or goes there and back on the face: "notched", "pegged" and what else there is.
+    A warp is "wound" round both ends, or goes there and back on the face: "notched", "pegged", "nailed" and what else
+    there is.
     """
 
     __slots__ = ()
     kind: ClassVar[str]
     name: ClassVar[str]
     thread_moves_ends: ClassVar[bool] = False
-    """Whether a thicker thread lies elsewhere: beside pegs it does, in notches and round bars it does not."""
+    """Whether a thicker thread lies elsewhere: beside pegs and nails it does, in notches and round bars it does not."""
 
     @property
     @abstractmethod
@@ -50,6 +51,10 @@ class FrameEnd(ABC):
     @abstractmethod
     def beam(self, strength: Strength, span: Fraction) -> Bar | Board | Role:
         """The end as a beam over `span` mm, or the role of what the kit would have to say for it."""
+
+    def pulled_by(self, newtons: float) -> tuple[str, ...]:
+        """What to take care of where every end pulls with so many N at what it turns round; nothing if that holds."""
+        return ()
 
     @property
     def wide_mm(self) -> Fraction | None:

@@ -23,6 +23,14 @@ THICKNESS = Input(
     low=of_mm(2),
     high=of_mm(120),
 )
+EDGE_DISTANCE = Input(
+    "frame.edge_distance",
+    "length",
+    KitHelp.FRAME_EDGE_DISTANCE,
+    '"10 mm"',
+    low=of_mm(2),
+    high=of_mm(200),
+)
 
 
 def _nothing(_: Got) -> Iterator[FieldError]:

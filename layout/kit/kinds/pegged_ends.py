@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from layout.frames.kinds.pegged_ends import PeggedEnd
 from layout.kit.input import Input, of_mm
-from layout.kit.kinds.end_keys import THICKNESS, EndKeys
+from layout.kit.kinds.end_keys import EDGE_DISTANCE, THICKNESS, EndKeys
 from layout.messages.roles import EndNeed, KitHelp
 from layout.sett.marking_units import PEGS
 
@@ -21,14 +21,7 @@ PEGGED_ENDS = EndKeys(
             low=of_mm(2),
             high=of_mm(200),
         ),
-        Input(
-            "frame.edge_distance",
-            "length",
-            KitHelp.FRAME_EDGE_DISTANCE,
-            '"10 mm"',
-            low=of_mm(2),
-            high=of_mm(200),
-        ),
+        EDGE_DISTANCE,
     ),
     {key: key for key in ("thickness", "peg_diameter", "row_distance", "edge_distance")},
     PEGS,

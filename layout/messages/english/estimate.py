@@ -35,6 +35,7 @@ MESSAGES: dict[Role, str | Plural] = {
     Reason.CROSSED: "Across between both frame ends and round them, along the slant.",
     Reason.ROUND_TEETH: "Up and down on the face, and round the back of a tooth at both frame ends.",
     Reason.ROUND_PEGS: "Up and down between pegs, and round a peg at both frame ends.",
+    Reason.ROUND_NAILS: "Up and down between nails, and round a nail at both frame ends.",
     Reason.PATH: "{ends} ends, two of them {two} mm",
     Reason.PATH_THREADS: "{ends} ends of {threads} threads, two of them {two} mm",
     Reason.HEADING_TAKE_UP: "A heading row takes 10 % more than its width.",

@@ -24,11 +24,16 @@ MESSAGES: dict[Role, str | Plural] = {
     Beam.GIVE_MATERIAL: "to know it, give frame.material",
     Beam.GIVE_WIDTH: "to know it, give frame.end_width",
     Beam.GIVE_BOTH: "to know it, give frame.material and frame.end_width",
+    Beam.NAIL_BENDS: (
+        "Two ends pull at the head of a nail with {pull} N and bend it by {bent} mm, stressed with {stress} N/mm2; "
+        "take a thicker nail, let it stand out less, or lay the ends near the board."
+    ),
     EndNeed.GIVEN: needs('to be given with ends = "{ends}"'),
     EndNeed.LEFT_OUT: needs('to be left out with ends = "{ends}"'),
     EndNeed.LEFT_OUT_STRAIGHT: needs('to be left out with ends = "{ends}", where all ends lie straight on the face'),
     EndNeed.NOTCHES_IN_WIDTH: needs("more than the {taken} that its notches take"),
     EndNeed.PEGS_IN_WIDTH: needs("more than the {taken} that its pegs take"),
+    EndNeed.NAILS_IN_WIDTH: needs("more than the {taken} that its nails take"),
     EndNeed.EDGE_RADIUS: needs("at most half the thickness, {half}"),
     EndNeed.BORE: needs("less than the bar's diameter, {diameter}"),
 }

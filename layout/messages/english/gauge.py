@@ -24,5 +24,6 @@ MESSAGES: dict[Role, str | Plural] = {
     Gauge.PER_CM: "per cm",
     Gauge.WINDS: "winds",
     Gauge.PEGS: "pegs",
+    Gauge.NAILS: "nails",
     Gauge.ENDS: "ends",
 }

@@ -16,7 +16,7 @@ MESSAGES: dict[Role, str | Plural] = {
     KitHelp.SETT_READINGS_MEASURE: "what so many pairs measure",
     KitHelp.SETT_GIVEN: "the sett itself, instead of readings; it is used as it is",
     KitHelp.SETT_MARKING_UNIT: (
-        "the distance between the long numbered marks, which holds whole winds, pegs or single warp ends; "
+        "the distance between the long numbered marks, which holds whole winds, pegs, nails or single warp ends; "
         "left out, a usual one is chosen"
     ),
     KitHelp.SETT_LOOSEST: "use the smallest reading alone, where readings contradict each other",
@@ -47,7 +47,7 @@ MESSAGES: dict[Role, str | Plural] = {
     KitHelp.FRAME_MATERIAL: "what the frame ends are made of",
     KitHelp.FRAME_BAR_BORE: "how wide round bars that are tubes are inside",
     KitHelp.FRAME_END_WIDTH: "how wide frame ends that are boards are, from their outer edge toward the weaving",
-    KitHelp.FRAME_THICKNESS: "how thick flat, notched or pegged ends are, from face to back",
+    KitHelp.FRAME_THICKNESS: "how thick frame ends that are boards are, from face to back",
     KitHelp.FRAME_BAR_DIAMETER: "how thick round bars are",
     KitHelp.FRAME_EDGE_RADIUS: "how far the edges of flat ends are rounded; left out, they are square",
     KitHelp.FRAME_NOTCH_WIDTH: "how wide the notches of notched ends are",
@@ -57,7 +57,11 @@ MESSAGES: dict[Role, str | Plural] = {
     ),
     KitHelp.FRAME_PEG_DIAMETER: "how thick the pegs are",
     KitHelp.FRAME_ROW_DISTANCE: "from the inner row of pegs to the outer one, centre to centre",
-    KitHelp.FRAME_EDGE_DISTANCE: "from the outer edge of a frame end to the centres of its outer row of pegs",
+    KitHelp.FRAME_NAIL_DIAMETER: "how thick the nails are",
+    KitHelp.FRAME_EDGE_DISTANCE: (
+        "from the outer edge of a frame end to the centres of its nails, or of its outer row of pegs"
+    ),
+    KitHelp.FRAME_NAIL_LENGTH: "how far the nails stand out of the board; left out, whether they bend is not checked",
     KitHelp.WARP_STRETCH: "by how much the warp stretches under tension",
     KitHelp.WARP_SPARE: "warp thread to spare",
     KitHelp.WARP_KNOT: "thread for one knot",

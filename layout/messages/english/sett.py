@@ -14,9 +14,11 @@ _ALONE = "loosest = true lets the smallest reading stand alone: {reading}."
 MESSAGES: dict[Role, str | Plural] = {
     Counted.WINDS: Plural("count", "{count} wind", "{count} winds"),
     Counted.PEGS: Plural("count", "{count} peg", "{count} pegs"),
+    Counted.NAILS: Plural("count", "{count} nail", "{count} nails"),
     Counted.ENDS: Plural("count", "{count} end", "{count} ends"),
     Counted.WINDS_TO: Plural("count", "{count} wind to {unit}", "{count} winds to {unit}"),
     Counted.PEGS_TO: Plural("count", "{count} peg to {unit}", "{count} pegs to {unit}"),
+    Counted.NAILS_TO: Plural("count", "{count} nail to {unit}", "{count} nails to {unit}"),
     Counted.ENDS_TO: Plural("count", "{count} end to {unit}", "{count} ends to {unit}"),
     Counted.NOTHING: "nothing",
     Counted.TRACE: "less than 0.1 %",
@@ -30,10 +32,12 @@ MESSAGES: dict[Role, str | Plural] = {
     SettNote.OFFER: "{sett} at {units} (loses {loss})",
     SettNote.NO_WIND: "not one wind at {units}",
     SettNote.NO_PEG: "not one peg at {units}",
+    SettNote.NO_NAIL: "not one nail at {units}",
     SettNote.NO_END: "not one end at {units}",
     SettNote.AS_MEASURED: "As measured (as_measured = true) it would be {sett}, {counted}.",
     SettNote.UNEVEN_WINDS: "{counted} is no whole number, so the long marks will fall between winds.",
     SettNote.UNEVEN_PEGS: "{counted} is no whole number, so the long marks will fall between pegs.",
+    SettNote.UNEVEN_NAILS: "{counted} is no whole number, so the long marks will fall between nails.",
     SettNote.UNEVEN_ENDS: "{counted} is no whole number, so the long marks will fall between ends.",
     SettNote.UNIT_LOSES: (
         "A marking unit of {unit} loses {loss} of the sett measured; a unit of {other} would lose {less}."
@@ -45,6 +49,7 @@ MESSAGES: dict[Role, str | Plural] = {
     SettNeed.UNIT_CM: needs("to be given, since no usual unit in cm loses at most 12 % of {sett}"),
     SettNeed.HOLDS_WIND: needs("a length that holds one wind (2 ends) of {sett}"),
     SettNeed.HOLDS_PEG: needs("a length that holds one peg (2 ends) of {sett}"),
+    SettNeed.HOLDS_NAIL: needs("a length that holds one nail (2 ends) of {sett}"),
     SettNeed.HOLDS_END: needs("a length that holds one end of {sett}"),
     SettNeed.UNIT: 'marking_unit = "{unit}" (loses {loss})',
     SettNeed.UNIT_LEAST: 'marking_unit = "{unit}" (loses {loss}, the least)',

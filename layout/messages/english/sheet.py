@@ -35,6 +35,12 @@ MESSAGES: dict[Role, str | Plural] = {
     Count.SETT_INCH_PEGS: Plural(
         "count", "{sett} ends per inch, {count} peg to {unit}", "{sett} ends per inch, {count} pegs to {unit}"
     ),
+    Count.SETT_CM_NAILS: Plural(
+        "count", "{sett} ends per cm, {count} nail to {unit}", "{sett} ends per cm, {count} nails to {unit}"
+    ),
+    Count.SETT_INCH_NAILS: Plural(
+        "count", "{sett} ends per inch, {count} nail to {unit}", "{sett} ends per inch, {count} nails to {unit}"
+    ),
     Count.SETT_INCH_WINDS: Plural(
         "count", "{sett} ends per inch, {count} wind to {unit}", "{sett} ends per inch, {count} winds to {unit}"
     ),

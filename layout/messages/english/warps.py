@@ -19,7 +19,8 @@ _CROSSED = (
     "near end: the first rows hold both layers, and the {1} ends are in front for the rest of the way, so tie leashes "
     "to the {0} ends. To weave from the other end, turn the frame round and leash the others."
 )
-_IN_PAIRS = ", so the ends lie in pairs instead of parallel; take a thinner peg or a looser sett."
+_PAIRED = ", so the ends lie in pairs instead of parallel; take a thinner {} or a looser sett."
+_IN_PAIRS = _PAIRED.format("peg")
 
 MESSAGES: dict[Role, str | Plural] = {
     WarpNote.WINDS_ASKED: _WINDS + _ASKED,
@@ -48,6 +49,15 @@ MESSAGES: dict[Role, str | Plural] = {
     Spacing.PEGS_ARE: "from one peg to the next; each turns two ends",
     WarpNote.PEG_WIDE: "A peg ({peg} mm) exceeds the pitch ({pitch} mm)" + _IN_PAIRS,
     WarpNote.PEG_AND_THREAD_WIDE: "Peg and thread together ({both} mm) exceed the pitch ({pitch} mm)" + _IN_PAIRS,
+    Spacing.NAILS: "Nails",
+    Spacing.NAILS_ARE: "from one nail to the next; each turns two ends",
+    WarpNote.NAILED: (
+        "Between nails all ends lie in one layer: a shed stick opens one shed, and leashes on every second end open "
+        "the other. When the piece is woven, its loops are lifted off the nails."
+    ),
+    WarpNote.NAIL_AND_THREAD_WIDE: (
+        "Nail and thread together ({both} mm) exceed the pitch ({pitch} mm)" + _PAIRED.format("nail")
+    ),
     WarpNeed.TIED_OUTSIDE: needs(
         "the {between} between the margins to hold the weaving and {half} more at both sides, for a thread that is "
         "tied outside its limit"
@@ -62,6 +72,8 @@ MESSAGES: dict[Role, str | Plural] = {
     WarpNeed.NOTCH_AND_TOOTH: needs("a notch and a tooth of {tooth} to fit in the {apart} from one notch to the next"),
     WarpNeed.PEGS_THICK: needs("pegs at most {most} thick, for a peg every {apart}"),
     WarpNeed.PEGS_APART: needs("pegs farther apart than {apart}, to leave wood between their holes"),
+    WarpNeed.NAILS_THICK: needs("nails at most as thick as the pitch, {pitch}"),
+    WarpNeed.NAIL_AND_THREAD: needs("nail and thread together no thicker than two pitches, {most} mm"),
     WarpNeed.SETT_LINE: 'given = "{sett}" in [sett]',
     WarpNeed.WIDTH_LINE: 'outer_width = "{width}" in [frame]',
 }

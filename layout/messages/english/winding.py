@@ -14,6 +14,7 @@ MESSAGES: dict[Role, str | Plural] = {
     ),
     Winding.NOTE_NOTCHED: "Not to scale. All ends lie on the face; every turn goes round a tooth.",
     Winding.NOTE_PEGGED: "Not to scale. All ends lie on the face; every peg turns two of them.",
+    Winding.NOTE_NAILED: "Not to scale. All ends lie on the face; every nail turns two of them.",
     Winding.NEAR_END: "near end",
     Winding.FAR_END: "far end",
     Winding.TIE_ON: "tie on",

@@ -26,6 +26,7 @@ class Reason(Role):
     CROSSED = "reason.crossed"
     ROUND_TEETH = "reason.round_teeth"
     ROUND_PEGS = "reason.round_pegs"
+    ROUND_NAILS = "reason.round_nails"
     PATH = "reason.path"
     PATH_THREADS = "reason.path_threads"
     HEADING_TAKE_UP = "reason.heading_take_up"

@@ -19,6 +19,7 @@ class Beam(Role):
     GIVE_MATERIAL = "beam.give_material"
     GIVE_WIDTH = "beam.give_width"
     GIVE_BOTH = "beam.give_both"
+    NAIL_BENDS = "beam.nail_bends"
 
 
 class EndNeed(Role):
@@ -29,5 +30,6 @@ class EndNeed(Role):
     LEFT_OUT_STRAIGHT = "endneed.left_out_straight"
     NOTCHES_IN_WIDTH = "endneed.notches_in_width"
     PEGS_IN_WIDTH = "endneed.pegs_in_width"
+    NAILS_IN_WIDTH = "endneed.nails_in_width"
     EDGE_RADIUS = "endneed.edge_radius"
     BORE = "endneed.bore"

@@ -27,7 +27,9 @@ class Count(Role):
     SETT_CM_WINDS = "count.sett.cm.winds"
     SETT_CM_ENDS = "count.sett.cm.ends"
     SETT_CM_PEGS = "count.sett.cm.pegs"
+    SETT_CM_NAILS = "count.sett.cm.nails"
     SETT_INCH_PEGS = "count.sett.inch.pegs"
+    SETT_INCH_NAILS = "count.sett.inch.nails"
     SETT_INCH_WINDS = "count.sett.inch.winds"
     SETT_INCH_ENDS = "count.sett.inch.ends"
     WINDS = "count.winds"
@@ -46,6 +48,8 @@ class Strip(Role):
     NOTCHING_FAR = "strip.title.notching.far"
     DRILLING_NEAR = "strip.title.drilling.near"
     DRILLING_FAR = "strip.title.drilling.far"
+    NAILING_NEAR = "strip.title.nailing.near"
+    NAILING_FAR = "strip.title.nailing.far"
     LEFT = "strip.left"
     RIGHT = "strip.right"
     TIE_ON_LEFT = "strip.tie_on.left"
@@ -61,6 +65,7 @@ class Strip(Role):
     WAY_CROSSED_ODD = "strip.way.crossed_odd"
     WAY_CROSSED_EVEN = "strip.way.crossed_even"
     WAY_PEGS = "strip.way.pegs"
+    WAY_NAILS = "strip.way.nails"
     WAY_TEETH = "strip.way.teeth"
     WAY_EVERY_SECOND = "strip.way.every_second_notch"
     WAY_EVERY = "strip.way.every_notch"
@@ -85,6 +90,10 @@ class Strip(Role):
     FROM_EDGE = "strip.use.from_edge"
     PEG_SIZE = "strip.use.peg_size"
     DRILL = "strip.use.drill"
+    ROW_FROM_EDGE = "strip.use.row_from_edge"
+    NAIL_SIZE = "strip.use.nail_size"
+    NAIL_OUT = "strip.use.nail_out"
+    NAIL = "strip.use.nail"
 
 
 class Winding(Role):
@@ -95,6 +104,7 @@ class Winding(Role):
     NOTE_CROSSED = "winding.note.crossed"
     NOTE_NOTCHED = "winding.note.notched"
     NOTE_PEGGED = "winding.note.pegged"
+    NOTE_NAILED = "winding.note.nailed"
     NEAR_END = "winding.near_end"
     FAR_END = "winding.far_end"
     TIE_ON = "winding.tie_on"
@@ -176,6 +186,7 @@ class Gauge(Role):
     PER_CM = "gauge.table.per_cm"
     WINDS = "gauge.table.winds"
     PEGS = "gauge.table.pegs"
+    NAILS = "gauge.table.nails"
     ENDS = "gauge.table.ends"
 
 

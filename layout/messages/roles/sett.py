@@ -6,13 +6,15 @@ from layout.messages.catalogue import Role
 
 
 class Counted(Role):
-    """How many winds, pegs or ends."""
+    """How many winds, pegs, nails or ends."""
 
     WINDS = "counted.winds"
     PEGS = "counted.pegs"
+    NAILS = "counted.nails"
     ENDS = "counted.ends"
     WINDS_TO = "counted.winds_to"
     PEGS_TO = "counted.pegs_to"
+    NAILS_TO = "counted.nails_to"
     ENDS_TO = "counted.ends_to"
     NOTHING = "counted.nothing"
     TRACE = "counted.trace"
@@ -31,10 +33,12 @@ class SettNote(Role):
     OFFER = "settnote.offer"
     NO_WIND = "settnote.no_wind"
     NO_PEG = "settnote.no_peg"
+    NO_NAIL = "settnote.no_nail"
     NO_END = "settnote.no_end"
     AS_MEASURED = "settnote.as_measured"
     UNEVEN_WINDS = "settnote.uneven_winds"
     UNEVEN_PEGS = "settnote.uneven_pegs"
+    UNEVEN_NAILS = "settnote.uneven_nails"
     UNEVEN_ENDS = "settnote.uneven_ends"
     UNIT_LOSES = "settnote.unit_loses"
     UNIT_LOSES_ANYHOW = "settnote.unit_loses_anyhow"
@@ -47,6 +51,7 @@ class SettNeed(Role):
     UNIT_CM = "settneed.unit_cm"
     HOLDS_WIND = "settneed.holds_wind"
     HOLDS_PEG = "settneed.holds_peg"
+    HOLDS_NAIL = "settneed.holds_nail"
     HOLDS_END = "settneed.holds_end"
     UNIT = "settneed.unit"
     UNIT_LEAST = "settneed.unit_least"

@@ -23,6 +23,8 @@ class WarpNote(Role):
     CROSSED_EVEN = "warpnote.crossed_even"
     PEG_WIDE = "warpnote.peg_wide"
     PEG_AND_THREAD_WIDE = "warpnote.peg_and_thread_wide"
+    NAILED = "warpnote.nailed"
+    NAIL_AND_THREAD_WIDE = "warpnote.nail_and_thread_wide"
 
 
 class Spacing(Role):
@@ -36,6 +38,8 @@ class Spacing(Role):
     NOTCHES_ARE = "spacing.notches_are"
     PEGS = "spacing.pegs"
     PEGS_ARE = "spacing.pegs_are"
+    NAILS = "spacing.nails"
+    NAILS_ARE = "spacing.nails_are"
 
 
 class WarpNeed(Role):
@@ -52,5 +56,7 @@ class WarpNeed(Role):
     NOTCH_AND_TOOTH = "warpneed.notch_and_tooth"
     PEGS_THICK = "warpneed.pegs_thick"
     PEGS_APART = "warpneed.pegs_apart"
+    NAILS_THICK = "warpneed.nails_thick"
+    NAIL_AND_THREAD = "warpneed.nail_and_thread"
     SETT_LINE = "warpneed.sett_line"
     WIDTH_LINE = "warpneed.width_line"

@@ -8,10 +8,12 @@ from layout.drawing.shapes import Curve
 from layout.frames.kinds.by_kind import ByKind
 from layout.frames.kinds.flat_ends import FlatEnd
 from layout.frames.kinds.frame_end import FrameEnd
+from layout.frames.kinds.nails import NailEnd
 from layout.frames.kinds.notched_ends import NotchedEnd
 from layout.frames.kinds.pegged_ends import PeggedEnd
 from layout.frames.kinds.round_bars import RoundBar
 from layout.parts.strips.bands import Bands, row_height
+from layout.parts.strips.nailed import NailedStrip
 from layout.parts.strips.notched import NotchedStrip
 from layout.parts.strips.pegged import PeggedStrip
 from layout.parts.strips.strip_kind import StripKind
@@ -26,6 +28,7 @@ STRIPS: ByKind[StripKind[Any]] = ByKind(
         FlatEnd.name: FlatEndStrip(),
         NotchedEnd.name: NotchedStrip(),
         PeggedEnd.name: PeggedStrip(),
+        NailEnd.name: NailedStrip(),
     },
 )
 

@@ -22,6 +22,7 @@ MESSAGES: dict[Role, str | Plural] = {
     Mark.LIMIT: "limit mark",
     Mark.CENTRE: "centre mark",
     Mark.HOLE: "hole",
+    Mark.NAIL: "nail",
     Mark.NOTCH: "notch",
     Strips.TOO_SHORT: "the strip is too short for {marks} of its marks",
     Strips.NO_TOTAL: "no total at unit line {line}",

@@ -15,6 +15,7 @@ class Mark(Role):
     LIMIT = "proof_printed.mark.limit"
     CENTRE = "proof_printed.mark.centre"
     HOLE = "proof_printed.mark.hole"
+    NAIL = "proof_printed.mark.nail"
     NOTCH = "proof_printed.mark.notch"
 
 

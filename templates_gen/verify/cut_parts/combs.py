@@ -20,7 +20,9 @@ from templates_gen.verify.finding import NOTHING, Findings, finding
 from templates_gen.verify.found_parts import FoundPart
 from templates_gen.verify.printed.expected import Expected, expected
 
-_SETT = re.compile(r"(?P<sett>[\d.]+) ends per (?:cm|inch), (?P<count>[\d.]+) (?P<what>wind|peg|end)s? to (?P<unit>.+)")
+_SETT = re.compile(
+    r"(?P<sett>[\d.]+) ends per (?:cm|inch), (?P<count>[\d.]+) (?P<what>wind|peg|nail|end)s? to (?P<unit>.+)"
+)
 _ROUNDED = Fraction(1, 1000)  # how far off its exact value a number may be said
 _NARROWEST, _SLENDER = 1.0, 3.0  # mm; how often its width a tooth may be long: both stated again on purpose
 
@@ -62,7 +64,9 @@ def prove_sett(plan: Plan) -> Findings:
     read = _SETT.fullmatch(words)
     if read is None:
         return Findings(0.0, (finding(Cut.NO_SETT, words=words),))
-    counted = sett.per_mm * sett.unit.mm / (1 if read["what"] == "end" else 2)  # a wind lays two ends, a peg turns two
+    counted = (
+        sett.per_mm * sett.unit.mm / (1 if read["what"] == "end" else 2)
+    )  # a wind lays two, a peg or nail turns two
     unit = read_length(read["unit"]).mm
     pairs = ((Fraction(read["sett"]), sett.per_mm * per), (Fraction(read["count"]), counted), (unit, sett.unit.mm))
     if any(abs(one - other) > _ROUNDED for one, other in pairs):

@@ -7,11 +7,13 @@ from typing import Any
 
 from layout.frames.kinds.by_kind import ByKind
 from layout.frames.kinds.flat_ends import FlatEnd
+from layout.frames.kinds.nails import NailEnd
 from layout.frames.kinds.notched_ends import NotchedEnd
 from layout.frames.kinds.pegged_ends import PeggedEnd
 from layout.frames.kinds.round_bars import RoundBar
 from layout.kit.kit import Kit, Winding
 from templates_gen.verify.kinds.crossed import CrossedBars, CrossedBoards
+from templates_gen.verify.kinds.nailed import NailEnds
 from templates_gen.verify.kinds.notched import NotchedEnds
 from templates_gen.verify.kinds.pegged import PeggedEnds
 from templates_gen.verify.kinds.truth import Truth
@@ -24,6 +26,7 @@ TRUTHS: ByKind[Truth[Any]] = ByKind(
         FlatEnd.name: FlatEnds(),
         NotchedEnd.name: NotchedEnds(),
         PeggedEnd.name: PeggedEnds(),
+        NailEnd.name: NailEnds(),
     },
 )
 CROSSED: ByKind[Truth[Any]] = ByKind(

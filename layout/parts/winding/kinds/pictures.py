@@ -7,11 +7,13 @@ from collections.abc import Mapping
 from layout.frames.kinds.by_kind import ByKind
 from layout.frames.kinds.flat_ends import FlatEnd
 from layout.frames.kinds.frame_end import FrameEnd
+from layout.frames.kinds.nails import NailEnd
 from layout.frames.kinds.notched_ends import NotchedEnd
 from layout.frames.kinds.pegged_ends import PeggedEnd
 from layout.frames.kinds.round_bars import RoundBar
 from layout.kit.kit import Winding
 from layout.parts.winding.kinds.crossed import CrossedBarPicture, CrossedBoardPicture
+from layout.parts.winding.kinds.nailed import NailedPicture
 from layout.parts.winding.kinds.notched import NotchedPicture
 from layout.parts.winding.kinds.pegged import PeggedPicture
 from layout.parts.winding.kinds.picture_kind import PictureKind
@@ -24,6 +26,7 @@ PICTURES: ByKind[PictureKind] = ByKind(
         FlatEnd.name: FlatEndPicture(),
         NotchedEnd.name: NotchedPicture(),
         PeggedEnd.name: PeggedPicture(),
+        NailEnd.name: NailedPicture(),
     },
 )
 CROSSED: ByKind[PictureKind] = ByKind(

@@ -1,0 +1,100 @@
+"""A warp between nails in a single row."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from fractions import Fraction
+
+from layout.drawing.pens import Pen
+from layout.frames.kinds.nails import NailEnd
+from layout.kit.kit import Kit
+from layout.messages.english import ENGLISH
+from layout.messages.roles import Count, Gauge, Strip, Winding
+from layout.values.units import say_length
+from templates_gen.messages.roles.proof_printed import Mark
+from templates_gen.verify.found_parts import FoundPart
+from templates_gen.verify.kinds.opening import Opening, circles
+from templates_gen.verify.kinds.truth import Course, Form, Marks, Truth, board_inertia
+from templates_gen.verify.printed.pegs import end_thickness, touching
+
+
+class NailEnds(Truth[NailEnd]):
+    """Boards with nails."""
+
+    laid = 2
+    counted = Gauge.NAILS
+    sett = (Count.SETT_INCH_NAILS, Count.SETT_CM_NAILS)
+    note = Winding.NOTE_NAILED
+    legend = (Winding.ON_FACE, Winding.KNOT, Winding.ROWS)
+    titles = (Strip.NAILING_NEAR, Strip.NAILING_FAR)
+    opening = Mark.NAIL
+    full_is_flush = True
+
+    def follow(self, ends: NailEnd, kit: Kit, middles: list[Fraction], pitch: Fraction) -> Marks:
+        """Every nail is as far from the end before it as from the one after it, half a pitch: near and far by turns."""
+        nails = [middles[0] - pitch / 2]
+        for middle in middles:
+            nails.append(2 * middle - nails[-1])
+        return tuple(nails[::2]), tuple(nails[1::2])
+
+    def leans(self, ends: NailEnd, kit: Kit, pitch: Fraction, *, in_pairs: bool) -> Iterator[Fraction]:
+        """From nail to nail it is a pitch; on the sides that face each other a nail and a thread less."""
+        lean = pitch - ends.nail_diameter.mm - Fraction(end_thickness(kit) or 0)
+        while True:
+            yield lean
+            yield -lean
+
+    def lines(self, ends: NailEnd, form: str) -> list[tuple[float, Pen]]:
+        """The row."""
+        return [(float(ends.edge_distance.mm), Pen.REGISTER)]
+
+    def rows(self, ends: NailEnd) -> tuple[float, float]:
+        """All in one row."""
+        return (float(ends.edge_distance.mm),) * 2
+
+    def way(self, ends: NailEnd, kit: Kit, sett: Fraction) -> Strip:
+        """Round nails."""
+        return Strip.WAY_NAILS
+
+    def use(self, ends: NailEnd, kit: Kit, sett: Fraction, form: Form) -> Iterator[str]:
+        """How to lay it and to nail."""
+        if form == "full":
+            yield ENGLISH.say(Strip.FLUSH)
+        else:
+            yield ENGLISH.say(Strip.ROW_FROM_EDGE, row=say_length(ends.edge_distance))
+        yield ENGLISH.say(Strip.NAIL_SIZE, nail=say_length(ends.nail_diameter))
+        if ends.nail_length:
+            yield ENGLISH.say(Strip.NAIL_OUT, out=say_length(ends.nail_length))
+        yield ENGLISH.say(Strip.NAIL)
+
+    def wanted(self, ends: NailEnd, marks: Sequence[Fraction], to_weaving: int) -> list[Opening]:
+        """A circle as wide as a nail at every mark."""
+        y, wide = to_weaving * float(ends.edge_distance.mm), float(ends.nail_diameter.mm)
+        return [Opening(float(x), y, wide, wide) for x in marks]
+
+    def find(self, ends: NailEnd, seen: FoundPart) -> Iterator[Opening]:
+        """Circles."""
+        return circles(seen)
+
+    def together(self, ends: NailEnd, kit: Kit, inside: float) -> float:
+        """All ends lie on the face from the nails on."""
+        return max(inside, float(ends.edge_distance.mm) + float(ends.nail_diameter.mm) / 2)
+
+    def courses(self, ends: NailEnd, kit: Kit, near: list[float], far: list[float]) -> list[Course]:
+        """The lines that touch two nails, drawn on to both outer edges of the frame."""
+        high, deep = float(kit.frame.outer_height.mm), float(ends.edge_distance.mm)
+        radius = (float(ends.nail_diameter.mm) + (end_thickness(kit) or 0.0)) / 2
+        found = []
+        for k in range(len(near) + len(far) - 1):
+            low, up = (near[(k + 1) // 2], deep), (far[k // 2], high - deep)
+            line = touching(low, up, radius, right=k % 2 == 0)
+            found.append((line(0.0), line(high)))
+        return found
+
+    def leaves_thickness_out(self, kit: Kit) -> bool:
+        """The thread lies beside its nails."""
+        return end_thickness(kit) is None
+
+    def inertia(self, ends: NailEnd, kit: Kit) -> float | None:
+        """A board; what the nails take of it is left aside."""
+        return board_inertia(kit, float(ends.thickness.mm))
