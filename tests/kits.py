@@ -65,6 +65,7 @@ PEGGED: dict[str, object] = {
 
 CROSSED: dict[str, object] = {"weaving.winding": "figure eight"}
 """Wound in a figure eight, on round bars or flat ends."""
+
 NAILS: dict[str, object] = {
     "frame.ends": "nails",
     "frame.bar_diameter": None,

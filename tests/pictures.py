@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from itertools import product
 
-from kits import CROSSED, FLAT, NOTCHED, PEGGED
+from kits import CROSSED, FLAT, NAILS, NOTCHED, PEGGED
 
 KINDS: dict[str, dict[str, object]] = {
     "round bars": {},
@@ -14,6 +14,7 @@ KINDS: dict[str, dict[str, object]] = {
     "notched ends": dict(NOTCHED),
     "notches in pairs": NOTCHED | {"frame.notch_density": "1.25 per cm"},
     "pegged ends": dict(PEGGED),
+    "nails": dict(NAILS),
 }
 TURNS: dict[str, dict[str, object]] = {
     f"{near_end}, from the {start}, {tie_off}": {

@@ -67,7 +67,14 @@ PEGGED: dict[str, Any] = ROUND | {
     }
 }
 NAILS: dict[str, Any] = ROUND | {
-    "frame": {"ends": "nails", "thickness": "18 mm", "nail_diameter": "1 mm", "edge_distance": "10 mm", **_SIZES}
+    "frame": {
+        "ends": "nails",
+        "thickness": "18 mm",
+        "nail_diameter": "1 mm",
+        "nail_length": "8 mm",
+        "edge_distance": "10 mm",
+        **_SIZES,
+    }
 }
 LEFT_OUT = object()
 

@@ -132,7 +132,7 @@ def frame_tables(draw: st.DrawFn, widest_mm: int) -> dict[str, object]:
         "side_width": draw(length_texts(0, width / 6)),
         "margin": draw(length_texts(3, width / 6)),
     }
-    kind = draw(st.sampled_from(["round bars", "flat ends", "notched ends", "pegged ends"]))
+    kind = draw(st.sampled_from(["round bars", "flat ends", "notched ends", "pegged ends", "nails"]))
     if kind == "round bars":
         return {"ends": kind, "bar_diameter": draw(length_texts(4, 60)), **table}
     if kind == "notched ends":
@@ -142,6 +142,10 @@ def frame_tables(draw: st.DrawFn, widest_mm: int) -> dict[str, object]:
         pegs = {key: draw(length_texts(2, 20)) for key in ("row_distance", "edge_distance")}
         pegs |= {"thickness": draw(length_texts(3, 60)), "peg_diameter": draw(length_texts(1, 8))}
         return {"ends": kind, **pegs, **table}
+    if kind == "nails":
+        nails = {"edge_distance": draw(length_texts(2, 20)), "nail_diameter": draw(length_texts(0.5, 3))}
+        nails |= {"nail_length": draw(length_texts(2, 30))} if draw(st.booleans()) else {}
+        return {"ends": kind, "thickness": draw(length_texts(3, 60)), **nails, **table}
     edge = {"edge_radius": draw(length_texts(0, 6))} if draw(st.booleans()) else {}
     return {"ends": "flat ends", "thickness": draw(length_texts(12, 60)), **edge, **table}
 
@@ -161,7 +165,7 @@ def kits(
         "start": draw(st.sampled_from(["left", "right"])),
         "first_pass": draw(st.sampled_from(["face", "back"])),
     }
-    if frame["ends"] in ("notched ends", "pegged ends"):
+    if frame["ends"] in ("notched ends", "pegged ends", "nails"):
         del weaving["slant"], weaving["first_pass"]
     weaving |= draw(
         st.fixed_dictionaries(

@@ -5,9 +5,10 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping
 from typing import Any
 
-from kits import FLAT, NOTCHED, PEGGED
+from kits import FLAT, NAILS, NOTCHED, PEGGED
 from wrong_builders import Wrong, returns, swap, value
 
+import layout.parts.winding.kinds.nailed as nailed_module
 import layout.parts.winding.kinds.pegged as pegged_module
 import layout.parts.winding.kinds.wound as wound_module
 import layout.parts.winding.side as side_module
@@ -84,6 +85,11 @@ def other_layer(shapes: Any) -> Any:
     return [each._replace(pen=pens[each.pen]) if isinstance(each, Curve) else each for each in shapes]
 
 
+def beside_its_nail(right: Any) -> Any:
+    """A knot a little beside the nail it is tied to."""
+    return lambda *given: Placing(0, 2.0, 0).points([right(*given)])[0]
+
+
 def one_on(numbers: Any) -> Any:
     """Each number at the next one's place."""
     places = [number.at for number in numbers]
@@ -135,6 +141,10 @@ PICTURES: Mapping[str, Wrong] = {
         PICTURE,
         value(pegged_module.PeggedPicture, "note", Winding.NOTE_WOUND),
     ),
+    "the note of pegs for nails": Wrong(
+        NAILS, PICTURE, value(nailed_module.NailedPicture, "note", Winding.NOTE_PEGGED)
+    ),
+    "the knots of nails on the wood": Wrong(NAILS, PICTURE, swap(nailed_module.NailedPicture, "knot", beside_its_nail)),
     "doubled ends not said in a picture": Wrong(DOUBLED, PICTURE, value(Plan, "doubled", property(lambda _: ()))),
 }
 """By a name that says what is wrong."""

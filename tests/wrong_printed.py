@@ -7,7 +7,7 @@ from dataclasses import replace
 from fractions import Fraction
 from typing import Any
 
-from kits import FLAT, NOTCHED, PEGGED
+from kits import FLAT, NAILS, NOTCHED, PEGGED
 from wrong_builders import Spoil, Wrong, returns, swap, value
 
 import layout.estimate.headings as headings_module
@@ -15,6 +15,7 @@ import layout.parts.guide_words as guide_words_module
 import layout.parts.strip as strip_module
 import layout.parts.strips.pegged as holes_module
 import layout.plan as plan_module
+import layout.warps.nailed as nailed_module
 import layout.warps.pegged as pegged_module
 import layout.warps.warping as warping_module
 from layout.drawing.shapes import Placing
@@ -27,6 +28,7 @@ ROUND: Mapping[str, object] = {"weaving.slant": "face straight"}
 HELD = NOTCHED | {"frame.notch_density": "5 per cm"}
 ROUNDED = FLAT | {"frame.edge_radius": "4 mm"}
 TIED = PEGGED | {"warp": {"wrap": {"turns": 50, "window": "20 mm"}}}  # a thread of 0.4 mm
+NAILED = NAILS | {"warp": {"wrap": {"turns": 50, "window": "20 mm"}}, "frame.outer_height": "40 cm"}
 FROM_RIGHT = PEGGED | {"weaving.start": "right", "weaving.near_end": "top", "weaving.tie_off": "far end"}
 
 
@@ -77,9 +79,26 @@ PRINTED: Mapping[str, Wrong] = {
     "the fan of pegs that stand in one row": Wrong(
         TIED, "spacing-guide.pdf", value(pegged_module, "peg_depth", lambda ends, _: ends.edge_distance.mm)
     ),
+    "the thread left out between nails": Wrong(NAILED, "spacing-guide.pdf", fan_of_a_thread(Fraction(0))),
+    "the fan of nails that stand at the edge": Wrong(
+        NAILED,
+        "spacing-guide.pdf",
+        swap(
+            nailed_module,
+            "courses_between",
+            lambda right: (
+                lambda frame, warp, across, _, period: right(frame, warp, across, lambda _: Fraction(0), period)
+            ),
+        ),
+    ),
     # what is counted off, and what is tied outside
     "single ends counted off between pegs": Wrong(
         PEGGED | {"sett": {"readings": [{"pairs": 26, "window": "5 cm"}], "marking_unit": "1 cm"}},
+        "strip-near.pdf",
+        value(plan_module, "counted_by", lambda _: SINGLY),
+    ),
+    "single ends counted off between nails": Wrong(
+        NAILS | {"sett": {"readings": [{"pairs": 26, "window": "5 cm"}], "marking_unit": "1 cm"}},
         "strip-near.pdf",
         value(plan_module, "counted_by", lambda _: SINGLY),
     ),

@@ -6,15 +6,17 @@ from collections.abc import Callable, Mapping
 from dataclasses import replace
 from typing import Any
 
-from kits import FLAT, NOTCHED, PEGGED
+from kits import FLAT, NAILS, NOTCHED, PEGGED
 from wrong_builders import Wrong, returns, swap, value
 
 import layout.parts.strip as strip_module
 import layout.parts.strip_words as wording
+import layout.parts.strips.nailed as nailed_module
 import layout.parts.strips.notched as notched_module
 import layout.parts.strips.pegged as pegged_module
 import layout.parts.strips.wound as wound_module
 from layout.drawing.pens import Pen
+from layout.drawing.shapes import Point, circle
 from layout.frames.kinds.flat_ends import FlatEnd
 from layout.frames.kinds.round_bars import RoundBar
 from layout.messages.catalogue import Role
@@ -27,8 +29,14 @@ ROUND: Mapping[str, object] = {"weaving.slant": "face straight"}
 NEAR = "strip-near.pdf"
 DOUBLED = {"weaving.doubled_selvedges": 2}
 HELD = NOTCHED | {"frame.notch_density": "5 per cm"}
+NAILED = NAILS | {"frame.nail_length": "12 mm"}
 ROUNDED = FLAT | {"frame.edge_radius": "4 mm"}
 FROM_RIGHT = PEGGED | {"weaving.start": "right", "weaving.near_end": "top", "weaving.tie_off": "far end"}
+
+
+def thick_nails(ends: Any, marks: list[float], up: int) -> Any:
+    """Circles of 2 mm for nails of 1.8 mm."""
+    return [circle(Point(x, up * float(ends.edge_distance.mm)), 1.0, Pen.REGISTER) for x in marks]
 
 
 def turned(right: Any) -> property:
@@ -100,6 +108,10 @@ STRIPS: Mapping[str, Wrong] = {
     "the line of a row of pegs aside": Wrong(
         PEGGED, NEAR, returns(pegged_module, "_pegged", lambda b: replace(b, lines=((21.0, Pen.REGISTER), b.lines[1])))
     ),
+    "the line of a row of nails aside": Wrong(
+        NAILS, NEAR, returns(nailed_module, "_nailed", lambda b: replace(b, lines=((9.99, Pen.REGISTER),)))
+    ),
+    "nails drawn thicker": Wrong(NAILED, "strip-far.svg", value(nailed_module, "_nails", thick_nails)),
     # what a strip says
     "left and right exchanged": Wrong(ROUND, NEAR, returns(wording, "_sides", crossed)),
     "right named at the left": Wrong(NOTCHED, "strip-far.pdf", returns(wording, "_sides", moved)),
@@ -145,6 +157,15 @@ STRIPS: Mapping[str, Wrong] = {
     "rows of pegs another distance apart in words": Wrong(
         PEGGED, NEAR, returns(pegged_module, "_drilling", worded("12 mm", "10 mm"))
     ),
+    "nails of another size in words": Wrong(NAILED, NEAR, returns(nailed_module, "_nailing", worded("1.8 mm", "2 mm"))),
+    "nails that stand out further in words": Wrong(
+        NAILED, NEAR, returns(nailed_module, "_nailing", worded("12 mm", "14 mm"))
+    ),
+    "the caution of nails left out": Wrong(NAILED, NEAR, returns(nailed_module, "_nailing", lambda said: said[:-1])),
+    "a nail template called one to drill by": Wrong(
+        NAILED, NEAR, returns(strip_module, "title_of", lambda _: ENGLISH.say(Strip.DRILLING_NEAR))
+    ),
+    "pegs said for nails": Wrong(NAILED, NEAR, returns(wording, "_way", lambda _: Strip.WAY_PEGS)),
     "width and depth of a notch exchanged in words": Wrong(
         NOTCHED,
         "strip-far.pdf",

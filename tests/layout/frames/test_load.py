@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 
 import pytest
-from kits import FLAT, NOTCHED, PEGGED, kit_of, plan_of
+from kits import FLAT, NAILS, NOTCHED, PEGGED, kit_of, plan_of
 from scipy.integrate import quad
 
 from layout.frames.load import Load
@@ -61,6 +61,7 @@ def test_a_tension_left_out_is_assumed_and_said_to_be() -> None:
         (BEECH | FLAT | {"frame.end_width": "30 mm"}, 18 * 30**3 / 12, 13_000),
         (BEECH | NOTCHED | {"frame.end_width": "36 mm"}, 12 * 30**3 / 12, 13_000),
         (BEECH | PEGGED | {"frame.end_width": "30 mm"}, 15 * 30**3 / 12, 13_000),
+        (BEECH | NAILS | {"frame.end_width": "30 mm"}, 15 * 30**3 / 12, 13_000),
     ],
 )
 def test_bending_is_that_of_the_beam(changes: dict[str, object], inertia: float, modulus: float) -> None:

@@ -6,7 +6,7 @@ from typing import Any
 
 import pytest
 
-from tests.plain_kits import FLAT, LEFT_OUT, NOTCHED, PEGGED, ROUND, changed, only_refusal
+from tests.plain_kits import FLAT, LEFT_OUT, NAILS, NOTCHED, PEGGED, ROUND, changed, only_refusal
 
 
 @pytest.mark.parametrize(
@@ -83,6 +83,11 @@ def test_inputs_that_do_not_go_together_are_refused(changes: dict[str, Any], key
             "frame.outer_height",
             "that both frame ends take and 10 mm to weave in",
         ),
+        (NAILS, {"frame__nail_diameter": LEFT_OUT}, "frame.nail_diameter", 'given with ends = "nails"'),
+        (NAILS, {"frame__row_distance": "9 mm"}, "frame.row_distance", 'left out with ends = "nails"'),
+        (NAILS, {"frame__end_width": "10 mm"}, "frame.end_width", "more than the 10.5 mm that its nails take"),
+        (NAILS, {"weaving__slant": "face straight"}, "weaving.slant", "where all ends lie straight on the face"),
+        (PEGGED, {"frame__nail_length": "9 mm"}, "frame.nail_length", 'left out with ends = "pegged ends"'),
         (ROUND, {"frame__notch_depth": "5 mm"}, "frame.notch_depth", 'left out with ends = "round bars"'),
         (FLAT, {"frame__edge_distance": "5 mm"}, "frame.edge_distance", 'left out with ends = "flat ends"'),
         (ROUND, {"weaving__tie_off": "nowhere"}, "weaving.tie_off", '"near end", "far end" or "either end"'),

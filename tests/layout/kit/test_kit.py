@@ -20,7 +20,7 @@ from layout.kit.yarn_inputs import YARN_INPUTS
 from layout.sett.sett import take_sett
 from layout.values.errors import FieldErrors
 from layout.values.units import Length
-from tests.plain_kits import FLAT, LEFT_OUT, METRICS, NOTCHED, PEGGED, ROUND, changed
+from tests.plain_kits import FLAT, LEFT_OUT, METRICS, NAILS, NOTCHED, PEGGED, ROUND, changed
 from tests.strategies import kits
 
 
@@ -122,7 +122,7 @@ def test_the_sett_alone_is_read_as_in_a_kit() -> None:
         read_sett_input({}, METRICS)
 
 
-@pytest.mark.parametrize("base", [ROUND, FLAT, changed(NOTCHED, frame__notch_density="5 per cm"), PEGGED])
+@pytest.mark.parametrize("base", [ROUND, FLAT, changed(NOTCHED, frame__notch_density="5 per cm"), PEGGED, NAILS])
 def test_a_kit_tells_every_input_it_has(base: dict[str, Any]) -> None:
     """`kit_values` leaves out only what the kit does not have: what belongs to other frame ends, and a sett given."""
     own = {"marking_unit": "4 cm", "loosest": True} | (

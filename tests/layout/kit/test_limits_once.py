@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from fractions import Fraction
 
 import pytest
-from kits import FLAT, NOTCHED, PEGGED, kit_of
+from kits import FLAT, NAILS, NOTCHED, PEGGED, kit_of
 
 from layout.kit.input import Input
 from layout.kit.inputs import BY_KEY, INPUTS
@@ -29,6 +29,7 @@ BASES: dict[str, dict[str, object]] = {
     "flat ends": FLAT,
     "notched ends": NOTCHED,
     "pegged ends": PEGGED,
+    "nails": NAILS,
 }
 
 

@@ -6,7 +6,7 @@ import math
 
 import pytest
 from golden import listed, matches
-from kits import NOTCHED, PEGGED, plan_of, strip_of
+from kits import NAILS, NOTCHED, PEGGED, plan_of, strip_of
 
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Curve, Text
@@ -21,6 +21,7 @@ GOLDEN: dict[str, tuple[dict[str, object], End]] = {
     "notch-template-near": (NOTCHED | SHORT, "near"),
     "notches-held-far-every-second": (HELD | SHORT, "far"),
     "notches-held-far-two-ends": (IN_PAIRS | SHORT, "far"),
+    "nail-template-near": (NAILS | SHORT | {"frame.nail_length": "10 mm"}, "near"),
     "drilling-template-far": (PEGGED | SHORT | {"weaving.doubled_selvedges": 1}, "far"),
 }
 
@@ -62,6 +63,20 @@ def test_holes_by_hand() -> None:
         x, y = marks[number], 10.0 if number % 2 else 22.0
         assert path.closed
         assert all(math.dist(point, (x, y)) == pytest.approx(1.25) for point in path.points())
+
+
+@pytest.mark.parametrize(("near_end", "up"), [("bottom", 1), ("top", -1)])
+def test_nails_by_hand(near_end: str, up: int) -> None:
+    """Near nails from -22 by 8 mm in one row, 10 mm from the edge; circles of 1.8 mm, each with its cross."""
+    part = strip_of(NAILS | SHORT | {"weaving.near_end": near_end})
+    marks = [p for p in part.shapes if isinstance(p, Curve) and p.pen in (Pen.MARK, Pen.TEN)]
+    assert [mark.start.x for mark in marks] == [-22, -14, -6, 2, 10, 18]
+    assert [(mark.start.y + mark.steps[0].end.y) / 2 for mark in marks] == pytest.approx([10 * up] * 6)
+    for mark, path in zip(marks, outlines(part), strict=True):
+        assert path.closed
+        assert all(math.dist(point, (mark.start.x, 10 * up)) == pytest.approx(0.9) for point in path.points())
+    rows = [p.start.y for p in part.shapes if isinstance(p, Curve) and p.pen is Pen.REGISTER and p.start.x < -23]
+    assert 10 * up in rows
 
 
 def test_every_cross_is_in_its_hole() -> None:
@@ -110,6 +125,13 @@ def test_tools_have_their_caution(kind: dict[str, object], caution: str) -> None
     (note,) = strip_of(kind).notes
     assert "Clamp the board" in note
     assert caution in note
+
+
+def test_nails_have_their_caution() -> None:
+    """Whoever nails reads to shield the eyes and to keep the fingers off."""
+    (note,) = strip_of(NAILS).notes
+    assert "Shield your eyes" in note
+    assert "with pliers and not with fingers" in note
 
 
 def test_a_notch_keeps_a_tooth_beside_it() -> None:

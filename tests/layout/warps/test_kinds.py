@@ -8,7 +8,7 @@ from typing import Any
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
-from kits import NOTCHED, PEGGED, plan_of
+from kits import NAILS, NOTCHED, PEGGED, plan_of
 
 from layout.values.errors import FieldError
 from layout.warps.pegged import in_outer_row
@@ -22,6 +22,7 @@ KINDS: dict[str, dict[str, object]] = {
     "notched already, every second": NOTCHED | {"frame.notch_density": "5 per cm"},
     "notched already, two to a notch": NOTCHED | {"frame.notch_density": "1.25 per cm"},
     "pegged": PEGGED,
+    "nailed": NAILS,
 }
 
 
@@ -36,6 +37,7 @@ BY_HAND: dict[str, dict[int, tuple[tuple[float, ...], tuple[float, ...]]]] = {
     "notched already, every second": {6: ((-10, -6, -2, 2, 6, 10),) * 2, 5: ((-8, -4, 0, 4, 8),) * 2},
     "notched already, two to a notch": {6: ((-10, -2, 6), (-10, -2, 6, 14)), 5: ((-8, 0, 8), (-8, 0, 8))},
     "pegged": {6: ((-12, -4, 4, 12), (-8, 0, 8)), 5: ((-10, -2, 6), (-6, 2, 10))},
+    "nailed": {6: ((-12, -4, 4, 12), (-8, 0, 8)), 5: ((-10, -2, 6), (-6, 2, 10))},
     "wound": {6: ((-12, -4, 4, 12), (-8, 0, 8)), 5: ((-10, -2, 6), (-6, 2, 10))},
     "wound, face straight, back first": {6: ((-14, -6, 2, 10), (-6, 2, 10)), 5: ((-12, -4, 4), (-4, 4, 12))},
 }
@@ -95,7 +97,7 @@ def test_where_the_warp_is_tied_off(kind: str, width: str, way: dict[str, Any]) 
     assert room - 4 * (3 - len(odd)) < warp.width <= room
 
 
-SYMMETRIC = ("wound", "notched", "notched already, every second", "pegged")
+SYMMETRIC = ("wound", "notched", "notched already, every second", "pegged", "nailed")
 
 
 @given(st.sampled_from(SYMMETRIC), widths, ways)
@@ -139,7 +141,7 @@ def test_layers_follow_from_the_way_of_winding(start: str, first: str) -> None:
     assert layers == (in_order if start == "left" else in_order[::-1])
 
 
-@pytest.mark.parametrize("kind", ["notched", "notched already, two to a notch", "pegged"])
+@pytest.mark.parametrize("kind", ["notched", "notched already, two to a notch", "pegged", "nailed"])
 def test_between_notches_and_pegs_there_are_no_winds(kind: str) -> None:
     """All ends lie on the face, and what counts winds says that there are none."""
     warp = warp_of(kind)

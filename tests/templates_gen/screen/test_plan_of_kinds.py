@@ -1,4 +1,4 @@
-"""What the command `plan` says of frames with notches and pegs, and of warps that are doubled or odd, by hand."""
+"""What the command `plan` says of notches, pegs and nails, and of warps that are doubled or odd, by hand."""
 
 from __future__ import annotations
 
@@ -45,16 +45,25 @@ def test_pegs_of_an_odd_warp() -> None:
     assert values["far_marks_mm"] == [-92.5 + 10 * j for j in range(20)]
 
 
+def test_nails() -> None:
+    """3 ends per cm over 15 cm: 45, odd, so tied off at the far end; 23 nails at each, 20/3 mm apart; 47 threads."""
+    values = values_of("finch")
+    assert (values["ends"], values["threads"], values["winds"], values["winds_per_unit"]) == (45, 47, None, None)
+    assert values["near_marks_mm"] == pytest.approx([-75 + 20 * j / 3 for j in range(23)])
+    assert values["far_marks_mm"] == pytest.approx([-75 + 10 / 3 + 20 * j / 3 for j in range(23)])
+
+
 @pytest.mark.parametrize(
     ("name", "said"),
     [
         ("alder", ("Notches", "66  ", "the outer end at each side doubled", "tied off at the near end")),
         ("maple", ("an end in every second notch, of 10 notches an inch", "50 near, 50 far")),
+        ("finch", ("from one nail to the next; each turns two ends", "3 nails to each", "23 near, 23 far")),
         ("hazel", ("each turns two ends", "39", "20 near, 20 far", "tied off at the far end", "0.5 cm more")),
     ],
 )
 def test_the_plan_for_people(name: str, said: tuple[str, ...]) -> None:
-    """It speaks of notches and pegs, never of winds, and says where the warp is tied off."""
+    """It speaks of notches, pegs and nails, never of winds, and says where the warp is tied off."""
     table = run("plan", KITS / f"{name}-frame.toml").stdout
     assert all(each in table for each in said)
     assert "wind" not in table.lower()

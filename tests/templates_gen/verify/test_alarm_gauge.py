@@ -8,7 +8,7 @@ from functools import cache
 
 import pytest
 from alarms import alarm_of
-from kits import NOTCHED, PEGGED, kit_of
+from kits import NAILS, NOTCHED, PEGGED, kit_of
 
 import layout.parts.gauge_table as table_module
 import layout.parts.wrap_gauge as gauge_module
@@ -28,6 +28,7 @@ KITS: dict[str, dict[str, object]] = {
     "coarse": {"sett.given": "0.2 ends/cm"},
     "notched": NOTCHED | {"sett": {"readings": [{"pairs": 13, "window": "5 cm"}]}},
     "notched already": NOTCHED | {"frame.notch_density": "7/3 per cm", "sett.given": "14/3 per cm"},
+    "nails": NAILS | {"sett": {"readings": [{"pairs": 9, "window": "1 in"}]}},
     "pegged": PEGGED | {"sett": {"readings": [{"pairs": 9, "window": "1 in"}]}},
 }
 

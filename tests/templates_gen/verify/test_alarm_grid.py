@@ -8,7 +8,7 @@ from fractions import Fraction
 from typing import Any
 
 import pytest
-from kits import NOTCHED, PEGGED, font_metrics, plan_of
+from kits import NAILS, NOTCHED, PEGGED, font_metrics, plan_of
 
 import layout.paper.panes as panes_module
 import layout.parts.grid as grid_module
@@ -31,6 +31,7 @@ KITS: dict[str, dict[str, object]] = {
     "picks": {"weft": {"picks": {"number": 45, "over": "2 in"}}},
     "a guess": {"weft": {"wrap": {"turns": 11, "window": "2 cm"}}, "paper.size": "a3"},
     "notched, odd": BEADS | NOTCHED | {"weaving.width": "10 cm", "weaving.tie_off": "far end"},
+    "nails": BEADS | NAILS,
     "pegged": BEADS | PEGGED | {"weaving.doubled_selvedges": 2},
     "large": BEADS | {"weaving.width": "60 cm", "frame.outer_width": "70 cm", "weaving.start": "right"},
 }

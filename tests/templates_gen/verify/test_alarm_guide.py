@@ -8,7 +8,7 @@ from functools import cache
 
 import pytest
 from alarms import alarm_of
-from kits import FLAT, NOTCHED, PEGGED, font_metrics, kit_of
+from kits import FLAT, NAILS, NOTCHED, PEGGED, font_metrics, kit_of
 
 import layout.parts.guide_words as words_module
 import layout.parts.spacing_guide as guide_module
@@ -33,6 +33,8 @@ KITS: dict[str, dict[str, object]] = {
     "tiled inches": TILED | {"sett.given": "7.5 epi", "paper.size": "a4", "weaving.slant": "face straight"},
     "notched": NOTCHED,
     "two to a notch": NOTCHED | {"frame.notch_density": "2 per cm", "sett.given": "4 per cm"},
+    "nails": NAILS,
+    "nails as thick as the pitch": NAILS | {"frame.nail_diameter": "4 mm"},
     "pegged": PEGGED,
     "pegs as thick as the pitch": PEGGED | {"frame.peg_diameter": "4 mm"},
     "fine": {"sett.given": "12 ends/cm"},

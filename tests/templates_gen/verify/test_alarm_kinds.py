@@ -9,7 +9,7 @@ from pathlib import Path
 from typing import Any
 
 import pytest
-from kits import NOTCHED, PEGGED, font_metrics, parts_of, plan_of
+from kits import NAILS, NOTCHED, PEGGED, font_metrics, parts_of, plan_of
 
 import layout.parts.strip as strip_module
 import layout.parts.strips.notched as notched_strip
@@ -40,6 +40,9 @@ KINDS: dict[str, dict[str, object]] = {
     "held, two ends": NOTCHED | {"frame.notch_density": "1.25 per cm"},
     "pegged": PEGGED,
     "pegged, odd, from the right": PEGGED | {"weaving.tie_off": "far end", "weaving.start": "right"},
+    "nailed": NAILS | {"frame.nail_length": "12 mm"},
+    "nailed, odd, from the right": NAILS | {"weaving.tie_off": "far end", "weaving.start": "right"},
+    "tiles of nails": NAILS | {"paper.lay": "tiles", "weaving.near_end": "top"},
     "wound, odd": {"weaving.tie_off": "far end", "weaving.slant": "face straight", "weaving.first_pass": "back"},
     "tiles of notches": NOTCHED | {"paper.lay": "tiles"},
     "tiles of pegs": PEGGED | {"paper.lay": "tiles", "frame.peg_diameter": "6 mm"},
@@ -139,6 +142,14 @@ WRONG: dict[str, tuple[str, Callable[[PATCH], None]]] = {
     "rows swapped": ("pegged", lambda patch: patch.setattr(pegged, "in_outer_row", lambda number: number % 2 == 0)),
     "rows too near the edge": ("pegged", outlines(lower(0.01))),
     "holes too wide": ("pegged", thicker),
+    "a nail aside": ("nailed", outlines(aside(0.002))),
+    "a nail missing": ("nailed", outlines(lambda paths: paths[:-1])),
+    "a nail twice": ("nailed", outlines(lambda paths: [paths[0], *paths])),
+    "a row of nails too near the edge": ("nailed", outlines(lower(0.01))),
+    "far nails where near ones belong": (
+        "nailed",
+        laid(far=lambda warp: tuple(x - 4 for x in warp.far)),  # type: ignore[attr-defined]
+    ),
     "a tick aside": ("held, every second", outlines(aside(0.002))),
     "a tick missing": ("held, every second", outlines(lambda paths: paths[1:])),
     "marks where notches stay empty": (

@@ -6,7 +6,7 @@ from dataclasses import replace
 from fractions import Fraction
 
 import pytest
-from kits import NOTCHED, PEGGED, kit_of
+from kits import NAILS, NOTCHED, PEGGED, kit_of
 
 from layout.values.units import Sett
 from templates_gen.verify.printed.expected import expected, sett_is_sound
@@ -22,6 +22,8 @@ BY_HAND: dict[str, tuple[dict[str, object], int, tuple[int, ...], tuple[int, ...
     "held, two ends": (NOTCHED | {"frame.notch_density": "1.25 per cm"}, 4, (-6, 2), (-6, 2, 10)),
     "pegged": (PEGGED, 4, (-8, 0, 8), (-4, 4)),
     "pegged, odd": (PEGGED, 3, (-6, 2), (-2, 6)),
+    "nailed": (NAILS, 4, (-8, 0, 8), (-4, 4)),
+    "nailed, odd": (NAILS, 3, (-6, 2), (-2, 6)),
     "wound, odd": ({"weaving.tie_off": "far end"}, 3, (-6, 2), (-2, 6)),
     "wound, odd, face straight": (
         {"weaving.tie_off": "far end", "weaving.slant": "face straight"},
@@ -72,6 +74,8 @@ CLOSE = {"sett.given": None, "sett.readings": [{"pairs": 26, "window": "5 cm"}]}
         (PEGGED | CLOSE, F(4), 10, True),  # 26 pairs in 5 cm are 5.2 per cm: two pegs to 1 cm
         (PEGGED | CLOSE, F(5), 10, False),
         (PEGGED | CLOSE, F(5), 20, True),
+        (NAILS | ROUGH, F(5, 2), 40, True),  # as with pegs
+        (NAILS | ROUGH, F(5, 2), 20, False),
         (HELD | ROUGH, F(5, 2), 20, True),  # every second notch of 5 per cm
         (HELD | ROUGH, F(5), 20, False),  # more than was measured
         (NOTCHED | ROUGH | {"frame.notch_density": "1.3 per cm"}, F(13, 5), 20, True),  # two to a notch

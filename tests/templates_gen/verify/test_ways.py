@@ -5,7 +5,7 @@ from __future__ import annotations
 from fractions import Fraction
 
 import pytest
-from kits import NOTCHED, PEGGED, plan_of
+from kits import NAILS, NOTCHED, PEGGED, plan_of
 from pictures import EVERY
 
 from templates_gen.verify.printed.expected_passes import ExpectedPass, expected_passes
@@ -36,7 +36,9 @@ def test_two_winds_by_hand() -> None:
 
 
 def test_notches_and_pegs_by_hand() -> None:
-    """Upright at notches; in pairs every second pass leads two pitches on; pegs of 2.5 mm leave 1.5 of 4 mm."""
+    """Upright at notches; in pairs every second pass leads two pitches on; pegs of 2.5 mm leave 1.5 of 4 mm, nails
+    of 1.8 mm leave 2.2.
+    """
     assert found(NOTCHED | {"weaving.width": "8 mm"}) == (
         ExpectedPass(F(2), F(0), True, True, True),
         ExpectedPass(F(6), F(0), True, False, True),
@@ -44,6 +46,7 @@ def test_notches_and_pegs_by_hand() -> None:
     pairs = found(NOTCHED | {"weaving.width": "12 mm", "frame.notch_density": "1.25 per cm"})
     assert [way.lean for way in pairs] == [0, 8, 0]
     assert [way.lean for way in found(PEGGED | {"weaving.width": "8 mm"})] == [F(3, 2), F(-3, 2)]
+    assert [way.lean for way in found(NAILS | {"weaving.width": "8 mm"})] == [F(11, 5), F(-11, 5)]
 
 
 @pytest.mark.parametrize("name", EVERY)

@@ -57,4 +57,5 @@ def test_there_are_enough_of_them() -> None:
         "flat ends",
         "notched ends",
         "pegged ends",
+        "nails",
     }
