@@ -30,7 +30,7 @@ BOTTOM = ((_TWO_INCH, 50.0, "5 cm"),)
 line, so that one wrapping gives both counts."""
 
 _EDGE, _LABEL, _SLIT, _SLIT_UP = 9.0, 6.6, 7.5, 11.0
-_FIRST_LINE, _CORNER, _ARM = 16.0, 0.8, 0.5
+_FIRST_LINE, _CORNER, _ARM = 14.2, 0.8, 0.5
 _NAMES, _HEADS, _RULE, _ROWS, _ROW = 33.4, (27.4, 23.8), 22.6, 19.3, 3.5
 _COUNTS, _TABLE = 16.0, LENGTH - 2 * _MARGIN
 
@@ -80,7 +80,7 @@ def _slits() -> list[Shape]:
 
 def _instructions(metrics: FontMetrics) -> list[tuple[str, float]]:
     """Each line of how to wrap and count, and how high it stands."""
-    said = map(ENGLISH.say, (Gauge.WIND, Gauge.COUNT))
+    said = map(ENGLISH.say, (Gauge.WIND, Gauge.COUNT, Gauge.ALONE))
     lines = [line for one in said for line in wrap(one, SMALL, LENGTH - 2 * _MARGIN, metrics)]
     return [(words, -_FIRST_LINE - k * LEADING * SMALL) for k, words in enumerate(lines)]
 

@@ -47,9 +47,10 @@ MESSAGES: dict[Role, str | Plural] = {
     CutWord.ON_JIG_FAR: "{kit}" + _DOT + "pegs, far end",
     CutWord.GAUGE: "Wrap gauge",
     CutWord.ON_GAUGE: "{kit}" + _DOT + "wrap gauge",
-    CutWord.GAUGE_WIND: "Weft first, against a shoulder; then warp and weft by turns,",
+    CutWord.GAUGE_WIND: "Warp and weft: weft first, against a shoulder; then by turns,",
     CutWord.GAUGE_TOUCH: "side by side: they touch, and they are not squeezed.",
     CutWord.GAUGE_COUNT: "Count whole pairs: a last warp without its weft is not counted.",
+    CutWord.GAUGE_ALONE: "One yarn: push turns together until the window takes no more.",
     CutWord.GUIDE: "Spacing guide",
     CutWord.ON_GUIDE_NEAR: "{kit}" + _DOT + "spacing guide, near heading" + _DOT + "{sett}",
     CutWord.ON_GUIDE: "{kit}" + _DOT + "spacing guide" + _DOT + "{sett}",
@@ -111,7 +112,7 @@ MESSAGES: dict[Role, str | Plural] = {
     CutNote.CLAMP_BOTTOM: _CLAMP.format(_BOTTOM),
     CutNote.CLAMP_TOP: _CLAMP.format(_TOP),
     CutNote.USE_GAUGE: (
-        "Catch the yarn's tail in a slit, wrap warp and weft by turns round the board within a window, and count. "
+        "Catch the yarn's tail in a slit, wrap as the board says within a window, and count. "
         "Round the edges with sandpaper until no thread catches, but leave the shoulders of the windows as they are."
     ),
     CutNote.GUIDE_CROSSED: (

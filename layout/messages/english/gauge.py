@@ -12,9 +12,10 @@ MESSAGES: dict[Role, str | Plural] = {
         "which hold the tails. Wind the yarn round the card, across the bold edges."
     ),
     Gauge.WIND: (
-        "Weft first, against a bold line; then warp and weft by turns, side by side: they touch, and they are not "
+        "Warp and weft: weft first, against a bold line; then by turns, side by side: they touch, and they are not "
         "squeezed."
     ),
+    Gauge.ALONE: "One yarn: push turns together until the window takes no more.",
     Gauge.COUNT: "Count whole pairs: a last warp without its weft is not counted.",
     Gauge.WARP: "Warp",
     Gauge.WEFT: "Weft",

@@ -28,6 +28,7 @@ class CutWord(Role):
     GAUGE_WIND = "cutword.gauge_wind"
     GAUGE_TOUCH = "cutword.gauge_touch"
     GAUGE_COUNT = "cutword.gauge_count"
+    GAUGE_ALONE = "cutword.gauge_alone"
     GUIDE = "cutword.guide"
     ON_GUIDE_NEAR = "cutword.on_guide_near"
     ON_GUIDE = "cutword.on_guide"

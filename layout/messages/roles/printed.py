@@ -178,6 +178,7 @@ class Gauge(Role):
     NOTE = "gauge.note"
     WIND = "gauge.how.wind"
     COUNT = "gauge.how.count"
+    ALONE = "gauge.how.alone"
     WARP = "gauge.warp"
     WEFT = "gauge.weft"
     PAIRS = "gauge.table.pairs"

@@ -99,7 +99,7 @@ def _words(plan: Plan, seen: FoundPart, found: dict[float, tuple[float, float]])
     return Findings(0.0, tuple(wrong)) + _said(plan, seen, [field for row in wanted for field in row], fold)
 
 
-_BELOW, _ABOVE = (Gauge.TITLE, Gauge.WIND, Gauge.COUNT), (Gauge.WARP, Gauge.WEFT)
+_BELOW, _ABOVE = (Gauge.TITLE, Gauge.WIND, Gauge.COUNT, Gauge.ALONE), (Gauge.WARP, Gauge.WEFT)
 
 
 def _said(plan: Plan, seen: FoundPart, table: Sequence[str], fold: float) -> Findings:

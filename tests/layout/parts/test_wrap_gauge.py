@@ -151,10 +151,13 @@ def test_a_count_too_small_for_a_wind_is_a_dash() -> None:
 
 
 def test_the_card_says_how() -> None:
-    """Three lines of instruction, both blank names, every window's label."""
+    """How a pair and how one yarn are wrapped, both blank names, every window's label; all above the label below."""
     words = [shape.words for shape in gauge(CM).shapes if isinstance(shape, Text)]
     assert {"Warp", "Weft", "1 in", "2 in", "5 cm", "Wrap gauge"} <= set(words)
-    assert sum(any(key in said for said in words) for key in ("Weft first", "not squeezed", "is not counted")) == 3
+    keys = ("weft first", "not squeezed", "is not counted", "until the window takes no more")
+    assert sum(any(key in said for said in words) for key in keys) == len(keys)
+    lines = [shape.at.y for shape in gauge(CM).shapes if isinstance(shape, Text) and shape.at.x == 3]
+    assert len([y for y in lines if -29 < y < -12]) == len(keys)  # inside both slits of a short edge
 
 
 @pytest.mark.parametrize("lay", ["auto", "straight", "diagonal", "tiles"])

@@ -115,7 +115,7 @@ ALLOWED: dict[str, set[str]] = {
     },
     "verify/cut_parts/gauges.py": {
         (
-            "Weft first, against a shoulder; then warp and weft by turns, side by side: they touch, and they are not "
+            "Warp and weft: weft first, against a shoulder; then by turns, side by side: they touch, and they are not "
             "squeezed. Count whole pairs: a last warp without its weft is not counted."
         ),
         "{} {} \N{MIDDLE DOT} wrap gauge",
