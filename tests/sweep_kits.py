@@ -47,6 +47,7 @@ _SIZES: tuple[Changes, ...] = (
     {"weaving.width": "20 cm", "weaving.height": "11 in", "frame.outer_height": "27 9/16 in"},
     {"weaving.width": "7 7/8 in", "weaving.height": "282.5 mm", "frame.outer_height": "655.5 mm"},
     {"weaving.width": "182.5 mm", "weaving.height": "23.75 cm", "frame.outer_height": "600.25 mm"},
+    {"weaving.width": "190 mm", "weaving.height": "as high as fits", "frame.outer_height": "21 3/16 in"},
 )
 _PICKS: tuple[Changes, ...] = (
     {"weft": {"beads": {"number": 26, "over": "5 cm"}}},
@@ -63,6 +64,9 @@ _TURNS: tuple[Changes, ...] = (
     {"weaving.near_end": "top", "weaving.first_pass": "back"},
     {"weaving.start": "right", "weaving.slant": "face straight"},
     {"weaving.doubled_selvedges": 2, "room.heading": "12.5 mm", "room.slope": None},
+    {"room.heading": "half hitches", "weaving.woven_from": "back", "weaving.cartoon": "mirrored"},
+    {"room.heading": None, "room.heading_rows": 5, "room.worked": "with a needle", "room.hand": None},
+    {"room": {}, "weaving.woven_from": "back"},
 )
 AXES: Axes = {
     "ends": tuple(_ENDS.values()),

@@ -27,6 +27,8 @@ from layout.messages.roles import Check, Gauge, Grid, Guide, Strip
 GUIDE, CHECK, GAUGE, GRID = "spacing-guide.pdf", "frame-check.pdf", "wrap-gauge.pdf", "weaving-grid.pdf"
 TOP = {"weaving.near_end": "top", "weaving.first_pass": "back"}
 STIFF = {"frame.material": "oak", "frame.tension": "2 N", "weaving.doubled_selvedges": 2}
+BACK = {"weaving.woven_from": "back"}
+MIRRORED = BACK | {"weaving.cartoon": "mirrored"}
 BEADS: Mapping[str, object] = {"weft": {"beads": {"number": 26, "over": "5 cm"}}}
 
 
@@ -120,6 +122,20 @@ SHEETS: Mapping[str, Wrong] = {
     ),
     "a guess said to be counted": Wrong(
         {"weft": {"wrap": {"turns": 11, "window": "2 cm"}}}, GRID, returns(grid_module, "notes_for", lambda n: n[:1])
+    ),
+    "a mirrored grid numbered from the left": Wrong(
+        BEADS | MIRRORED, GRID, returns(grid_module, "grid_of", lambda grid: replace(grid, mirrored=False))
+    ),
+    "woven from its face, said of a back": Wrong(
+        BEADS | BACK, GRID, instead(size_module, Grid.FROM_BACK, Grid.FROM_FACE)
+    ),
+    "a mirrored grid not said to be one": Wrong(
+        BEADS | MIRRORED, GRID, instead(size_module, Grid.USE_MIRRORED, Grid.USE)
+    ),
+    "one bead less than fits": Wrong(
+        BEADS | {"weaving.height": "as high as fits"},
+        GRID,
+        returns(grid_module, "grid_of", lambda grid: replace(grid, rows=grid.rows - 1)),
     ),
     "the centre named at a limit": Wrong(BEADS, GRID, returns(grid_module._Draft, "centres", aside)),
 }

@@ -6,19 +6,21 @@ from dataclasses import replace
 from fractions import Fraction
 from functools import partial
 
+from layout.estimate.height import Woven, height_asked, woven_height
 from layout.estimate.narrowing import narrows_most
 from layout.estimate.pairing_advice import pairing_of
-from layout.estimate.room_left import room_left
+from layout.estimate.room_left import room_left, weavable_of
 from layout.estimate.warp_need import ADD_WARP, warp_need
-from layout.estimate.weft_need import WeftNeed, weft_need
+from layout.estimate.weft_need import WeftNeed, picks_of, weft_need
 from layout.kit.kit import Kit
 from layout.kit.yarn_facts import YarnFacts, stated, yarn_facts
 from layout.messages.english import ENGLISH
 from layout.messages.roles import Reason, Stated
-from layout.values.quantity import Quantity, assumed, combine, computed, measured
+from layout.values.quantity import Quantity, assumed, combine, measured
 from layout.warps.warp import Warp
 from layout.yardage.amounts import Amounts
 from layout.yardage.given import AmountsGiven
+from layout.yardage.heading import heading_of
 from layout.yardage.shrinkage import left_of, shrunk_by, to_make
 from layout.yardage.weft_total import drawn_in, weight_warnings
 
@@ -30,10 +32,13 @@ SHRINKAGE = assumed(0.0, ENGLISH.say(Reason.NO_SHRINKAGE, most=5), 0.0, 0.05)
 def estimate(kit: Kit, warp: Warp) -> Amounts:
     """All amounts of `kit`. Raises FieldError where its height cannot be woven in its frame."""
     given, known = kit.amounts, _facts(kit, kit.amounts)
-    room = room_left(kit, warp, known.thread)
-    thread = warp_need(kit.frame, warp, known, given.warp)
-    woven = _woven(kit, warp, _draw_in(given))
-    weft = _weft_of(kit, warp, given)
+    weavable = weavable_of(kit)
+    thread = warp_need(kit, warp, known)
+    weft = _weft_of(kit, warp, weavable, given)
+    high = _height(kit, weavable, given, weft.picks)
+    woven = (_width(warp, _draw_in(given)), high.height)
+    room = room_left(kit, warp, known.thread, weavable, high.height)
+    heading = heading_of(kit.amounts.room)
     notes, warnings = pairing_of(warp.sett, known)
     if weft.total_g:
         warnings += weight_warnings(weft.total_g.value, woven[0].value, woven[1].value)
@@ -62,7 +67,9 @@ def estimate(kit: Kit, warp: Warp) -> Amounts:
         warp_thickness_mm=known.lying.figure if known.lying else None,
         weft_pressed_mm=known.weft_pressed.figure if known.weft_pressed else None,
         weft_soft_mm=known.weft_soft.figure if known.weft_soft else None,
-        narrows_most=narrows_most(given, weft, partial(_weft_of, kit, warp)),
+        woven_rows=high.rows,
+        heading_rows=None if heading.hitched else heading.rows,
+        narrows_most=narrows_most(given, weft, partial(_weft_of, kit, warp, weavable)),
     )
     return replace(amounts, warnings=(*warnings, *amounts.conflicts))
 
@@ -75,17 +82,23 @@ def _draw_in(given: AmountsGiven) -> Quantity:
     return stated(given.draw_in, DRAW_IN, Stated.DRAW_IN)
 
 
-def _weft_of(kit: Kit, warp: Warp, given: AmountsGiven) -> WeftNeed:
+def _weft_of(kit: Kit, warp: Warp, weavable: Quantity, given: AmountsGiven) -> WeftNeed:
     """The weft of `kit`, were this known of its yarns and of what it makes."""
     draw = _draw_in(given)
     pitch = combine(lambda share: drawn_in(warp.pitch, share), ENGLISH.say(Reason.PITCH), draw, falling=(0,))
-    return weft_need(_facts(kit, given), given.weft, pitch, *_woven(kit, warp, draw))
+    known = _facts(kit, given)
+    high = _height(kit, weavable, given, picks_of(known, given.weft))
+    return weft_need(known, given.weft, pitch, _width(warp, draw), high.height)
 
 
-def _woven(kit: Kit, warp: Warp, draw: Quantity) -> tuple[Quantity, Quantity]:
-    """Width and height in mm as they are woven."""
-    width = combine(lambda share: drawn_in(warp.width, share), ENGLISH.say(Reason.WIDTH), draw, falling=(0,))
-    return width, computed(float(kit.weaving.height.mm), ENGLISH.say(Reason.HEIGHT))
+def _width(warp: Warp, draw: Quantity) -> Quantity:
+    """The width in mm as it is woven."""
+    return combine(lambda share: drawn_in(warp.width, share), ENGLISH.say(Reason.WIDTH), draw, falling=(0,))
+
+
+def _height(kit: Kit, weavable: Quantity, given: AmountsGiven, picks_per_mm: Quantity | None) -> Woven:
+    """The height as it is woven."""
+    return woven_height(height_asked(kit, weavable), given.weft, picks_per_mm)
 
 
 def _shrinkage(given: AmountsGiven) -> Quantity:

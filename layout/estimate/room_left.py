@@ -20,11 +20,12 @@ from layout.values.quantity import Quantity, assumed, computed, measured
 from layout.values.units import Length, down, say_length, up
 from layout.warps.warp import Warp
 from layout.warps.ways import way_of
-from layout.yardage.given import RoomGiven
+from layout.yardage.given import WITH_A_NEEDLE, RoomGiven
+from layout.yardage.heading import heading_of
 from layout.yardage.weavable import (
     HAND,
-    HEADING,
     LEASH_KNOT,
+    NEEDLE,
     OVERHANG,
     REACH,
     SLOPE,
@@ -53,21 +54,32 @@ class RoomLeft(NamedTuple):
     leashes: Leashes
 
 
-def room_left(kit: Kit, warp: Warp, thread: Quantity) -> RoomLeft:
-    """The room of a kit whose ends are `thread` mm thick.
+def weavable_of(kit: Kit) -> Quantity:
+    """The greatest height in mm that can be woven. FieldError where that of the kit is greater, or none is left."""
+    wide = end_width(kit)
+    inner, room = _inner(kit, wide), _room(kit.amounts.room, apart_at(kit))
+    weavable = _weavable(kit, inner, room, wide)
+    if kit.weaving.height is not None:
+        _check(kit, kit.weaving.height, weavable, room, wide)
+    elif weavable.value < _LEAST_WOVEN:
+        raise _too_low(kit, room, wide)
+    return weavable
 
-    Raises FieldError where its height cannot be woven, or no height at all.
-    """
+
+def _inner(kit: Kit, wide: Quantity) -> Fraction:
+    """The height between the frame ends in mm."""
+    return kit.frame.outer_height.mm - 2 * Fraction(wide.value)
+
+
+def room_left(kit: Kit, warp: Warp, thread: Quantity, weavable: Quantity, woven: Quantity) -> RoomLeft:
+    """The room of a kit whose ends are `thread` mm thick, of which `weavable` mm can be and `woven` mm are woven."""
     given, frame = kit.amounts.room, kit.frame
     wide = end_width(kit)
-    inner = frame.outer_height.mm - 2 * Fraction(wide.value)
-    room = _room(given, apart_at(kit))
-    weavable = _weavable(kit, inner, room, wide)
-    _check(kit, weavable, _less(inner, room), room, wide)
+    inner, room = _inner(kit, wide), _room(given, apart_at(kit))
     near = room.heading.value + room.apart.value
     way = way_of(frame.ends, warp.winding)
     turn = way.turn(frame.ends, frame, warp, wide.value, thread.value)
-    fringe = fringes(inner, kit.weaving.height.mm, near, turn)
+    fringe = fringes(inner, woven.value, near, turn)
     first, last = (computed(each.value, each.reason, room.heading, room.apart, wide, thread) for each in fringe)
     tied = leashes(
         warp.ends,
@@ -80,7 +92,8 @@ def room_left(kit: Kit, warp: Warp, thread: Quantity) -> RoomLeft:
 
 
 def _room(given: RoomGiven, apart: Quantity) -> RoomTaken:
-    return RoomTaken(apart, stated(given.heading, HEADING, Stated.HEADING), stated(given.hand, HAND, Stated.HAND))
+    usual = NEEDLE if given.worked == WITH_A_NEEDLE else HAND
+    return RoomTaken(apart, heading_of(given).height, stated(given.hand, usual, Stated.HAND))
 
 
 def apart_at(kit: Kit) -> Quantity:
@@ -118,7 +131,8 @@ def _too_low(kit: Kit, room: RoomTaken, wide: Quantity) -> FieldError:
     least = Length(Fraction(_taken(room) + 2 * wide.value), outer.unit)
     if least.mm + _LEAST_WOVEN > LONGEST.mm:
         return _too_much(room, wide)
-    higher = Length(min(least.mm + kit.weaving.height.mm + 1, LONGEST.mm), outer.unit)
+    asked = kit.weaving.height.mm if kit.weaving.height else Fraction(_LEAST_WOVEN)
+    higher = Length(min(least.mm + asked + 1, LONGEST.mm), outer.unit)
     example = f'outer_height = "{up(higher)}"'
     return FieldError("frame.outer_height", Room.HIGHER, say_length(outer), example, least=_said(least))
 
@@ -141,17 +155,20 @@ def _less(inner: Fraction, room: RoomTaken) -> Message:
     return Message(Reason.HEIGHT_LEFT, values)
 
 
-def _check(kit: Kit, weavable: Quantity, less: Message, room: RoomTaken, wide: Quantity) -> None:
+def _check(kit: Kit, height: Length, weavable: Quantity, room: RoomTaken, wide: Quantity) -> None:
     """FieldError, in the unit of the kit, where its height is greater than can be woven."""
-    height = kit.weaving.height
     try:
         check_height(height.mm, weavable)
     except FieldError:
-        most = down(Length(Fraction(weavable.value), height.unit))
         if weavable.value < _LEAST_WOVEN:
             raise _too_low(kit, room, wide) from None
-        got = say_length(height)
-        raise FieldError("weaving.height", Room.AT_MOST, got, f'height = "{most}"', most=most, why=less) from None
+        most = down(Length(Fraction(weavable.value), height.unit))
+        said: dict[str, object] = {"most": most, "why": _less(_inner(kit, wide), room)}
+        role = Room.AT_MOST
+        if kit.amounts.room.hand is None and kit.amounts.room.worked != WITH_A_NEEDLE:
+            role = Room.AT_MOST_BY_HAND
+            said["needle"] = down(Length(Fraction(weavable.value + HAND.value - NEEDLE.value), height.unit))
+        raise FieldError("weaving.height", role, say_length(height), f'height = "{most}"', **said) from None
 
 
 def _said(length: Length) -> str:

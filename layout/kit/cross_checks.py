@@ -18,7 +18,7 @@ from layout.kit.winding_errors import winding_errors
 from layout.messages.catalogue import Message
 from layout.messages.roles import Cross, Refusal
 from layout.sett.sett import SettInput, take_sett
-from layout.values.errors import FieldError, leave_out
+from layout.values.errors import FieldError, leave_out, shown
 from layout.values.units import Length, Sett, mm_in, say_length, up
 
 Got = Mapping[str, Any]
@@ -37,7 +37,14 @@ def cross_checks(got: Got) -> list[FieldError]:
         *_weaving_errors(got),
         *strength_errors(got),
         *_washed_errors(got),
+        *_cartoon_errors(got),
     ]
+
+
+def _cartoon_errors(got: Got) -> Iterator[FieldError]:
+    """Only what is woven from its back has a mirrored cartoon."""
+    if got.get("weaving.cartoon") == "mirrored" and got.get("weaving.woven_from") == "face":
+        yield FieldError("weaving.cartoon", Cross.MIRRORED, shown("mirrored"), 'cartoon = "as woven"')
 
 
 def _washed_errors(got: Got) -> Iterator[FieldError]:

@@ -10,7 +10,6 @@ from typing import Any
 from layout.drawing.metrics import FontMetrics
 from layout.kit.input import Input
 from layout.kit.inputs import (
-    AS_WIDE_AS_FITS,
     LEAST_PAPER,
     LEAST_SETT,
     LEAST_TENSION,
@@ -75,24 +74,36 @@ def _other_unit(spec: Input, length: Length) -> str:
     return ""
 
 
-_OF_A_WIDTH: Mapping[Role, Role] = {
+_OR_A_WORD: Mapping[Role, Role] = {
     Value.LENGTH: Entry.WIDTH,
     Entry.LENGTH_BETWEEN: Entry.WIDTH_BETWEEN,
     Entry.LENGTH_BETWEEN_MEANT: Entry.WIDTH_BETWEEN_MEANT,
 }
-"""What is refused of a width where the same length would be refused."""
+"""What is refused of a length or a word where the length alone would be refused."""
 
 
-def _width(spec: Input, value: object) -> Length | None:
-    if isinstance(value, str) and " ".join(value.lower().split()) == AS_WIDE_AS_FITS:
-        return None
+def _fitting(spec: Input, value: object) -> Length | None:
+    """A length, or the word that says that it is to be found: None."""
+    return None if _is_word(spec, value) else _length_or_word(spec, value)
+
+
+def _heading(spec: Input, value: object) -> Length | str:
+    """A length, or the word itself."""
+    return spec.word if _is_word(spec, value) else _length_or_word(spec, value)
+
+
+def _is_word(spec: Input, value: object) -> bool:
+    return isinstance(value, str) and " ".join(value.lower().split()) == spec.word
+
+
+def _length_or_word(spec: Input, value: object) -> Length:
     try:
         return _length(spec, value)
     except FieldError as error:
-        role = _OF_A_WIDTH.get(error.needed.role)
+        role = _OR_A_WORD.get(error.needed.role)
         if role is None:
             raise
-        raise FieldError("", role, error.got, "", **error.needed.values, word=AS_WIDE_AS_FITS) from None
+        raise FieldError("", role, error.got, "", **error.needed.values, word=spec.word) from None
 
 
 def _sett(_: Input, value: object) -> Sett:
@@ -191,7 +202,9 @@ def tame(value: object) -> object:
 _READERS: dict[str, Callable[[Input, object], Any]] = {
     "version": _version,
     "length": _length,
-    "width": _width,
+    "width": _fitting,
+    "height": _fitting,
+    "heading": _heading,
     "sett": _sett,
     "density": _density,
     "whole": read_whole,

@@ -12,13 +12,15 @@ from layout.values.units import Length
 
 Kind = Literal[
     "version", "name", "length", "width", "sett", "density", "whole", "flag", "choice", "size", "tables", "number",
-    "colour", "force", "amount", "share", "count", "system",
+    "colour", "force", "amount", "share", "count", "system", "height", "heading",
 ]  # fmt: skip
 
 
 @dataclass(frozen=True, slots=True)
 class Input:
     """One input: `low` and `high` bound a length in mm, `least` and `most` a number; `default` stands without it.
+
+    Instead of a length some take one `word`.
 
     `help` is the role of what is said of it, a phrase that also stands in the refusal of a key that is missing. A
     `required` input has no default; a default of None means that leaving it out says something of its own. Dots in a
@@ -36,6 +38,7 @@ class Input:
     choices: tuple[str, ...] = ()
     least: Fraction = Fraction(1)
     most: Fraction = Fraction(10_000)
+    word: str = ""
 
     @property
     def leaf(self) -> str:

@@ -14,7 +14,7 @@ from layout.kit.paper_size import PAPERS
 from layout.kit.yarn_inputs import YARN_INPUTS
 from layout.messages.roles import KitHelp
 
-AS_WIDE_AS_FITS = "as wide as fits"
+AS_WIDE_AS_FITS, AS_HIGH_AS_FITS = "as wide as fits", "as high as fits"
 AS_THE_STOCK_SAYS = "as the stock says"
 VERSION = 1
 
@@ -86,8 +86,18 @@ INPUTS = (
         default=AS_WIDE_AS_FITS,
         low=_mm(1),
         high=LONGEST,
+        word=AS_WIDE_AS_FITS,
     ),
-    Input("weaving.height", "length", KitHelp.WEAVING_HEIGHT, '"34 cm"', required=True, low=_mm(1), high=LONGEST),
+    Input(
+        "weaving.height",
+        "height",
+        KitHelp.WEAVING_HEIGHT,
+        '"34 cm"',
+        required=True,
+        low=_mm(1),
+        high=LONGEST,
+        word=AS_HIGH_AS_FITS,
+    ),
     Input(
         "weaving.near_end",
         "choice",
@@ -145,6 +155,22 @@ INPUTS = (
         most=Fraction(10),
     ),
     Input("weaving.doubled_warp", "flag", KitHelp.WEAVING_DOUBLED_WARP, "true", default=False),
+    Input(
+        "weaving.woven_from",
+        "choice",
+        KitHelp.WEAVING_WOVEN_FROM,
+        '"back"',
+        default="face",
+        choices=("face", "back"),
+    ),
+    Input(
+        "weaving.cartoon",
+        "choice",
+        KitHelp.WEAVING_CARTOON,
+        '"as woven"',
+        default="as woven",
+        choices=("as woven", "mirrored"),
+    ),
     Input(
         "paper.size",
         "size",

@@ -26,17 +26,18 @@ Winding = Literal["round", "figure eight", "loose rod"]
 
 @dataclass(frozen=True, slots=True)
 class Weaving:
-    """What is woven and how it is wound. A `width` of None is as wide as fits.
+    """What is woven and how it is wound. A `width` of None is as wide as fits, a `height` of None as high as fits.
 
     `near_end` is the end of the standing frame where the warp is tied on; `start` the side where winding begins, seen
     from the face as the frame stands; `first_pass` runs over the face or behind the back. `tie_off` says at which end
     the warp may be tied off (None: a wound one at the near end, any other at either). So many outer ends at each side
     as `doubled_selvedges` says have twice as many threads as the others, which have two in a `doubled_warp`. The
-    `winding` goes round both frame ends, or crosses between them.
+    `winding` goes round both frame ends, or crosses between them. The side that it is `woven_from` faces the weaver;
+    the `cartoon` for a back may be mirrored.
     """
 
     width: Length | None
-    height: Length
+    height: Length | None
     near_end: Literal["bottom", "top"] = "bottom"
     slant: Literal["shared", "face straight"] = "shared"
     start: Literal["left", "right"] = "left"
@@ -45,6 +46,8 @@ class Weaving:
     doubled_selvedges: int = 0
     doubled_warp: bool = False
     winding: Literal["round", "figure eight"] = "round"
+    woven_from: Literal["face", "back"] = "face"
+    cartoon: Literal["as woven", "mirrored"] = "as woven"
 
     @property
     def how_wound(self) -> Winding:

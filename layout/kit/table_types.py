@@ -20,7 +20,17 @@ from layout.messages.roles import Refusal, Table, YarnNeed
 from layout.sett.sett import WrapReading
 from layout.values.errors import FieldError, leave_out, shown
 from layout.values.units import Length, exact_length, say_length
-from layout.yardage.given import ColourGiven, CountedRows, DrawnPick, RoomGiven, Sample, WarpGiven, Washed, WeftGiven
+from layout.yardage.given import (
+    HALF_HITCHES,
+    ColourGiven,
+    CountedRows,
+    DrawnPick,
+    RoomGiven,
+    Sample,
+    WarpGiven,
+    Washed,
+    WeftGiven,
+)
 from layout.yardage.weft_total import colour_shares
 from layout.yarns.label import Label, StrandGiven, Wrap
 from layout.yarns.yarn import MOST_STRANDS
@@ -129,9 +139,13 @@ def _example(key: str) -> str:
     return example_of(KIT.by_key[key])
 
 
-def _plain(make: Callable[..., Any]) -> Maker:
-    """The maker of a value that needs none of its keys."""
-    return lambda _, leaves: make(**leaves)
+def _room(key: str, leaves: Leaves) -> RoomGiven:
+    """The room that is left: half hitches have no rows."""
+    room = RoomGiven(**leaves)
+    if room.heading == HALF_HITCHES and room.heading_rows is not None:
+        got = str(room.heading_rows)
+        raise FieldError(f"{key}.heading_rows", Table.ROWS_HITCHED, got, leave_out("heading_rows"))
+    return room
 
 
 def _together(keys: Iterable[str]) -> str:
@@ -149,7 +163,7 @@ MAKERS: Mapping[str, Maker] = {
     "sett.readings[]": _reading,
     "warp": _thread(WarpGiven),
     "weft": _weft,
-    "room": _plain(RoomGiven),
+    "room": _room,
     "weft.strands[]": _thread(StrandGiven),
     "weft.picks": _whole(CountedRows, "weft.picks", "number", "over"),
     "weft.beads": _whole(CountedRows, "weft.beads", "number", "over"),

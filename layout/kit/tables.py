@@ -35,7 +35,13 @@ def entries(value: Any, table: str, places: Mapping[str, str] = _IN_THEIR_TABLE)
         key, own = _key(field, table, places), getattr(value, field.name)
         usual = BY_KEY[key].default if key in BY_KEY else None
         if own != left_out(field) or isinstance(usual, str):
-            yield key, usual if own is None else to_plain(own)
+            yield key, _word_of(key) if own is None else to_plain(own)
+
+
+def _word_of(key: str) -> str:
+    """What is written for None where a key has a word for it."""
+    spec = BY_KEY[key]
+    return spec.word or str(spec.default)
 
 
 def nested(values: Iterable[tuple[str, Any]]) -> dict[str, Any]:

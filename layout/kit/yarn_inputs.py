@@ -7,6 +7,7 @@ from fractions import Fraction
 from layout.kit.input import Input, of_mm
 from layout.messages.catalogue import Role
 from layout.messages.roles import KitHelp
+from layout.yardage.given import HALF_HITCHES, WORKED
 from layout.yarns.diameter import SPECIFIC_VOLUMES
 from layout.yarns.yarn_counts import ORDERS
 
@@ -136,7 +137,23 @@ _ROOM = (
     Input("weaving.shrinkage", "share", KitHelp.WEAVING_SHRINKAGE, '"5 %"'),
     Input("weaving.washed.before", "length", KitHelp.WEAVING_WASHED_BEFORE, '"200 mm"', low=of_mm(1), high=_FAR),
     Input("weaving.washed.after", "length", KitHelp.WEAVING_WASHED_AFTER, '"188 mm"', low=of_mm(1), high=_FAR),
-    Input("room.heading", "length", KitHelp.ROOM_HEADING, '"10 mm"', low=of_mm(0), high=_FAR),
+    Input(
+        "room.heading",
+        "heading",
+        KitHelp.ROOM_HEADING,
+        '"10 mm"',
+        low=of_mm(0),
+        high=_FAR,
+        word=HALF_HITCHES,
+    ),
+    Input("room.heading_rows", "whole", KitHelp.ROOM_HEADING_ROWS, "4", least=Fraction(0), most=Fraction(40)),
+    Input(
+        "room.worked",
+        "choice",
+        KitHelp.ROOM_WORKED,
+        '"with a needle"',
+        choices=WORKED,
+    ),
     Input("room.hand", "length", KitHelp.ROOM_HAND, '"80 mm"', low=of_mm(0), high=_FAR),
     Input(
         "room.slope",

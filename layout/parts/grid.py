@@ -55,6 +55,11 @@ class _Draft:
     notes: tuple[str, ...]
     metrics: FontMetrics
 
+    @property
+    def left(self) -> float:
+        """The x of the left limit."""
+        return -float(self.grid.width / 2)
+
     def part(self, pane: Pane) -> Part:
         """What `pane` shows, with its numbers at the left and under it."""
         margin = _GAP + self.metrics.width(str(self.grid.rows), SMALL) + _GAP + self.metrics.ascent * SMALL
@@ -74,17 +79,17 @@ class _Draft:
 
         A cross is seen there, and no line runs through it.
         """
-        left = self.grid.column_line(0)
+        left = self.left
         return Point(left + _middle(point.x - left, float(self.grid.pitch)), _middle(point.y, float(self.grid.bead)))
 
     def clear(self, point: Point) -> Point:
         """A quarter into a column and a row, where neither a line nor a centre line of odd numbers runs."""
-        left, (pitch, bead) = self.grid.column_line(0), (float(self.grid.pitch), float(self.grid.bead))
+        left, (pitch, bead) = self.left, (float(self.grid.pitch), float(self.grid.bead))
         return Point(left + _quarter(point.x - left, pitch), _quarter(point.y, bead))
 
     def corners(self, pane: Pane) -> list[Point]:
         """The small crosses outside those corners of the whole grid that `pane` holds."""
-        half, high = self.grid.column_line(self.grid.columns), self.grid.row_line(self.grid.rows)
+        half, high = -self.left, self.grid.row_line(self.grid.rows)
         inner = [Point(-half, 0.0), Point(half, 0.0), Point(-half, high), Point(half, high)]
         outer = [Point(x + _OFF * (1 if x > 0 else -1), y + _OFF * (1 if y > 0 else -1)) for x, y in inner]
         return [far for near, far in zip(inner, outer, strict=True) if _holds(pane, near)]
@@ -93,7 +98,7 @@ class _Draft:
         """Every second block of ten columns and ten rows, as on a chessboard."""
         grid = self.grid
         for across in range(ceil(grid.columns / 10)):
-            left, right = (grid.column_line(min(10 * k, grid.columns)) for k in (across, across + 1))
+            left, right = sorted(grid.column_line(min(10 * k, grid.columns)) for k in (across, across + 1))
             left, right = max(left, pane.left), min(right, pane.right)
             for up in range(1 - across % 2, ceil(grid.rows / 10), 2) if left < right else ():
                 low, high = (grid.row_line(min(10 * k, grid.rows)) for k in (up, up + 1))

@@ -8,8 +8,8 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from fractions import Fraction
-from math import floor
 
+from layout.estimate.height import bead_of, height_asked
 from layout.messages.english import ENGLISH
 from layout.messages.roles import Grid as Said
 from layout.messages.roles import SheetNeed
@@ -23,20 +23,19 @@ LEAST_CELL = Fraction(6, 10)
 LEAST_SIDE = 10
 """Our own limit in mm."""
 
-_FINEST = 10**6  # the finest part in which a number of picks is said
-
 MOST_SHEETS_LARGE = 24
 """Our own limit: a weaving larger than so many whole sheets is no longer pieced together from them."""
 
 
 @dataclass(frozen=True, slots=True)
 class Grid:
-    """How many columns and rows, and how wide and high each is, in mm, exactly."""
+    """How many columns and rows, and how wide and high each is, in mm, exactly; `mirrored` counts from the right."""
 
     columns: int
     rows: int
     pitch: Fraction
     bead: Fraction
+    mirrored: bool = False
 
     @property
     def width(self) -> Fraction:
@@ -49,27 +48,22 @@ class Grid:
         return self.rows * self.bead
 
     def column_line(self, number: int) -> float:
-        """The x after so many columns, counted from the left."""
-        return float(number * self.pitch - self.width / 2)
+        """The x after so many columns, counted from the left, or from the right."""
+        x = float(number * self.pitch - self.width / 2)
+        return -x if self.mirrored else x
 
     def row_line(self, number: int) -> float:
         """The y after so many rows, counted from the bottom."""
         return float(number * self.bead)
 
 
-def picks_of(plan: Plan) -> Fraction | None:
-    """Picks to the mm as the plan has them, as the plain fraction that was counted; None where none are known."""
-    picks = plan.amounts.picks_per_cm
-    return Fraction(picks.value).limit_denominator(_FINEST) / 10 if picks else None
-
-
 def grid_of(plan: Plan) -> Grid | None:
     """The grid of a plan, in whole rows; None where its picks are not known."""
-    picks = picks_of(plan)
+    picks, warp = plan.amounts.picks_per_cm, plan.warp
     if not picks:
         return None
-    bead, warp = 2 / picks, plan.warp
-    return Grid(int(warp.width / warp.pitch), floor(plan.kit.weaving.height.mm / bead), warp.pitch, bead)
+    bead, mirrored = bead_of(plan.kit.amounts.weft, picks), plan.kit.weaving.cartoon == "mirrored"
+    return Grid(int(warp.width / warp.pitch), plan.amounts.woven_rows or 0, warp.pitch, bead, mirrored)
 
 
 def left_out(plan: Plan) -> str:
@@ -91,14 +85,17 @@ def left_out(plan: Plan) -> str:
 
 def notes_for(plan: Plan, grid: Grid) -> tuple[str, ...]:
     """How to use the grid, and whether its picks are a guess, for the head of its sheets."""
-    height, unit = plan.kit.weaving.height, "in" if plan.warp.sett.unit.imperial else "mm"
-    rest = height.mm - grid.height
+    unit = "in" if plan.warp.sett.unit.imperial else "mm"
+    asked = plan.kit.weaving.height or Length(height_asked(plan.kit, plan.amounts.weavable_height_mm), unit)
+    rest = asked.mm - grid.height
     wide, high = (say_length(Length(cell, unit)) for cell in (grid.pitch, grid.bead))
     values = {"columns": grid.columns, "wide": wide, "rows": grid.rows, "high": high}
     if rest:
-        cells = ENGLISH.say(Said.CELLS_LESS, **values, less=say_length(Length(rest, height.unit)))
+        cells = ENGLISH.say(Said.CELLS_LESS, **values, less=say_length(Length(rest, asked.unit)))
     else:
         cells = ENGLISH.say(Said.CELLS, **values)
-    use = ENGLISH.paragraph([cells, ENGLISH.say(Said.USE)])
+    weaving = plan.kit.weaving
+    side = Said.MIRRORED if grid.mirrored else Said.FROM_FACE if weaving.woven_from == "face" else Said.FROM_BACK
+    use = ENGLISH.paragraph([cells, ENGLISH.say(Said.USE_MIRRORED if grid.mirrored else Said.USE), ENGLISH.say(side)])
     picks = plan.amounts.picks_per_cm
     return (use, ENGLISH.say(Said.GUESS)) if picks and picks.origin is Origin.ASSUMED else (use,)

@@ -51,7 +51,7 @@ def fan_words(plan: Plan, end: End, *, brief: bool) -> tuple[str, ...]:
     the sheet says beside them.
     """
     frame, warp = plan.kit.frame, plan.warp
-    fan, height = fan_of(frame, warp), heading_height(plan.kit, end)
+    fan, height = fan_of(frame, warp), heading_height(plan.kit, plan.amounts.woven_mm[1], end)
     free = fan.needs_no_fingers()
     unknown = frame.ends.thread_moves_ends and warp.thickness is None
     left_out = (ENGLISH.say(Guide.UNKNOWN_THICKNESS),) if unknown else ()

@@ -79,11 +79,20 @@ class WeftGiven:
     sample: Sample | None = None
 
 
+HALF_HITCHES = "half hitches"
+"""A heading that is no rows: an edge of half hitches, one on every end."""
+
+WORKED = BY_HAND, WITH_A_NEEDLE = "by hand", "with a needle"
+"""How the shed is opened and the weft passed."""
+
+
 @dataclass(frozen=True, slots=True)
 class RoomGiven:
-    """What the weaving cannot use, and the sticks and leashes."""
+    """What the weaving cannot use, and the sticks and leashes; `heading` is a length or HALF_HITCHES."""
 
-    heading: Length | None = None
+    heading: Length | str | None = None
+    heading_rows: int | None = None
+    worked: str | None = None
     hand: Length | None = None
     slope: Fraction | None = None
     stick_past: Length | None = None

@@ -12,9 +12,9 @@ from layout.values.errors import FieldError
 from layout.values.limits import ROUNDING, Number, exactly, plain
 from layout.values.quantity import Quantity, assumed, computed
 
-HEADING = assumed(10.0, ENGLISH.say(Assumed.HEADING))
 SLOPE = assumed(0.25, ENGLISH.say(Assumed.SLOPE))
 HAND = assumed(80.0, ENGLISH.say(Assumed.HAND))
+NEEDLE = assumed(40.0, ENGLISH.say(Assumed.NEEDLE))  # our choice
 OVERHANG = assumed(40.0, ENGLISH.say(Assumed.OVERHANG))
 REACH = assumed(90.0, ENGLISH.say(Assumed.REACH))
 LEASH_KNOT = assumed(60.0, ENGLISH.say(Assumed.LEASH_KNOT))
@@ -35,7 +35,7 @@ class RoomTaken:
     """What the weaving cannot use, in mm: `heading` and `apart` at each end, `hand` once, at the end woven last."""
 
     apart: Quantity
-    heading: Quantity = HEADING
+    heading: Quantity
     hand: Quantity = HAND
 
 

@@ -19,6 +19,7 @@ MESSAGES: dict[Role, str | Plural] = {
     Reason.WIDTH: "The width of the warp less the draw-in.",
     Reason.PITCH: "The pitch less the draw-in.",
     Reason.HEIGHT: "The height of the kit.",
+    Reason.WOVEN_ROWS: Plural("rows", "{rows} whole bead, two picks high.", "{rows} whole beads, each two picks high."),
     Reason.SHRINKAGE: "Shrinkage of a sample that was washed.",
     Reason.SHRUNK: "Less the shrinkage.",
     Reason.TO_MAKE: "Divided by what is left.",
@@ -38,7 +39,6 @@ MESSAGES: dict[Role, str | Plural] = {
     Reason.ROUND_NAILS: "Up and down between nails, and round a nail at both frame ends.",
     Reason.PATH: "{ends} ends, two of them {two} mm",
     Reason.PATH_THREADS: "{ends} ends of {threads} threads, two of them {two} mm",
-    Reason.HEADING_TAKE_UP: "A heading row takes 10 % more than its width.",
     Reason.WARP_TOTAL: "{path}; heading rows, {knots} knots, {spare} % spare.",
     Reason.NO_TAILS: "Tails are left out, since the kit does not say how many lengths of weft are put in.",
     Reason.SAMPLE: "From the weight of a sample.",
@@ -83,6 +83,9 @@ MESSAGES: dict[Role, str | Plural] = {
     Room.LEAVE: needs("to leave some height to weave in a frame of at most {longest}"),
     Room.TAKEN: "{taken} mm taken by it in all",
     Room.AT_MOST: needs("at most {most} ({why}; see [room])"),
+    Room.AT_MOST_BY_HAND: needs(
+        'at most {most} ({why}; see [room]), or {needle} if you write room.worked = "with a needle"'
+    ),
     Room.PEGS: needs("peg and thread together no thicker than two pitches, {most} mm"),
     Narrow.BEADS: "counting beads on a sample",
     Narrow.PICK: "pulling a pick out of a sample",

@@ -15,14 +15,20 @@ _MEET = (
     "across and {high} mm up."
 )
 
+_SHADED = "Shaded in tens, counted from the {side} and from the bottom of the standing frame. "
+_DRAW = "Draw on it, or lay it under the warp: bold sides at the limits of the weaving, lowest line where it begins."
+
 MESSAGES: dict[Role, str | Plural] = {
     Grid.TITLE: "Weaving grid",
     Grid.CENTRE: "centre",
     Grid.CELLS: _CELLS + ".",
     Grid.CELLS_LESS: _CELLS + ", {less} less than the height asked for.",
-    Grid.USE: (
-        "Shaded in tens, counted from the left and from the bottom of the standing frame. Draw on it, or lay it under "
-        "the warp: bold sides at the limits of the weaving, lowest line where it begins."
+    Grid.USE: _SHADED.format(side="left") + _DRAW,
+    Grid.USE_MIRRORED: _SHADED.format(side="right") + _DRAW,
+    Grid.FROM_FACE: "Woven from its face: you see what is drawn.",
+    Grid.FROM_BACK: "Woven from its back: the face will be the mirror image of what is drawn.",
+    Grid.MIRRORED: (
+        "Woven from its back, and mirrored: numbers run as on the face, whose first column is at the right here."
     ),
     Grid.GUESS: "The picks are a guess: weave a sample, count the beads up one end, and print the grid again.",
     Grid.JOIN_LEFT: _JOIN + "to its left" + _MEET,

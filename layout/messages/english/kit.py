@@ -28,6 +28,8 @@ MESSAGES: dict[Role, str | Plural] = {
         "round bars or flat ends, which the thread goes round; with {ends} it goes there and back on the face"
     ),
     WindingNeed.CROSSED_SLANT: needs("to be shared in a figure eight, where every end lies on both layers"),
+    Table.ROWS_HITCHED: needs("to be left out beside a heading of half hitches, which has no rows"),
+    Cross.MIRRORED: needs('woven_from = "back" beside it, since only what is woven from its back is mirrored'),
     Cross.SHRINKAGE_TWICE: needs("to be left out beside washed, which measures it"),
     Cross.GIVEN_AND_READINGS: needs("to be the only one of given and readings"),
     Cross.READINGS_ONLY: needs("readings, and means nothing beside given"),

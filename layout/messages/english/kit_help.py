@@ -33,6 +33,8 @@ MESSAGES: dict[Role, str | Plural] = {
     ),
     KitHelp.WEAVING_DOUBLED_SELVEDGES: "how many outer warp ends at each side are doubled, for a firm selvedge",
     KitHelp.WEAVING_DOUBLED_WARP: "whether every warp end has two threads",
+    KitHelp.WEAVING_WOVEN_FROM: "which side of the weaving faces you while you weave",
+    KitHelp.WEAVING_CARTOON: "whether the weaving grid is mirrored, for a piece woven from its back",
     KitHelp.PAPER_SIZE: "the sheet to draw for; a size of your own is rounded to whole points of 1/72 in",
     KitHelp.PAPER_LAY: "how a part lies on the sheet; auto tries straight, then diagonal, then tiles",
     KitHelp.CUT_COMB: "which warp ends get a slot in a comb that is cut; this goes before too_fine in the stock file",
@@ -84,8 +86,12 @@ MESSAGES: dict[Role, str | Plural] = {
     KitHelp.WEAVING_SHRINKAGE: "by how much the piece shrinks when it is taken off and washed",
     KitHelp.WEAVING_WASHED_BEFORE: "how long a sample was before washing",
     KitHelp.WEAVING_WASHED_AFTER: "how long it is afterwards",
-    KitHelp.ROOM_HEADING: "the heading at each end of the weaving",
-    KitHelp.ROOM_HAND: "open warp for hand, shed stick and shed",
+    KitHelp.ROOM_HEADING: (
+        "how high the heading at each end of the weaving is; left out, 1.5 mm for every heading row"
+    ),
+    KitHelp.ROOM_HEADING_ROWS: "how many heading rows are woven at each end; left out, 2",
+    KitHelp.ROOM_WORKED: "how you open the shed and pass the weft, which sets the room for the hand: 80 mm or 40 mm",
+    KitHelp.ROOM_HAND: "open warp for hand, shed stick and shed, if you know it; it goes before worked",
     KitHelp.ROOM_SLOPE: "how steeply face and back layer may come together: rise over run",
     KitHelp.ROOM_STICK_PAST: "how far the shed stick passes each side",
     KitHelp.ROOM_LEASH_REACH: "how far a leash reaches to its rod",

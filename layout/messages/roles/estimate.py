@@ -13,6 +13,7 @@ class Reason(Role):
     WIDTH = "reason.width"
     PITCH = "reason.pitch"
     HEIGHT = "reason.height"
+    WOVEN_ROWS = "reason.woven_rows"
     SHRINKAGE = "reason.shrinkage"
     SHRUNK = "reason.shrunk"
     TO_MAKE = "reason.to_make"
@@ -29,7 +30,6 @@ class Reason(Role):
     ROUND_NAILS = "reason.round_nails"
     PATH = "reason.path"
     PATH_THREADS = "reason.path_threads"
-    HEADING_TAKE_UP = "reason.heading_take_up"
     WARP_TOTAL = "reason.warp_total"
     NO_TAILS = "reason.no_tails"
     SAMPLE = "reason.sample"
@@ -84,6 +84,7 @@ class Room(Role):
     LEAVE = "room.leave"
     TAKEN = "room.taken"
     AT_MOST = "room.at_most"
+    AT_MOST_BY_HAND = "room.at_most_by_hand"
     PEGS = "room.pegs"
 
 

@@ -25,6 +25,7 @@ class Table(Role):
     BEADS_AND_PICKS = "table.beads_and_picks"
     COLOUR_TWICE = "table.colour_twice"
     STRANDS = "table.strands"
+    ROWS_HITCHED = "table.rows_hitched"
 
 
 class WindingNeed(Role):
@@ -38,6 +39,7 @@ class Cross(Role):
     """What the inputs of a kit must be to one another."""
 
     SHRINKAGE_TWICE = "cross.shrinkage_twice"
+    MIRRORED = "cross.mirrored"
     GIVEN_AND_READINGS = "cross.given_and_readings"
     READINGS_ONLY = "cross.readings_only"
     AS_MEASURED_ON_NOTCHES = "cross.as_measured_on_notches"

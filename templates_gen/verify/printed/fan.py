@@ -14,9 +14,9 @@ from layout.kit.kit import Kit
 from templates_gen.verify.kinds.truth import Course
 from templates_gen.verify.kinds.truths import truth_of
 from templates_gen.verify.printed.expected import Expected
+from templates_gen.verify.printed.height import heading_mm, together_mm
 from templates_gen.verify.search import root
 
-_HEADING = 10.0  # how high a heading is, if a kit does not say
 _TENTH = 0.1 * (1 + 1e-9)
 _FIGURES = 12
 
@@ -24,10 +24,10 @@ End = Literal["near", "far"]
 
 
 class Followed:
-    """Every end of `kit` from the near marks to the far ones; heights in mm above the outer edge of the near end."""
+    """Every end of `kit`, woven `woven` mm high, from the near marks on; heights in mm above the near outer edge."""
 
-    def __init__(self, kit: Kit, marks: Expected, ends: int) -> None:
-        self.kit, self.pitch = kit, float(marks.limits[1] - marks.limits[0]) / ends
+    def __init__(self, kit: Kit, woven: float, marks: Expected, ends: int) -> None:
+        self.kit, self.woven, self.pitch = kit, woven, float(marks.limits[1] - marks.limits[0]) / ends
         self.high = float(kit.frame.outer_height.mm)
         turn = 1 if kit.weaving.start == "left" else -1
         near, far = ([turn * float(x) for x in side] for side in (marks.near, marks.far))
@@ -47,16 +47,8 @@ class Followed:
 
     def heading(self, end: End) -> float:
         """The height of a heading's outer side: where the lines of both layers cross; on one layer, inside its end."""
-        near = self._together()
-        heading = _HEADING if self.kit.amounts.room.heading is None else float(self.kit.amounts.room.heading.mm)
-        bands = [near, heading, float(self.kit.weaving.height.mm), heading]
-        return bands[0] if end == "near" else math.fsum(bands)
-
-    def _together(self) -> float:
-        """Above the near end's edge, where a heading may begin."""
-        ends, stated = self.kit.frame.ends, self.kit.strength.end_width
-        inside = float((stated or self.kit.frame.side_width).mm)
-        return truth_of(self.kit).together(ends, self.kit, inside)
+        near, heading = together_mm(self.kit), heading_mm(self.kit)
+        return near if end == "near" else math.fsum([near, heading, self.woven, heading])
 
     def off(self, height: float) -> float:
         """The worst of all ends at a height."""

@@ -14,6 +14,7 @@ from templates_gen.messages.roles.proof import Words
 from templates_gen.verify.finding import Finding, Findings, finding
 from templates_gen.verify.found_parts import FoundPart
 from templates_gen.verify.printed.grid_axes import Axis, Span
+from templates_gen.verify.printed.height import asked_mm
 from templates_gen.verify.printed.warp_words import said_of
 from templates_gen.verify.said import check_heads, pieces_named
 
@@ -56,15 +57,18 @@ def _centre_at(axes: tuple[Axis, Axis], window: tuple[Span, Span], at: Point) ->
 def _notes(plan: Plan, axes: tuple[Axis, Axis]) -> Iterator[str]:
     kit, (columns, rows) = plan.kit, axes
     unit = "in" if plan.warp.sett.unit.imperial else "mm"
-    wide, high = (say_length(Length(axis.cell, unit)) for axis in axes)
+    wide, high = (say_length(Length(abs(axis.cell), unit)) for axis in axes)
     values = {"columns": columns.count, "wide": wide, "rows": rows.count, "high": high}
-    height = kit.weaving.height
-    rest = height.mm - rows.count * rows.cell
+    asked, like = asked_mm(kit), kit.weaving.height
+    rest = asked - rows.count * rows.cell
     if rest:
-        cells = ENGLISH.say(Grid.CELLS_LESS, **values, less=say_length(Length(rest, height.unit)))
+        cells = ENGLISH.say(Grid.CELLS_LESS, **values, less=say_length(Length(rest, like.unit if like else unit)))
     else:
         cells = ENGLISH.say(Grid.CELLS, **values)
-    yield ENGLISH.paragraph([cells, ENGLISH.say(Grid.USE)])
+    weaving = kit.weaving
+    side = Grid.FROM_FACE if weaving.woven_from == "face" else Grid.FROM_BACK
+    sides = [Grid.USE_MIRRORED, Grid.MIRRORED] if weaving.cartoon == "mirrored" else [Grid.USE, side]
+    yield ENGLISH.paragraph([cells, *map(ENGLISH.say, sides)])
     if not (kit.amounts.weft.picks or kit.amounts.weft.beads):
         yield ENGLISH.say(Grid.GUESS)
 

@@ -20,6 +20,7 @@ from templates_gen.verify.kinds.truths import truth_of
 from templates_gen.verify.printed.expected import Expected, ends_of, expected
 from templates_gen.verify.printed.fan import End, Followed
 from templates_gen.verify.printed.guide_words import FanWords, check_words
+from templates_gen.verify.printed.height import woven_mm
 from templates_gen.verify.printed.strip_marks import matched
 from templates_gen.verify.printed.warp_words import said_of
 
@@ -73,7 +74,7 @@ def prove_guide(plan: Plan, pieces: Sequence[FoundPart], *, on_paper: bool) -> F
     total += _layers(ends, shown) + _uncovered(ends, marks, pieces)
     if on_paper and not total.problems:
         warp, back = said_of(kit, sett.per_mm, sett.unit), any(not each.face for each in ends)
-        asked = FanWords(kit, end, warp, back, -way, Followed(kit, marks, count), sett.unit.imperial)
+        asked = FanWords(kit, end, warp, back, -way, Followed(kit, woven_mm(plan), marks, count), sett.unit.imperial)
         total += _numbers(ends, shown, 1 / sett.per_mm) + check_words(asked, pieces)
     return total
 

@@ -58,6 +58,8 @@ WRONG: dict[str, list[object]] = {
     "name": NO_NAME,
     "length": NO_LENGTH,
     "width": NO_LENGTH,
+    "height": NO_LENGTH,
+    "heading": NO_LENGTH,
     "sett": NO_SETT,
     "density": NO_SETT,
     "few": [-1, 11, 1.0, 0.5, float("nan"), 10**5000, True, None, [], {}, "", "1", "one"],

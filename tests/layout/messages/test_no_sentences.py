@@ -26,7 +26,7 @@ _WORDS = re.compile(r"[A-Za-z']{2,},? [A-Za-z']+,? [A-Za-z']{2,}")  # three word
 FILE_WORDS = {
     words
     for spec in (*INPUTS, *STOCK.inputs)
-    for words in (spec.default, *spec.choices, spec.example, spec.example.strip('"'), example_of(spec))
+    for words in (spec.default, spec.word, *spec.choices, spec.example, spec.example.strip('"'), example_of(spec))
 }
 """What stands in a file of any language as it is: choices and examples."""
 

@@ -97,7 +97,7 @@ def test_by_hand() -> None:
     of = plan_of({"room": {}})
     fan = fan_of(of.kit.frame, of.warp)
     assert way_between(of.kit.frame) == pytest.approx(559.1327, abs=1e-4)
-    assert heading_height(of.kit, "near") == 48
+    assert heading_height(of.kit, of.amounts.woven_mm[1], "near") == 48
     assert fan.off(48) == pytest.approx(1.6239, abs=1e-4)
     free = fan.needs_no_fingers()
     assert free == pytest.approx((219.0867, 330.9133), abs=1e-4)
@@ -210,10 +210,10 @@ def test_nowhere_settled() -> None:
 def test_headings_lie_in_the_frame(changes: dict[str, object]) -> None:
     """The far heading lies the weaving and two headings above the near one, and both lie inside the frame."""
     of = plan_of({"room": {}} | changes)
-    near, far = (heading_height(of.kit, end) for end in ENDS)
+    near, far = (heading_height(of.kit, of.amounts.woven_mm[1], end) for end in ENDS)
     stated = of.kit.amounts.room.heading
-    heading = 10.0 if stated is None else float(stated.mm)
-    assert far - near == pytest.approx(float(of.kit.weaving.height.mm) + 2 * heading)
+    heading = 3.0 if stated is None else float(stated.mm)
+    assert far - near == pytest.approx(of.amounts.woven_mm[1].value + 2 * heading)
     assert 16 <= near < far < 550 - 16
 
 

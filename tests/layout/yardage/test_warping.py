@@ -12,8 +12,6 @@ from layout.yardage.warp_thread import (
     SPARE,
     STRETCH,
     TAIL,
-    SidePiece,
-    heading_thread,
     warp_thread,
     weight,
 )
@@ -31,30 +29,6 @@ def test_528_ends_of_four_yards_weigh_as_the_handbook_says() -> None:
     """Weaving handbook: 528 ends x 4 yd of 3360 yd/lb cotton are 0.629 lb (of 453.59237 g, by definition)."""
     grams = weight(given_mm(528 * 4 * 914.4), yarn_of(3360, "yd/lb").tex)
     assert grams.value / 453.59237 == pytest.approx(0.629, abs=0.0005)
-
-
-def test_a_wide_frame_follows_the_rule_of_thumb() -> None:
-    """Common practice, no source: three outer widths of the frame and a tail of 15 cm."""
-    side = SidePiece(width=20, thickness=10, gap=10)
-    thread = heading_thread(600, 200, side, given_mm(0.1))
-    assert thread.value == 3 * 600 + 150
-    assert thread.origin is Origin.ASSUMED
-
-
-def test_a_narrow_frame_is_reckoned_row_by_row() -> None:
-    """2 W (1 + a) + 4 g + 6 (b + T) + tail + knot, by hand: the rule of thumb is short on narrow weavings."""
-    side = SidePiece(width=40, thickness=30, gap=20)
-    thread = heading_thread(200, 80, side, given_mm(0.25), given_mm(150), given_mm(100))
-    assert thread.value == 2 * 80 * 1.25 + 4 * 20 + 6 * (40 + 30) + 150 + 100
-    assert thread.origin is Origin.COMPUTED
-
-
-@given(st.floats(100, 1000), st.floats(0.1, 0.9), st.floats(0, 0.57))
-def test_the_heading_thread_is_never_short_by_either_way(outer: float, part: float, take_up: float) -> None:
-    """The larger of the two ways is taken."""
-    thread = heading_thread(outer, outer * part, SidePiece(25, 18, 10), given_mm(take_up)).value
-    assert thread >= 3 * outer + 150
-    assert thread >= 2 * outer * part * (1 + take_up)
 
 
 def test_warp_thread_adds_up_by_hand() -> None:
@@ -93,8 +67,15 @@ def test_an_assumed_default_is_what_its_sentence_says(figure: Quantity, said: st
 
 
 def test_reasons_carry_the_right_numbers() -> None:
-    """By hand: a kilometre of 250 tex; 10 % spare; 600 mm x 3 + 150 mm."""
+    """By hand: a kilometre of 250 tex; 10 % spare."""
     assert weight(given_mm(1_000_000), yarn_of(250, "tex").tex).reason == "1000 m of 250 tex."
     assert "10 % spare" in warp_thread(given_mm(1000), _NONE).reason
-    narrow = heading_thread(200, 80, SidePiece(40, 30, 20), given_mm(0.25))
-    assert "750 mm only" in narrow.reason
+
+
+@given(st.floats(0, 0.02), st.floats(100, 1e5))
+def test_a_stretch_that_was_measured_only_narrows(stretch: float, path: float) -> None:
+    """Not stated it is at most 2 %, likely none; whatever is measured below that lies within."""
+    wide = warp_thread(given_mm(path), given_mm(100))
+    known = warp_thread(given_mm(path), given_mm(100), stretch=measured(stretch, "Pulled."))
+    assert known.exact
+    assert wide.low * (1 - 1e-12) <= known.value <= wide.high * (1 + 1e-12)

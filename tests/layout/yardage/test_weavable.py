@@ -10,8 +10,8 @@ from layout.values.errors import FieldError
 from layout.values.quantity import Origin, Quantity, measured
 from layout.yardage.weavable import (
     HAND,
-    HEADING,
     LEASH_KNOT,
+    NEEDLE,
     OVERHANG,
     REACH,
     SLOPE,
@@ -43,7 +43,7 @@ def test_the_weavable_height_adds_up() -> None:
     """By hand: 360 - 2 x 10 - 2 x 36 - 80 = 188."""
     height = weavable_height(360, _ROOM)
     assert (height.value, height.origin) == (188, Origin.COMPUTED)
-    assert weavable_height(360, RoomTaken(given_mm(36))).origin is Origin.ASSUMED
+    assert weavable_height(360, RoomTaken(given_mm(36), given_mm(10))).origin is Origin.ASSUMED
 
 
 def test_a_greater_height_is_refused_with_the_greatest() -> None:
@@ -86,7 +86,7 @@ def test_leash_cord_adds_up() -> None:
 @pytest.mark.parametrize(
     ("figure", "said"),
     [
-        (HEADING, "10 mm"),
+        (NEEDLE, "40 mm"),
         (SLOPE, "1 in 4"),
         (HAND, "80 mm"),
         (OVERHANG, "40 mm"),

@@ -190,7 +190,7 @@ def _always(patch: pytest.MonkeyPatch) -> None:
 
 def _headings_swapped(patch: pytest.MonkeyPatch) -> None:
     right = words_module.heading_height
-    patch.setattr(words_module, "heading_height", lambda kit, end: right(kit, SWAPPED[end]))
+    patch.setattr(words_module, "heading_height", lambda kit, woven, end: right(kit, woven, SWAPPED[end]))
 
 
 def _other_title(patch: pytest.MonkeyPatch) -> None:
