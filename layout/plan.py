@@ -7,6 +7,7 @@ from fractions import Fraction
 
 from layout.estimate.estimate import estimate
 from layout.frames.load import Load, load_on
+from layout.frames.tension import WarpThread
 from layout.kit.ends import counted_by
 from layout.kit.kit import Kit
 from layout.kit.questions import questions
@@ -46,9 +47,14 @@ class Plan:
     amounts: Amounts
 
     @property
+    def warp_thread(self) -> WarpThread | None:
+        """One thread of the warp, if the kit says how heavy it is."""
+        return _thread(self.kit)
+
+    @property
     def load(self) -> Load:
         """The pull of the warp on a frame end, and how far the end gives way."""
-        return load_on(self.kit.frame, self.kit.strength, sum(self.warp.threads), self.warp.width)
+        return _load(self.kit, self.warp)
 
     @property
     def sett_words(self) -> str:
@@ -90,9 +96,19 @@ def plan(kit: Kit) -> Plan:
     lying = yarn_facts(kit.amounts, 2 if kit.weaving.doubled_warp else 1).lying
     thread = Fraction(lying.mm).limit_denominator(_FINE) if lying else None
     warp = warp_on(sett, kit.frame, kit.weaving, thread)
-    load = load_on(kit.frame, kit.strength, sum(warp.threads), warp.width)
+    load = _load(kit, warp)
     amounts = estimate(kit, warp)
     pulled = ends.pulled_by(float(load.tension.newtons))
     notes = sett.notes + warp.notes + load.notes + amounts.notes
     warnings = questions(kit) + sett.warnings + warp.warnings + load.warnings + pulled + amounts.warnings
     return Plan(kit, warp, notes, warnings, amounts)
+
+
+def _load(kit: Kit, warp: Warp) -> Load:
+    return load_on(kit.frame, kit.strength, _thread(kit), sum(warp.threads), warp.width)
+
+
+def _thread(kit: Kit) -> WarpThread | None:
+    given = kit.amounts.warp
+    yarn = given.yarn()
+    return WarpThread(yarn.tex, given.fibre) if yarn else None

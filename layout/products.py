@@ -9,7 +9,7 @@ from layout.drawing.metrics import FontMetrics
 from layout.drawing.pane import Paned
 from layout.drawing.sheet import Part
 from layout.paper.joints import Build
-from layout.parts.frame_check import frame_check
+from layout.parts.frame_check import frame_check, frame_check_in_two
 from layout.parts.grid import drawing_of
 from layout.parts.grid_size import left_out
 from layout.parts.spacing_guide import spacing_guide
@@ -99,13 +99,24 @@ def _at_its_best(build: Build | Paned) -> Part:
         return build(True, ())
 
 
+ONE_SHEET = 200.0
+"""On paper less wide or high than so many mm the frame check comes in two parts."""
+
+
+def _frame_check(plan: Plan, metrics: FontMetrics) -> tuple[Build, ...]:
+    paper = plan.kit.paper
+    if min(paper.width, paper.height) >= ONE_SHEET:
+        return (lambda low, _: frame_check(plan, metrics, low=low),)
+    return tuple((lambda _low, _joints, k=k: frame_check_in_two(plan, metrics)[k]) for k in (0, 1))
+
+
 PRODUCTS: Mapping[str, Product] = {
     "winding": Product(_sheet(winding)),
     "strip-near": Product(_at(strip, "near")),
     "strip-far": Product(_at(strip, "far")),
     "spacing-guide": Product(_at(spacing_guide, "near", "far")),
     "wrap-gauge": Product(_in_one_form(wrap_gauge)),
-    "frame-check": Product(_sheet(frame_check), forms=("pdf",)),
+    "frame-check": Product(_frame_check, forms=("pdf",)),
     "weaving-grid": Product(_in_panes(drawing_of), absent=left_out, in_kit=False),
 }
 """Everything that can be made, in the order of the kit's sheets."""

@@ -84,6 +84,8 @@ BESIDE: dict[str, dict[str, Any]] = {
     "weft.beads": {"number": 22, "over": "5 cm"},
     "weft.pick": {"straight": "118 mm", "woven": "100 mm"},
     "weaving.washed": {"before": "200 mm", "after": "194 mm"},
+    "frame.dip": {"load": "20 g", "length": "400 mm", "depth": "5 mm"},
+    "frame.pluck": {"hertz": 125, "length": "400 mm"},
     "weft.colours[]": {"name": "madder", "share": 100},
     "weft.sample": {"grams": 9, "width": "10 cm", "height": "12 cm"},
     **{f"{table}.wrap": {"turns": 11, "window": "2 cm"} for table in ("warp", "weft", "weft.strands[]")},
@@ -119,6 +121,8 @@ def placed(key: str, value: object) -> tuple[dict[str, Any], str]:
         place.pop("window")
     if tables and "wrap" not in tables and (tables[0] == "warp" or "strands[]" in tables):
         place |= _YARN.get(leaf, {})
+    if key.startswith(("frame.dip.", "frame.pluck.")):  # a pull is found from a thread whose weight is known
+        values["warp"] = {"count": 300, "system": "tex"}
     place[leaf] = value
     return values, f"{at}.{leaf}".removeprefix(".")
 

@@ -54,10 +54,14 @@ _PICKS: tuple[Changes, ...] = (
     {"weft": {"picks": {"number": 45, "over": "2 in"}}},
     {"weft": {"wrap": {"turns": 11, "window": "2 cm"}}},
 )
+_WARP = {"count": 300, "system": "tex", "fibre": "cotton"}
 _PULLS: tuple[Changes, ...] = (
     {},
     {"frame.material": "oak", "frame.end_width": "30 mm", "frame.tension": "2 N"},
     {"frame.material": "steel", "frame.end_width": "1 1/4 in", "frame.tension": "7 oz"},
+    {"frame.material": "mdf", "frame.end_width": "40 mm", "frame.left_warped": "months", "warp": _WARP},
+    {"frame.modulus": 12_500, "frame.dip": {"load": "20 g", "length": "40 cm", "depth": "6 mm"}, "warp": _WARP},
+    {"frame.pluck": {"hertz": 181.5, "length": "14 3/8 in"}, "frame.tension": "3.3 N", "warp": _WARP},
 )
 _TURNS: tuple[Changes, ...] = (
     {},

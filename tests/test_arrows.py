@@ -146,6 +146,7 @@ FOR_PROOFS = (
     "layout.values.forces",
     "layout.frames.frame",
     "layout.frames.kinds",
+    "layout.frames.strength",
     "layout.kit.kit",
     "layout.messages",
     "layout.values.numerals",
@@ -156,7 +157,7 @@ FOR_PROOFS = (
 plan for what `OF_THE_PLAN` names. So no setting, warp, amount, load, part or paper that a proof checks.
 """
 FOR_ONE_PROOF = {
-    "bending": ("layout.frames.bar",),  # the table of materials
+    "bending": ("layout.frames.materials",),  # the table of materials
     "combs": ("layout.yarns.diameter",),  # how thick a cord is that was only weighed
     "cut_parts.job": ("layout.cutting.products",),  # a comparison with the parts that its boards must hold
 }

@@ -10,8 +10,11 @@ from typing import Any
 from kits import NOTCHED, PEGGED
 from wrong_builders import Spoil, Wrong, returns, swap, value
 
+import layout.frames.load as load_module
+import layout.frames.tension as tension_module
 import layout.parts.frame_check as check_module
 import layout.parts.frame_figure as figure_module
+import layout.parts.frame_pull as pull_module
 import layout.parts.gauge_table as table_module
 import layout.parts.grid as grid_module
 import layout.parts.grid_size as size_module
@@ -19,16 +22,24 @@ import layout.parts.guide_words as guide_module
 import layout.parts.spacing_guide as spacing_module
 import layout.parts.wrap_gauge as gauge_module
 import layout.plan as plan_module
-from layout.drawing.shapes import Point
+import layout.products as products_module
+from layout.drawing.shapes import Point, Text
+from layout.drawing.sheet import Part
 from layout.messages.catalogue import Catalogue, Role
 from layout.messages.english import ENGLISH
-from layout.messages.roles import Check, Gauge, Grid, Guide, Strip
+from layout.messages.roles import Beam, Check, Gauge, Grid, Guide, Strip
 
 GUIDE, CHECK, GAUGE, GRID = "spacing-guide.pdf", "frame-check.pdf", "wrap-gauge.pdf", "weaving-grid.pdf"
 TOP = {"weaving.near_end": "top", "weaving.first_pass": "back"}
 STIFF = {"frame.material": "oak", "frame.tension": "2 N", "weaving.doubled_selvedges": 2}
 BACK = {"weaving.woven_from": "back"}
 MIRRORED = BACK | {"weaving.cartoon": "mirrored"}
+MEASURED: Mapping[str, object] = {
+    "warp": {"count": 300, "system": "tex", "fibre": "cotton"},
+    "frame.material": "beech",
+    "frame.dip": {"load": "20 g", "length": "40 cm", "depth": "6 mm"},
+}
+SMALL: Mapping[str, object] = {"paper.size": "148 x 210 mm"}
 BEADS: Mapping[str, object] = {"weft": {"beads": {"number": 26, "over": "5 cm"}}}
 
 
@@ -52,6 +63,17 @@ def reworded(module: Any, role: Role, **values: Callable[[Any], str]) -> Spoil:
 def more(text: object) -> str:
     """A whole number one too high."""
     return str(int(str(text)) + 1)
+
+
+def less(text: object) -> str:
+    """A whole number one too low."""
+    return str(int(str(text)) - 1)
+
+
+def without_last(part: Part) -> Part:
+    """A part without the last line of its words."""
+    last = max(place for place, shape in enumerate(part.shapes) if isinstance(shape, Text))
+    return replace(part, shapes=(*part.shapes[:last], *part.shapes[last + 1 :]))
 
 
 def sides_exchanged(phrases: Any) -> Any:
@@ -90,13 +112,34 @@ SHEETS: Mapping[str, Wrong] = {
         {}, GUIDE, returns(guide_module, "fan_words", lambda _: (ENGLISH.say(Guide.BY_THEMSELVES),))
     ),
     # the frame check
-    "pounds of force as kilograms": Wrong(STIFF, CHECK, value(check_module, "NEWTONS", {"lb": Fraction("9.80665")})),
-    "newtons one too many": Wrong(STIFF, CHECK, reworded(check_module, Check.PULL_IS, newtons=more)),
-    "a tension that was stated said to be assumed": Wrong(
-        STIFF, CHECK, instead(check_module, Check.PULL_IS, Check.PULL_ASSUMED)
+    "pounds of force as kilograms": Wrong(STIFF, CHECK, value(pull_module, "NEWTONS", {"lb": Fraction("9.80665")})),
+    "newtons one too many": Wrong(STIFF, CHECK, reworded(pull_module, Check.PULL_IS, newtons=more)),
+    "the greatest pull one too low": Wrong({}, CHECK, reworded(pull_module, Check.PULL_RANGE, most=less)),
+    "a pull that was measured said to be assumed": Wrong(
+        MEASURED, CHECK, reworded(load_module, Beam.TENSION_RANGE, origin=lambda _: "assumed")
     ),
+    "a dip whose stretch is not taken off": Wrong(MEASURED, CHECK, value(tension_module, "COTTON", (0.0, 0.0, 0.0))),
     "threads of one layer alone": Wrong(
-        PEGGED, CHECK, reworded(check_module, Check.PULL_ASSUMED, threads=lambda n: str(int(n) // 2))
+        PEGGED, CHECK, reworded(pull_module, Check.PULL_RANGE, threads=lambda n: str(int(n) // 2))
+    ),
+    "the weight of half a dip": Wrong(MEASURED, CHECK, value(pull_module, "MOST_DIP", Fraction(1, 120))),
+    "pitches of another length": Wrong(
+        MEASURED, CHECK, reworded(pull_module, Check.MEASURE_HOW, length=lambda _: "40 cm")
+    ),
+    "rows of the table exchanged": Wrong(
+        MEASURED, CHECK, returns(check_module, "measuring_table", lambda rows: rows[:1] + rows[:0:-1])
+    ),
+    "a column of the table left out": Wrong(
+        MEASURED, CHECK, returns(check_module, "measuring_table", lambda rows: tuple(row[:-1] for row in rows))
+    ),
+    "no table of pulls": Wrong(MEASURED, CHECK, returns(check_module, "measuring_table", lambda _: ())),
+    "the caution left out of the second card": Wrong(
+        MEASURED | SMALL,
+        CHECK,
+        returns(products_module, "frame_check_in_two", lambda two: (two[0], without_last(two[1]))),
+    ),
+    "both cards with the title of one": Wrong(
+        MEASURED | SMALL, CHECK, instead(check_module, Check.TITLE_PULL, Check.TITLE)
     ),
     "the diagonal of another frame": Wrong(
         {}, CHECK, reworded(check_module, Check.DIAGONALS_ARE, long=lambda said: said.replace("6", "9"))

@@ -49,5 +49,5 @@ def heading_thread(kit: Kit, warp: Warp, known: YarnFacts, tail: Quantity, knot:
     if asked.hitched:
         return hitched_thread(width, float(warp.pitch), thread, tail)
     gap = (frame.outer_width.mm - 2 * frame.side_width.mm - warp.width) / 2
-    side = SidePiece(frame.side_width.mm, frame.ends.deep_mm, gap)
+    side = SidePiece(frame.side_width.mm, frame.sides_deep_mm, gap)
     return rows_thread(asked.rows, width, side, row_take_up(float(warp.pitch), thread), tail, knot)

@@ -1,37 +1,22 @@
 """How far a frame end bends under the pull of the warp.
 
 Euler-Bernoulli beam on two supports, small deflections: 5 w L^4 / (384 E I) for a load over the whole span, and for
-the same load F over a middle width W, F (8 L^3 - 4 L W^2 + W^3) / (384 E I). Handbook formulas, in common use; the
-elastic moduli are round figures from memory.
+the same load F over a middle width W, F (8 L^3 - 4 L W^2 + W^3) / (384 E I). The greatest moment is F (2 L - W) / 8,
+and the stress there M y / I at the outermost fibre. Handbook formulas, in common use.
 """
 
 from __future__ import annotations
 
 import math
-from collections.abc import Mapping
 from dataclasses import dataclass
-from types import MappingProxyType
 
 from layout.messages.english import ENGLISH
 from layout.messages.roles import Beam
 from layout.values.limits import Number, exactly, plain
-from layout.values.quantity import Quantity, assumed, computed
+from layout.values.quantity import Quantity, combine
 
 SPAN_OVER = 500
 """A bar may bend by its span / 500 (common practice, no source)."""
-
-_MODULI = {
-    "pine": 9_000, "oak": 11_000, "birch": 13_000, "beech": 13_000, "ash": 12_000, "bamboo": 15_000,
-    "aluminium": 70_000, "brass": 100_000, "copper": 120_000, "steel": 200_000,
-}  # fmt: skip
-
-MODULI: Mapping[str, Quantity] = MappingProxyType(
-    {
-        name: assumed(number, ENGLISH.say(Beam.MODULUS, material=name, modulus=number))
-        for name, number in _MODULI.items()
-    }
-)
-"""Elastic modulus along the grain, in N/mm2; all assumed, and a stick of wood may differ by a third."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -50,6 +35,11 @@ class Bar:
         inner = exactly(self.bore)
         return math.pi * float(outer**4 - inner**4) / 64
 
+    @property
+    def to_edge(self) -> float:
+        """From the middle to the outermost fibre in mm."""
+        return float(self.diameter) / 2
+
 
 @dataclass(frozen=True, slots=True)
 class Board:
@@ -67,33 +57,57 @@ class Board:
         wide = exactly(self.width)
         return float(thick * wide**3) / 12
 
+    @property
+    def to_edge(self) -> float:
+        """From the middle to the outermost fibre in mm."""
+        return float(self.width) / 2
+
 
 def pull(threads: Number, tension: Quantity) -> Quantity:
     """The pull in N of all threads on one bar; each pulls at both bars, whether it lies on the face or the back."""
     count = int(threads)
-    each = exactly(tension.value)
-    return computed(float(count * each), ENGLISH.say(Beam.PULL, threads=count, tension=plain(each)), tension)
+    said = ENGLISH.say(Beam.PULL, threads=count, tension=plain(tension.value))
+    return combine(lambda each: float(count * exactly(each)), said, tension)
 
 
-def deflection(bar: Bar | Board, load: Quantity, loaded_mm: Number | None = None) -> Quantity:
+def deflection(
+    bar: Bar | Board, load: Quantity, loaded_mm: Number | None = None, creep: Quantity | None = None
+) -> Quantity:
     """How far in mm the middle of the bar gives way under `load` N spread over its middle `loaded_mm` (or all of it).
 
-    Bars held stiffly at their ends bend less: this is the upper bound, for ends that may turn.
+    Bars held stiffly at their ends bend less: this is the upper bound, for ends that may turn. Its range is that of the
+    load and of the modulus; `creep` is the factor of a load that stays.
     """
     span = float(bar.span)
-    force = float(load.value)
-    e = float(bar.stiffness.value)
-    loaded = span if loaded_mm is None else loaded_mm
-    width = float(loaded)
-    bent = force * (8 * span**3 - 4 * span * width**2 + width**3) / (384 * e * bar.inertia)
-    reason = ENGLISH.say(Beam.BENT, force=plain(force), width=plain(width), span=plain(span))
-    return computed(bent, reason, load, bar.stiffness)
+    width = span if loaded_mm is None else float(loaded_mm)
+    shape = (8 * span**3 - 4 * span * width**2 + width**3) / (384 * bar.inertia)
+    reason = ENGLISH.say(Beam.BENT, force=plain(load.value), width=plain(width), span=plain(span))
+    bent = combine(lambda force, modulus: force * shape / modulus, reason, load, bar.stiffness, falling=(1,))
+    return bent if creep is None else combine(lambda once, longer: once * longer, reason, bent, creep)
+
+
+def stress(bar: Bar | Board, load: Quantity, loaded_mm: Number | None = None) -> Quantity:
+    """The greatest bending stress in N/mm2, in the middle of the bar at its outer edge."""
+    span = float(bar.span)
+    width = span if loaded_mm is None else float(loaded_mm)
+    each = (2 * span - width) / 8 * bar.to_edge / bar.inertia
+    return combine(lambda force: force * each, ENGLISH.say(Beam.STRESS), load)
 
 
 def deflection_warnings(bar: Bar | Board, bent: Quantity) -> tuple[str, ...]:
-    """One sentence if a bar bends by more than its span / 500, with what it assumes; else nothing."""
+    """One sentence if a bar may bend by more than its span / 500, with what it assumes; else nothing."""
     most = float(bar.span) / SPAN_OVER
-    if bent.value <= most:
+    if bent.high <= most:
         return ()
-    said = ENGLISH.say(Beam.BENDS_TOO_FAR, bent=f"{bent.value:.2f}", over=SPAN_OVER, most=f"{most:.2f}")
+    values = {"over": SPAN_OVER, "most": f"{most:.2f}", "high": f"{bent.high:.2f}"}
+    role = Beam.BENDS_TOO_FAR if bent.value > most else Beam.MAY_BEND_TOO_FAR
+    said = ENGLISH.say(role, bent=f"{bent.value:.2f}", **values)
     return (ENGLISH.paragraph((said, *bent.assumptions)),)
+
+
+def stress_warnings(found: Quantity, allowed: Quantity) -> tuple[str, ...]:
+    """One sentence if a bar may be under more stress than is allowed, with what it assumes; else nothing."""
+    if found.high <= allowed.value:
+        return ()
+    said = ENGLISH.say(Beam.STRESSED, high=f"{found.high:.0f}", allowed=f"{allowed.value:.0f}")
+    return (ENGLISH.paragraph((said, *allowed.assumptions)),)

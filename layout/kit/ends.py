@@ -18,6 +18,7 @@ from layout.values.units import Length, Sett, say_density, say_length
 
 Got = Mapping[str, Any]
 _SIZES = ("outer_width", "outer_height", "side_width", "margin")
+_MORE = ("side_thickness",)  # sizes of a frame that may be left out
 _WOUND_ONLY = {"slant": "shared", "first_pass": "face"}
 
 
@@ -73,7 +74,8 @@ def frame_of(got: Got) -> Frame | None:
     ends, sizes = _ends_of(got), {key: got.get(f"frame.{key}") for key in _SIZES}
     if ends is None or None in sizes.values():
         return None
-    return Frame(ends, **sizes, end_width=got.get("frame.end_width"))  # type: ignore[arg-type]
+    more = {key: got.get(f"frame.{key}") for key in ("end_width", *_MORE)}
+    return Frame(ends, **sizes, **more)  # type: ignore[arg-type]
 
 
 def frame_entries(frame: Frame) -> Iterator[tuple[str, Any]]:
@@ -82,8 +84,9 @@ def frame_entries(frame: Frame) -> Iterator[tuple[str, Any]]:
     for leaf, field in END_KEYS.of(frame.ends).fields.items():
         if (value := getattr(frame.ends, field)) is not None:
             yield f"frame.{leaf}", to_plain(value)
-    for leaf in _SIZES:
-        yield f"frame.{leaf}", to_plain(getattr(frame, leaf))
+    for leaf in (*_SIZES, *_MORE):
+        if (size := getattr(frame, leaf)) is not None:
+            yield f"frame.{leaf}", to_plain(size)
 
 
 def _ends_of(got: Got) -> FrameEnd | None:

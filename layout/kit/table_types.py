@@ -8,17 +8,21 @@ from __future__ import annotations
 from collections.abc import Callable, Iterable, Mapping
 from fractions import Fraction
 from functools import reduce
+from math import floor
 from typing import Any
 
+from layout.frames.strength import Dip, Pluck
+from layout.frames.tension import MOST_DIP, lighter
 from layout.kit.fields import example_of
 from layout.kit.frame_inputs import LONGEST
 from layout.kit.lookup import KIT
 from layout.kit.unknown_keys import entry_example, short_key
 from layout.messages.catalogue import Between, Message
 from layout.messages.english import ENGLISH
-from layout.messages.roles import Refusal, Table, YarnNeed
+from layout.messages.roles import EndNeed, Refusal, Table, YarnNeed
 from layout.sett.sett import WrapReading
 from layout.values.errors import FieldError, leave_out, shown
+from layout.values.forces import say_force
 from layout.values.units import Length, exact_length, say_length
 from layout.yardage.given import (
     HALF_HITCHES,
@@ -115,6 +119,17 @@ def _washed(key: str, leaves: Leaves) -> Washed:
     return washed
 
 
+def _dip(key: str, leaves: Leaves) -> Dip:
+    """A dip that is not too deep to measure a pull by."""
+    dip: Dip = _whole(Dip, "frame.dip", "load", "length", "depth")(key, leaves)
+    most = dip.length.mm * MOST_DIP
+    if dip.depth.mm > most:
+        deepest = say_length(Length(floor(10 * most) / Fraction(10)))
+        needed = Message(EndNeed.DIP, {"most": deepest, "load": say_force(lighter(dip))})
+        raise FieldError(f"{key}.depth", needed, say_length(dip.depth), f'depth = "{deepest}"')
+    return dip
+
+
 def _weft(key: str, leaves: Leaves) -> WeftGiven:
     """The weft: its colours make a whole, its strands a bundle, and picks are counted in one way."""
     weft = WeftGiven(**leaves)
@@ -169,6 +184,8 @@ MAKERS: Mapping[str, Maker] = {
     "weft.beads": _whole(CountedRows, "weft.beads", "number", "over"),
     "weft.pick": _drawn,
     "weaving.washed": _washed,
+    "frame.dip": _dip,
+    "frame.pluck": _whole(Pluck, "frame.pluck", "hertz", "length"),
     "weft.colours[]": _whole(ColourGiven, "weft.colours[]", "name", "share"),
     "weft.sample": _whole(Sample, "weft.sample", "grams", "width", "height"),
     **{f"{table}.threads[]": _folded_thread for table in _YARNS},

@@ -8,49 +8,64 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
-from fractions import Fraction
 from typing import NamedTuple
 
 from layout.drawing.metrics import FontMetrics
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Placing, Point, Shape, Text, cross, line
 from layout.drawing.sheet import Part
-from layout.drawing.typeset import LEAD, LEADING, SMALL, paragraph, paragraph_height, wrap
+from layout.drawing.typeset import LEAD, LEADING, SMALL, paragraph, paragraph_height, right, wrap
 from layout.messages.english import ENGLISH
 from layout.messages.roles import Check as Said
 from layout.parts.frame_figure import WIDE, frame_figure
+from layout.parts.frame_pull import Both, Table, measuring_table, measuring_words, pull_words
 from layout.plan import Plan
-from layout.values.forces import NEWTONS, say_force
-from layout.values.numerals import say_root
-from layout.values.units import mm_in, say_number
 
-_COLUMN, _APART, _INDENT, _BLANK, _AIR, _LESS = 86.8, 10.0, 5.0, 6.4, 2.6, 0.8
+_APART, _INDENT, _BLANK, _AIR, _LESS = 10.0, 5.0, 6.4, 2.6, 0.8
+_COLUMN, _ALONE = 86.8, 116.0  # how wide the words are set: beside the picture, and without it
+_BARE = 3  # so many checks are made before the frame is warped
+_ROW, _NAMES = LEADING * SMALL, 17.0
 _CORNER, _ARM = 0.8, 0.5
 
 
 class Check(NamedTuple):
-    """One thing to measure: its `title`, what must come out, and the names of the blanks to write on."""
+    """One thing to measure: its `title`, what must come out, the names of the blanks to write on, and a `table`."""
 
     title: str
     sentence: str
     blanks: tuple[str, ...]
+    table: Table = ()
 
 
 def frame_check(plan: Plan, metrics: FontMetrics, *, low: bool = False) -> Part:
     """The check sheet of a plan's frame; `low` gives it without the picture and with less white."""
-    column = _Column(metrics, low)
+    column = _Column(metrics, _COLUMN if not low else _ALONE, low)
     shapes, foot = column.set(checks(plan))
-    left, beside = -_CORNER, -_CORNER
-    if not low:
-        left, beside = -WIDE - _APART, -_APART / 2
-        picture, floor = frame_figure(plan.kit.frame, metrics)
-        shapes += Placing(0, left, 0).shapes(picture)
-        foot = min(foot, floor)
-    box = (left - _CORNER, foot - _CORNER, _COLUMN + _CORNER, _CORNER)
-    datum = Point(beside, foot), Point(_COLUMN, foot), Point(beside, 0.0)
-    shapes += [hair for point in datum for hair in cross(point, _ARM, Pen.REGISTER)]
-    title, note = ENGLISH.say(Said.TITLE), ENGLISH.say(Said.NOTE)
-    return Part("frame-check", title, tuple(shapes), datum, box, (note,), whole=True)
+    if low:
+        return _part("frame-check", shapes, foot, column.wide)
+    picture, floor = frame_figure(plan.kit.frame, metrics)
+    shapes += Placing(0, -WIDE - _APART, 0).shapes(picture)
+    return _part("frame-check", shapes, min(foot, floor), column.wide, picture=True)
+
+
+def frame_check_in_two(plan: Plan, metrics: FontMetrics) -> tuple[Part, Part]:
+    """The same in its low form on two small cards: what is measured on the bare frame, and what on the warped one."""
+    column = _Column(metrics, _COLUMN, low=True)
+    every = checks(plan)
+    bare, warped = column.set(every[:_BARE]), column.set(every[_BARE:], _BARE + 1)
+    return _part("frame-check", *bare, column.wide), _part("pull-check", *warped, column.wide)
+
+
+_SAID = {"frame-check": (Said.TITLE, Said.NOTE), "pull-check": (Said.TITLE_PULL, Said.NOTE_PULL)}
+
+
+def _part(name: str, shapes: list[Shape], foot: float, wide: float, *, picture: bool = False) -> Part:
+    left, beside = (-WIDE - _APART, -_APART / 2) if picture else (-_CORNER, -_CORNER)
+    box = (left - _CORNER, foot - _CORNER, wide + _CORNER, _CORNER)
+    datum = Point(beside, foot), Point(wide, foot), Point(beside, 0.0)
+    hairs = (hair for point in datum for hair in cross(point, _ARM, Pen.REGISTER))
+    title, note = map(ENGLISH.say, _SAID[name])
+    return Part(name, title, (*shapes, *hairs), datum, box, (note,), whole=True)
 
 
 def checks(plan: Plan) -> tuple[Check, ...]:
@@ -59,7 +74,7 @@ def checks(plan: Plan) -> tuple[Check, ...]:
     width, height = frame.outer_width.mm, frame.outer_height.mm
     squared = width**2 + height**2  # of the diagonal
     apart = (width * pitch) ** 2 / squared  # squared as well
-    said = _Said(frame.outer_width.imperial)
+    said = Both(frame.outer_width.imperial)
     say = ENGLISH.say
     return (
         Check(
@@ -73,58 +88,25 @@ def checks(plan: Plan) -> tuple[Check, ...]:
             (say(Said.LEFT), say(Said.RIGHT)),
         ),
         Check(say(Said.CENTRE), say(Said.CENTRE_IS, half=said(width / 2)), ()),
-        Check(say(Said.PULL), _pull(plan, said), (say(Said.BENT_BY),)),
+        Check(say(Said.PULL), pull_words(plan.load, said), (say(Said.BENT_BY),)),
+        Check(say(Said.MEASURE), measuring_words(plan), (say(Said.FREE), say(Said.FOUND)), measuring_table(plan)),
     )
-
-
-def _pull(plan: Plan, said: _Said) -> str:
-    load = plan.load
-    newtons = load.threads * load.tension.newtons
-    force = ENGLISH.say(
-        Said.PULL_ASSUMED if load.pull.assumptions else Said.PULL_IS,
-        threads=load.threads,
-        tension=say_force(load.tension),
-        newtons=say_number(newtons, 0),
-        pounds=say_number(newtons / NEWTONS["lb"], 0),
-    )
-    most = said(load.most, 1)
-    if load.bending is None:
-        return ENGLISH.paragraph([force, ENGLISH.say(Said.LAY_A_RULE, most=most)])
-    return ENGLISH.paragraph([force, ENGLISH.say(Said.BENDS, bent=said(load.bending.value, 1), most=most)])
-
-
-@dataclass(frozen=True, slots=True)
-class _Said:
-    """Says lengths in both systems, the kit's own first: to 0.1 mm and 0.01 in, or one figure `finer`."""
-
-    imperial: bool
-
-    def __call__(self, mm: Fraction | float, finer: int = 0) -> str:
-        return self.both(say_number(mm, 1 + finer), say_number(mm / mm_in("in"), 2 + finer))
-
-    def root(self, squared: Fraction, finer: int = 0) -> str:
-        """The length whose square in mm2 is `squared`."""
-        return self.both(say_root(squared, 1 + finer), say_root(squared / mm_in("in") ** 2, 2 + finer))
-
-    def both(self, metric: str, inches: str) -> str:
-        """Both figures with their units, the kit's own first."""
-        lengths = [f"{metric} mm", f"{inches} in"]
-        return ENGLISH.listed(lengths[::-1] if self.imperial else lengths)
 
 
 @dataclass(frozen=True, slots=True)
 class _Column:
     metrics: FontMetrics
+    wide: float
     low: bool
 
-    def set(self, items: Sequence[Check]) -> tuple[list[Shape], float]:
-        """The checks one under the other from y = 0 down, the caution last, and the y of the foot."""
+    def set(self, items: Sequence[Check], first: int = 1) -> tuple[list[Shape], float]:
+        """The checks one under the other from y = 0 down, numbered from `first`, the caution last; and the foot."""
         shapes: list[Shape] = []
         y = 0.0
-        for number, item in enumerate(items, 1):
+        for number, item in enumerate(items, first):
             more, y = self.item(number, item, y)
             shapes += more
-        lines = wrap(ENGLISH.say(Said.CAUTION), SMALL, _COLUMN - _INDENT, self.metrics)
+        lines = wrap(ENGLISH.say(Said.CAUTION), SMALL, self.wide - _INDENT, self.metrics)
         shapes += paragraph(lines, SMALL, Point(_INDENT, y), self.metrics)
         return shapes, y - paragraph_height(len(lines), SMALL, self.metrics)
 
@@ -138,17 +120,30 @@ class _Column:
         else:
             shapes += paragraph([item.title], LEAD, Point(_INDENT, y), metrics)
             y -= paragraph_height(1, LEAD, metrics)
-        lines = wrap(words, SMALL, _COLUMN - _INDENT, metrics)
+        lines = wrap(words, SMALL, self.wide - _INDENT, metrics)
         shapes += paragraph(lines, SMALL, Point(_INDENT, y), metrics)
         y -= paragraph_height(len(lines), SMALL, metrics)
+        shapes += self.table(item.table, y)
+        y -= len(item.table) * _ROW + (_LESS if item.table else 0.0)
         if item.blanks:
             y -= _BLANK if not self.low else LEADING * SMALL
             shapes += self.blanks(item.blanks, y)
         return shapes, y - (_AIR if not self.low else _LESS)
 
+    def table(self, rows: Table, top: float) -> list[Shape]:
+        """A table from y = `top` down, the name of each row before its figures, which stand under one another."""
+        shapes: list[Shape] = []
+        for number, (name, *figures) in enumerate(rows, 1):
+            y = top - number * _ROW
+            shapes.append(Text(Point(_INDENT, y), SMALL, name))
+            each = (self.wide - _INDENT - _NAMES) / len(figures)
+            places = [Point(_INDENT + _NAMES + k * each, y) for k in range(1, len(figures) + 1)]
+            shapes += [right(said, SMALL, at, self.metrics) for said, at in zip(figures, places, strict=True)]
+        return shapes
+
     def blanks(self, names: Sequence[str], y: float) -> list[Shape]:
         """Named lines to write on, side by side on the baseline y."""
-        each = (_COLUMN - _INDENT) / 2
+        each = (self.wide - _INDENT) / 2
         shapes: list[Shape] = []
         for k, name in enumerate(names):
             x = _INDENT + k * each

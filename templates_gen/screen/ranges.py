@@ -29,6 +29,7 @@ LONG = (Unit(Measure.METRES, 1, 2), Unit(Measure.YARDS, 1 / float(YARD_M), 2))
 WEIGHT = (Unit(Measure.GRAMS, 1, 1), Unit(Measure.OUNCES, 1 / float(OUNCE_G), 2))
 PICKS = (Unit(Measure.PER_CM, 1, 2), Unit(Measure.PER_INCH, 2.54, 2))
 FORCE = (Unit(Measure.NEWTONS, 1, 1), Unit(Measure.POUNDS, 1 / float(NEWTONS["lb"]), 1))
+STRESS = (Unit(Measure.NEWTONS_MM2, 1, 1), Unit(Measure.POUNDS_IN2, 25.4**2 / float(NEWTONS["lb"]), 0))
 PER_M2 = (Unit(Measure.PER_M2, 1, 0), Unit(Measure.PER_YD2, float(YARD_M) ** 2 / float(OUNCE_G), 1))
 PERCENT = (Unit(Measure.PERCENT, 100, 1),)
 """The units of a figure: that of the metric system, then that of the other."""

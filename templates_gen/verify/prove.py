@@ -28,6 +28,7 @@ PROOFS: Mapping[str, Callable[..., Findings]] = {
     "spacing-far": prove_guide,
     "wrap-gauge": prove_gauge,
     "frame-check": prove_frame_check,
+    "pull-check": prove_frame_check,
     "weaving-grid": prove_grid,
 }
 """By the name of a part: `proof(plan, pieces, on_paper=)` over all pieces of that part in a file."""

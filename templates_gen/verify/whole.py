@@ -13,6 +13,7 @@ from layout.cutting.stock.stock import Stock
 from layout.kit.kit import Kit
 from templates_gen.messages.roles.proof import Whole
 from templates_gen.verify.finding import Finding, finding
+from templates_gen.verify.printed.check_words import checks_are_two
 from templates_gen.verify.whole_boards import boards_lacking, copies, is_of_boards
 from templates_gen.verify.whole_cut import FOR_CUTTERS, cut_files, cut_lacking
 
@@ -36,6 +37,12 @@ class WantedFile(NamedTuple):
     when: Callable[[Kit], bool] = _every
     in_kit: bool = True
     may: bool = False
+    more: Callable[[Kit], tuple[str, ...]] = lambda _: ()  # parts that only some kits have
+
+
+def _pull_check(kit: Kit) -> tuple[str, ...]:
+    """On small paper the frame check has a second part."""
+    return ("pull-check",) if checks_are_two(kit) else ()
 
 
 WHOLE: Mapping[str, WantedFile] = {
@@ -44,7 +51,7 @@ WHOLE: Mapping[str, WantedFile] = {
     "strip-far": WantedFile(("strip-far",)),
     "spacing-guide": WantedFile(("spacing-near", "spacing-far")),
     "wrap-gauge": WantedFile(("wrap-gauge",)),
-    "frame-check": WantedFile(("frame-check",), ("pdf",)),
+    "frame-check": WantedFile(("frame-check",), ("pdf",), more=_pull_check),
     "weaving-grid": WantedFile(("weaving-grid",), in_kit=False, may=True),
 }
 """By the name of each file without its ending."""
@@ -68,22 +75,18 @@ def _printed(kit: Kit, made: Mapping[str, Sequence[str]], without: Collection[st
     asked: dict[str, list[str]] = {}
     for name, wanted in WHOLE.items():
         if wanted.when(kit) and not (wanted.may and name in without):
-            asked |= {f"{name}.{form}": list(wanted.parts) for form in wanted.forms}
+            parts = (*wanted.parts, *wanted.more(kit))
+            asked |= {f"{name}.{form}": list(parts) for form in wanted.forms}
             if _ON_PAPER in wanted.forms and wanted.in_kit:
-                asked.setdefault(EVERY_SHEET, []).extend(wanted.parts)
-    for file, parts in asked.items():
+                asked.setdefault(EVERY_SHEET, []).extend(parts)
+    for file, all_parts in asked.items():
         if file not in made:
             yield finding(Whole.MISSING, file=file)
             continue
-        for part in sorted(set(parts)):
-            if list(made[file]).count(part) != parts.count(part):
-                yield finding(
-                    Whole.SHOWS_TIMES,
-                    file=file,
-                    part=part,
-                    found=list(made[file]).count(part),
-                    wanted=parts.count(part),
-                )
+        for part in sorted(set(all_parts)):
+            count, needed = list(made[file]).count(part), all_parts.count(part)
+            if count != needed:
+                yield finding(Whole.SHOWS_TIMES, file=file, part=part, found=count, wanted=needed)
     cut = cut_files(kit, made)
     strays = (file for file in made if file not in asked and file not in cut and not is_of_boards(file))
     yield from (finding(Whole.STRAY, file=file) for file in strays)

@@ -6,7 +6,8 @@ from abc import ABC, abstractmethod
 from fractions import Fraction
 from typing import ClassVar, TypeVar
 
-from layout.frames.bar import MODULI, Bar, Board
+from layout.frames.bar import Bar, Board
+from layout.frames.materials import material_of
 from layout.frames.strength import Strength
 from layout.messages.catalogue import Role
 from layout.messages.roles import Beam
@@ -78,9 +79,9 @@ Ends = TypeVar("Ends", bound=FrameEnd)
 
 def board(thickness: Length, strength: Strength, span: Fraction, cut: Fraction = Fraction(0)) -> Board | Role:
     """A frame end that is a board as a beam, less the `cut` mm that notches take of its width."""
-    material, width = strength.material, strength.end_width
+    material, width = material_of(strength, thickness.mm), strength.end_width
     if material is None:
         return Beam.GIVE_BOTH if width is None else Beam.GIVE_MATERIAL
     if width is None:
         return Beam.GIVE_WIDTH
-    return Board(thickness.mm, width.mm - cut, span, MODULI[material])
+    return Board(thickness.mm, width.mm - cut, span, material.modulus)

@@ -7,8 +7,9 @@ from dataclasses import dataclass
 from fractions import Fraction
 from typing import ClassVar
 
-from layout.frames.bar import MODULI, Bar
+from layout.frames.bar import Bar
 from layout.frames.kinds.frame_end import FrameEnd
+from layout.frames.materials import material_of
 from layout.frames.strength import Strength
 from layout.messages.catalogue import Role
 from layout.messages.roles import Beam
@@ -53,9 +54,10 @@ class RoundBar(FrameEnd):
 
     def beam(self, strength: Strength, span: Fraction) -> Bar | Role:
         """A round bar, or a tube where it has a bore."""
-        if strength.material is None:
+        material = material_of(strength, self.diameter.mm)
+        if material is None:
             return Beam.GIVE_MATERIAL
-        return Bar(self.diameter.mm, span, MODULI[strength.material], strength.bar_bore.mm if strength.bar_bore else 0)
+        return Bar(self.diameter.mm, span, material.modulus, strength.bar_bore.mm if strength.bar_bore else 0)
 
     @property
     def cut_parts(self) -> tuple[str, ...]:

@@ -45,10 +45,21 @@ MESSAGES: dict[Role, str | Plural] = {
     KitHelp.FRAME_MARGIN: (
         "what stays free between a side piece and the weaving; what is tied outside the limit lies in it"
     ),
-    KitHelp.FRAME_TENSION: "how hard one thread of the warp pulls; left out, 1.5 N is assumed",
+    KitHelp.FRAME_SIDE_THICKNESS: (
+        "how thick the side pieces are, from face to back; left out, as thick as the frame ends"
+    ),
+    KitHelp.FRAME_TENSION: "how hard one thread of the warp pulls; left out, 1 to 8 N are assumed, mostly 3 N",
+    KitHelp.FRAME_TENSIONER: "what tightens the warp once it is wound",
+    KitHelp.FRAME_DIP_LOAD: "a weight hung at the middle of one thread of the finished warp",
+    KitHelp.FRAME_DIP_LENGTH: "how long that thread is free between the bars",
+    KitHelp.FRAME_DIP_DEPTH: "how far the weight pulls it aside, at most a sixtieth of its length",
+    KitHelp.FRAME_PLUCK_HERTZ: "the pitch of one plucked thread of the finished warp, in hertz",
+    KitHelp.FRAME_PLUCK_LENGTH: "how long that thread is free between the bars",
     KitHelp.FRAME_MATERIAL: "what the frame ends are made of",
+    KitHelp.FRAME_MODULUS: "their modulus of elasticity in N/mm2, if you know it; it goes before that of the material",
     KitHelp.FRAME_BAR_BORE: "how wide round bars that are tubes are inside",
     KitHelp.FRAME_END_WIDTH: "how wide frame ends that are boards are, from their outer edge toward the weaving",
+    KitHelp.FRAME_LEFT_WARPED: "how long the frame stays under tension; in months wood and plastic bend further",
     KitHelp.FRAME_THICKNESS: "how thick frame ends that are boards are, from face to back",
     KitHelp.FRAME_BAR_DIAMETER: "how thick round bars are",
     KitHelp.FRAME_EDGE_RADIUS: "how far the edges of flat ends are rounded; left out, they are square",

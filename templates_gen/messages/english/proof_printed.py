@@ -77,6 +77,8 @@ MESSAGES: dict[Role, str | Plural] = {
     Frame.NO_FRAME: "shows no frame with four edges, two diagonals and a centre line",
     Frame.OFF: "its picture is {micrometres:.1f} micrometres off",
     Frame.ORDER: "its checks do not stand in order",
+    Frame.NO_ROW: 'its table has no row "{name}"',
+    Frame.ROW: 'the row "{name}" of its table does not say {figures}',
     Passes.PICTURE: "winding",
     Passes.NEAR_END: "the near end is drawn where the far end should be",
     Passes.GAP: "{drawn} passes are drawn of {wanted}, with a gap that cannot be",

@@ -97,6 +97,8 @@ class Frame(Role):
     NO_FRAME = "proof_printed.frame.no_frame"
     OFF = "proof_printed.frame.off"
     ORDER = "proof_printed.frame.order"
+    NO_ROW = "proof_printed.frame.no_row"
+    ROW = "proof_printed.frame.row"
 
 
 class Passes(Role):

@@ -4,18 +4,14 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-from layout.frames.bar import MODULI
+from layout.frames.materials import modulus_range
 from layout.kit.kit import Kit
 from templates_gen.verify.kinds.truths import truth_of
 from templates_gen.verify.printed.expected import ends_of
+from templates_gen.verify.printed.pull import pulls_of
 
-USUAL = Fraction(3, 2)
-"""What a thread is taken to pull in N where a kit does not say, said once more on purpose."""
-
-
-def tension_of(kit: Kit) -> Fraction:
-    """The pull of one thread in N."""
-    return kit.strength.tension.newtons if kit.strength.tension else USUAL
+_CREEPS, _LONGER = 30_000, (1.5, 1.75, 2.0)
+"""What is less stiff than so many N/mm2 bends by so much more when it stays loaded for months, said once more."""
 
 
 def threads_of(kit: Kit, sett: Fraction) -> int:
@@ -24,22 +20,42 @@ def threads_of(kit: Kit, sett: Fraction) -> int:
     return (ends_of(kit, sett) + 2 * outer) * each
 
 
-def bending(kit: Kit, sett: Fraction) -> float | None:
-    """How far the middle of a frame end gives way in mm; None where the kit does not say what that needs.
+def bending(kit: Kit, sett: Fraction) -> tuple[float, float, float] | None:
+    """How far the middle of a frame end gives way in mm, at least, likely and at most; None where the kit does not say
+    what that needs.
 
     By virtual work, the integral of M(x) x / 2 over half the beam, twice, over E I; Simpson's rule is exact for the
     cubics that it adds up.
     """
-    inertia, material = truth_of(kit).inertia(kit.frame.ends, kit), kit.strength.material
-    if inertia is None or material is None:
+    inertia, moduli = truth_of(kit).inertia(kit.frame.ends, kit), moduli_of(kit)
+    if inertia is None or moduli is None:
         return None
     frame = kit.frame
-    force, width = float(threads_of(kit, sett) * tension_of(kit)), float(ends_of(kit, sett) / sett)
+    width = float(ends_of(kit, sett) / sett)
     span = float(frame.outer_width.mm - 2 * frame.side_width.mm)
     begin = (span - width) / 2
 
     def work(x: float) -> float:
-        return (force / 2 * x - force / width * max(0.0, x - begin) ** 2 / 2) * x / 2
+        return (x / 2 - max(0.0, x - begin) ** 2 / 2 / width) * x / 2
 
     total = sum((b - a) / 6 * (work(a) + 4 * work((a + b) / 2) + work(b)) for a, b in ((0.0, begin), (begin, span / 2)))
-    return 2 * total / (MODULI[material].value * inertia)
+    months = kit.strength.left_warped == "months" and moduli[1] < _CREEPS
+    least, likely, most = (
+        2 * total * threads_of(kit, sett) * each * creep / (modulus * inertia)
+        for each, modulus, creep in zip(pulls_of(kit), moduli[::-1], _LONGER if months else (1, 1, 1), strict=True)
+    )
+    return least, likely, most
+
+
+def moduli_of(kit: Kit) -> tuple[float, float, float] | None:
+    """The modulus of the frame ends in N/mm2: at least, likely and at most."""
+    own, material = kit.strength.modulus, kit.strength.material
+    if own is not None:
+        return float(own), float(own), float(own)
+    return None if material is None else modulus_range(material, _thick(kit))
+
+
+def _thick(kit: Kit) -> Fraction:
+    """From face to back: a board, or a round bar."""
+    sizes = (getattr(kit.frame.ends, name, None) for name in ("thickness", "diameter"))
+    return next((size.mm for size in sizes if size), Fraction(0))

@@ -17,7 +17,7 @@ from templates_gen.verify.printed.check_words import check_frame_words
 from templates_gen.verify.printed.warp_words import said_of
 
 _ARMS = 2.0  # a longer line than this is no hair of a register cross
-_PICTURE = 120.0  # a part longer than this shows the frame
+_PICTURE = 150.0  # a part longer than this shows the frame
 
 
 def prove_frame_check(plan: Plan, pieces: Sequence[FoundPart], *, on_paper: bool) -> Findings:

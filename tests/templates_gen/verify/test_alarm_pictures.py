@@ -14,6 +14,7 @@ from pictures import EVERY, KINDS
 import layout.frames.load as load_module
 import layout.parts.frame_check as check_module
 import layout.parts.frame_figure as figure_module
+import layout.parts.frame_pull as pull_module
 import layout.parts.winding.face as face_module
 import layout.parts.winding.words as words_module
 from layout.drawing.pens import Pen
@@ -24,6 +25,7 @@ from layout.parts.winding.shown_passes import ShownPass, ShownPasses, shown_pass
 from layout.plan import Plan, plan
 from layout.values.errors import LayoutError
 from layout.values.numerals import say_number
+from layout.values.quantity import Quantity
 from templates_gen.files.outputs import Output, Outputs
 from templates_gen.files.proof import findings, read, write
 from templates_gen.verify.compare import compare
@@ -64,6 +66,14 @@ def test_right_pictures_do_not_ring(name: str) -> None:
         KINDS["notched ends"] | {"frame.material": "ash", "frame.end_width": "40 mm", "weaving.doubled_selvedges": 2},
         {"sett.given": "7.5 epi", "frame.outer_width": "1.2 m", "frame.outer_height": "3 m"},
         {"name": "12 12"},
+        {"warp": {"count": 300, "system": "tex"}, "frame.tensioner": "none", "frame.left_warped": "months"},
+        {"warp": {"count": 300, "system": "tex"}, "paper.size": "210 x 148 mm", "frame.material": "mdf"},
+        {
+            "warp": {"count": 295, "system": "tex", "fibre": "cotton"},
+            "frame.dip": {"load": "20 g", "length": "40 cm", "depth": "6 mm"},
+            "frame.pluck": {"hertz": 177, "length": "400 mm"},
+            "frame.modulus": 12_500,
+        },
     ],
 )
 def test_right_check_sheets_do_not_ring(changes: dict[str, object]) -> None:
@@ -269,15 +279,15 @@ def test_wrong_pictures_of_other_ends_ring(kind: str, name: str, monkeypatch: PA
 
 
 def _diagonal(patch: PATCH) -> None:
-    patch.setattr(check_module, "say_root", lambda square, places: say_number(math.sqrt(square) + 0.1, places))
+    patch.setattr(pull_module, "say_root", lambda square, places: say_number(math.sqrt(square) + 0.1, places))
 
 
 def _bends_more(patch: PATCH) -> None:
     right = load_module.deflection
 
-    def wrong(*values: object) -> object:
+    def wrong(*values: object) -> Quantity:
         bent = right(*values)  # type: ignore[arg-type]
-        return replace(bent, value=bent.value * 1.02)
+        return bent.scaled(1.02)
 
     patch.setattr(load_module, "deflection", wrong)
 
