@@ -98,7 +98,7 @@ def plan(kit: Kit) -> Plan:
     warp = warp_on(sett, kit.frame, kit.weaving, thread)
     load = _load(kit, warp)
     amounts = estimate(kit, warp)
-    pulled = ends.pulled_by(float(load.tension.newtons))
+    pulled = ends.pulled_by(load.thread.high)
     notes = sett.notes + warp.notes + load.notes + amounts.notes
     warnings = questions(kit) + sett.warnings + warp.warnings + load.warnings + pulled + amounts.warnings
     return Plan(kit, warp, notes, warnings, amounts)
