@@ -99,13 +99,13 @@ def _at_its_best(build: Build | Paned) -> Part:
         return build(True, ())
 
 
-ONE_SHEET = 200.0
-"""On paper less wide or high than so many mm the frame check comes in two parts."""
+ONE_SHEET = 200.0, 260.0
+"""On paper less wide or less high than this in mm the frame check comes in two parts."""
 
 
 def _frame_check(plan: Plan, metrics: FontMetrics) -> tuple[Build, ...]:
     paper = plan.kit.paper
-    if min(paper.width, paper.height) >= ONE_SHEET:
+    if paper.width >= ONE_SHEET[0] and paper.height >= ONE_SHEET[1]:
         return (lambda low, _: frame_check(plan, metrics, low=low),)
     return tuple((lambda _low, _joints, k=k: frame_check_in_two(plan, metrics)[k]) for k in (0, 1))
 

@@ -22,14 +22,14 @@ from templates_gen.verify.said import account, check_heads, words_on
 _INCH = Fraction(127, 5)
 _POUND = Fraction("0.45359237") * Fraction("9.80665")
 """A pound-force in N: the international pound of 1959 times standard gravity (3rd CGPM, 1901)."""
-_SMALL = 200.0  # mm: on smaller paper the sheet comes in two parts
+_WIDE, _HIGH = 200.0, 260.0  # mm: on smaller paper the sheet comes in two parts
 _BARE = 3  # so many checks come before the frame is warped
 _SIDES = ((Check.ONE, Check.OTHER), (Check.LEFT, Check.RIGHT), (), (Check.BENT_BY,), (Check.FREE, Check.FOUND))
 
 
 def checks_are_two(kit: Kit) -> bool:
     """Whether the sheet comes in two parts: what is measured before the frame is warped, and what after."""
-    return min(kit.paper.width, kit.paper.height) < _SMALL
+    return kit.paper.width < _WIDE or kit.paper.height < _HIGH
 
 
 def check_frame_words(kit: Kit, sett: Fraction, warp: Mapping[str, str], seen: FoundPart, *, low: bool) -> Findings:

@@ -58,3 +58,21 @@ def test_ties_are_among_them(width: str) -> None:
     figures = 3 if width.endswith("in") else 2
     assert (most * 10**figures).denominator == 2
     assert complaints(sides | {"frame.outer_width": width}) == ()
+
+
+PAPERS = ("148 x 210 mm", "210 x 148 mm", "199 x 210 mm", "200 x 260 mm", "210 x 259 mm", "297 x 210 mm", "letter")
+WIDE_NAMES: dict[str, object] = {
+    "name": "MW " * 13,
+    "yarns": {"warp": "M W " * 10, "weft": "W M " * 10},
+    "warp": {"count": 300, "system": "tex", "fibre": "cotton"},
+    "frame.material": "pine",
+    "weaving.doubled_selvedges": 2,
+    "weaving.doubled_warp": True,
+}
+
+
+@pytest.mark.parametrize("size", PAPERS)
+@pytest.mark.parametrize("names", [{}, WIDE_NAMES], ids=["short names", "the widest names"])
+def test_the_check_sheet_fits_every_paper(size: str, names: dict[str, object]) -> None:
+    """In one part or in two, with the highest head that a kit can ask for."""
+    assert complaints(names | {"paper.size": size}) == ()
