@@ -8,12 +8,14 @@ from dataclasses import dataclass
 from layout.drawing.metrics import FontMetrics
 from layout.drawing.pane import Paned
 from layout.drawing.sheet import Part, Piece, Sheet, painted
+from layout.kit.kit import Paper
 from layout.messages.english import ENGLISH
 from layout.messages.roles import Sheet as Sheets
 from layout.paper.area import Area, printable
 from layout.paper.choice import Furnish, Laying, choose
 from layout.paper.furniture import Head, furnish
 from layout.paper.joints import Build
+from layout.paper.laying import straight
 from layout.paper.panes import lay_in_panes
 from layout.plan import Plan
 
@@ -66,6 +68,17 @@ def _sheet(
         shapes += placing.shapes(part.shapes)
     name = f"{laying.part.name} {number[0]} of {number[1]}"
     return Printed(Sheet(name, paper.width, paper.height, painted(shapes)), pieces)
+
+
+def sheet_alone(part: Part, paper: Paper, head: Head, metrics: FontMetrics) -> Printed | None:
+    """A part that no kit asks for, straight on a sheet of its own under its head; None where it finds no room."""
+    area, shapes = furnish(printable(paper), head, metrics)
+    placing = straight(part, area)
+    if placing is None:
+        return None
+    shapes += placing.shapes(part.shapes)
+    piece = Piece(part, placing)
+    return Printed(Sheet(part.name, paper.width, paper.height, painted(shapes)), (piece,))
 
 
 def _head(plan: Plan, part: Part, number: tuple[int, int]) -> Head:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from fractions import Fraction
 from math import floor
 from typing import NamedTuple
@@ -9,16 +10,18 @@ from typing import NamedTuple
 from layout.messages.english import ENGLISH
 from layout.messages.roles import Gauge
 from layout.plan import Plan
-from layout.sett.marking_units import NAILS, PEGS, SINGLY, USUAL, WINDS, Offer, offer
+from layout.sett.marking_units import NAILS, PEGS, SINGLY, USUAL, WINDS, CountedThing, Offer, offer
 from layout.sett.notches import USES, offer_on
 from layout.sett.readings import PER
-from layout.values.units import Length, say_length, say_number
+from layout.values.units import Length, Sett, say_length, say_number
 
 ROWS = 6
 _BELOW = 2  # so many rows stand before the count that the kit's own sett would give
 _UNITS = 3
 _COUNTED = {WINDS: Gauge.WINDS, PEGS: Gauge.PEGS, NAILS: Gauge.NAILS, SINGLY: Gauge.ENDS}
 _NONE = "\N{EN DASH}"  # where not one wind fits in the unit
+ANY_COUNTS = {True: (8, 10, 12, 14, 16, 18), False: (10, 12, 14, 16, 18, 20)}
+"""The counts of a gauge for any kit, in 2 in (4 to 9 an inch) or in 5 cm (2 to 4 per cm): our own choice."""
 
 
 class GaugeTable(NamedTuple):
@@ -38,14 +41,26 @@ class GaugeTable(NamedTuple):
 def gauge_table(plan: Plan) -> GaugeTable:
     """Counts around the kit's own in the 2 in or 5 cm window, for its marking unit and the usual ones next to it."""
     sett = plan.warp.sett
-    imperial = sett.unit.imperial
-    window = USUAL[True][-1] if imperial else Length(Fraction(50), "cm")
-    units = neighbours(sett.unit)
-    first = max(1, floor(sett.low * window.mm) - _BELOW)
-    rows = tuple(_row(count, window, units, plan) for count in range(first, first + ROWS))
-    heads = ENGLISH.say(Gauge.EPI if imperial else Gauge.PER_CM), ENGLISH.say(_COUNTED[sett.by])
-    own = [unit.mm for unit in units].index(sett.unit.mm)
+    first = max(1, floor(sett.low * _window(sett.unit).mm) - _BELOW)
+    return table_of(sett.unit, sett.by, range(first, first + ROWS), plan.kit.frame.ends.notches)
+
+
+def any_table(unit: Length, by: CountedThing) -> GaugeTable:
+    """The table of a gauge without a kit: usual counts, for a marking unit and those next to it."""
+    return table_of(unit, by, ANY_COUNTS[unit.imperial])
+
+
+def table_of(unit: Length, by: CountedThing, counts: Sequence[int], notches: Sett | None = None) -> GaugeTable:
+    """What such counts come to in `unit` and the usual ones next to it, counted off `by`, or on `notches` that are."""
+    window, units = _window(unit), neighbours(unit)
+    rows = tuple(_row(count, window, units, by, notches) for count in counts)
+    heads = ENGLISH.say(Gauge.EPI if unit.imperial else Gauge.PER_CM), ENGLISH.say(_COUNTED[by])
+    own = [each.mm for each in units].index(unit.mm)
     return GaugeTable(say_length(window), tuple(map(say_length, units)), own, heads, rows)
+
+
+def _window(unit: Length) -> Length:
+    return USUAL[True][-1] if unit.imperial else Length(Fraction(50), "cm")
 
 
 def neighbours(unit: Length) -> tuple[Length, ...]:
@@ -57,19 +72,20 @@ def neighbours(unit: Length) -> tuple[Length, ...]:
     return (*kept, unit, *above[: _UNITS - 1 - len(kept)])
 
 
-def _row(count: int, window: Length, units: tuple[Length, ...], plan: Plan) -> tuple[str, ...]:
+def _row(
+    count: int, window: Length, units: tuple[Length, ...], by: CountedThing, notches: Sett | None
+) -> tuple[str, ...]:
     fields = [str(count)]
     for unit in units:
-        made = _made(count / window.mm, unit, plan)
+        made = _made(count / window.mm, unit, by, notches)
         per = PER[unit.imperial]
         fields += (say_number(made.per_mm * per), say_number(made.count)) if made.per_mm else (_NONE, _NONE)
     return tuple(fields)
 
 
-def _made(low: Fraction, unit: Length, plan: Plan) -> Offer:
+def _made(low: Fraction, unit: Length, by: CountedThing, notches: Sett | None) -> Offer:
     """What a sett measured comes to in a unit: counted off evenly, or as the notches of a bar that is there allow."""
-    notches = plan.kit.frame.ends.notches
     if notches is None:
-        return offer(low, unit, plan.warp.sett.by)
+        return offer(low, unit, by)
     fitting = [each for each in USES if each * notches.per_mm <= low]
     return offer_on(max(fitting), low, notches, unit) if fitting else Offer(unit, Fraction(0), Fraction(1))

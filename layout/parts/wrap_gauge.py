@@ -36,7 +36,12 @@ _COUNTS, _TABLE = 16.0, LENGTH - 2 * _MARGIN
 
 
 def wrap_gauge(plan: Plan, metrics: FontMetrics) -> Part:
-    """The card, unfolded."""
+    """The card of a kit, unfolded."""
+    return wrap_gauge_of(gauge_table(plan), metrics)
+
+
+def wrap_gauge_of(table: GaugeTable, metrics: FontMetrics) -> Part:
+    """The card with this table, unfolded."""
     datum = (
         Point(_CORNER, _CORNER - HEIGHT),
         Point(LENGTH - _CORNER, _CORNER - HEIGHT),
@@ -48,7 +53,7 @@ def wrap_gauge(plan: Plan, metrics: FontMetrics) -> Part:
     shapes += [*_windows(TOP, 0.0, -1, metrics), *_windows(BOTTOM, -HEIGHT, 1, metrics), *_slits()]
     shapes += [left(words, SMALL, Point(_MARGIN, y)) for words, y in _instructions(metrics)]
     shapes.append(left(ENGLISH.say(Gauge.TITLE), LEAD, Point(_MARGIN, _LABEL - HEIGHT)))
-    shapes += [*_names(metrics), *_table(gauge_table(plan), metrics)]
+    shapes += [*_names(metrics), *_table(table, metrics)]
     box = (0.0, -HEIGHT, LENGTH, HEIGHT)
     return Part(
         "wrap-gauge", ENGLISH.say(Gauge.TITLE), tuple(shapes), datum, box, (ENGLISH.say(Gauge.NOTE),), whole=True

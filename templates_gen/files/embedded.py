@@ -27,10 +27,12 @@ def embedded_inputs(inputs: str, metrics: FontMetrics) -> Embedded:
     """What the JSON text in a file says; ReadError if it says none, FieldErrors if it cannot be used."""
     try:
         found = json.loads(inputs)
-        file, values, stock = found["file"], found["kit"], found.get("stock")
+        file, values, stock = found["file"], found["gauge" if "gauge" in found else "kit"], found.get("stock")
     except (ValueError, TypeError, KeyError, AttributeError, RecursionError) as error:
         raise ReadError(message(Carried.NO_INPUTS)) from error
     if not isinstance(file, str) or not isinstance(values, dict) or not isinstance(stock, dict | None):
         raise ReadError(message(Carried.NO_INPUTS))
+    if "gauge" in found:
+        raise ReadError(message(Carried.NO_KIT))
     kit = kept_reading("kit", values, metrics, read_kit)
     return Embedded(file, kit, None if stock is None else kept_reading("stock", stock, metrics, read_stock))

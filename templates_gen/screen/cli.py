@@ -186,6 +186,28 @@ def check(paths: tuple[Path, ...], kit: Path | None, stock: Path | None, as_json
     sys.exit(2 if unread else 1 if any(each.problems for each in checked) else 0)
 
 
+@main.command()
+@click.option("-o", "--out", default="gauge", show_default=True, type=NAME, help="Folder.")
+@click.option("--unit", default="4 cm", show_default=True, help='Marking unit, such as "1 in": its system is used.')
+@click.option("--ends", default="round bars", show_default=True, help="What carries the warp, as in a kit file.")
+@sentences
+def gauge(out: Path, unit: str, ends: str) -> None:
+    """Make a wrap gauge that needs no kit: gauge.pdf for paper and gauge.svg alone, read back and proven."""
+    from templates_gen.files.gauge import make_gauge
+    from templates_gen.files.generate import ProofError
+    from templates_gen.inputs.gauge_options import gauge_asked
+    from templates_gen.lettering.fonts import metrics
+    from templates_gen.screen.made_report import made_rows
+
+    try:
+        made = make_gauge(gauge_asked(unit, ends), out, metrics(), refuse)
+    except ProofError as error:
+        refuse(error)
+        sys.exit(1)
+    say(message(Command.INTO, folder=shown_path(out)))
+    say(made_rows(made))
+
+
 @main.command("trial-cut")
 @click.option("--hole", "holes", multiple=True, metavar="SIZE", help="A hole along x; again for every measurement.")
 @click.option("--part", "parts", multiple=True, metavar="SIZE", help="The part that came out of that hole.")

@@ -15,6 +15,11 @@ from templates_gen.screen.tables import aligned
 
 def made_table(report: Report) -> str:
     """Every file that was made, what was proven, and last what is new in the folder."""
+    return "\n".join([made_rows(report), *_changes(report.changes)])
+
+
+def made_rows(report: Report) -> str:
+    """Every file that was made, and what was proven."""
     rows = [(made.file, sheets_of(made.size, made.sheets), counted(made.marks, made.cuts)) for made in report.made]
     notes = [f"  {note}" for note in report.notes]
     proven = message(
@@ -23,7 +28,7 @@ def made_table(report: Report) -> str:
         counts=counted(report.marks, report.cuts),
         deviation=micrometres(report.deviation),
     )
-    return "\n".join([*aligned(rows), *notes, proven, *_changes(report.changes)])
+    return "\n".join([*aligned(rows), *notes, proven])
 
 
 _FEW = 3

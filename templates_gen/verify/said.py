@@ -120,6 +120,15 @@ def check_heads(
     return Findings(0.0, tuple(once(wrong)))
 
 
+def check_head(pieces: Sequence[FoundPart], lines: Sequence[str]) -> Findings:
+    """The head of every piece's sheet, where no kit stands in it: these lines and nothing else."""
+    said = squeezed("".join(lines))
+    wrong = [
+        finding(Words.HEAD, title=lines[0]).at(seen.where) for seen in pieces if seen.head not in (said, said + _FOOT)
+    ]
+    return Findings(0.0, tuple(once(wrong)))
+
+
 _FOOT = squeezed(ENGLISH.say(Head.PRINTING) + ENGLISH.say(Head.KNIFE))
 
 

@@ -7,6 +7,7 @@ from layout.messages.roles import Gauge
 
 MESSAGES: dict[Role, str | Plural] = {
     Gauge.TITLE: "Wrap gauge",
+    Gauge.ANY: "For any warp and weft; the table says what pairs counted in {window} make",
     Gauge.NOTE: (
         "Cut it out, fold it at the short dashes over a strip of stiff board, glue it down, and cut the six slits, "
         "which hold the tails. Wind the yarn round the card, across the bold edges."

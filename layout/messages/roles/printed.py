@@ -188,6 +188,7 @@ class Gauge(Role):
 
     TITLE = "gauge.title"
     NOTE = "gauge.note"
+    ANY = "gauge.any"
     WIND = "gauge.how.wind"
     COUNT = "gauge.how.count"
     ALONE = "gauge.how.alone"

@@ -46,6 +46,7 @@ MESSAGES: dict[Role, str | Plural] = {
         "together with the version (templates-gen {version})."
     ),
     Carried.NO_INPUTS: "the file does not carry the inputs of its drawing",
+    Carried.NO_KIT: "a wrap gauge without a kit was proven when it was made, and carries no kit to check it against",
     Titles.GUIDES: "all guides",
     Titles.JOB: "cutting job",
     Boards.NOTE: Plural("sheets", f"{_ONE}.", f"{_MORE}."),

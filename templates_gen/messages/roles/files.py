@@ -39,6 +39,7 @@ class Carried(Role):
     """Inputs that a file carries."""
 
     NO_INPUTS = "files.carried.no_inputs"
+    NO_KIT = "files.carried.no_kit"
 
 
 class Titles(Role):

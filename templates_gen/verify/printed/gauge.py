@@ -3,12 +3,15 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Iterator, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from fractions import Fraction
+from functools import partial
+from typing import NamedTuple
 
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Curve
 from layout.kit.kit import Kit
+from layout.messages.catalogue import Role
 from layout.messages.english import ENGLISH
 from layout.messages.roles import Gauge
 from layout.plan import Plan
@@ -20,7 +23,7 @@ from templates_gen.verify.finding import NOTHING, Findings, finding
 from templates_gen.verify.found_parts import FoundPart
 from templates_gen.verify.kinds.truths import truth_of
 from templates_gen.verify.printed.warp_words import said_of
-from templates_gen.verify.said import account, check_heads, words_on
+from templates_gen.verify.said import account, check_head, check_heads, words_on
 
 _WINDOWS = {
     (Card.EDGES_FOLD, Card.WINDOW_FOLD): (25.4, 50.8),  # 1 in and 2 in
@@ -33,8 +36,50 @@ _COLUMNS, _ROWS, _BEFORE = 3, 6, 2
 _ONE_ROW = 0.5  # words whose baselines are closer than this, in mm, stand in one row
 
 
+class Asked(NamedTuple):
+    """What the table must hold: a row for each of `counts`, in the system and next to `unit`; what is `counted` and how
+    many of it (and how many ends) are `laid` of a sett measured in a unit.
+    """
+
+    unit: Length
+    counts: Sequence[int]
+    counted: Role
+    laid: Callable[[Fraction, Fraction], tuple[Fraction, Fraction]]
+
+
 def prove_gauge(plan: Plan, pieces: Sequence[FoundPart], *, on_paper: bool) -> Findings:
     """The one card: windows and outline from its lines; labels and table where words are real (`on_paper`)."""
+    kit, sett = plan.kit, plan.warp.sett
+    asked = Asked(sett.unit, _counts(kit, sett.unit), truth_of(kit).counted, partial(_laid, kit))
+    total = prove_card(asked, pieces, on_paper=on_paper)
+    if total.problems or not on_paper:
+        return total
+    warp_words = said_of(kit, sett.per_mm, sett.unit)
+    return total + check_heads(pieces, ENGLISH.say(Gauge.TITLE), warp_words, [ENGLISH.say(Gauge.NOTE)])
+
+
+def prove_any_gauge(unit: Length, ends: str, pieces: Sequence[FoundPart], *, on_paper: bool) -> Findings:
+    """The card without a kit: usual counts, for frame ends of the kind `ends`."""
+    counted, each = _OF_ENDS[ends]
+    total = prove_card(Asked(unit, _USUAL[unit.imperial], counted, partial(_evenly, each)), pieces, on_paper=on_paper)
+    window = "2 in" if unit.imperial else "5 cm"
+    head = [ENGLISH.say(Gauge.TITLE), ENGLISH.say(Gauge.ANY, window=window), ENGLISH.say(Gauge.NOTE)]
+    return total + check_head(pieces, head) if on_paper else total
+
+
+_USUAL = {True: range(8, 19, 2), False: range(10, 21, 2)}
+_OF_ENDS = {
+    "round bars": (Gauge.WINDS, 2),
+    "flat ends": (Gauge.WINDS, 2),
+    "notched ends": (Gauge.ENDS, 1),
+    "pegged ends": (Gauge.PEGS, 2),
+    "nails": (Gauge.NAILS, 2),
+}
+"""What is counted off on each kind of frame end, and how many ends each lays."""
+
+
+def prove_card(asked: Asked, pieces: Sequence[FoundPart], *, on_paper: bool) -> Findings:
+    """The card itself."""
     if len(pieces) != 1:
         return Findings(0.0, (finding(Card.PIECES, pieces=len(pieces)),))
     (seen,) = pieces
@@ -50,7 +95,7 @@ def prove_gauge(plan: Plan, pieces: Sequence[FoundPart], *, on_paper: bool) -> F
         return total
     off = abs(found[50.8][0] - found[50.0][0])
     total += Findings(off, () if off <= LIMIT else (finding(Card.ONE_LINE),))
-    return total + _words(plan, seen, found) if on_paper else total
+    return total + _words(asked, seen, found) if on_paper else total
 
 
 def _upright(edges: Sequence[Curve]) -> Findings:
@@ -80,7 +125,7 @@ def _windows(
     return total
 
 
-def _words(plan: Plan, seen: FoundPart, found: dict[float, tuple[float, float]]) -> Findings:
+def _words(asked: Asked, seen: FoundPart, found: dict[float, tuple[float, float]]) -> Findings:
     """Whether each label stands in its own window, and every field of the table reads as the kit's numbers make it."""
     wrong = []
     words = list(seen.words())
@@ -90,20 +135,20 @@ def _words(plan: Plan, seen: FoundPart, found: dict[float, tuple[float, float]])
             wrong.append(finding(Card.LABEL, wide=wide, label=_LABELS[wide]))
     fold, _ = _long_edges(seen)
     rows = _rows(sorted(((at.y, at.x, said) for at, said in words if at.y > fold), reverse=True))
-    wanted = list(_table(plan.kit, plan.warp.sett.unit))
-    for asked, said in zip(wanted, rows[-len(wanted) :], strict=False):
-        if asked != said:
-            wrong.append(finding(Card.TABLE, found=" ".join(said), wanted=" ".join(asked)))
+    wanted = list(_table(asked))
+    for row, said in zip(wanted, rows[-len(wanted) :], strict=False):
+        if row != said:
+            wrong.append(finding(Card.TABLE, found=" ".join(said), wanted=" ".join(row)))
     if len(rows) < len(wanted):
         wrong.append(finding(Card.ROWS, found=len(rows), wanted=len(wanted)))
-    return Findings(0.0, tuple(wrong)) + _said(plan, seen, [field for row in wanted for field in row], fold)
+    return Findings(0.0, tuple(wrong)) + _said(seen, [field for row in wanted for field in row], fold)
 
 
 _BELOW, _ABOVE = (Gauge.TITLE, Gauge.WIND, Gauge.COUNT, Gauge.ALONE), (Gauge.WARP, Gauge.WEFT)
 
 
-def _said(plan: Plan, seen: FoundPart, table: Sequence[str], fold: float) -> Findings:
-    """Every message of the card once and nothing else, on its side of the fold; and the head of its sheet."""
+def _said(seen: FoundPart, table: Sequence[str], fold: float) -> Findings:
+    """Every message of the card once and nothing else, on its side of the fold."""
     below, above = (list(map(ENGLISH.say, roles)) for roles in (_BELOW, _ABOVE))
     accounted = account(words_on([seen]), [*table, *_LABELS.values(), *below, *above])
     wrong = list(accounted.wrong)
@@ -115,9 +160,7 @@ def _said(plan: Plan, seen: FoundPart, table: Sequence[str], fold: float) -> Fin
         wrong += [] if lower < fold < upper else [finding(Card.SIDE)]
         warp, weft = (accounted.places[said][0] for said in above)
         wrong += [] if warp.x < weft.x else [finding(Card.LINES)]
-    warp_words = said_of(plan.kit, plan.warp.sett.per_mm, plan.warp.sett.unit)
-    head = check_heads([seen], ENGLISH.say(Gauge.TITLE), warp_words, [ENGLISH.say(Gauge.NOTE)])
-    return Findings(0.0, tuple(wrong)) + head
+    return Findings(0.0, tuple(wrong))
 
 
 def _rows(words: Sequence[tuple[float, float, str]]) -> list[list[str]]:
@@ -132,23 +175,32 @@ def _rows(words: Sequence[tuple[float, float, str]]) -> list[list[str]]:
     return [[said for _, said in sorted(row)] for row in rows]
 
 
-def _table(kit: Kit, unit: Length) -> Iterator[list[str]]:
-    """Both heads and every row of the table, found by trying wind after wind, or end after end."""
-    inches = unit.imperial
-    window, over = (Fraction(254, 5), "2 in") if inches else (Fraction(50), "5 cm")
-    inch_or_cm = Fraction(127, 5) if inches else Fraction(10)
-    units = _units(unit)
-    pairs, in_window = ENGLISH.say(Gauge.PAIRS, window=over).split("\n")
-    yield [pairs, *(ENGLISH.say(Gauge.TO_UNIT, unit=say_length(each)) for each in units)]
-    heads = (Gauge.EPI if inches else Gauge.PER_CM, truth_of(kit).counted)
-    yield [in_window, *map(ENGLISH.say, heads * len(units))]
-    fitting = 0
+def _window(unit: Length) -> tuple[Fraction, str]:
+    return (Fraction(254, 5), "2 in") if unit.imperial else (Fraction(50), "5 cm")
+
+
+def _counts(kit: Kit, unit: Length) -> range:
+    """Around the most pairs that the sett of a kit holds in the window, found by trying one more after another."""
+    window, fitting = _window(unit)[0], 0
     while (fitting + 1) / window <= _measured(kit):
         fitting += 1
-    for count in range(max(1, fitting - _BEFORE), max(1, fitting - _BEFORE) + _ROWS):
+    first = max(1, fitting - _BEFORE)
+    return range(first, first + _ROWS)
+
+
+def _table(asked: Asked) -> Iterator[list[str]]:
+    """Both heads and every row of the table."""
+    inches, (window, over) = asked.unit.imperial, _window(asked.unit)
+    inch_or_cm = Fraction(127, 5) if inches else Fraction(10)
+    units = _units(asked.unit)
+    pairs, in_window = ENGLISH.say(Gauge.PAIRS, window=over).split("\n")
+    yield [pairs, *(ENGLISH.say(Gauge.TO_UNIT, unit=say_length(each)) for each in units)]
+    heads = (Gauge.EPI if inches else Gauge.PER_CM, asked.counted)
+    yield [in_window, *map(ENGLISH.say, heads * len(units))]
+    for count in asked.counts:
         row = [str(count)]
         for each in units:
-            laid, ends = _laid(kit, count / window, each.mm)
+            laid, ends = asked.laid(count / window, each.mm)
             row += [say_number(ends / each.mm * inch_or_cm), say_number(laid)] if laid else ["\N{EN DASH}"] * 2
         yield row
 
@@ -159,7 +211,12 @@ def _laid(kit: Kit, measured: Fraction, unit: Fraction) -> tuple[Fraction, Fract
         allowed = [each for each in (density.per_mm / 2, density.per_mm, 2 * density.per_mm) if each <= measured]
         ends = max(allowed, default=Fraction(0)) * unit
         return ends, ends
-    each, laid = truth_of(kit).laid, 0
+    return _evenly(truth_of(kit).laid, measured, unit)
+
+
+def _evenly(each: int, measured: Fraction, unit: Fraction) -> tuple[Fraction, Fraction]:
+    """How many whole winds (or ends) are laid, found by trying one more after another."""
+    laid = 0
     while each * (laid + 1) / unit <= measured:
         laid += 1
     return Fraction(laid), Fraction(each * laid)

@@ -116,13 +116,19 @@ ALLOWED: dict[str, set[str]] = {
     "verify/cut_parts/gauges.py": {
         (
             "Warp and weft: weft first, against a shoulder; then by turns, side by side: they touch, and they are not "
-            "squeezed. Count whole pairs: a last warp without its weft is not counted."
+            "squeezed. Count whole pairs: a last warp without its weft is not counted. "
+            "One yarn: push turns together until the window takes no more."
         ),
         "{} {} \N{MIDDLE DOT} wrap gauge",
-        "{} \N{MIDDLE DOT} spacing guide \N{MIDDLE DOT} {}",
+        "{} \N{MIDDLE DOT} {} \N{MIDDLE DOT} {}",
+        "spacing guide",
+        "spacing guide, near heading",
     },
     "verify/cut_parts/sticks.py": {"{} \N{MIDDLE DOT} shed stick"},
     "verify/cut_parts/trial.py": {"{} slots: ease, drawn for kerf {} \N{MIDDLE DOT} plugs: kerf"},
+    "screen/amounts_report.py": {"every second"},
+    "verify/kinds/truths.py": {"figure eight"},
+    "verify/printed/gauge.py": {"round bars", "flat ends", "notched ends", "pegged ends"},
     "verify/printed/expected.py": {"either end", "far end", "near end"},
 }
 """What looks like a sentence and is none, by module: words that stand in files or are read there."""

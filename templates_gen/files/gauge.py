@@ -1,0 +1,110 @@
+"""The wrap gauge without a kit: drawn, written, read back from disk and proven before it is kept."""
+
+from __future__ import annotations
+
+import hashlib
+import json
+from collections.abc import Callable, Iterator
+from dataclasses import replace
+from pathlib import Path
+from typing import NamedTuple
+
+from layout.drawing.metrics import FontMetrics
+from layout.drawing.sheet import Piece, Sheet, sheet_of, stacked
+from layout.kit.ends import counted_by
+from layout.kit.kit import Paper
+from layout.kit.paper_size import named_size
+from layout.messages.english import ENGLISH
+from layout.messages.roles import Gauge
+from layout.paper.furniture import Head
+from layout.paper.sheets import sheet_alone
+from layout.parts.gauge_table import any_table
+from layout.parts.wrap_gauge import wrap_gauge_of
+from layout.values.units import Length, exact_length
+from templates_gen.disk.exchange import Exchange
+from templates_gen.document import About, Document, ReadError
+from templates_gen.files.generate import Made, ProofError, Report
+from templates_gen.files.output import Output
+from templates_gen.files.proof import read, write
+from templates_gen.lettering.outlines import outlined
+from templates_gen.messages.language import message
+from templates_gen.messages.roles.files import Refused
+from templates_gen.messages.roles.proof import Proof
+from templates_gen.verify.compare import compare
+from templates_gen.verify.finding import Findings, said
+from templates_gen.verify.found_parts import found_on
+from templates_gen.verify.printed.check_bars import check_bars
+from templates_gen.verify.printed.gauge import prove_any_gauge
+from templates_gen.verify.said import head_of
+
+_PAPER, _ALONE = "gauge.pdf", "gauge.svg"
+
+
+class GaugeAsked(NamedTuple):
+    """A gauge for a marking `unit`, and for frame ends of a kind."""
+
+    unit: Length
+    ends: str
+
+
+def make_gauge(
+    asked: GaugeAsked, folder: Path, metrics: FontMetrics, tell: Callable[[str], None] = lambda _: None
+) -> Report:
+    """Writes the gauge into `folder`, on a sheet that prints at full size on A4 and Letter, and alone.
+
+    Raises ProofError where a file did not come back right, FaultError where the folder cannot be written; the folder is
+    then as it was.
+    """
+    with Exchange(folder, _ALONE, tell) as exchange:
+        made = []
+        for output in _outputs(asked, metrics):
+            data = exchange.write(output.file, write(output))
+            made.append(_proven(asked, output, data))
+        exchange.settle(())
+    return Report(tuple(made), ())
+
+
+def _outputs(asked: GaugeAsked, metrics: FontMetrics) -> Iterator[Output]:
+    table = any_table(asked.unit, counted_by(asked.ends))
+    part = wrap_gauge_of(table, metrics)
+    head = Head(part.title, (ENGLISH.say(Gauge.ANY, window=table.over),), part.notes)
+    printed = sheet_alone(part, Paper(named_size("common")), head, metrics)
+    if printed is None:
+        raise AssertionError(part.name)  # the card is made for any sheet
+    yield _output(asked, _PAPER, printed.sheet, printed.pieces, on_paper=True)
+    laid = (Piece(part, stacked([part])[0]),)
+    yield _output(asked, _ALONE, outlined(sheet_of(part.name, [part])), laid, on_paper=False)
+
+
+def _output(asked: GaugeAsked, file: str, sheet: Sheet, laid: tuple[Piece, ...], *, on_paper: bool) -> Output:
+    values = {"file": file, "gauge": {"unit": exact_length(asked.unit), "ends": asked.ends}}
+    about = About(ENGLISH.say(Gauge.TITLE), json.dumps(values, separators=(",", ":")))
+    return Output(file, (laid[0].part.name,), (sheet,), (laid,), about, on_paper)
+
+
+def _proven(asked: GaugeAsked, output: Output, data: bytes) -> Made:
+    unlike = message(Refused.NOT_KEPT, file=output.file)
+    try:
+        found = read(output, data)
+    except ReadError as error:
+        raise ProofError(unlike, [str(error)]) from error
+    result = findings(asked, output, found)
+    if not result.sound or found.about != output.about:
+        raise ProofError(unlike, result.sentences or [message(Refused.OTHER_INPUTS)])
+    (sheet,), counts = output.sheets, (output.marks, output.cuts)
+    size, digest = (round(sheet.width, 4), round(sheet.height, 4)), hashlib.sha256(data).hexdigest()
+    return Made(output.file, digest, 1, size, output.parts, *counts, result.deviation)
+
+
+def findings(asked: GaugeAsked, output: Output, found: Document) -> Findings:
+    """How a gauge that was read back differs from what was drawn, and from what it must be whatever was drawn."""
+    result = compare(output.sheets, found.sheets)
+    if result.problems:
+        return result
+    where = said(Proof.SHEET, number=1)
+    pieces, wrong = found_on(found.sheets[0], output.laid[0], where)
+    result += wrong
+    if output.on_paper:
+        result += check_bars(found.sheets[0]).at(where)
+        pieces = [replace(seen, head=head_of(found.sheets[0], pieces)) for seen in pieces]
+    return result if result.problems else result + prove_any_gauge(*asked, pieces, on_paper=output.on_paper)
