@@ -10,6 +10,7 @@ from layout.messages.english import ENGLISH
 from layout.messages.roles import Assumed, Computed, YardageNeed
 from layout.values.errors import FieldError
 from layout.values.limits import ROUNDING, Number, exactly, plain
+from layout.values.numerals import say_number
 from layout.values.quantity import Quantity, assumed, computed
 
 SLOPE = assumed(0.25, ENGLISH.say(Assumed.SLOPE))
@@ -69,7 +70,7 @@ def fringes(inner_mm: Number, woven_mm: Number, near_mm: Number, half_turn_mm: N
     turn = exactly(half_turn_mm)
     far = max(inner - woven - near, Fraction(0))
     one, other = (
-        computed(float(left + turn / 2), ENGLISH.say(Computed.FRINGE, open=plain(left))) for left in (near, far)
+        computed(float(left + turn / 2), ENGLISH.say(Computed.FRINGE, open=say_number(left, 1))) for left in (near, far)
     )
     return one, other
 

@@ -24,15 +24,26 @@ def weft_rows(amounts: Amounts, imperial: bool) -> Iterator[Line]:
         (Amount.BUBBLE, amounts.bubble_rise, PERCENT),
         (Amount.AREA, amounts.weft_g_per_m2, PER_M2),
     )
-    names = (Amount.WOVEN_WIDTH, Amount.WOVEN_HEIGHT), (Amount.FINISHED_WIDTH, Amount.FINISHED_HEIGHT)
-    for place in (0, 1):
-        yield from _rows(imperial, (names[0][place], amounts.woven_mm[place], SHORT))
-    for place in (0, 1):
-        if amounts.finished_mm[place].value != amounts.woven_mm[place].value or not amounts.finished_mm[place].exact:
-            before = about(amounts.for_finished_mm[place], SHORT, imperial=imperial)
-            name, size, remark = _row(names[1][place], amounts.finished_mm[place], SHORT, imperial)
-            woven = about(amounts.woven_mm[place], SHORT, imperial=imperial)
-            yield name, size, message(Amount.FINISHED_IS, how=remark, woven=woven, before=before)
+    yield from _rows(
+        imperial,
+        (Amount.WOVEN_WIDTH, amounts.woven_mm[0], SHORT),
+        (Amount.WOVEN_HEIGHT, amounts.woven_mm[1], SHORT),
+    )
+    names = (Amount.FINISHED_WIDTH, Amount.FINISHED_HEIGHT)
+    for name, woven, left, before in zip(
+        names, amounts.woven_mm, amounts.finished_mm, amounts.for_finished_mm, strict=True
+    ):
+        if (left.low, left.high) != (woven.low, woven.high):
+            yield _finished(name, left, (woven, before), imperial)
+
+
+def _finished(name: Amount, left: Quantity, sizes: tuple[Quantity, Quantity], imperial: bool) -> Line:
+    """A side of the finished piece; where the kit says that it shrinks, also what to weave for the size woven."""
+    label, size, how = _row(name, left, SHORT, imperial)
+    if left.value == sizes[0].value:
+        return label, size, how
+    woven, before = (about(each, SHORT, imperial=imperial) for each in sizes)
+    return label, size, message(Amount.FINISHED_IS, how=how, woven=woven, before=before)
 
 
 def need_rows(amounts: Amounts, imperial: bool) -> Iterator[Line]:

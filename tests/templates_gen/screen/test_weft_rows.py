@@ -9,7 +9,7 @@ from layout.values.quantity import assumed, measured
 from layout.yardage.amounts import BallsNeed, Narrowing
 from templates_gen.inputs import kit_file as kitfile
 from templates_gen.screen.amounts_report import amounts_values
-from templates_gen.screen.weft_report import buy_rows, need_rows
+from templates_gen.screen.weft_report import buy_rows, need_rows, weft_rows
 
 AMOUNTS = plan(kitfile.demo()).amounts
 
@@ -45,3 +45,17 @@ def test_balls_are_counted_by_colour() -> None:
         ("madder", 2, 5, True),
         (None, 1, 12, False),
     ]
+
+
+def test_a_piece_that_shrinks_says_what_to_weave() -> None:
+    """300 mm that lose a tenth leave 270; to have 300, weave 333.3 (300 / 0.9): said only where the kit states it."""
+    sides = [measured(size, "So high.") for size in (300.0, 270.0, 300 / 0.9)]
+    woven, left, before = ((side, side) for side in sides)
+    rows = list(weft_rows(replace(AMOUNTS, woven_mm=woven, finished_mm=left, for_finished_mm=before), imperial=False))
+    assert rows[-1][:2] == ("Finished height", "270 mm, 10.63 in")
+    assert rows[-1][2].endswith("For 300 mm, 11.81 in when finished, weave 333.3 mm, 13.12 in.")
+    maybe = assumed(300, "Not stated.", 285, 300)
+    rows = list(weft_rows(replace(AMOUNTS, woven_mm=woven, finished_mm=(maybe, maybe)), imperial=False))
+    assert rows[-1] == ("Finished height", "about 300 mm (285 to 300), 11.8 in (11.2 to 11.8)", "assumed: Not stated.")
+    rows = list(weft_rows(replace(AMOUNTS, woven_mm=woven, finished_mm=woven), imperial=False))
+    assert rows[-1][0] == "Woven height"
