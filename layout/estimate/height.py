@@ -40,7 +40,7 @@ def bead_of(given: WeftGiven, picks_per_cm: Quantity) -> Fraction:
 def woven_height(asked: Fraction, given: WeftGiven, picks_per_mm: Quantity | None) -> Woven:
     """As many whole beads as `asked` mm hold; all of it where picks are not known, or not one bead fits.
 
-    Whatever the true bead is, more is woven than one bead less than what is asked for.
+    Whatever the true bead is, what is left is less than one bead, and less than half of what is asked for.
     """
     if picks_per_mm is None:
         return Woven(computed(float(asked), ENGLISH.say(Reason.HEIGHT)), None)
@@ -49,7 +49,7 @@ def woven_height(asked: Fraction, given: WeftGiven, picks_per_mm: Quantity | Non
     if not rows:
         return Woven(computed(float(asked), ENGLISH.say(Reason.HEIGHT)), None)
     height, tallest = float(rows * bead), 2 / picks_per_mm.low
-    spread = (min(height, max(float(asked) - tallest, 0.0)), float(asked))
+    spread = (min(height, max(float(asked) - tallest, float(asked) / 2)), float(asked))
     said = ENGLISH.say(Reason.WOVEN_ROWS, rows=rows)
     exact = picks_per_mm.exact or spread[0] == spread[1]
     return Woven(computed(height, said, picks_per_mm, spread=None if exact else spread), rows)
