@@ -10,6 +10,7 @@ from hypothesis import strategies as st
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Curve, Point, Region, Step, Text, arc
 from layout.drawing.sheet import Sheet
+from layout.frames.materials import MATERIALS
 from layout.values.units import Sett, exact_sett, read_sett
 
 # Numbers of the weaver's trade: yarns, diameters, quantities.
@@ -150,6 +151,36 @@ def frame_tables(draw: st.DrawFn, widest_mm: int) -> dict[str, object]:
     return {"ends": "flat ends", "thickness": draw(length_texts(12, 60)), **edge, **table}
 
 
+def strength_keys() -> st.SearchStrategy[dict[str, object]]:
+    """Any keys of [frame] about strength and pull that every frame may have, whatever its ends and its yarn."""
+    return st.fixed_dictionaries(
+        {},
+        optional={
+            "tension": st.sampled_from(["150 g", "2 N", "5 oz", "0,4 kg"]),
+            "material": st.sampled_from(MATERIALS),
+            "modulus": st.one_of(st.integers(100, 400_000), st.sampled_from([8_500.5, 12_000])),
+            "left_warped": st.sampled_from(["days", "months"]),
+            "side_thickness": length_texts(1, 200),
+        },
+    )
+
+
+@st.composite
+def dips(draw: st.DrawFn) -> dict[str, object]:
+    """A load on a thread, which dips by a sixtieth at most."""
+    length = draw(st.integers(50, 3000))
+    depth = draw(st.floats(0.1, min(length / 60, 50)))
+    loads = ["17 g", "0,5 N", "2 oz", f"{draw(st.floats(0.01, 10)):.3f} N"]
+    return {
+        "load": draw(st.sampled_from(loads)),
+        "length": f"{length} mm",
+        "depth": f"{max(depth - 0.005, 0.1):.2f} mm",
+    }
+
+
+plucks = st.fixed_dictionaries({"hertz": st.integers(10, 2000), "length": length_texts(50, 3000)})
+
+
 @st.composite
 def kits(
     draw: st.DrawFn, widest_mm: int = 1500, lays: tuple[str, ...] = ("auto", "straight", "diagonal", "tiles")
@@ -178,6 +209,7 @@ def kits(
         )
     )
     sett = draw(sett_tables())
+    frame |= draw(strength_keys())
     if frame["ends"] == "notched ends" and draw(st.booleans()) and "as_measured" not in sett:
         frame["notch_density"] = draw(densities(sett))
     left_out = draw(st.sets(st.sampled_from(["width", "near_end", "slant", "start", "first_pass"])))

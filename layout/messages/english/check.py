@@ -17,13 +17,13 @@ MESSAGES: dict[Role, str | Plural] = {
     Check.TITLED: "{title}. {sentence}",
     Check.DIAGONALS: "Diagonals",
     Check.DIAGONALS_ARE: "From corner to corner, both {long}; at most {apart} apart.",
-    Check.PARALLEL: "Ends parallel",
+    Check.PARALLEL: "Frame ends parallel",
     Check.PARALLEL_ARE: (
         "From outermost line to outermost line, at both sides {high}; at most {apart} apart, half a pitch."
     ),
     Check.CENTRE: "Centre",
     Check.CENTRE_IS: (
-        "On each end midway between two marks, {half} from the left side and from the right; threads along both "
+        "On each frame end midway between two marks, {half} from the left side and from the right; threads along both "
         "diagonals cross over it. Never take it from a strip."
     ),
     Check.PULL: "Pull of the warp",
@@ -36,9 +36,7 @@ MESSAGES: dict[Role, str | Plural] = {
     Check.BENDS_RANGE: (
         "It bends by {bent}, up to {high} (computed); more than {most} (span / 500) slackens the middle."
     ),
-    Check.LAY_A_RULE: (
-        "Lay a rule along a frame end when it is warped: more than {most} (span / 500) slackens the middle."
-    ),
+    Check.LAY_A_RULE: ("Lay a rule along a bar when it is warped: more than {most} (span / 500) slackens the middle."),
     Check.ONE: "one",
     Check.OTHER: "other",
     Check.LEFT: "left",

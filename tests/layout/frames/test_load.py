@@ -165,3 +165,31 @@ def test_strength_is_carried_and_read_back() -> None:
         assert frame["tension"] == "2 N"
         again: dict[str, object] = {f"frame.{key}": value for key, value in frame.items()}
         assert kit_of(changes | again) == kit
+
+
+WEIGHED: dict[str, object] = {"warp": {"count": 300, "system": "tex", "fibre": "cotton"}}
+DIP: dict[str, object] = {"frame.dip": {"load": "20 g", "length": "400 mm", "depth": "6 mm"}}
+
+
+def test_a_measured_pull_is_that_of_the_warp() -> None:
+    """20 g and a dip of 6 mm over 400 mm are 3 N (see test_tension), so 50 ends are 152 N, and no tension is assumed."""
+    said = load(WEIGHED | DIP)
+    assert said.pull.value == pytest.approx(152, abs=1)
+    assert said.pull.origin is Origin.COMPUTED
+    assert said.thread_words == "3 N (2.7 to 3.4 N, measured)"
+
+
+def test_measured_pulls_that_differ_are_warned_of_and_both_count() -> None:
+    """A dip of 3 N and a pitch of 6 N: one warning, and bending from both."""
+    planned = plan_of(WEIGHED | DIP | {"frame.pluck": {"hertz": 177, "length": "400 mm"}})
+    (warning,) = (each for each in planned.warnings if "contradict" in each)
+    assert "frame.dip" not in warning
+    assert "2.7 to 3.4 N" in warning
+    assert (planned.load.thread.low, planned.load.thread.high) == pytest.approx((2.7, 6.5), abs=0.1)
+
+
+def test_a_thread_that_is_slack_is_warned_of() -> None:
+    """A dip that the stretch of a heavy thread alone explains."""
+    heavy: dict[str, object] = {"warp": {"count": 3000, "system": "tex", "fibre": "cotton"}}
+    planned = plan_of(heavy | {"frame.dip": {"load": "2 g", "length": "400 mm", "depth": "6.6 mm"}})
+    assert any("the thread is slack" in warning for warning in planned.warnings)
