@@ -172,7 +172,7 @@ DIP: dict[str, object] = {"frame.dip": {"load": "20 g", "length": "400 mm", "dep
 
 
 def test_a_measured_pull_is_that_of_the_warp() -> None:
-    """20 g and a dip of 6 mm over 400 mm are 3 N (see test_tension), so 50 ends are 152 N, and no tension is assumed."""
+    """20 g and a dip of 6 mm over 400 mm are 3 N (test_tension), so 50 ends are 152 N; no tension is assumed."""
     said = load(WEIGHED | DIP)
     assert said.pull.value == pytest.approx(152, abs=1)
     assert said.pull.origin is Origin.COMPUTED
