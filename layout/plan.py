@@ -92,7 +92,7 @@ class Plan:
 def plan(kit: Kit) -> Plan:
     """Sett, winds, marks and amounts of `kit`. Raises FieldError, with the key to change, where it cannot be woven."""
     ends = kit.frame.ends
-    sett = take_sett(kit.sett, counted_by(ends.name), ends.notches)
+    sett = take_sett(kit.sett, counted_by(ends.name, kit.weaving.near_hold), ends.notches)
     lying = yarn_facts(kit.amounts, 2 if kit.weaving.doubled_warp else 1).lying
     thread = Fraction(lying.mm).limit_denominator(_FINE) if lying else None
     warp = warp_on(sett, kit.frame, kit.weaving, thread)

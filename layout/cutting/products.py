@@ -64,7 +64,7 @@ def _one(build: Callable[[Plan, Stock, FontMetrics], Part]) -> Builds:
 
 def _goes_with(name: str) -> Callable[[Plan], bool]:
     """Whether the frame ends of a plan ask for the product."""
-    return lambda plan: name in plan.kit.frame.ends.cut_parts
+    return lambda plan: name in plan.kit.frame.ends.cut_parts and (name != "winding-comb" or bool(plan.warp.winds))
 
 
 CUT_PRODUCTS: Mapping[str, CutProduct] = {

@@ -67,8 +67,9 @@ def weavable_of(kit: Kit) -> Quantity:
 
 
 def _inner(kit: Kit, wide: Quantity) -> Fraction:
-    """The height between the frame ends in mm."""
-    return kit.frame.outer_height.mm - 2 * Fraction(wide.value)
+    """How much warp in mm headings, weaving and hand may share."""
+    way = way_of(kit.frame.ends, kit.weaving.how_wound)
+    return way.open_warp(kit.frame.ends, kit.frame, wide.value, kit.weaving)
 
 
 def room_left(kit: Kit, warp: Warp, thread: Quantity, weavable: Quantity, woven: Quantity) -> RoomLeft:
@@ -76,11 +77,13 @@ def room_left(kit: Kit, warp: Warp, thread: Quantity, weavable: Quantity, woven:
     given, frame = kit.amounts.room, kit.frame
     wide = end_width(kit)
     inner, room = _inner(kit, wide), _room(given, apart_at(kit))
-    near = room.heading.value + room.apart.value
     way = way_of(frame.ends, warp.winding)
+    near = room.heading.value + room.apart.value
     turn = way.turn(frame.ends, frame, warp, wide.value, thread.value)
     fringe = fringes(inner, woven.value, near, turn)
     first, last = (computed(each.value, each.reason, room.heading, room.apart, wide, thread) for each in fringe)
+    if none := way.no_fringe():
+        first = last = none
     tied = leashes(
         warp.ends,
         way.leashed(kit.weaving) != "odd",
@@ -128,7 +131,8 @@ def _taken(room: RoomTaken) -> float:
 def _too_low(kit: Kit, room: RoomTaken, wide: Quantity) -> FieldError:
     """The refusal of a frame in which no height is left to weave; of what takes the height, if no frame would do."""
     outer = kit.frame.outer_height
-    least = Length(Fraction(_taken(room) + 2 * wide.value), outer.unit)
+    kept = way_of(kit.frame.ends, kit.weaving.how_wound).kept(kit.weaving)
+    least = Length(Fraction(_taken(room) + 2 * wide.value) + kept, outer.unit)
     if least.mm + _LEAST_WOVEN > LONGEST.mm:
         return _too_much(room, wide)
     asked = kit.weaving.height.mm if kit.weaving.height else Fraction(_LEAST_WOVEN)

@@ -89,7 +89,11 @@ def _readings_errors(got: Got) -> Iterator[FieldError]:
 def _taking_errors(got: Got) -> Iterator[FieldError]:
     """Why no sett can be taken for these frame ends, if none can."""
     try:
-        take_sett(filled(SettInput, "sett", got), counted_by(got.get("frame.ends")), _notches(got))
+        take_sett(
+            filled(SettInput, "sett", got),
+            counted_by(got.get("frame.ends"), got.get("weaving.near_hold")),
+            _notches(got),
+        )
     except FieldError as error:
         yield error
 
@@ -136,7 +140,7 @@ def _weaving_errors(got: Got) -> Iterator[FieldError]:
         values = {"taken": _say(taken, room), "least": say_length(Length(_LEAST_ROOM))}
         values["together"] = _say(taken + _LEAST_ROOM, room)
         yield FieldError("frame.outer_height", Cross.FRAME_HIGHER, say_length(frame.outer_height), example, **values)
-    elif height and height.mm >= room.mm:
+    elif height and height.mm >= room.mm and got.get("weaving.near_hold", "bar") == "bar":
         example = f'height = "{_fitting(room)}"'
         yield FieldError("weaving.height", Cross.WEAVING_HEIGHT, say_length(height), example, room=say_length(room))
 

@@ -12,7 +12,7 @@ from layout.kit.inputs import BY_KEY
 from layout.kit.kinds.all_keys import END_KEYS
 from layout.kit.to_plain import to_plain
 from layout.messages.roles import EndNeed
-from layout.sett.marking_units import WINDS, CountedThing
+from layout.sett.marking_units import SINGLY, WINDS, CountedThing
 from layout.values.errors import FieldError, leave_out, shown
 from layout.values.units import Length, Sett, say_density, say_length
 
@@ -22,8 +22,10 @@ _MORE = ("side_thickness",)  # sizes of a frame that may be left out
 _WOUND_ONLY = {"slant": "shared", "first_pass": "face"}
 
 
-def counted_by(ends: str | None) -> CountedThing:
+def counted_by(ends: str | None, near_hold: str | None = "bar") -> CountedThing:
     """What is counted off in a marking unit on such ends: winds, pegs that turn two ends each, or single ends."""
+    if near_hold == "loose rod" and ends is not None and END_KEYS[ends].make.kind == "wound":
+        return SINGLY
     return WINDS if ends is None else END_KEYS[ends].counted
 
 

@@ -139,6 +139,15 @@ INPUTS = (
         choices=("round", "figure eight"),
     ),
     Input(
+        "weaving.near_hold",
+        "choice",
+        KitHelp.WEAVING_NEAR_HOLD,
+        '"bar"',
+        default="bar",
+        choices=("bar", "loose rod"),
+    ),
+    Input("weaving.rod_diameter", "length", KitHelp.WEAVING_ROD_DIAMETER, '"8 mm"', low=_mm(2), high=_mm(40)),
+    Input(
         "weaving.tie_off",
         "choice",
         KitHelp.WEAVING_TIE_OFF,

@@ -32,8 +32,9 @@ class Weaving:
     from the face as the frame stands; `first_pass` runs over the face or behind the back. `tie_off` says at which end
     the warp may be tied off (None: a wound one at the near end, any other at either). So many outer ends at each side
     as `doubled_selvedges` says have twice as many threads as the others, which have two in a `doubled_warp`. The
-    `winding` goes round both frame ends, or crosses between them. The side that it is `woven_from` faces the weaver;
-    the `cartoon` for a back may be mirrored.
+    `winding` goes round both frame ends, or crosses between them; a `near_hold` of "loose rod" lets it go there and
+    back from a rod behind the frame, `rod_diameter` thick. The side that it is `woven_from` faces the weaver; the
+    `cartoon` for a back may be mirrored.
     """
 
     width: Length | None
@@ -48,11 +49,13 @@ class Weaving:
     winding: Literal["round", "figure eight"] = "round"
     woven_from: Literal["face", "back"] = "face"
     cartoon: Literal["as woven", "mirrored"] = "as woven"
+    near_hold: Literal["bar", "loose rod"] = "bar"
+    rod_diameter: Length | None = None
 
     @property
     def how_wound(self) -> Winding:
         """How the thread goes round the frame."""
-        return self.winding
+        return "loose rod" if self.near_hold == "loose rod" else self.winding
 
 
 @dataclass(frozen=True, slots=True)

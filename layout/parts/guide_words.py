@@ -81,5 +81,8 @@ def _fine(mm: float, imperial: bool) -> str:
 def notes_for(plan: Plan, end: End, *, brief: bool) -> str:
     """How to use the guide, for the head of its sheet."""
     at_bottom = (end == "near") == (plan.kit.weaving.near_end == "bottom")
-    use = [Guide.USE_BOTTOM if at_bottom else Guide.USE_TOP, *([Guide.TENTH] if brief else [])]
+    sides = (Guide.USE_BOTTOM, Guide.USE_TOP)
+    if end == "far" and plan.warp.kind == "rod":
+        sides = (Guide.USE_ROD_BOTTOM, Guide.USE_ROD_TOP)
+    use = [sides[not at_bottom], *([Guide.TENTH] if brief else [])]
     return ENGLISH.paragraph([ENGLISH.say(role) for role in use])

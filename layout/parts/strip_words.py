@@ -43,6 +43,8 @@ def _way(plan: Plan, end: End) -> Strip:
 
 def _sides(plan: Plan, end: End, *, forward: bool) -> list[Phrase]:
     """Left and right, with the tie-on and the tie-off where they are: an odd warp is tied off at the far end."""
+    if plan.warp.kind == "rod":  # tied there
+        return [Phrase(ENGLISH.say(Strip.LEFT), "left"), Phrase(ENGLISH.say(Strip.RIGHT), "right")]
     first = end == "near"
     last = (end == "far") == bool(plan.warp.ends % 2)
     starts, ends = (0, 1) if forward else (1, 0)

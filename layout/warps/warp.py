@@ -14,6 +14,7 @@ from typing import Literal, NamedTuple
 
 from layout.kit.kit import Winding
 from layout.sett.sett import SettTaken
+from layout.values.units import Length
 
 End = Literal["near", "far"]
 Layer = Literal["face", "back"]
@@ -45,7 +46,7 @@ class Warp:
     middles of the notches in which ends lie, the centres of the pegs. From one mark to the next lie `spacing` mm. An
     odd number of `ends` is tied off at the far end. `toward` is +1 where the winding goes on to the right and -1 to the
     left. `threads` says for every end, from left to right, of how many threads it is; `thickness` in mm, None where it
-    is not known, how thick an end is.
+    is not known, how thick an end is. A loose `rod` is so thick, if the kit says it.
     """
 
     kind: str
@@ -61,11 +62,17 @@ class Warp:
     warnings: tuple[str, ...] = ()
     thickness: Fraction | None = None
     winding: Winding = "round"
+    rod: Length | None = None
 
     @property
     def winds(self) -> int | None:
         """How many whole winds there are, two ends to each; None between notches and pegs, where there are none."""
         return self.ends // 2 if self.kind == "wound" else None
+
+    @property
+    def pulling(self) -> int:
+        """How many threads pull at a frame end: of a warp from a loose rod, those on the face and those behind."""
+        return sum(self.threads) * (2 if self.kind == "rod" else 1)
 
     @property
     def pitch(self) -> Fraction:

@@ -37,7 +37,7 @@ def warp_on(sett: SettTaken, frame: Frame, weaving: Weaving, thread: Fraction | 
     if weaving.start == "right":
         laid = laid.mirrored()
     return Warp(
-        kind=way_of(frame.ends, weaving.how_wound).kind(frame.ends),
+        kind=_kind(frame.ends, weaving),
         sett=sett,
         ends=ends,
         near=laid.near,
@@ -48,6 +48,7 @@ def warp_on(sett: SettTaken, frame: Frame, weaving: Weaving, thread: Fraction | 
         threads=_threads(ends, weaving),
         thickness=thread,
         winding=weaving.how_wound,
+        rod=weaving.rod_diameter,
         notes=(*_room_notes(room, ends, pitch, frame.ends, weaving, tied=ends < most), *laid.notes),
         warnings=laid.warnings,
     )
@@ -87,9 +88,14 @@ def _laid(ends: int, sett: SettTaken, frame_end: FrameEnd, weaving: Weaving, thr
     return way_of(frame_end, weaving.how_wound).lay(ends, sett, frame_end, weaving, thread)
 
 
+def _kind(frame_end: FrameEnd, weaving: Weaving) -> str:
+    """How the frame ends carry the warp."""
+    return way_of(frame_end, weaving.how_wound).kind(frame_end)
+
+
 def _tie_off(frame_end: FrameEnd, weaving: Weaving) -> str:
     """Where the warp may be tied off; not said, a wound one in whole winds, any other where it comes to its end."""
-    return weaving.tie_off or ("near end" if frame_end.kind == "wound" else "either end")
+    return weaving.tie_off or ("near end" if _kind(frame_end, weaving) == "wound" else "either end")
 
 
 def _ends(room: Length, pitch: Fraction, frame: Frame, weaving: Weaving) -> int:
@@ -100,7 +106,7 @@ def _ends(room: Length, pitch: Fraction, frame: Frame, weaving: Weaving) -> int:
     if tie_off != "either end":
         ends -= (ends - least) % 2
     if ends < least:
-        wind = frame_end.kind == "wound" and least == 2
+        wind = _kind(frame_end, weaving) == "wound" and least == 2
         what = Message(WarpNeed.ONE_WIND) if wind else Message(Counted.ENDS, {"count": least})
         needed = {"what": what, "room": say_length(Length(least * pitch, room.unit))}
         raise _too_narrow(frame, weaving, least * pitch, needed)
@@ -148,7 +154,7 @@ def _room_notes(
     if not spare:
         return ()
     taken, whole, less = (say_length(Length(mm, room.unit)) for mm in (ends * pitch, room.mm, spare))
-    winds = frame_end.kind == "wound" and ends % 2 == 0
+    winds = _kind(frame_end, weaving) == "wound" and ends % 2 == 0
     if weaving.width:
         role = WarpNote.WINDS_ASKED if winds else WarpNote.ENDS_ASKED
     elif tied:

@@ -53,6 +53,18 @@ class Way(ABC, Generic[Ends]):
         """The way round an end `wide` mm, from the weaving's side and back, of a thread `thread` thick; all in mm."""
         return ends.turn_mm(wide, warp.spacing, thread)
 
+    def open_warp(self, ends: Ends, frame: Frame, wide: float, weaving: Weaving) -> Fraction:
+        """How much warp in mm headings, weaving and hand may share: all between two frame ends `wide` mm each."""
+        return frame.outer_height.mm - 2 * Fraction(wide)
+
+    def kept(self, weaving: Weaving) -> Fraction:
+        """How much warp in mm stays open for good besides, where no fringe is left."""
+        return Fraction(0)
+
+    def no_fringe(self) -> Quantity | None:
+        """A fringe of nothing, with the reason, where none can be left; else None."""
+        return None
+
     def apart(self, ends: Ends) -> Fraction:
         """How far apart in mm the layers lie at a frame end; none where there is one layer."""
         return Fraction(0)

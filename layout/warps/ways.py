@@ -15,6 +15,7 @@ from layout.frames.kinds.round_bars import RoundBar
 from layout.kit.kit import Winding
 from layout.warps.crossed import CrossedBars, CrossedBoards
 from layout.warps.nailed import NailedEnds
+from layout.warps.loose_rod import FromRod
 from layout.warps.notched import NotchedEnds
 from layout.warps.pegged import PeggedEnds
 from layout.warps.way import Way
@@ -31,7 +32,10 @@ WAYS: ByKind[Way[Any]] = ByKind(
     },
 )
 CROSSED: ByKind[Way[Any]] = ByKind("figure eight", {RoundBar.name: CrossedBars(), FlatEnd.name: CrossedBoards()})
-_BY_WINDING: Mapping[Winding, ByKind[Way[Any]]] = {"round": WAYS, "figure eight": CROSSED}
+FROM_ROD: ByKind[Way[Any]] = ByKind(
+    "loose rod", {RoundBar.name: FromRod(RoundBars()), FlatEnd.name: FromRod(FlatEnds())}
+)
+_BY_WINDING: Mapping[Winding, ByKind[Way[Any]]] = {"round": WAYS, "figure eight": CROSSED, "loose rod": FROM_ROD}
 
 
 def way_of(ends: FrameEnd, winding: Winding) -> Way[Any]:

@@ -56,6 +56,7 @@ def plan_values(plan: Plan, notes: Iterable[str]) -> dict[str, object]:
         "winds_per_unit": _or_null(warp.sett.winds_per_unit),
         "threads": sum(warp.threads),
         "winding": kit.weaving.winding,
+        "near_hold": kit.weaving.near_hold,
         "leash_ends": plan.amounts.leashes.ends,
         "near_marks_mm": sorted(map(number, warp.near)),
         "far_marks_mm": sorted(map(number, warp.far)),
@@ -111,6 +112,8 @@ def _whole(plan: Plan) -> Row:
 
 
 def _tie_off(plan: Plan) -> Row:
+    if plan.warp.kind == "rod":
+        return Row.TIED_ROD
     if plan.warp.ends % 2:
         return Row.TIED_FAR
     return Row.TIED_NEAR_TOO if plan.warp.kind == "wound" else Row.TIED_NEAR

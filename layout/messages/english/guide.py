@@ -5,6 +5,12 @@ from __future__ import annotations
 from layout.messages.catalogue import Plural, Role
 from layout.messages.roles import Guide
 
+_ROD = (
+    "For the {0} of the frame as it stands before you, to space the warp there as you begin: a weaving on a loose rod "
+    "has one heading, at the near end. Cut it out, the long edge along a rule, glue it on card, lay it on the warp "
+    "beside the frame end, centre on centre, push each end to its mark."
+)
+
 MESSAGES: dict[Role, str | Plural] = {
     Guide.TITLE_NEAR: "Spacing guide, near heading",
     Guide.TITLE_FAR: "Spacing guide, far heading",
@@ -29,5 +35,7 @@ MESSAGES: dict[Role, str | Plural] = {
         "For the heading at the top of the frame as it stands before you. Cut it out, the long edge along a rule, "
         "glue it on card, lay it on the warp above the heading, centre on centre, push each end to its mark."
     ),
+    Guide.USE_ROD_BOTTOM: _ROD.format("bottom"),
+    Guide.USE_ROD_TOP: _ROD.format("top"),
     Guide.TENTH: "No pushing is needed where ends lie within a tenth of the pitch of their places.",
 }

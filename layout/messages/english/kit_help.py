@@ -28,6 +28,8 @@ MESSAGES: dict[Role, str | Plural] = {
     KitHelp.WEAVING_START: "the side where winding begins, seen from the face as the frame stands before you",
     KitHelp.WEAVING_FIRST_PASS: "whether the first pass runs over the face or behind the back",
     KitHelp.WEAVING_WINDING: "whether the thread goes round both frame ends, or crosses between them",
+    KitHelp.WEAVING_NEAR_HOLD: "what holds the warp: both frame ends, or a rod that lies loose behind the frame",
+    KitHelp.WEAVING_ROD_DIAMETER: "how thick the loose rod is; left out, 8 mm are assumed",
     KitHelp.WEAVING_TIE_OFF: (
         "the frame end where the warp is tied off: near after an even number of warp ends, far after an odd one"
     ),

@@ -30,6 +30,7 @@ MESSAGES: dict[Role, str | Plural] = {
     Strip.WAY_BACK_FIRST: "first pass behind the frame; the winds go on this way",
     Strip.WAY_CROSSED_ODD: "figure eight, odd ends on the face here; the winds go on this way",
     Strip.WAY_CROSSED_EVEN: "figure eight, even ends on the face here; the winds go on this way",
+    Strip.WAY_ROD: "once round both frame ends from the loose rod and back; the ends go on this way",
     Strip.WAY_PEGS: "on the face, round one peg after the other; the ends go on this way",
     Strip.WAY_NAILS: "on the face, round one nail after the other; the ends go on this way",
     Strip.WAY_TEETH: "on the face, round the teeth; the ends go on this way",
@@ -49,6 +50,10 @@ MESSAGES: dict[Role, str | Plural] = {
     Strip.CROSS: (
         "Wind in a figure eight: from the face of one frame end across to the back of the other, round it to its face, "
         "and across again."
+    ),
+    Strip.FROM_ROD: (
+        "Tie the thread to the loose rod behind the frame, lead it round both frame ends at the first mark of each, "
+        "round the rod, and back the same way at the next mark."
     ),
     Strip.ALONG_BAR: "Cut it out and glue it on with the long line along the outermost line of the bar.",
     Strip.ALONG_EDGE: "Cut it out and glue it on with the long line along the middle of the edge.",

@@ -39,10 +39,20 @@ MESSAGES: dict[Role, str | Plural] = {
     ),
     WarpNote.CROSSED_ODD: _CROSSED.format("odd", "even"),
     WarpNote.CROSSED_EVEN: _CROSSED.format("even", "odd"),
+    WarpNote.ROD: (
+        "Tie the thread to the loose rod behind the frame. It goes down round the near end, up the face, over the far "
+        "end and down behind to the rod from above, round the rod, and back the way it came to the rod from below; and so "
+        "on, every turn at the next mark, with loops on the rod by turns from above and from below. Tie it off on the "
+        "rod. All ends lie in one layer on the face: a shed stick opens one shed, leashes on every second end the "
+        "other. Slide the warp round both ends as the weaving grows. A warp under tension stores energy: slacken it "
+        "before you take it off, hold the rod, then draw it out sideways; loops close both edges."
+    ),
     Spacing.MARKS: "Spacing",
     Spacing.MARKS_ARE: "from one mark to the next",
     Spacing.WINDS: "Winding pitch",
     Spacing.WINDS_ARE: "a wind lays two ends, one on the face and one behind",
+    Spacing.FROM_ROD: "Ends",
+    Spacing.FROM_ROD_ARE: "from one end to the next; each goes once round both frame ends",
     Spacing.NOTCHES: "Notches",
     Spacing.NOTCHES_ARE: "from one used notch to the next",
     Spacing.PEGS: "Pegs",

@@ -12,6 +12,10 @@ MESSAGES: dict[Role, str | Plural] = {
         "Not to scale. Full lines run on the face of the frame, broken lines behind it; every end crosses from one to "
         "the other at half height."
     ),
+    Winding.NOTE_ROD: (
+        "Not to scale. From the loose rod behind, every end goes once round both frame ends and back to the rod; both "
+        "knots are on it. Slacken the warp before you draw the rod."
+    ),
     Winding.NOTE_NOTCHED: "Not to scale. All ends lie on the face; every turn goes round a tooth.",
     Winding.NOTE_PEGGED: "Not to scale. All ends lie on the face; every peg turns two of them.",
     Winding.NOTE_NAILED: "Not to scale. All ends lie on the face; every nail turns two of them.",
@@ -29,5 +33,6 @@ MESSAGES: dict[Role, str | Plural] = {
     Winding.NOT_TO_SCALE: "not to scale",
     Winding.SIDE_FACE: "face",
     Winding.SIDE_BEHIND: "behind",
+    Winding.ROD: "rod",
     Winding.FROM_RIGHT: "from the right",
 }

@@ -27,6 +27,8 @@ class KitHelp(Role):
     WEAVING_START = "kit_help.weaving_start"
     WEAVING_FIRST_PASS = "kit_help.weaving_first_pass"
     WEAVING_WINDING = "kit_help.weaving_winding"
+    WEAVING_NEAR_HOLD = "kit_help.weaving_near_hold"
+    WEAVING_ROD_DIAMETER = "kit_help.weaving_rod_diameter"
     WEAVING_TIE_OFF = "kit_help.weaving_tie_off"
     WEAVING_DOUBLED_SELVEDGES = "kit_help.weaving_doubled_selvedges"
     WEAVING_DOUBLED_WARP = "kit_help.weaving_doubled_warp"

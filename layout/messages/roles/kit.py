@@ -33,6 +33,10 @@ class WindingNeed(Role):
 
     WOUND_ONLY = "windingneed.wound_only"
     CROSSED_SLANT = "windingneed.crossed_slant"
+    ROD_ONLY = "windingneed.rod_only"
+    ROD_OR_EIGHT = "windingneed.rod_or_eight"
+    ROD_UPRIGHT = "windingneed.rod_upright"
+    ROD_TIED = "windingneed.rod_tied"
 
 
 class Cross(Role):

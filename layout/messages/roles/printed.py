@@ -64,6 +64,7 @@ class Strip(Role):
     WAY_BACK_FIRST = "strip.way.back_first"
     WAY_CROSSED_ODD = "strip.way.crossed_odd"
     WAY_CROSSED_EVEN = "strip.way.crossed_even"
+    WAY_ROD = "strip.way.rod"
     WAY_PEGS = "strip.way.pegs"
     WAY_NAILS = "strip.way.nails"
     WAY_TEETH = "strip.way.teeth"
@@ -76,6 +77,7 @@ class Strip(Role):
     WRAP_BAR = "strip.use.wrap_bar"
     WRAP_EDGE = "strip.use.wrap_edge"
     CROSS = "strip.use.cross"
+    FROM_ROD = "strip.use.from_rod"
     ALONG_BAR = "strip.use.along_bar"
     ALONG_EDGE = "strip.use.along_edge"
     FLUSH = "strip.use.flush"
@@ -102,6 +104,7 @@ class Winding(Role):
     TITLE = "winding.title"
     NOTE_WOUND = "winding.note.wound"
     NOTE_CROSSED = "winding.note.crossed"
+    NOTE_ROD = "winding.note.rod"
     NOTE_NOTCHED = "winding.note.notched"
     NOTE_PEGGED = "winding.note.pegged"
     NOTE_NAILED = "winding.note.nailed"
@@ -119,6 +122,7 @@ class Winding(Role):
     NOT_TO_SCALE = "winding.not_to_scale"
     SIDE_FACE = "winding.side.face"
     SIDE_BEHIND = "winding.side.behind"
+    ROD = "winding.side.rod"
     FROM_RIGHT = "winding.side.from_the_right"
 
 
@@ -142,6 +146,8 @@ class Guide(Role):
     UNKNOWN_THICKNESS = "guide.unknown_thickness"
     USE_BOTTOM = "guide.use.bottom"
     USE_TOP = "guide.use.top"
+    USE_ROD_TOP = "guide.use.rod.top"
+    USE_ROD_BOTTOM = "guide.use.rod.bottom"
     TENTH = "guide.use.tenth"
 
 

@@ -30,12 +30,14 @@ class _Wound(StripKind[Ends]):
     def way_at(self, plan: Plan, end: End) -> Strip:
         if plan.warp.winding == "round":
             return self.way(plan)
+        if plan.warp.winding == "loose rod":
+            return Strip.WAY_ROD
         odd = plan.warp.passes[0].layer_at(end) == "face"
         return Strip.WAY_CROSSED_ODD if odd else Strip.WAY_CROSSED_EVEN
 
     def use(self, ends: Ends, plan: Plan, *, low: bool, flush: bool) -> list[str]:
         """Along the end or round it."""
-        way = [] if plan.warp.winding == "round" else [Strip.CROSS]
+        way = {"round": [], "figure eight": [Strip.CROSS], "loose rod": [Strip.FROM_ROD]}[plan.warp.winding]
         return [ENGLISH.say(role) for role in (self.along if low else self.wrapped, *way)]
 
 

@@ -42,13 +42,6 @@ class Face(View):
         """Where a pass comes to a frame end: the outermost line, the ground of a notch, the side of a peg."""
         return self.kind.meets(self, leg, end)
 
-    @property
-    def spans(self) -> list[tuple[float, float]]:
-        """From where to where the weaving is drawn, left to right."""
-        half, inset = self.way.half + 2, self.scale.inset
-        left, right = self.way.gap
-        return [(-half, left + inset), (right - inset, half)] if self.way.left_out else [(-half, half)]
-
     def frame(self) -> list[Shape]:
         """Both sides, and both ends, with a break where passes are left out."""
         scale, outer, inner = self.scale, self.scale.outer / 2, self.scale.inner / 2
@@ -95,7 +88,7 @@ class Face(View):
     def knots(self) -> list[tuple[Point, End]]:
         """Where the tie-on and the tie-off are, and at which end."""
         first, last = self.way.legs[0], self.way.legs[-1]
-        off: End = "far" if last.up else "near"
+        off: End = "far" if last.up and self.plan.warp.kind != "rod" else "near"
         return [(self.knot(first, "near"), "near"), (self.knot(last, off), off)]
 
     def knot(self, leg: ShownPass, end: End) -> Point:

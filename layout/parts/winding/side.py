@@ -6,7 +6,7 @@ from collections.abc import Sequence
 
 from layout.drawing.metrics import FontMetrics
 from layout.drawing.shapes import Point, Shape
-from layout.drawing.symbols import arrow_head, centred
+from layout.drawing.symbols import arrow_head, beside, centred
 from layout.messages.english import ENGLISH
 from layout.messages.roles import Winding
 from layout.parts.winding.face import Face
@@ -18,7 +18,8 @@ _APART = 3.4  # from an arrow to its number
 def side_view(face: Face, metrics: FontMetrics) -> list[Shape]:
     """Sections of both ends, the first two passes with their numbers, the tie-on, and which side is which."""
     x, section = face.side_x, face.kind.section(face)
-    return [*section.shapes, *_passes(face, x, section, metrics), *_names(face, x, metrics)]
+    named = [beside(ENGLISH.say(Winding.ROD), section.rod, metrics, 1)] if section.rod else []
+    return [*section.shapes, *named, *_passes(face, x, section, metrics), *_names(face, x, metrics)]
 
 
 def _passes(face: Face, x: float, section: Section, metrics: FontMetrics) -> list[Shape]:

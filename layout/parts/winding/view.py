@@ -41,3 +41,10 @@ class View:
     def side_x(self) -> float:
         """The x of the middle of the view from the right."""
         return self.scale.outer / 2 + self.scale.apart + self.scale.beside / 2
+
+    @property
+    def spans(self) -> list[tuple[float, float]]:
+        """From where to where the weaving is drawn, left to right."""
+        half, inset = self.way.half + 2, self.scale.inset
+        left, right = self.way.gap
+        return [(-half, left + inset), (right - inset, half)] if self.way.left_out else [(-half, half)]

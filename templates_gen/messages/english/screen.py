@@ -62,6 +62,7 @@ MESSAGES: dict[Role, str | Plural] = {
     Row.MARKS: "Marks",
     Row.MARKS_ARE: "{near} near, {far} far",
     Row.TIED_FAR: "tied off at the far end",
+    Row.TIED_ROD: "tied on and off at the loose rod",
     Row.TIED_NEAR: "tied off at the near end",
     Row.TIED_NEAR_TOO: "the near end also carries the tie-off",
     Row.YARNS: "Warp {warp}, weft {weft}",

@@ -64,6 +64,7 @@ class Row(Role):
     MARKS = "screen.row.marks"
     MARKS_ARE = "screen.row.marks_are"
     TIED_FAR = "screen.row.tied_far"
+    TIED_ROD = "screen.row.tied_rod"
     TIED_NEAR = "screen.row.tied_near"
     TIED_NEAR_TOO = "screen.row.tied_near_too"
     YARNS = "screen.row.yarns"

@@ -43,6 +43,8 @@ class Truth(ABC, Generic[Ends]):
     """Which products are cut for such ends alone."""
     winds = False
     """Whether the warp is counted in winds; the near marks then count from 0, the tie-on."""
+    on_rod = False
+    """Whether the thread is tied to a loose rod, and goes round both frame ends there and back."""
     opening = Mark.NOTCH
     """What is sawn or drilled."""
 

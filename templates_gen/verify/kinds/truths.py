@@ -14,6 +14,7 @@ from layout.frames.kinds.round_bars import RoundBar
 from layout.kit.kit import Kit, Winding
 from templates_gen.verify.kinds.crossed import CrossedBars, CrossedBoards
 from templates_gen.verify.kinds.nailed import NailEnds
+from templates_gen.verify.kinds.loose_rod import RodBars, RodBoards
 from templates_gen.verify.kinds.notched import NotchedEnds
 from templates_gen.verify.kinds.pegged import PeggedEnds
 from templates_gen.verify.kinds.truth import Truth
@@ -32,7 +33,8 @@ TRUTHS: ByKind[Truth[Any]] = ByKind(
 CROSSED: ByKind[Truth[Any]] = ByKind(
     "figure-eight proof", {RoundBar.name: CrossedBars(), FlatEnd.name: CrossedBoards()}
 )
-_BY_WINDING: Mapping[Winding, ByKind[Truth[Any]]] = {"round": TRUTHS, "figure eight": CROSSED}
+FROM_ROD: ByKind[Truth[Any]] = ByKind("loose-rod proof", {RoundBar.name: RodBars(), FlatEnd.name: RodBoards()})
+_BY_WINDING: Mapping[Winding, ByKind[Truth[Any]]] = {"round": TRUTHS, "figure eight": CROSSED, "loose rod": FROM_ROD}
 
 
 def truth_of(kit: Kit) -> Truth[Any]:

@@ -30,10 +30,10 @@ class Wound(Truth[Ends]):
     counted = Gauge.WINDS
     sett = (Count.SETT_INCH_WINDS, Count.SETT_CM_WINDS)
     note = Winding.NOTE_WOUND
-    legend = (Winding.ON_FACE, Winding.BEHIND, Winding.KNOT, Winding.ROWS)
+    legend: tuple[Winding, ...] = (Winding.ON_FACE, Winding.BEHIND, Winding.KNOT, Winding.ROWS)
     glued = True
     winds = True
-    cut = ("winding-comb",)
+    cut: tuple[str, ...] = ("winding-comb",)
     side: Pen
     along: Strip
     wrapped: Strip

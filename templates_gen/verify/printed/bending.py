@@ -17,7 +17,8 @@ _CREEPS, _LONGER = 30_000, (1.5, 1.75, 2.0)
 def threads_of(kit: Kit, sett: Fraction) -> int:
     """All threads that pull at a frame end, those of doubled ends too."""
     outer, each = kit.weaving.doubled_selvedges, 2 if kit.weaving.doubled_warp else 1
-    return (ends_of(kit, sett) + 2 * outer) * each
+    both = 2 if truth_of(kit).on_rod else 1  # an end from a loose rod goes round on the face and behind
+    return (ends_of(kit, sett) + 2 * outer) * each * both
 
 
 def bending(kit: Kit, sett: Fraction) -> tuple[float, float, float] | None:

@@ -48,6 +48,8 @@ class Followed:
     def heading(self, end: End) -> float:
         """The height of a heading's outer side: where the lines of both layers cross; on one layer, inside its end."""
         near, heading = together_mm(self.kit), heading_mm(self.kit)
+        if end == "far" and truth_of(self.kit).on_rod:
+            return self.high - near
         return near if end == "near" else math.fsum([near, heading, self.woven, heading])
 
     def off(self, height: float) -> float:

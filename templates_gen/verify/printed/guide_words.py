@@ -12,6 +12,7 @@ from layout.messages.roles import Guide, Strip
 from layout.values.numerals import say_number
 from templates_gen.verify.finding import Findings
 from templates_gen.verify.found_parts import FoundPart
+from templates_gen.verify.kinds.truths import truth_of
 from templates_gen.verify.places import arrows_on, astray, misplaced
 from templates_gen.verify.printed.fan import End, Followed
 from templates_gen.verify.said import Accounted, Word, account, check_heads, pieces_named, words_on
@@ -83,7 +84,10 @@ def check_words(asked: FanWords, pieces: Sequence[FoundPart]) -> Findings:
         edge = [(Strip.EDGE_TO_WEAVING, "up" if asked.up > 0 else "down")]
         wrong += astray(edge, places, arrows_on(pieces), [at for at, _ in words])
     title = Guide.TITLE_NEAR if asked.end == "near" else Guide.TITLE_FAR
-    use = [Guide.USE_BOTTOM if asked.up > 0 else Guide.USE_TOP, *([Guide.TENTH] if brief else [])]
+    sides = (Guide.USE_BOTTOM, Guide.USE_TOP)
+    if asked.end == "far" and truth_of(asked.kit).on_rod:
+        sides = (Guide.USE_ROD_BOTTOM, Guide.USE_ROD_TOP)
+    use = [sides[asked.up < 0], *([Guide.TENTH] if brief else [])]
     note = ENGLISH.paragraph([ENGLISH.say(role) for role in use])
     return Findings(0.0, tuple(wrong)) + check_heads(pieces, ENGLISH.say(title), asked.warp, [note], low=brief)
 

@@ -12,6 +12,8 @@ from templates_gen.verify.printed.picture import DrawnPass, Picture
 
 _AT_END = 0.2  # a knot lies at most this share of the frame's height within its end
 
+_BESIDE = 0.1  # seen from the right, a knot on a rod lies at most this share of it from the rod's height
+
 
 def wrong_rows(picture: Picture, *, wound: bool) -> Iterator[Finding]:
     """Two rows beside the near end, each over and under the ends by turns, and against each other.
@@ -64,3 +66,20 @@ def _tied_on_face(picture: Picture, knot: Point) -> bool:
 def _at_an_end(picture: Picture, y: float) -> bool:
     high = abs(picture.far - picture.near)
     return min(abs(y - picture.near), abs(y - picture.far)) <= _AT_END * high
+
+
+def wrong_rod_knots(picture: Picture) -> Iterator[Finding]:
+    """Both knots on a rod between the frame ends, where the first and the last pass lie, and one behind the frame."""
+    first, last = picture.passes[0], picture.passes[-1]
+    found = sorted(picture.toward * at.x for at in picture.knots)
+    heights = [at.y for at in picture.knots]
+    placed = len(found) == 2 and abs(found[0] - first.near) <= LIMIT and abs(found[1] - last.near) <= LIMIT
+    if not placed or abs(heights[0] - heights[1]) > LIMIT or any(_at_an_end(picture, y) for y in heights):
+        yield finding(Passes.ROD_KNOTS)
+        return
+    face, high = min(picture.side_arrows, default=None), abs(picture.far - picture.near)
+    beside = [
+        at for at in picture.side_knots if face and at.x > face.x + 1 and abs(at.y - heights[0]) <= _BESIDE * high
+    ]
+    if len(picture.side_knots) != 1 or len(beside) != 1:
+        yield finding(Passes.SIDE_ROD_KNOT)

@@ -27,6 +27,8 @@ def sides(kit: Kit, end: str, sett: Fraction) -> dict[str, Strip]:
     start = kit.weaving.start
     stop = "right" if start == "left" else "left"
     found = {"left": Strip.LEFT, "right": Strip.RIGHT}
+    if truth_of(kit).on_rod:
+        return found
     if end == "near":
         found[start] = Strip.TIE_ON_LEFT if start == "left" else Strip.TIE_ON_RIGHT
     passes = ends_of(kit, sett)

@@ -12,7 +12,7 @@ from templates_gen.verify.finding import Finding, Findings, finding, said
 from templates_gen.verify.found_parts import FoundPart
 from templates_gen.verify.kinds.truths import truth_of
 from templates_gen.verify.printed.expected_passes import ExpectedPass, expected_passes
-from templates_gen.verify.printed.heading_rows import wrong_knots, wrong_rows
+from templates_gen.verify.printed.heading_rows import wrong_knots, wrong_rod_knots, wrong_rows
 from templates_gen.verify.printed.picture import DrawnPass, Picture, picture_of
 from templates_gen.verify.printed.warp_words import said_of
 from templates_gen.verify.printed.winding_words import check_winding_words
@@ -35,7 +35,8 @@ def prove_winding(plan: Plan, pieces: Sequence[FoundPart], *, on_paper: bool) ->
             continue
         off = max(off, _off(picture.passes, shown, float(1 / sett.per_mm)))
         problems += _wrong_passes(picture, shown)
-        problems += wrong_knots(picture, wanted[-1].up)
+        on_rod = truth_of(kit).on_rod
+        problems += wrong_rod_knots(picture) if on_rod else wrong_knots(picture, wanted[-1].up)
         problems += wrong_rows(picture, wound=truth_of(kit).winds)
         problems += _wrong_side(picture, wanted)
         if on_paper:

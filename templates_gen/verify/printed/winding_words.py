@@ -27,6 +27,7 @@ _EACH = (
     Winding.SIDE_BEHIND,
     Winding.FROM_RIGHT,
 )
+_NAMED = 2.0  # from the height of the rod to its name, at most, in mm
 _FIGURE = 1.2  # from the middle of a number to where it begins, at most, for each figure, in mm
 
 
@@ -43,10 +44,11 @@ def check_winding_words(
     words = words_on([seen])
     missing = _missing(truth.winds, wanted, picture)
     said = [*map(ENGLISH.say, (*_EACH, *truth.legend)), _counts(kit, wanted, words), *missing]
+    said += [ENGLISH.say(Winding.ROD)] if truth.on_rod else []
     accounted = account(words, said)
     wrong = [*accounted.wrong]
     if not wrong:
-        wrong += _misplaced(accounted.places, wanted, picture)
+        wrong += _misplaced(accounted.places, wanted, picture, on_rod=truth.on_rod)
         wrong += _legend(accounted.places, truth.legend, picture)
     wrong += _numbers(truth.winds, wanted, shown, picture)
     head = check_heads([seen], ENGLISH.say(Winding.TITLE), warp, [ENGLISH.say(truth.note)])
@@ -71,16 +73,19 @@ def _missing(wound: bool, wanted: Sequence[ExpectedPass], picture: Picture) -> l
 
 
 def _misplaced(
-    places: Mapping[str, list[Point]], wanted: Sequence[ExpectedPass], picture: Picture
+    places: Mapping[str, list[Point]], wanted: Sequence[ExpectedPass], picture: Picture, *, on_rod: bool
 ) -> Iterator[Finding]:
     """Names at the frame ends, the knots and the sides of the view that they belong to."""
     near, far, on, off, _, face, behind, _ = (places[ENGLISH.say(role)] for role in _EACH)
     if picture.is_far(near[0]) or not picture.is_far(far[0]):
         yield finding(Passes.ENDS_NAMED)
-    if picture.is_far(on[0]) or picture.is_far(off[0]) != wanted[-1].up:
+    if picture.is_far(on[0]) or picture.is_far(off[0]) != (wanted[-1].up and not on_rod):
         yield finding(Passes.TIES_NAMED)
     if picture.toward * (off[0].x - on[0].x) <= 0:
         yield finding(Passes.TIES_ORDER)
+    rod = places.get(ENGLISH.say(Winding.ROD), [])
+    if any(at.x < picture.side_knots[0].x or abs(at.y - picture.knots[0].y) > _NAMED for at in rod):
+        yield finding(Passes.ROD_NAMED)
     if not face[0].x < max(behind, key=lambda at: at.y).x:
         yield finding(Passes.SIDES_NAMED)
 

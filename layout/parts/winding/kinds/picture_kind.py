@@ -23,11 +23,13 @@ class Section(NamedTuple):
     """What is seen from the right, and how far off its middle the passes run, in mm.
 
     Where they cross, with a `slope` from upright, they are so far off a quarter of the height from either end.
+    The name of a loose rod begins at `rod`.
     """
 
     shapes: list[Shape]
     half: float
     slope: float = 0.0
+    rod: Point | None = None
 
 
 class PictureKind(ABC):

@@ -14,6 +14,7 @@ from layout.frames.kinds.round_bars import RoundBar
 from layout.kit.kit import Winding
 from layout.parts.winding.kinds.crossed import CrossedBarPicture, CrossedBoardPicture
 from layout.parts.winding.kinds.nailed import NailedPicture
+from layout.parts.winding.kinds.loose_rod import BarRodPicture, BoardRodPicture
 from layout.parts.winding.kinds.notched import NotchedPicture
 from layout.parts.winding.kinds.pegged import PeggedPicture
 from layout.parts.winding.kinds.picture_kind import PictureKind
@@ -32,7 +33,10 @@ PICTURES: ByKind[PictureKind] = ByKind(
 CROSSED: ByKind[PictureKind] = ByKind(
     "figure-eight picture", {RoundBar.name: CrossedBarPicture(), FlatEnd.name: CrossedBoardPicture()}
 )
-_BY_WINDING: Mapping[Winding, ByKind[PictureKind]] = {"round": PICTURES, "figure eight": CROSSED}
+FROM_ROD: ByKind[PictureKind] = ByKind(
+    "loose-rod picture", {RoundBar.name: BarRodPicture(), FlatEnd.name: BoardRodPicture()}
+)
+_BY_WINDING: Mapping[Winding, ByKind[PictureKind]] = {"round": PICTURES, "figure eight": CROSSED, "loose rod": FROM_ROD}
 
 
 def picture_of(ends: FrameEnd, winding: Winding) -> PictureKind:
