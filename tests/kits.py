@@ -75,12 +75,17 @@ NAILS: dict[str, object] = {
 }
 """A row of nails at each frame end."""
 
+ROD: dict[str, object] = {"weaving.near_hold": "loose rod"}
+"""From a loose rod, on round bars or flat ends."""
+
 KINDS: dict[str, dict[str, object]] = {
     "round bars": {},
     "round bars, odd": {"weaving.tie_off": "far end", "weaving.doubled_selvedges": 1},
     "flat ends": FLAT,
     "figure eight": CROSSED,
     "figure eight, flat ends, odd": FLAT | CROSSED | {"weaving.tie_off": "far end", "weaving.first_pass": "back"},
+    "loose rod": ROD,
+    "loose rod, flat ends, doubled": FLAT | ROD | {"weaving.doubled_warp": True, "weaving.height": "70 cm"},
     "notched ends": NOTCHED,
     "notched already, every second": NOTCHED | {"frame.notch_density": "5 per cm"},
     "notched already, every one": NOTCHED | {"frame.notch_density": "2.5 per cm"},

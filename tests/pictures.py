@@ -4,13 +4,15 @@ from __future__ import annotations
 
 from itertools import product
 
-from kits import CROSSED, FLAT, NAILS, NOTCHED, PEGGED
+from kits import CROSSED, FLAT, NAILS, NOTCHED, PEGGED, ROD
 
 KINDS: dict[str, dict[str, object]] = {
     "round bars": {},
     "flat ends": dict(FLAT),
     "figure eight": dict(CROSSED),
     "figure eight on flat ends": FLAT | CROSSED,
+    "loose rod": dict(ROD),
+    "loose rod on flat ends": FLAT | ROD,
     "notched ends": dict(NOTCHED),
     "notches in pairs": NOTCHED | {"frame.notch_density": "1.25 per cm"},
     "pegged ends": dict(PEGGED),
@@ -40,6 +42,8 @@ def kits() -> dict[str, dict[str, object]]:
             slants = {turn: changes for turn, changes in WOUND_TURNS.items() if turn.startswith("shared")}
         for number, ((turn, turned), (slant, slanted)) in enumerate(product(TURNS.items(), slants.items())):
             width = {"weaving.width": WIDTHS[(number + number // 4) % len(WIDTHS)]}
+            if "rod" in kind:  # tied there
+                turned = {key: value for key, value in turned.items() if key != "weaving.tie_off"}
             found[f"{kind}, {turn}, {slant}"] = changes | turned | slanted | width
     return found
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from fractions import Fraction
 
-from kits import CROSSED, FLAT, NAILS, NOTCHED, PEGGED
+from kits import CROSSED, FLAT, NAILS, NOTCHED, PEGGED, ROD
 from sweep import Axes, Changes
 
 from layout.kit.inputs import BY_KEY
@@ -22,6 +22,8 @@ _ENDS: dict[str, Changes] = {
     "flat ends, rounded": FLAT | {"frame.edge_radius": "1/8 in", "frame.thickness": "3/4 in"},
     "figure eight": CROSSED,
     "figure eight on flat ends, odd": FLAT | CROSSED | {"weaving.tie_off": "far end", "frame.edge_radius": "3 mm"},
+    "loose rod": ROD,
+    "loose rod on flat ends, doubled": FLAT | ROD | {"weaving.doubled_warp": True, "weaving.rod_diameter": "1/2 in"},
     "notched ends": NOTCHED,
     "notched already, every second": NOTCHED | {"notches": 2},
     "notched already, every one": NOTCHED | {"notches": 1},
@@ -103,6 +105,8 @@ def changes_of(row: Changes, width: str) -> Changes:
         changes |= {"weaving.first_pass": None, "weaving.slant": None}
     if changes.get("weaving.winding") == "figure eight":
         changes |= {"weaving.slant": None}
+    if "weaving.near_hold" in changes:
+        changes |= {"weaving.first_pass": None, "weaving.slant": None}
     if "frame.ends" not in changes:
         changes |= {"frame.end_width": None}
     if factor := changes.pop("notches", None):

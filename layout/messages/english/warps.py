@@ -41,9 +41,9 @@ MESSAGES: dict[Role, str | Plural] = {
     WarpNote.CROSSED_EVEN: _CROSSED.format("even", "odd"),
     WarpNote.ROD: (
         "Tie the thread to the loose rod behind the frame. It goes down round the near end, up the face, over the far "
-        "end and down behind to the rod from above, round the rod, and back the way it came to the rod from below; and so "
-        "on, every turn at the next mark, with loops on the rod by turns from above and from below. Tie it off on the "
-        "rod. All ends lie in one layer on the face: a shed stick opens one shed, leashes on every second end the "
+        "end and down behind to the rod from above, round the rod, and back the way it came to the rod from below; and "
+        "so on, every turn at the next mark, with loops on the rod by turns from above and from below. Tie it off on "
+        "the rod. All ends lie in one layer on the face: a shed stick opens one shed, leashes on every second end the "
         "other. Slide the warp round both ends as the weaving grows. A warp under tension stores energy: slacken it "
         "before you take it off, hold the rod, then draw it out sideways; loops close both edges."
     ),

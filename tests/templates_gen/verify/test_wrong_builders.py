@@ -15,6 +15,7 @@ from wrong_builders import Patch, Wrong
 from wrong_crossed import CROSSED_WRONG
 from wrong_pictures import PICTURES
 from wrong_printed import PRINTED
+from wrong_rod import ROD_WRONG
 from wrong_sheets import SHEETS
 from wrong_strips import STRIPS
 
@@ -22,7 +23,7 @@ from layout.drawing.sheet import Sheet
 from layout.plan import plan
 from templates_gen.files.outputs import Outputs
 
-EVERY: dict[str, Wrong] = {**PRINTED, **STRIPS, **PICTURES, **SHEETS, **CROSSED_WRONG}
+EVERY: dict[str, Wrong] = {**PRINTED, **STRIPS, **PICTURES, **SHEETS, **CROSSED_WRONG, **ROD_WRONG}
 LEAST = 80
 
 

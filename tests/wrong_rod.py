@@ -1,0 +1,123 @@
+"""Wrong builders of a warp from a loose rod: marks, knots and words of a warp that is tied to the frame."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import Any
+
+from kits import FLAT, ROD
+from wrong_builders import Wrong, returns, swap, value
+
+import layout.parts.guide_words as guide_words
+import layout.parts.spacing_guide as spacing_module
+import layout.parts.strip_words as wording
+import layout.parts.strips.wound as wound_strips
+import layout.parts.winding.kinds.loose_rod as picture_module
+import layout.parts.winding.winding as winding_module
+import layout.warps.loose_rod as rod_module
+from layout.drawing.shapes import Placing, Point, Text
+from layout.messages.english import ENGLISH
+from layout.messages.roles import Guide, Strip, Winding
+from layout.parts.phrases import Phrase
+from layout.parts.winding.face import Face
+from layout.warps.layout_result import LayoutResult
+from layout.warps.warp import Warp
+
+PICTURE = "winding.pdf"
+LOADED = ROD | {"frame.material": "oak", "frame.tension": "2 N"}
+
+
+def _slanted(laid: LayoutResult) -> LayoutResult:
+    """Far marks half a pitch further on, as of a warp that is wound."""
+    far = tuple(x + laid.spacing / 2 for x in laid.far)
+    return laid._replace(far=far, passes=tuple(one._replace(far=x) for one, x in zip(laid.passes, far, strict=True)))
+
+
+def _tied(phrases: list[Phrase]) -> list[Phrase]:
+    """The tie-on at the near end's left."""
+    left, right = phrases
+    return [left._replace(words=ENGLISH.say(Strip.TIE_ON_LEFT), arrow="left"), right]
+
+
+def _rod_word_below(shapes: Any) -> Any:
+    """The rod's name by the near end."""
+    rod = ENGLISH.say(Winding.ROD)
+    return [
+        each._replace(at=Point(each.at.x, 3.0)) if isinstance(each, Text) and each.words == rod else each
+        for each in shapes
+    ]
+
+
+def _of_a_heading(_: Any) -> Any:
+    """How to use a guide of a warp that has two headings."""
+    uses = {"near": Guide.USE_BOTTOM, "far": Guide.USE_TOP}
+    return lambda *given, **_: ENGLISH.say(uses[given[1]])
+
+
+ROD_WRONG: Mapping[str, Wrong] = {
+    "far marks on a slant": Wrong(ROD, "strip-far.pdf", returns(rod_module.FromRod, "lay", _slanted)),
+    "passes on a slant": Wrong(FLAT | ROD, PICTURE, returns(rod_module.FromRod, "lay", _slanted)),
+    "a knot named at the near end": Wrong(ROD, "strip-near.pdf", returns(wording, "_sides", _tied)),
+    "the way of a winding": Wrong(ROD, "strip-near.pdf", returns(wording, "_way", lambda _: Strip.WAY_FACE_FIRST)),
+    "how to go on left out": Wrong(
+        FLAT | ROD, "strip-far.pdf", returns(wound_strips.FlatEndStrip, "use", lambda sentences: sentences[:1])
+    ),
+    "the knots on a frame end": Wrong(
+        ROD,
+        PICTURE,
+        value(picture_module._FromRod, "knot", lambda _, view, leg, end: Point(leg.near, view.inside(end, 0.6))),
+    ),
+    "the knots aside": Wrong(
+        ROD, "winding.svg", returns(picture_module._FromRod, "knot", lambda at: Point(at.x + 2, at.y))
+    ),
+    "the rod in front of the frame, seen from the right": Wrong(
+        ROD,
+        PICTURE,
+        returns(
+            picture_module.BarRodPicture,
+            "section",
+            lambda s: s._replace(shapes=[*s.shapes[:-1], *Placing(0, -2 * s.half, 0).shapes(s.shapes[-1:])]),
+        ),
+    ),
+    "the rod at another height, seen from the right": Wrong(
+        FLAT | ROD,
+        PICTURE,
+        returns(
+            picture_module.BoardRodPicture,
+            "section",
+            lambda s: s._replace(shapes=[*s.shapes[:-1], *Placing(0, 0, -40).shapes(s.shapes[-1:])]),
+        ),
+    ),
+    "the rod named elsewhere": Wrong(ROD, PICTURE, returns(winding_module, "side_view", _rod_word_below)),
+    "the note of a winding": Wrong(ROD, PICTURE, value(picture_module.BarRodPicture, "note", Winding.NOTE_WOUND)),
+    "passes that run behind": Wrong(
+        ROD,
+        "winding.svg",
+        returns(
+            rod_module.FromRod,
+            "lay",
+            lambda laid: laid._replace(
+                passes=tuple(one._replace(layer="back" if k % 2 else "face") for k, one in enumerate(laid.passes))
+            ),
+        ),
+    ),
+    "the tie-off named at the far end": Wrong(
+        ROD | {"weaving.width": "198 mm"},
+        PICTURE,
+        returns(Face, "knots", lambda knots: [knots[0], (knots[1][0], "far")]),
+    ),
+    "threads of one layer alone": Wrong(
+        LOADED, "frame-check.pdf", value(Warp, "pulling", property(lambda warp: sum(warp.threads)))
+    ),
+    "the far guide worded for a heading": Wrong(
+        ROD,
+        "spacing-guide.pdf",
+        swap(
+            spacing_module,
+            "notes_for",
+            _of_a_heading,
+        ),
+    ),
+    "ends said to lie behind": Wrong(ROD, "spacing-guide.pdf", returns(guide_words, "_layers", lambda _: Guide.LAYERS)),
+}
+"""By a name that says what is wrong."""
