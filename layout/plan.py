@@ -105,7 +105,7 @@ def plan(kit: Kit) -> Plan:
 
 
 def _load(kit: Kit, warp: Warp) -> Load:
-    return load_on(kit.frame, kit.strength, _thread(kit), sum(warp.threads), warp.width)
+    return load_on(kit.frame, kit.strength, _thread(kit), warp.pulling, warp.width)
 
 
 def _thread(kit: Kit) -> WarpThread | None:

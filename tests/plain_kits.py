@@ -131,6 +131,7 @@ def with_ends_for(key: str) -> dict[str, Any]:
     """The plain kit whose frame ends `key` belongs to, the one on round bars for a key of no frame end."""
     leaf = key.removeprefix("frame.")
     own = {"edge_radius": FLAT, "thickness": FLAT, "end_width": FLAT, "notch_density": NOTCHED}
+    own |= {"weaving.rod_diameter": changed(ROUND, weaving__near_hold="loose rod")}
     own |= {leaf: kit for kit in (NOTCHED, PEGGED, NAILS) for leaf in kit["frame"] if leaf not in own | ROUND["frame"]}
     return own.get(leaf, ROUND)
 

@@ -95,12 +95,12 @@ PRINTED: Mapping[str, Wrong] = {
     "single ends counted off between pegs": Wrong(
         PEGGED | {"sett": {"readings": [{"pairs": 26, "window": "5 cm"}], "marking_unit": "1 cm"}},
         "strip-near.pdf",
-        value(plan_module, "counted_by", lambda _: SINGLY),
+        value(plan_module, "counted_by", lambda *_: SINGLY),
     ),
     "single ends counted off between nails": Wrong(
         NAILS | {"sett": {"readings": [{"pairs": 26, "window": "5 cm"}], "marking_unit": "1 cm"}},
         "strip-near.pdf",
-        value(plan_module, "counted_by", lambda _: SINGLY),
+        value(plan_module, "counted_by", lambda *_: SINGLY),
     ),
     "a tie-off in the margin": Wrong(
         {"weaving.slant": "face straight", "weaving.width": "as wide as fits"},

@@ -77,8 +77,7 @@ class FromRod(Way[FrameEnd]):
 
     def open_warp(self, ends: FrameEnd, frame: Frame, wide: float, weaving: Weaving) -> Fraction:
         """Once round, less what stays at the rod: the warp slides round both ends as the weaving grows."""
-        whole = self.wound.once_round(ends, frame, 0.0)
-        return Fraction(whole).limit_denominator(1000) - self.kept(weaving)
+        return Fraction(self.wound.once_round(ends, frame, 0.0)) - self.kept(weaving)
 
     def kept(self, weaving: Weaving) -> Fraction:
         """The rod, and what stays unwoven beside it."""

@@ -14,8 +14,8 @@ from layout.frames.kinds.pegged_ends import PeggedEnd
 from layout.frames.kinds.round_bars import RoundBar
 from layout.kit.kit import Winding
 from layout.warps.crossed import CrossedBars, CrossedBoards
-from layout.warps.nailed import NailedEnds
 from layout.warps.loose_rod import FromRod
+from layout.warps.nailed import NailedEnds
 from layout.warps.notched import NotchedEnds
 from layout.warps.pegged import PeggedEnds
 from layout.warps.way import Way

@@ -14,6 +14,8 @@ from layout.messages.roles import Count, Gauge, Strip, Winding
 from templates_gen.verify.kinds.truth import Form, Marks
 from templates_gen.verify.kinds.wound import FlatEnds, RoundBars, Wound
 
+_ROD, _BESIDE_ROD = 8.0, 50.0  # mm: a rod of which a kit says nothing, and what stays unwoven beside it
+
 
 class FromRod(Wound[Ends]):
     """What is true of both."""
@@ -43,6 +45,12 @@ class FromRod(Wound[Ends]):
     def faces(self, kit: Kit, k: int) -> tuple[bool, bool]:
         """Every end lies on the face, from frame end to frame end."""
         return True, True
+
+    def open_mm(self, ends: Ends, kit: Kit) -> float:
+        """Up the face and down behind, from outermost line to outermost line, less the rod and what stays beside it."""
+        rod = kit.weaving.rod_diameter
+        way = 2 * self.way_mm(ends, float(kit.frame.outer_height.mm))
+        return way - (_ROD if rod is None else float(rod.mm)) - _BESIDE_ROD
 
     def way(self, ends: Ends, kit: Kit, sett: Fraction) -> Strip:
         """There and back from the rod."""

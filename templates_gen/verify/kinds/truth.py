@@ -110,6 +110,10 @@ class Truth(ABC, Generic[Ends]):
         """How far the marks of both ends are from each other along the thread."""
         raise NotImplementedError
 
+    def open_mm(self, ends: Ends, kit: Kit) -> float | None:
+        """How much warp headings, weaving and hand may share, where that is not all between the frame ends."""
+        return None
+
     def courses(self, ends: Ends, kit: Kit, near: list[float], far: list[float]) -> list[Course] | None:
         """Every end's course, where it does not run from mark to mark on the unrolled frame."""
         return None

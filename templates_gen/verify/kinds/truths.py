@@ -13,8 +13,8 @@ from layout.frames.kinds.pegged_ends import PeggedEnd
 from layout.frames.kinds.round_bars import RoundBar
 from layout.kit.kit import Kit, Winding
 from templates_gen.verify.kinds.crossed import CrossedBars, CrossedBoards
-from templates_gen.verify.kinds.nailed import NailEnds
 from templates_gen.verify.kinds.loose_rod import RodBars, RodBoards
+from templates_gen.verify.kinds.nailed import NailEnds
 from templates_gen.verify.kinds.notched import NotchedEnds
 from templates_gen.verify.kinds.pegged import PeggedEnds
 from templates_gen.verify.kinds.truth import Truth

@@ -40,9 +40,10 @@ def asked_mm(kit: Kit) -> Fraction:
     room = kit.amounts.room
     hand = _BY_NEEDLE if room.worked == "with a needle" else _BY_HAND
     hand = hand if room.hand is None else float(room.hand.mm)
-    left = float(kit.frame.outer_height.mm) - hand
+    sliding = truth_of(kit).open_mm(kit.frame.ends, kit)
+    left = (float(kit.frame.outer_height.mm) if sliding is None else sliding) - hand
     for _ in ("near", "far"):
-        left -= together_mm(kit) + heading_mm(kit)
+        left -= heading_mm(kit) + (together_mm(kit) if sliding is None else 0.0)
     return Fraction(left).limit_denominator(_FINEST)
 
 

@@ -13,8 +13,8 @@ from layout.frames.kinds.pegged_ends import PeggedEnd
 from layout.frames.kinds.round_bars import RoundBar
 from layout.kit.kit import Winding
 from layout.parts.winding.kinds.crossed import CrossedBarPicture, CrossedBoardPicture
-from layout.parts.winding.kinds.nailed import NailedPicture
 from layout.parts.winding.kinds.loose_rod import BarRodPicture, BoardRodPicture
+from layout.parts.winding.kinds.nailed import NailedPicture
 from layout.parts.winding.kinds.notched import NotchedPicture
 from layout.parts.winding.kinds.pegged import PeggedPicture
 from layout.parts.winding.kinds.picture_kind import PictureKind
