@@ -12,7 +12,11 @@ from layout.drawing.shapes import Text
 from layout.paper.sheets import lay, printed
 from layout.products import PRODUCTS
 
-STRONG: tuple[dict[str, object], ...] = ({}, {"weaving.doubled_warp": True, "weaving.doubled_selvedges": 1})
+STRONG: tuple[dict[str, object], ...] = (
+    {},
+    {"weaving.doubled_warp": True, "weaving.doubled_selvedges": 1},
+    {"warp": {"count": 300, "system": "tex"}, "frame.material": "pine", "frame.end_width": None},
+)
 
 
 @pytest.mark.parametrize("number", range(len(EVERY)))
@@ -22,8 +26,8 @@ def test_every_picture_is_a_good_drawing(product: str, number: int) -> None:
     changes = list(EVERY.values())[number]
     for size in (PAPERS[number % len(PAPERS)], PAPERS[(number + 3) % len(PAPERS)]):
         plan = plan_of(changes | size | NAMES[number % len(NAMES)] | STRONG[number % len(STRONG)])
-        (build,) = PRODUCTS[product].builds(plan, font_metrics())
-        for page in printed(plan, [lay(plan, build, font_metrics())], font_metrics()):
+        layings = [lay(plan, build, font_metrics()) for build in PRODUCTS[product].builds(plan, font_metrics())]
+        for page in printed(plan, layings, font_metrics()):
             assert meetings(page.sheet, GAP) == []
             assert outside(page.sheet) == []
             sizes = {shape.size for shape in page.sheet.shapes if isinstance(shape, Text)}

@@ -57,6 +57,6 @@ MESSAGES: dict[Role, str | Plural] = {
     Check.ROW_OUNCES: "weight, oz",
     Check.ROW_HERTZ: "pitch, Hz",
     Check.FREE: "free length",
-    Check.FOUND: "dip or pitch",
+    Check.FOUND: "weight or pitch",
     Check.DIMENSION: "{length} ({other})",
 }

@@ -126,7 +126,7 @@ def test_there_is_room_to_write() -> None:
     part = frame_check(plan_of(RIGHT), font_metrics(), low=True)
     assert sum(1 for shape in part.shapes if isinstance(shape, Curve) and shape.pen is Pen.HELP) == 7
     said = [shape.words for shape in part.shapes if isinstance(shape, Text)]
-    named = ["one", "other", "left", "right", "bent by", "free length", "dip or pitch"]
+    named = ["one", "other", "left", "right", "bent by", "free length", "weight or pitch"]
     assert [each for each in said if each in named] == named
 
 
