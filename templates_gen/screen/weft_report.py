@@ -53,13 +53,7 @@ def need_rows(amounts: Amounts, imperial: bool) -> Iterator[Line]:
         if amounts.narrows_most:
             remark = message(Amount.NARROWS, what=amounts.narrows_most.said, key=amounts.narrows_most.key, how=remark)
         yield name, size, remark
-    yield from _rows(
-        imperial,
-        (Amount.WEFT_WEIGHT, amounts.weft_total_g, WEIGHT),
-        (Amount.HEM, amounts.weft_hem_m, LONG),
-        (Amount.SPARE, amounts.weft_spare_m, LONG),
-        (Amount.TO_BUY, amounts.weft_to_buy_m, LONG),
-    )
+    yield from _rows(imperial, (Amount.WEFT_WEIGHT, amounts.weft_total_g, WEIGHT))
     for need in amounts.weft_by_colour:
         length, weight = (
             about(figure, units, imperial=imperial)
@@ -67,17 +61,22 @@ def need_rows(amounts: Amounts, imperial: bool) -> Iterator[Line]:
         )
         yield f"  {need.name}", length, message(Amount.HOW, origin=need.length_m.origin, reason=need.length_m.reason)
         yield "", weight, ""
+    yield from _rows(
+        imperial,
+        (Amount.HEM, amounts.weft_hem_m, LONG),
+        (Amount.SPARE, amounts.weft_spare_m, LONG),
+        (Amount.TO_BUY, amounts.weft_to_buy_m, LONG),
+    )
 
 
 def buy_rows(amounts: Amounts, imperial: bool) -> Iterator[Line]:
     """The balls to buy of each yarn and colour, and what is left over."""
     for each in amounts.balls:
         left = message(
-            Amount.LEFT_UNSURE if each.unsure else Amount.LEFT,
-            yarn=each.yarn,
-            left=about(each.left_g, WEIGHT, imperial=imperial),
+            Amount.LEFT_UNSURE if each.unsure else Amount.LEFT, left=about(each.left_g, WEIGHT, imperial=imperial)
         )
-        yield each.colour or each.yarn, message(Amount.BALLS, balls=each.balls), left
+        remark = message(Amount.OF_YARN, yarn=each.yarn, left=left) if each.colour else left
+        yield each.colour or each.yarn, message(Amount.BALLS, balls=each.balls), remark
 
 
 def _rows(imperial: bool, *rows: tuple[Amount, Quantity | None, Sequence[Unit]]) -> Iterator[Line]:

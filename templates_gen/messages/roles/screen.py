@@ -120,6 +120,7 @@ class Amount(Role):
     SPARE = "screen.amount.spare"
     TO_BUY = "screen.amount.to_buy"
     BALLS = "screen.amount.balls"
+    OF_YARN = "screen.amount.of_yarn"
     LEFT = "screen.amount.left"
     LEFT_UNSURE = "screen.amount.left_unsure"
     WOVEN_WIDTH = "screen.amount.woven_width"

@@ -38,7 +38,7 @@ def test_balls_are_counted_by_colour() -> None:
     assert first[:2] == ("madder", "2 balls")
     left = "marsh wool; about 12 g (5 to 20), 0.42 oz (0.18 to 0.71) left over"
     assert first[2] == f"{left}, but that is not sure: weave a sample first"
-    assert second == ("marsh wool", "1 ball", "marsh wool; 12 g, 0.42 oz left over")
+    assert second == ("marsh wool", "1 ball", "12 g, 0.42 oz left over")
     said = amounts_values(bought)["balls"]
     assert isinstance(said, list)
     assert [(each["colour"], each["balls"], each["left_g_low"], each["unsure"]) for each in said] == [
