@@ -5,59 +5,61 @@ from __future__ import annotations
 from collections.abc import Mapping
 from fractions import Fraction
 
-from layout.kit.yarn_facts import Pair, YarnFacts
+from layout.kit.yarn_facts import YarnFacts
 from layout.messages.catalogue import Role
 from layout.messages.english import ENGLISH
 from layout.messages.roles import Pairing
+from layout.sett.readings import PER
 from layout.sett.sett import SettTaken
 from layout.sett.sett_words import say_per_mm
-from layout.yarns.pairing import Guess, first_guess, ladder_warnings, pairing_warnings
+from layout.values.quantity import Quantity
+from layout.yarns.pairing import FirstGuess, Said, first_guess, ladder_warnings, pairing_said
 
-UNLIKE = ENGLISH.say(Pairing.UNLIKE)
+
+def guess_of(known: YarnFacts) -> FirstGuess | None:
+    """A first guess of the sett from the yarns apart; None where the warp is not known."""
+    return first_guess(known.warp_thick.soft, _weft(known)) if known.warp_thick else None
 
 
-def pairing_of(sett: SettTaken, known: YarnFacts) -> tuple[tuple[str, ...], tuple[str, ...]]:
+def pairing_of(sett: SettTaken, known: YarnFacts) -> Said:
     """Notes and warnings on the pair of yarns and on the sett."""
-    ladder = ladder_warnings(sett.per_mm)
-    pair = known.soft or known.pressed
-    if pair is None:
-        return ((UNLIKE,) if _one_of_each(known) else ()), ladder
-    guess = first_guess(*pair)
-    return (_guess_words(guess, pair, sett),), (
-        *ladder,
-        *pairing_warnings(1 / sett.per_mm, *pair),
-        *_far_off(guess, sett),
-    )
+    said = Said((), ladder_warnings(sett.per_mm))
+    guess = guess_of(known)
+    if guess is None or known.warp_thick is None:
+        return said
+    said += pairing_said(1 / sett.per_mm, known.warp_thick.soft, _weft(known))
+    return Said((_guess_words(guess, sett), *said.notes), (*said.warnings, *_far_off(guess.per_mm, sett)))
 
 
-def _one_of_each(known: YarnFacts) -> bool:
-    warp, weft = known.warp_soft or known.warp_pressed, known.weft_soft or known.weft_pressed
-    return bool(warp and weft)
+def _weft(known: YarnFacts) -> Quantity | None:
+    return known.weft_thick.soft if known.weft_thick else None
 
 
-def _guess_words(guess: Guess, pair: Pair, sett: SettTaken) -> str:
-    first, low, high = (_say(value, sett) for value in (guess.per_mm.value, guess.low, guess.high))
-    values = {"kind": pair[0].named, "first": first, "low": low, "high": high, "doubt": guess.doubt}
-    return ENGLISH.say(Pairing.GUESS_GIVEN if sett.high is None else Pairing.GUESS_WRAPPED, **values)
+def _guess_words(guess: FirstGuess, sett: SettTaken) -> str:
+    per_mm = guess.per_mm
+    first, low, high = (_say(value, sett) for value in (per_mm.value, per_mm.low, per_mm.high))
+    role = Pairing.GUESS_GIVEN if sett.high is None else Pairing.GUESS_WRAPPED
+    return ENGLISH.say(role, first=first, low=low, high=high)
 
 
-def _far_off(guess: Guess, sett: SettTaken) -> tuple[str, ...]:
-    """One sentence if the sett measured, or given, lies beyond what the two yarns apart make likely."""
-    if guess.low <= float(sett.low) <= guess.high:
+def _far_off(guess: Quantity, sett: SettTaken) -> tuple[str, ...]:
+    """One sentence if the sett measured, or given, is closer than the two yarns apart make possible.
+
+    A wider one is no fault: tapestry is usually set wider than its yarns would lie, and rugs much wider. What is too
+    wide for the yarns, the thickness of the warp shows.
+    """
+    if float(sett.low) <= guess.high:
         return ()
-    role = _FAR_OFF[sett.high is None, sett.low > guess.high]
+    role = _FAR_OFF[sett.high is None]
     values = {"sett": _say(float(sett.low), sett), "low": _say(guess.low, sett), "high": _say(guess.high, sett)}
     return (ENGLISH.say(role, **values),)
 
 
-_FAR_OFF: Mapping[tuple[bool, bool], Role] = {
-    (True, True): Pairing.GIVEN_CLOSER,
-    (True, False): Pairing.GIVEN_WIDER,
-    (False, True): Pairing.WRAP_CLOSER,
-    (False, False): Pairing.WRAP_WIDER,
-}
-"""By whether the sett was given, and whether it is closer than likely."""
+_FAR_OFF: Mapping[bool, Role] = {True: Pairing.GIVEN_CLOSER, False: Pairing.WRAP_CLOSER}
+"""By whether the sett was given."""
 
 
 def _say(per_mm: float, sett: SettTaken) -> str:
-    return say_per_mm(Fraction(per_mm).limit_denominator(10**6), imperial=sett.unit.imperial)
+    """A guess, to the tenth of an end in the unit of the kit."""
+    per = PER[sett.unit.imperial]
+    return say_per_mm(Fraction(round(per_mm * per * 10), 10) / per, imperial=sett.unit.imperial)

@@ -6,9 +6,7 @@ from layout.messages.catalogue import Plural, Role
 from layout.messages.english.forms import needs
 from layout.messages.roles import Add, Narrow, Pairing, Reason, Room, Stated
 
-_GUESS = (
-    "A first guess from the {kind} diameters of the two yarns would be {first}, and could be {low} to {high}: {doubt}. "
-)
+_GUESS = "A first guess from the two yarns apart would be {first}, and could be {low} to {high}. "
 _AGAIN = ": wrap both together once more, since a thread squeezed or a turn miscounted is easily overlooked."
 _GIVEN = "The sett given, {sett}, is "
 _WRAP = "The wrap of both yarns together, {sett}, is "
@@ -74,16 +72,10 @@ MESSAGES: dict[Role, str | Plural] = {
     ),
     Add.STRANDS: "For the weight of the weft, give weft.strands and how heavy each is.",
     Add.COLOURS: "For the weft by colour, give weft.colours, or a colour to each strand.",
-    Pairing.UNLIKE: (
-        "Warp and weft were not compared: one is known as it lies soft, the other compressed, and these are never "
-        "mixed; wrap both, or give weight and fibre of both."
-    ),
     Pairing.GUESS_GIVEN: _GUESS + "What stands is the sett as it was given.",
     Pairing.GUESS_WRAPPED: _GUESS + "What stands is the wrap of both together.",
     Pairing.GIVEN_CLOSER: _GIVEN + "closer than the yarns apart make likely ({low} to {high})" + _AGAIN,
-    Pairing.GIVEN_WIDER: _GIVEN + "wider than the yarns apart make likely ({low} to {high})" + _AGAIN,
     Pairing.WRAP_CLOSER: _WRAP + "closer than the yarns apart make likely ({low} to {high})" + _AGAIN,
-    Pairing.WRAP_WIDER: _WRAP + "wider than the yarns apart make likely ({low} to {high})" + _AGAIN,
     Room.HIGHER: needs("more than {least}, for both ends, headings, spreading layers and the hand"),
     Room.LEAVE: needs("to leave some height to weave in a frame of at most {longest}"),
     Room.TAKEN: "{taken} mm taken by it in all",

@@ -22,9 +22,8 @@ _MEANS = (
     "{first}-ply, as older books write"
 )
 _APART = "count and plies stated apart, since this means " + _MEANS
-_WARP = "The warp ({kind}, {thick} mm) is {part} of the pitch, too "
-_WEFT = "The weft ({kind}, {thick} mm) "
-_OF_GAP = _WEFT + "is {part} of the gap between the ends, too "
+_WARP = "The warp, about {thick} mm soft, is {part} of the pitch, "
+_WEFT = "The weft, about {thick} mm soft, is {part} of the gap between the ends, "
 _LADDER = "The sett of {inch} an inch ({cm} per cm) is off the usual ladder, so combs and patterns for it are rare; "
 
 MESSAGES: dict[Role, str | Plural] = {
@@ -131,20 +130,31 @@ MESSAGES: dict[Role, str | Plural] = {
         "At most: a cord of two plies of three is 1.76 times as wide as its threads pressed into one solid round."
     ),
     Thickness.BUNCHED: "{strands} strands bunched, {kind}.",
-    Pair.OFF_PRESSED: "soft yarn holds only a half to a third of it, hard yarn nearly all",
-    Pair.OFF_SOFT: "two yarns wrapped apart may be off by {share} (our own guess)",
-    Pair.FIRST_GUESS: "First guess only, from {kind} diameters: {off}; wrap warp and weft together to know.",
-    Pair.SUM: "1 / (warp + weft) = 1 / {sum} mm.",
-    Pair.WARP_THIN: _WARP + "thin: near half is ideal, and a thin warp cuts into the weft and lets the cloth sag.",
-    Pair.WARP_THICK: (_WARP + "thick: near half is ideal, and a thick warp leaves the weft no room between the ends."),
-    Pair.NO_GAP: _WEFT + "has no gap to lie in: the ends touch, so the weft cannot pass down and cover them.",
-    Pair.WEFT_THIN: _OF_GAP + "thin: it does not fill the gap, so the cloth is slack; add a strand.",
-    Pair.WEFT_THIN_SWOLLEN: (
-        _OF_GAP + "thin, even if it swells to three times that: it does not fill the gap, so the cloth is slack; add a "
-        "strand."
+    Pair.FIRST_GUESS: "A first guess only: the wrap of both yarns together always counts for more.",
+    Pair.SUM: "1 / (warp + weft) = 1 / ({warp} + {weft} mm), as they lie soft.",
+    Pair.WARP_ALONE: (
+        "A first guess only, since the weft is not known: at usual setts the warp takes 27 to 50 % of the pitch "
+        "(our own choice)."
     ),
+    Pair.WARP_SHARE: "From the warp alone, {warp} mm as it lies soft.",
+    Pair.NEXT_WARP: "Wrap the warp next, pushed together until the window takes no more: that narrows the guess most.",
+    Pair.NEXT_WEFT: (
+        "Wrap the weft next, all its strands together, pushed together until the window takes no more: that narrows "
+        "the guess most."
+    ),
+    Pair.NEXT_BOTH: "Wrap warp and weft together next, by turns: their pairs give the sett itself.",
+    Pair.WARP_THIN: _WARP + "far too thin: it cuts into the weft and lets the cloth sag.",
+    Pair.WARP_THIN_NOTE: _WARP + "thin for tapestry, though usual in rugs: the cloth will be softer.",
+    Pair.WARP_THICK_NOTE: _WARP + "rather thick: the weft finds little room between the ends.",
+    Pair.WARP_THICK: _WARP + "too thick: it leaves the weft no room between the ends.",
+    Pair.NO_GAP: (
+        "The weft ({thick} mm) has no gap to lie in: the ends touch, so the weft cannot pass down and cover them."
+    ),
+    Pair.WEFT_THIN: _WEFT + "too thin: it does not fill the gap, so the cloth is slack; add a strand.",
+    Pair.WEFT_THIN_NOTE: _WEFT + "rather thin: another strand would make a firmer cloth.",
+    Pair.WEFT_THICK_NOTE: _WEFT + "rather thick: beat hard, or it will not cover the warp.",
     Pair.WEFT_THICK: (
-        _OF_GAP + "thick: it cannot be beaten down to cover the warp and pushes the edges out; take less."
+        _WEFT + "too thick: it cannot be beaten down to cover the warp and pushes the edges out; take less."
     ),
     Pair.LADDER_CM: _LADDER + "{usual} per cm is near.",
     Pair.LADDER_INCH: _LADDER + "{usual} an inch is near.",

@@ -73,13 +73,10 @@ class Add(Role):
 class Pairing(Role):
     """What there is to say of warp and weft together."""
 
-    UNLIKE = "pairing.unlike"
     GUESS_GIVEN = "pairing.guess_given"
     GUESS_WRAPPED = "pairing.guess_wrapped"
     GIVEN_CLOSER = "pairing.given_closer"
-    GIVEN_WIDER = "pairing.given_wider"
     WRAP_CLOSER = "pairing.wrap_closer"
-    WRAP_WIDER = "pairing.wrap_wider"
 
 
 class Room(Role):

@@ -121,7 +121,7 @@ def test_a_window_lies_above_zero(value: Number) -> None:
         wrapped(value, 12)
 
 
-@pytest.mark.parametrize("volume", [0.0, -1.1])
+@pytest.mark.parametrize("volume", [0.0, -1.1, float("nan"), float("inf")])
 def test_a_yarn_takes_up_room(volume: float) -> None:
     """No yarn without volume."""
     with pytest.raises(FieldError):
