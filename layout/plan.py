@@ -94,7 +94,7 @@ def plan(kit: Kit) -> Plan:
     ends = kit.frame.ends
     sett = take_sett(kit.sett, counted_by(ends.name, kit.weaving.near_hold), ends.notches)
     lying = yarn_facts(kit.amounts, 2 if kit.weaving.doubled_warp else 1).lying
-    thread = Fraction(lying.mm).limit_denominator(_FINE) if lying else None
+    thread = Fraction(lying.value).limit_denominator(_FINE) if lying else None
     warp = warp_on(sett, kit.frame, kit.weaving, thread)
     load = _load(kit, warp)
     amounts = estimate(kit, warp)

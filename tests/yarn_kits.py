@@ -10,6 +10,7 @@ from layout.kit.kit import read_kit
 from layout.plan import plan
 from layout.yardage.amounts import Amounts
 from layout.yarns.diameter import SPECIFIC_VOLUMES
+from layout.yarns.thickness import Make, Wrapped
 from tests.plain_kits import METRICS, ROUND, changed
 from tests.strategies import length_texts, names
 
@@ -33,7 +34,10 @@ def amounts_of(base: dict[str, Any] = STATED, **changes: object) -> Amounts:
 
 
 _shares = st.one_of(st.sampled_from(["5 %", "2,5 %", "0 %", 0, 0.02, 0.125]), st.floats(0, 0.4))
-_wraps = st.fixed_dictionaries({"turns": st.integers(3, 40), "window": st.sampled_from(["2 cm", "1 in", "50 mm"])})
+_wraps = st.fixed_dictionaries(
+    {"turns": st.integers(3, 40), "window": st.sampled_from(["2 cm", "1 in", "50 mm"])},
+    optional={"how": st.sampled_from(list(Wrapped))},
+)
 
 
 def _some(**leaves: st.SearchStrategy[Any]) -> st.SearchStrategy[dict[str, Any]]:
@@ -61,7 +65,14 @@ _label = st.one_of(
     st.lists(_counted, min_size=1, max_size=3).map(lambda threads: {"threads": threads}),
 )
 _thread = st.builds(
-    lambda label, more: label | more, _label, _some(fibre=st.sampled_from(list(SPECIFIC_VOLUMES)), wrap=_wraps)
+    lambda label, more: label | more,
+    _label,
+    _some(
+        fibre=st.sampled_from(list(SPECIFIC_VOLUMES)),
+        wrap=_wraps,
+        make=st.sampled_from(list(Make)),
+        ball=st.sampled_from([50, 100, 12.5]),
+    ),
 )
 _strand = st.builds(lambda thread, more: thread | more, _thread, _some(number=st.integers(1, 6), colour=names))
 
@@ -86,7 +97,8 @@ _warp = st.builds(
 _weft = _some(
     strands=st.lists(_strand, min_size=1, max_size=3),
     wrap=_wraps,
-    beat=st.sampled_from([0.5, 0.8, 1]),
+    beat=st.sampled_from([0, 0.5, 0.8, 1]),
+    spare=_shares,
     pick=st.just({"straight": "118 mm", "woven": "100 mm"}),
     tail=length_texts(0, 60),
     colours=colour_tables(),
@@ -114,7 +126,7 @@ def stated_kits(draw: st.DrawFn) -> dict[str, Any]:
         frame__outer_height=draw(length_texts(480, 1500)),
         weaving__height=draw(length_texts(20, 150)),
     )
-    values["weaving"] |= draw(_some(draw_in=_shares))
+    values["weaving"] |= draw(_some(draw_in=_shares, hem=length_texts(0, 60)))
     washed = st.just({"washed": {"before": "8 in", "after": "19,5 cm"}})
     values["weaving"] |= draw(st.one_of(_some(shrinkage=_shares), washed))
     return values

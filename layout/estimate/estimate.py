@@ -6,12 +6,13 @@ from dataclasses import replace
 from fractions import Fraction
 from functools import partial
 
+from layout.estimate.bought import warp_bought, weft_bought
 from layout.estimate.height import Woven, height_asked, woven_height
 from layout.estimate.narrowing import narrows_most
 from layout.estimate.pairing_advice import pairing_of
 from layout.estimate.room_left import room_left, weavable_of
 from layout.estimate.warp_need import ADD_WARP, warp_need
-from layout.estimate.weft_need import WeftNeed, picks_of, weft_need
+from layout.estimate.weft_need import WeftNeed, picks_known, weft_need
 from layout.kit.kit import Kit
 from layout.kit.yarn_facts import YarnFacts, stated, yarn_facts
 from layout.messages.english import ENGLISH
@@ -22,7 +23,8 @@ from layout.yardage.amounts import Amounts
 from layout.yardage.given import AmountsGiven
 from layout.yardage.heading import heading_of
 from layout.yardage.shrinkage import left_of, shrunk_by, to_make
-from layout.yardage.weft_total import drawn_in, weight_warnings
+from layout.yardage.take_up import bubble_rise
+from layout.yardage.weft_total import drawn_in
 
 # Up to which share each may be where the kit does not say is our choice.
 DRAW_IN = assumed(0.0, ENGLISH.say(Reason.NO_DRAW_IN, most=5), 0.0, 0.05)
@@ -40,8 +42,8 @@ def estimate(kit: Kit, warp: Warp) -> Amounts:
     room = room_left(kit, warp, known.thread, weavable, high.height)
     heading = heading_of(kit.amounts.room)
     notes, warnings = pairing_of(warp.sett, known)
-    if weft.total_g:
-        warnings += weight_warnings(weft.total_g.value, woven[0].value, woven[1].value)
+    bought = weft_bought(kit, known, weft, woven, float(warp.pitch))
+    cord = warp_bought(kit, thread.total_g)
     finished, before = _finished(woven, _shrinkage(given))
     amounts = Amounts(
         warp_per_wind_mm=thread.per_wind_mm,
@@ -62,11 +64,19 @@ def estimate(kit: Kit, warp: Warp) -> Amounts:
         woven_mm=woven,
         finished_mm=finished,
         for_finished_mm=before,
-        notes=notes,
+        notes=notes + cord.notes + bought.notes,
         to_add=(*(() if known.warp else (ADD_WARP,)), *weft.to_add),
-        warp_thickness_mm=known.lying.figure if known.lying else None,
-        weft_pressed_mm=known.weft_pressed.figure if known.weft_pressed else None,
-        weft_soft_mm=known.weft_soft.figure if known.weft_soft else None,
+        warp_thickness_mm=known.lying,
+        weft_pressed_mm=known.weft_thick.pressed if known.weft_thick else None,
+        weft_soft_mm=known.weft_thick.soft if known.weft_thick else None,
+        bead_mm=weft.bead,
+        bubble_rise=bubble_rise(weft.take_up) if weft.take_up else None,
+        weft_g_per_m2=bought.per_m2,
+        weft_tails_m=weft.tails_m if weft.total_m else None,
+        weft_hem_m=bought.hem_m,
+        weft_spare_m=bought.spare_m,
+        weft_to_buy_m=bought.to_buy_m,
+        balls=cord.balls + bought.balls,
         woven_rows=high.rows,
         heading_rows=None if heading.hitched else heading.rows,
         narrows_most=narrows_most(given, weft, partial(_weft_of, kit, warp, weavable)),
@@ -87,7 +97,7 @@ def _weft_of(kit: Kit, warp: Warp, weavable: Quantity, given: AmountsGiven) -> W
     draw = _draw_in(given)
     pitch = combine(lambda share: drawn_in(warp.pitch, share), ENGLISH.say(Reason.PITCH), draw, falling=(0,))
     known = _facts(kit, given)
-    high = _height(kit, weavable, given, picks_of(known, given.weft))
+    high = _height(kit, weavable, given, picks_known(known, given.weft, pitch))
     return weft_need(known, given.weft, pitch, _width(warp, draw), high.height)
 
 

@@ -45,7 +45,7 @@ def warp_need(kit: Kit, warp: Warp, known: YarnFacts) -> WarpNeed:
 def heading_thread(kit: Kit, warp: Warp, known: YarnFacts, tail: Quantity, knot: Quantity) -> Quantity:
     """The thread in mm of both headings: rows round the sides of the frame, or an edge of half hitches."""
     frame, asked, width = kit.frame, heading_of(kit.amounts.room), float(warp.width)
-    thread = known.warp_pressed.figure if known.warp_pressed else None
+    thread = known.warp_thick.pressed if known.warp_thick else None
     if asked.hitched:
         return hitched_thread(width, float(warp.pitch), thread, tail)
     gap = (frame.outer_width.mm - 2 * frame.side_width.mm - warp.width) / 2

@@ -1,32 +1,23 @@
-"""The weft that a weaving takes: how close the picks lie, how long each is, and all of it, whole and by colour."""
+"""The weft that a weaving takes: how high a bead stands, how long a pick is, and all of it, whole and by colour."""
 
 from __future__ import annotations
 
-from fractions import Fraction
+from dataclasses import dataclass, replace
+from functools import partial
 from typing import NamedTuple
 
+from layout.estimate.weft_colours import colours_of, tails_of
 from layout.kit.yarn_facts import YarnFacts
 from layout.messages.english import ENGLISH
-from layout.messages.roles import Add, Reason
-from layout.values.limits import ROUNDING
-from layout.values.quantity import Quantity, assumed, computed
-from layout.yardage.amounts import ColourNeed, scaled
-from layout.yardage.given import ColourGiven, WeftGiven
+from layout.messages.roles import Add, Conflict, Reason
+from layout.values.limits import plain
+from layout.values.quantity import Origin, Quantity, combine, met
+from layout.yardage.amounts import ColourNeed
+from layout.yardage.bead import Weave, bead_height, beads_counted, picks_counted, warp_guessed
+from layout.yardage.given import WeftGiven
+from layout.yardage.take_up import drawn, take_up
 from layout.yardage.warp_thread import weight
-from layout.yardage.weft import picks_counted, picks_estimated, picks_from_beads, take_up, take_up_measured
-from layout.yardage.weft_total import (
-    TAIL_MM,
-    ColourPart,
-    by_colour,
-    scaled_from_sample,
-    tails,
-    weft_length,
-)
-from layout.yarns.diameter import together
-from layout.yarns.yarn import Bundle, Strand
-
-BEAT = Fraction(4, 5)
-NO_TAILS = assumed(0.0, ENGLISH.say(Reason.NO_TAILS))
+from layout.yardage.weft_total import picks_of, scaled_from_sample, weft_length
 
 ADD_PICKS = ENGLISH.say(Add.PICKS)
 ADD_TAKE_UP = ENGLISH.say(Add.TAKE_UP)
@@ -34,102 +25,130 @@ ADD_STRANDS = ENGLISH.say(Add.STRANDS)
 ADD_COLOURS = ENGLISH.say(Add.COLOURS)
 
 
-class WeftNeed(NamedTuple):
-    """Picks per mm, take-up, m and g of the bundle as woven, its colours, and what to add where one is missing."""
+class Cloth(NamedTuple):
+    """What is woven: the `pitch` as it is drawn in, `width` and `height`, all in mm."""
 
-    picks: Quantity | None
+    pitch: Quantity
+    width: Quantity
+    height: Quantity
+
+
+@dataclass(frozen=True, slots=True)
+class WeftNeed:
+    """Bead in mm, picks per mm, take-up, m and g of the bundle as woven, its colours, and what to add for the rest.
+
+    `laid_m` is the weft without its tails.
+    """
+
+    bead: Quantity | None
     take_up: Quantity | None
+    laid_m: Quantity | None
+    tails_m: Quantity
     total_m: Quantity | None
     total_g: Quantity | None
     colours: tuple[ColourNeed, ...]
     to_add: tuple[str, ...]
 
+    @property
+    def picks(self) -> Quantity | None:
+        """Picks per mm."""
+        return picks_of(self.bead) if self.bead else None
+
+
+def picks_known(known: YarnFacts, given: WeftGiven, pitch: Quantity) -> Quantity | None:
+    """Picks per mm, for those who need no more of the weft."""
+    bead = _bead(_weave(known, pitch), given)
+    return picks_of(bead) if bead else None
+
 
 def weft_need(known: YarnFacts, given: WeftGiven, pitch: Quantity, width: Quantity, height: Quantity) -> WeftNeed:
     """The weft of a weaving as wide and as high as it is woven; `pitch` as it is drawn in."""
-    picks, more = picks_of(known, given), take_up_of(known, given, pitch.value)
-    length, weight, colours = _total(known, given, picks, more, (width, height))
+    cloth = Cloth(pitch, width, height)
+    weave = _weave(known, pitch)
+    bead = _bead(weave, given)
+    more = _take_up(weave, bead, given)
+    laid, total, grams = _total(known, given, (bead, more), cloth)
+    colours = colours_of(laid, given, known.weft) if laid and known.weft else ()
     lacking = (
-        (picks, ADD_PICKS),
+        (bead, ADD_PICKS),
         (more, ADD_TAKE_UP),
-        (weight, ADD_STRANDS if known.weft is None else ""),
+        (grams, ADD_STRANDS if known.weft is None else ""),
         (colours or None, ADD_COLOURS),
     )
     to_add = tuple(words for figure, words in lacking if figure is None and words)
-    return WeftNeed(picks, more, scaled(length, 1 / 1000) if length else None, weight, colours, to_add)
+    return WeftNeed(bead, more, _metres(laid), tails_of(given).scaled(1 / 1000), _metres(total), grams, colours, to_add)
 
 
-def picks_of(known: YarnFacts, given: WeftGiven) -> Quantity | None:
-    """Picks per mm: counted, from beads, or guessed from the bundle, soft if it was wrapped."""
+def _metres(length: Quantity | None) -> Quantity | None:
+    return length.scaled(1 / 1000) if length else None
+
+
+def _weave(known: YarnFacts, pitch: Quantity) -> Weave | None:
+    return Weave(known.weft_thick, known.lying or warp_guessed(pitch), pitch) if known.weft_thick else None
+
+
+def _bead(weave: Weave | None, given: WeftGiven) -> Quantity | None:
+    """The height of a bead in mm: by the yarns and the beat, by what was counted, or by both."""
+    counted, key = None, ""
     if given.picks:
-        return picks_counted(given.picks.number, given.picks.over.mm)
-    if given.beads:
-        return picks_from_beads(given.beads.number, given.beads.over.mm)
-    thick = known.weft_soft or known.weft_pressed
-    return picks_estimated(thick, given.beat or BEAT) if thick else None
+        counted, key = picks_counted(given.picks.number, float(given.picks.over.mm)), "weft.picks"
+    elif given.beads:
+        counted, key = beads_counted(given.beads.number, float(given.beads.over.mm)), "weft.beads"
+    by_yarns = bead_height(weave, given.beat) if weave else None
+    if counted is None or by_yarns is None:
+        return counted or by_yarns
+    return met(by_yarns, counted, partial(_apart, Conflict.BEADS_THICKNESS, 1, rows=key))
 
 
-def take_up_of(known: YarnFacts, given: WeftGiven, pitch: float) -> Quantity | None:
-    """The take-up: of a pick drawn out, by compressed diameters, or as an upper bound by soft ones.
+def _take_up(weave: Weave | None, bead: Quantity | None, given: WeftGiven) -> Quantity | None:
+    """The take-up as a share: by what lies in the cloth, by a pick drawn out, or by both."""
+    found = drawn(float(given.pick.straight.mm), float(given.pick.woven.mm)) if given.pick else None
+    by_yarns = take_up(weave, bead) if weave and bead else None
+    if found is None or by_yarns is None:
+        return found or by_yarns
+    return met(by_yarns, found, partial(_apart, Conflict.PICK_TAKE_UP, 100))
 
-    None too where warp and weft are thicker together than the pitch, since such ends do not fit.
-    """
-    if given.pick:
-        return take_up_measured(given.pick.straight.mm, given.pick.woven.mm)
-    pair = known.pressed or known.soft
-    if pair is None or together(pair).mm > pitch * (1 + ROUNDING):
-        return None
-    return take_up(pitch, *pair)
+
+def _apart(role: Conflict, factor: float, known: Quantity, found: Quantity, **more: str) -> str:
+    """What is said of a reading that lies outside what is known."""
+    names = {"least": known.low, "most": known.high, "low": found.low, "high": found.high}
+    return ENGLISH.say(role, **{name: plain(round(size * factor, 2)) for name, size in names.items()}, **more)
 
 
 def _total(
-    known: YarnFacts, given: WeftGiven, picks: Quantity | None, more: Quantity | None, size: tuple[Quantity, Quantity]
-) -> tuple[Quantity | None, Quantity | None, tuple[ColourNeed, ...]]:
-    """All the weft in mm and in g, and its colours: scaled from a weighed sample, or computed pick by pick."""
-    if given.sample:
-        sides = (given.sample.width.mm, given.sample.height.mm)
-        found = scaled_from_sample(given.sample.grams, sides, (size[0].value, size[1].value))
-        grams = computed(found.value, found.reason, found, *size)
-        if known.weft is None:
-            return None, grams, ()
-        length = computed(grams.value / float(known.weft.tex) * 1e6, ENGLISH.say(Reason.SAMPLE), grams)
-        return length, grams, colours_of(length, given, known.weft, tailed=True)
-    if picks is None or more is None:
-        return None, None, ()
-    found = weft_length(size[0].value, size[1].value, picks, more)
-    length = computed(found.value, found.reason, found, *size)
-    ends = _tails(given)
-    total = computed(length.value + ends.value, ENGLISH.paragraph([length.reason, ends.reason]), length, ends)
-    if known.weft is None:
-        return total, None, ()
-    return total, weight(total, known.weft.tex), colours_of(length, given, known.weft, tailed=False)
-
-
-def _tails(given: WeftGiven) -> Quantity:
-    lengths = sum(colour.lengths for colour in given.colours)
-    return tails(lengths, given.tail.mm if given.tail else TAIL_MM) if lengths else NO_TAILS
-
-
-def colours_of(weft: Quantity, given: WeftGiven, bundle: Bundle, *, tailed: bool) -> tuple[ColourNeed, ...]:
-    """The yarn of every colour, from the whole weft in mm (`tailed`: which already has its tails).
-
-    A strand with a colour of its own is of that colour in every area; one without takes the colour of the area.
-    """
-    areas = given.colours or (ColourGiven("", Fraction(1)),)
-    parts = [ColourPart(area.name, area.share, 0 if tailed else area.lengths) for area in areas]
-    found: dict[str, list[tuple[Quantity, Strand]]] = {}
-    for name, laid in by_colour(weft, parts, given.tail.mm if given.tail else TAIL_MM).items():
-        for strand in bundle.strands:
-            found.setdefault(strand.colour or name, []).append((laid, strand))
-    return () if set(found) == {""} else tuple(_need(name, of_it) for name, of_it in found.items())
-
-
-def _need(name: str, laid: list[tuple[Quantity, Strand]]) -> ColourNeed:
-    lengths = [length for length, _ in laid]
-    metres = sum(length.value / 1000 * strand.number for length, strand in laid)
-    grams = sum(length.value / 1000 * strand.number * float(strand.yarn.grams_per_metre) for length, strand in laid)
-    strands = sum(strand.number for strand in {id(strand): strand for _, strand in laid}.values())
-    said = ENGLISH.say(Reason.STRANDS, strands=strands)
-    return ColourNeed(
-        name or ENGLISH.say(Reason.NO_COLOUR), computed(metres, said, *lengths), computed(grams, said, *lengths)
+    known: YarnFacts, given: WeftGiven, lies: tuple[Quantity | None, Quantity | None], cloth: Cloth
+) -> tuple[Quantity | None, Quantity | None, Quantity | None]:
+    """The weft in mm without and with its tails, and in g with them: pick by pick, by a weighed sample, or by both."""
+    bead, more = lies
+    tex = float(known.weft.tex) if known.weft else None
+    laid = weft_length(cloth.width, cloth.height, bead, more) if bead and more else None
+    total = _with_tails(laid, given) if laid else None
+    grams = weight(total, known.weft.tex) if total and known.weft else None
+    if given.sample is None:
+        return laid, total, grams
+    sample = scaled_from_sample(
+        given.sample.grams, (given.sample.width.mm, given.sample.height.mm), (cloth.width, cloth.height)
     )
+    grams = _by_both(grams, sample) if grams else sample
+    if tex is None:
+        return laid, total, grams
+    total = grams.scaled(1e6 / tex).explained(ENGLISH.say(Reason.SAMPLE))
+    return _without_tails(total, given), total, grams
+
+
+def _with_tails(laid: Quantity, given: WeftGiven) -> Quantity:
+    ends = tails_of(given)
+    return combine(lambda way, ends: way + ends, ENGLISH.paragraph([laid.reason, ends.reason]), laid, ends)
+
+
+def _without_tails(total: Quantity, given: WeftGiven) -> Quantity:
+    """A weighed sample had its tails too; they take nothing where all of it would be less than them."""
+    ends = tails_of(given).value
+    return combine(lambda way: max(way - ends, 0.0), total.reason, total)
+
+
+def _by_both(grams: Quantity, sample: Quantity) -> Quantity:
+    """What a sample leaves of the weight computed; it rests on its own assumptions alone, as what is weighed does."""
+    weighed = replace(sample, origin=Origin.MEASURED)
+    found = met(grams, weighed, partial(_apart, Conflict.SAMPLE_COMPUTED, 1))
+    return replace(found, origin=sample.origin)

@@ -9,6 +9,7 @@ from layout.messages.catalogue import Role
 from layout.messages.roles import KitHelp
 from layout.yardage.given import HALF_HITCHES, WORKED
 from layout.yarns.diameter import SPECIFIC_VOLUMES
+from layout.yarns.thickness import Make, Wrapped
 from layout.yarns.yarn_counts import ORDERS
 
 _FAR = of_mm(3000)
@@ -45,6 +46,13 @@ def _wrap(table: str) -> tuple[Input, ...]:
     return (
         Input(f"{table}.wrap.turns", "whole", KitHelp.YARN_WRAP_TURNS, "11"),
         Input(f"{table}.wrap.window", "length", KitHelp.YARN_WRAP_WINDOW, '"2 cm"', low=of_mm(1), high=_FAR),
+        Input(
+            f"{table}.wrap.how",
+            "choice",
+            KitHelp.YARN_WRAP_HOW,
+            '"pushed together"',
+            choices=tuple(Wrapped),
+        ),
     )
 
 
@@ -67,7 +75,9 @@ def _thread(table: str) -> tuple[Input, ...]:
             '"cotton"',
             choices=tuple(SPECIFIC_VOLUMES),
         ),
+        Input(f"{table}.make", "choice", KitHelp.YARN_MAKE, '"firm"', choices=tuple(Make)),
         *_wrap(table),
+        Input(f"{table}.ball", "amount", KitHelp.YARN_BALL, "50"),
     )
 
 
@@ -100,7 +110,7 @@ _WEFT = (
     *_wrap("weft"),
     *_counted("weft.picks", KitHelp.WEFT_PICKS_NUMBER),
     *_counted("weft.beads", KitHelp.WEFT_BEADS_NUMBER),
-    Input("weft.beat", "amount", KitHelp.WEFT_BEAT, "0.8", least=Fraction(1, 20), most=Fraction(1)),
+    Input("weft.beat", "amount", KitHelp.WEFT_BEAT, "0.5", least=Fraction(0), most=Fraction(1)),
     Input(
         "weft.pick.straight",
         "length",
@@ -110,6 +120,7 @@ _WEFT = (
         high=_FAR,
     ),
     Input("weft.pick.woven", "length", KitHelp.WEFT_PICK_WOVEN, '"100 mm"', low=of_mm(1), high=_FAR),
+    Input("weft.spare", "share", KitHelp.WEFT_SPARE, '"10 %"'),
     Input("weft.tail", "length", KitHelp.WEFT_TAIL, '"25 mm"', low=of_mm(0), high=_FAR),
     Input(
         "weft.colours",
@@ -137,6 +148,7 @@ _ROOM = (
     Input("weaving.shrinkage", "share", KitHelp.WEAVING_SHRINKAGE, '"5 %"'),
     Input("weaving.washed.before", "length", KitHelp.WEAVING_WASHED_BEFORE, '"200 mm"', low=of_mm(1), high=_FAR),
     Input("weaving.washed.after", "length", KitHelp.WEAVING_WASHED_AFTER, '"188 mm"', low=of_mm(1), high=_FAR),
+    Input("weaving.hem", "length", KitHelp.WEAVING_HEM, '"20 mm"', low=of_mm(0), high=of_mm(300)),
     Input(
         "room.heading",
         "heading",

@@ -66,7 +66,7 @@ class Washed:
 
 @dataclass(frozen=True, slots=True)
 class WeftGiven:
-    """The weft bundle: its `strands`, how the bundle wraps, what a sample showed, its colours by area."""
+    """The weft bundle: its `strands`, its own `wrap`, what a sample showed, its colours by area, a `spare` share."""
 
     strands: tuple[StrandGiven, ...] = ()
     wrap: Wrap | None = None
@@ -77,6 +77,7 @@ class WeftGiven:
     tail: Length | None = None
     colours: tuple[ColourGiven, ...] = ()
     sample: Sample | None = None
+    spare: Fraction | None = None
 
 
 HALF_HITCHES = "half hitches"
@@ -102,7 +103,10 @@ class RoomGiven:
 
 @dataclass(frozen=True, slots=True)
 class AmountsGiven:
-    """All of it together; `draw_in` of the width is a share, as is `shrinkage`, unless a sample was `washed`."""
+    """All of it together; `draw_in` of the width is a share, as is `shrinkage`, unless a sample was `washed`.
+
+    `hem` is waste or hem woven with the weft at each end of the piece.
+    """
 
     warp: WarpGiven = field(default_factory=WarpGiven)
     weft: WeftGiven = field(default_factory=WeftGiven)
@@ -110,3 +114,4 @@ class AmountsGiven:
     draw_in: Fraction | None = None
     shrinkage: Fraction | None = None
     washed: Washed | None = None
+    hem: Length | None = None

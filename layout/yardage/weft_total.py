@@ -11,13 +11,16 @@ from layout.messages.english import ENGLISH
 from layout.messages.roles import Computed, YardageNeed
 from layout.values.errors import FieldError
 from layout.values.limits import Number, exactly, plain
-from layout.values.quantity import Quantity, computed, measured
+from layout.values.quantity import Quantity, combine, computed, measured
 
 TAIL_MM = 25
 """A yarn tail at both ends of every length of weft, about an inch (G. Christie, Embroidery and Tapestry Weaving)."""
 
-HEAVIEST_G_PER_M2 = 2441.0
-"""A heavy weft-faced rug: half a pound to the square foot (attributed to P. Collingwood); more is a mistake."""
+LIGHT_G_PER_M2, HEAVY_G_PER_M2 = 400, 2500
+"""Weft-faced pieces weigh more, and less: P. Collingwood's rule for a rug is half a pound to the square foot, 2441."""
+_READ_TO_MM = 1.0
+"""To how many mm the sides of a sample are measured, or to a tenth of a short one. Our choice."""
+_FINEST_GRAMS = 1000
 
 
 def drawn_in(width_mm: Number, draw_in: Number) -> float:
@@ -26,15 +29,36 @@ def drawn_in(width_mm: Number, draw_in: Number) -> float:
     return float(width * (1 - exactly(draw_in)))
 
 
-def weft_length(width_mm: Number, height_mm: Number, picks: Quantity, take_up: Quantity) -> Quantity:
-    """The weft in mm for a woven width and height: width x (1 + take-up) x picks per mm x height, without tails."""
-    width = exactly(width_mm)
-    height = exactly(height_mm)
-    each = exactly(picks.value)
-    more = exactly(take_up.value)
-    total = float(width * height * each * (1 + more))
-    values = {"picks": plain(round(each * height, 1)), "take_up": plain(round(100 * more, 1))}
-    return computed(total, ENGLISH.say(Computed.WEFT, width=plain(width), **values), picks, take_up)
+def picks_of(bead: Quantity) -> Quantity:
+    """Picks per mm from the height of a bead in mm, which is two picks."""
+    found = combine(_picks, bead.reason, bead, falling=(0,))
+    return Quantity(found.value, bead.origin, bead.reason, bead.assumptions, found.spread, bead.conflicts)
+
+
+def _picks(height: float) -> float:
+    return 2 / height
+
+
+def weft_length(width: Quantity, height: Quantity, bead: Quantity, take_up: Quantity) -> Quantity:
+    """The weft in mm for a woven width and height in mm: width x height x 2 / bead x (1 + take-up), without tails."""
+    picks = plain(round(height.value * 2 / bead.value, 1))
+    values = {"width": plain(width.value), "take_up": plain(round(100 * take_up.value, 1))}
+    said = ENGLISH.say(Computed.WEFT, picks=picks, **values)
+    return combine(_length, said, width, height, bead, take_up, falling=(2,))
+
+
+def _length(width: float, height: float, bead: float, more: float) -> float:
+    return width * height * 2 / bead * (1 + more)
+
+
+def hem_length(hem_mm: float, weft: Quantity, height: Quantity) -> Quantity:
+    """The weft of a hem, or waste, at each end of the piece, woven like the rest: a share of `weft`, in its unit.
+
+    At its least it goes by the height asked for, of which less may be woven by no more than a bead.
+    """
+    said = ENGLISH.say(Computed.HEM, hem=plain(hem_mm))
+    spread = (weft.low * 2 * hem_mm / height.high, weft.high * 2 * hem_mm / height.high)
+    return computed(weft.value * 2 * hem_mm / height.value, said, weft, spread=spread)
 
 
 def tails(lengths: Number, tail_mm: Number = TAIL_MM) -> Quantity:
@@ -68,38 +92,58 @@ class ColourPart:
 def by_colour(weft: Quantity, parts: Sequence[ColourPart], tail_mm: Number = TAIL_MM) -> dict[str, Quantity]:
     """`weft` (mm, without tails) split by the colours' shares, each with its own tails, in mm as woven."""
     shares = colour_shares({part.name: part.share for part in parts})
-    return {part.name: _laid(weft, part, shares[part.name], tail_mm) for part in parts}
+    return {part.name: _laid(weft, part, float(shares[part.name]), tail_mm) for part in parts}
 
 
-def _laid(weft: Quantity, part: ColourPart, of_all: Fraction, tail_mm: Number) -> Quantity:
-    ends = tails(part.lengths, tail_mm)
+def _laid(weft: Quantity, part: ColourPart, of_all: float, tail_mm: Number) -> Quantity:
     said = ENGLISH.say(Computed.COLOUR, share=plain(100 * of_all))
-    return computed(weft.value * float(of_all) + ends.value, said, weft, ends)
+    return combine(lambda laid, ends: laid * of_all + ends, said, weft, tails(part.lengths, tail_mm))
 
 
 def scaled_from_sample(
-    sample_grams: Number, sample_mm: tuple[Number, Number], weaving_mm: tuple[Number, Number]
+    sample_grams: Number, sample_mm: tuple[Number, Number], weaving_mm: tuple[Quantity, Quantity]
 ) -> Quantity:
     """The weft in g for a weaving (width, height) as a woven sample of the same sett, yarn and beat took it.
 
-    `sample_grams` is weft alone: the ball weighed before and after.
+    `sample_grams` is weft alone, the ball weighed before and after, to the last figure stated; its sides are measured
+    to a millimetre.
     """
     grams = exactly(sample_grams)
-    area = _area(sample_mm)
-    ratio = _area(weaving_mm) / area
-    reason = ENGLISH.say(Computed.SAMPLE, grams=plain(grams), area=plain(area / 100), ratio=plain(ratio))
-    return computed(float(grams * ratio), reason, measured(float(grams), ENGLISH.say(Computed.WEIGHED)))
+    sides = [_side(side) for side in sample_mm]
+    area = exactly(sample_mm[0]) * exactly(sample_mm[1])
+    ratio = plain(weaving_mm[0].value * weaving_mm[1].value / float(area))
+    said = ENGLISH.say(Computed.SAMPLE, grams=plain(grams), area=plain(area / 100), ratio=ratio)
+    return combine(_as_sample, said, _weighed(grams), *weaving_mm, *sides, falling=(3, 4))
 
 
-def _area(sides: tuple[Number, Number]) -> Fraction:
-    width = exactly(sides[0])
-    return width * exactly(sides[1])
+def _as_sample(grams: float, width: float, height: float, sample_width: float, sample_height: float) -> float:
+    return grams * width * height / (sample_width * sample_height)
 
 
-def weight_warnings(grams: Number, width_mm: Number, height_mm: Number) -> tuple[str, ...]:
-    """One sentence if the weft weighs more by area than a heavy rug does; else nothing."""
-    weight = float(grams)
-    per_m2 = weight / float(_area((width_mm, height_mm))) * 1e6
-    if per_m2 <= HEAVIEST_G_PER_M2:
+def _weighed(grams: Fraction) -> Quantity:
+    """A weight to half of its last figure: 9.2 g are 9.15 to 9.25 g."""
+    step = next((step for step in (1, 10, 100) if (grams * step).denominator == 1), _FINEST_GRAMS)
+    low, high = grams - Fraction(1, 2 * step), grams + Fraction(1, 2 * step)
+    return measured(float(grams), ENGLISH.say(Computed.WEIGHED), float(max(low, grams / 2)), float(high))
+
+
+def _side(side: Number) -> Quantity:
+    length = float(side)
+    off = min(_READ_TO_MM, length / 10)
+    return measured(length, ENGLISH.say(Computed.SIDE), length - off, length + off)
+
+
+def by_area(grams: Quantity, width: Quantity, height: Quantity) -> Quantity:
+    """The weight of the weft in g/m2; a larger piece takes more of it, so its size adds little to the range."""
+    each, most = width.value * height.value / 1e6, width.value * height.high / 1e6
+    spread = None if grams.exact else (grams.low / most, grams.high / most)
+    return computed(grams.value / each, ENGLISH.say(Computed.AREA), grams, spread=spread)
+
+
+def area_notes(per_m2: Quantity) -> tuple[str, ...]:
+    """A sentence where a weft weighs less, or more, by area than weft-faced pieces do; else nothing."""
+    if LIGHT_G_PER_M2 <= per_m2.value <= HEAVY_G_PER_M2:
         return ()
-    return (ENGLISH.say(YardageNeed.TOO_HEAVY, weight=plain(round(per_m2)), most=plain(HEAVIEST_G_PER_M2)),)
+    if per_m2.value < LIGHT_G_PER_M2:
+        return (ENGLISH.say(YardageNeed.LIGHT, weight=plain(round(per_m2.value)), least=LIGHT_G_PER_M2),)
+    return (ENGLISH.say(YardageNeed.HEAVY, weight=plain(round(per_m2.value)), most=HEAVY_G_PER_M2),)

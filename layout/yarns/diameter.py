@@ -1,4 +1,4 @@
-"""How thick a yarn is. Two kinds that are never mixed: soft, by hand wrap; compressed, by weight and fibre.
+"""How thick a yarn is by its wrap alone, or by its weight and fibre alone as one solid round thread.
 
 F. T. Peirce (J. Text. Inst. 1937, T45) takes a thread for a solid cylinder of specific volume v: the thickness of a
 thread held tight in cloth. A soft knitting wool wrapped by hand comes out two to three times as thick.
@@ -7,16 +7,15 @@ thread held tight in cloth. A soft knitting wool wrapped by hand comes out two t
 from __future__ import annotations
 
 import math
-from collections.abc import Mapping, Sequence
+from collections.abc import Mapping
 from dataclasses import dataclass
 from enum import StrEnum
 from fractions import Fraction
 from types import MappingProxyType
 
-from layout.messages.catalogue import Between, Message
 from layout.messages.english import ENGLISH
 from layout.messages.roles import Fibre, Thickness, ThicknessKind, YarnNeed, YarnNumber
-from layout.values.errors import FieldError, LayoutError, shown
+from layout.values.errors import FieldError, shown
 from layout.values.limits import Number, above_zero, plain, whole
 from layout.values.quantity import Quantity, assumed, computed, measured
 from layout.yarns.yarn import Bundle, Yarn
@@ -32,10 +31,6 @@ class Kind(StrEnum):
 
 
 _KINDS = {Kind.SOFT: ThicknessKind.SOFT, Kind.COMPRESSED: ThicknessKind.COMPRESSED}
-
-
-class MixedKindsError(LayoutError):
-    """A soft and a compressed diameter were used together."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -82,6 +77,12 @@ _DENSITIES = {
 }
 
 
+DENSITIES: Mapping[str, float] = MappingProxyType(
+    {"cotton": 1.52} | {key: density for key, (_, density) in _DENSITIES.items()}
+)
+"""g/cm3 of a fibre itself, from memory."""
+
+
 def _volume(fibre: Fibre, density: float) -> Quantity:
     reason = ENGLISH.say(Thickness.VOLUME, fibre=fibre, density=density)
     return assumed(1 / (density * _COTTON_PACKING), reason)
@@ -111,37 +112,6 @@ def compressed(yarn: Yarn | Bundle, volume: Quantity, field: str = "volume") -> 
     area = float(yarn.tex) * v / 1000  # g/km x cm3/g = 0.001 mm2
     reason = ENGLISH.say(Thickness.PRESSED, tex=plain(yarn.tex), volume=plain(v))
     return Diameter(computed(2 * math.sqrt(area / math.pi), reason, volume), Kind.COMPRESSED)
-
-
-def same_kind(diameters: Sequence[Diameter]) -> Kind:
-    """The kind that all `diameters` share; MixedKindsError if they do not."""
-    kinds = dict.fromkeys(diameter.kind for diameter in diameters)
-    if not kinds:
-        raise MixedKindsError(Thickness.MIXED, kinds=ThicknessKind.NONE)
-    first, *others = kinds
-    if others:
-        both = Message(Between.AND, {"before": _KINDS[first], "after": _KINDS[others[0]]})
-        raise MixedKindsError(Thickness.MIXED, kinds=both)
-    return first
-
-
-def together(diameters: Sequence[Diameter]) -> Diameter:
-    """The diameters laid side by side, added up; MixedKindsError if they are not of one kind."""
-    kind = same_kind(diameters)
-    figures = [diameter.figure for diameter in diameters]
-    said = " + ".join(plain(figure.value) for figure in figures)
-    total = sum(figure.value for figure in figures)
-    return Diameter(computed(total, ENGLISH.say(Thickness.BESIDE, kind=_KINDS[kind], sum=said), *figures), kind)
-
-
-def bunched(diameters: Sequence[Diameter]) -> Diameter:
-    """Strands gathered into one round bundle: areas add, so four equal strands are twice as thick as one."""
-    kind = same_kind(diameters)
-    figures = [diameter.figure for diameter in diameters]
-    round_ = assumed(0, ENGLISH.say(Thickness.ROUND))
-    size = math.sqrt(sum(figure.value**2 for figure in figures))
-    said = ENGLISH.say(Thickness.BUNCHED, strands=len(figures), kind=_KINDS[kind])
-    return Diameter(computed(size, said, *figures, round_), kind)
 
 
 _CRAFT_CLASSES: tuple[tuple[float, float], ...] = (

@@ -102,10 +102,11 @@ def _several_ways(field: str, given: list[str]) -> FieldError:
 
 @dataclass(frozen=True, slots=True)
 class Wrap:
-    """A yarn wrapped by hand: so many `turns`, side by side and just touching, fill the `window`."""
+    """A yarn wrapped by hand: so many `turns` fill the `window`; `how` they were laid, None where not stated."""
 
     turns: int
     window: Length
+    how: str | None = None
 
     @property
     def diameter(self) -> Diameter:
@@ -115,15 +116,24 @@ class Wrap:
 
 @dataclass(frozen=True, slots=True)
 class Thread(Label):
-    """A yarn with its `fibre` and how it wraps."""
+    """A yarn with its `fibre`, how it is made and wraps, and what a `ball` of it weighs in g that can be bought."""
 
     fibre: str | None = None
     wrap: Wrap | None = None
+    make: str | None = None
+    ball: Fraction | None = None
 
     @property
     def soft(self) -> Diameter | None:
         """The soft diameter, if it was wrapped."""
         return self.wrap.diameter if self.wrap else None
+
+    @property
+    def ball_g(self) -> float | None:
+        """What a ball weighs in g: as stated, else as its label says where it is sold by the ball."""
+        if self.ball is not None:
+            return float(self.ball)
+        return float(self.grams) if self.grams is not None and not self.weighed else None
 
     @property
     def compressed(self) -> Diameter | None:

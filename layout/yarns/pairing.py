@@ -15,7 +15,7 @@ from layout.messages.catalogue import Role
 from layout.messages.english import ENGLISH
 from layout.messages.roles import Pair, YarnNumber
 from layout.values.limits import Number, above_zero, plain
-from layout.values.quantity import Origin, Quantity, assumed, combine, computed
+from layout.values.quantity import Origin, Quantity, assumed, combine
 from layout.yarns.diameter import INCH
 
 

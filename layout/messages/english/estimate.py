@@ -48,6 +48,7 @@ MESSAGES: dict[Role, str | Plural] = {
     Reason.STRANDS: Plural(
         "strands", "{strands} strand of it, every one counted.", "{strands} strands of it, every one counted."
     ),
+    Reason.STRAND: "{weft}, strand {strand}",
     Reason.NO_COLOUR: "no colour named",
     Reason.NO_THICKNESS: "The thickness of the warp is left out of its way round the frame ends.",
     Stated.HEADING: "The heading as the kit states it.",
@@ -60,6 +61,7 @@ MESSAGES: dict[Role, str | Plural] = {
     Stated.TAIL: "The tail of the heading rows as the kit states it.",
     Stated.STRETCH: "Stretch as the kit states it.",
     Stated.SPARE: "Spare as the kit states it.",
+    Stated.WEFT_SPARE: "Weft to spare as the kit states it.",
     Stated.DRAW_IN: "Draw-in as the kit states it.",
     Stated.SHRINKAGE: "Shrinkage as the kit states it.",
     Add.WARP: (
@@ -67,7 +69,7 @@ MESSAGES: dict[Role, str | Plural] = {
     ),
     Add.PICKS: "For the picks, give weft.beads or weft.picks counted on a sample, or wrap the weft (weft.wrap).",
     Add.TAKE_UP: (
-        "For the take-up, give weight and fibre of both yarns, or wrap both (warp.wrap and weft.wrap), or draw a pick "
+        "For the take-up, say how heavy each strand of the weft is, or wrap the weft (weft.wrap), or draw a pick "
         "out of a sample (weft.pick)."
     ),
     Add.STRANDS: "For the weight of the weft, give weft.strands and how heavy each is.",

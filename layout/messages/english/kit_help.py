@@ -84,9 +84,12 @@ MESSAGES: dict[Role, str | Plural] = {
     KitHelp.WEFT_STRANDS: "the strands that are woven together as one weft",
     KitHelp.WEFT_STRANDS_NUMBER: "how many strands of this yarn",
     KitHelp.WEFT_STRANDS_COLOUR: "its colour, if it has one of its own",
-    KitHelp.WEFT_BEAT: "how close the beads lie: 1 is touching",
+    KitHelp.WEFT_BEAT: "how hard the weft is beaten, from 0 for soft to 1 for hard; 0.5 is medium",
     KitHelp.WEFT_PICK_STRAIGHT: "the length of a pick pulled out of a sample, laid straight",
     KitHelp.WEFT_PICK_WOVEN: "the width of that pick in the cloth",
+    KitHelp.WEFT_SPARE: (
+        "weft to spare: about 5 % for large areas, 10 % as a rule, 20 % for many small colours, 0 % for none"
+    ),
     KitHelp.WEFT_TAIL: "a tail at each end of every length of weft",
     KitHelp.WEFT_COLOURS: "the colours and their shares of the woven area",
     KitHelp.WEFT_COLOURS_NAME: "the name of the colour",
@@ -99,6 +102,7 @@ MESSAGES: dict[Role, str | Plural] = {
     KitHelp.WEAVING_SHRINKAGE: "by how much the piece shrinks when it is taken off and washed",
     KitHelp.WEAVING_WASHED_BEFORE: "how long a sample was before washing",
     KitHelp.WEAVING_WASHED_AFTER: "how long it is afterwards",
+    KitHelp.WEAVING_HEM: "waste or a hem woven with the weft at each end of the piece",
     KitHelp.ROOM_HEADING: (
         "how high the heading at each end of the weaving is; left out, 1.5 mm for every heading row"
     ),
@@ -115,11 +119,14 @@ MESSAGES: dict[Role, str | Plural] = {
     KitHelp.YARN_ORDER: 'what is what in a count such as "8/2"',
     KitHelp.YARN_GRAMS: "what a ball weighs, in grams",
     KitHelp.YARN_LENGTH: "how long the thread of that weight is",
-    KitHelp.YARN_WRAP_TURNS: "turns side by side, touching but not squeezed",
+    KitHelp.YARN_WRAP_TURNS: "how many turns of it fill the window",
     KitHelp.YARN_WRAP_WINDOW: "the window that they fill",
+    KitHelp.YARN_WRAP_HOW: ("how the turns lie: pushed together until the window takes no more, or laid side by side"),
     KitHelp.YARN_WEIGHED: "whether you weighed that length yourself",
     KitHelp.YARN_THREADS: "unlike threads folded into one yarn",
-    KitHelp.YARN_FIBRE: "what it is spun of; with the weight it gives the compressed diameter",
+    KitHelp.YARN_FIBRE: "what it is spun of; with the weight it gives the thickness",
+    KitHelp.YARN_MAKE: "how it is made: a hard cord, a firm yarn or a soft one; it gives the range of its thickness",
+    KitHelp.YARN_BALL: "what a ball that you can buy weighs, in grams; left out, its grams if it is sold by the ball",
     KitHelp.YARN_OVER: "the height that they were counted over",
     KitHelp.WEFT_PICKS_NUMBER: "picks counted on a sample",
     KitHelp.WEFT_BEADS_NUMBER: "beads counted along one warp end of a sample, two picks each",

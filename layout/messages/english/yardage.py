@@ -4,9 +4,13 @@ from __future__ import annotations
 
 from layout.messages.catalogue import Plural, Role
 from layout.messages.english.forms import needs
-from layout.messages.roles import Assumed, Computed, YardageNeed
+from layout.messages.roles import Assumed, BallsNote, Computed, YardageNeed
 
-_GUESS = "Picks guessed from the {kind} diameter of the weft, a beat of {beat}"
+_UNSURE = (
+    " by its highest figure needs at least a ball more than by its likely one: weave a sample and count its beads, or "
+    "weigh its weft, before you buy."
+)
+_SMALL = " takes less than a third of a ball: a rest, or a smaller ball, may do."
 
 MESSAGES: dict[Role, str | Plural] = {
     Assumed.KNOT: "100 mm of thread for a knot.",
@@ -30,12 +34,17 @@ MESSAGES: dict[Role, str | Plural] = {
     Assumed.OVERHANG: "The shed stick passes each side of the frame by 40 mm.",
     Assumed.REACH: "A leash reaches 90 mm from the back layer to its rod.",
     Assumed.LEASH_KNOT: "60 mm of cord for the knot of a leash.",
-    Assumed.UPPER_BOUND: (
-        "The take-up is an upper bound: hand-wrapped diameters are soft, and yarn in cloth is pressed thinner; weigh "
-        "a sample, or give count and fibre."
+    Assumed.FIRM_OR_SOFT: "A yarn of which the kit does not say how it is made is a firm or a soft one, likely soft.",
+    Assumed.CORD_OR_FIRM: (
+        "A warp of cotton, linen, hemp or jute of which the kit does not say how it is made is a hard cord or a firm "
+        "yarn, likely a cord."
     ),
-    Assumed.PICKS_GUESSED: _GUESS + ".",
-    Assumed.PICKS_GUESSED_AT_MOST: _GUESS + "; an upper bound, soft yarn packs less closely.",
+    Assumed.ANY_FIBRE: "A yarn of which the kit states no fibre is of any, from cotton, the heaviest, to nylon.",
+    Assumed.PRESSED_SHARE: "A yarn known by its wraps alone is pressed to about two thirds of that in cloth.",
+    Assumed.WEFT_SPARE: "10 % of weft to spare.",
+    Assumed.WEFT_SPARE_MANY: "20 % of weft to spare, since there are many colours.",
+    Assumed.BEAT: "A medium beat, between soft and hard.",
+    Assumed.WARP_SHARE: "An end is {low} to {high} % as thick as the pitch, since nothing is known of the warp.",
     Computed.WINDS: "{winds} winds of {one} mm, along the slant.",
     Computed.PASSES_AND_TEETH: "{passes} passes of {along} mm, {turns} turns of {turn} mm.",
     Computed.PASSES_AND_PEGS: "{passes} passes between pegs and {turns} turns round them, on tangents.",
@@ -60,13 +69,20 @@ MESSAGES: dict[Role, str | Plural] = {
     Computed.PICK_DRAWN: "A pick of {straight} mm drawn out of {woven} mm.",
     Computed.PICKS_COUNTED: "{picks} picks counted in {over} mm.",
     Computed.BEADS_COUNTED: "{beads} beads counted up one end in {over} mm, two picks each.",
-    Computed.TWO_PICKS: "Two picks to a bead {high} mm high.",
     Computed.WEFT: "{picks} picks of {width} mm and {take_up} % take-up.",
     Computed.TAILS: "Two tails of {tail} mm at {lengths} lengths of weft.",
     Computed.TAILS_USUAL: "Two tails of {tail} mm (G. Christie) at {lengths} lengths of weft.",
     Computed.COLOUR: "{share} % of the weft, and its tails.",
     Computed.SAMPLE: "A weighed sample took {grams} g on {area} cm2; this is {ratio} times as much.",
     Computed.WEIGHED: "Weighed.",
+    Computed.BEAD: "By the thickness of the weft, {pressed} mm pressed and {soft} mm soft, and the gap between ends.",
+    Computed.BUBBLE: "As high an arc as supplies the take-up: 0.63 times its root.",
+    Computed.HEM: "{hem} mm at each end of the piece, woven like the rest.",
+    Computed.WITH_SPARE: "The weft, its hem or waste, and {spare} % to spare.",
+    Computed.SPARE_WEFT: "{spare} % of the weft and its hem or waste.",
+    Computed.SIDE: "A side of the sample.",
+    Computed.AREA: "By the size as it is woven.",
+    Computed.LEFT: "Of {balls} balls of {grams} g, the spare not used.",
     YardageNeed.EDGE_RADIUS: needs("at most half the thickness and half the height ({most} mm)"),
     YardageNeed.CROSSED: needs(
         "frame ends further apart than they are thick, for a figure eight to cross between them"
@@ -79,8 +95,20 @@ MESSAGES: dict[Role, str | Plural] = {
     ),
     YardageNeed.SHARES: needs("shares that add up to 1 or to 100 %"),
     YardageNeed.SUM: "a sum of {sum}",
-    YardageNeed.TOO_HEAVY: (
-        "The weft comes to {weight} g/m2, more than the {most} g/m2 of a heavy weft-faced rug, so the picks, the "
-        "strands or the yarn's weight are likely too high."
+    YardageNeed.BEAD_ODD: (
+        "A bead stands {share} % of the pitch high, on published weft-faced pieces {low} to {high} %: count beads on a "
+        "sample, up one end only."
     ),
+    YardageNeed.LIGHT: (
+        "The weft comes to {weight} g/m2, less than the {least} g/m2 of a light weft-faced piece: look at the picks, "
+        "the strands and the yarn's weight once more."
+    ),
+    YardageNeed.HEAVY: (
+        "The weft comes to {weight} g/m2, more than the {most} g/m2 of a heavy weft-faced rug: look at the picks, the "
+        "strands and the yarn's weight once more."
+    ),
+    BallsNote.UNSURE: "{yarn}" + _UNSURE,
+    BallsNote.UNSURE_COLOUR: "{yarn}, {colour}," + _UNSURE,
+    BallsNote.SMALL: "{yarn}" + _SMALL,
+    BallsNote.SMALL_COLOUR: "{yarn}, {colour}," + _SMALL,
 }

@@ -5,8 +5,10 @@ from __future__ import annotations
 from layout.messages.catalogue import Plural, Role
 from layout.messages.english.forms import needs
 from layout.messages.roles import (
+    Conflict,
     Counts,
     Fibre,
+    MakeWord,
     Pair,
     Thickness,
     ThicknessKind,
@@ -24,6 +26,7 @@ _MEANS = (
 _APART = "count and plies stated apart, since this means " + _MEANS
 _WARP = "The warp, about {thick} mm soft, is {part} of the pitch, "
 _WEFT = "The weft, about {thick} mm soft, is {part} of the gap between the ends, "
+_BOTH = " The figures that depend on this span both; "
 _LADDER = "The sett of {inch} an inch ({cm} per cm) is off the usual ladder, so combs and patterns for it are rare; "
 
 MESSAGES: dict[Role, str | Plural] = {
@@ -113,23 +116,45 @@ MESSAGES: dict[Role, str | Plural] = {
     Fibre.NYLON: "nylon",
     ThicknessKind.SOFT: "soft",
     ThicknessKind.COMPRESSED: "compressed",
-    ThicknessKind.NONE: "none",
     Thickness.WRAPPED: "Wrapped by hand: {turns} turns in {window} mm; soft, not squeezed.",
     Thickness.VOLUME: (
         "Specific volume of {fibre} yarn: fibre density {density} g/cm3 from memory, packed as Peirce's cotton."
     ),
     Thickness.VOLUME_COTTON: "Specific volume 1.1 cm3/g for cotton yarn (Peirce 1937).",
     Thickness.PRESSED: "From {tex} tex at {volume} cm3/g, a solid round thread (Peirce 1937); compressed.",
-    Thickness.MIXED: (
-        "Diameters needs one kind throughout, got {kinds}: a hand wrap of soft yarn is two to three times as thick as "
-        "its compressed diameter; for example wrap both yarns, or compute both from count and fibre."
-    ),
-    Thickness.BESIDE: "Side by side, {kind}: {sum} mm.",
     Thickness.ROUND: "Strands together are taken as one round thread of the sum of their areas.",
     Thickness.LOOSEST: (
         "At most: a cord of two plies of three is 1.76 times as wide as its threads pressed into one solid round."
     ),
-    Thickness.BUNCHED: "{strands} strands bunched, {kind}.",
+    Thickness.LABEL_PRESSED: "Pressed in cloth, {tex} tex of {make}.",
+    Thickness.LABEL_SOFT: "As it lies before it is pressed, {tex} tex of {make}.",
+    Thickness.IN_USE: "Between pressed and soft, as a tight end lies.",
+    Thickness.PUSHED: "{turns} turns pushed together in {window} mm.",
+    Thickness.BESIDE_LAID: "{turns} turns laid side by side in {window} mm, which come out thicker than the yarn is.",
+    Thickness.WRAPPED_SOMEHOW: "{turns} turns wrapped in {window} mm.",
+    Thickness.WRAP_PRESSED: "A share of what was wrapped.",
+    Thickness.STRANDS: "{strands} strands as one round bundle.",
+    MakeWord.CORD: "a hard cord",
+    MakeWord.FIRM: "a firm yarn",
+    MakeWord.SOFT: "a soft yarn",
+    MakeWord.FIRM_OR_SOFT: "a firm or a soft yarn",
+    MakeWord.CORD_OR_FIRM: "a hard cord or a firm yarn",
+    Conflict.WRAP_LABEL: (
+        "{wrap} and the weight of the same yarn contradict each other: by its weight it lies {least} to {most} mm "
+        "thick, wrapped {low} to {high} mm." + _BOTH + "wrap it once more, and look at its label."
+    ),
+    Conflict.BEADS_THICKNESS: (
+        "{rows} and the thickness of the yarns contradict each other: by the yarns a bead stands {least} to {most} mm "
+        "high, counted {low} to {high} mm." + _BOTH + "count beads up one end once more, and wrap the weft."
+    ),
+    Conflict.PICK_TAKE_UP: (
+        "weft.pick and the thickness of the yarns contradict each other: by the yarns the weft takes up {least} to "
+        "{most} %, drawn out {low} to {high} %." + _BOTH + "draw out another pick."
+    ),
+    Conflict.SAMPLE_COMPUTED: (
+        "weft.sample and the weft computed pick by pick contradict each other: computed {least} to {most} g, by the "
+        "sample {low} to {high} g." + _BOTH + "weigh the weft of another sample."
+    ),
     Pair.FIRST_GUESS: "A first guess only: the wrap of both yarns together always counts for more.",
     Pair.SUM: "1 / (warp + weft) = 1 / ({warp} + {weft} mm), as they lie soft.",
     Pair.WARP_ALONE: (

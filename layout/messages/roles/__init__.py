@@ -13,10 +13,12 @@ from layout.messages.roles.sett import Counted, NotchNote, SettNeed, SettNote, W
 from layout.messages.roles.stock import Caliper, SheetNeed, StockNeed
 from layout.messages.roles.values import Entry, SettUnit, Value
 from layout.messages.roles.warps import Spacing, WarpNeed, WarpNote
-from layout.messages.roles.yardage import Assumed, Computed, YardageNeed
+from layout.messages.roles.yardage import Assumed, BallsNote, Computed, YardageNeed
 from layout.messages.roles.yarns import (
+    Conflict,
     Counts,
     Fibre,
+    MakeWord,
     Pair,
     Thickness,
     ThicknessKind,
@@ -29,10 +31,12 @@ from layout.messages.roles.yarns import (
 __all__ = [
     "Add",
     "Assumed",
+    "BallsNote",
     "Beam",
     "Caliper",
     "Check",
     "Computed",
+    "Conflict",
     "Count",
     "Counted",
     "Counts",
@@ -48,6 +52,7 @@ __all__ = [
     "Guide",
     "JobSheet",
     "KitHelp",
+    "MakeWord",
     "Narrow",
     "NotchNote",
     "Pair",

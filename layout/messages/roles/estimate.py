@@ -39,6 +39,7 @@ class Reason(Role):
     NO_TAILS = "reason.no_tails"
     SAMPLE = "reason.sample"
     STRANDS = "reason.strands"
+    STRAND = "reason.strand"
     NO_COLOUR = "reason.no_colour"
     NO_THICKNESS = "reason.no_thickness"
 
@@ -56,6 +57,7 @@ class Stated(Role):
     TAIL = "stated.tail"
     STRETCH = "stated.stretch"
     SPARE = "stated.spare"
+    WEFT_SPARE = "stated.weft_spare"
     DRAW_IN = "stated.draw_in"
     SHRINKAGE = "stated.shrinkage"
 

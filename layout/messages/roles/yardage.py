@@ -23,9 +23,14 @@ class Assumed(Role):
     OVERHANG = "assumed.overhang"
     REACH = "assumed.reach"
     LEASH_KNOT = "assumed.leash_knot"
-    UPPER_BOUND = "assumed.upper_bound"
-    PICKS_GUESSED = "assumed.picks_guessed"
-    PICKS_GUESSED_AT_MOST = "assumed.picks_guessed_at_most"
+    FIRM_OR_SOFT = "assumed.firm_or_soft"
+    CORD_OR_FIRM = "assumed.cord_or_firm"
+    ANY_FIBRE = "assumed.any_fibre"
+    PRESSED_SHARE = "assumed.pressed_share"
+    BEAT = "assumed.beat"
+    WARP_SHARE = "assumed.warp_share"
+    WEFT_SPARE = "assumed.weft_spare"
+    WEFT_SPARE_MANY = "assumed.weft_spare_many"
 
 
 class Computed(Role):
@@ -51,17 +56,24 @@ class Computed(Role):
     PICK_DRAWN = "computed.pick_drawn"
     PICKS_COUNTED = "computed.picks_counted"
     BEADS_COUNTED = "computed.beads_counted"
-    TWO_PICKS = "computed.two_picks"
     WEFT = "computed.weft"
     TAILS = "computed.tails"
     TAILS_USUAL = "computed.tails_usual"
     COLOUR = "computed.colour"
     SAMPLE = "computed.sample"
     WEIGHED = "computed.weighed"
+    BEAD = "computed.bead"
+    BUBBLE = "computed.bubble"
+    HEM = "computed.hem"
+    WITH_SPARE = "computed.with_spare"
+    SPARE_WEFT = "computed.spare_weft"
+    SIDE = "computed.side"
+    AREA = "computed.area"
+    LEFT = "computed.left"
 
 
 class YardageNeed(Role):
-    """Refusals of numbers that no amount can be computed from, and a warning."""
+    """Refusals of numbers that no amount can be computed from, and notes."""
 
     CROSSED = "yardageneed.crossed"
     EDGE_RADIUS = "yardageneed.edge_radius"
@@ -71,4 +83,15 @@ class YardageNeed(Role):
     DIAMETERS = "yardageneed.diameters"
     SHARES = "yardageneed.shares"
     SUM = "yardageneed.sum"
-    TOO_HEAVY = "yardageneed.too_heavy"
+    BEAD_ODD = "yardageneed.bead_odd"
+    LIGHT = "yardageneed.light"
+    HEAVY = "yardageneed.heavy"
+
+
+class BallsNote(Role):
+    """What is to be said of balls to buy."""
+
+    UNSURE = "ballsnote.unsure"
+    UNSURE_COLOUR = "ballsnote.unsure_colour"
+    SMALL = "ballsnote.small"
+    SMALL_COLOUR = "ballsnote.small_colour"

@@ -124,7 +124,6 @@ class ThicknessKind(Role):
 
     SOFT = "thicknesskind.soft"
     COMPRESSED = "thicknesskind.compressed"
-    NONE = "thicknesskind.none"
 
 
 class Thickness(Role):
@@ -134,11 +133,16 @@ class Thickness(Role):
     VOLUME = "thickness.volume"
     VOLUME_COTTON = "thickness.volume_cotton"
     PRESSED = "thickness.pressed"
-    MIXED = "thickness.mixed"
-    BESIDE = "thickness.beside"
     ROUND = "thickness.round"
-    BUNCHED = "thickness.bunched"
     LOOSEST = "thickness.loosest"
+    LABEL_PRESSED = "thickness.label_pressed"
+    LABEL_SOFT = "thickness.label_soft"
+    IN_USE = "thickness.in_use"
+    PUSHED = "thickness.pushed"
+    BESIDE_LAID = "thickness.beside_laid"
+    WRAPPED_SOMEHOW = "thickness.wrapped_somehow"
+    WRAP_PRESSED = "thickness.wrap_pressed"
+    STRANDS = "thickness.strands"
 
 
 class Pair(Role):
@@ -162,3 +166,22 @@ class Pair(Role):
     WEFT_THICK = "pair.weft_thick"
     LADDER_CM = "pair.ladder_cm"
     LADDER_INCH = "pair.ladder_inch"
+
+
+class MakeWord(Role):
+    """What a yarn is, or may be."""
+
+    CORD = "makeword.cord"
+    FIRM = "makeword.firm"
+    SOFT = "makeword.soft"
+    FIRM_OR_SOFT = "makeword.firm_or_soft"
+    CORD_OR_FIRM = "makeword.cord_or_firm"
+
+
+class Conflict(Role):
+    """Two facts of a kit that cannot both be true."""
+
+    WRAP_LABEL = "conflict.wrap_label"
+    BEADS_THICKNESS = "conflict.beads_thickness"
+    PICK_TAKE_UP = "conflict.pick_take_up"
+    SAMPLE_COMPUTED = "conflict.sample_computed"

@@ -10,7 +10,8 @@ from tests.yarn_kits import amounts_of
 
 def wrapped(warp: int, weft: int, **changes: object) -> tuple[str, ...]:
     """Warnings on yarns that take so many turns in 2 cm, at a pitch of 4 mm unless changed."""
-    stated = {"warp": {"wrap": {"turns": warp, "window": "2 cm"}}, "weft": {"wrap": {"turns": weft, "window": "2 cm"}}}
+    window = {"window": "2 cm", "how": "pushed together"}
+    stated = {"warp": {"wrap": {"turns": warp} | window}, "weft": {"wrap": {"turns": weft} | window}}
     return amounts_of(**(stated | changes)).warnings
 
 
@@ -22,10 +23,10 @@ def test_the_ideal_pair_is_not_warned_of() -> None:
 @pytest.mark.parametrize(
     ("warp", "weft", "said"),
     [
-        (20, 10, "is 25% of the pitch, too thin"),
-        (7, 20, "is 71% of the pitch, too thick"),
-        (10, 20, "is 50% of the gap between the ends, too thin"),
-        (10, 7, "too thick: it cannot be beaten down to cover the warp"),
+        (45, 10, "is 11% of the pitch, far too thin"),
+        (5, 20, "is 100% of the pitch, too thick"),
+        (10, 40, "is 25% of the gap between the ends, too thin"),
+        (10, 4, "too thick: it cannot be beaten down to cover the warp"),
         (4, 10, "no gap to lie in"),
     ],
 )
@@ -49,23 +50,18 @@ def test_the_wrap_of_the_pair_stands_against_yarns_apart() -> None:
 
 
 def test_a_first_guess_says_how_far_off_it_can_be() -> None:
-    """Soft 15 % either way (our own guess); compressed a third only, as hand wraps of soft wool come out."""
-    soft = amounts_of(warp__fibre=LEFT_OUT).notes[0]
-    assert "soft diameters of the two yarns would be 2.5 ends per cm (6.35 epi)" in soft
-    assert "2.125 ends per cm" in soft
-    assert "to 2.875 ends per cm" in soft
-    pressed = amounts_of(warp__wrap=LEFT_OUT, weft__wrap=LEFT_OUT).notes[0]
-    assert "compressed diameters" in pressed
-    assert "a half to a third" in pressed
+    """By hand: 2 and 2 mm make 2.5 ends per cm; wrapped to a turn and 3 %, 1.764 to 2.289 mm each, 2.2 to 2.8."""
+    window = {"turns": 10, "window": "2 cm", "how": "pushed together"}
+    said = amounts_of(warp={"wrap": window}, weft={"wrap": window}).notes[0]
+    for guess in ("would be 2.5 ends per cm (6.35 epi)", "2.2 ends per cm", "to 2.8 ends per cm"):
+        assert guess in said
 
 
-def test_soft_and_compressed_are_never_mixed() -> None:
-    """One yarn wrapped, the other computed: nothing is judged, and the plan says why."""
-    stated = {"warp": {"wrap": {"turns": 10, "window": "2 cm"}}, "weft__wrap": LEFT_OUT}
-    found = amounts_of(**stated)
-    assert "never mixed" in found.notes[0]
-    assert found.warnings == ()
-    assert found.weft_take_up is None
+def test_a_wrap_and_a_label_are_compared() -> None:
+    """One yarn wrapped, the other known by its weight: both have a soft thickness, so the pair is judged."""
+    found = amounts_of(warp={"wrap": {"turns": 10, "window": "2 cm"}}, weft__wrap=LEFT_OUT)
+    assert "A first guess" in found.notes[0]
+    assert found.weft_take_up is not None
 
 
 def test_both_thicknesses_are_named() -> None:

@@ -36,9 +36,9 @@ def belt(centres: float, across: float) -> float:
 def test_a_wind_round_bars_is_shapelys_belt_along_the_slant() -> None:
     """The outline of the buffered segment between the bars' centres, thread and all, unrolled."""
     found = amounts_of()
-    thread = 2 * math.sqrt(1.1 * 1000 / 1000 / math.pi)  # 1000 tex of cotton at 1.1 cm3/g (Peirce 1937)
+    thread = 2  # mm, as it was wrapped, which 1000 tex of cotton allow
     assert found.warp_per_wind_mm.value == pytest.approx(math.hypot(belt(580, 20 + thread), 8), rel=1e-7)
-    assert found.warp_per_wind_mm.origin is Origin.COMPUTED  # cotton's volume is Peirce's
+    assert found.warp_per_wind_mm.origin is Origin.COMPUTED
 
 
 def test_a_wind_over_flat_ends_is_shapelys_grown_box() -> None:
@@ -94,7 +94,7 @@ def test_doubled_ends_take_twice_the_thread() -> None:
     )
     way = one.warp_total_m.value - one.heading_thread_m.value
     assert outer.warp_total_m.value - outer.heading_thread_m.value == pytest.approx(way * 64 / 60)
-    assert two.warp_total_m.value - two.heading_thread_m.value == pytest.approx(2 * way, rel=0.002)  # a thicker end
+    assert two.warp_total_m.value - two.heading_thread_m.value == pytest.approx(2 * way, rel=0.003)  # a thicker end
 
 
 def test_heading_rows_are_longer_than_the_rule_of_thumb() -> None:

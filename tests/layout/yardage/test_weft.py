@@ -14,25 +14,10 @@ from scipy.optimize import brentq, minimize
 from strategies import filled_shares
 
 from layout.values.errors import FieldError
-from layout.values.quantity import Origin, measured
-from layout.yardage.weft import (
-    pick_length,
-    picks_counted,
-    picks_estimated,
-    picks_from_beads,
-    take_up,
-    take_up_measured,
-)
-from layout.yarns.diameter import Diameter, Kind, MixedKindsError, compressed, specific_volume
-from layout.yarns.yarn import yarn_of
+from layout.yardage.weft import pick_length
 
 _Array = np.ndarray[tuple[int], np.dtype[np.float64]]
 _TABLE = [(0.25, 1.031416), (0.4, 1.081122), (0.5, 1.127825), (0.6, 1.186101), (0.75, 1.297484), (1, math.pi / 2)]
-
-
-def thick(mm: float, kind: Kind = Kind.COMPRESSED) -> Diameter:
-    """A diameter as given."""
-    return Diameter(measured(mm, "Given."), kind)
 
 
 def spacing(length: float, diameters: float, angle: float) -> float:
@@ -49,7 +34,6 @@ def crimp_height(length: float, diameters: float, angle: float) -> float:
 def test_the_pick_over_a_straight_warp_has_the_tabled_length(filled: float, ratio: float) -> None:
     """Computed by hand from Peirce 1937 with a straight warp, six decimals."""
     assert pick_length(1, filled) == pytest.approx(ratio, abs=5e-7)
-    assert take_up(4, thick(2 * filled), thick(2 * filled)).value == pytest.approx(ratio - 1, abs=5e-7)
 
 
 def test_peirces_jammed_square_cloth_comes_out() -> None:
@@ -155,59 +139,10 @@ def test_peirces_practical_crimp_height_agrees(filled: float) -> None:
     assert pick_length(1, filled) - 1 == pytest.approx(crimp, abs=0.02)
 
 
-def test_soft_diameters_give_an_upper_bound_and_say_so() -> None:
-    """The figure is kept, but it is no longer merely computed."""
-    pressed, soft = take_up(4, thick(1), thick(1)), take_up(4, thick(1, Kind.SOFT), thick(1, Kind.SOFT))
-    assert pressed.value == soft.value
-    assert (pressed.origin, soft.origin) == (Origin.COMPUTED, Origin.ASSUMED)
-    assert "upper bound" in soft.assumptions[0]
-
-
-@given(st.floats(0.3, 1), st.floats(0.1, 0.9))
-def test_with_hand_wraps_the_share_is_taken_by_measured_sett(loss: float, part: float) -> None:
-    """Arithmetic: 1 / (warp + weft) is the measured sett, so D / p is the sett taken over it, whatever the yarn."""
-    both, pitch = 2.0, 2.0 / loss
-    share = pick_length(pitch, both) / pitch
-    split = take_up(pitch, thick(part * both, Kind.SOFT), thick((1 - part) * both, Kind.SOFT))
-    assert split.value + 1 == pytest.approx(share)
-    assert share == pytest.approx(pick_length(1, loss))
-
-
-def test_kinds_are_not_mixed_in_a_take_up() -> None:
-    """One wrapped and one computed: refused."""
-    with pytest.raises(MixedKindsError):
-        take_up(4, thick(1), thick(1, Kind.SOFT))
-
-
 def test_ends_that_do_not_fit_are_refused() -> None:
     """Warp and weft thicker together than the pitch."""
     with pytest.raises(FieldError, match="no thicker than the pitch"):
         pick_length(4, 4.1)
-
-
-def test_two_picks_a_bead() -> None:
-    """A tapestry teacher: picks an inch are twice the beads counted up one end."""
-    assert picks_from_beads(22, 25.4).value == picks_counted(44, 25.4).value
-    assert picks_from_beads(22, 25.4).origin is Origin.MEASURED
-
-
-def test_estimated_picks_are_assumed_and_rise_with_the_beat() -> None:
-    """A bundle 2 mm thick beaten till the beads touch: one pick a mm, half of it at half the beat."""
-    firm, light = picks_estimated(thick(2), 1), picks_estimated(thick(2), 0.5)
-    assert (firm.value, light.value) == (1, 0.5)
-    assert firm.origin is Origin.ASSUMED
-
-
-def test_a_pick_drawn_out_measures_the_take_up() -> None:
-    """Common practice, no source: 118 mm drawn out of 100 mm is 18 %."""
-    assert take_up_measured(118, 100).value == pytest.approx(0.18)
-
-
-def test_the_fibre_reaches_the_take_up() -> None:
-    """Wool's volume is from memory, so a take-up from it says assumed; cotton's is Peirce's, so it is computed."""
-    for fibre, how in (("cotton", Origin.COMPUTED), ("wool", Origin.ASSUMED)):
-        yarn = compressed(yarn_of(400, "tex"), specific_volume(fibre))
-        assert take_up(4, yarn, yarn).origin is how
 
 
 def test_rounding_does_not_refuse_a_filled_pitch() -> None:
@@ -215,8 +150,7 @@ def test_rounding_does_not_refuse_a_filled_pitch() -> None:
     assert pick_length(0.3, 0.1 + 0.2) / 0.3 == pytest.approx(math.pi / 2)
 
 
-def test_the_reason_says_how_full_the_pitch_is() -> None:
-    """Arithmetic: 1 + 1.4 mm in a pitch of 4 mm is 0.6; what works when refused is 0.6 of the pitch."""
-    assert take_up(4, thick(1), thick(1.4)).reason.endswith("D / p = 0.6.")
+def test_what_works_is_said_when_refused() -> None:
+    """0.6 of the pitch."""
     with pytest.raises(FieldError, match=r"for example 2\.4 mm"):
         pick_length(4, 5)

@@ -11,19 +11,19 @@ from strategies import shares_below_one
 
 from layout.values.errors import FieldError
 from layout.values.quantity import Origin, Quantity, measured
-from layout.yardage.weft import picks_counted, take_up
+from layout.yardage.bead import picks_counted
 from layout.yardage.weft_total import (
-    HEAVIEST_G_PER_M2,
     ColourPart,
+    area_notes,
+    by_area,
     by_colour,
     colour_shares,
     drawn_in,
+    hem_length,
     scaled_from_sample,
     tails,
     weft_length,
-    weight_warnings,
 )
-from layout.yarns.diameter import wrapped
 
 _NONE = measured(0.0, "No take-up.")
 _INCH, _YARD = 25.4, 914.4
@@ -37,21 +37,22 @@ def given_figure(value: float) -> Quantity:
 def test_width_by_picks_by_length_is_the_handbook_sum() -> None:
     """Brooks, Cotton Manufacturing: 37.5 in x 64 picks an inch: 2400 in of weft an inch, so 2400 yd a yard."""
     picks = picks_counted(64, _INCH)
-    assert weft_length(37.5 * _INCH, _INCH, picks, _NONE).value / _INCH == pytest.approx(2400)
-    assert weft_length(37.5 * _INCH, _YARD, picks, _NONE).value / _YARD == pytest.approx(2400)
+    for high in (_INCH, _YARD):
+        length = weft_length(given_figure(37.5 * _INCH), given_figure(high), picks, _NONE)
+        assert length.value / high == pytest.approx(2400)
 
 
 def test_hanks_of_weft_are_the_handbook_sum() -> None:
     """Taylor, Cotton Weaving: 34 picks x 84 yd x 60 in / 840 = 204 hanks."""
-    length = weft_length(60 * _INCH, 84 * _YARD, picks_counted(34, _INCH), _NONE).value
+    length = weft_length(given_figure(60 * _INCH), given_figure(84 * _YARD), picks_counted(34, _INCH), _NONE).value
     assert length / _YARD / 840 == pytest.approx(204)
 
 
 @given(st.floats(0, 0.57), st.floats(10, 1000), st.floats(10, 1000))
 def test_take_up_makes_every_pick_longer(more: float, width: float, height: float) -> None:
     """The whole weft grows by just that share."""
-    picks = given_figure(0.9)
-    straight, bent = (weft_length(width, height, picks, given_figure(each)).value for each in (0, more))
+    size = (given_figure(width), given_figure(height), given_figure(2 / 0.9))
+    straight, bent = (weft_length(*size, given_figure(each)).value for each in (0, more))
     assert bent == pytest.approx(straight * (1 + more))
 
 
@@ -100,25 +101,18 @@ def test_colours_add_up_to_the_whole_weft(weights: list[int], lengths: int) -> N
 
 def test_a_weighed_sample_scales_by_area() -> None:
     """By hand: 12 g on 100 x 100 mm are 72 g on 240 x 250 mm."""
-    grams = scaled_from_sample(12, (100, 100), (240, 250))
+    grams = scaled_from_sample(12, (100, 100), (given_figure(240), given_figure(250)))
     assert (grams.value, grams.origin) == (72, Origin.COMPUTED)
+    assert (grams.low, grams.high) == pytest.approx((11.5 * 6 / 1.01**2, 12.5 * 6 / 0.99**2))
+    finer = scaled_from_sample(Fraction("12.2"), (100, 100), (given_figure(100), given_figure(100)))
+    assert finer.high == pytest.approx(12.25 / 0.99**2)
 
 
 @given(st.floats(1, 500), st.floats(10, 500), st.floats(10, 500))
 def test_a_weaving_of_the_samples_size_takes_the_samples_weight(grams: float, width: float, height: float) -> None:
     """Scale 1."""
-    assert scaled_from_sample(grams, (width, height), (width, height)).value == pytest.approx(grams)
-
-
-def test_the_heaviest_rug_is_half_a_pound_a_square_foot() -> None:
-    """Attributed to P. Collingwood, second-hand: 2441 g/m2; the pound and the foot by definition."""
-    assert pytest.approx(0.5 * 453.59237 / 0.3048**2, abs=0.5) == HEAVIEST_G_PER_M2
-
-
-@pytest.mark.parametrize(("grams", "count"), [(2440, 0), (2442, 1)])
-def test_weft_heavier_than_a_rug_is_doubted(grams: float, count: int) -> None:
-    """One square metre, just under and just over."""
-    assert len(weight_warnings(grams, 1000, 1000)) == count
+    size = (given_figure(width), given_figure(height))
+    assert scaled_from_sample(grams, (width, height), size).value == pytest.approx(grams)
 
 
 @given(shares_below_one)
@@ -127,19 +121,12 @@ def test_what_draws_in_never_grows(share: Fraction) -> None:
     assert 0 < drawn_in(240, share) <= 240
 
 
-def test_assumptions_reach_the_total() -> None:
-    """A soft diameter's upper bound is still named beside the length of each colour."""
-    wrap = wrapped(25.4, 24)
-    weft = weft_length(240, 200, picks_counted(44, 50), take_up(4, wrap, wrap))
-    (laid,) = by_colour(weft, [ColourPart("ash", 1)]).values()
-    assert "upper bound" in laid.assumptions[0]
-
-
 def test_reasons_carry_the_right_numbers() -> None:
     """By hand: 0.9 picks a mm on 200 mm are 180; 100 x 100 mm are 100 cm2; 3/5 are 60 %."""
-    length = weft_length(240, 200, given_figure(0.9), given_figure(0.2))
+    length = weft_length(given_figure(240), given_figure(200), given_figure(2 / 0.9), given_figure(0.2))
     assert length.reason == "180 picks of 240 mm and 20 % take-up."
-    assert "12 g on 100 cm2; this is 6 times as much" in scaled_from_sample(12, (100, 100), (240, 250)).reason
+    size = (given_figure(240), given_figure(250))
+    assert "12 g on 100 cm2; this is 6 times as much" in scaled_from_sample(12, (100, 100), size).reason
     first, _ = by_colour(length, [ColourPart("ash", 60), ColourPart("madder", 40)]).values()
     assert first.reason.startswith("60 % of the weft")
 
@@ -148,3 +135,24 @@ def test_christie_is_named_for_her_tail_only() -> None:
     """A tail of another length is the maker's own."""
     assert "Christie" in tails(3).reason
     assert "Christie" not in tails(3, 40).reason
+
+
+def test_colours_add_up_at_the_least_and_the_most_too() -> None:
+    """90 to 110 m of weft, 60 and 40 %, each with its tails."""
+    weft = measured(100_000, "Computed.", 90_000, 110_000)
+    made = by_colour(weft, [ColourPart("ash", 60, 3), ColourPart("madder", 40, 5)]).values()
+    for ends, total in (("low", 90_000), ("value", 100_000), ("high", 110_000)):
+        assert sum(getattr(laid, ends) for laid in made) == pytest.approx(total + 8 * 50)
+
+
+def test_a_hem_is_woven_like_the_rest() -> None:
+    """By hand: 20 mm at each end of 200 mm are a fifth of the weft more."""
+    hem = hem_length(20, measured(100_000, "Computed.", 90_000, 110_000), given_figure(200))
+    assert (hem.low, hem.value, hem.high) == pytest.approx((18_000, 20_000, 22_000))
+
+
+@pytest.mark.parametrize(("grams", "count"), [(399, 1), (400, 0), (1200, 0), (2441, 0), (2500, 0), (2501, 1)])
+def test_an_unlikely_weight_by_area_is_a_note(grams: float, count: int) -> None:
+    """Between 400 and 2500 g/m2, about P. Collingwood's heavy rug of 2441 (second-hand) and a light tapestry; ours."""
+    metre = given_figure(1000)
+    assert len(area_notes(by_area(given_figure(grams), metre, metre))) == count

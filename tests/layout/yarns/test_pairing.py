@@ -160,7 +160,7 @@ def test_each_fault_is_named_with_its_reason(warp: float, weft: float, said: str
     ],
 )  # fmt: skip
 def test_notes_and_warnings_begin_where_our_limits_say(warp: float, weft: float, notes: int, warnings: int) -> None:
-    """Our own limits, at a pitch of 1 mm: a warp of .12, .25, .67, .75 of it, a weft of .4, .55, 1.4, 1.6 of the gap."""
+    """Our limits, at a pitch of 1 mm: a warp of .12, .25, .67, .75 of it, a weft of .4, .55, 1.4, 1.6 of the gap."""
     found = pairing_said(1, soft(warp), soft(weft))
     assert (len(found.notes), len(found.warnings)) == (notes, warnings)
 

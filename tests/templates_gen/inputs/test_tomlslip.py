@@ -17,7 +17,7 @@ from templates_gen.inputs.stock_file import StockFileError
 KIT = resources.files("templates_gen").joinpath("data/demo.toml").read_text(encoding="utf-8")
 STOCK = resources.files("templates_gen").joinpath("data/stock.toml").read_text(encoding="utf-8")
 NAME, WIDTH = 'name = "Willow frame, small"', 'outer_width = "40 cm"'
-READING, BEADS = '{pairs = 13, window = "5 cm"}', 'beads = {number = 26, over = "5 cm"}'
+READING, BEADS = '{pairs = 13, window = "5 cm"}', 'beads = {number = 36, over = "5 cm"}'
 
 MENDED = [
     (NAME, "name = Willow frame, small", NAME),
@@ -46,8 +46,8 @@ MENDED = [
     (READING, '{pairs = 13 window = "5 cm"}', READING + ","),
     (READING, '{pairs = 13, window = "5 cm"', READING + ","),
     (READING + ",", READING, READING + ","),
-    (BEADS, 'beads = {number = 26, over = "5 cm"', BEADS),
-    (BEADS, 'beads = number = 26, over = "5 cm"}', BEADS),
+    (BEADS, 'beads = {number = 36, over = "5 cm"', BEADS),
+    (BEADS, 'beads = number = 36, over = "5 cm"}', BEADS),
     ('draw_in = "2 %"', "draw_in = 2 %", 'draw_in = "2 %"'),
     ('draw_in = "2 %"', "draw_in = 0,02", "draw_in = 0.02"),
     ('draw_in = "2 %"', "draw_in = .02", "draw_in = 0.02"),

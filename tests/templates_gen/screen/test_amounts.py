@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+import math
 from pathlib import Path
 from typing import Any
 
@@ -57,9 +58,15 @@ def test_the_demo_kit_has_every_figure() -> None:
 
 
 def test_the_demo_figures_by_hand() -> None:
-    """26 beads in 5 cm are 10.4 picks a cm; 650 - 30 mm of frame; 443 tex: each figure from those it rests on."""
+    """36 beads in 5 cm are 14.4 picks a cm; 650 - 30 mm of frame; 443 tex: each figure from those it rests on.
+
+    Its warp of 20/11 mm and its beads of 50/36 mm fill .818 of a pitch of 3.92 mm: 35.9 % taken up (Peirce 1937).
+    """
     values = plan_of()
-    assert values["picks_per_cm"] == 10.4
+    assert values["picks_per_cm"] == pytest.approx(14.4)
+    filled = (20 / 11 + 50 / 36) / (4 * 0.98)
+    bent = math.sqrt(1 - filled**2) + filled * math.asin(filled) - 1
+    assert values["weft_take_up"] == pytest.approx(bent)
     assert values["weavable_height_mm"] == 550 - 30 - 2 * 3 - 2 * 30 - 80
     by_rows = 2 * 0.240 * (1 + 0.272) + 4 * 0.05 + 6 * (0.030 + 0.015) + 0.15 + 0.1  # two rows, 27.2 % take-up
     assert values["heading_thread_m"] == pytest.approx(2 * by_rows, rel=0.001)
@@ -67,7 +74,7 @@ def test_the_demo_figures_by_hand() -> None:
     assert values["warp_total_m"] == pytest.approx((way + values["heading_thread_m"] + 0.2) * 1.1)
     tex = 590.541 / 12 * 30  # ASTM D2260: tex times cotton count is 590.541
     assert values["warp_total_g"] == pytest.approx(values["warp_total_m"] * tex / 1000, rel=1e-5)
-    picks = 2 * 176  # as many whole beads of 50 / 26 mm as 340 mm hold
+    picks = 2 * 244  # as many whole beads of 50 / 36 mm as 340 mm hold
     woven = 0.240 * 0.98 * picks * (1 + values["weft_take_up"])
     assert values["weft_total_m"] == pytest.approx(woven + 44 * 2 * 0.025)
     assert values["weft_total_g"] == pytest.approx(values["weft_total_m"] * 2 * 50 / 160)
@@ -113,12 +120,12 @@ def test_people_read_both_systems_and_what_is_assumed() -> None:
     assert f"), {metres * METRE_YD:.1f} yd (" in rows["Warp"]
     assert f"about {grams:.1f} g (" in rows["Warp weight"]
     assert f"), {grams * GRAM_OZ:.2f} oz (" in rows["Warp weight"]
-    assert "measured: 26 beads" in rows["Picks"]
+    assert "measured: 36 beads" in rows["Picks"]
     assert "assumed: " in rows["Weft weight"]
     assumed = said.split("\nAssumed\n")[1].splitlines()
     assert "  10 % of warp thread to spare." in assumed
-    assert "1.82 mm, 0.072 in" in rows["Weft, soft"]
-    assert "1.01 mm, 0.04 in" in rows["Weft, pressed"]
+    assert "about 1.80 mm (1.62 to 1.80), 0.071 in" in rows["Weft, soft"]
+    assert "about 1.01 mm (0.90 to 1.15), 0.040 in" in rows["Weft, pressed"]
 
 
 def test_a_kit_in_inches_reads_inches_first(kit: Path) -> None:
