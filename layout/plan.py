@@ -8,6 +8,7 @@ from fractions import Fraction
 from layout.estimate.estimate import estimate
 from layout.frames.load import Load, load_on
 from layout.frames.tension import WarpThread
+from layout.frames.travel import travel_notes, travel_warnings
 from layout.kit.ends import counted_by
 from layout.kit.kit import Kit
 from layout.kit.questions import questions
@@ -99,8 +100,10 @@ def plan(kit: Kit) -> Plan:
     load = _load(kit, warp)
     amounts = estimate(kit, warp)
     pulled = ends.pulled_by(load.thread.high)
-    notes = sett.notes + warp.notes + load.notes + amounts.notes
-    warnings = questions(kit) + sett.warnings + warp.warnings + load.warnings + pulled + amounts.warnings
+    tightening = (kit.frame, load.thread, _thread(kit))
+    notes = sett.notes + warp.notes + load.notes + travel_notes(*tightening) + amounts.notes
+    warnings = questions(kit) + sett.warnings + warp.warnings + load.warnings + pulled
+    warnings += travel_warnings(*tightening) + amounts.warnings
     return Plan(kit, warp, notes, warnings, amounts)
 
 

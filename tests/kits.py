@@ -78,6 +78,9 @@ NAILS: dict[str, object] = {
 ROD: dict[str, object] = {"weaving.near_hold": "loose rod"}
 """From a loose rod, on round bars or flat ends."""
 
+TRAVEL: dict[str, object] = {"frame.tensioner": "rods", "frame.travel": "20 mm"}
+"""A height that can be adjusted, on any kind of frame."""
+
 KINDS: dict[str, dict[str, object]] = {
     "round bars": {},
     "round bars, odd": {"weaving.tie_off": "far end", "weaving.doubled_selvedges": 1},
@@ -92,6 +95,8 @@ KINDS: dict[str, dict[str, object]] = {
     "notched already, two ends": NOTCHED | {"frame.notch_density": "1.25 per cm"},
     "pegged ends": PEGGED,
     "pegged ends, odd": PEGGED | {"weaving.tie_off": "far end", "weaving.doubled_warp": True},
+    "round bars on rods": dict(TRAVEL),
+    "figure eight on wedges": CROSSED | TRAVEL | {"frame.tensioner": "wedges"},
     "nails": NAILS,
     "nails, odd": NAILS | {"frame.nail_length": "12 mm", "weaving.tie_off": "far end", "weaving.start": "right"},
 }

@@ -123,6 +123,8 @@ def placed(key: str, value: object) -> tuple[dict[str, Any], str]:
         place |= _YARN.get(leaf, {})
     if key.startswith(("frame.dip.", "frame.pluck.")):  # a pull is found from a thread whose weight is known
         values["warp"] = {"count": 300, "system": "tex"}
+    if key == "frame.travel":
+        place["tensioner"] = "rods"
     place[leaf] = value
     return values, f"{at}.{leaf}".removeprefix(".")
 

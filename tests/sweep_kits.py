@@ -74,6 +74,11 @@ _TURNS: tuple[Changes, ...] = (
     {"room.heading": None, "room.heading_rows": 5, "room.worked": "with a needle", "room.hand": None},
     {"room": {}, "weaving.woven_from": "back"},
 )
+_TRAVELS: tuple[Changes, ...] = (
+    {},
+    {"frame.tensioner": "rods", "frame.travel": "15 mm"},
+    {"frame.tensioner": "wedges", "frame.travel": "1 3/16 in"},
+)
 AXES: Axes = {
     "ends": tuple(_ENDS.values()),
     "unit": ("mm", "in"),
@@ -85,6 +90,7 @@ AXES: Axes = {
     "size": _SIZES,
     "picks": _PICKS,
     "pull": _PULLS,
+    "travel": _TRAVELS,
     "turn": _TURNS,
 }
 
@@ -97,7 +103,7 @@ def changes_of(row: Changes, width: str) -> Changes:
         "frame.margin": row["margin"],
         "paper": {"size": row["paper"], "lay": row["lay"]},
     }
-    for name in ("ends", "sett", "size", "picks", "pull", "turn"):
+    for name in ("ends", "sett", "size", "picks", "pull", "travel", "turn"):
         part = row[name]
         assert isinstance(part, dict)
         changes |= part

@@ -41,6 +41,11 @@ def test_a_sample_kit_is_whole(path: Path) -> None:
     assert lacking(planned.kit, parts_of(outputs), outputs.without) == ()
 
 
+def test_a_sample_kit_shows_a_travel() -> None:
+    """One of the sample kits can be adjusted in height."""
+    assert any(kitfile.load(path).frame.travel for path in SAMPLE_KITS.glob("*.toml"))
+
+
 def test_the_sample_kits_show_what_others_do_not() -> None:
     """Beside the demo kit there are notches to be made, and there already, pegs, nails, a figure eight, a loose rod."""
     kits = [kitfile.load(path) for path in SAMPLE_KITS.glob("*.toml")]

@@ -18,5 +18,5 @@ def heading_height(kit: Kit, woven: Quantity, end: End) -> float:
     near = end_width(kit).value + apart_at(kit).value
     heading = heading_of(kit.amounts.room).height.value
     if end == "far" and kit.weaving.how_wound == "loose rod":  # laid at the far end as the warp is begun
-        return float(kit.frame.outer_height.mm) - near
+        return float(kit.frame.tightened.outer_height.mm) - near
     return near if end == "near" else near + 2 * heading + woven.value

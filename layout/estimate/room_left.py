@@ -69,12 +69,12 @@ def weavable_of(kit: Kit) -> Quantity:
 def _inner(kit: Kit, wide: Quantity) -> Fraction:
     """How much warp in mm headings, weaving and hand may share."""
     way = way_of(kit.frame.ends, kit.weaving.how_wound)
-    return way.open_warp(kit.frame.ends, kit.frame, wide.value, kit.weaving)
+    return way.open_warp(kit.frame.ends, kit.frame.tightened, wide.value, kit.weaving)
 
 
 def room_left(kit: Kit, warp: Warp, thread: Quantity, weavable: Quantity, woven: Quantity) -> RoomLeft:
     """The room of a kit whose ends are `thread` mm thick, of which `weavable` mm can be and `woven` mm are woven."""
-    given, frame = kit.amounts.room, kit.frame
+    given, frame = kit.amounts.room, kit.frame.tightened
     wide = end_width(kit)
     inner, room = _inner(kit, wide), _room(given, apart_at(kit))
     way = way_of(frame.ends, warp.winding)
@@ -132,7 +132,8 @@ def _too_low(kit: Kit, room: RoomTaken, wide: Quantity) -> FieldError:
     """The refusal of a frame in which no height is left to weave; of what takes the height, if no frame would do."""
     outer = kit.frame.outer_height
     kept = way_of(kit.frame.ends, kit.weaving.how_wound).kept(kit.weaving)
-    least = Length(Fraction(_taken(room) + 2 * wide.value) + kept, outer.unit)
+    gained = kit.frame.travel.mm if kit.frame.travel else 0
+    least = Length(Fraction(_taken(room) + 2 * wide.value) + kept - gained, outer.unit)
     if least.mm + _LEAST_WOVEN > LONGEST.mm:
         return _too_much(room, wide)
     asked = kit.weaving.height.mm if kit.weaving.height else Fraction(_LEAST_WOVEN)

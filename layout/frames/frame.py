@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from fractions import Fraction
 
 from layout.frames.kinds.frame_end import FrameEnd
@@ -15,7 +15,8 @@ class Frame:
 
     `side_width` is the width of each side piece and `side_thickness` what it is from face to back, None where the kit
     does not say; `margin` is kept free between a side and the weaving.
-    An `end_width` is that of a board across the frame's height, if it is known.
+    An `end_width` is that of a board across the frame's height, if it is known. A frame whose height can be adjusted is
+    wound at `outer_height`, its lowest, and then tightened until it is up to `travel` higher.
     """
 
     ends: FrameEnd
@@ -25,6 +26,7 @@ class Frame:
     margin: Length
     end_width: Length | None = None
     side_thickness: Length | None = None
+    travel: Length | None = None
 
     @property
     def widest_weaving(self) -> Length:
@@ -36,3 +38,11 @@ class Frame:
     def sides_deep_mm(self) -> Fraction:
         """How thick the side pieces are; where the kit does not say, as thick as the frame ends."""
         return self.side_thickness.mm if self.side_thickness else self.ends.deep_mm
+
+    @property
+    def tightened(self) -> Frame:
+        """The frame as it stands while it is woven on: at its greatest height, with no travel left."""
+        if self.travel is None:
+            return self
+        high = Length(self.outer_height.mm + self.travel.mm, self.outer_height.unit)
+        return replace(self, outer_height=high, travel=None)

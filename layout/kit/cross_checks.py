@@ -7,6 +7,7 @@ from fractions import Fraction
 from math import floor
 from typing import Any
 
+from layout.frames.travel import travel_offered
 from layout.kit.ends import counted_by, ends_errors, frame_of
 from layout.kit.fields import example_of
 from layout.kit.frame_inputs import LONGEST
@@ -16,7 +17,7 @@ from layout.kit.strength_inputs import strength_errors
 from layout.kit.tables import filled
 from layout.kit.winding_errors import winding_errors
 from layout.messages.catalogue import Message
-from layout.messages.roles import Cross, Refusal
+from layout.messages.roles import Cross, Refusal, Travel
 from layout.sett.sett import SettInput, take_sett
 from layout.values.errors import FieldError, leave_out, shown
 from layout.values.units import Length, Sett, mm_in, say_length, up
@@ -33,12 +34,25 @@ def cross_checks(got: Got) -> list[FieldError]:
         *sett_errors(got),
         *ends_errors(got),
         *winding_errors(got),
+        *_travel_errors(got),
         *_side_errors(got),
         *_weaving_errors(got),
         *strength_errors(got),
         *_washed_errors(got),
         *_cartoon_errors(got),
     ]
+
+
+def _travel_errors(got: Got) -> Iterator[FieldError]:
+    """What tightens a warp makes the frame higher, and nothing else does."""
+    if not {"frame.tensioner", "frame.travel", "frame.outer_height"} <= set(got):
+        return
+    tensioner, travel, height = (got[f"frame.{key}"] for key in ("tensioner", "travel", "outer_height"))
+    if tensioner != "none" and travel is None:
+        example = f'travel = "{up(Length(travel_offered(height.mm), height.unit))}"'
+        yield FieldError("frame.travel", Travel.LEFT_OUT, shown(None), example)
+    if tensioner == "none" and travel is not None:
+        yield FieldError("frame.tensioner", Travel.TENSIONER, shown("none"), 'tensioner = "rods"')
 
 
 def _cartoon_errors(got: Got) -> Iterator[FieldError]:
@@ -140,7 +154,9 @@ def _weaving_errors(got: Got) -> Iterator[FieldError]:
         values = {"taken": _say(taken, room), "least": say_length(Length(_LEAST_ROOM))}
         values["together"] = _say(taken + _LEAST_ROOM, room)
         yield FieldError("frame.outer_height", Cross.FRAME_HIGHER, say_length(frame.outer_height), example, **values)
-    elif height and height.mm >= room.mm and got.get("weaving.near_hold", "bar") == "bar":
+        return
+    room = Length(frame.tightened.outer_height.mm - taken, room.unit)
+    if height and height.mm >= room.mm and got.get("weaving.near_hold", "bar") == "bar":
         example = f'height = "{_fitting(room)}"'
         yield FieldError("weaving.height", Cross.WEAVING_HEIGHT, say_length(height), example, room=say_length(room))
 

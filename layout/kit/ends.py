@@ -18,7 +18,7 @@ from layout.values.units import Length, Sett, say_density, say_length
 
 Got = Mapping[str, Any]
 _SIZES = ("outer_width", "outer_height", "side_width", "margin")
-_MORE = ("side_thickness",)  # sizes of a frame that may be left out
+_MORE = ("side_thickness", "travel")  # sizes of a frame that may be left out
 _WOUND_ONLY = {"slant": "shared", "first_pass": "face"}
 
 

@@ -71,6 +71,7 @@ FRAME_INPUTS = (
         default="none",
         choices=("none", "rods", "wedges"),
     ),
+    Input("frame.travel", "length", KitHelp.FRAME_TRAVEL, '"15 mm"', low=_mm(1), high=_mm(300)),
     Input("frame.dip.load", "force", KitHelp.FRAME_DIP_LOAD, '"20 g"'),
     Input("frame.dip.length", "length", KitHelp.FRAME_DIP_LENGTH, '"400 mm"', low=_mm(50), high=LONGEST),
     Input("frame.dip.depth", "length", KitHelp.FRAME_DIP_DEPTH, '"5 mm"', low=_TENTH, high=_mm(50)),

@@ -7,7 +7,7 @@ about 2 W s / d (from d1^2 - d2^2 = 4 W s), which gives the difference that half
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import NamedTuple
 
 from layout.drawing.metrics import FontMetrics
@@ -20,6 +20,7 @@ from layout.messages.roles import Check as Said
 from layout.parts.frame_figure import WIDE, frame_figure
 from layout.parts.frame_pull import Both, Table, measuring_table, measuring_words, pull_words
 from layout.plan import Plan
+from layout.values.units import say_length
 
 _APART, _INDENT, _BLANK, _AIR, _LESS = 10.0, 5.0, 6.4, 2.6, 0.8
 _COLUMN, _ALONE = 86.8, 116.0  # how wide the words are set: beside the picture, and without it
@@ -42,10 +43,10 @@ def frame_check(plan: Plan, metrics: FontMetrics, *, low: bool = False) -> Part:
     column = _Column(metrics, _COLUMN if not low else _ALONE, low)
     shapes, foot = column.set(checks(plan))
     if low:
-        return _part("frame-check", shapes, foot, column.wide)
+        return at_lowest(plan, _part("frame-check", shapes, foot, column.wide))
     picture, floor = frame_figure(plan.kit.frame, metrics)
     shapes += Placing(0, -WIDE - _APART, 0).shapes(picture)
-    return _part("frame-check", shapes, min(foot, floor), column.wide, picture=True)
+    return at_lowest(plan, _part("frame-check", shapes, min(foot, floor), column.wide, picture=True))
 
 
 def frame_check_in_two(plan: Plan, metrics: FontMetrics) -> tuple[Part, Part]:
@@ -53,7 +54,8 @@ def frame_check_in_two(plan: Plan, metrics: FontMetrics) -> tuple[Part, Part]:
     column = _Column(metrics, _COLUMN, low=True)
     every = checks(plan)
     bare, warped = column.set(every[:_BARE]), column.set(every[_BARE:], _BARE + 1)
-    return _part("frame-check", *bare, column.wide), _part("pull-check", *warped, column.wide)
+    checked = at_lowest(plan, _part("frame-check", *bare, column.wide))
+    return checked, _part("pull-check", *warped, column.wide)
 
 
 _SAID = {"frame-check": (Said.TITLE, Said.NOTE), "pull-check": (Said.TITLE_PULL, Said.NOTE_PULL)}
@@ -66,6 +68,14 @@ def _part(name: str, shapes: list[Shape], foot: float, wide: float, *, picture: 
     hairs = (hair for point in datum for hair in cross(point, _ARM, Pen.REGISTER))
     title, note = map(ENGLISH.say, _SAID[name])
     return Part(name, title, (*shapes, *hairs), datum, box, (note,), whole=True)
+
+
+def at_lowest(plan: Plan, part: Part) -> Part:
+    """The same with a note where the frame's height can be adjusted."""
+    frame = plan.kit.frame
+    if frame.travel is None:
+        return part
+    return replace(part, notes=(*part.notes, ENGLISH.say(Said.AT_LOWEST, low=say_length(frame.outer_height))))
 
 
 def checks(plan: Plan) -> tuple[Check, ...]:

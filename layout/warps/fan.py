@@ -49,10 +49,11 @@ class Fan:
 
 
 def fan_of(frame: Frame, warp: Warp) -> Fan:
-    """The fan of `warp` on its frame."""
-    own = way_of(frame.ends, warp.winding).courses(frame.ends, frame, warp)
-    courses = _unrolled(frame, warp) if own is None else own
-    return Fan(float(frame.outer_height.mm), float(TOLERANCE * warp.pitch), frozenset(courses))
+    """The fan of `warp` on its frame while it is woven on."""
+    tight = frame.tightened
+    own = way_of(tight.ends, warp.winding).courses(tight.ends, tight, warp)
+    courses = _unrolled(tight, warp) if own is None else own
+    return Fan(float(tight.outer_height.mm), float(TOLERANCE * warp.pitch), frozenset(courses))
 
 
 def way_between(frame: Frame) -> float:

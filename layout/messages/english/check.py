@@ -7,6 +7,7 @@ from layout.messages.roles import Check
 
 MESSAGES: dict[Role, str | Plural] = {
     Check.TITLE: "Frame check",
+    Check.AT_LOWEST: "Its height can be adjusted: measure it at its lowest, {low}.",
     Check.NOTE: "Check the frame before you warp it, and write down what you find.",
     Check.TITLE_PULL: "Pull check",
     Check.NOTE_PULL: "Check the pull when the frame is warped, and write down what you find.",

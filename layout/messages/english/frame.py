@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from layout.messages.catalogue import Plural, Role
 from layout.messages.english.forms import needs
-from layout.messages.roles import Beam, EndNeed
+from layout.messages.roles import Beam, EndNeed, Travel
 
 MESSAGES: dict[Role, str | Plural] = {
     Beam.MODULUS: "Elastic modulus of {material} {modulus} N/mm2 ({least} to {most}), {source}.",
@@ -81,4 +81,20 @@ MESSAGES: dict[Role, str | Plural] = {
     ),
     EndNeed.WEIGHED_WARP: needs("the weight of the warp, by its count or by a ball, under [warp]"),
     EndNeed.BORE: needs("less than the bar's diameter, {diameter}"),
+    Travel.NEEDS: "The stretch of a thread under its pull, what knots and loops give way, and what weaving takes up.",
+    Travel.BEDDING: "Knots and loops give way by 2 to 5 mm (from memory).",
+    Travel.TAKEN_UP: "The warp loses 1 to 2 % of its length as it is woven (from memory).",
+    Travel.TWO_HEIGHTS: (
+        "Wind with the frame at its lowest, {low}, and weave with it tightened, up to {tight}: thread, marks and "
+        "strips go by the first, the room to weave, fringes and the fan of the ends by the second."
+    ),
+    Travel.SHORT: (
+        "Tightening takes about {need} mm (up to {most} mm), more than the travel of {travel}: lengthen the rods or "
+        "wedges, or wind the warp tighter."
+    ),
+    Travel.MAY_BE_SHORT: (
+        "Tightening takes about {need} mm, but it may take up to {most} mm, more than the travel of {travel}."
+    ),
+    Travel.LEFT_OUT: needs("to be given with a tensioner"),
+    Travel.TENSIONER: needs("rods or wedges, which lengthen a frame with a travel"),
 }

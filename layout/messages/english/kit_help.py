@@ -52,6 +52,9 @@ MESSAGES: dict[Role, str | Plural] = {
     ),
     KitHelp.FRAME_TENSION: "how hard one thread of the warp pulls; left out, 1 to 8 N are assumed, mostly 3 N",
     KitHelp.FRAME_TENSIONER: "what tightens the warp once it is wound",
+    KitHelp.FRAME_TRAVEL: (
+        "how much higher the frame can be made to tighten the warp, whose outer_height is then its lowest"
+    ),
     KitHelp.FRAME_DIP_LOAD: "a weight hung at the middle of one thread of the finished warp",
     KitHelp.FRAME_DIP_LENGTH: "how long that thread is free between the bars",
     KitHelp.FRAME_DIP_DEPTH: "how far the weight pulls it aside, at most a sixtieth of its length",

@@ -19,6 +19,10 @@ MESSAGES: dict[Role, str | Plural] = {
     Winding.NOTE_NOTCHED: "Not to scale. All ends lie on the face; every turn goes round a tooth.",
     Winding.NOTE_PEGGED: "Not to scale. All ends lie on the face; every peg turns two of them.",
     Winding.NOTE_NAILED: "Not to scale. All ends lie on the face; every nail turns two of them.",
+    Winding.TIGHTEN: (
+        "Wind with the frame at its lowest, {low}; then tighten it, to no more than {tight}. It stores energy: rods "
+        "and wedges can fly when they slip, so wear glasses and ease it off before you cut or loosen anything."
+    ),
     Winding.NEAR_END: "near end",
     Winding.FAR_END: "far end",
     Winding.TIE_ON: "tie on",

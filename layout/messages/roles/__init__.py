@@ -2,7 +2,7 @@
 
 from layout.messages.roles.cutting import CutNeed, CutNote, CutWord
 from layout.messages.roles.estimate import Add, Narrow, Pairing, Reason, Room, Stated
-from layout.messages.roles.frame import Beam, EndNeed
+from layout.messages.roles.frame import Beam, EndNeed, Travel
 from layout.messages.roles.help import KitHelp, StockHelp
 from layout.messages.roles.job import JobSheet
 from layout.messages.roles.kit import Cross, Table, WindingNeed
@@ -74,6 +74,7 @@ __all__ = [
     "Table",
     "Thickness",
     "ThicknessKind",
+    "Travel",
     "Value",
     "WarpNeed",
     "WarpNote",

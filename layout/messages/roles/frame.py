@@ -53,3 +53,16 @@ class EndNeed(Role):
     BORE = "endneed.bore"
     DIP = "endneed.dip"
     WEIGHED_WARP = "endneed.weighed_warp"
+
+
+class Travel(Role):
+    """A frame whose height can be adjusted."""
+
+    NEEDS = "travel.needs"
+    BEDDING = "travel.bedding"
+    TAKEN_UP = "travel.taken_up"
+    TWO_HEIGHTS = "travel.two_heights"
+    SHORT = "travel.short"
+    MAY_BE_SHORT = "travel.may_be_short"
+    LEFT_OUT = "travel.left_out"
+    TENSIONER = "travel.tensioner"

@@ -45,6 +45,7 @@ class KitHelp(Role):
     FRAME_SIDE_THICKNESS = "kit_help.frame_side_thickness"
     FRAME_TENSION = "kit_help.frame_tension"
     FRAME_TENSIONER = "kit_help.frame_tensioner"
+    FRAME_TRAVEL = "kit_help.frame_travel"
     FRAME_DIP_LOAD = "kit_help.frame_dip_load"
     FRAME_DIP_LENGTH = "kit_help.frame_dip_length"
     FRAME_DIP_DEPTH = "kit_help.frame_dip_depth"

@@ -108,6 +108,7 @@ class Winding(Role):
     NOTE_NOTCHED = "winding.note.notched"
     NOTE_PEGGED = "winding.note.pegged"
     NOTE_NAILED = "winding.note.nailed"
+    TIGHTEN = "winding.tighten"
     NEAR_END = "winding.near_end"
     FAR_END = "winding.far_end"
     TIE_ON = "winding.tie_on"
@@ -156,6 +157,7 @@ class Check(Role):
 
     TITLE = "check.title"
     NOTE = "check.note"
+    AT_LOWEST = "check.at_lowest"
     TITLE_PULL = "check.title.pull"
     NOTE_PULL = "check.note.pull"
     CAUTION = "check.caution"

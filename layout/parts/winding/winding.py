@@ -10,6 +10,7 @@ from layout.drawing.metrics import FontMetrics
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Point, Shape, cross
 from layout.drawing.sheet import Part
+from layout.frames.frame import Frame
 from layout.messages.english import ENGLISH
 from layout.messages.roles import Winding
 from layout.parts.winding.face import Face
@@ -17,6 +18,7 @@ from layout.parts.winding.scale import FULL, LOW
 from layout.parts.winding.side import side_view
 from layout.parts.winding.words import legend, words
 from layout.plan import Plan
+from layout.values.units import say_length
 
 _ARM, _OFF = 0.5, 1.5
 
@@ -32,5 +34,13 @@ def winding(plan: Plan, metrics: FontMetrics, *, low: bool = False) -> Part:
     x, near, far = face.scale.outer / 2 + _OFF, face.height("near"), face.height("far")
     datum = Point(-x, near), Point(x, near), Point(-x, far)
     shapes += [hair for point in datum for hair in cross(point, _ARM, Pen.REGISTER)]
-    title, note = ENGLISH.say(Winding.TITLE), ENGLISH.say(face.kind.note)
-    return Part("winding", title, tuple(shapes), datum, face.scale.box, (note,), whole=True)
+    notes = (ENGLISH.say(face.kind.note), *_tightening(plan.kit.frame))
+    return Part("winding", ENGLISH.say(Winding.TITLE), tuple(shapes), datum, face.scale.box, notes, whole=True)
+
+
+def _tightening(frame: Frame) -> tuple[str, ...]:
+    """How a frame whose height can be adjusted is used, and what to mind."""
+    if frame.travel is None:
+        return ()
+    low, tight = (say_length(each.outer_height) for each in (frame, frame.tightened))
+    return (ENGLISH.say(Winding.TIGHTEN, low=low, tight=tight),)

@@ -48,8 +48,10 @@ def check_frame_words(kit: Kit, sett: Fraction, warp: Mapping[str, str], seen: F
     if not wrong:
         heights = [accounted.places[title][0].y for title in titles]
         wrong += [] if heights == sorted(heights, reverse=True) else [finding(Frame.ORDER)]
+    travels = kit.frame.travel is not None and not pulls
+    lowest = [ENGLISH.say(Check.AT_LOWEST, low=say_length(kit.frame.outer_height))] if travels else []
     title, note = (Check.TITLE_PULL, Check.NOTE_PULL) if pulls else (Check.TITLE, Check.NOTE)
-    return Findings(0.0, tuple(wrong)) + check_heads([seen], ENGLISH.say(title), warp, [ENGLISH.say(note)])
+    return Findings(0.0, tuple(wrong)) + check_heads([seen], ENGLISH.say(title), warp, [ENGLISH.say(note), *lowest])
 
 
 def _messages(

@@ -16,6 +16,7 @@ from templates_gen.verify.kinds.truths import truth_of
 from templates_gen.verify.printed.expected import Expected
 from templates_gen.verify.printed.height import heading_mm, together_mm
 from templates_gen.verify.search import root
+from templates_gen.verify.tight import as_woven
 
 _TENTH = 0.1 * (1 + 1e-9)
 _FIGURES = 12
@@ -27,7 +28,8 @@ class Followed:
     """Every end of `kit`, woven `woven` mm high, from the near marks on; heights in mm above the near outer edge."""
 
     def __init__(self, kit: Kit, woven: float, marks: Expected, ends: int) -> None:
-        self.kit, self.woven, self.pitch = kit, woven, float(marks.limits[1] - marks.limits[0]) / ends
+        self.woven, self.pitch = woven, float(marks.limits[1] - marks.limits[0]) / ends
+        kit = self.kit = as_woven(kit)
         self.high = float(kit.frame.outer_height.mm)
         turn = 1 if kit.weaving.start == "left" else -1
         near, far = ([turn * float(x) for x in side] for side in (marks.near, marks.far))

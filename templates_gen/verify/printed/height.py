@@ -10,6 +10,7 @@ from fractions import Fraction
 from layout.kit.kit import Kit
 from layout.plan import Plan
 from templates_gen.verify.kinds.truths import truth_of
+from templates_gen.verify.tight import as_woven, woven_at
 
 _FINEST = 10**6  # the finest part in which a guess, or what fits, is said
 _ROW, _ROWS = 1.5, 2  # how high a heading row is, and how many there are, if a kit does not say
@@ -40,8 +41,8 @@ def asked_mm(kit: Kit) -> Fraction:
     room = kit.amounts.room
     hand = _BY_NEEDLE if room.worked == "with a needle" else _BY_HAND
     hand = hand if room.hand is None else float(room.hand.mm)
-    sliding = truth_of(kit).open_mm(kit.frame.ends, kit)
-    left = (float(kit.frame.outer_height.mm) if sliding is None else sliding) - hand
+    sliding = truth_of(kit).open_mm(kit.frame.ends, as_woven(kit))
+    left = (float(woven_at(kit).mm) if sliding is None else sliding) - hand
     for _ in ("near", "far"):
         left -= heading_mm(kit) + (together_mm(kit) if sliding is None else 0.0)
     return Fraction(left).limit_denominator(_FINEST)

@@ -16,6 +16,7 @@ from templates_gen.verify.printed.expected_passes import ExpectedPass
 from templates_gen.verify.printed.picture import DrawnPass, Picture
 from templates_gen.verify.printed.warp_words import clauses
 from templates_gen.verify.said import Word, account, check_heads, words_on
+from templates_gen.verify.tight import tightening
 
 _EACH = (
     Winding.NEAR_END,
@@ -51,7 +52,7 @@ def check_winding_words(
         wrong += _misplaced(accounted.places, wanted, picture, on_rod=truth.on_rod)
         wrong += _legend(accounted.places, truth.legend, picture)
     wrong += _numbers(truth.winds, wanted, shown, picture)
-    head = check_heads([seen], ENGLISH.say(Winding.TITLE), warp, [ENGLISH.say(truth.note)])
+    head = check_heads([seen], ENGLISH.say(Winding.TITLE), warp, [ENGLISH.say(truth.note), *tightening(kit)])
     return Findings(0.0, tuple(wrong)) + head
 
 

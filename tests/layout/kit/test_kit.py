@@ -130,7 +130,9 @@ def test_a_kit_tells_every_input_it_has(base: dict[str, Any]) -> None:
     )
     weaving = {"tie_off": "far end", "doubled_selvedges": 1, "doubled_warp": True}
     board = {} if base is ROUND else {"end_width": "40 mm"}
-    strength = {"tension": "150 g", "material": "oak", "modulus": 12_000} | (board or {"bar_bore": "8 mm"})
+    strength = {"tension": "150 g", "material": "oak", "modulus": 12_000, "tensioner": "rods", "travel": "2 cm"} | (
+        board or {"bar_bore": "8 mm"}
+    )
     strength |= {"side_thickness": "20 mm"} | {key: BESIDE[f"frame.{key}"] for key in ("dip", "pluck")}
     frame, warp = base["frame"] | strength, {"count": 300, "system": "tex"}
     values = changed(base, sett=base["sett"] | own, weaving=base["weaving"] | weaving, frame=frame, warp=warp)
