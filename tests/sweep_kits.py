@@ -57,13 +57,15 @@ _PICKS: tuple[Changes, ...] = (
     {"weft": {"wrap": {"turns": 11, "window": "2 cm"}}},
 )
 _WARP = {"count": 300, "system": "tex", "fibre": "cotton"}
+_RODS: Changes = {"frame.tensioner": "rods", "frame.travel": "15 mm"}
+_WEDGES: Changes = {"frame.tensioner": "wedges", "frame.travel": "1 3/16 in"}
 _PULLS: tuple[Changes, ...] = (
     {},
     {"frame.material": "oak", "frame.end_width": "30 mm", "frame.tension": "2 N"},
     {"frame.material": "steel", "frame.end_width": "1 1/4 in", "frame.tension": "7 oz"},
-    {"frame.material": "mdf", "frame.end_width": "40 mm", "frame.left_warped": "months", "warp": _WARP},
+    {"frame.material": "mdf", "frame.end_width": "40 mm", "frame.left_warped": "months", "warp": _WARP} | _RODS,
     {"frame.modulus": 12_500, "frame.dip": {"load": "20 g", "length": "40 cm", "depth": "6 mm"}, "warp": _WARP},
-    {"frame.pluck": {"hertz": 181.5, "length": "14 3/8 in"}, "frame.tension": "3.3 N", "warp": _WARP},
+    {"frame.pluck": {"hertz": 181.5, "length": "14 3/8 in"}, "frame.tension": "3.3 N", "warp": _WARP} | _WEDGES,
 )
 _TURNS: tuple[Changes, ...] = (
     {},
@@ -73,11 +75,6 @@ _TURNS: tuple[Changes, ...] = (
     {"room.heading": "half hitches", "weaving.woven_from": "back", "weaving.cartoon": "mirrored"},
     {"room.heading": None, "room.heading_rows": 5, "room.worked": "with a needle", "room.hand": None},
     {"room": {}, "weaving.woven_from": "back"},
-)
-_TRAVELS: tuple[Changes, ...] = (
-    {},
-    {"frame.tensioner": "rods", "frame.travel": "15 mm"},
-    {"frame.tensioner": "wedges", "frame.travel": "1 3/16 in"},
 )
 AXES: Axes = {
     "ends": tuple(_ENDS.values()),
@@ -90,7 +87,6 @@ AXES: Axes = {
     "size": _SIZES,
     "picks": _PICKS,
     "pull": _PULLS,
-    "travel": _TRAVELS,
     "turn": _TURNS,
 }
 
@@ -103,7 +99,7 @@ def changes_of(row: Changes, width: str) -> Changes:
         "frame.margin": row["margin"],
         "paper": {"size": row["paper"], "lay": row["lay"]},
     }
-    for name in ("ends", "sett", "size", "picks", "pull", "travel", "turn"):
+    for name in ("ends", "sett", "size", "picks", "pull", "turn"):
         part = row[name]
         assert isinstance(part, dict)
         changes |= part

@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
+from dataclasses import replace
 from typing import Any
 
-from kits import FLAT, NAILS, NOTCHED, PEGGED
+from kits import FLAT, NAILS, NOTCHED, PEGGED, TRAVEL
 from wrong_builders import Wrong, returns, swap, value
 
 import layout.parts.winding.kinds.nailed as nailed_module
@@ -145,6 +146,16 @@ PICTURES: Mapping[str, Wrong] = {
         NAILS, PICTURE, value(nailed_module.NailedPicture, "note", Winding.NOTE_PEGGED)
     ),
     "the knots of nails on the wood": Wrong(NAILS, PICTURE, swap(nailed_module.NailedPicture, "knot", beside_its_nail)),
+    "nothing said of tightening": Wrong(TRAVEL, PICTURE, value(winding_module, "_tightening", lambda _: ())),
+    "wound at its highest": Wrong(
+        TRAVEL,
+        PICTURE,
+        swap(
+            winding_module,
+            "_tightening",
+            lambda right: lambda frame: right(replace(frame, outer_height=frame.tightened.outer_height)),
+        ),
+    ),
     "doubled ends not said in a picture": Wrong(DOUBLED, PICTURE, value(Plan, "doubled", property(lambda _: ()))),
 }
 """By a name that says what is wrong."""

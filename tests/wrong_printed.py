@@ -7,10 +7,11 @@ from dataclasses import replace
 from fractions import Fraction
 from typing import Any
 
-from kits import FLAT, NAILS, NOTCHED, PEGGED
+from kits import FLAT, NAILS, NOTCHED, PEGGED, TRAVEL
 from wrong_builders import Spoil, Wrong, returns, swap, value
 
 import layout.estimate.headings as headings_module
+import layout.estimate.room_left as room_left_module
 import layout.parts.guide_words as guide_words_module
 import layout.parts.strip as strip_module
 import layout.parts.strips.pegged as holes_module
@@ -89,6 +90,33 @@ PRINTED: Mapping[str, Wrong] = {
             lambda right: (
                 lambda frame, warp, across, _, period: right(frame, warp, across, lambda _: Fraction(0), period)
             ),
+        ),
+    ),
+    "the fan of a frame at its lowest": Wrong(
+        TRAVEL | {"weaving.slant": "face straight"},
+        "spacing-guide.pdf",
+        swap(
+            guide_words_module,
+            "fan_of",
+            lambda right: lambda frame, warp: right(replace(frame, travel=None), warp),
+        ),
+    ),
+    "the fan of nails on a frame at its lowest": Wrong(
+        NAILED | TRAVEL,
+        "spacing-guide.pdf",
+        swap(
+            guide_words_module,
+            "fan_of",
+            lambda right: lambda frame, warp: right(replace(frame, travel=None), warp),
+        ),
+    ),
+    "a far heading as if woven at the lowest height": Wrong(
+        TRAVEL | {"weaving.height": "as high as fits", "weaving.slant": "face straight"},
+        "spacing-guide.pdf",
+        swap(
+            room_left_module,
+            "_inner",
+            lambda right: lambda kit, wide: right(replace(kit, frame=replace(kit.frame, travel=None)), wide),
         ),
     ),
     # what is counted off, and what is tied outside

@@ -7,7 +7,7 @@ from dataclasses import replace
 from fractions import Fraction
 from typing import Any
 
-from kits import NOTCHED, PEGGED
+from kits import NOTCHED, PEGGED, TRAVEL
 from wrong_builders import Spoil, Wrong, returns, swap, value
 
 import layout.frames.load as load_module
@@ -137,6 +137,10 @@ SHEETS: Mapping[str, Wrong] = {
         MEASURED | SMALL,
         CHECK,
         returns(products_module, "frame_check_in_two", lambda two: (two[0], without_last(two[1]))),
+    ),
+    "nothing said of the lowest height": Wrong(TRAVEL, CHECK, value(check_module, "at_lowest", lambda _, part: part)),
+    "checked at the greatest height": Wrong(
+        TRAVEL, CHECK, reworded(check_module, Check.AT_LOWEST, low=lambda _: "57 cm")
     ),
     "both cards with the title of one": Wrong(
         MEASURED | SMALL, CHECK, instead(check_module, Check.TITLE_PULL, Check.TITLE)

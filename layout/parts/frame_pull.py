@@ -75,12 +75,12 @@ def measuring_words(plan: Plan) -> str:
     """How the pull of one thread is measured."""
     if plan.warp_thread is None:
         return ENGLISH.say(Said.MEASURE_UNWEIGHED)
-    return ENGLISH.say(Said.MEASURE_HOW, length=say_length(plan.kit.frame.outer_height))
+    return ENGLISH.say(Said.MEASURE_HOW, length=say_length(plan.kit.frame.tightened.outer_height))
 
 
 def measuring_table(plan: Plan) -> Table:
     """By the pull of a thread in N: the weight that makes it dip by a sixtieth, and its pitch, free over the height."""
-    thread, frame = plan.warp_thread, plan.kit.frame
+    thread, frame = plan.warp_thread, plan.kit.frame.tightened
     if thread is None:
         return ()
     imperial = frame.outer_width.imperial

@@ -15,6 +15,7 @@ from templates_gen.messages.roles.proof_printed import Frame
 from templates_gen.verify.finding import Finding, finding
 from templates_gen.verify.printed.pull import stretch_of, tex_of
 from templates_gen.verify.said import Word
+from templates_gen.verify.tight import woven_at
 
 _PULLS = (1, 2, 3, 5, 8, 12)
 _SIXTIETH = math.atan2(1 / 60, 1 / 2)
@@ -29,7 +30,7 @@ def measuring_words(kit: Kit) -> str:
     """How the pull of one thread is measured."""
     if tex_of(kit) is None:
         return ENGLISH.say(Check.MEASURE_UNWEIGHED)
-    return ENGLISH.say(Check.MEASURE_HOW, length=say_length(kit.frame.outer_height))
+    return ENGLISH.say(Check.MEASURE_HOW, length=say_length(woven_at(kit)))
 
 
 def table_rows(kit: Kit) -> list[list[str]]:
@@ -39,7 +40,7 @@ def table_rows(kit: Kit) -> list[list[str]]:
         return []
     ounces = kit.frame.outer_width.imperial
     grams = [_grams(pull, stretch_of(kit, tex)[1]) / (_OUNCE if ounces else 1) for pull in _PULLS]
-    high = kit.frame.outer_height.mm / 1000
+    high = woven_at(kit).mm / 1000
     weights = ENGLISH.say(Check.ROW_OUNCES if ounces else Check.ROW_GRAMS)
     return [
         [ENGLISH.say(Check.ROW_PULL), *map(str, _PULLS)],
