@@ -20,13 +20,12 @@ from layout.messages.roles import Reason, Spacing, WarpNeed, WarpNote
 from layout.sett.sett import SettTaken
 from layout.values.errors import FieldError
 from layout.values.limits import plain
-from layout.values.quantity import Quantity, computed
+from layout.values.quantity import Quantity
 from layout.values.units import Length, exact_length, say_length
 from layout.warps.layout_result import LayoutResult, looser
-from layout.warps.serpentine import courses_between, laid_between
+from layout.warps.serpentine import BetweenPegs, courses_between, laid_between
 from layout.warps.warp import Warp
 from layout.warps.way import Course, Way
-from layout.yardage.thread import pegged_path
 
 _THINNEST = Fraction(1, 2)  # mm: thinner nails are refused
 _PERIOD = 2  # there and back: the next two passes lie as these do
@@ -47,14 +46,11 @@ class NailedEnds(Way[NailEnd]):
         """Between nails, round half a nail at every turn."""
         rows = frame.outer_height.mm - 2 * ends.edge_distance.mm
         across = float(ends.nail_diameter.mm) + thread.value
-        try:
-            some, more, whole = (
-                pegged_path(count, rows, warp.pitch, across) for count in (_PERIOD, 2 * _PERIOD, warp.ends)
-            )
-        except FieldError:
-            raise _too_thick(warp, across, thread) from None
+        between = BetweenPegs(warp, rows, ends.nail_diameter.mm)
+        if across > between.widest:
+            raise _too_thick(warp, across, thread)
         said = ENGLISH.say(Reason.ROUND_NAILS)
-        return computed(more.value - some.value, said, thread), computed(whole.value, said)
+        return between.two_ends(_PERIOD, said, thread), between.whole(thread).explained(said)
 
     def courses(self, ends: NailEnd, frame: Frame, warp: Warp) -> Iterator[Course]:
         """Of the first pass up and the first pass down."""

@@ -21,13 +21,13 @@ from layout.messages.roles import Reason, Room, Spacing, WarpNeed
 from layout.sett.sett import SettTaken
 from layout.values.errors import FieldError
 from layout.values.limits import plain
-from layout.values.quantity import Quantity, computed
+from layout.values.quantity import Quantity
 from layout.values.units import Length, exact_length, say_length
 from layout.warps.layout_result import LEAST_WOOD, LayoutResult, looser
-from layout.warps.serpentine import courses_between, laid_between
+from layout.warps.serpentine import BetweenPegs, courses_between, laid_between
 from layout.warps.warp import Warp
 from layout.warps.way import Course, Way
-from layout.yardage.thread import peg_warnings, pegged_path
+from layout.yardage.thread import peg_warnings
 
 _THINNEST = Fraction(1)  # mm: thinner pegs are refused
 _PERIOD = 4  # after so many passes staggered pegs stand as they stood before
@@ -48,15 +48,10 @@ class PeggedEnds(Way[PeggedEnd]):
         """Between pegs, round half a peg at every turn."""
         rows = frame.outer_height.mm - 2 * (ends.edge_distance.mm + ends.row_distance.mm)
         across = float(ends.peg_diameter.mm) + thread.value
-        try:
-            some, more, whole = (
-                pegged_path(count, rows, warp.pitch, across, ends.row_distance.mm)
-                for count in (_PERIOD, 2 * _PERIOD, warp.ends)
-            )
-        except FieldError:
-            raise _too_thick(warp, across, thread) from None
-        said = ENGLISH.say(Reason.ROUND_PEGS)
-        return computed((more.value - some.value) * 2 / _PERIOD, said, thread), whole
+        between = BetweenPegs(warp, rows, ends.peg_diameter.mm, ends.row_distance.mm)
+        if across > between.widest:
+            raise _too_thick(warp, across, thread)
+        return between.two_ends(_PERIOD, ENGLISH.say(Reason.ROUND_PEGS), thread), between.whole(thread)
 
     def courses(self, ends: PeggedEnd, frame: Frame, warp: Warp) -> Iterator[Course]:
         """Of the first passes; after four of them the staggered pegs stand as they stood before."""

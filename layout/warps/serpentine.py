@@ -8,12 +8,15 @@ from __future__ import annotations
 
 import math
 from collections.abc import Callable, Iterator
+from dataclasses import dataclass
 from fractions import Fraction
 
 from layout.frames.frame import Frame
+from layout.values.quantity import Quantity, combine
 from layout.warps.layout_result import LayoutResult
 from layout.warps.warp import Pass, Warp
 from layout.warps.way import Course
+from layout.yardage.thread import pegged_path
 
 
 def laid_between(ends: int, pitch: Fraction, half: Fraction) -> LayoutResult:
@@ -50,3 +53,38 @@ def courses_between(
         at_half = from_centre + side * (across / 2 / math.cos(lean) + (float(high) / 2 - bottom) * math.tan(lean))
         wanted = float((k + Fraction(1, 2)) * warp.pitch - warp.width / 2)
         yield at_half - wanted, side * math.tan(lean)
+
+
+@dataclass(frozen=True, slots=True)
+class BetweenPegs:
+    """The way of a thread between two rows of pegs `peg` thick, `rows` from centre to centre, every second one `apart`
+    further out; all in mm.
+    """
+
+    warp: Warp
+    rows: Fraction
+    peg: Fraction
+    apart: Fraction = Fraction(0)
+
+    @property
+    def widest(self) -> float:
+        """The most that peg and thread may be together."""
+        return min(float(2 * self.warp.pitch), float(self.rows))
+
+    def two_ends(self, period: int, said: str, thread: Quantity) -> Quantity:
+        """There and back with both turns, as an average of `period` passes, after which pegs stand as before."""
+        return combine(
+            lambda thick: (self._way(2 * period, thick) - self._way(period, thick)) * 2 / period, said, thread
+        )
+
+    def whole(self, thread: Quantity) -> Quantity:
+        """All ends. A thread that may be too thick for its pegs is taken as thick as they allow."""
+        reason = self._path(self.warp.ends, thread.value).reason
+        return combine(lambda thick: self._way(self.warp.ends, thick), reason, thread)
+
+    def _way(self, count: int, thick: float) -> float:
+        return self._path(count, thick).value
+
+    def _path(self, count: int, thick: float) -> Quantity:
+        across = min(float(self.peg) + thick, self.widest)
+        return pegged_path(count, self.rows, self.warp.pitch, across, self.apart)
