@@ -74,10 +74,10 @@ def _thread(key: str, thread: Thread, unstated: Spun) -> Thickness | None:
 
 def _wrapped(key: str, label: Thickness | None, wrap: Wrap | None) -> Thickness | None:
     found = of_wrap(wrap.turns, float(wrap.window.mm), Wrapped(wrap.how) if wrap.how else None) if wrap else None
-    return known(label, found, partial(_apart, f"{key}.wrap"))
+    return known(label, found, partial(apart, f"{key}.wrap"))
 
 
-def _apart(key: str, label: Quantity, wrap: Quantity) -> str:
+def apart(key: str, label: Quantity, wrap: Quantity) -> str:
     """What is said of a wrap that the label does not allow."""
     names = {"least": label.low, "most": label.high, "low": wrap.low, "high": wrap.high}
     sizes = {name: plain(round(size, 2)) for name, size in names.items()}

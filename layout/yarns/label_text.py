@@ -45,7 +45,8 @@ _COUNT = re.compile(r"(?P<before>[a-z ]*)(?P<count>.*?)(?P<after>[a-z ]*)", re.I
 _APART = re.compile(r"\s*[/=,;]\s*|\s+(?:in|per|to|is|for)\s+|\s+", re.IGNORECASE)
 _LAST = re.compile(r"(?P<word>[a-z]+)\.?$", re.IGNORECASE)
 
-_FIBRES = {"ne": "cotton", "worsted": "wool", "run": "wool", "lea": "linen"}
+FIBRES = {"ne": "cotton", "worsted": "wool", "run": "wool", "lea": "linen"}
+"""The fibre that a system of counts is named after."""
 _NAMED = {"cotton": Fibre.COTTON, "wool": Fibre.WOOL, "linen": Fibre.LINEN}
 
 
@@ -140,7 +141,7 @@ def _system(word: str, text: str) -> str:
 
 def fibre_of(labels: Sequence[Read]) -> Quantity:
     """The specific volume of the fibre that the labels' count is named after, else of wool; always assumed."""
-    named = {_FIBRES.get(label.system, "") for label in labels}
+    named = {FIBRES.get(label.system, "") for label in labels}
     fibre = named.pop() if len(named) == 1 else ""
     why = ENGLISH.say(YarnReason.FIBRE_BY_COUNT, fibre=_NAMED[fibre]) if fibre else ENGLISH.say(YarnReason.FIBRE_WOOL)
     return assumed(specific_volume(fibre or "wool").value, why)

@@ -13,7 +13,7 @@ from layout.values.errors import FieldError, FieldErrors
 from templates_gen.lettering.fonts import metrics
 from templates_gen.messages.errors import OptionError
 from templates_gen.messages.language import message
-from templates_gen.messages.roles.inputs import Readings
+from templates_gen.messages.roles.inputs import GuessOption, Readings, YarnOption
 
 _EXAMPLE = '--count 11 --over "2 in"'
 _UNIT = '--unit "4 cm"'
@@ -23,6 +23,9 @@ _READING = re.compile(r"sett\.readings\[(\d+)\](?:\.(\w+))?")
 
 def sett_of(counts: Sequence[str], windows: Sequence[str], unit: str | None) -> SettTaken:
     """The sett that wrap readings say; FieldErrors naming --count, --over and --unit."""
+    if not counts and not windows:
+        yarns = '--warp "12 Ne x 6"'
+        raise OptionError("--count", GuessOption.READING_OR_YARNS, YarnOption.NOTHING, _EXAMPLE, yarns=yarns)
     if len(counts) != len(windows):
         got = Message(Readings.COUNTS, {"counts": len(counts), "windows": len(windows)})
         raise OptionError("--over", Readings.PAIRED, got, _EXAMPLE)

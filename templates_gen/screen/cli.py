@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import io
 import sys
+from collections.abc import Callable
 from pathlib import Path
 from typing import Any
 
@@ -18,7 +19,23 @@ from templates_gen.screen.terminal import refuse, say, say_json
 
 KIT = click.argument("kit", required=False, type=NAME)
 STOCK = click.option("--stock", type=NAME, metavar="FILE", help="What parts are cut from; else 3 mm birch plywood.")
+YARNS = (
+    click.option("--warp", metavar="YARN", help='The warp by its label, such as "12 Ne x 6".'),
+    click.option("--weft", metavar="YARN", help='The weft, or one strand of it, such as "50 g in 160 m".'),
+    click.option("--strands", metavar="NUMBER", help="How many such strands are woven as one."),
+    click.option("--warp-wraps", metavar="TURNS", help="Turns of the warp alone that fill the window."),
+    click.option("--weft-wraps", metavar="TURNS", help="Turns of the weft alone, all its strands together."),
+    click.option("--wrapped", metavar="HOW", help='"pushed together" until it takes no more, or "side by side".'),
+    click.option("--wraps-over", metavar="LENGTH", help="That window; 1 in if left out."),
+)
 JSON = click.option("--json", "as_json", is_flag=True, help="Print plain values for programs.")
+
+
+def yarn_options(command: Callable[..., None]) -> Callable[..., None]:
+    """The options that say two yarns apart."""
+    for option in reversed(YARNS):
+        command = option(command)
+    return command
 
 
 @click.group(cls=Commands, context_settings={"help_option_names": ["-h", "--help"]})
@@ -116,23 +133,47 @@ def plan(kit: Path | None, as_json: bool) -> None:
 
 
 @main.command()
-@click.option("--count", "counts", multiple=True, required=True, help="Whole warp-and-weft pairs counted.")
-@click.option(
-    "--over", "windows", multiple=True, required=True, help='The window they were counted in, such as "2 in".'
-)
+@click.option("--count", "counts", multiple=True, help="Whole warp-and-weft pairs counted.")
+@click.option("--over", "windows", multiple=True, help='The window they were counted in, such as "2 in".')
 @click.option("--unit", default=None, help='Marking unit, such as "1 in"; without it the smallest that does.')
+@yarn_options
 @JSON
 @sentences
-def sett(counts: tuple[str, ...], windows: tuple[str, ...], unit: str | None, as_json: bool) -> None:
-    """The sett from wrap readings: --count 11 --over "2 in", again for every reading."""
+def sett(
+    counts: tuple[str, ...], windows: tuple[str, ...], unit: str | None, as_json: bool, **yarns: str | None
+) -> None:
+    """The sett from wrap readings: --count 11 --over "2 in", again for every reading.
+
+    Without a reading, a first guess from the warp and the weft apart.
+    """
+    from templates_gen.inputs.guess_options import yarns_said
     from templates_gen.inputs.options import sett_of
     from templates_gen.screen import report
+    from templates_gen.screen.guess_report import guess_table, guess_values
 
-    taken = sett_of(counts, windows, unit)
+    said = yarns_said(yarns)
+    taken = sett_of(counts, windows, unit) if counts or windows or said is None else None
+    values = {**(report.sett_values(taken) if taken else {}), "first_guess": guess_values(said) if said else None}
     if as_json:
-        say_json(report.sett_values(taken))
+        say_json(values)
     else:
-        say(report.sett_table(taken))
+        say("\n\n".join([*([report.sett_table(taken)] if taken else []), *([guess_table(said)] if said else [])]))
+
+
+@main.command()
+@yarn_options
+@JSON
+@sentences
+def guess(as_json: bool, **yarns: str | None) -> None:
+    """A first guess of the sett before both yarns were wrapped together, and what to wrap next.
+
+    From labels or wraps: --warp "12 Ne x 6" --weft "50 g in 160 m" --strands 2, or --warp-wraps 22 --weft-wraps 12.
+    """
+    from templates_gen.inputs.guess_options import NOTHING_SAID, yarns_said
+    from templates_gen.screen.guess_report import guess_table, guess_values
+
+    said = yarns_said(yarns) or NOTHING_SAID
+    say_json(guess_values(said)) if as_json else say(guess_table(said))
 
 
 @main.command()

@@ -6,6 +6,7 @@ from layout.messages.catalogue import Plural, Role
 from layout.messages.english.forms import needs
 from templates_gen.messages.roles.inputs import (
     File,
+    GuessOption,
     Only,
     Readings,
     Toml,
@@ -89,6 +90,9 @@ MESSAGES: dict[Role, str | Plural] = {
     TrialLine.KEPT: "Kept there, so that the trial can be measured again: {entries}",
     TrialLine.ONE: "1 measurement",
     TrialLine.SEVERAL: "{count} measurements from {low} to {high}",
+    GuessOption.WARP: needs("the warp by its label, or by --warp-wraps"),
+    GuessOption.STRANDS: needs("the label of one strand beside it, as --weft"),
+    GuessOption.READING_OR_YARNS: needs("a wrap reading of both yarns, or {yarns} for a first guess"),
     YarnOption.LABEL_OR_WRAP: needs("a yarn as its label says it, or {wrap} for a hand wrap alone"),
     YarnOption.ONLY: "only {options}",
     YarnOption.ONE_YARN: needs('one yarn only; of several, each says its own, such as "40 Ne x 2"'),

@@ -109,6 +109,14 @@ class TrialLine(Role):
     SEVERAL = "inputs.trial_line.several"
 
 
+class GuessOption(Role):
+    """Options that say two yarns, for a first guess of their sett."""
+
+    WARP = "inputs.guess_option.warp"
+    STRANDS = "inputs.guess_option.strands"
+    READING_OR_YARNS = "inputs.guess_option.reading_or_yarns"
+
+
 class YarnOption(Role):
     """Options of the command `yarn`."""
 

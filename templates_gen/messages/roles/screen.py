@@ -162,6 +162,15 @@ class CheckLine(Role):
     COUNTS = "screen.check_line.counts"
 
 
+class GuessRow(Role):
+    """What is said of a first guess of a sett."""
+
+    SETT = "screen.guess_row.sett"
+    WARP = "screen.guess_row.warp"
+    WEFT = "screen.guess_row.weft"
+    WHY = "screen.guess_row.why"
+
+
 class YarnRow(Role):
     """What the command `yarn` says."""
 

@@ -129,6 +129,7 @@ ALLOWED: dict[str, set[str]] = {
     "screen/amounts_report.py": {"every second"},
     "verify/kinds/truths.py": {"figure eight", "loose rod"},
     "verify/printed/gauge.py": {"round bars", "flat ends", "notched ends", "pegged ends"},
+    "verify/printed/pegs.py": {"pushed together", "side by side"},
     "verify/printed/expected.py": {"either end", "far end", "near end"},
 }
 """What looks like a sentence and is none, by module: words that stand in files or are read there."""

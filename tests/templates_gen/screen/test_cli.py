@@ -398,12 +398,25 @@ def test_readings_that_cannot_be_used_together(readings: tuple[str, ...]) -> Non
         assert key not in sentence
 
 
-@pytest.mark.parametrize("words", [("--count", "11"), ("--over", "2 in"), (), ("--count",), ("--speed", "3")])
-def test_missing_and_unknown_options(words: tuple[str, ...]) -> None:
+@pytest.mark.parametrize("words", [("--count",), ("--speed", "3")])
+def test_unknown_options_and_options_without_a_value(words: tuple[str, ...]) -> None:
     """Code 2 and a hint, as click has it."""
     result = run("sett", *words)
     assert (result.exit_code, result.stdout) == (2, "")
     assert "Error: " in result.stderr
+
+
+@pytest.mark.parametrize(
+    ("words", "said"),
+    [
+        (("--count", "11"), "--over: needs one window for every --count"),
+        (("--over", "2 in"), "--over: needs one window for every --count"),
+        ((), "--count: needs a wrap reading"),
+    ],
+)
+def test_half_a_reading_is_refused(words: tuple[str, ...], said: str) -> None:
+    """In one sentence, with what works."""
+    assert refused("sett", *words).startswith(said)
 
 
 # check
