@@ -15,7 +15,7 @@ from layout.values.quantity import Quantity, combine
 from layout.yardage.amounts import BallsNeed
 from layout.yardage.balls import Wanted, balls, balls_notes
 from layout.yardage.warp_thread import SPARE
-from layout.yardage.weft_total import area_notes, by_area, hem_length
+from layout.yardage.weft_total import area_notes, hem_length
 
 BEAD_OF_PITCH = (0.18, 0.50)
 """How high a bead stands on published weft-faced pieces, as a share of the pitch.
@@ -26,22 +26,20 @@ The least and the most are set about these. Our choice.
 
 
 class Bought(NamedTuple):
-    """In m of the bundle, except `per_m2` in g, and balls."""
+    """In m of the bundle, and balls."""
 
     hem_m: Quantity | None
     spare_m: Quantity | None
     to_buy_m: Quantity | None
-    per_m2: Quantity | None
     balls: tuple[BallsNeed, ...]
     notes: tuple[str, ...]
 
 
 def weft_bought(kit: Kit, known: YarnFacts, weft: WeftNeed, woven: tuple[Quantity, Quantity], pitch: float) -> Bought:
     """What to buy for a weaving of the size `woven` at a `pitch`, all in mm, and what is unlikely about its weft."""
-    per_m2 = by_area(weft.total_g, *woven) if weft.total_g else None
-    notes = _bead_notes(weft, pitch) + (area_notes(per_m2) if per_m2 else ())
+    notes = _bead_notes(weft, pitch) + (area_notes(weft.per_m2) if weft.per_m2 else ())
     if weft.laid_m is None or weft.total_m is None:
-        return Bought(None, None, None, per_m2, (), notes)
+        return Bought(None, None, None, (), notes)
     given = kit.amounts
     hem_mm = float(given.hem.mm) if given.hem else 0.0
     hem = hem_length(hem_mm, weft.laid_m, woven[1])
@@ -50,7 +48,7 @@ def weft_bought(kit: Kit, known: YarnFacts, weft: WeftNeed, woven: tuple[Quantit
     more = combine(_share, ENGLISH.say(Computed.SPARE_WEFT, **said), weft.total_m, hem, spare)
     all_of_it = combine(_sum, ENGLISH.say(Computed.WITH_SPARE, **said), weft.total_m, hem, more)
     made = balls_of(known, given.weft, weft.laid_m.scaled(1000), 2 * hem_mm / woven[1].value, kit.weft)
-    return Bought(hem if given.hem else None, more, all_of_it, per_m2, made.balls, notes + made.notes)
+    return Bought(hem if given.hem else None, more, all_of_it, made.balls, notes + made.notes)
 
 
 def _share(laid: float, hem: float, spare: float) -> float:

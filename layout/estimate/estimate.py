@@ -8,7 +8,7 @@ from functools import partial
 
 from layout.estimate.bought import warp_bought, weft_bought
 from layout.estimate.height import Woven, height_asked, woven_height
-from layout.estimate.narrowing import narrows_most
+from layout.estimate.narrowing import Soft, narrows_most
 from layout.estimate.pairing_advice import pairing_of
 from layout.estimate.room_left import room_left, weavable_of
 from layout.estimate.warp_need import ADD_WARP, warp_need
@@ -39,7 +39,7 @@ def estimate(kit: Kit, warp: Warp) -> Amounts:
     weft = _weft_of(kit, warp, weavable, given)
     high = _height(kit, weavable, given, weft.picks)
     woven = (_width(warp, _draw_in(given)), high.height)
-    room = room_left(kit, warp, known.thread, weavable, high.height)
+    room = room_left(kit, warp, known.thread_at(warp.pitch), weavable, high.height)
     heading = heading_of(kit.amounts.room)
     notes, warnings = pairing_of(warp.sett, known)
     bought = weft_bought(kit, known, weft, woven, float(warp.pitch))
@@ -71,7 +71,7 @@ def estimate(kit: Kit, warp: Warp) -> Amounts:
         weft_soft_mm=known.weft_thick.soft if known.weft_thick else None,
         bead_mm=weft.bead,
         bubble_rise=bubble_rise(weft.take_up) if weft.take_up else None,
-        weft_g_per_m2=bought.per_m2,
+        weft_g_per_m2=weft.per_m2,
         weft_tails_m=weft.tails_m if weft.total_m else None,
         weft_hem_m=bought.hem_m,
         weft_spare_m=bought.spare_m,
@@ -79,13 +79,18 @@ def estimate(kit: Kit, warp: Warp) -> Amounts:
         balls=cord.balls + bought.balls,
         woven_rows=high.rows,
         heading_rows=None if heading.hitched else heading.rows,
-        narrows_most=narrows_most(given, weft, partial(_weft_of, kit, warp, weavable)),
+        narrows_most=narrows_most(given, weft, _soft(known), partial(_weft_of, kit, warp, weavable)),
     )
     return replace(amounts, warnings=(*warnings, *amounts.conflicts))
 
 
 def _facts(kit: Kit, given: AmountsGiven) -> YarnFacts:
     return yarn_facts(given, 2 if kit.weaving.doubled_warp else 1)
+
+
+def _soft(known: YarnFacts) -> Soft:
+    warp, weft = known.warp_thick, known.weft_thick
+    return Soft(warp.soft if warp else None, weft.soft if weft else None)
 
 
 def _draw_in(given: AmountsGiven) -> Quantity:

@@ -31,7 +31,7 @@ class WarpNeed(NamedTuple):
 
 def warp_need(kit: Kit, warp: Warp, known: YarnFacts) -> WarpNeed:
     """The warp thread of one frame."""
-    given, way = kit.amounts.warp, thread_path(kit.frame, warp, known.thread)
+    given, way = kit.amounts.warp, thread_path(kit.frame, warp, known.thread_at(warp.pitch))
     knot = stated(given.knot, KNOT, Stated.KNOT)
     heading = heading_thread(kit, warp, known, stated(given.tail, TAIL, Stated.TAIL), knot)
     stretch, spare = stated(given.stretch, STRETCH, Stated.STRETCH), stated(given.spare, SPARE, Stated.SPARE)

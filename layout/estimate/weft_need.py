@@ -9,15 +9,17 @@ from typing import NamedTuple
 from layout.estimate.weft_colours import colours_of, tails_of
 from layout.kit.yarn_facts import YarnFacts
 from layout.messages.english import ENGLISH
-from layout.messages.roles import Add, Conflict, Reason
+from layout.messages.roles import Add, Computed, Conflict, Reason
 from layout.values.limits import plain
-from layout.values.quantity import Origin, Quantity, combine, met
+from layout.values.quantity import Origin, Quantity, combine, computed, met
 from layout.yardage.amounts import ColourNeed
 from layout.yardage.bead import Weave, bead_height, beads_counted, picks_counted, warp_guessed
 from layout.yardage.given import WeftGiven
 from layout.yardage.take_up import drawn, take_up
 from layout.yardage.warp_thread import weight
-from layout.yardage.weft_total import picks_of, scaled_from_sample, weft_length
+from layout.yardage.weft_total import by_area, picks_of, scaled_from_sample, weft_length
+
+_METRE = computed(1000.0, ENGLISH.say(Computed.AREA))
 
 ADD_PICKS = ENGLISH.say(Add.PICKS)
 ADD_TAKE_UP = ENGLISH.say(Add.TAKE_UP)
@@ -37,7 +39,7 @@ class Cloth(NamedTuple):
 class WeftNeed:
     """Bead in mm, picks per mm, take-up, m and g of the bundle as woven, its colours, and what to add for the rest.
 
-    `laid_m` is the weft without its tails.
+    `laid_m` is the weft without its tails, and `per_m2` what that weighs in g in a square metre.
     """
 
     bead: Quantity | None
@@ -46,6 +48,7 @@ class WeftNeed:
     tails_m: Quantity
     total_m: Quantity | None
     total_g: Quantity | None
+    per_m2: Quantity | None
     colours: tuple[ColourNeed, ...]
     to_add: tuple[str, ...]
 
@@ -68,6 +71,7 @@ def weft_need(known: YarnFacts, given: WeftGiven, pitch: Quantity, width: Quanti
     bead = _bead(weave, given)
     more = _take_up(weave, bead, given)
     laid, total, grams = _total(known, given, (bead, more), cloth)
+    per_m2 = _by_area(known, given, (bead, more))
     colours = colours_of(laid, given, known.weft) if laid and known.weft else ()
     lacking = (
         (bead, ADD_PICKS),
@@ -76,7 +80,9 @@ def weft_need(known: YarnFacts, given: WeftGiven, pitch: Quantity, width: Quanti
         (colours or None, ADD_COLOURS),
     )
     to_add = tuple(words for figure, words in lacking if figure is None and words)
-    return WeftNeed(bead, more, _metres(laid), tails_of(given).scaled(1 / 1000), _metres(total), grams, colours, to_add)
+    return WeftNeed(
+        bead, more, _metres(laid), tails_of(given).scaled(1 / 1000), _metres(total), grams, per_m2, colours, to_add
+    )
 
 
 def _metres(length: Quantity | None) -> Quantity | None:
@@ -134,6 +140,16 @@ def _total(
         return laid, total, grams
     total = grams.scaled(1e6 / tex).explained(ENGLISH.say(Reason.SAMPLE))
     return _without_tails(total, given), total, grams
+
+
+def _by_area(known: YarnFacts, given: WeftGiven, lies: tuple[Quantity | None, Quantity | None]) -> Quantity | None:
+    """The weft of a square metre in g, by the same two ways."""
+    bead, more = lies
+    found = by_area(bead, more, float(known.weft.tex)) if bead and more and known.weft else None
+    if given.sample is None:
+        return found
+    sample = scaled_from_sample(given.sample.grams, (given.sample.width.mm, given.sample.height.mm), (_METRE, _METRE))
+    return replace(_by_both(found, sample), conflicts=found.conflicts) if found else sample
 
 
 def _with_tails(laid: Quantity, given: WeftGiven) -> Quantity:

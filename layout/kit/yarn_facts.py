@@ -30,8 +30,6 @@ from layout.yarns.thickness import (
 )
 from layout.yarns.yarn import Bundle, Strand, Yarn, bundle
 
-_NO_THICKNESS = assumed(0.0, ENGLISH.say(Reason.NO_THICKNESS))
-
 
 @dataclass(frozen=True, slots=True)
 class YarnFacts:
@@ -42,10 +40,12 @@ class YarnFacts:
     warp_thick: Thickness | None
     weft_thick: Thickness | None
 
-    @property
-    def thread(self) -> Quantity:
-        """The thickness in mm of an end on its way round the frame; none, as an assumption, where it is not known."""
-        return self.lying or _NO_THICKNESS
+    def thread_at(self, pitch_mm: Fraction) -> Quantity:
+        """The thickness in mm of an end on its way round the frame.
+
+        Where it is not known, none is the likely value, as an assumption; ends so close are no thicker than the pitch.
+        """
+        return self.lying or assumed(0.0, ENGLISH.say(Reason.NO_THICKNESS), 0.0, float(pitch_mm))
 
     @property
     def lying(self) -> Quantity | None:

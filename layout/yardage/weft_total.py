@@ -52,13 +52,9 @@ def _length(width: float, height: float, bead: float, more: float) -> float:
 
 
 def hem_length(hem_mm: float, weft: Quantity, height: Quantity) -> Quantity:
-    """The weft of a hem, or waste, at each end of the piece, woven like the rest: a share of `weft`, in its unit.
-
-    At its least it goes by the height asked for, of which less may be woven by no more than a bead.
-    """
+    """The weft in mm of a hem, or waste, at each end of the piece, woven like the rest: a share of `weft`."""
     said = ENGLISH.say(Computed.HEM, hem=plain(hem_mm))
-    spread = (weft.low * 2 * hem_mm / height.high, weft.high * 2 * hem_mm / height.high)
-    return computed(weft.value * 2 * hem_mm / height.value, said, weft, spread=spread)
+    return combine(lambda way, high: way * 2 * hem_mm / high, said, weft, height, falling=(1,))
 
 
 def tails(lengths: Number, tail_mm: Number = TAIL_MM) -> Quantity:
@@ -133,11 +129,11 @@ def _side(side: Number) -> Quantity:
     return measured(length, ENGLISH.say(Computed.SIDE), length - off, length + off)
 
 
-def by_area(grams: Quantity, width: Quantity, height: Quantity) -> Quantity:
-    """The weight of the weft in g/m2; a larger piece takes more of it, so its size adds little to the range."""
-    each, most = width.value * height.value / 1e6, width.value * height.high / 1e6
-    spread = None if grams.exact else (grams.low / most, grams.high / most)
-    return computed(grams.value / each, ENGLISH.say(Computed.AREA), grams, spread=spread)
+def by_area(bead: Quantity, take_up: Quantity, tex: float) -> Quantity:
+    """The weight in g/m2 of a weft without its tails: two picks a bead, each longer by the take-up."""
+    return combine(
+        lambda high, more: 2 / high * (1 + more) * tex, ENGLISH.say(Computed.AREA), bead, take_up, falling=(0,)
+    )
 
 
 def area_notes(per_m2: Quantity) -> tuple[str, ...]:

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from layout.messages.catalogue import Message, Role
-from layout.messages.roles import Value, YarnNeed, YarnNumber
+from layout.messages.roles import Conflict, Value, YarnNeed, YarnNumber
 from layout.values.errors import FieldError, shown
 from layout.values.limits import above_zero, plain, whole
 from layout.values.numerals import read_number
@@ -16,6 +16,7 @@ from layout.values.units import read_length
 from layout.yarns.diameter import INCH, Diameter, compressed, craft_classes, specific_volume
 from layout.yarns.label import Wrap
 from layout.yarns.label_text import NO_PLIES, Read, fibre_of, read_label
+from layout.yarns.thickness import UNSTATED, Thickness, known, of_label, of_wrap
 from layout.yarns.yarn import Yarn, folded
 from layout.yarns.yarn_counts import ORDERS
 from templates_gen.inputs.options import whole_or_text
@@ -38,6 +39,14 @@ class YarnQuestion:
     volume: Quantity | None
     wrap: Wrap | None
     reasons: tuple[str, ...] = ()
+    fibre: str | None = None
+
+    @property
+    def thickness(self) -> Thickness | None:
+        """Pressed and soft, each with its range: by the label, narrowed by the wrap."""
+        label = of_label(float(self.yarn.tex), UNSTATED, self.fibre) if self.yarn else None
+        wrap = of_wrap(self.wrap.turns, float(self.wrap.window.mm), None) if self.wrap else None
+        return known(label, wrap, _apart)
 
     @property
     def compressed(self) -> Diameter | None:
@@ -74,7 +83,9 @@ def read_yarn_options(
         if len(yarns) > 1:
             yarns.append(folded(yarns, "YARN"))
         reasons = tuple(yarn.reason for yarn in yarns)
-        return YarnQuestion(yarns[-1], _volume(fibre, volume, labels), wrap, reasons)
+        return YarnQuestion(
+            yarns[-1], _volume(fibre, volume, labels), wrap, reasons, fibre and fibre.strip().casefold()
+        )
     beside = {"--plies": plies, "--order": order, "--fibre": fibre, "--volume": volume, "--weighed": weighed or None}
     given = [name for name, value in beside.items() if value is not None]
     if given or not wrap:
@@ -83,6 +94,12 @@ def read_yarn_options(
         only = Message(YarnOption.ONLY, {"options": listed(given)})
         raise OptionError("YARN", YarnNeed.LABEL, only, _EXAMPLE)
     return YarnQuestion(None, None, wrap)
+
+
+def _apart(label: Quantity, wrap: Quantity) -> str:
+    """What is said of a wrap that the label does not allow."""
+    names = {"least": label.low, "most": label.high, "low": wrap.low, "high": wrap.high}
+    return message(Conflict.WRAP_LABEL, wrap="--wraps", **{name: plain(round(mm, 2)) for name, mm in names.items()})
 
 
 def _labels(threads: Sequence[str], plies: str | None, order: str | None, *, weighed: bool) -> list[Read]:

@@ -13,8 +13,9 @@ from layout.yarns.yarn_counts import OUNCE_G, SYSTEMS, YARD_M, rounded_tex
 from templates_gen.inputs.yarn_options import YarnQuestion
 from templates_gen.messages.language import listed, message
 from templates_gen.messages.roles.screen import Measure, YarnRow
+from templates_gen.screen.ranges import THICK, about
 from templates_gen.screen.report import number
-from templates_gen.screen.tables import aligned
+from templates_gen.screen.tables import Line, aligned
 
 _BALLS = (
     (50, Measure.GRAMS, Fraction(50)),
@@ -23,13 +24,11 @@ _BALLS = (
 )
 _KEYS = {"m/100g": "m_per_100g", "yd/lb": "yd_per_lb"}
 
-Row = tuple[str, str, str]
-
 
 def yarn_values(asked: YarnQuestion) -> dict[str, object]:
     """The yarn for programs: null for what was not asked; lengths in mm, weights in g."""
     yarn, wrap, hard = asked.yarn, asked.wrap, asked.compressed
-    numbers = yarn.numbers() if yarn else {}
+    numbers, thick = yarn.numbers() if yarn else {}, asked.thickness
     return {
         **{_KEYS.get(key, key): number(numbers[key]) if yarn else None for key in SYSTEMS},
         "how": yarn.origin.value if yarn else None,
@@ -39,6 +38,9 @@ def yarn_values(asked: YarnQuestion) -> dict[str, object]:
         "soft_diameter_mm": _figure(wrap.diameter.figure) if wrap else None,
         "wraps_per_inch": number(asked.wraps_per_inch) if asked.wraps_per_inch else None,
         "craft_yarn_classes": list(asked.classes) if wrap else None,
+        "pressed_mm": _figure(thick.pressed) if thick else None,
+        "soft_mm": _figure(thick.soft) if thick else None,
+        "warnings": list(thick.soft.conflicts) if thick else [],
     }
 
 
@@ -63,7 +65,7 @@ def yarn_table(asked: YarnQuestion) -> str:
     return "\n".join([*head, *lines[: len(rows)], *gap, *lines[len(rows) :], "", *(f"  {why}" for why in reasons)])
 
 
-def _systems(yarn: Yarn) -> list[Row]:
+def _systems(yarn: Yarn) -> list[Line]:
     """The number in every system, and what it counts."""
     rows = []
     for key, value in yarn.numbers().items():
@@ -75,7 +77,7 @@ def _systems(yarn: Yarn) -> list[Row]:
     return rows
 
 
-def _balls(yarn: Yarn) -> list[Row]:
+def _balls(yarn: Yarn) -> list[Line]:
     """What is on balls of the usual weights."""
     rows = []
     for weight, unit, grams in _BALLS:
@@ -86,9 +88,9 @@ def _balls(yarn: Yarn) -> list[Row]:
     return rows
 
 
-def _thickness(asked: YarnQuestion) -> tuple[list[Row], list[str]]:
+def _thickness(asked: YarnQuestion) -> tuple[list[Line], list[str]]:
     """Both kinds of thickness, each labelled, and the reasons for them."""
-    rows: list[Row] = []
+    rows: list[Line] = []
     reasons: list[str] = []
     for diameter in (asked.compressed, asked.wrap and asked.wrap.diameter):
         if diameter:
@@ -101,6 +103,16 @@ def _thickness(asked: YarnQuestion) -> tuple[list[Row], list[str]]:
         found = listed(list(map(str, asked.classes))) or message(YarnRow.NO_CLASS)
         remark = YarnRow.CLASSES_ARE if len(asked.classes) > 1 else YarnRow.CLASS_IS
         rows.append((message(YarnRow.CLASS), found, message(remark, wraps=plain(asked.wraps_per_inch))))
-    if len(rows) > 2:
-        reasons.append(message(YarnRow.TWO_THICKNESSES))
-    return rows, reasons
+    return [*rows, *_ranges(asked)], [*reasons, *_lies(asked)]
+
+
+def _ranges(asked: YarnQuestion) -> list[Line]:
+    """Between what the yarn lies, pressed and soft."""
+    thick = asked.thickness
+    named = ((YarnRow.PRESSED, thick.pressed), (YarnRow.SOFT, thick.soft)) if thick else ()
+    return [(message(name), about(figure, THICK), figure.origin.value) for name, figure in named]
+
+
+def _lies(asked: YarnQuestion) -> list[str]:
+    thick = asked.thickness
+    return [message(YarnRow.LIES), *thick.soft.conflicts] if thick else []

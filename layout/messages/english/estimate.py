@@ -88,6 +88,8 @@ MESSAGES: dict[Role, str | Plural] = {
     Room.PEGS: needs("peg and thread together no thicker than two pitches, {most} mm"),
     Narrow.BEADS: "counting beads on a sample",
     Narrow.PICK: "pulling a pick out of a sample",
+    Narrow.WRAP_WEFT: "wrapping the weft",
+    Narrow.WRAP_WARP: "wrapping the warp",
     Narrow.DRAW_IN: "measuring how much a sample draws in",
     Narrow.SAMPLE: "weighing the weft of a sample",
 }

@@ -81,7 +81,7 @@ MESSAGES: dict[Role, str | Plural] = {
     Computed.WITH_SPARE: "The weft, its hem or waste, and {spare} % to spare.",
     Computed.SPARE_WEFT: "{spare} % of the weft and its hem or waste.",
     Computed.SIDE: "A side of the sample.",
-    Computed.AREA: "By the size as it is woven.",
+    Computed.AREA: "Without its tails.",
     Computed.LEFT: "Of {balls} balls of {grams} g, the spare not used.",
     YardageNeed.EDGE_RADIUS: needs("at most half the thickness and half the height ({most} mm)"),
     YardageNeed.CROSSED: needs(

@@ -97,5 +97,7 @@ class Narrow(Role):
 
     BEADS = "narrow.beads"
     PICK = "narrow.pick"
+    WRAP_WEFT = "narrow.wrap_weft"
+    WRAP_WARP = "narrow.wrap_warp"
     DRAW_IN = "narrow.draw_in"
     SAMPLE = "narrow.sample"

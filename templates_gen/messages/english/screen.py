@@ -167,5 +167,10 @@ MESSAGES: dict[Role, str | Plural] = {
     YarnRow.NO_CLASS: "none",
     YarnRow.CLASS_IS: "for {wraps} wraps to the inch",
     YarnRow.CLASSES_ARE: "for {wraps} wraps to the inch; the classes overlap",
-    YarnRow.TWO_THICKNESSES: "Soft and compressed are two thicknesses of one yarn: never compute with one of each.",
+    YarnRow.PRESSED: "pressed, in cloth",
+    YarnRow.SOFT: "soft, not pressed",
+    YarnRow.LIES: (
+        "How thick a yarn lies depends on how it is made and pressed. Under [warp] and [weft] a kit can say how it is "
+        "made (make) and how it was wrapped (wrap), which narrows both."
+    ),
 }

@@ -182,4 +182,6 @@ class YarnRow(Role):
     NO_CLASS = "screen.yarn_row.no_class"
     CLASS_IS = "screen.yarn_row.class_is"
     CLASSES_ARE = "screen.yarn_row.classes_are"
-    TWO_THICKNESSES = "screen.yarn_row.two_thicknesses"
+    PRESSED = "screen.yarn_row.pressed"
+    SOFT = "screen.yarn_row.soft"
+    LIES = "screen.yarn_row.lies"

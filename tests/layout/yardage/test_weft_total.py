@@ -154,5 +154,11 @@ def test_a_hem_is_woven_like_the_rest() -> None:
 @pytest.mark.parametrize(("grams", "count"), [(399, 1), (400, 0), (1200, 0), (2441, 0), (2500, 0), (2501, 1)])
 def test_an_unlikely_weight_by_area_is_a_note(grams: float, count: int) -> None:
     """Between 400 and 2500 g/m2, about P. Collingwood's heavy rug of 2441 (second-hand) and a light tapestry; ours."""
-    metre = given_figure(1000)
-    assert len(area_notes(by_area(given_figure(grams), metre, metre))) == count
+    assert len(area_notes(given_figure(grams))) == count
+
+
+def test_the_weight_by_area_by_hand() -> None:
+    """Beads of 2 mm, a tenth of take-up, 500 tex: 1000 picks of 1.1 m in a square metre are 1.1 km of it, 550 g."""
+    bead, more = measured(2, "Counted.", 1, 4), given_figure(0.1)
+    found = by_area(bead, more, 500)
+    assert (found.low, found.value, found.high) == pytest.approx((275, 550, 1100))

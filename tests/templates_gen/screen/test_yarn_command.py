@@ -69,10 +69,10 @@ def test_programs_get_these_keys_and_no_others() -> None:
     """Whatever was asked for; what was not is null."""
     keys = ["tex", "dtex", "denier", "nm", "ne", "worsted", "run", "lea", "m_per_100g", "yd_per_lb", "how", "because",
             "specific_volume_cm3_per_g", "compressed_diameter_mm", "soft_diameter_mm", "wraps_per_inch",
-            "craft_yarn_classes"]  # fmt: skip
+            "craft_yarn_classes", "pressed_mm", "soft_mm", "warnings"]  # fmt: skip
     label, wrap = values("8 Ne"), values("--wraps", 12, "--over", "1 in")
     assert list(label) == list(wrap) == keys
-    assert [key for key in keys if label[key] is None] == keys[-3:]
+    assert [key for key in keys if label[key] is None] == keys[14:17]
     assert [key for key in keys if wrap[key] is None] == [*keys[:11], *keys[12:14]]
 
 
@@ -90,7 +90,7 @@ def test_people_see_every_system() -> None:
         r"^compressed diameter +0\.455 mm +assumed; 55\.9 side by side to the inch$",
     ):
         assert re.search(row, said, re.MULTILINE), row
-    assert "soft" not in said
+    assert "soft diameter" not in said
     assert "2 plies, the take-up of the twist left out" in said
     assert "No fibre stated; cotton taken" in said
 
@@ -149,7 +149,22 @@ def test_two_thicknesses_are_told_apart() -> None:
     said = run("yarn", "240 m/100 g", "--wraps", 10, "--over", "1 in").stdout
     assert re.search(r"^compressed diameter +0\.\d+ mm +assumed", said, re.MULTILINE)
     assert re.search(r"^soft diameter +2\.540 mm +measured", said, re.MULTILINE)
-    assert "never compute with one of each" in said
+
+
+def test_label_and_wrap_narrow_both_thicknesses() -> None:
+    """By the label alone soft wool may lie anywhere in its class; a wrap leaves less, and one that cannot be warns."""
+    label, wrapped = (
+        values("300 tex", "--fibre", "wool"),
+        values("300 tex", "--fibre", "wool", "--wraps", 20, "--over", "2 in"),
+    )
+    for key in ("pressed_mm", "soft_mm"):
+        assert label[key]["low"] <= wrapped[key]["low"] <= wrapped[key]["high"] <= label[key]["high"]
+    assert wrapped["soft_mm"]["high"] - wrapped["soft_mm"]["low"] < label["soft_mm"]["high"] - label["soft_mm"]["low"]
+    assert (label["warnings"], wrapped["warnings"]) == ([], [])
+    (warning,) = values("300 tex", "--wraps", 2, "--over", "2 in")["warnings"]
+    assert warning in run("yarn", "300 tex", "--wraps", 2, "--over", "2 in").stdout
+    assert "--wraps" in warning
+    assert re.search(r"^pressed, in cloth +about 0\.", run("yarn", "300 tex").stdout, re.MULTILINE)
 
 
 @pytest.mark.parametrize(
