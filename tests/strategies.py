@@ -181,6 +181,16 @@ def dips(draw: st.DrawFn) -> dict[str, object]:
 plucks = st.fixed_dictionaries({"hertz": st.integers(10, 2000), "length": length_texts(50, 3000)})
 
 
+def _wind(weaving: dict[str, object], how: str) -> None:
+    """Keys of a weaving that is wound like that, without those that do not go with it."""
+    if how == "figure eight":
+        weaving["winding"], weaving["slant"] = how, "shared"
+    if how == "loose rod":
+        weaving |= {"near_hold": how, "rod_diameter": "3/8 in"}
+        for key in ("slant", "first_pass", "tie_off"):
+            weaving.pop(key, None)
+
+
 @st.composite
 def kits(
     draw: st.DrawFn, widest_mm: int = 1500, lays: tuple[str, ...] = ("auto", "straight", "diagonal", "tiles")
@@ -208,6 +218,8 @@ def kits(
             },
         )
     )
+    if frame["ends"] in ("round bars", "flat ends"):
+        _wind(weaving, draw(st.sampled_from(["round", "figure eight", "loose rod"])))
     sett = draw(sett_tables())
     frame |= draw(strength_keys())
     if frame["ends"] == "notched ends" and draw(st.booleans()) and "as_measured" not in sett:
