@@ -38,7 +38,7 @@ from layout.yardage.given import (
 from layout.yardage.weft_total import colour_shares
 from layout.yarns.label import Label, StrandGiven, Wrap
 from layout.yarns.yarn import MOST_STRANDS
-from layout.yarns.yarn_counts import ORDERS, read_folded, two_meanings
+from layout.yarns.yarn_counts import ORDERS, SYSTEMS, read_folded, two_meanings
 
 Leaves = Mapping[str, Any]
 Maker = Callable[[str, Leaves], Any]
@@ -88,6 +88,9 @@ def _apart(key: str, count: str, order: str | None, given: Leaves) -> tuple[Any,
         raise FieldError(f"{key}.plies", Table.PLIES_TWICE, str(given["plies"]), leave_out("plies"))
     if plies.denominator != 1 or not 1 <= plies <= 100:
         raise FieldError(f"{key}.count", Table.PLIES, shown(count), 'count = "8/2"')
+    counted = str(given.get("system"))
+    if plies > 1 and counted in SYSTEMS and SYSTEMS[counted].finished:
+        raise FieldError(f"{key}.system", Table.FOLDED_COUNT, shown(counted), 'system = "ne"', count=count)
     return number, int(plies)
 
 

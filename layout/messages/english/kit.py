@@ -28,6 +28,7 @@ MESSAGES: dict[Role, str | Plural] = {
         "round bars or flat ends, which the thread goes round; with {ends} it goes there and back on the face"
     ),
     WindingNeed.CROSSED_SLANT: needs("to be shared in a figure eight, where every end lies on both layers"),
+    Table.FOLDED_COUNT: needs("a system that counts the singles of {count}, not the finished yarn"),
     Table.ROWS_HITCHED: needs("to be left out beside a heading of half hitches, which has no rows"),
     Cross.MIRRORED: needs('woven_from = "back" beside it, since only what is woven from its back is mirrored'),
     WindingNeed.ROD_ONLY: needs('to be left out where no loose rod holds the warp (near_hold = "loose rod")'),

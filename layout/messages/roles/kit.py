@@ -25,6 +25,7 @@ class Table(Role):
     BEADS_AND_PICKS = "table.beads_and_picks"
     COLOUR_TWICE = "table.colour_twice"
     STRANDS = "table.strands"
+    FOLDED_COUNT = "table.folded_count"
     ROWS_HITCHED = "table.rows_hitched"
 
 

@@ -102,6 +102,11 @@ REFUSED: list[tuple[dict[str, Any], str, str]] = [
     ({"warp": {"count": 8, "system": "ne", **BALL}}, "warp", "one way of saying"),
     ({"warp": {"count": 8, "system": "ne", "weighed": True}}, "warp.weighed", "grams and a length"),
     ({"warp": {"count": 300, "system": "m/100g", "plies": 2}}, "warp.plies", "finished yarn"),
+    (
+        {"warp": {"count": "8/2", "order": "count/plies", "system": "yd/lb"}},
+        "warp.system",
+        "counts the singles of 8/2",
+    ),
     ({"warp": {"grams": 50}}, "warp.length", "both grams and a length"),
     ({"warp": {"length": "9 m"}}, "warp.grams", "both grams and a length"),
     ({"warp": {"threads": [{}]}}, "warp.threads[1]", "by count or by weight"),
