@@ -133,6 +133,8 @@ def frame_tables(draw: st.DrawFn, widest_mm: int) -> dict[str, object]:
         "side_width": draw(length_texts(0, width / 6)),
         "margin": draw(length_texts(3, width / 6)),
     }
+    if draw(st.booleans()):
+        table |= {"tensioner": draw(st.sampled_from(["rods", "wedges"])), "travel": draw(length_texts(1, 60))}
     kind = draw(st.sampled_from(["round bars", "flat ends", "notched ends", "pegged ends", "nails"]))
     if kind == "round bars":
         return {"ends": kind, "bar_diameter": draw(length_texts(4, 60)), **table}
