@@ -2,14 +2,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
-from dataclasses import replace
 from typing import NamedTuple
 
 from layout.frames.frame import Frame
 from layout.messages.english import ENGLISH
 from layout.messages.roles import Reason
-from layout.values.errors import FieldError
 from layout.values.quantity import Quantity
 from layout.warps.warp import Warp
 from layout.warps.ways import way_of
@@ -24,30 +21,9 @@ class ThreadPath(NamedTuple):
 
 def thread_path(frame: Frame, warp: Warp, thread: Quantity) -> ThreadPath:
     """The way of a warp whose thread is `thread` mm thick. FieldError where it does not fit between its pegs."""
-    likely = _path(frame, warp, thread)
-    if thread.exact or not likely.whole.exact:
-        return likely
-    found = [likely, *(_bound(frame, warp, thread, mm) or likely for mm in (thread.low, thread.high))]
-    return ThreadPath(*(_spanned([each[place] for each in found]) for place in (0, 1)))
-
-
-def _path(frame: Frame, warp: Warp, thread: Quantity) -> ThreadPath:
     two, all_ends = way_of(frame.ends, warp.winding).thread(frame.ends, frame, warp, thread)
     threads = sum(warp.threads)
     return ThreadPath(two, all_ends.scaled(threads / warp.ends).explained(_said(warp, two), thread))
-
-
-def _bound(frame: Frame, warp: Warp, thread: Quantity, mm: float) -> ThreadPath | None:
-    """The way of a thread as thin, or as thick, as it may be; None where that fits between no pegs, so cannot be."""
-    try:
-        return _path(frame, warp, replace(thread, value=mm, spread=None))
-    except FieldError:
-        return None
-
-
-def _spanned(found: Sequence[Quantity]) -> Quantity:
-    values = [each.value for each in found]
-    return replace(found[0], spread=(min(values), max(values)))
 
 
 def _said(warp: Warp, two: Quantity) -> str:
