@@ -9,7 +9,7 @@ from functools import partial
 from layout.estimate.bought import warp_bought, weft_bought
 from layout.estimate.height import Woven, height_asked, woven_height
 from layout.estimate.narrowing import Soft, narrows_most
-from layout.estimate.pairing_advice import pairing_of
+from layout.estimate.pairing_advice import guess_of, pairing_of
 from layout.estimate.room_left import room_left, weavable_of
 from layout.estimate.warp_need import ADD_WARP, warp_need
 from layout.estimate.weft_need import WeftNeed, picks_known, weft_need
@@ -45,6 +45,7 @@ def estimate(kit: Kit, warp: Warp) -> Amounts:
     bought = weft_bought(kit, known, weft, woven, float(warp.pitch))
     cord = warp_bought(kit, thread.total_g)
     finished, before = _finished(woven, _shrinkage(given))
+    guess = guess_of(known)
     amounts = Amounts(
         warp_per_wind_mm=thread.per_wind_mm,
         warp_total_m=thread.total_m,
@@ -79,6 +80,7 @@ def estimate(kit: Kit, warp: Warp) -> Amounts:
         balls=cord.balls + bought.balls,
         woven_rows=high.rows,
         heading_rows=None if heading.hitched else heading.rows,
+        first_guess_per_cm=guess.per_mm.scaled(10) if guess else None,
         narrows_most=narrows_most(given, weft, _soft(known), partial(_weft_of, kit, warp, weavable)),
     )
     return replace(amounts, warnings=(*warnings, *amounts.conflicts))

@@ -82,6 +82,9 @@ def room_left(kit: Kit, warp: Warp, thread: Quantity, weavable: Quantity, woven:
     turn = way.turn(frame.ends, frame, warp, wide.value, thread.value)
     fringe = fringes(inner, woven.value, near, turn)
     first, last = (computed(each.value, each.reason, room.heading, room.apart, wide, thread) for each in fringe)
+    if not woven.exact:
+        low, high = (fringes(inner, size, near, turn)[1].value for size in (woven.high, woven.low))
+        last = replace(last, spread=(low, high))
     if none := way.no_fringe():
         first = last = none
     tied = leashes(

@@ -54,7 +54,7 @@ class Amounts:
     `finished_mm` what shrinkage leaves of it, `for_finished_mm` what to weave for the size woven to be left.
     `weft_tails_m` is part of `weft_total_m`; `weft_hem_m` and `weft_spare_m` come on top, and `weft_to_buy_m` is all of
     it. `bead_mm` is the height of two picks, `bubble_rise` how high a pick is best laid, as a share of its width.
-    `narrows_most` says which measurement would narrow the weft most.
+    `narrows_most` says which measurement would narrow the weft most. `first_guess_per_cm` is a sett by the yarns.
     """
 
     warp_per_wind_mm: Quantity
@@ -92,6 +92,7 @@ class Amounts:
     woven_rows: int | None = None
     heading_rows: int | None = None
     narrows_most: Narrowing | None = None
+    first_guess_per_cm: Quantity | None = None
 
     @property
     def figures(self) -> Mapping[str, Quantity | None]:

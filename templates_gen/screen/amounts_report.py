@@ -33,6 +33,7 @@ def amounts_values(amounts: Amounts) -> dict[str, object]:
         **_sizes("finished", amounts.finished_mm),
         "woven_rows": amounts.woven_rows,
         "heading_rows": amounts.heading_rows,
+        **range_values("first_guess_per_cm", amounts.first_guess_per_cm),
         "narrows_most": amounts.narrows_most.key if amounts.narrows_most else None,
         "obtained": obtained,
     }
