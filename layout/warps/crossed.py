@@ -18,7 +18,7 @@ from layout.frames.kinds.frame_end import Ends
 from layout.frames.kinds.round_bars import RoundBar
 from layout.kit.kit import Weaving
 from layout.messages.english import ENGLISH
-from layout.messages.roles import Reason, WarpNote
+from layout.messages.roles import Reason, Spacing, WarpNote
 from layout.sett.sett import SettTaken
 from layout.values.quantity import Quantity, assumed, measured
 from layout.warps.layout_result import LayoutResult
@@ -33,6 +33,8 @@ _OTHER: Mapping[Layer, Layer] = {"face": "back", "back": "face"}
 
 class Crossed(Wound[Ends]):
     """A figure eight round both frame ends."""
+
+    spacing = (Spacing.WINDS, Spacing.WINDS_CROSS)
 
     def lay(self, count: int, sett: SettTaken, ends: Ends, weaving: Weaving, thread: Fraction | None) -> LayoutResult:
         """The marks of an open winding, its passes in one layer at the near end and in the other at the far end."""

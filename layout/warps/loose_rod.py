@@ -19,7 +19,7 @@ from layout.messages.english import ENGLISH
 from layout.messages.roles import Reason, Spacing, WarpNote
 from layout.sett.sett import SettTaken
 from layout.values.limits import plain
-from layout.values.quantity import Quantity, assumed, combine, measured
+from layout.values.quantity import Quantity, assumed, combine, computed, measured
 from layout.values.units import Length, say_length
 from layout.warps.layout_result import LayoutResult
 from layout.warps.warp import Pass, Warp
@@ -85,7 +85,7 @@ class FromRod(Way[FrameEnd]):
 
     def no_fringe(self) -> Quantity:
         """Both edges are loops that the rod held."""
-        return measured(0.0, _NO_FRINGE)
+        return computed(0.0, _NO_FRINGE)
 
 
 def _rod(stated: Length | None) -> Quantity:

@@ -6,9 +6,9 @@ from layout.messages.catalogue import Plural, Role
 from layout.messages.roles import Guide
 
 _ROD = (
-    "For the {0} of the frame as it stands before you, to space the warp there as you begin: a weaving on a loose rod "
-    "has one heading, at the near end. Cut it out, the long edge along a rule, glue it on card, lay it on the warp "
-    "beside the frame end, centre on centre, push each end to its mark."
+    "For the {0} of the frame as it stands before you, to space a warp on a loose rod there as you begin; its second "
+    "heading is woven last, beside the rod. Cut it out, the long edge along a rule, glue it on card, lay it on the "
+    "warp beside the frame end, centre on centre, push each end to its mark."
 )
 
 MESSAGES: dict[Role, str | Plural] = {

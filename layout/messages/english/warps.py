@@ -51,6 +51,7 @@ MESSAGES: dict[Role, str | Plural] = {
     Spacing.MARKS_ARE: "from one mark to the next",
     Spacing.WINDS: "Winding pitch",
     Spacing.WINDS_ARE: "a wind lays two ends, one on the face and one behind",
+    Spacing.WINDS_CROSS: "a wind lays two ends, which cross at half height",
     Spacing.FROM_ROD: "Ends",
     Spacing.FROM_ROD_ARE: "from one end to the next; each goes once round both frame ends",
     Spacing.NOTCHES: "Notches",

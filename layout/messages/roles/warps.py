@@ -35,6 +35,7 @@ class Spacing(Role):
     MARKS_ARE = "spacing.marks_are"
     WINDS = "spacing.winds"
     WINDS_ARE = "spacing.winds_are"
+    WINDS_CROSS = "spacing.winds_cross"
     FROM_ROD = "spacing.from_rod"
     FROM_ROD_ARE = "spacing.from_rod_are"
     NOTCHES = "spacing.notches"
