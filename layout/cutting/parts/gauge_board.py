@@ -25,7 +25,7 @@ SLIT, SLIT_LENGTH = 1.2, 8.0
 """Width and length of the slits in the short edges, which hold the tails."""
 
 _SHOULDER, _ROUND, _TIP, _IN = 8.0, 4.0, 0.8, 4.0
-_HOW = (CutWord.GAUGE_WIND, CutWord.GAUGE_TOUCH, CutWord.GAUGE_COUNT, CutWord.GAUGE_ALONE)
+_HOW = (CutWord.GAUGE_WIND, CutWord.GAUGE_TOUCH, CutWord.GAUGE_ALONE)
 
 
 def gauge_board(plan: Plan, stock: Stock, metrics: FontMetrics) -> Part:

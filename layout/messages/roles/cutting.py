@@ -27,7 +27,6 @@ class CutWord(Role):
     ON_GAUGE = "cutword.on_gauge"
     GAUGE_WIND = "cutword.gauge_wind"
     GAUGE_TOUCH = "cutword.gauge_touch"
-    GAUGE_COUNT = "cutword.gauge_count"
     GAUGE_ALONE = "cutword.gauge_alone"
     GUIDE = "cutword.guide"
     ON_GUIDE_NEAR = "cutword.on_guide_near"

@@ -16,9 +16,8 @@ from templates_gen.verify.kinds.truths import truth_of
 _WINDOWS = (25.4, 50.8, 50.0)  # 1 in, 2 in and 5 cm in mm, stated again on purpose
 _LABELS = ("1 in", "2 in", "5 cm")  # from left to right
 _HOW = (
-    "Warp and weft: weft first, against a shoulder; then by turns, side by side: they touch, and they are not "
-    "squeezed. Count whole pairs: a last warp without its weft is not counted. "
-    "One yarn: push turns together until the window takes no more."
+    "Weft first, at a shoulder; then by turns, touching, not squeezed. Count whole pairs. "
+    "One yarn: push turns together until no more fit."
 )
 _STEPS = (10, 20, 50, 100, 200, 500, 1000, 5000)
 _ROW = 6.0  # mm below the marks, in which the numbers stand
