@@ -90,7 +90,7 @@ CUT: Mapping[str, Wrong] = {
     # gauge and guide
     "labels of windows exchanged": Wrong(ROUND, "wrap-gauge-cut.svg", value(gauge_module, "WINDOWS", LABELS)),
     "a window wound wrongly": Wrong(
-        ROUND, "wrap-gauge-cut.dxf", returns(gauge_module, "_words", words(lambda it: it.replace("weft", "warp")))
+        ROUND, "wrap-gauge-cut.dxf", returns(gauge_module, "_words", words(lambda it: it.replace("Weft", "Warp")))
     ),
     "numbers one too high": Wrong(
         ROUND, "spacing-guide-cut.svg", returns(guide_module, "_tens", words(lambda it: str(int(it) + 1)))
