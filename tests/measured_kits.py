@@ -17,13 +17,14 @@ BASE: dict[str, Any] = ROUND | {
 }
 
 
-def labelled(warp_tex: int, weft_tex: int, per_inch: int, **known: Any) -> Amounts:
-    """The amounts of a cotton cord and a firm wool by their labels, with whatever else is known."""
+def labelled(warp_tex: int, weft_tex: int, per_inch: int, *, make: bool = True, **known: Any) -> Amounts:
+    """The amounts of a cotton cord and a firm wool by their labels, their `make`, and whatever else is known."""
+    warp, weft = ({"make": "cord"}, {"make": "firm"}) if make else ({}, {})
     kit = {
         "sett": {"given": f"{per_inch} epi"},
-        "warp": {"count": warp_tex, "system": "tex", "fibre": "cotton", "make": "cord"},
+        "warp": {"count": warp_tex, "system": "tex", "fibre": "cotton"} | warp,
         "weft": {
-            "strands": [{"count": weft_tex, "system": "tex", "fibre": "wool", "make": "firm"}],
+            "strands": [{"count": weft_tex, "system": "tex", "fibre": "wool"} | weft],
             "colours": [{"name": "red", "share": 60, "lengths": 5}, {"name": "grey", "share": 40}],
         },
     }

@@ -15,7 +15,7 @@ from measured_kits import figures, labelled
 from layout.yardage.amounts import Amounts
 
 _EPS = 1e-9
-NAMES = ("warp wrap", "weft wrap", "beads", "pick", "draw-in", "sample")
+NAMES = ("make", "warp wrap", "weft wrap", "beads", "pick", "draw-in", "sample")
 
 
 class Truth(NamedTuple):
@@ -66,6 +66,7 @@ def readings(truth: Truth) -> dict[str, dict[str, Any]]:
     window, over = 50, 100
     grams = 2 / truth.bead * (1 + truth.take_up) * truth.weft_tex / 1e6 * 100 * 120
     return {
+        "make": {"make": True},
         "warp wrap": {"warp__wrap": _wrap(truth.warp_soft, window)},
         "weft wrap": {"weft__wrap": _wrap(truth.weft_soft, window)},
         "beads": {"weft__beads": {"number": max(1, round(over / truth.bead)), "over": f"{over} mm"}},
@@ -81,7 +82,7 @@ def _wrap(thickness: float, window: int) -> dict[str, Any]:
 
 def kit_of(truth: Truth, known: dict[str, Any]) -> Amounts:
     """The amounts of a kit that says what its labels do, and this besides."""
-    return labelled(truth.warp_tex, truth.weft_tex, truth.per_inch, **known)
+    return labelled(truth.warp_tex, truth.weft_tex, truth.per_inch, **{"make": False} | known)
 
 
 @given(truths(), st.permutations(NAMES))
