@@ -66,8 +66,8 @@ MESSAGES: dict[Role, str | Plural] = {
     Beam.GIVE_WIDTH: "to know it, give frame.end_width",
     Beam.GIVE_BOTH: "to know it, give frame.material and frame.end_width",
     Beam.NAIL_BENDS: (
-        "Two ends may pull at the head of a nail with up to {pull} N, which would bend it by {bent} mm and stress it with "
-        "{stress} N/mm2; take a thicker nail, let it stand out less, or lay the ends near the board."
+        "Two ends may pull at the head of a nail with up to {pull} N, which would bend it by {bent} mm and stress it "
+        "with {stress} N/mm2; take a thicker nail, let it stand out less, or lay the ends near the board."
     ),
     EndNeed.GIVEN: needs('to be given with ends = "{ends}"'),
     EndNeed.LEFT_OUT: needs('to be left out with ends = "{ends}"'),
