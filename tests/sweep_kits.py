@@ -51,16 +51,23 @@ _SIZES: tuple[Changes, ...] = (
     {"weaving.width": "182.5 mm", "weaving.height": "23.75 cm", "frame.outer_height": "600.25 mm"},
     {"weaving.width": "190 mm", "weaving.height": "as high as fits", "frame.outer_height": "21 3/16 in"},
 )
+_WEFT = {"count": 600, "system": "tex", "fibre": "wool", "make": "firm", "ball": 50}
 _PICKS: tuple[Changes, ...] = (
     {"weft": {"beads": {"number": 26, "over": "5 cm"}}},
     {"weft": {"picks": {"number": 45, "over": "2 in"}}},
     {"weft": {"wrap": {"turns": 11, "window": "2 cm"}}},
+    {
+        "weft": {"strands": [_WEFT], "beads": {"number": 28, "over": "5 cm"}}
+    },  # as high as the weft allows, to half a bead
+    {"weft": {"strands": [_WEFT], "beads": {"number": 8, "over": "5 cm"}}, "weaving.hem": "15 mm"},  # contradicts it
 )
 _WARP = {"count": 300, "system": "tex", "fibre": "cotton"}
 _RODS: Changes = {"frame.tensioner": "rods", "frame.travel": "15 mm"}
 _WEDGES: Changes = {"frame.tensioner": "wedges", "frame.travel": "1 3/16 in"}
+_LOOSE = {"make": "soft", "wrap": {"turns": 13, "window": "2 cm", "how": "side by side"}}
 _PULLS: tuple[Changes, ...] = (
     {},
+    {"warp": _WARP | _LOOSE},
     {"frame.material": "oak", "frame.end_width": "30 mm", "frame.tension": "2 N"},
     {"frame.material": "steel", "frame.end_width": "1 1/4 in", "frame.tension": "7 oz"},
     {"frame.material": "mdf", "frame.end_width": "40 mm", "frame.left_warped": "months", "warp": _WARP} | _RODS,
