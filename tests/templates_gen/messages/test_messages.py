@@ -115,9 +115,8 @@ ALLOWED: dict[str, set[str]] = {
     },
     "verify/cut_parts/gauges.py": {
         (
-            "Warp and weft: weft first, against a shoulder; then by turns, side by side: they touch, and they are not "
-            "squeezed. Count whole pairs: a last warp without its weft is not counted. "
-            "One yarn: push turns together until the window takes no more."
+            "Weft first, at a shoulder; then by turns, touching, not squeezed. Count whole pairs. "
+            "One yarn: push turns together until no more fit."
         ),
         "{} {} \N{MIDDLE DOT} wrap gauge",
         "{} \N{MIDDLE DOT} {} \N{MIDDLE DOT} {}",
