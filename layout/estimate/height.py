@@ -47,7 +47,10 @@ def woven_height(asked: Fraction, given: WeftGiven, picks_per_mm: Quantity | Non
     bead = bead_of(given, picks_per_mm.scaled(10))
     rows = floor(asked / bead)
     if not rows:
-        return Woven(computed(float(asked), ENGLISH.say(Reason.HEIGHT)), None)
+        thinner = (
+            (float(asked) / 2, float(asked)) if 2 / picks_per_mm.high <= asked and not picks_per_mm.exact else None
+        )
+        return Woven(computed(float(asked), ENGLISH.say(Reason.HEIGHT), picks_per_mm, spread=thinner), None)
     height, tallest = float(rows * bead), 2 / picks_per_mm.low
     spread = (min(height, max(float(asked) - tallest, float(asked) / 2)), float(asked))
     said = ENGLISH.say(Reason.WOVEN_ROWS, rows=rows)
