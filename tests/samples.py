@@ -39,22 +39,22 @@ def sample_kits() -> dict[str, Kit]:
 def kept(name: str, files: Iterable[str]) -> list[str]:
     """Which of the files of the kit `name` are samples: all of the demo kit, what shows something new of the others.
 
-    A PDF file that is in kit.pdf as well is not kept twice.
+    Of these that is kit.pdf, and parts to cut that the demo kit does not have; pictures show every sheet.
     """
-    return [file for file in files if name == DEMO or _is_new(file)]
+    return [file for file in files if name == DEMO or file == "kit.pdf" or file.startswith(OF_ONE_KIND)]
 
 
 def shown_first(files: Iterable[str]) -> list[str]:
     """The PDF files that together show every sheet once, all guides first."""
     return sorted(
-        (file for file in files if file.endswith(".pdf") and _is_new(file)), key=lambda file: (file != "kit.pdf", file)
+        (file for file in files if file.endswith(".pdf") and _shows_more(file)), key=lambda file: (file != "kit.pdf", file)
     )
 
 
-def _is_new(file: str) -> bool:
-    stem, _, form = file.rpartition(".")
-    product = PRODUCTS.get(stem)
-    return (form == "pdf" and (product is None or not product.in_kit)) or file.startswith(OF_ONE_KIND)
+def _shows_more(file: str) -> bool:
+    """Whether a PDF file holds sheets that are not in kit.pdf as well."""
+    product = PRODUCTS.get(file.removesuffix(".pdf"))
+    return product is None or not product.in_kit
 
 
 def sample(name: str, kit: Kit, folder: Path) -> None:
