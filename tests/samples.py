@@ -47,7 +47,8 @@ def kept(name: str, files: Iterable[str]) -> list[str]:
 def shown_first(files: Iterable[str]) -> list[str]:
     """The PDF files that together show every sheet once, all guides first."""
     return sorted(
-        (file for file in files if file.endswith(".pdf") and _shows_more(file)), key=lambda file: (file != "kit.pdf", file)
+        (file for file in files if file.endswith(".pdf") and _shows_more(file)),
+        key=lambda file: (file != "kit.pdf", file),
     )
 
 

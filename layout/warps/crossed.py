@@ -64,8 +64,9 @@ class Crossed(Wound[Ends]):
         return in_winds(warp, once, ENGLISH.say(Reason.CROSSED), thread, self.width(ends, frame))
 
     def turn(self, ends: Ends, frame: Frame, warp: Warp, wide: float, thread: float) -> float:
-        """From where the thread comes to an end to where it leaves it."""
-        return self.belt(ends, frame, wide, thread).turn
+        """Half a belt, less the slanting stretch between both ends."""
+        belt = self.belt(ends, frame, wide, thread)
+        return belt.once_round / 2 - (float(frame.outer_height.mm) - 2 * wide) / math.cos(belt.lean)
 
     def courses(self, ends: Ends, frame: Frame, warp: Warp) -> Iterator[Course]:
         """Every end is at its place at half height, and moves on as its pass does.

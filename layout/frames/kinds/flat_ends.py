@@ -45,7 +45,7 @@ class FlatEnd(FrameEnd):
 
     def turn_mm(self, wide: float, spacing: Fraction, thread: float) -> float:
         """Over the face, half a turn, longer by pi d / 2 with a thread d thick, and over the back."""
-        return 2 * (wide - float(self.inset_mm)) + self.half_turn_mm + math.pi * thread / 2
+        return 2 * (wide - float(self.edge_radius.mm)) + self.half_turn_mm + math.pi * thread / 2
 
     def beam(self, strength: Strength, span: Fraction) -> Board | Role:
         """A board."""

@@ -49,8 +49,8 @@ class RoundBar(FrameEnd):
         return high - float(self.diameter.mm) + self.half_turn_mm
 
     def turn_mm(self, wide: float, spacing: Fraction, thread: float) -> float:
-        """Half a turn, longer by pi d / 2 with a thread d thick."""
-        return self.half_turn_mm + math.pi * thread / 2
+        """On to the middle of the bar, half a turn, longer by pi d / 2 with a thread d thick, and back."""
+        return 2 * (wide - float(self.diameter.mm) / 2) + self.half_turn_mm + math.pi * thread / 2
 
     def beam(self, strength: Strength, span: Fraction) -> Bar | Role:
         """A round bar, or a tube where it has a bore."""

@@ -81,6 +81,15 @@ def test_as_high_as_fits_is_refused_where_nothing_is_left() -> None:
     assert amounts_of(frame__outer_height=said.split('"')[-2], weaving__height=FITS)
 
 
+@pytest.mark.parametrize("frame", [STATED["frame"], FLAT["frame"] | {"end_width": "40 mm"}], ids=["round", "flat"])
+def test_fringes_and_weaving_are_one_pass(frame: dict[str, Any]) -> None:
+    """Whatever the bars: all that lies between both outermost lines, half of once round both ends."""
+    found = amounts_of(frame=frame, weaving__height="20 cm", warp=LEFT_OUT)
+    straight = math.sqrt(found.warp_per_wind_mm.value**2 - 8**2)
+    total = found.fringe_near_mm.value + found.woven_mm[1].value + found.fringe_far_mm.value
+    assert total == pytest.approx(straight / 2)
+
+
 @given(st.integers(11, 394), st.integers(11, 60))
 def test_the_height_woven_is_in_whole_beads(height: int, beads: int) -> None:
     """Never more than is asked for, never a bead less; fringes share out what is left."""
@@ -90,7 +99,7 @@ def test_the_height_woven_is_in_whole_beads(height: int, beads: int) -> None:
     assert found.woven_rows == pytest.approx(woven / bead)
     assert height - bead < woven + 1e-9 <= height + 2e-9
     total = found.fringe_near_mm.value + woven + found.fringe_far_mm.value
-    assert total == pytest.approx(560 + math.pi * 20 / 2)
+    assert total == pytest.approx(600 - 20 + math.pi * 20 / 2)
 
 
 def test_a_frame_that_leaves_nothing_is_refused() -> None:
@@ -134,7 +143,7 @@ def test_pegs_reach_further_than_narrow_sides() -> None:
 @pytest.mark.parametrize(
     ("frame", "beyond"),
     [
-        ({**FLAT["frame"], "end_width": "40 mm"}, 36 + 40 + (18 - 6 + math.pi * 3) / 2),
+        ({**FLAT["frame"], "end_width": "40 mm"}, 36 + (40 - 3) + (18 - 6 + math.pi * 3) / 2),
         (NOTCHED | {"end_width": "40 mm"}, (40 - 6) + (4 + 24) / 2),
         (PEGGED | {"end_width": "40 mm"}, (40 - 24) + math.pi * 4 / 4),
     ],
@@ -163,11 +172,11 @@ def test_a_thread_goes_round_the_end_along_its_middle(frame: dict[str, Any], lon
 
 @given(st.integers(10, 197).map(lambda beads: 2 * beads))
 def test_fringes_and_weaving_share_out_the_warp(height: int) -> None:
-    """Both fringes and the weaving are the clear height and a quarter turn of the bar at both ends (pi D / 2)."""
+    """Both fringes and the weaving are a pass: the height less a bar, and a quarter turn at both ends (pi D / 2)."""
     found = amounts_of(weaving__height=f"{height} mm", warp=LEFT_OUT)
     total = found.fringe_near_mm.value + height + found.fringe_far_mm.value
-    assert total == pytest.approx(560 + math.pi * 20 / 2)
-    assert found.fringe_near_mm.value == pytest.approx(3 + 40 + math.pi * 5)
+    assert total == pytest.approx(600 - 20 + math.pi * 20 / 2)
+    assert found.fringe_near_mm.value == pytest.approx(3 + 40 + 10 + math.pi * 5)
 
 
 def test_the_shed_stick_passes_the_sides() -> None:
