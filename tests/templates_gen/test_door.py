@@ -6,6 +6,7 @@ import os
 import re
 import subprocess
 import sys
+from dataclasses import replace
 from pathlib import Path
 
 import pytest
@@ -74,3 +75,12 @@ def test_files_are_read_and_made_by_options_as_the_command_has_them(tmp_path: Pa
     assert [made.file for made in report.made] == ["strip-far.svg"]
     right, missing = templates_gen.check(tmp_path / "out" / "strip-far.svg", tmp_path / "other.svg")
     assert (right.problems, missing.unread) == ((), True)
+
+
+def test_readings_that_contradict_still_give_proven_sheets() -> None:
+    """Beads higher than the weft's thickness allows: the plan warns and names them, and a strip is proven."""
+    kit = templates_gen.load()
+    weft = replace(kit.amounts.weft, beads=replace(kit.amounts.weft.beads, number=10))
+    kit = replace(kit, amounts=replace(kit.amounts, weft=weft))
+    assert any("weft.beads" in warning for warning in templates_gen.plan(kit).warnings)
+    assert templates_gen.sheet(kit, "strip-near.svg")
