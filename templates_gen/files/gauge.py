@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-import hashlib
 import json
 from collections.abc import Callable, Iterator
 from dataclasses import replace
+from functools import partial
 from pathlib import Path
 from typing import NamedTuple
 
@@ -22,13 +22,11 @@ from layout.parts.gauge_table import any_table
 from layout.parts.wrap_gauge import wrap_gauge_of
 from layout.values.units import Length, exact_length
 from templates_gen.disk.exchange import Exchange
-from templates_gen.document import About, Document, ReadError
-from templates_gen.files.generate import Made, ProofError, Report
+from templates_gen.document import About, Document
+from templates_gen.files.generate import Report, judged
 from templates_gen.files.output import Output
-from templates_gen.files.proof import read, write
+from templates_gen.files.proof import write
 from templates_gen.lettering.outlines import outlined
-from templates_gen.messages.language import message
-from templates_gen.messages.roles.files import Refused
 from templates_gen.messages.roles.proof import Proof
 from templates_gen.verify.compare import compare
 from templates_gen.verify.finding import Findings, said
@@ -59,7 +57,7 @@ def make_gauge(
         made = []
         for output in _outputs(asked, metrics):
             data = exchange.write(output.file, write(output))
-            made.append(_proven(asked, output, data))
+            made.append(judged(output, data, partial(findings, asked, output)))
         exchange.settle(())
     return Report(tuple(made), ())
 
@@ -80,20 +78,6 @@ def _output(asked: GaugeAsked, file: str, sheet: Sheet, laid: tuple[Piece, ...],
     values = {"file": file, "gauge": {"unit": exact_length(asked.unit), "ends": asked.ends}}
     about = About(ENGLISH.say(Gauge.TITLE), json.dumps(values, separators=(",", ":")))
     return Output(file, (laid[0].part.name,), (sheet,), (laid,), about, on_paper)
-
-
-def _proven(asked: GaugeAsked, output: Output, data: bytes) -> Made:
-    unlike = message(Refused.NOT_KEPT, file=output.file)
-    try:
-        found = read(output, data)
-    except ReadError as error:
-        raise ProofError(unlike, [str(error)]) from error
-    result = findings(asked, output, found)
-    if not result.sound or found.about != output.about:
-        raise ProofError(unlike, result.sentences or [message(Refused.OTHER_INPUTS)])
-    (sheet,), counts = output.sheets, (output.marks, output.cuts)
-    size, digest = (round(sheet.width, 4), round(sheet.height, 4)), hashlib.sha256(data).hexdigest()
-    return Made(output.file, digest, 1, size, output.parts, *counts, result.deviation)
 
 
 def findings(asked: GaugeAsked, output: Output, found: Document) -> Findings:

@@ -5,7 +5,8 @@ from __future__ import annotations
 import hashlib
 import json
 from collections.abc import Callable, Iterable, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
+from functools import partial
 from pathlib import Path
 from typing import NamedTuple
 
@@ -14,7 +15,7 @@ from layout.drawing.metrics import FontMetrics
 from layout.plan import Plan
 from layout.values.errors import LayoutError
 from templates_gen.disk.exchange import Exchange
-from templates_gen.document import ReadError
+from templates_gen.document import Document, ReadError
 from templates_gen.files.changes import NOTHING, Changes, changes, former_manifest
 from templates_gen.files.kept import proven_files
 from templates_gen.files.manifest import MANIFEST, Entry, Manifest
@@ -24,7 +25,7 @@ from templates_gen.files.proof import findings, read, write
 from templates_gen.files.record import FileRecord
 from templates_gen.messages.language import message
 from templates_gen.messages.roles.files import Refused
-from templates_gen.verify.finding import said_once
+from templates_gen.verify.finding import Findings, said_once
 from templates_gen.verify.whole import lacking
 
 
@@ -155,20 +156,24 @@ def _made(plan: Plan, record: FileRecord, exchange: Exchange, known: _Known | No
 
 def proven(plan: Plan, output: Output, data: bytes) -> Made:
     """What `data` proved to be; ProofError where it does not come back as `output` was drawn."""
+    made = judged(output, data, partial(findings, plan, output))
+    kit = hashlib.sha256(json.dumps(json.loads(output.about.inputs)["kit"]).encode()).hexdigest()
+    return replace(made, kit_sha256=kit)
+
+
+def judged(output: Output, data: bytes, judge: Callable[[Document], Findings]) -> Made:
+    """What `data` proved to be by `judge`, who gets what was read back; ProofError where it is not `output`."""
     unlike = message(Refused.NOT_KEPT, file=output.file)
     try:
         found = read(output, data)
     except ReadError as error:
         raise ProofError(unlike, [str(error)]) from error
-    result = findings(plan, output, found)
+    result = judge(found)
     if not result.sound or found.about != output.about:
         raise ProofError(unlike, result.sentences or [message(Refused.OTHER_INPUTS)])
-    first = output.sheets[0]
-    size = (round(first.width, 4), round(first.height, 4))
-    digest = hashlib.sha256(data).hexdigest()
-    counts = (output.marks, output.cuts)
-    kit = hashlib.sha256(json.dumps(json.loads(output.about.inputs)["kit"]).encode()).hexdigest()
-    return Made(output.file, digest, len(output.sheets), size, output.parts, *counts, result.deviation, kit)
+    first, counts = output.sheets[0], (output.marks, output.cuts)
+    size, digest = (round(first.width, 4), round(first.height, 4)), hashlib.sha256(data).hexdigest()
+    return Made(output.file, digest, len(output.sheets), size, output.parts, *counts, result.deviation)
 
 
 def _check_whole(wanted: Outputs, made: Iterable[Made]) -> None:

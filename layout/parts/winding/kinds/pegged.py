@@ -2,16 +2,15 @@
 
 from __future__ import annotations
 
-from math import dist
-
 from layout.drawing.pens import Pen
-from layout.drawing.shapes import Curve, Point, Shape, arc, circle, line
+from layout.drawing.shapes import Point, line
 from layout.drawing.symbols import block, knot
 from layout.frames.kinds.pegged_ends import PeggedEnd
 from layout.messages.roles import Winding
-from layout.parts.winding.kinds.picture_kind import BOARD, PictureKind, Section, wood
+from layout.parts.winding.kinds.picture_kind import BOARD, Section, wood
+from layout.parts.winding.kinds.pinned import PinnedPicture
 from layout.parts.winding.shown_passes import ShownPass
-from layout.parts.winding.view import ENDS, SAME, View
+from layout.parts.winding.view import ENDS, View
 from layout.warps.pegged import in_outer_row
 from layout.warps.warp import End
 
@@ -19,7 +18,7 @@ _PEG = 0.9  # the length of a peg against the height of an end
 _OUTER, _INNER = 0.3, 0.7  # where the rows stand in the height of an end
 
 
-class PeggedPicture(PictureKind):
+class PeggedPicture(PinnedPicture):
     """Boards with pegs on the face; between them nothing runs behind."""
 
     note = Winding.NOTE_PEGGED
@@ -29,28 +28,10 @@ class PeggedPicture(PictureKind):
         x, number = (leg.near, (leg.number + 1) // 2) if end == "near" else (leg.far, leg.number // 2)
         return Point(x, _row(view, number, end))
 
-    def turn(self, view: View, one: ShownPass, other: ShownPass) -> list[Shape]:
-        """The way round a peg."""
-        end: End = "far" if one.up else "near"
-        begin, then = self.meets(view, one, end), self.meets(view, other, end)
-        centre = Point((begin.x + then.x) / 2, begin.y)
-        from_angle = 180.0 if begin.x < centre.x else 0.0
-        over = view.outward(end) * (-180 if begin.x < centre.x else 180)
-        return [Curve(begin, arc(centre, _turn_radius(view), from_angle, from_angle + over), Pen.THREAD)]
-
-    def fittings(self, view: View) -> list[Shape]:
-        """Every peg that a drawn pass touches."""
-        toward, centres = view.plan.warp.toward, list[Point]()
-        for leg in view.way.legs:
-            for end, side in zip(ENDS, (-1, 1) if leg.up else (1, -1), strict=True):
-                at = self.meets(view, leg, end)
-                centre = Point(at.x + side * toward * _turn_radius(view), at.y)
-                centres += [] if any(dist(centre, other) < SAME for other in centres) else [centre]
-        return [circle(centre, _peg_radius(view), Pen.HELP) for centre in centres]
-
-    def knot(self, view: View, leg: ShownPass, end: End) -> Point:
-        """On the side of its peg."""
-        return self.meets(view, leg, end)
+    def radius(self, view: View) -> float:
+        """Of a peg."""
+        ends = view.plan.kit.frame.ends
+        return float(ends.peg_diameter.mm) / 2 * view.way.scale if isinstance(ends, PeggedEnd) else 0.0
 
     def section(self, view: View) -> Section:
         """Pegs on the face in two rows with the thread between them."""
@@ -70,14 +51,3 @@ class PeggedPicture(PictureKind):
 def _row(view: View, number: int, end: End) -> float:
     """The y of the row in which a peg stands."""
     return view.inside(end, _OUTER if in_outer_row(number) else _INNER)
-
-
-def _peg_radius(view: View) -> float:
-    """As thick against the pitch as on the frame."""
-    ends = view.plan.kit.frame.ends
-    return float(ends.peg_diameter.mm) / 2 * view.way.scale if isinstance(ends, PeggedEnd) else 0.0
-
-
-def _turn_radius(view: View) -> float:
-    """How far from the centre of its peg the thread's middle line turns: half a peg and half a thread."""
-    return _peg_radius(view) + float(view.plan.warp.thickness or 0) / 2 * view.way.scale
