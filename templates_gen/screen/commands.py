@@ -46,6 +46,8 @@ _EXAMPLES = {"--out": "-o strips", "--stock": "--stock stock.toml", "--kit": "--
 NAME = _Name()
 """The type of an argument or option that names a file or folder."""
 
+JSON = click.option("--json", "as_json", is_flag=True, help="Print plain values for programs.")
+
 
 class Commands(VisibleCommands):
     """The commands; where what they say cannot be written, a sentence on the error stream says so."""

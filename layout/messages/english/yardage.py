@@ -34,12 +34,11 @@ MESSAGES: dict[Role, str | Plural] = {
     Assumed.OVERHANG: "The shed stick passes each side of the frame by 40 mm.",
     Assumed.REACH: "A leash reaches 90 mm from the back layer to its rod.",
     Assumed.LEASH_KNOT: "60 mm of cord for the knot of a leash.",
-    Assumed.FIRM_OR_SOFT: "A yarn of which the kit does not say how it is made is a firm or a soft one, likely soft.",
+    Assumed.FIRM_OR_SOFT: "A yarn whose make is not stated is a firm or a soft one, likely soft.",
     Assumed.CORD_OR_FIRM: (
-        "A warp of cotton, linen, hemp or jute of which the kit does not say how it is made is a hard cord or a firm "
-        "yarn, likely a cord."
+        "A warp of cotton, linen, hemp or jute whose make is not stated is a hard cord or a firm yarn, likely a cord."
     ),
-    Assumed.ANY_FIBRE: "A yarn of which the kit states no fibre is of any, from cotton, the heaviest, to nylon.",
+    Assumed.ANY_FIBRE: "A yarn whose fibre is not stated is of any, from cotton, the heaviest, to nylon.",
     Assumed.PRESSED_SHARE: "A yarn known by its wraps alone is pressed to about two thirds of that in cloth.",
     Assumed.WEFT_SPARE: "10 % of weft to spare.",
     Assumed.WEFT_SPARE_MANY: "20 % of weft to spare, since there are many colours.",
