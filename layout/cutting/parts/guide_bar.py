@@ -32,7 +32,9 @@ def guide_bar(plan: Plan, stock: Stock, metrics: FontMetrics) -> Part:
     """The bar, its length along the face grain. FieldError where the sheet is too small."""
     half = float(plan.warp.width / 2)
     end, cross = half + _PAST, _CROSS + 1
-    crosses = plan.warp.layers_at("near") != plan.warp.layers_at("far")
+    layers = plan.warp.layers_at("near")
+    crosses = layers != plan.warp.layers_at("far")
+    use = CutNote.USE_GUIDE if "back" in layers else CutNote.USE_GUIDE_FACE
     on_it = CutWord.ON_GUIDE_NEAR if crosses else CutWord.ON_GUIDE
     words = ENGLISH.say(on_it, kit=plan.kit.name, sett=plan.sett_words)
     rows = wrap(words, SMALL, 2 * half, metrics)
@@ -48,7 +50,7 @@ def guide_bar(plan: Plan, stock: Stock, metrics: FontMetrics) -> Part:
         (Point(-end + _CROSS, low + cross), Point(end - _CROSS, low + cross), Point(-end + _CROSS, -cross)),
         scores=(*_ends(plan), *_units(plan, half)),
         words=(*engraved, *_tens(plan, metrics)),
-        notes=(ENGLISH.say(CutNote.USE_GUIDE), *([ENGLISH.say(CutNote.GUIDE_CROSSED)] if crosses else [])),
+        notes=(ENGLISH.say(use), *([ENGLISH.say(CutNote.GUIDE_CROSSED)] if crosses else [])),
     )
     return cut_part(blank, stock)
 

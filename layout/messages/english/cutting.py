@@ -63,10 +63,13 @@ MESSAGES: dict[Role, str | Plural] = {
     ),
     CutNote.SMALL_PART: "Keep small parts and offcuts from children.",
     CutNote.STOCK_DRAWN: "For the stock {stock}: kerf {kerf}, drawn in.",
-    CutNote.STOCK_DRAWN_GRAIN: "For the stock {stock}: kerf {kerf}, drawn in; the face grain runs along {grain}.",
+    CutNote.STOCK_DRAWN_GRAIN: (
+        "For the stock {stock}: kerf {kerf}, drawn in; the face grain runs along {grain} of the cutter's files."
+    ),
     CutNote.STOCK_LEFT: "For the stock {stock}: kerf {kerf}, left to the machine.",
     CutNote.STOCK_LEFT_GRAIN: (
-        "For the stock {stock}: kerf {kerf}, left to the machine; the face grain runs along {grain}."
+        "For the stock {stock}: kerf {kerf}, left to the machine; the face grain runs along {grain} of the cutter's "
+        "files."
     ),
     CutNote.TWO_KERFS: "{up} mm up the sheet and {across} mm across it",
     CutNote.SLOTS_WRAPPED: "{count} slots {slot} mm wide: the warp's {thick} mm ({kind}) and {ease} mm of ease.",
@@ -121,6 +124,11 @@ MESSAGES: dict[Role, str | Plural] = {
         "Hold its marked edge to the warp and bring every end to its mark: long marks are ends on the face, short ones "
         "are ends behind it, every tenth is numbered in the order of winding. Below them stand the marking units, at "
         "both sides the limits of the weaving."
+    ),
+    CutNote.USE_GUIDE_FACE: (
+        "Hold its marked edge to the warp and bring every end to its mark; all lie on the face, and every tenth has a "
+        "longer mark with its number in the order of winding. Below them stand the marking units, at both sides the "
+        "limits of the weaving."
     ),
     CutNote.USE_STICK: (
         "Turned on edge behind every second end it opens the first shed. Before you use it, sand all edges and both "

@@ -73,6 +73,7 @@ class CutNote(Role):
     USE_GAUGE = "cutnote.use_gauge"
     GUIDE_CROSSED = "cutnote.guide_crossed"
     USE_GUIDE = "cutnote.use_guide"
+    USE_GUIDE_FACE = "cutnote.use_guide_face"
     USE_STICK = "cutnote.use_stick"
     STICK_LENGTH = "cutnote.stick_length"
     TRIAL_CUT = "cutnote.trial_cut"

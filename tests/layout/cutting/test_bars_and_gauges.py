@@ -69,6 +69,13 @@ def test_the_guide_marks_every_end_where_it_should_lie() -> None:
     assert [text.words for text in sorted(tens, key=lambda text: -text.at.x)] == ["10", "20", "30", "40", "50"]
 
 
+@pytest.mark.parametrize(("kit", "behind"), [(None, True), (NOTCHED, False), (PEGGED, False)])
+def test_the_guide_speaks_of_ends_behind_only_where_there_are_some(kit: dict[str, object] | None, behind: bool) -> None:
+    """Between notches and pegs every end lies on the face, and a longer mark is a tenth one."""
+    (guide,) = parts_of("spacing-guide-cut", plan_of(kit) if kit else plan_of(), STOCKS[0])
+    assert any("behind" in note for note in guide.notes) is behind
+
+
 def test_the_guide_shows_units_limits_and_centre() -> None:
     """20 cm in units of 4 cm: limits through both bands, four unit lines between them, the centre on its own."""
     (guide,) = parts_of("spacing-guide-cut", plan_of(), STOCKS[0])
