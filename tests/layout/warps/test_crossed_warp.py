@@ -10,7 +10,9 @@ import pytest
 import shapely
 from kits import FLAT, kit_of, plan_of
 
+from layout.frames.kinds.round_bars import RoundBar
 from layout.values.errors import FieldErrors
+from layout.warps.crossed import CrossedBars
 from layout.warps.fan import fan_of
 
 EIGHT: dict[str, object] = {"weaving.winding": "figure eight"}
@@ -117,3 +119,14 @@ def test_the_thread_is_a_little_longer_than_once_round() -> None:
     more = plan_of(EIGHT).amounts.warp_per_wind_mm.value - plan_of().amounts.warp_per_wind_mm.value
     assert more == pytest.approx(16**2 / (550 - 16), rel=1e-3)
     assert math.isclose(more, 0.479, abs_tol=0.001)
+
+
+def test_the_turn_is_all_but_the_slanting_stretch() -> None:
+    """Bars of 30 mm on a frame of 200: half a belt less 140 mm of height at the lean whose sine is D / C."""
+    kit = {"frame.bar_diameter": "30 mm", "frame.outer_height": "200 mm", "weaving.height": "as high as fits"}
+    planned = plan_of(EIGHT | kit | {"room": {"hand": "10 mm", "slope": 1.0}})
+    way, frame, thread = CrossedBars(), planned.kit.frame, 2.0
+    assert isinstance(frame.ends, RoundBar)
+    lean = math.asin((30 + thread) / (200 - 30))
+    turn = way.turn(frame.ends, frame, planned.warp, 30.0, thread)
+    assert turn == pytest.approx(way.once_round(frame.ends, frame, thread) / 2 - 140 / math.cos(lean))

@@ -13,6 +13,7 @@ from hypothesis import strategies as st
 from kits import NAILS, plan_of
 
 from layout.estimate.thread_path import thread_path
+from layout.frames.kinds.nails import NailEnd
 from layout.values.errors import FieldError
 from layout.values.quantity import measured
 from layout.warps.fan import fan_of
@@ -155,3 +156,12 @@ def test_all_ends_lie_in_one_layer() -> None:
     assert (planned.warp.ends, planned.amounts.leashes.number) == (49, 24)
     assert set(planned.warp.layers) == {"face"}
     assert any("one layer" in note and "leashes on every second end" in note for note in planned.notes)
+
+
+def test_a_pass_ends_at_the_nails() -> None:
+    """By hand: from the inner side of one row to that of the other, an edge distance and half a nail off each end."""
+    ends = plan_of(NAILS).kit.frame.ends
+    assert isinstance(ends, NailEnd)
+    inset = ends.edge_distance.mm + ends.nail_diameter.mm / 2
+    assert ends.inset_mm == inset
+    assert ends.pass_mm(500) == pytest.approx(500 - 2 * float(inset))

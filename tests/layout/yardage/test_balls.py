@@ -72,3 +72,9 @@ def test_the_spare_covers_what_was_cut_off() -> None:
     """D. Herd 2011: a tapestry of 1 m2 lost 100 g in ends, 7 to 8 % of 1.2 to 1.4 kg: within our spare of 10 %."""
     assert 100 / 1400 < SPARE.value < SPARE_MANY.value
     assert SPARE.value > 100 / 1200
+
+
+def test_what_is_nearly_a_third_of_a_ball_with_its_spare_needs_no_remark() -> None:
+    """By hand, balls of 100 g: 32 g and 10 % are over a third, and so are 40 g at the most; 20 g are not."""
+    for need, remarks in ((wanted(32, ball=100), 0), (wanted(20, 40, ball=100), 0), (wanted(20, ball=100), 1)):
+        assert len(balls_notes(need, SPARE, balls(need, SPARE, sampled=True))) == remarks
