@@ -57,9 +57,12 @@ def packed(sheets: Sequence[Sheet], about: About) -> str:
     return json.dumps(values)
 
 
-def unpacked(line: str) -> tuple[str, tuple[str, ...], Operations | None]:
-    """The inputs, the sheets' names and the operations out of such a line; `ReadError` if it is not one."""
-    if len(line) > _LONGEST:
+def unpacked(line: str, title: str) -> tuple[str, tuple[str, ...], Operations | None]:
+    """The inputs, the sheets' names and the operations out of such a line; `ReadError` if it is not one.
+
+    The title beside it is only measured.
+    """
+    if len(line) + len(title) > _LONGEST:
         raise ReadError(message(Carry.TOO_LONG))
     try:
         found = json.loads(line)

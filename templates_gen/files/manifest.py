@@ -73,7 +73,8 @@ def read_manifest(data: bytes) -> Manifest:
     except (ValueError, TypeError, KeyError, AttributeError, RecursionError) as error:
         raise ValueError("not a manifest") from error
     texts = (*listed, *listed.values(), *(name for names in parts.values() for name in names))
-    if not listed or not all(isinstance(text, str) for text in texts) or len(listed) < len(entries):
+    few = 0 < len(entries) <= _MOST_FILES
+    if not few or not all(isinstance(text, str) for text in texts) or len(listed) < len(entries):
         raise ValueError("not a manifest")
     if any(Path(name).name != name for name in listed):
         raise ValueError("not a manifest")
@@ -86,6 +87,7 @@ def _asked_for(file: str, asked: Selection) -> bool:
 
 
 _LARGEST = 1_000_000  # bytes; a whole kit's is a fiftieth
+_MOST_FILES = 5_000  # a whole kit has forty
 _SIZE = r"[\d.]+x[\d.]+mm-(?:no-kerf|kerf-[\d.x]+)"
 _CUT = re.compile(rf"(?P<name>{'|'.join(sorted(CUT_PRODUCTS, key=len, reverse=True))})-{_SIZE}")
 _BOARD = re.compile(rf"(?P<name>board)-\d+of\d+-{_SIZE}")

@@ -40,7 +40,7 @@ def read(data: bytes) -> Document:
     top = _TOP.match(text)
     if top is None:
         raise ReadError(message(Dxf.BEGINNING))
-    inputs, names, operations = unpacked("".join(top[3].split("\n")[1::2]))
+    inputs, names, operations = unpacked("".join(top[3].split("\n")[1::2]), top[1])
     if operations is None or len(names) != 1:
         raise ReadError(message(Dxf.SHEET))
     start = text.find(_ENTITIES, top.end()) + len(_ENTITIES)

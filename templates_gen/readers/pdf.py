@@ -25,7 +25,7 @@ from templates_gen.readers.tokens import Font
 LARGEST_FILE = 6_000_000
 """Bytes: twenty times a kit of 3 m with 5,000 ends on 53 pages."""
 _LARGEST_UNPACKED = 6_000_000  # such a kit has a quarter of that
-_MOST_SHAPES = 200_000  # on all pages; such a kit has 27,000
+_MOST_SHAPES = 100_000  # on all pages; such a kit has 27,000
 _MOST_FONTS = 32
 
 _TRAILER = {"/Size", "/Root", "/Info", "/ID"}
@@ -69,11 +69,12 @@ def _read(file: PdfFile) -> tuple[Document, list[Page]]:
         raise ReadError(message(Read.VIEW))
     if not _text(catalog["/Lang"]) or _text(info["/Author"]) != AUTHOR:
         raise ReadError(message(Read.LANGUAGE))
-    inputs, names, operations = unpacked(_text(info["/Keywords"]))
+    title = _text(info["/Title"])
+    inputs, names, operations = unpacked(_text(info["/Keywords"]), title)
     if operations is not None:
         raise ReadError(message(Read.OPERATIONS))
     sheets, pages = _sheets(file, catalog["/Pages"], names)
-    return Document(tuple(sheets), About(_text(info["/Title"]), inputs)), pages
+    return Document(tuple(sheets), About(title, inputs)), pages
 
 
 def _text(found: object) -> str:

@@ -24,8 +24,9 @@ from templates_gen.readers.svg_looks import Look, looks_of
 
 LARGEST_FILE = 16_000_000
 """Bytes: the spacing guides of 5,000 ends with all their words in outlines are under a quarter."""
-_MOST_PARTS = 200_000  # elements, and attributes; such a file has 13,000
-_MOST_STEPS = 800_000  # of all paths; such a file has 190,000, each with two blanks or signs
+_MOST_PARTS = 80_000  # elements, and attributes; such a file has 21,000
+_MOST_STEPS = 200_000  # of all lines and outlines, which are read one by one; such a file has 20,000
+_MOST_NUMBERS = 1_600_000  # of all paths, each after a blank or a sign: those of words are read in one go
 
 _DECLARATION = b'<?xml version="1.0" encoding="utf-8" ?>\n<svg '
 _SVG = "{http://www.w3.org/2000/svg}"
@@ -49,8 +50,7 @@ def read(data: bytes) -> Document:
         raise ReadError(message(Svg.TOO_LARGE, most=LARGEST_FILE))
     if not data.startswith(_DECLARATION) or b"<!" in data or data.count(b"<?") != 1:
         raise ReadError(message(Svg.BEGINNING))
-    if max(data.count(b"<"), data.count(b"=")) > _MOST_PARTS or data.count(b" ") + data.count(b"-") > 2 * _MOST_STEPS:
-        raise ReadError(message(Svg.DRAWS))
+    _draws_little(data)
     try:
         root = ElementTree.fromstring(data)  # noqa: S314 - no entities, see above
     except (ElementTree.ParseError, ValueError) as error:
@@ -60,13 +60,21 @@ def read(data: bytes) -> Document:
     if [part.tag for part in head] != [_SVG + "title", _SVG + "desc"]:
         raise ReadError(message(Svg.INPUTS))
     title, line = (_text(part) for part in head)
-    inputs, names, operations = unpacked(line)
+    inputs, names, operations = unpacked(line, title)
     if len(names) != 1:
         raise ReadError(message(Svg.SHEETS, count=len(names)))
     looks = looks_of(operations)
     seen: dict[str, int] = {}
     shapes = [shape for group in groups for shape in _group(group, looks, seen, height)]
     return Document((Sheet(names[0], width, height, tuple(shapes)),), About(title, inputs, operations))
+
+
+def _draws_little(data: bytes) -> None:
+    """Refuses a file that draws far more than ours before anything in it is read."""
+    parts = max(data.count(b"<"), data.count(b"="))
+    steps, numbers = data.count(b"L") + data.count(b"A"), data.count(b" ") + data.count(b"-")
+    if parts > _MOST_PARTS or steps > _MOST_STEPS or numbers > _MOST_NUMBERS:
+        raise ReadError(message(Svg.DRAWS))
 
 
 def _size(root: ElementTree.Element) -> tuple[float, float]:

@@ -11,7 +11,7 @@ from templates_gen.messages.roles.writing import (
 )
 
 MESSAGES: dict[Role, str | Plural] = {
-    Carry.TOO_LONG: "the file carries far longer inputs of its drawing than any of ours",
+    Carry.TOO_LONG: "the file carries a far longer title or longer inputs of its drawing than any of ours",
     Carry.NO_INPUTS: "the file does not carry the inputs of its drawing",
     Carry.NO_TEXT: "the file does not carry the inputs of its drawing as text",
     Carry.NO_OPERATIONS: "the file does not carry the operations of a cutter",
