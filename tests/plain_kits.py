@@ -11,15 +11,11 @@ from layout.drawing.metrics import FontMetrics
 from layout.kit.kit import read_kit
 from layout.values.errors import FieldErrors
 
-METRICS = FontMetrics(
-    {
-        chr(code): 0.5
-        for code in (*range(0x20, 0x7F), *range(0xA1, 0x180), *range(0x370, 0x530), *range(0x5D0, 0x5EB), 0x301)
-    },
-    0.7,
-    1.0,
-    -0.3,
-)
+_ADVANCES = {
+    chr(code): 0.5
+    for code in (*range(0x20, 0x7F), *range(0xA1, 0x180), *range(0x370, 0x530), *range(0x5D0, 0x5EB), 0x301)
+}
+METRICS = FontMetrics(_ADVANCES, 0.7, 1.0, -0.3, _ADVANCES)
 """A made-up font of Latin, Greek, Cyrillic and Hebrew letters and one loose accent."""
 
 ROUND: dict[str, Any] = {

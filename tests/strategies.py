@@ -25,7 +25,8 @@ not_positive = st.sampled_from(_NOT_A_SIZE)
 _places = st.floats(min_value=-3000, max_value=3000)
 points = st.builds(Point, _places, _places)
 line_pens = st.sampled_from([pen for pen in Pen if not pen.ink.fills])
-solid_pens = st.sampled_from([pen for pen in Pen if pen.ink.fills and pen is not Pen.TEXT])
+solid_pens = st.sampled_from([pen for pen in Pen if pen.ink.fills and not pen.ink.words])
+word_pens = st.sampled_from([pen for pen in Pen if pen.ink.words])
 angles = st.floats(min_value=-360, max_value=360)
 
 
@@ -59,9 +60,7 @@ def regions(draw: st.DrawFn) -> Region:
 
 def texts(letters: str) -> st.SearchStrategy[Text]:
     """Words of these letters, anywhere, at any angle, from 0.5 mm to 50 mm."""
-    return st.builds(
-        Text, points, st.floats(0.5, 50), st.text(letters, min_size=1, max_size=20), angles, st.just(Pen.TEXT)
-    )
+    return st.builds(Text, points, st.floats(0.5, 50), st.text(letters, min_size=1, max_size=20), angles, word_pens)
 
 
 def sheets(letters: str) -> st.SearchStrategy[Sheet]:

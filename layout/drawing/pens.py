@@ -11,16 +11,26 @@ from dataclasses import dataclass
 from enum import Enum
 
 
+class Face(Enum):
+    """The two cuts of the print font, by the names of their files."""
+
+    REGULAR = "OpenSans-Regular"
+    STRONG = "OpenSans-SemiBold"
+
+
 @dataclass(frozen=True, slots=True)
 class Ink:
     """How a pen leaves the house: `width` and `dash` (mm drawn, mm left out, ...) in mm, `grey` 0 black to 1 white.
 
-    A `width` of 0 means that the pen fills a region instead of drawing a line.
+    A `width` of 0 means that the pen fills a region instead of drawing a line. `words` are read, in the letters of
+    `face`; other pens draw areas and lines, and letters only as outlines.
     """
 
     width: float
     grey: float = 0.0
     dash: tuple[float, ...] = ()
+    face: Face = Face.REGULAR
+    words: bool = False
 
     @property
     def fills(self) -> bool:
@@ -50,6 +60,8 @@ class Pen(Enum):
     THROUGH = "cut through"  # outlines that a laser cuts, inner ones first
     REFERENCE = "reference"  # what no laser runs: squares and crosses to measure by
     TEXT = "text"  # words
+    STRONG = "strong text"  # headings and names: words in semibold letters
+    ON_BLACK = "text on black"  # numbers on the tiles, white
 
     @property
     def ink(self) -> Ink:
@@ -76,7 +88,9 @@ _INKS = {
     Pen.SCORE: Ink(0.25, grey=0.5),
     Pen.THROUGH: Ink(0.35, grey=0.2),
     Pen.REFERENCE: Ink(0.18, grey=0.6, dash=(2.0, 1.0)),
-    Pen.TEXT: Ink(0),
+    Pen.TEXT: Ink(0, words=True),
+    Pen.STRONG: Ink(0, face=Face.STRONG, words=True),
+    Pen.ON_BLACK: Ink(0, grey=1.0, face=Face.STRONG, words=True),
 }
 
 PAINTING_ORDER = {pen: index for index, pen in enumerate(Pen)}

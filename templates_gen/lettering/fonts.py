@@ -1,4 +1,4 @@
-"""The one print font: where it lies and how wide its letters are. Draws nothing."""
+"""The print font in its two cuts: where they lie and how wide their letters are. Draws nothing."""
 
 from __future__ import annotations
 
@@ -9,6 +9,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from layout.drawing.metrics import FontMetrics
+from layout.drawing.pens import Face
 from layout.values.errors import LayoutError
 from templates_gen.messages.language import message
 from templates_gen.messages.roles.writing import Form
@@ -16,7 +17,6 @@ from templates_gen.messages.roles.writing import Form
 if TYPE_CHECKING:
     from fontTools.ttLib import TTFont
 
-FONT_NAME = "OpenSans-Regular"
 _PACKAGE = "ttf_opensans"
 
 # In the font, but not printed as they are: control and format characters show nothing, and combining marks need
@@ -26,39 +26,43 @@ _NO_BREAK_SPACE = "\xa0"
 
 
 @cache
-def font_path() -> Path:
-    """The font file. `LayoutError` if its package is not installed."""
+def font_path(face: Face = Face.REGULAR) -> Path:
+    """The font file of a cut. `LayoutError` if its package is not installed."""
     spec = find_spec(_PACKAGE)  # not imported: the package would pull in an imaging library
     folders = spec.submodule_search_locations if spec else None
     for folder in folders or ():
-        path = Path(folder, "ttf", f"{FONT_NAME}.ttf")
+        path = Path(folder, "ttf", f"{face.value}.ttf")
         if path.is_file():
             return path
-    raise LayoutError(message(Form.NO_FONT, font=FONT_NAME))
+    raise LayoutError(message(Form.NO_FONT, font=face.value))
 
 
 @cache
-def opened() -> TTFont:
-    """The font as a library object, loaded once in a process."""
+def opened(face: Face = Face.REGULAR) -> TTFont:
+    """A cut of the font as a library object, loaded once in a process."""
     from fontTools.ttLib import TTFont
 
-    return TTFont(font_path(), lazy=True)
+    return TTFont(font_path(face), lazy=True)
 
 
 @cache
 def metrics() -> FontMetrics:
     """Widths of every printable character, cap height, ascent and descent, in fractions of the em."""
     font = opened()
-    em = font["head"].unitsPerEm
-    widths = font["hmtx"].metrics
-    advances = {chr(code): widths[glyph][0] / em for code, glyph in font.getBestCmap().items() if _printable(chr(code))}
-    os2 = font["OS/2"]
-    return FontMetrics(advances, os2.sCapHeight / em, os2.usWinAscent / em, -os2.usWinDescent / em)
+    em, os2 = font["head"].unitsPerEm, font["OS/2"]
+    heights = os2.sCapHeight / em, os2.usWinAscent / em, -os2.usWinDescent / em
+    return FontMetrics(_advances(Face.REGULAR), *heights, _advances(Face.STRONG))
 
 
-def glyph_metrics() -> list[tuple[int, int]]:
-    """The advance and the left side bearing of every glyph in font units, in the order of the font."""
-    font = opened()
+def _advances(face: Face) -> dict[str, float]:
+    font = opened(face)
+    em, widths = font["head"].unitsPerEm, font["hmtx"].metrics
+    return {chr(code): widths[glyph][0] / em for code, glyph in font.getBestCmap().items() if _printable(chr(code))}
+
+
+def glyph_metrics(face: Face) -> list[tuple[int, int]]:
+    """The advance and the left side bearing of every glyph of a cut in font units, in the order of the font."""
+    font = opened(face)
     metrics = font["hmtx"].metrics
     return [metrics[name] for name in font.getGlyphOrder()]
 

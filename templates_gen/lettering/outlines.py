@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from functools import cache, lru_cache
 
+from layout.drawing.pens import Face
 from layout.drawing.shapes import Curve, Placing, Point, Region, Shape, Text, points_at, straight_to
 from layout.drawing.sheet import Sheet
 from layout.values.errors import LayoutError, shown
@@ -55,14 +56,16 @@ def contours_of(text: Text) -> Iterator[list[Point]]:
     if missing := metrics.missing(text.words):
         raise LayoutError(message(Form.GLYPH, letters=shown(missing), words=shown(text.words)))
     placing = Placing(text.angle, round(text.at.x, DECIMALS), round(text.at.y, DECIMALS))
+    face = text.pen.ink.face
+    advances = metrics.advances if face is Face.REGULAR else metrics.strong
     pen_x = 0.0
     for letter in text.words:
         left = round(text.size * pen_x, DECIMALS)
-        for contour in _glyph(letter, text.size):
+        for contour in _glyph(letter, text.size, face):
             points = _placed(contour, left, placing)
             if len(points) > 2:
                 yield points
-        pen_x += metrics.advances[letter]
+        pen_x += advances[letter]
 
 
 def _placed(contour: Contour, left: float, placing: Placing) -> list[Point]:
@@ -77,23 +80,23 @@ def _placed(contour: Contour, left: float, placing: Placing) -> list[Point]:
 
 
 @lru_cache(_GLYPHS)
-def _glyph(letter: str, size: float) -> tuple[Contour, ...]:
+def _glyph(letter: str, size: float, face: Face) -> tuple[Contour, ...]:
     """The contours of one letter of that size in mm, each at least a triangle, no point given twice running."""
     furthest = (FURTHEST - _ROUNDED) / size
     rounded = (
         [Point(round(x * size, DECIMALS), round(y * size, DECIMALS)) for x, y in chords(contour, furthest)]
-        for contour in _drawn(letter)
+        for contour in _drawn(letter, face)
     )
     return tuple([tuple(contour) for contour in map(_without_repeats, rounded) if len(contour) > 2])
 
 
 @cache
-def _drawn(letter: str) -> Sequence[Sequence[Piece]]:
+def _drawn(letter: str, face: Face) -> Sequence[Sequence[Piece]]:
     """The contours of one letter as the font has them, in ems."""
     from fontTools.pens.basePen import decomposeQuadraticSegment
     from fontTools.pens.recordingPen import DecomposingRecordingPen
 
-    font = fonts.opened()
+    font = fonts.opened(face)
     glyphs, em = font.getGlyphSet(), font["head"].unitsPerEm
     pen = DecomposingRecordingPen(glyphs)
     glyphs[font.getBestCmap()[ord(letter)]].draw(pen)

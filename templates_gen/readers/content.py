@@ -32,7 +32,9 @@ def _look(width: float, grey: float, dash: Sequence[float]) -> tuple[float, ...]
 
 
 _LINE_PENS = {_look(pen.ink.width, pen.ink.grey, pen.ink.dash): pen for pen in Pen if not pen.ink.fills}
-_FILL_PENS = {pen.ink.grey: pen for pen in Pen if pen.ink.fills and pen is not Pen.TEXT}
+_FILL_PENS = {pen.ink.grey: pen for pen in Pen if pen.ink.fills and not pen.ink.words}
+_WORD_PENS = {(pen.ink.grey, pen.ink.face): pen for pen in Pen if pen.ink.words}
+_WORD_GREYS = {grey for grey, _ in _WORD_PENS}
 
 
 def walked(content: bytes, fonts: Mapping[str, Font], most: int) -> tuple[Shape, ...]:
@@ -144,7 +146,7 @@ class _Walk:
         self.place = _PAGE
 
     def begin_text(self, _: bytes, __: Numbers) -> None:
-        if self.fill_grey != 0:
+        if self.fill_grey not in _WORD_GREYS:
             raise ReadError(message(Page.GREY_WORDS, grey=self.fill_grey))
         self.font, self.font_name, self.matrix, self.said_in = None, "", [], None
         self.place = _TEXT
@@ -164,14 +166,21 @@ class _Walk:
     def show(self, string: bytes, _: Numbers) -> None:
         if self.font is None or not self.matrix:
             raise ReadError(message(Page.NO_PLACE))
-        said = words(string, self.font)
+        said = words(string, self.font.letters)
+        pen = _WORD_PENS.get((self.fill_grey, self.font.face))
+        if pen is None:
+            raise ReadError(message(Page.GREY_WORDS, grey=self.fill_grey))
         if self.said_in is None:
             a, b, x, y = (self.matrix[k] for k in (0, 1, 4, 5))
             at, angle = Point(x * MM, y * MM), math.degrees(math.atan2(b, a))
-            self.shapes.append(Text(at, self.size, said, angle))
+            self.shapes.append(Text(at, self.size, said, angle, pen))
         else:  # a font holds 256 characters: words with more go on in a font of the same size
             begun = self.shapes[-1]
-            if not isinstance(begun, Text) or self.font_name == self.said_in or self.size != begun.size:
+            if (
+                not isinstance(begun, Text)
+                or self.font_name == self.said_in
+                or (self.size, pen) != (begun.size, begun.pen)
+            ):
                 raise ReadError(message(Page.HANGING))
             self.shapes[-1] = begun._replace(words=begun.words + said)
         self.said_in = self.font_name

@@ -12,6 +12,7 @@ from collections.abc import Mapping, Sequence
 from functools import cache, lru_cache
 from typing import Any
 
+from layout.drawing.pens import Face
 from layout.values.errors import shown
 from templates_gen.document import ReadError
 from templates_gen.lettering import fonts
@@ -20,7 +21,7 @@ from templates_gen.messages.roles.reading import Read
 from templates_gen.readers.pdf_file import PdfFile
 from templates_gen.readers.pdf_values import Name
 from templates_gen.readers.sfnt import Glyph, Metrics, Program, one_byte_codes
-from templates_gen.readers.tokens import Font
+from templates_gen.readers.tokens import Font, Letters
 
 _FONT = {
     "/Type", "/Subtype", "/Name", "/BaseFont", "/FirstChar", "/LastChar", "/Widths", "/FontDescriptor", "/ToUnicode",
@@ -29,17 +30,19 @@ _DESCRIPTOR = {
     "/Type", "/FontName", "/Flags", "/FontBBox", "/ItalicAngle", "/Ascent", "/Descent", "/CapHeight", "/StemV",
     "/MissingWidth", "/FontFile2",
 }  # fmt: skip
-_SYMBOLIC = 4  # the flag of a font whose own cmap says what a code draws (ISO 32000-1, Table 123)
+_SYMBOLIC = 1 << 2  # the flag of a font whose own cmap says what a code draws (ISO 32000-1, Table 123)
+_FLAGS = {Face.REGULAR: _SYMBOLIC, Face.STRONG: _SYMBOLIC | 1 << 18}  # bold letters stay bold where they are small
 _SAME = ("OS/2", "cvt ", "fpgm", "name", "prep")  # tables that a part of a font takes over whole
 _OWN = ("cmap", "glyf", "head", "hhea", "hmtx", "loca", "maxp", "post")
 _CLOSE = 0.01  # in thousandths of an em: the widths are written with about four decimals
-_BASE_FONT = re.compile(rf"/[A-Z]{{6}}\+{fonts.FONT_NAME}")
+_FACES = "|".join(face.value for face in Face)
+_BASE_FONT = re.compile(rf"/[A-Z]{{6}}\+({_FACES})")
 _MAP = re.compile(
     rb"/CIDInit /ProcSet findresource begin\n12 dict begin\nbegincmap\n/CIDSystemInfo\n<< /Registry \((NAME)\)\n"
     rb"/Ordering \(NAME\)\n/Supplement 0\n>> def\n/CMapName /NAME def\n/CMapType 2 def\n1 begincodespacerange\n"
     rb"<00> <([0-9A-F]{2})>\nendcodespacerange\n([1-9][0-9]{0,2}) beginbfchar\n((?:<[0-9A-F]{2}> <[0-9A-F]{4}>\n)++)"
     rb"endbfchar\nendcmap\nCMapName currentdict /CMap defineresource pop\nend\nend\n?".replace(
-        b"NAME", rb"[A-Z]{6}\+" + fonts.FONT_NAME.encode()
+        b"NAME", rb"[A-Z]{6}\+(?:FACES)".replace(b"FACES", _FACES.encode())
     )
 )
 
@@ -48,27 +51,30 @@ def font_of(file: PdfFile, reference: Any) -> Font:
     """What each code of this font stands for; `ReadError` unless it is drawn as the print font draws it."""
     font = file.dictionary(reference, _FONT, Read.FONT)
     base = font["/BaseFont"]
-    if font["/Type"] != "/Font" or font["/Subtype"] != "/TrueType" or not _named(base):
-        raise ReadError(message(Read.FONT_KIND, found=shown(base), wanted=fonts.FONT_NAME))
+    face = _face(base)
+    if font["/Type"] != "/Font" or font["/Subtype"] != "/TrueType" or face is None:
+        raise ReadError(message(Read.FONT_KIND, found=shown(base), wanted=Face.REGULAR.value))
     descriptor = file.dictionary(font["/FontDescriptor"], _DESCRIPTOR, Read.FONT_DESCRIPTOR)
     if "/FontFile2" not in descriptor or descriptor["/FontName"] != base:
         raise ReadError(message(Read.NOT_EMBEDDED))
-    _check_descriptor(descriptor)
+    _check_descriptor(descriptor, face)
     letters = _letters(file.unpacked(font["/ToUnicode"], {"/Length", "/Filter"}, Read.FONT_MAP))
     data = file.unpacked(descriptor["/FontFile2"], {"/Length", "/Filter", "/Length1"}, Read.FONT_PROGRAM)
     if file.found(descriptor["/FontFile2"]).says["/Length1"] != len(data):
         raise ReadError(message(Read.PROGRAM_LENGTH))
     said = {code: letter for code, letter in letters.items() if ord(letter) in _glyph_of()}
-    _check_program(data, frozenset(said.items()))
-    _check_widths(font["/FirstChar"], font["/LastChar"], file.found(font["/Widths"]), said)
-    return said
+    _check_program(data, frozenset(said.items()), face)
+    _check_widths(font["/FirstChar"], font["/LastChar"], file.found(font["/Widths"]), said, face)
+    return Font(said, face)
 
 
-def _named(base: Any) -> bool:
-    return isinstance(base, Name) and bool(_BASE_FONT.fullmatch(base))
+def _face(base: Any) -> Face | None:
+    """The cut of the print font that a font's name gives; None where it is another font."""
+    found = _BASE_FONT.fullmatch(base) if isinstance(base, Name) else None
+    return Face(found[1]) if found else None
 
 
-def _letters(font_map: bytes) -> Font:
+def _letters(font_map: bytes) -> Letters:
     """The letter of each code that the ToUnicode map names."""
     found = _MAP.fullmatch(font_map)
     if found is None:
@@ -81,16 +87,16 @@ def _letters(font_map: bytes) -> Font:
 
 
 @lru_cache(maxsize=16)  # the files of a kit often hold one and the same program
-def _check_program(data: bytes, letters: frozenset[tuple[int, str]]) -> None:
+def _check_program(data: bytes, letters: frozenset[tuple[int, str]], face: Face) -> None:
     try:
-        _same_glyphs(Program(data), dict(letters))
+        _same_glyphs(Program(data), dict(letters), face)
     except (ValueError, LookupError, struct.error) as error:
         raise ReadError(message(Read.PROGRAM)) from error
 
 
-def _same_glyphs(program: Program, letters: Font) -> None:
+def _same_glyphs(program: Program, letters: Letters, face: Face) -> None:
     """ValueError, LookupError or struct.error unless every letter has the outline and the metrics of the print font."""
-    if set(program.tables) != {*_SAME, *_OWN} or _frame(program) != _frame(_print_font()):
+    if set(program.tables) != {*_SAME, *_OWN} or _frame(program) != _frame(_print_font(face)):
         raise ValueError("tables")
     codes = one_byte_codes(program.tables["cmap"])
     pairs = {(codes[code], _glyph_of()[ord(letter)]) for code, letter in letters.items()}
@@ -98,12 +104,12 @@ def _same_glyphs(program: Program, letters: Font) -> None:
     while pairs:
         pair = pairs.pop()
         checked.add(pair)
-        pairs |= set(_same_glyph(program, *pair)) - checked
+        pairs |= set(_same_glyph(program, *pair, face)) - checked
 
 
-def _same_glyph(program: Program, number: int, wanted: int) -> Sequence[tuple[int, int]]:
+def _same_glyph(program: Program, number: int, wanted: int, face: Face) -> Sequence[tuple[int, int]]:
     """The pairs of parts to be looked at next."""
-    found, (asked, metrics) = program.glyph(number), _printed(wanted)
+    found, (asked, metrics) = program.glyph(number), _printed(wanted, face)
     padding = found.drawn.removeprefix(asked.drawn)
     whole = found.drawn.startswith(asked.drawn) and len(padding) < 4 and not padding.strip(b"\0")
     if not whole or program.metrics(number) != metrics:
@@ -120,49 +126,55 @@ def _frame(program: Program) -> tuple[bytes, ...]:
 
 
 @cache
-def _print_font() -> Program:
-    return Program(fonts.font_path().read_bytes())
+def _print_font(face: Face) -> Program:
+    return Program(fonts.font_path(face).read_bytes())
 
 
 @cache
-def _printed(number: int) -> tuple[Glyph, Metrics]:
+def _printed(number: int, face: Face) -> tuple[Glyph, Metrics]:
     """A glyph of the print font, and its metrics."""
-    return _print_font().glyph(number), _print_font().metrics(number)
+    return _print_font(face).glyph(number), _print_font(face).metrics(number)
 
 
 @cache
 def _glyph_of() -> Mapping[int, int]:
-    """The number of the print font's glyph for each character."""
+    """The number of the print font's glyph for each character, in either cut."""
     font = fonts.opened()
     return {code: font.getGlyphID(name) for code, name in font.getBestCmap().items()}
 
 
-def _check_descriptor(descriptor: Mapping[str, Any]) -> None:
+def _check_descriptor(descriptor: Mapping[str, Any], face: Face) -> None:
     """What viewers act on where they do not trust the font program itself."""
-    font = _print_font()
+    font = _print_font(face)
     box = struct.unpack_from(">4h", font.tables["head"], 36)
     ascent, descent = struct.unpack_from(">2h", font.tables["OS/2"], 68)
     (capitals,) = struct.unpack_from(">h", font.tables["OS/2"], 88)
     wanted = {"/FontBBox": box, "/Ascent": [ascent], "/Descent": [descent], "/CapHeight": [capitals]}
     for key, numbers in wanted.items():
         said = descriptor[key]
-        _near(said if isinstance(said, list) else [said], numbers, message(Read.DESCRIBED, key=key[1:]))
-    if descriptor["/Type"] != "/FontDescriptor" or descriptor["/Flags"] != _SYMBOLIC or descriptor["/ItalicAngle"] != 0:
+        _near(said if isinstance(said, list) else [said], numbers, message(Read.DESCRIBED, key=key[1:]), font.em)
+    if (
+        descriptor["/Type"] != "/FontDescriptor"
+        or descriptor["/Flags"] != _FLAGS[face]
+        or descriptor["/ItalicAngle"] != 0
+    ):
         raise ReadError(message(Read.DESCRIPTOR))
 
 
-def _check_widths(first: Any, last: Any, widths: Any, letters: Font) -> None:
+def _check_widths(first: Any, last: Any, widths: Any, letters: Letters, face: Face) -> None:
     if type(first) is not int or type(last) is not int or not isinstance(widths, list):
         raise ReadError(message(Read.NO_WIDTHS))
     if not 0 <= first <= min(letters, default=255) or len(widths) != last - first + 1 or max(letters, default=0) > last:
         raise ReadError(message(Read.WIDTHS_FEW))
-    advances = {code: _printed(_glyph_of()[ord(letter)])[1].advance for code, letter in letters.items()}
-    _near([widths[code - first] for code in advances], list(advances.values()), message(Read.WIDTHS))
+    advances = {code: _printed(_glyph_of()[ord(letter)], face)[1].advance for code, letter in letters.items()}
+    _near(
+        [widths[code - first] for code in advances], list(advances.values()), message(Read.WIDTHS), _print_font(face).em
+    )
 
 
-def _near(said: Sequence[Any], units: Sequence[int], unlike: str) -> None:
+def _near(said: Sequence[Any], units: Sequence[int], unlike: str, em: int) -> None:
     """Numbers of the file in thousandths of an em against font units."""
-    wanted = [1000 * number / _print_font().em for number in units]
+    wanted = [1000 * number / em for number in units]
     numbers = [number for number in said if type(number) in (int, float)]
     if len(numbers) != len(said) or len(said) != len(wanted):
         raise ReadError(unlike)

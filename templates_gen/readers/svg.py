@@ -40,7 +40,7 @@ _NEXT = rf"(?: {_BY}|-(?!0){_BY})"  # a sign separates numbers as a blank does
 _ONE = rf"(?:-(?!0))?{_BY}{_NEXT}"
 _LINES = rf"l{_ONE}(?:{_NEXT}{_NEXT})*+Z"
 _WORD = re.compile(rf"M{_NUMBER} {_NUMBER}({_LINES}(?:m{_ONE}{_LINES})*+)")
-_WORDS = (Pen.TEXT, Pen.ENGRAVE)  # what fills letters, for the eye and for a cutter
+_LETTERS = (*(pen for pen in Pen if pen.ink.words), Pen.ENGRAVE)  # what fills letters, for the eye and for a cutter
 _SIZE = re.compile(r"([0-9]{1,7}+(?:\.[0-9]++)?+)mm")  # 1 mm is 1 unit: the view box must repeat the size
 
 
@@ -135,7 +135,7 @@ def _group(
 
 def _paths(commands: str, pen: Pen, height: float) -> Iterator[Curve]:
     """The lines of one path element, y turned to run upward again."""
-    words = pen in _WORDS
+    words = pen in _LETTERS
     if words and (found := _WORD.fullmatch(commands)):
         yield from _word(Point(float(found[1]), height - float(found[2])), found[3], pen)
         return

@@ -4,7 +4,9 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator, Mapping
+from typing import NamedTuple
 
+from layout.drawing.pens import Face
 from layout.values.errors import shown
 from templates_gen.document import ReadError
 from templates_gen.messages.language import message
@@ -14,8 +16,16 @@ Numbers = list[float]
 Instruction = tuple[bytes, bytes, Numbers]
 """The operator, its one operand that is not a number (dashes, a name or words; empty if there is none), the numbers."""
 
-Font = Mapping[int, str]
+Letters = Mapping[int, str]
 """What each code of a font stands for."""
+
+
+class Font(NamedTuple):
+    """An embedded part of the print font: its codes, and which cut it is."""
+
+    letters: Letters
+    face: Face
+
 
 LINE = b"m l"
 """Stands for a move and a line from there: nearly all that a sheet holds, taken in one go to save time."""
@@ -60,10 +70,10 @@ def dashes(array: bytes) -> Numbers:
         raise ReadError(message(Page.DASHES, what=shown(array.decode()))) from error
 
 
-def words(string: bytes, font: Font) -> str:
+def words(string: bytes, letters: Letters) -> str:
     """What such an operand says in that font; `ReadError` for a code that stands for nothing."""
     codes = _ESCAPED.sub(lambda found: bytes([int(found[1], 8)]) if found[1] else found[2], string[1:-1])
-    said = "".join([font.get(code, "\0") for code in codes])
+    said = "".join([letters.get(code, "\0") for code in codes])
     if "\0" in said:
         raise ReadError(message(Page.NO_CODE, what=shown(said)))
     return said

@@ -6,7 +6,6 @@ import unicodedata
 from collections.abc import Iterable, Sequence
 from weakref import WeakValueDictionary
 
-from layout.drawing.pens import Pen
 from layout.drawing.shapes import Curve, Point, Region, Text
 from layout.drawing.sheet import Sheet
 from layout.values.errors import LayoutError, shown
@@ -97,7 +96,7 @@ def _region_fault(region: Region) -> str:
 
 
 def _text_fault(text: Text) -> str:
-    if text.pen is not Pen.TEXT:
+    if not text.pen.ink.words:
         return message(Draw.WORDS_PEN, pen=shown(text.pen.value))
     if not _inside(text.at):
         return message(Draw.TEXT_PLACE, most=LARGEST, x=text.at.x, y=text.at.y)

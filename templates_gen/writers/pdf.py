@@ -8,11 +8,11 @@ from __future__ import annotations
 
 import hashlib
 import math
-from collections.abc import Callable, Iterable, Iterator, Sequence
+from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from itertools import groupby
 from typing import Any, cast
 
-from layout.drawing.pens import Pen
+from layout.drawing.pens import Face, Pen
 from layout.drawing.shapes import Curve, Region, Shape, Text
 from layout.drawing.sheet import Sheet, pen_of
 from layout.values.errors import LayoutError
@@ -42,13 +42,13 @@ def write(sheets: Sequence[Sheet], about: About) -> bytes:
     if about.operations is not None:
         raise LayoutError(message(Form.PDF_OPERATIONS))
     for sheet in sheets:
-        if any(isinstance(shape, Region) and shape.pen is Pen.TEXT for shape in sheet.shapes):
+        if any(isinstance(shape, Region) and shape.pen.ink.words for shape in sheet.shapes):
             raise LayoutError(message(Form.PDF_OUTLINES))
     canvas = _canvas(about, packed(sheets, about))
-    encode = _encoder(canvas._doc)
+    encoders = {face: _encoder(canvas._doc, face) for face in Face}
     for sheet in sheets:
         canvas.setPageSize((_points(sheet.width), _points(sheet.height)))
-        canvas.addLiteral("\n".join(_operators(sheet.shapes, encode)))
+        canvas.addLiteral("\n".join(_operators(sheet.shapes, encoders)))
         canvas.showPage()
         _strip(canvas._doc.Pages.pages[-1])
     return cast(bytes, canvas.getpdfdata())
@@ -60,13 +60,15 @@ def _canvas(about: About, keywords: str) -> Any:
     from reportlab.pdfbase.ttfonts import TTFont
     from reportlab.pdfgen.canvas import Canvas
 
-    if fonts.FONT_NAME not in pdfmetrics.getRegisteredFontNames():
-        font: Any = TTFont(fonts.FONT_NAME, str(fonts.font_path()), asciiReadable=1)
+    for face in Face:
+        if face.value in pdfmetrics.getRegisteredFontNames():
+            continue
+        font: Any = TTFont(face.value, str(fonts.font_path(face)), asciiReadable=1)
         # The library gives the last glyphs, which share one advance, that advance in thousandths of an em.
-        font.face.hmetrics = [(advance, bearing & 0xFFFF) for advance, bearing in fonts.glyph_metrics()]
+        font.face.hmetrics = [(advance, bearing & 0xFFFF) for advance, bearing in fonts.glyph_metrics(face)]
         pdfmetrics.registerFont(font)
     # invariant: no clock in the file. initialFontName: otherwise every page asks for Helvetica.
-    first_font: Any = fonts.FONT_NAME  # its type is given wrong
+    first_font: Any = Face.REGULAR.value  # its type is given wrong
     canvas: Any = Canvas(
         "", pageCompression=1, invariant=1, initialFontName=first_font, lang=LANGUAGE, pdfVersion=_VERSION
     )
@@ -93,11 +95,11 @@ def _strip(page: Any) -> None:
     page.Contents = PDFStream(content=page.stream, filters=[PDFZCompress])
 
 
-def _encoder(document: Any) -> Encode:
+def _encoder(document: Any, face: Face) -> Encode:
     """The font's own way to write words: its subsets hold 256 characters each, so words may fall into several runs."""
     from reportlab.pdfbase import pdfmetrics
 
-    font: Any = pdfmetrics.getFont(fonts.FONT_NAME)
+    font: Any = pdfmetrics.getFont(face.value)
 
     def encode(words: str) -> list[tuple[str, str]]:
         runs = font.splitString(words, document) or [(0, b"")]
@@ -115,7 +117,7 @@ def _points(mm: float) -> float:
     return round(points) if abs(points - round(points)) < 1e-6 else points
 
 
-def _operators(shapes: Sequence[Shape], encode: Encode) -> Iterator[str]:
+def _operators(shapes: Sequence[Shape], encoders: Mapping[Face, Encode]) -> Iterator[str]:
     """The page's operators, run by run; line width, dash and greys are set only where they change."""
     state: dict[str, str] = {"g": "0 g", "G": "0 G", "d": "[] 0 d"}  # as every page begins
     for pen, run in groupby(shapes, pen_of):
@@ -123,8 +125,8 @@ def _operators(shapes: Sequence[Shape], encode: Encode) -> Iterator[str]:
             if state.get(operator) != setting:
                 state[operator] = setting
                 yield setting
-        if pen is Pen.TEXT:
-            yield from _words(cast(Iterable[Text], run), encode)
+        if pen.ink.words:
+            yield from _words(cast(Iterable[Text], run), encoders[pen.ink.face])
         elif pen.ink.fills:
             for region in cast(Iterable[Region], run):
                 yield from map(_subpath, region.contours)

@@ -24,7 +24,7 @@ from templates_gen.writers.checks import check
 from templates_gen.writers.curves import radius, turn
 from templates_gen.writers.cutting.checks import check_cut
 
-_WORDS = (Pen.TEXT, Pen.ENGRAVE)  # what fills letters, for the eye and for a cutter
+_LETTERS = (*(pen for pen in Pen if pen.ink.words), Pen.ENGRAVE)  # what fills letters, for the eye and for a cutter
 
 if TYPE_CHECKING:
     from svgwrite import Drawing
@@ -89,7 +89,7 @@ def _stroke(colour: str, width: float) -> dict[str, str]:
 def _commands(shape: Shape, height: float) -> Iterator[str]:
     """Absolute commands, y turned to run downward from the sheet's upper edge; words in relative steps."""
     if isinstance(shape, Region):
-        if shape.pen in _WORDS and not any(step.through for contour in shape.contours for step in contour.steps):
+        if shape.pen in _LETTERS and not any(step.through for contour in shape.contours for step in contour.steps):
             yield "".join(_word(shape, height))
         else:
             for contour in shape.contours:

@@ -21,11 +21,10 @@ sys.path.insert(0, str(Path(__file__).parents[2]))
 from reportlab import rl_config
 from reportlab.pdfgen.canvas import Canvas
 
-from layout.drawing.pens import Pen
+from layout.drawing.pens import Face, Pen
 from layout.drawing.shapes import Point, Shape, Text, line
 from layout.drawing.sheet import PT, Sheet, painted
 from templates_gen.files.formats import FORMATS, About
-from templates_gen.lettering.fonts import FONT_NAME
 from templates_gen.verify.compare import compare
 
 ABOUT = About("Benchmark", "{}")
@@ -63,13 +62,13 @@ def plain(count: int) -> bytes:
     """The same strips by a plain script."""
     marks, numbers = rows(count)
     mm = 72 / 25.4
-    canvas = Canvas("", (WIDTH, HEIGHT), pageCompression=1, invariant=1, initialFontName=FONT_NAME)
+    canvas = Canvas("", (WIDTH, HEIGHT), pageCompression=1, invariant=1, initialFontName=Face.REGULAR.value)
     for pen in (Pen.MARK, Pen.TEN, Pen.UNIT):
         canvas.setLineWidth(pen.ink.width * mm)
         for x, bottom, top, of in marks:
             if of is pen:
                 canvas.line(x * mm, bottom * mm, x * mm, top * mm)
-    canvas.setFont(FONT_NAME, 3 * mm)
+    canvas.setFont(Face.REGULAR.value, 3 * mm)
     for x, y, words in numbers:
         canvas.drawString(x * mm, y * mm, words)
     canvas.showPage()

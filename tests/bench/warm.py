@@ -25,13 +25,14 @@ from reportlab.pdfgen.canvas import Canvas
 from whole import LIBRARIES, cost, environment
 
 import templates_gen
+from layout.drawing.pens import Face
 from layout.drawing.shapes import Curve, Region, Text
 from layout.drawing.sheet import Sheet
 from layout.kit.kit import Kit, read_kit
 from layout.products import PRODUCTS
 from templates_gen.files.kept import forget
 from templates_gen.files.outputs import Outputs
-from templates_gen.lettering.fonts import FONT_NAME, metrics
+from templates_gen.lettering.fonts import metrics
 
 SHEET_AIM, SCRIPT_AIM, AGAIN_AIM = 0.16, 3.0, 0.5
 """A sheet: at most 80 ms where the imports take 0.5 s; three PDF files: so many plain scripts; a second make: half."""
@@ -86,7 +87,7 @@ def script(sheets: list[Sheet]) -> None:
                         path.lineTo(to_x * mm, to_y * mm)
                 canvas.drawPath(path, stroke=0, fill=1)
             elif isinstance(shape, Text):
-                canvas.setFont(FONT_NAME, shape.size * mm)
+                canvas.setFont(Face.REGULAR.value, shape.size * mm)
                 canvas.drawString(shape.at.x * mm, shape.at.y * mm, shape.words)
         canvas.showPage()
         canvas.getpdfdata()

@@ -3,23 +3,40 @@
 from __future__ import annotations
 
 import unicodedata
+from typing import cast
 
 import pytest
 from reportlab.pdfbase.ttfonts import TTFont
 
+from layout.drawing.pens import Pen
 from templates_gen.lettering import fonts
 
 
+@pytest.fixture(scope="module", params=[Pen.TEXT, Pen.STRONG], ids=lambda pen: pen.value)
+def pen(request: pytest.FixtureRequest) -> Pen:
+    """A pen of either cut."""
+    return cast(Pen, request.param)
+
+
 @pytest.fixture(scope="module")
-def font() -> TTFont:
+def font(pen: Pen) -> TTFont:
     """The same file as reportlab reads it."""
-    return TTFont("measured", str(fonts.font_path()))
+    return TTFont("measured", str(fonts.font_path(pen.ink.face)))
 
 
 @pytest.mark.parametrize("words", ["Zoë Łukasz Ольга", "strip 3 of 12 · 100 %", "½ in = 12,7 mm", "AVAVA"])
-def test_words_are_as_wide_as_another_library_finds_them(font: TTFont, words: str) -> None:
+def test_words_are_as_wide_as_another_library_finds_them(font: TTFont, pen: Pen, words: str) -> None:
     """The width of words agrees with reportlab's to its rounding of a thousandth of the em."""
-    assert fonts.metrics().width(words, 10.0) == pytest.approx(font.stringWidth(words, 10.0), abs=0.01 * len(words))
+    wide = font.stringWidth(words, 10.0)
+    assert fonts.metrics().width(words, 10.0, pen) == pytest.approx(wide, abs=0.01 * len(words))
+
+
+def test_both_cuts_carry_the_same_letters() -> None:
+    """What can be said in regular letters can be said in semibold ones, and hardly any letter gets narrower."""
+    metrics = fonts.metrics()
+    assert metrics.strong.keys() == metrics.advances.keys()
+    words = "Marking strips for a small frame"
+    assert metrics.width(words, 10, Pen.STRONG) > metrics.width(words, 10)
 
 
 def test_heights_are_as_another_library_finds_them(font: TTFont) -> None:

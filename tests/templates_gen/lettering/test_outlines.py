@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import math
 import string
+from typing import cast
 
 import pytest
 import shapely
@@ -32,36 +33,42 @@ def area(path: Curve) -> float:
     return sum(a.x * b.y - b.x * a.y for a, b in zip(points, points[1:] + points[:1], strict=True)) / 2
 
 
+@pytest.fixture(scope="module", params=[Pen.TEXT, Pen.STRONG], ids=lambda pen: pen.value)
+def pen(request: pytest.FixtureRequest) -> Pen:
+    """A pen of either cut."""
+    return cast(Pen, request.param)
+
+
 @pytest.fixture(scope="module")
-def font() -> TTFont:
+def font(pen: Pen) -> TTFont:
     """The font file, opened afresh."""
-    return TTFont(fonts.font_path())
+    return TTFont(fonts.font_path(pen.ink.face))
 
 
 @pytest.mark.parametrize("letter", "OgÅŁЖ8%&@½ë")
-def test_a_letter_covers_its_area(font: TTFont, letter: str) -> None:
+def test_a_letter_covers_its_area(font: TTFont, pen: Pen, letter: str) -> None:
     """The flattened contours, holes turning back, cover what fontTools computes for the curves, to one per cent."""
     glyphs, em = font.getGlyphSet(), font["head"].unitsPerEm
-    pen = AreaPen(glyphs)
-    glyphs[font.getBestCmap()[ord(letter)]].draw(pen)
-    drawn = sum(map(area, outline(Text(Point(0, 0), EM, letter)).contours))
-    assert drawn == pytest.approx(pen.value * (EM / em) ** 2, rel=0.01)
+    drawn_by = AreaPen(glyphs)
+    glyphs[font.getBestCmap()[ord(letter)]].draw(drawn_by)
+    drawn = sum(map(area, outline(Text(Point(0, 0), EM, letter, pen=pen)).contours))
+    assert drawn == pytest.approx(drawn_by.value * (EM / em) ** 2, rel=0.01)
 
 
 @pytest.mark.parametrize("letter", "OgÅŁЖ8%&@½ë")
-def test_a_letter_stays_in_its_box(font: TTFont, letter: str) -> None:
+def test_a_letter_stays_in_its_box(font: TTFont, pen: Pen, letter: str) -> None:
     """The box of the contours is that of the letter's curves, to a thousandth of the em."""
     glyphs, em = font.getGlyphSet(), font["head"].unitsPerEm
-    pen = BoundsPen(glyphs)
-    glyphs[font.getBestCmap()[ord(letter)]].draw(pen)
-    points = [point for path in outline(Text(Point(0, 0), EM, letter)).contours for point in path.points()]
+    drawn_by = BoundsPen(glyphs)
+    glyphs[font.getBestCmap()[ord(letter)]].draw(drawn_by)
+    points = [point for path in outline(Text(Point(0, 0), EM, letter, pen=pen)).contours for point in path.points()]
     box = (min(p.x for p in points), min(p.y for p in points), max(p.x for p in points), max(p.y for p in points))
-    assert box == pytest.approx([side * EM / em for side in pen.bounds], abs=EM / 1000)
+    assert box == pytest.approx([side * EM / em for side in drawn_by.bounds], abs=EM / 1000)
 
 
-def test_letters_follow_at_their_widths(font: TTFont) -> None:
+def test_letters_follow_at_their_widths(font: TTFont, pen: Pen) -> None:
     """The second letter stands one advance width on, as the font's table has it."""
-    alone, second = outline(Text(Point(0, 0), EM, "i")), outline(Text(Point(0, 0), EM, "Mi"))
+    alone, second = outline(Text(Point(0, 0), EM, "i", pen=pen)), outline(Text(Point(0, 0), EM, "Mi", pen=pen))
     advance = font["hmtx"]["M"][0] / font["head"].unitsPerEm * EM
     for one, other in zip(alone.contours, second.contours[-2:], strict=True):
         assert other.start == pytest.approx((one.start.x + advance, one.start.y), abs=0.0005001)  # rounded
@@ -115,22 +122,22 @@ def drawn_by_the_font(font: TTFont, letter: str, size: float) -> shapely.MultiLi
 
 
 @pytest.mark.parametrize("size", SIZES)
-def test_no_letter_lies_further_off_its_curve_than_is_promised(font: TTFont, size: float) -> None:
+def test_no_letter_lies_further_off_its_curve_than_is_promised(font: TTFont, pen: Pen, size: float) -> None:
     """By shapely's Hausdorff distance, both ways; the worst comes near the limit."""
     worst = 0.0
     for letter in LETTERS:
-        drawn = [[*path.points(), path.start] for path in outline(Text(Point(0, 0), size, letter)).contours]
+        drawn = [[*path.points(), path.start] for path in outline(Text(Point(0, 0), size, letter, pen=pen)).contours]
         curve = drawn_by_the_font(font, letter, size)
         worst = max(worst, shapely.hausdorff_distance(shapely.MultiLineString(drawn), curve, densify=0.25))
     assert 0.8 * FURTHEST < worst <= FURTHEST
 
 
 @pytest.mark.parametrize("angle", [0, 90, 35.3])
-def test_words_at_any_place_lie_as_near(font: TTFont, angle: float) -> None:
+def test_words_at_any_place_lie_as_near(font: TTFont, pen: Pen, angle: float) -> None:
     """The rounding of the word's place and of each letter in it is part of the limit, slanted or not."""
     size, at, words = 8 * 25.4 / 72, Point(12.34567, -7.65432), "Winding begins: 18&%"
     drawn = shapely.MultiLineString(
-        [[*path.points(), path.start] for path in outline(Text(at, size, words, angle)).contours]
+        [[*path.points(), path.start] for path in outline(Text(at, size, words, angle, pen)).contours]
     )
     curves, pen_x = [], at.x
     for letter in words:
@@ -141,10 +148,10 @@ def test_words_at_any_place_lie_as_near(font: TTFont, angle: float) -> None:
 
 
 @pytest.mark.parametrize("size", SIZES)
-def test_few_lines_keep_holes_and_areas(font: TTFont, size: float) -> None:
+def test_few_lines_keep_holes_and_areas(font: TTFont, pen: Pen, size: float) -> None:
     """Every contour turns as the font's own, and differs from its area by no more than the limit along its length."""
     for letter in LETTERS:
-        paths = outline(Text(Point(0, 0), size, letter)).contours
+        paths = outline(Text(Point(0, 0), size, letter, pen=pen)).contours
         for path, own in zip(paths, drawn_by_the_font(font, letter, size).geoms, strict=True):
             ring = shapely.LinearRing(own.coords)
             wanted = shapely.Polygon(ring).area * (1 if ring.is_ccw else -1)

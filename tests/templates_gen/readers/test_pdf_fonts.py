@@ -11,10 +11,12 @@ from typing import Any
 import pytest
 from font_parts import Tables, part_of, program_of, tables_of
 from fontTools.ttLib import TTFont
+from pdf_bytes import put_right, unpacked
 from pypdf import PdfReader, PdfWriter
 from pypdf.generic import ArrayObject, FloatObject, NameObject, NumberObject, StreamObject, TextStringObject
 from rasters import pdf_pixels
 
+from layout.drawing.pens import Face, Pen
 from layout.drawing.shapes import Point, Text
 from layout.drawing.sheet import Sheet
 from templates_gen.files.formats import FORMATS, About, ReadError
@@ -231,9 +233,12 @@ def test_a_forged_dictionary_is_refused(name: str) -> None:
         read(forged(DICTIONARIES[name]))
 
 
-def test_glyphs_are_read_as_fonttools_reads_them() -> None:
-    """Every glyph of the print font has the advance, the bearing and the parts that fontTools finds."""
-    font, own = TTFont(io.BytesIO(fonts.font_path().read_bytes())), Program(fonts.font_path().read_bytes())
+@pytest.mark.parametrize("face", Face)
+def test_glyphs_are_read_as_fonttools_reads_them(face: Face) -> None:
+    """Every glyph of the print font has the advance, the bearing and the parts that fontTools finds, in either cut."""
+    data = fonts.font_path(face).read_bytes()
+    font, own = TTFont(io.BytesIO(data)), Program(data)
+    assert {code: font.getGlyphID(name) for code, name in font.getBestCmap().items()} == _glyph_of()
     assert own.glyphs == len(font.getGlyphOrder()) > 900
     assert own.em == font["head"].unitsPerEm
     for number, name in enumerate(font.getGlyphOrder()):
@@ -242,11 +247,25 @@ def test_glyphs_are_read_as_fonttools_reads_them() -> None:
         assert [font.getGlyphName(each) for each in own.glyph(number).parts] == parts
 
 
-def test_every_letter_of_the_font_is_embedded_as_it_is_drawn() -> None:
+def test_one_cut_under_the_name_of_the_other_is_refused() -> None:
+    """A viewer would draw regular letters where headings stand: another width, another weight."""
+    said = Sheet("a", 99, 9, (Text(Point(1, 1), 4, "Rowan"), Text(Point(1, 5), 4, "Rowan", pen=Pen.STRONG)))
+    data = unpacked(write([said], About("t", "{}"))).decode("latin-1")
+    names = Face.REGULAR.value, Face.STRONG.value
+    swapped = data.replace(names[0], "*").replace(names[1], names[0]).replace("*", names[1])
+    assert swapped != data
+    with pytest.raises(ReadError, match="font"):
+        read(put_right(swapped))
+
+
+@pytest.mark.parametrize("pen", [pen for pen in Pen if pen.ink.words])
+def test_every_letter_of_the_font_is_embedded_as_it_is_drawn(pen: Pen) -> None:
     """All that the font carries, over several embedded parts, passes; so do its last glyphs, which share an advance."""
     words = "".join(fonts.metrics().advances)
     assert {"І", "Ї"} < set(words)
-    (found,) = read(write([Sheet("a", 99, 9, (Text(Point(1, 1), 4, words),))], About("t", "{}"))).sheets[0].shapes
+    (found,) = (
+        read(write([Sheet("a", 99, 9, (Text(Point(1, 1), 4, words, pen=pen),))], About("t", "{}"))).sheets[0].shapes
+    )
     assert isinstance(found, Text)
-    assert found.words == words
+    assert (found.words, found.pen) == (words, pen)
     assert len(_glyph_of()) >= len(words)
