@@ -5,14 +5,13 @@ from __future__ import annotations
 from dataclasses import dataclass
 from fractions import Fraction
 
-from layout.estimate.estimate import estimate
+from layout.estimate.estimate import estimate, facts_of
 from layout.frames.load import Load, load_on
 from layout.frames.tension import WarpThread
 from layout.frames.travel import travel_notes, travel_warnings
 from layout.kit.ends import counted_by
 from layout.kit.kit import Kit
 from layout.kit.questions import questions
-from layout.kit.yarn_facts import yarn_facts
 from layout.messages.english import ENGLISH
 from layout.messages.roles import Count
 from layout.sett.marking_units import NAILS, PEGS, SINGLY, WINDS
@@ -21,6 +20,7 @@ from layout.values.units import say_length, say_number
 from layout.warps.warp import Warp
 from layout.warps.warping import warp_on
 from layout.yardage.amounts import Amounts
+from layout.yarns.yarn import Yarn
 
 _FINE = 10**6  # so that a thread of 0.8 mm, a float, is 4/5 mm
 
@@ -50,12 +50,12 @@ class Plan:
     @property
     def warp_thread(self) -> WarpThread | None:
         """One thread of the warp, if the kit says how heavy it is."""
-        return _thread(self.kit)
+        return _thread(self.kit, self.kit.amounts.warp.yarn())
 
     @property
     def load(self) -> Load:
         """The pull of the warp on a frame end, and how far the end gives way."""
-        return _load(self.kit, self.warp)
+        return _load(self.kit, self.warp, self.warp_thread)
 
     @property
     def sett_words(self) -> str:
@@ -94,24 +94,23 @@ def plan(kit: Kit) -> Plan:
     """Sett, winds, marks and amounts of `kit`. Raises FieldError, with the key to change, where it cannot be woven."""
     ends = kit.frame.ends
     sett = take_sett(kit.sett, counted_by(ends.name, kit.weaving.near_hold), ends.notches)
-    lying = yarn_facts(kit.amounts, 2 if kit.weaving.doubled_warp else 1).lying
-    thread = Fraction(lying.value).limit_denominator(_FINE) if lying else None
+    known = facts_of(kit)
+    thread = Fraction(known.lying.value).limit_denominator(_FINE) if known.lying else None
     warp = warp_on(sett, kit.frame, kit.weaving, thread)
-    load = _load(kit, warp)
-    amounts = estimate(kit, warp)
+    pulling = _thread(kit, known.warp)
+    load = _load(kit, warp, pulling)
+    amounts = estimate(kit, warp, known)
     pulled = ends.pulled_by(load.thread.high)
-    tightening = (kit.frame, load.thread, _thread(kit))
+    tightening = (kit.frame, load.thread, pulling)
     notes = sett.notes + warp.notes + load.notes + travel_notes(*tightening) + amounts.notes
     warnings = questions(kit) + sett.warnings + warp.warnings + load.warnings + pulled
     warnings += travel_warnings(*tightening) + amounts.warnings
     return Plan(kit, warp, notes, warnings, amounts)
 
 
-def _load(kit: Kit, warp: Warp) -> Load:
-    return load_on(kit.frame, kit.strength, _thread(kit), warp.pulling, warp.width)
+def _load(kit: Kit, warp: Warp, thread: WarpThread | None) -> Load:
+    return load_on(kit.frame, kit.strength, thread, warp.pulling, warp.width)
 
 
-def _thread(kit: Kit) -> WarpThread | None:
-    given = kit.amounts.warp
-    yarn = given.yarn()
-    return WarpThread(yarn.tex, given.fibre) if yarn else None
+def _thread(kit: Kit, yarn: Yarn | None) -> WarpThread | None:
+    return WarpThread(yarn.tex, kit.amounts.warp.fibre) if yarn else None

@@ -31,12 +31,15 @@ DRAW_IN = assumed(0.0, ENGLISH.say(Reason.NO_DRAW_IN, most=5), 0.0, 0.05)
 SHRINKAGE = assumed(0.0, ENGLISH.say(Reason.NO_SHRINKAGE, most=5), 0.0, 0.05)
 
 
-def estimate(kit: Kit, warp: Warp) -> Amounts:
-    """All amounts of `kit`. Raises FieldError where its height cannot be woven in its frame."""
-    given, known = kit.amounts, _facts(kit, kit.amounts)
+def estimate(kit: Kit, warp: Warp, known: YarnFacts) -> Amounts:
+    """All amounts of `kit`, of whose yarns this is `known`.
+
+    Raises FieldError where its height cannot be woven in its frame.
+    """
+    given = kit.amounts
     weavable = weavable_of(kit)
     thread = warp_need(kit, warp, known)
-    weft = _weft_of(kit, warp, weavable, given)
+    weft = _weft_of(kit, warp, weavable, given, known)
     high = _height(kit, weavable, given, weft.picks)
     woven = (_width(warp, _draw_in(given)), high.height)
     room = room_left(kit, warp, known.thread_at(warp.pitch), weavable, high.height)
@@ -81,13 +84,14 @@ def estimate(kit: Kit, warp: Warp) -> Amounts:
         woven_rows=high.rows,
         heading_rows=None if heading.hitched else heading.rows,
         first_guess_per_cm=guess.per_mm.scaled(10) if guess else None,
-        narrows_most=narrows_most(given, weft, _soft(known), partial(_weft_of, kit, warp, weavable)),
+        narrowing=partial(narrows_most, given, weft, _soft(known), partial(_weft_were, kit, warp, weavable)),
     )
     return replace(amounts, warnings=(*warnings, *amounts.conflicts))
 
 
-def _facts(kit: Kit, given: AmountsGiven) -> YarnFacts:
-    return yarn_facts(given, 2 if kit.weaving.doubled_warp else 1)
+def facts_of(kit: Kit, given: AmountsGiven | None = None) -> YarnFacts:
+    """What `kit` lets us know of its yarns, or would, were this `given` of them."""
+    return yarn_facts(given or kit.amounts, 2 if kit.weaving.doubled_warp else 1)
 
 
 def _soft(known: YarnFacts) -> Soft:
@@ -99,11 +103,15 @@ def _draw_in(given: AmountsGiven) -> Quantity:
     return stated(given.draw_in, DRAW_IN, Stated.DRAW_IN)
 
 
-def _weft_of(kit: Kit, warp: Warp, weavable: Quantity, given: AmountsGiven) -> WeftNeed:
-    """The weft of `kit`, were this known of its yarns and of what it makes."""
+def _weft_were(kit: Kit, warp: Warp, weavable: Quantity, given: AmountsGiven) -> WeftNeed:
+    """The weft of `kit`, were this given of its yarns and of what it makes."""
+    return _weft_of(kit, warp, weavable, given, facts_of(kit, given))
+
+
+def _weft_of(kit: Kit, warp: Warp, weavable: Quantity, given: AmountsGiven, known: YarnFacts) -> WeftNeed:
+    """The weft of `kit`, with this given and known of its yarns and of what it makes."""
     draw = _draw_in(given)
     pitch = combine(lambda share: drawn_in(warp.pitch, share), ENGLISH.say(Reason.PITCH), draw, falling=(0,))
-    known = _facts(kit, given)
     high = _height(kit, weavable, given, picks_known(known, given.weft, pitch))
     return weft_need(known, given.weft, pitch, _width(warp, draw), high.height)
 

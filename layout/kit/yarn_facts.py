@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 from functools import partial
@@ -55,18 +56,18 @@ class YarnFacts:
 
 def yarn_facts(given: AmountsGiven, threads: int = 1) -> YarnFacts:
     """What `given` lets us know. An end of the warp is as thick as its `threads` together."""
-    warp = _thread("warp", given.warp, _warp_unstated(given.warp.fibre))
-    end = bunched([warp] * threads) if warp else None
-    return YarnFacts(given.warp.yarn(), _bundle(given.weft), end, _weft(given.weft))
+    warp, strands = given.warp.yarn(), [each.yarn() for each in given.weft.strands]
+    thick = _thread("warp", given.warp, warp, _warp_unstated(given.warp.fibre))
+    end = bunched([thick] * threads) if thick else None
+    return YarnFacts(warp, _bundle(given.weft, strands), end, _weft(given.weft, strands))
 
 
 def _warp_unstated(fibre: str | None) -> Spun:
     return WARP_UNSTATED if fibre in OF_CORDS else UNSTATED
 
 
-def _thread(key: str, thread: Thread, unstated: Spun) -> Thickness | None:
+def _thread(key: str, thread: Thread, yarn: Yarn | None, unstated: Spun) -> Thickness | None:
     """One yarn by its label and its wrap."""
-    yarn = thread.yarn()
     spun = STATED[Make(thread.make)] if thread.make else unstated
     label = of_label(float(yarn.tex), spun, thread.fibre) if yarn else None
     return _wrapped(key, label, thread.wrap)
@@ -84,21 +85,20 @@ def apart(key: str, label: Quantity, wrap: Quantity) -> str:
     return ENGLISH.say(Conflict.WRAP_LABEL, wrap=key, **sizes)
 
 
-def _weft(weft: WeftGiven) -> Thickness | None:
+def _weft(weft: WeftGiven, yarns: Sequence[Yarn | None]) -> Thickness | None:
     """The bundle by all its strands, and by its own wrap."""
-    each = [
-        _thread(f"weft.strands[{place}]", strand, UNSTATED)
-        for place, strand in enumerate(weft.strands, 1)
-        for _ in range(strand.number)
-    ]
+    each: list[Thickness | None] = []
+    for place, (strand, yarn) in enumerate(zip(weft.strands, yarns, strict=True), 1):
+        each += [_thread(f"weft.strands[{place}]", strand, yarn, UNSTATED)] * strand.number
     strands = [thick for thick in each if thick]
     whole = bunched(strands) if strands and len(strands) == len(each) else None
     return _wrapped("weft", whole, weft.wrap)
 
 
-def _bundle(weft: WeftGiven) -> Bundle | None:
+def _bundle(weft: WeftGiven, yarns: Sequence[Yarn | None]) -> Bundle | None:
     """The bundle by weight, if that of every strand is known."""
-    strands = [Strand(yarn, each.number, each.colour) for each in weft.strands if (yarn := each.yarn())]
+    pairs = zip(weft.strands, yarns, strict=True)
+    strands = [Strand(yarn, each.number, each.colour) for each, yarn in pairs if yarn]
     return bundle(strands) if strands and len(strands) == len(weft.strands) else None
 
 

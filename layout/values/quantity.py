@@ -6,6 +6,7 @@ import math
 from collections.abc import Callable, Iterable
 from dataclasses import dataclass, replace
 from enum import StrEnum
+from itertools import chain
 
 _ROUNDING = 1e-9
 """The share of a number by which floats of the same figure may differ."""
@@ -38,7 +39,8 @@ class Quantity:
 
     def __post_init__(self) -> None:
         """AssertionError, a mistake of the program, where the value lies outside its spread or is no number."""
-        if not all(map(math.isfinite, (self.low, self.value, self.high))) or not self.low <= self.value <= self.high:
+        low, high = (self.value, self.value) if self.spread is None else self.spread
+        if not -math.inf < low <= self.value <= high < math.inf:
             raise AssertionError(self.reason, self.value, self.spread)
 
     @property
@@ -81,8 +83,8 @@ def computed(value: float, reason: str, *sources: Quantity, spread: tuple[float,
 
     `spread` is the caller's to know. `combine` finds it for a formula.
     """
-    kept = _each(source.assumptions for source in sources)
-    conflicts = _each(source.conflicts for source in sources)
+    kept = _each([source.assumptions for source in sources])
+    conflicts = _each([source.conflicts for source in sources])
     return Quantity(value, Origin.ASSUMED if kept else Origin.COMPUTED, reason, kept, spread, conflicts)
 
 
@@ -133,4 +135,4 @@ def _evened(low: float, value: float, high: float) -> tuple[float, float]:
 
 
 def _each(several: Iterable[tuple[str, ...]]) -> tuple[str, ...]:
-    return tuple(dict.fromkeys(sentence for sentences in several for sentence in sentences))
+    return tuple(dict.fromkeys(chain.from_iterable(several)))

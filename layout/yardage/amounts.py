@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
-from dataclasses import dataclass
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass, field
 from types import MappingProxyType
 from typing import NamedTuple
 
@@ -46,6 +46,10 @@ class Narrowing(NamedTuple):
     said: str
 
 
+def _nothing() -> None:
+    """No measurement."""
+
+
 @dataclass(frozen=True, slots=True)
 class Amounts:
     """Figures in the units of their names; None where the kit does not say enough, and `to_add` says what to add.
@@ -54,7 +58,8 @@ class Amounts:
     `finished_mm` what shrinkage leaves of it, `for_finished_mm` what to weave for the size woven to be left.
     `weft_tails_m` is part of `weft_total_m`; `weft_hem_m` and `weft_spare_m` come on top, and `weft_to_buy_m` is all of
     it. `bead_mm` is the height of two picks, `bubble_rise` how high a pick is best laid, as a share of its width.
-    `narrows_most` says which measurement would narrow the weft most. `first_guess_per_cm` is a sett by the yarns.
+    `narrowing` finds which measurement would narrow the weft most; it computes the weft again for each, so only when
+    asked. `first_guess_per_cm` is a sett by the yarns.
     """
 
     warp_per_wind_mm: Quantity
@@ -91,8 +96,13 @@ class Amounts:
     balls: tuple[BallsNeed, ...] = ()
     woven_rows: int | None = None
     heading_rows: int | None = None
-    narrows_most: Narrowing | None = None
+    narrowing: Callable[[], Narrowing | None] = field(default=_nothing, compare=False, repr=False)
     first_guess_per_cm: Quantity | None = None
+
+    @property
+    def narrows_most(self) -> Narrowing | None:
+        """The measurement that would narrow the weft most; None where it is narrow or unknown."""
+        return self.narrowing()
 
     @property
     def figures(self) -> Mapping[str, Quantity | None]:

@@ -34,7 +34,7 @@ def amounts_values(amounts: Amounts) -> dict[str, object]:
         "woven_rows": amounts.woven_rows,
         "heading_rows": amounts.heading_rows,
         **range_values("first_guess_per_cm", amounts.first_guess_per_cm),
-        "narrows_most": amounts.narrows_most.key if amounts.narrows_most else None,
+        "narrows_most": most.key if (most := amounts.narrows_most) else None,
         "obtained": obtained,
     }
 

@@ -50,8 +50,8 @@ def need_rows(amounts: Amounts, imperial: bool) -> Iterator[Line]:
     """How much weft it takes, in all and by colour."""
     if total := amounts.weft_total_m:
         name, size, remark = _row(Amount.WEFT, total, LONG, imperial)
-        if amounts.narrows_most:
-            remark = message(Amount.NARROWS, what=amounts.narrows_most.said, key=amounts.narrows_most.key, how=remark)
+        if most := amounts.narrows_most:
+            remark = message(Amount.NARROWS, what=most.said, key=most.key, how=remark)
         yield name, size, remark
     yield from _rows(imperial, (Amount.WEFT_WEIGHT, amounts.weft_total_g, WEIGHT))
     for need in amounts.weft_by_colour:

@@ -7,6 +7,8 @@ from typing import Any
 import pytest
 from measured_kits import labelled
 
+from layout.estimate import estimate
+
 BEADS = {"weft__beads": {"number": 45, "over": "50 mm"}}
 PICK = {"weft__pick": {"straight": "246 mm", "woven": "200 mm"}}
 WRAPS = {
@@ -43,3 +45,18 @@ def test_what_it_asks_for_does_narrow() -> None:
 def test_a_weft_that_is_not_known_is_not_narrowed() -> None:
     """Without a weft there is nothing to ask for; what to add stands elsewhere."""
     assert labelled(300, 551, 8, weft={}).narrows_most is None
+
+
+def test_it_is_computed_for_those_who_ask(monkeypatch: pytest.MonkeyPatch) -> None:
+    """A plan that nobody asks computes its weft once."""
+    computed, weft_need = [], estimate.weft_need
+
+    def counted(*known: Any) -> Any:
+        computed.append(known)
+        return weft_need(*known)
+
+    monkeypatch.setattr(estimate, "weft_need", counted)
+    amounts = labelled(300, 551, 8)
+    assert len(computed) == 1
+    assert amounts.narrows_most is not None
+    assert len(computed) > 2

@@ -19,7 +19,7 @@ def test_a_wide_range_says_what_would_narrow_it() -> None:
     wide = replace(
         AMOUNTS,
         weft_total_m=assumed(108, "From the labels.", 79, 198),
-        narrows_most=Narrowing("weft.beads", "counting beads on a sample"),
+        narrowing=lambda: Narrowing("weft.beads", "counting beads on a sample"),
     )
     name, size, remark = next(iter(need_rows(wide, imperial=False)))
     assert (name, size) == ("Weft", "about 110 m (79 to 200), 120 yd (86 to 220)")
