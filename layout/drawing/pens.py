@@ -9,6 +9,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from enum import Enum
+from functools import cached_property
 
 
 class Face(Enum):
@@ -63,7 +64,7 @@ class Pen(Enum):
     STRONG = "strong text"  # headings and names: words in semibold letters
     ON_BLACK = "text on black"  # numbers on the tiles, white
 
-    @property
+    @cached_property
     def ink(self) -> Ink:
         """Width, grey and dash."""
         return _INKS[self]

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 import hashlib
 import math
-from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from itertools import groupby
 from typing import Any, cast
 
@@ -17,23 +17,16 @@ from layout.drawing.shapes import Curve, Region, Shape, Text
 from layout.drawing.sheet import Sheet, pen_of
 from layout.values.errors import LayoutError
 from templates_gen.document import AUTHOR, LANGUAGE, About, packed
-from templates_gen.lettering import fonts
 from templates_gen.messages.language import message
 from templates_gen.messages.roles.writing import Form
 from templates_gen.writers.checks import check
 from templates_gen.writers.curves import handles
+from templates_gen.writers.pdf_fonts import Encode, encoder, literal, register
 
 _PT = 72 / 25.4  # PDF units in a millimetre
 _VERSION = (1, 6)  # the first in which a file may ask to be printed without scaling
 _DATE = "D:20000101000000Z"  # always the same: a file does not say when it was made
 _SUBPATHS = 100  # in one path: the memory of PostScript printers is limited
-
-_ESCAPED = {code: f"\\{code:03o}" for code in (*range(32), *range(127, 256))} | {
-    code: f"\\{code:c}" for code in b"\\()"
-}
-"""A literal string (ISO 32000-1, 7.3.4.2): octal what is not plain, and a backslash before what would end it."""
-
-Encode = Callable[[str], list[tuple[str, str]]]  # words to (font resource, escaped string)
 
 
 def write(sheets: Sequence[Sheet], about: About) -> bytes:
@@ -45,7 +38,7 @@ def write(sheets: Sequence[Sheet], about: About) -> bytes:
         if any(isinstance(shape, Region) and shape.pen.ink.words for shape in sheet.shapes):
             raise LayoutError(message(Form.PDF_OUTLINES))
     canvas = _canvas(about, packed(sheets, about))
-    encoders = {face: _encoder(canvas._doc, face) for face in Face}
+    encoders = {face: encoder(canvas._doc, face) for face in Face}
     for sheet in sheets:
         canvas.setPageSize((_points(sheet.width), _points(sheet.height)))
         canvas.addLiteral("\n".join(_operators(sheet.shapes, encoders)))
@@ -55,18 +48,10 @@ def write(sheets: Sequence[Sheet], about: About) -> bytes:
 
 
 def _canvas(about: About, keywords: str) -> Any:
-    from reportlab.pdfbase import pdfmetrics
     from reportlab.pdfbase.pdfdoc import PDFString
-    from reportlab.pdfbase.ttfonts import TTFont
     from reportlab.pdfgen.canvas import Canvas
 
-    for face in Face:
-        if face.value in pdfmetrics.getRegisteredFontNames():
-            continue
-        font: Any = TTFont(face.value, str(fonts.font_path(face)), asciiReadable=1)
-        # The library gives the last glyphs, which share one advance, that advance in thousandths of an em.
-        font.face.hmetrics = [(advance, bearing & 0xFFFF) for advance, bearing in fonts.glyph_metrics(face)]
-        pdfmetrics.registerFont(font)
+    register()
     # invariant: no clock in the file. initialFontName: otherwise every page asks for Helvetica.
     first_font: Any = Face.REGULAR.value  # its type is given wrong
     canvas: Any = Canvas(
@@ -75,7 +60,7 @@ def _canvas(about: About, keywords: str) -> Any:
     canvas.setAuthor(AUTHOR)
     canvas.setCreator(AUTHOR)
     canvas.setSubject("")
-    canvas.setKeywords(keywords)
+    canvas.setKeywords(PDFString(literal(keywords).encode("ascii"), escape=0, enc="raw"))
     canvas.setViewerPreference("PrintScaling", "None")
     # Left to itself the library picks among encodings, loses some letters and writes "þÿ" as another encoding's sign.
     canvas.setTitle(PDFString(about.title, enc="utf-16"))
@@ -93,22 +78,6 @@ def _strip(page: Any) -> None:
 
     page.Rotate = page.Trans = None
     page.Contents = PDFStream(content=page.stream, filters=[PDFZCompress])
-
-
-def _encoder(document: Any, face: Face) -> Encode:
-    """The font's own way to write words: its subsets hold 256 characters each, so words may fall into several runs."""
-    from reportlab.pdfbase import pdfmetrics
-
-    font: Any = pdfmetrics.getFont(face.value)
-
-    def encode(words: str) -> list[tuple[str, str]]:
-        runs = font.splitString(words, document) or [(0, b"")]
-        return [
-            (font.getSubsetInternalName(subset, document), codes.decode("latin-1").translate(_ESCAPED))
-            for subset, codes in runs
-        ]
-
-    return encode
 
 
 def _points(mm: float) -> float:

@@ -18,6 +18,7 @@ from pathlib import Path
 
 sys.path.insert(0, str(Path(__file__).parents[2]))
 
+from plain_font import plain_font
 from reportlab import rl_config
 from reportlab.pdfgen.canvas import Canvas
 
@@ -62,13 +63,13 @@ def plain(count: int) -> bytes:
     """The same strips by a plain script."""
     marks, numbers = rows(count)
     mm = 72 / 25.4
-    canvas = Canvas("", (WIDTH, HEIGHT), pageCompression=1, invariant=1, initialFontName=Face.REGULAR.value)
+    canvas = Canvas("", (WIDTH, HEIGHT), pageCompression=1, invariant=1, initialFontName=plain_font(Face.REGULAR))
     for pen in (Pen.MARK, Pen.TEN, Pen.UNIT):
         canvas.setLineWidth(pen.ink.width * mm)
         for x, bottom, top, of in marks:
             if of is pen:
                 canvas.line(x * mm, bottom * mm, x * mm, top * mm)
-    canvas.setFont(Face.REGULAR.value, 3 * mm)
+    canvas.setFont(plain_font(Face.REGULAR), 3 * mm)
     for x, y, words in numbers:
         canvas.drawString(x * mm, y * mm, words)
     canvas.showPage()

@@ -21,11 +21,11 @@ from pathlib import Path
 
 sys.path.insert(0, str(Path(__file__).parents[2]))
 
+from plain_font import plain_font
 from reportlab.pdfgen.canvas import Canvas
 from whole import LIBRARIES, cost, environment
 
 import templates_gen
-from layout.drawing.pens import Face
 from layout.drawing.shapes import Curve, Region, Text
 from layout.drawing.sheet import Sheet
 from layout.kit.kit import Kit, read_kit
@@ -87,7 +87,7 @@ def script(sheets: list[Sheet]) -> None:
                         path.lineTo(to_x * mm, to_y * mm)
                 canvas.drawPath(path, stroke=0, fill=1)
             elif isinstance(shape, Text):
-                canvas.setFont(Face.REGULAR.value, shape.size * mm)
+                canvas.setFont(plain_font(shape.pen.ink.face), shape.size * mm)
                 canvas.drawString(shape.at.x * mm, shape.at.y * mm, shape.words)
         canvas.showPage()
         canvas.getpdfdata()

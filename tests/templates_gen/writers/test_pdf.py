@@ -17,13 +17,18 @@ from font_parts import part_of
 from pdf_bytes import put_right
 from pypdfium2 import PdfDocument
 from rasters import inked, pdf_pixels
+from reportlab.pdfbase import pdfdoc, pdfmetrics
+from reportlab.pdfbase.pdfdoc import PDFString
+from reportlab.pdfbase.ttfonts import TTFont
 
-from layout.drawing.pens import Pen
+from layout.drawing.pens import Face, Pen
 from layout.drawing.shapes import Curve, Point, Region, Shape, Step, Text, circle, filled, line, polygon
 from layout.drawing.sheet import Sheet
 from layout.values.errors import LayoutError
 from templates_gen.files.formats import FORMATS, About, ReadError
 from templates_gen.lettering import fonts
+from templates_gen.writers.pdf import _canvas
+from templates_gen.writers.pdf_fonts import encoder, literal
 
 read, write = FORMATS["pdf"].read, FORMATS["pdf"].write
 ROOT = Path(__file__).parents[3]
@@ -517,3 +522,43 @@ def test_pdfium_knows_what_the_file_says_of_itself() -> None:
 def test_the_file_names_its_language() -> None:
     """A screen reader finds the language in the catalogue."""
     assert b"/Lang (en-GB)" in write([Sheet("a", 50, 50, ())], ABOUT)
+
+
+# --- the font of the library
+
+
+def test_words_have_the_codes_that_the_library_gives_them() -> None:
+    """ISO 32000-1, 7.3.4.2: every letter that can be said plainly, alone and beside letters that cannot."""
+    plain = "".join(map(chr, range(32, 127)))
+    for words in (plain, *plain, plain + "\u0416", "\u0416\u00eb " + plain):
+        canvas = _canvas(About("", ""), "")
+        font = pdfmetrics.getFont(Face.REGULAR.value)
+        encode = encoder(canvas._doc, Face.REGULAR)
+        runs = [
+            (font.getSubsetInternalName(n, canvas._doc), codes) for n, codes in font.splitString(words, canvas._doc)
+        ]
+        assert encode(words) == [(name, literal(codes.decode("latin-1"))) for name, codes in runs]
+
+
+def test_the_font_is_embedded_as_the_library_does_it() -> None:
+    """What is made once and kept is what the library makes for each file: program, widths and packing."""
+    _canvas(About("", ""), "")
+    for face in Face:
+        subset = [*range(128), 0x416, 0xEB]
+        kept, fresh = (
+            pdfmetrics.getFont(face.value).face,
+            TTFont("again", str(fonts.font_path(face)), asciiReadable=1).face,
+        )
+        fresh.hmetrics = kept.hmetrics
+        for _ in range(2):
+            assert kept.makeSubset(subset) == fresh.makeSubset(subset)
+            assert kept.makeSubset(subset[:128]) == fresh.makeSubset(subset[:128])
+            assert [kept.getCharWidth(code) for code in subset] == [
+                pdfdoc.format(fresh.getCharWidth(code), None) for code in subset
+            ]
+
+
+def test_what_a_file_carries_is_escaped_as_the_library_does_it() -> None:
+    """A kit may hold brackets, strokes and any letter."""
+    for text in ("(", ")\\(", "plain", "".join(map(chr, range(256)))):
+        assert f"({literal(text)})" == str(PDFString(text))

@@ -1,0 +1,90 @@
+"""The print font as the PDF library holds it, and words in its codes.
+
+What comes out the same in nearly every file is made once: the part of the font that is embedded, packed, and its
+widths as numbers of the file. Left to itself, the library makes them again for each.
+"""
+
+from __future__ import annotations
+
+import zlib
+from collections.abc import Callable
+from functools import cache, lru_cache
+from typing import Any
+
+from layout.drawing.pens import Face
+from templates_gen.lettering import fonts
+
+_KEPT = 16  # programs of some thirty kilobytes; most files of a kit need the same two
+
+_ESCAPED = {code: f"\\{code:03o}" for code in (*range(32), *range(127, 256))} | {
+    code: f"\\{code:c}" for code in b"\\()"
+}
+"""A literal string (ISO 32000-1, 7.3.4.2): octal what is not plain, and a backslash before what would end it."""
+
+Encode = Callable[[str], list[tuple[str, str]]]  # words to (font resource, escaped string)
+
+
+def literal(codes: str) -> str:
+    """What stands between the brackets of a literal string."""
+    return codes.translate(_ESCAPED)
+
+
+def register() -> None:
+    """Gives both cuts of the font to the library, once in a process."""
+    from reportlab.pdfbase import pdfmetrics
+    from reportlab.pdfbase.ttfonts import TTFont
+
+    for face in Face:
+        if face.value in pdfmetrics.getRegisteredFontNames():
+            continue
+        font: Any = TTFont(face.value, str(fonts.font_path(face)), asciiReadable=1)
+        # The library gives the last glyphs, which share one advance, that advance in thousandths of an em.
+        font.face.hmetrics = [(advance, bearing & 0xFFFF) for advance, bearing in fonts.glyph_metrics(face)]
+        _make_once(font.face)
+        pdfmetrics.registerFont(font)
+
+
+class _Packing:
+    """The usual packing of a stream, once for the same bytes."""
+
+    pdfname = "FlateDecode"
+    encode = staticmethod(lru_cache(_KEPT)(zlib.compress))
+
+
+def _make_once(face: Any) -> None:
+    """Has the library make each part of the font, and write each width, once."""
+    from reportlab.lib.rl_accel import fp_str
+    from reportlab.pdfbase.pdfdoc import pdfdocEnc
+
+    make, width, add = face.makeSubset, face.getCharWidth, face.addSubsetObjects
+
+    @lru_cache(_KEPT)
+    def made(subset: tuple[int, ...]) -> bytes:
+        found: bytes = make(list(subset))
+        return found
+
+    def added(document: Any, name: str, subset: list[int]) -> Any:
+        descriptor = add(document, name, subset)
+        document.idToObject[f"fontFile:{face.filename}({name})"].filters = [_Packing]
+        return descriptor
+
+    face.makeSubset = lambda subset: made(tuple(subset))
+    face.getCharWidth = cache(lambda code: pdfdocEnc(fp_str(width(code))))
+    face.addSubsetObjects = added
+
+
+def encoder(document: Any, face: Face) -> Encode:
+    """The font's own way to write words: its subsets hold 256 characters each, so words may fall into several runs."""
+    from reportlab.pdfbase import pdfmetrics
+
+    font: Any = pdfmetrics.getFont(face.value)
+
+    def encode(words: str) -> list[tuple[str, str]]:
+        if words.isascii():  # those have their own codes in the first subset
+            return [(font.getSubsetInternalName(0, document), literal(words))]
+        runs = font.splitString(words, document)
+        return [
+            (font.getSubsetInternalName(subset, document), literal(codes.decode("latin-1"))) for subset, codes in runs
+        ]
+
+    return encode
