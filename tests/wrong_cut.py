@@ -22,6 +22,7 @@ import layout.cutting.parts.shed_stick as stick_module
 import layout.cutting.parts.teeth as teeth_module
 import layout.cutting.parts.trial_cut as trial_module
 import layout.cutting.parts.winding_comb as winding_module
+from layout.cutting.parts.outline import Corner
 from layout.cutting.stock.kerf import Kerf
 from layout.drawing.shapes import Point, Text
 from layout.plan import Plan
@@ -68,6 +69,23 @@ def other_end(right: Any) -> Any:
     return lambda plan, end, *rest: right(plan, "far" if end == "near" else "near", *rest)
 
 
+def bevelled(right: Any) -> Any:
+    """A box whose corners are cut off straight."""
+    return lambda left, low, x, top, size: [
+        Corner(*at)
+        for at in (
+            (left, low + size - 1),
+            (left + size, low),
+            (x - size, low),
+            (x, low + size - 1),
+            (x, top - size + 1),
+            (x - size, top),
+            (left + size, top),
+            (left, top - size + 1),
+        )
+    ]
+
+
 LABELS = tuple(
     (wide, label) for (wide, _), (_, label) in zip(gauge_module.WINDOWS, gauge_module.WINDOWS[::-1], strict=True)
 )
@@ -107,6 +125,10 @@ CUT: Mapping[str, Wrong] = {
     "a stick that says nothing": Wrong(
         ROUND, "shed-stick.svg", value(stick_module, "wrap", lambda text, *_: [text.split()[-1]])
     ),
+    "a stick with corners of 12 mm": Wrong(
+        ROUND, "shed-stick.dxf", swap(stick_module, "boxed", lambda right: lambda *box: right(*box[:4], 12.0))
+    ),
+    "a stick with ends bevelled, not round": Wrong(ROUND, "shed-stick.svg", swap(stick_module, "boxed", bevelled)),
     # trial cut
     "kerfs engraved one plug on": Wrong(ROUND, "trial-cut.svg", returns(trial_module, "_labels", one_on)),
     "kerfs without their last figure": Wrong(

@@ -12,12 +12,14 @@ from templates_gen.files.formats import FORMATS
 from templates_gen.files.output import Output
 from templates_gen.messages.roles.proof import Compared, Proof
 from templates_gen.verify.compare import compare
+from templates_gen.verify.cut_parts.board_edges import prove_edges
 from templates_gen.verify.cut_parts.prove_cut import prove_cut
 from templates_gen.verify.finding import NOTHING, Findings, finding
 from templates_gen.verify.finding import said as place
 from templates_gen.verify.found_parts import found_on
 from templates_gen.verify.printed.check_bars import check_bars
 from templates_gen.verify.prove import prove
+from templates_gen.verify.whole_boards import is_of_boards
 
 
 def write(output: Output) -> bytes:
@@ -54,6 +56,8 @@ def prove_cut_file(plan: Plan, output: Output, sheets: Sequence[Sheet]) -> Findi
     total = NOTHING
     for number, (sheet, pieces) in enumerate(zip(sheets, output.laid, strict=True), 1):
         where = place(Proof.SHEET, number=number)
+        if output.stock is not None and output.about.operations and is_of_boards(output.file):
+            total += prove_edges(output.stock, sheet).at(where)
         if output.stock is not None and not output.tiled:
             total += prove_cut(plan, output.stock, sheet, pieces, where)
         else:

@@ -9,7 +9,8 @@ from itertools import product
 from layout.cutting.parts.reference_square import reference_square
 from layout.cutting.stock.stock import Stock
 from layout.drawing.metrics import FontMetrics
-from layout.drawing.shapes import Box, Placing, Point
+from layout.drawing.pens import Pen
+from layout.drawing.shapes import Box, Placing, Point, rectangle
 from layout.drawing.sheet import Part, Piece, Sheet, painted
 from layout.nesting.bed import Bed, Item
 from layout.nesting.nest import Nest, nest
@@ -29,10 +30,14 @@ class Boards:
     waste: float
 
     def sheet(self, number: int) -> Sheet:
-        """The `number`th sheet, from 1 on, at its own size, in the order of work."""
+        """The `number`th sheet, from 1 on, at its own size, in the order of work.
+
+        Its own outline is drawn for reference, so that parts are seen to lie on it; nothing runs it.
+        """
         shapes = [shape for part, placing in self.sheets[number - 1] for shape in placing.shapes(part.shapes)]
         name = f"board {number} of {len(self.sheets)}"
-        return Sheet(name, self.stock.width, self.stock.height, painted(shapes))
+        edges = rectangle(0.0, 0.0, self.stock.width, self.stock.height, Pen.REFERENCE)
+        return Sheet(name, self.stock.width, self.stock.height, painted((edges, *shapes)))
 
 
 def boards_of(parts: Sequence[Part], turns: tuple[int, ...], stock: Stock, metrics: FontMetrics) -> Boards:

@@ -1,4 +1,4 @@
-"""The shed stick: a flat stick that rests on both sides of the frame and keeps a shed open. Blunt, nothing sharp."""
+"""The shed stick: a flat stick that rests on both sides of the frame and keeps a shed open. Its ends are half round."""
 
 from __future__ import annotations
 
@@ -17,8 +17,7 @@ from layout.plan import Plan
 HEIGHT = 30.0
 """How wide the stick is, in mm: on edge it opens the shed so far (common practice, no source)."""
 
-_ROUND = 12.0
-_CROSS, _WORDS_FROM = 6.0, 16.0
+_CROSS_IN, _CROSS, _WORDS_FROM = 20.0, 6.0, 24.0
 
 
 def shed_stick(plan: Plan, stock: Stock, metrics: FontMetrics) -> Part:
@@ -26,15 +25,15 @@ def shed_stick(plan: Plan, stock: Stock, metrics: FontMetrics) -> Part:
     length = plan.amounts.shed_stick_mm
     half, low = length.value / 2, -HEIGHT / 2
     datum = (
-        Point(-half + _CROSS, low + _CROSS),
-        Point(half - _CROSS, low + _CROSS),
-        Point(-half + _CROSS, -low - _CROSS),
+        Point(-half + _CROSS_IN, low + _CROSS),
+        Point(half - _CROSS_IN, low + _CROSS),
+        Point(-half + _CROSS_IN, -low - _CROSS),
     )
     words, *_ = wrap(ENGLISH.say(CutWord.ON_STICK, kit=plan.kit.name), LEAD, 2 * (half - _WORDS_FROM), metrics)
     at = Point(-half + _WORDS_FROM, -metrics.cap * LEAD / 2)
     long = ENGLISH.say(CutNote.STICK_LENGTH, length=f"{length.value:g}", reason=length.reason)
     notes = (ENGLISH.say(CutNote.USE_STICK), long)
     title = ENGLISH.say(CutWord.STICK)
-    shape = outline(boxed(-half, low, half, -low, _ROUND))
+    shape = outline(boxed(-half, low, half, -low, HEIGHT / 2))
     blank = Blank("shed-stick", title, shape, datum, words=(Text(at, LEAD, words, pen=Pen.ENGRAVE),), notes=notes)
     return cut_part(blank, stock)

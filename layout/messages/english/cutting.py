@@ -132,7 +132,7 @@ MESSAGES: dict[Role, str | Plural] = {
     ),
     CutNote.USE_STICK: (
         "Turned on edge behind every second end it opens the first shed. Before you use it, sand all edges and both "
-        "faces smooth, along the grain, until no thread catches; the ends are blunt and stay so."
+        "faces smooth, along the grain, until no thread catches; its ends are round and stay so."
     ),
     CutNote.STICK_LENGTH: "{length} mm long: {reason}",
     CutNote.TRIAL_CUT: (

@@ -49,7 +49,7 @@ class Cut(Role):
     LABEL = "proof_cut.cut.label"
     ENGRAVED = "proof_cut.cut.engraved"
     NOT_ENGRAVED = "proof_cut.cut.not_engraved"
-    SHARP = "proof_cut.cut.sharp"
+    NOT_ROUND = "proof_cut.cut.not_round"
     PLATES = "proof_cut.cut.plates"
     LADDER_ENGRAVED = "proof_cut.cut.ladder_engraved"
     LADDER_UNEVEN = "proof_cut.cut.ladder_uneven"
@@ -59,6 +59,7 @@ class Cut(Role):
 class Board(Role):
     """Pictures of boards on the job sheet."""
 
+    EDGES = "proof_cut.board.edges"
     PICTURE = "proof_cut.board.picture"
     BOARDS = "proof_cut.board.boards"
     FORM = "proof_cut.board.form"

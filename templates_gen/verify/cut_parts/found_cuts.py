@@ -100,12 +100,21 @@ class UprightSide(NamedTuple):
 
 def upright_sides(paths: Sequence[Curve]) -> list[UprightSide]:
     """Every straight side that stands upright, from left to right."""
-    pairs = [pair for path in paths for pair in _straight(path)]
     return sorted(
         UprightSide(one.x, min(one.y, other.y), max(one.y, other.y))
-        for one, other in pairs
+        for one, other in straight_sides(paths)
         if abs(one.x - other.x) < _UPRIGHT
     )
+
+
+def straight_sides(paths: Sequence[Curve]) -> list[tuple[Point, Point]]:
+    """Where every straight side begins and ends, that which closes a path too."""
+    return [pair for path in paths for pair in _straight(path)]
+
+
+def every_point(path: Curve) -> list[Point]:
+    """The points of a path, and those that its arcs pass through."""
+    return [*path.points(), *(through for _, through in path.steps if through)]
 
 
 def uprights(paths: Sequence[Curve]) -> list[float]:

@@ -2,13 +2,15 @@
 
 from __future__ import annotations
 
-from itertools import pairwise
+import math
 
 from layout.cutting.stock.stock import Stock
 from layout.drawing.pens import Pen
+from layout.drawing.shapes import Point
 from layout.plan import Plan
 from templates_gen.messages.roles.proof_cut import Cut, CutMark
-from templates_gen.verify.cut_parts.found_cuts import FoundCut, matched, xs, ys
+from templates_gen.verify import LIMIT
+from templates_gen.verify.cut_parts.found_cuts import FoundCut, every_point, matched, straight_sides, xs, ys
 from templates_gen.verify.cut_parts.lettering import areas, broken, prove_engraved
 from templates_gen.verify.finding import NOTHING, Findings, finding
 from templates_gen.verify.found_parts import FoundPart
@@ -18,18 +20,36 @@ _SQUARE = 50.0
 
 
 def prove_shed_stick(plan: Plan, stock: Stock, seen: FoundPart) -> Findings:
-    """It rests on both sides of the frame and passes them, and no corner of it is sharp."""
+    """It rests on both sides of the frame and passes them, and its ends are half round, with no straight side."""
     cut = FoundCut(seen, stock, "x")
     outline = cut.outline
     given = plan.kit.amounts.room.stick_past
     edge, past = float(plan.kit.frame.outer_width.mm) / 2, float(given.mm) if given else _PASSES
     left, right = min(xs(outline)) + cut.beside("x"), max(xs(outline)) - cut.beside("x")
     total = matched(CutMark.STICK_PAST, [past, past], [-edge - left, right - edge])
-    round_steps = [through is not None for _, through in outline.steps]
-    sharp = any(not one and not other for one, other in pairwise(round_steps))
     text = f"{plan.kit.name} \N{MIDDLE DOT} shed stick"
     total += prove_engraved(areas(cut), (), broken(text), may_end=True)
-    return total + (Findings(0.0, (finding(Cut.SHARP),)) if sharp else NOTHING)
+    return total + (NOTHING if _half_round(cut, (left, right)) else Findings(0.0, (finding(Cut.NOT_ROUND),)))
+
+
+def _half_round(cut: FoundCut, ends: tuple[float, float]) -> bool:
+    """Whether there are two straight sides alone, each from one half circle to the other, and only arcs beside them.
+
+    A kerf moves a point of an arc outward by half its width at most.
+    """
+    left, right = ends
+    low, high = min(ys(cut.outline)) + cut.beside("y"), max(ys(cut.outline)) - cut.beside("y")
+    radius, middle = (high - low) / 2, (low + high) / 2
+    most = max(cut.beside("x"), cut.beside("y"))
+    sides = straight_sides([cut.outline])
+    bends = [Point(left + radius, middle), Point(right - radius, middle)]
+    off = [min(math.dist(point, bend) for bend in bends) - radius for point in every_point(cut.outline)]
+    reach = sorted(sorted((one.x, other.x)) for one, other in sides)
+    return (
+        len(sides) == len(bends)
+        and all(abs(x - bend.x) <= LIMIT for side in reach for x, bend in zip(side, bends, strict=True))
+        and all(-LIMIT <= each <= most + LIMIT for each in off)
+    )
 
 
 def prove_square(_: Plan, stock: Stock, seen: FoundPart) -> Findings:

@@ -10,6 +10,7 @@ import ezdxf
 import pytest
 from click.testing import CliRunner
 from ezdxf.bbox import extents
+from ezdxf.entities import DXFEntity
 from kits import font_metrics, plan_of
 
 from layout.cutting.stock.stock import Stock
@@ -96,7 +97,7 @@ def test_what_the_stock_cannot_give_is_told_on_the_job_sheet() -> None:
 
 
 def test_a_cutter_s_program_reads_a_board() -> None:
-    """ezdxf finds nothing to mend, millimetres, the four layers, and everything within the sheet."""
+    """ezdxf finds nothing to mend, millimetres, the four layers, and everything within the outline of the sheet."""
     made = boards()
     output = made.output(made.files[1])
     document = ezdxf.read(StringIO(write(output).decode()))
@@ -104,11 +105,17 @@ def test_a_cutter_s_program_reads_a_board() -> None:
     assert document.units == ezdxf.units.MM
     layers = {entity.dxf.layer for entity in document.modelspace()}
     assert layers == {"engrave", "score", "cut", "reference"}
-    box = extents(document.modelspace())
+    edges = [path for path in document.modelspace().query('LWPOLYLINE[layer=="reference"]') if _wide(path) > 500]
+    assert [sorted(path.vertices()) for path in edges] == [[(0, 0), (0, 400), (600, 0), (600, 400)]]
+    box = extents(entity for entity in document.modelspace() if entity not in edges)
     assert box.extmin.x > 0
     assert box.extmin.y > 0
     assert box.extmax.x < 600
     assert box.extmax.y < 400
+
+
+def _wide(entity: DXFEntity) -> float:
+    return float(extents([entity]).size.x)
 
 
 @pytest.mark.parametrize("file", [0, 1, 2])

@@ -19,7 +19,7 @@ from layout.cutting.job.boards import Boards
 from layout.cutting.job.work import Work
 from layout.cutting.stock.stock import Stock
 from layout.drawing.pens import Pen
-from layout.drawing.shapes import Curve, Placing, Shape, Text
+from layout.drawing.shapes import Curve, Placing, Point, Shape, Text
 from layout.drawing.sheet import Piece
 from templates_gen.files.output import Output
 from templates_gen.files.outputs import Outputs
@@ -223,6 +223,38 @@ def _wall_aside(shape: Shape) -> Shape:
         moved = step._replace(end=step.end._replace(x=step.end.x + 0.01, y=step.end.y + 0.01))
         return shape._replace(steps=(*shape.steps[:10], moved, *shape.steps[11:]))
     return shape
+
+
+EDGES: dict[str, Callable[[list[Shape]], list[Shape]]] = {
+    "no outline": lambda shapes: [shape for shape in shapes if not _is_edge(shape)],
+    "an outline that is cut": lambda shapes: [_with_pen(s, Pen.THROUGH) if _is_edge(s) else s for s in shapes],
+    "an outline twice": lambda shapes: [*filter(_is_edge, shapes), *shapes],
+    "another sheet's outline": lambda shapes: [_longer_edge(s) if _is_edge(s) else s for s in shapes],
+    "an open outline": lambda shapes: [s._replace(closed=False) if _is_edge(s) else s for s in shapes],
+}  # fmt: skip
+
+
+def _is_edge(shape: Shape) -> bool:
+    return isinstance(shape, Curve) and shape.start == (0.0, 0.0)
+
+
+def _with_pen(shape: Shape, pen: Pen) -> Shape:
+    return shape._replace(pen=pen)
+
+
+def _longer_edge(shape: Shape) -> Shape:
+    assert isinstance(shape, Curve)
+    first, corner, last = shape.steps
+    return shape._replace(steps=(first, corner._replace(end=Point(STOCK.width, STOCK.height + 0.01)), last))
+
+
+@pytest.mark.parametrize("name", EDGES)
+def test_the_outline_of_the_sheet_stands_on_a_board_once(name: str) -> None:
+    """For reference alone, and 10 micrometres are too much."""
+    output = outputs().output(file_of("board", ".svg"))
+    sheet = replace(output.sheets[0], shapes=tuple(EDGES[name](list(output.sheets[0].shapes))))
+    assert sheet != output.sheets[0]
+    assert "outline of the sheet" in wrong(replace(output, sheets=(sheet,)))
 
 
 SPOILT: dict[str, Callable[[Shape], Shape | None]] = {
