@@ -22,13 +22,39 @@ class Care(str):
     __slots__ = ()
 
 
+class Entry(NamedTuple):
+    """A line of a legend: a sample of what is drawn, its middle at (0, 0), and what that means."""
+
+    sample: tuple[Shape, ...]
+    words: str
+
+
+class Block(NamedTuple):
+    """A picture or a list beside a part, under its `title`, with a remark `beside` that.
+
+    `shapes` lie within `high` mm below (0, 0), to the right of it; `entries` are lines under them. Entries `in_a_row`
+    follow each other on one line.
+    """
+
+    title: str = ""
+    beside: str = ""
+    shapes: tuple[Shape, ...] = ()
+    high: float = 0.0
+    entries: tuple[Entry, ...] = ()
+    in_a_row: bool = False
+
+
 @dataclass(frozen=True, slots=True)
 class Part:
     """One thing to make, in its own coordinates.
 
     `box` is left, bottom, right, top of everything drawn. `datum` are three or more points whose register crosses stand
-    among the shapes, in this order, so that the part can be found again wherever it was laid. `title` and `notes` are
-    what its sheet says about it. A `whole` part (a card, a picture) lies straight on one sheet and is never tiled.
+    among the shapes, in this order, so that the part can be found again wherever it was laid. A `whole` part (a card, a
+    picture) lies straight on one sheet and is never tiled.
+
+    What its sheet says about it: `title`, and `notes` in small letters; `steps` are things to do, one after the other,
+    each with a number in a ring; `blocks` are pictures and lists beside the part; `cautions` stand last. A sheet that
+    is not `measured` carries no check scales. On a `narrow` sheet the words stand in a column beside the part.
     """
 
     name: str
@@ -38,6 +64,11 @@ class Part:
     box: Box
     notes: tuple[str, ...] = ()
     whole: bool = False
+    steps: tuple[str, ...] = ()
+    blocks: tuple[Block, ...] = ()
+    cautions: tuple[str, ...] = ()
+    measured: bool = True
+    narrow: bool = False
 
     @property
     def length(self) -> float:
@@ -104,5 +135,5 @@ def cuts_on(sheet: Sheet) -> int:
 
 def marks_on(sheet: Sheet) -> int:
     """How many marks that are measured stand on the sheet: winds or ends, tens, units, limits and bold edges."""
-    measured = (Pen.MARK, Pen.TEN, Pen.UNIT, Pen.EDGE)
+    measured = (Pen.MARK, Pen.TEN, Pen.END_MARK, Pen.END_MARK_BACK, Pen.TEN_BACK, Pen.UNIT, Pen.LIMIT, Pen.EDGE)
     return sum(1 for shape in sheet.shapes if isinstance(shape, Curve) and shape.pen in measured)

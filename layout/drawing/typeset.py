@@ -9,10 +9,14 @@ from layout.drawing.metrics import FontMetrics
 from layout.drawing.shapes import Point, Text
 from layout.drawing.sheet import PT
 
-TITLE = 14 * PT
-LEAD = 10 * PT
-SMALL = 8 * PT
-"""The type scale, mm to the em. Nothing that is read at the bench is smaller than SMALL."""
+NAME = 22 * PT
+FIGURE = 13 * PT
+LEAD = 9.5 * PT
+SMALL = 7.5 * PT
+"""The type scale, mm to the em: names of sheets, figures of the kit, sentences, and numbers and words on drawings.
+
+Nothing is smaller than SMALL, and there is no fifth size.
+"""
 
 LEADING = 1.45
 """Distance of baselines in a paragraph, in ems: two accents on a capital stay clear of the tails above them."""

@@ -7,7 +7,7 @@ from dataclasses import dataclass, replace
 from layout.drawing.metrics import FontMetrics
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Box, Placing, Point, Shape, Text, line
-from layout.drawing.typeset import LEAD, SMALL, TITLE, paragraph, paragraph_height, wrap
+from layout.drawing.typeset import FIGURE, LEAD, SMALL, paragraph, paragraph_height, wrap
 from layout.messages.english import ENGLISH
 from layout.messages.roles import Sheet
 from layout.paper.area import Area
@@ -40,7 +40,7 @@ def _head(area: Area, head: Head, metrics: FontMetrics) -> tuple[list[Shape], Bo
     width = min(_HEAD_WIDTH, area.width)
     shapes: list[Shape] = []
     y = area.top
-    for size, words, gap in ((TITLE, (head.title,), 0.0), (LEAD, head.lines, 0.4), (SMALL, head.notes, 1.2)):
+    for size, words, gap in ((FIGURE, (head.title,), 0.0), (LEAD, head.lines, 0.4), (SMALL, head.notes, 1.2)):
         y -= gap
         lines = [row for one in words for row in wrap(one, size, width - 2 * _OVERHANG, metrics)]
         shapes += paragraph(lines, size, Point(area.left + _OVERHANG, y), metrics)

@@ -4,41 +4,40 @@ from itertools import combinations
 
 from layout.drawing.pens import PAINTING_ORDER, Pen
 
-ISO_128 = (0.18, 0.25, 0.35, 0.5, 0.7)  # the line widths of the ISO 128 series, in mm
-
-
-def test_widths_come_from_the_series() -> None:
-    """Every line is as wide as one of the ISO 128 series, but for the check bars, which lie between two of them."""
-    for pen in Pen:
-        if not pen.ink.fills and pen is not Pen.RULE:
-            assert pen.ink.width in ISO_128
-    assert Pen.RULE.ink.width not in ISO_128
-    assert 0.25 < Pen.RULE.ink.width < 0.35
-
 
 def test_no_two_lines_look_alike() -> None:
-    """From width, dash and grey alone a reader tells which pen drew a line."""
+    """From width, dash and grey alone a reader tells which pen drew a line, and which filled an area."""
     lines = [pen for pen in Pen if not pen.ink.fills]
-    assert len(lines) == 15
+    assert len(lines) == 29
     assert all(one.ink != other.ink for one, other in combinations(lines, 2))
+    areas = [pen for pen in Pen if pen.ink.fills and not pen.ink.words]
+    assert len({pen.ink.grey for pen in areas}) == len(areas) == 5
 
 
 def test_nothing_is_too_thin_to_print() -> None:
-    """No line is thinner than 0.18 mm, which home printers would lose."""
-    assert min(pen.ink.width for pen in Pen if not pen.ink.fills) >= 0.18
+    """No line is thinner than 0.17 mm, which home printers would lose, but for the many of a grid."""
+    assert min(pen.ink.width for pen in Pen if not pen.ink.fills and pen is not Pen.GRID) >= 0.17
+    assert Pen.GRID.ink.width == 0.1
 
 
-def test_what_is_measured_is_black_and_drawn_through() -> None:
-    """Marks, units, limits, bars and crosses are black; marks are not dashed. Nothing depends on a colour."""
-    for pen in (Pen.MARK, Pen.TEN, Pen.UNIT, Pen.EDGE, Pen.RULE, Pen.REGISTER):
-        assert (pen.ink.grey, pen.ink.dash) == (0.0, ())
-    assert all(0 <= pen.ink.grey < 1 for pen in Pen if pen is not Pen.ON_BLACK)
+def test_every_line_is_black() -> None:
+    """Grey fills an area that means something, and never draws a line; nothing depends on a colour."""
+    assert {pen.ink.grey for pen in Pen if not pen.ink.fills} == {0.0}
+    assert all(0 <= pen.ink.grey <= 1 for pen in Pen)
 
 
-def test_lines_that_are_cut_or_folded_are_dashed() -> None:
-    """Cut, fold and centre are dashed, each in its own way."""
-    dashes = {pen.ink.dash for pen in (Pen.CUT, Pen.FOLD, Pen.CENTRE)}
-    assert len(dashes) == 3
+def test_what_is_measured_is_drawn_through() -> None:
+    """Marks, units, limits, scales, crosses and cut lines are not dashed."""
+    for pen in (Pen.MARK, Pen.TEN, Pen.END_MARK, Pen.UNIT, Pen.LIMIT, Pen.EDGE, Pen.RULE, Pen.REGISTER, Pen.CUT):
+        assert pen.ink.dash == ()
+
+
+def test_each_dash_has_a_meaning_of_its_own() -> None:
+    """Fold, behind and centre are dashed, each in its own way; what is shorter has a shorter dash of its kind."""
+    kinds = (Pen.FOLD, Pen.THREAD_BACK, Pen.CENTRE, Pen.CENTRE_SHORT, Pen.END_MARK_BACK, Pen.TEN_BACK, Pen.REFERENCE)
+    dashes = {pen.ink.dash for pen in kinds}
+    assert len(dashes) == len(kinds)
+    assert dashes == {pen.ink.dash for pen in Pen} - {()}
     assert all(len(dash) % 2 == 0 and min(dash) > 0 for dash in dashes)
 
 

@@ -9,7 +9,19 @@ from hypothesis import strategies as st
 from kits import font_metrics
 
 from layout.drawing.shapes import Point
-from layout.drawing.typeset import LEAD, LEADING, SMALL, TITLE, is_tall, left, paragraph, paragraph_height, right, wrap
+from layout.drawing.typeset import (
+    FIGURE,
+    LEAD,
+    LEADING,
+    NAME,
+    SMALL,
+    is_tall,
+    left,
+    paragraph,
+    paragraph_height,
+    right,
+    wrap,
+)
 from templates_gen.lettering.fonts import font_path
 
 METRICS = font_metrics()
@@ -17,10 +29,9 @@ sentences = st.text("abcdefW, .éŁж", min_size=1, max_size=120)
 widths = st.floats(6, 120)
 
 
-def test_sizes_are_three_and_none_too_small() -> None:
-    """The type scale has three sizes, the smallest 8 pt (1 pt is 1/72 in)."""
-    assert pytest.approx(8 * 25.4 / 72) == SMALL
-    assert SMALL < LEAD < TITLE
+def test_sizes_are_four_and_none_too_small() -> None:
+    """The type scale has four sizes, the smallest 7.5 pt (1 pt is 1/72 in)."""
+    assert [size / (25.4 / 72) for size in (NAME, FIGURE, LEAD, SMALL)] == pytest.approx([22, 13, 9.5, 7.5])
 
 
 @given(sentences, widths)
@@ -41,7 +52,7 @@ def test_lines_are_as_full_as_can_be(words: list[str], width: float) -> None:
 
 def test_a_word_wider_than_a_line_is_broken() -> None:
     """A name without a space goes on in the next line instead of leaving the sheet."""
-    lines = wrap("W" * 40, TITLE, 60, METRICS)
+    lines = wrap("W" * 40, NAME, 60, METRICS)
     assert len(lines) > 1
     assert "".join(lines) == "W" * 40
 

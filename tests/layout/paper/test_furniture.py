@@ -6,7 +6,7 @@ from kits import font_metrics
 
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Curve, Shape, Text
-from layout.drawing.typeset import LEAD, SMALL, TITLE
+from layout.drawing.typeset import FIGURE, LEAD, SMALL
 from layout.messages.english import ENGLISH
 from layout.messages.roles import Sheet as Said
 from layout.paper.area import Area
@@ -61,7 +61,7 @@ def test_the_head_reads_downward() -> None:
     _, shapes = furnished()
     rows = [shape for shape in shapes if isinstance(shape, Text)][:6]
     assert [row.words for row in rows] == [HEAD.title, *HEAD.lines, *HEAD.notes]
-    assert [row.size for row in rows] == [TITLE, *[LEAD] * 3, *[SMALL] * 2]
+    assert [row.size for row in rows] == [FIGURE, *[LEAD] * 3, *[SMALL] * 2]
     heights = [row.at.y for row in rows]
     assert heights == sorted(heights, reverse=True)
 

@@ -41,10 +41,10 @@ def test_golden_gauges(name: str, changes: dict[str, object]) -> None:
 
 
 def test_windows_lie_between_the_inks() -> None:
-    """With the ink of 0.7 mm (ISO 128) laid round each edge by shapely, 25.4, 50.8 and 50 mm are left free."""
+    """With the ink of 0.9 mm laid round each edge by shapely, 25.4, 50.8 and 50 mm are left free."""
     part = gauge(CM)
     for y, wanted in ((0.0, (25.4, 50.8)), (-HEIGHT, (50.0,))):
-        inks = [shapely.LineString([(x, 0), (x, 9)]).buffer(0.7 / 2, cap_style="flat") for x in edges(part, y)]
+        inks = [shapely.LineString([(x, 0), (x, 9)]).buffer(0.9 / 2, cap_style="flat") for x in edges(part, y)]
         free = [one.distance(other) for one, other in zip(inks[0::2], inks[1::2], strict=True)]
         assert free == pytest.approx(wanted, abs=1e-9)
 
