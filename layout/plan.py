@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from fractions import Fraction
 
 from layout.estimate.estimate import estimate, facts_of
@@ -12,6 +12,7 @@ from layout.frames.travel import travel_notes, travel_warnings
 from layout.kit.ends import counted_by
 from layout.kit.kit import Kit
 from layout.kit.questions import questions
+from layout.messages.catalogue import Catalogue
 from layout.messages.english import ENGLISH
 from layout.messages.roles import Count
 from layout.sett.marking_units import NAILS, PEGS, SINGLY, WINDS
@@ -39,13 +40,17 @@ _SETT = {
 
 @dataclass(frozen=True, slots=True)
 class Plan:
-    """A kit with its warp, and what a person should know about it: `notes` explain, `warnings` ask for care."""
+    """A kit with its warp, and what a person should know about it: `notes` explain, `warnings` ask for care.
+
+    `words` is the language of its sheets. It follows from the kit, so that two plans are the same without it.
+    """
 
     kit: Kit
     warp: Warp
     notes: tuple[str, ...]
     warnings: tuple[str, ...]
     amounts: Amounts
+    words: Catalogue = field(default=ENGLISH, compare=False, repr=False)
 
     @property
     def warp_thread(self) -> WarpThread | None:
@@ -64,34 +69,37 @@ class Plan:
         per = Fraction(127, 5) if sett.unit.imperial else Fraction(10)
         role = _SETT[sett.unit.imperial, sett.by]
         values = {"sett": say_number(sett.per_mm * per), "count": say_number(sett.per_unit)}
-        return ENGLISH.say(role, **values, unit=say_length(sett.unit))
+        return self.words.say(role, **values, unit=say_length(sett.unit))
 
     @property
     def count_words(self) -> str:
         """How many winds and ends there are, and what is doubled, as sheets say it."""
-        return ENGLISH.listed((self.counted, *self.doubled))
+        return self.words.listed((self.counted, *self.doubled))
 
     @property
     def counted(self) -> str:
         """How many winds and ends there are."""
         warp = self.warp
         if not warp.winds:
-            return ENGLISH.say(Count.ENDS, ends=warp.ends)
+            return self.words.say(Count.ENDS, ends=warp.ends)
         role = Count.WINDS_AND_A_PASS if warp.ends % 2 else Count.WINDS
-        return ENGLISH.say(role, winds=warp.winds, ends=warp.ends)
+        return self.words.say(role, winds=warp.winds, ends=warp.ends)
 
     @property
     def doubled(self) -> tuple[str, ...]:
         """Which ends are of more than one thread, as sheets and strips say it; nothing where none is."""
         weaving = self.kit.weaving
-        words = [ENGLISH.say(Count.DOUBLED)] if weaving.doubled_warp else []
+        words = [self.words.say(Count.DOUBLED)] if weaving.doubled_warp else []
         if outer := weaving.doubled_selvedges:
-            words.append(ENGLISH.say(Count.DOUBLED_OUTER, outer=outer))
+            words.append(self.words.say(Count.DOUBLED_OUTER, outer=outer))
         return tuple(words)
 
 
-def plan(kit: Kit) -> Plan:
-    """Sett, winds, marks and amounts of `kit`. Raises FieldError, with the key to change, where it cannot be woven."""
+def plan(kit: Kit, words: Catalogue = ENGLISH) -> Plan:
+    """Sett, winds, marks and amounts of `kit`, to be drawn with `words`.
+
+    Raises FieldError, with the key to change, where the kit cannot be woven.
+    """
     ends = kit.frame.ends
     sett = take_sett(kit.sett, counted_by(ends.name, kit.weaving.near_hold), ends.notches)
     known = facts_of(kit)
@@ -105,7 +113,7 @@ def plan(kit: Kit) -> Plan:
     notes = sett.notes + warp.notes + load.notes + travel_notes(*tightening) + amounts.notes
     warnings = questions(kit) + sett.warnings + warp.warnings + load.warnings + pulled
     warnings += travel_warnings(*tightening) + amounts.warnings
-    return Plan(kit, warp, notes, warnings, amounts)
+    return Plan(kit, warp, notes, warnings, amounts, words)
 
 
 def _load(kit: Kit, warp: Warp, thread: WarpThread | None) -> Load:

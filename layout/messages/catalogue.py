@@ -5,9 +5,10 @@ Code asks for a role and never looks at words; a catalogue of another language e
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass
 from enum import StrEnum
+from fractions import Fraction
 from functools import cache
 from string import Formatter
 from types import MappingProxyType
@@ -29,12 +30,38 @@ class Message(NamedTuple):
     values: Mapping[str, object] = MappingProxyType({})
 
 
-class Plural(NamedTuple):
-    """Two forms of one message: `one` where the value `by` is 1, else `many`."""
+class Said(str):
+    """What a catalogue said: a text like any other, with the role, the values and the language that it was made of.
 
+    Catalogues alone make them, and set these three.
+    """
+
+    __slots__ = ("language", "role", "values")
+
+    role: Role
+    values: Mapping[str, object]
+    language: str
+
+
+class Figure(str):
+    """A number in figures, with "." for decimals; a catalogue puts the signs of its language into it."""
+
+    __slots__ = ()
+
+
+class _Forms(NamedTuple):
     by: str
-    one: str
-    many: str
+    forms: tuple[str, ...]
+
+
+class Plural(_Forms):
+    """The forms of one message; the rule of its language takes one of them by the number that the value `by` is."""
+
+    __slots__ = ()
+
+    def __new__(cls, by: str, *forms: str) -> Plural:
+        """In the order in which the rule counts them: in English for one, and for more."""
+        return super().__new__(cls, by, forms)
 
 
 class Between(Role):
@@ -46,11 +73,28 @@ class Between(Role):
     SENTENCES = "between.sentences"
 
 
+_PLAIN = frozenset((int, str))
+"""What goes into a message as it is."""
+
+
+def one_or_many(number: Fraction | int) -> int:
+    """The rule of English and of many others: the first form for 1 alone, the second for all else, 1.5 too."""
+    return int(number != 1)
+
+
 @dataclass(frozen=True, slots=True)
 class Catalogue:
-    """Every message of one language by its role."""
+    """Every message of one language by its role.
+
+    `language` is its code (ISO 639-1), `rule` takes the form of a message for a number, and `decimal` and `thousands`
+    are the signs within figures.
+    """
 
     messages: Mapping[Role, str | Plural]
+    language: str = "en"
+    rule: Callable[[Fraction | int], int] = one_or_many
+    decimal: str = "."
+    thousands: str = ","
 
     def say(self, role: Role, **values: object) -> str:
         """The message of `role` with its values put in; CatalogueError where it is lacking, or its values differ."""
@@ -61,16 +105,40 @@ class Catalogue:
             named = (", ".join(sorted(names)) or "none" for names in (wanted, values))
             raise CatalogueError("the message {} has the values {}, not {}".format(role, *named))
         if isinstance(message, Plural):
-            message = message.one if str(values[message.by]) == "1" else message.many
-        return message.format(**{name: self._value(value) for name, value in values.items()})
+            number = values[message.by]
+            message = message.forms[self.rule(number if type(number) is int else _number(role, number))]
+        if values:
+            value_of = self._value
+            words = {name: value if type(value) in _PLAIN else value_of(value) for name, value in values.items()}
+            said = Said(message.format(**words))
+        else:
+            said = Said(message.format())
+        said.role, said.values, said.language = role, values, self.language
+        return said
 
     def words_of(self, message: Message) -> str:
         """The same for a message that was kept for later."""
         return self.say(message.role, **message.values)
 
+    def again(self, text: str) -> str:
+        """What another catalogue said, in this language, its values too; any other text as it is."""
+        if isinstance(text, Said) and text.language != self.language:
+            return self.say(text.role, **text.values)
+        return text
+
+    def figure(self, text: str) -> str:
+        """Figures that were written with "." and "," as this language writes them."""
+        if self.decimal == "." and self.thousands == ",":
+            return text
+        return "".join(self.decimal if sign == "." else self.thousands if sign == "," else sign for sign in text)
+
     def _value(self, value: object) -> object:
-        if isinstance(value, Role):
-            return self.say(value)
+        if isinstance(value, str):
+            if isinstance(value, Role):
+                return self.say(value)
+            if isinstance(value, Said):
+                return self.again(value)
+            return self.figure(value) if isinstance(value, Figure) else value
         return self.words_of(value) if isinstance(value, Message) else value
 
     def listed(self, messages: Sequence[str]) -> str:
@@ -97,9 +165,16 @@ class Catalogue:
         return said
 
 
+def _number(role: Role, value: object) -> Fraction:
+    try:
+        return Fraction(str(value).replace(",", ""))
+    except ValueError as error:
+        raise CatalogueError(f"the message {role} counts by {value!r}, which is no number") from error
+
+
 @cache
 def fields_of(message: str | Plural) -> frozenset[str]:
-    """The names of the values of a message, those of both its forms."""
-    forms = (message.one, message.many) if isinstance(message, Plural) else (message,)
+    """The names of the values of a message, those of all its forms."""
+    forms = message.forms if isinstance(message, Plural) else (message,)
     found = frozenset(name for form in forms for _, name, _, _ in Formatter().parse(form) if name)
     return found | {message.by} if isinstance(message, Plural) else found

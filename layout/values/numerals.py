@@ -13,6 +13,7 @@ import unicodedata
 from fractions import Fraction
 from math import isqrt
 
+from layout.messages.catalogue import Figure
 from layout.messages.roles import Value
 from layout.values.errors import FieldError, shown
 
@@ -92,25 +93,25 @@ def _decimal(whole: str, sign: str | None, decimals: str | None, text: str, rest
     return Fraction(f"{whole}.{kept or 0}")
 
 
-def say_number(value: Fraction | float, places: int = 3) -> str:
+def say_number(value: Fraction | float, places: int = 3) -> Figure:
     """`value` in figures with a decimal point, halves away from zero, no zeros at its end.
 
     A float stands for the nearest number of twelve figures: what two computations leave behind these cannot turn
     the last figure said.
     """
-    return _without_zeros(say_fixed(value, places))
+    return Figure(_without_zeros(say_fixed(value, places)))
 
 
-def say_fixed(value: Fraction | float, places: int) -> str:
+def say_fixed(value: Fraction | float, places: int) -> Figure:
     """As `say_number`, always with all `places`."""
     top, bottom = (Fraction(f"{value:.11e}") if isinstance(value, float) else value).as_integer_ratio()
     scaled = (2 * abs(top) * 10**places + bottom) // (2 * bottom)
-    return f"{'-' if top < 0 and scaled else ''}{_pointed(scaled, places)}"
+    return Figure(f"{'-' if top < 0 and scaled else ''}{_pointed(scaled, places)}")
 
 
-def say_root(square: Fraction, places: int = 3) -> str:
+def say_root(square: Fraction, places: int = 3) -> Figure:
     """The square root of `square` as `say_number` says a number, exactly; `square` must not be negative."""
-    return _without_zeros(_pointed((isqrt(int(4 * square * 100**places)) + 1) // 2, places))
+    return Figure(_without_zeros(_pointed((isqrt(int(4 * square * 100**places)) + 1) // 2, places)))
 
 
 def _pointed(scaled: int, places: int) -> str:

@@ -18,6 +18,7 @@ from layout.kit.kit import Kit
 from layout.plan import Plan
 from layout.plan import plan as plan_kit
 from templates_gen.files.drawings import CutDrawings, PrintedDrawings
+from templates_gen.languages.catalogues import words_of
 
 _T = TypeVar("_T")
 _MOST = 3  # drawings of whole kits; each takes up to some ten megabytes
@@ -54,7 +55,7 @@ _PRINTED, _CUT, _PROVEN, _READ = _Last(), _Last(), _Last(), _Last()
 @lru_cache(_PLANS)
 def planned(kit: Kit) -> Plan:
     """The plan of a kit; FieldError where it cannot be woven."""
-    return plan_kit(kit)
+    return plan_kit(kit, words_of(kit))
 
 
 def kept_reading(

@@ -1,0 +1,1 @@
+"""The languages of the sheets: one catalogue each."""
