@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 import unicodedata
 from collections.abc import Sequence
 
@@ -49,23 +50,55 @@ def is_tall(words: str) -> bool:
 
 
 def wrap(words: str, size: float, width: float, metrics: FontMetrics) -> list[str]:
-    """`words` broken into lines of at most `width` mm; a word that is wider than a line is broken too."""
+    """`words` broken into lines of at most `width` mm, between words only.
+
+    A figure and its unit stay on one line, and so do signs that stand apart from their word, as in French. What is
+    wider than a line all the same is broken: at its spaces, and a single word, such as a name of a kit, within.
+    """
     line = " ".join(words.split())
     if line and metrics.width(line, size) <= width:
         return [line]  # nearly always
     lines: list[str] = []
-    for word in (piece for whole in words.split() for piece in _chopped(whole, size, width, metrics)):
-        longer = f"{lines[-1]} {word}" if lines else word
+    for piece in (piece for whole in _inseparable(words) for piece in _chopped(whole, size, width, metrics)):
+        longer = f"{lines[-1]} {piece}" if lines else piece
         if lines and metrics.width(longer, size) <= width:
             lines[-1] = longer
         else:
-            lines.append(word)
+            lines.append(piece)
     return lines
+
+
+def longest_word(words: str, size: float, metrics: FontMetrics) -> float:
+    """The width in mm below which `wrap` would have to part what belongs together."""
+    return max((metrics.width(piece, size) for piece in _inseparable(words)), default=0.0)
+
+
+_TO_THE_RIGHT = ("«", "„", "(", "×")
+_TO_THE_LEFT = re.compile(r"[:;!?»%×)][:;!?»%.,)]*")
+_FIGURES = re.compile(r"[^\w\s]*\d[\d.,/]*[½¼¾⅛⅜⅝⅞]?")
+_AFTER_FIGURES = re.compile(r"(mm|cm|dm|m|in|po|ft|yd|g|kg|oz|N|lb|Hz|\d+/\d+|\d{3}([.,]\d+)?)[^\w\s]*")
+"""What follows figures and belongs to them: a unit, the fraction of a mixed number, the next three figures."""
+
+
+def _inseparable(words: str) -> list[str]:
+    """`words` in pieces between which a line may end."""
+    pieces: list[str] = []
+    last = ""
+    for word in words.split():
+        to_last = _TO_THE_LEFT.fullmatch(word) or last.endswith(_TO_THE_RIGHT)
+        if pieces and (to_last or (_FIGURES.fullmatch(last) and _AFTER_FIGURES.fullmatch(word))):
+            pieces[-1] += f" {word}"
+        else:
+            pieces.append(word)
+        last = word
+    return pieces
 
 
 def _chopped(word: str, size: float, width: float, metrics: FontMetrics) -> list[str]:
     if metrics.width(word, size) <= width:
         return [word]
+    if " " in word:
+        return [piece for each in word.split() for piece in _chopped(each, size, width, metrics)]
     pieces = [""]
     for letter in word:
         if pieces[-1] and metrics.width(pieces[-1] + letter, size) > width:

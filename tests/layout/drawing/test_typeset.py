@@ -17,6 +17,7 @@ from layout.drawing.typeset import (
     SMALL,
     is_tall,
     left,
+    longest_word,
     paragraph,
     paragraph_height,
     right,
@@ -55,6 +56,46 @@ def test_a_word_wider_than_a_line_is_broken() -> None:
     lines = wrap("W" * 40, NAME, 60, METRICS)
     assert len(lines) > 1
     assert "".join(lines) == "W" * 40
+
+
+TOGETHER = [
+    "Leave 10 cm of yarn; a bar of 5 1/2 in, 12.5 mm thick (3 ft) or 1 250 mm.",
+    "Trois tours : poser « la bande » sur la traverse ; serrer ! Pourquoi ? À 100 % seulement, à 1,5 po du bord.",
+    "Die Kante „Gewebe“ zum Gewebe hin, mit 12 N ziehen, bei 5 000 Hz in 30 cm/s.",
+]
+KEPT = ["10 cm", "5 1/2 in,", "12.5 mm", "(3 ft)", "1 250 mm.", "tours :", "« la", "bande »", "traverse ;", "serrer !"]
+KEPT += ["Pourquoi ?", "100 %", "1,5 po", "12 N", "5 000 Hz"]
+
+
+@given(st.sampled_from(TOGETHER), st.floats(0, 60))
+def test_what_belongs_together_stays_on_a_line(words: str, more: float) -> None:
+    """Figure and unit, mixed numbers, thousands, and the signs that French sets apart; and no line is too wide.
+
+    No break between a figure and its unit: DIN 5008; before : ; ! ? and within guillemets: Lexique des règles
+    typographiques en usage à l'Imprimerie nationale. Both from memory.
+    """
+    width = longest_word(words, SMALL, METRICS) + more
+    lines = wrap(words, SMALL, width, METRICS)
+    assert " ".join(lines) == words
+    assert all(METRICS.width(line, SMALL) <= width for line in lines)
+    for kept in KEPT:
+        assert (kept in words) == any(kept in line for line in lines)
+
+
+def test_a_line_narrower_than_what_belongs_together_breaks_it_at_its_spaces() -> None:
+    """A figure may then end a line; no word is broken for it."""
+    width = METRICS.width("« bandeau", SMALL)
+    assert wrap("« bandeau »", SMALL, width, METRICS) == ["« bandeau", "»"]
+
+
+def test_the_longest_word_is_the_narrowest_block() -> None:
+    """In a block as wide as it no word is broken; in one that is narrower, one is."""
+    words = "Halbrunde Querleistenverlängerung aus Buche"
+    longest = longest_word(words, LEAD, METRICS)
+    assert longest == METRICS.width("Querleistenverlängerung", LEAD)
+    assert " ".join(wrap(words, LEAD, longest, METRICS)) == words
+    assert " ".join(wrap(words, LEAD, longest - 1, METRICS)) != words
+    assert longest_word("", LEAD, METRICS) == 0
 
 
 def test_words_end_where_they_are_told() -> None:
