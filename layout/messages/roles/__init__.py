@@ -10,6 +10,7 @@ from layout.messages.roles.printed import Check, Count, Gauge, Grid, Guide, Shee
 from layout.messages.roles.questions import Question
 from layout.messages.roles.refusals import Refusal
 from layout.messages.roles.sett import Counted, NotchNote, SettNeed, SettNote, WrapWords
+from layout.messages.roles.sheets import Scale, SheetName
 from layout.messages.roles.stock import Caliper, SheetNeed, StockNeed
 from layout.messages.roles.values import Entry, SettUnit, Value
 from layout.messages.roles.warps import Spacing, WarpNeed, WarpNote
@@ -61,10 +62,12 @@ __all__ = [
     "Reason",
     "Refusal",
     "Room",
+    "Scale",
     "SettNeed",
     "SettNote",
     "SettUnit",
     "Sheet",
+    "SheetName",
     "SheetNeed",
     "Spacing",
     "Stated",
