@@ -17,7 +17,7 @@ from fontTools.pens.boundsPen import BoundsPen
 from fontTools.ttLib import TTFont
 from numpy.typing import NDArray
 
-from layout.drawing.pens import Pen
+from layout.drawing.pens import Face, Pen
 from layout.drawing.shapes import Curve, Point, Region, Shape, Text
 from layout.drawing.sheet import Sheet
 from templates_gen.lettering.fonts import font_path
@@ -44,15 +44,15 @@ class Meeting(NamedTuple):
 
 
 @cache
-def _font() -> tuple[TTFont, object, dict[int, str], float]:
-    font = TTFont(font_path())
+def _font(face: Face) -> tuple[TTFont, object, dict[int, str], float]:
+    font = TTFont(font_path(face))
     return font, font.getGlyphSet(), font.getBestCmap(), font["head"].unitsPerEm
 
 
 @cache
-def letter_ink(letter: str) -> tuple[Box | None, float]:
+def letter_ink(letter: str, face: Face = Face.REGULAR) -> tuple[Box | None, float]:
     """The box of a letter's outline and its advance, in ems; no box if it leaves no ink."""
-    font, glyphs, cmap, em = _font()
+    font, glyphs, cmap, em = _font(face)
     name = cmap[ord(letter)]
     pen = BoundsPen(glyphs)
     glyphs[name].draw(pen)  # type: ignore[index]
@@ -61,11 +61,11 @@ def letter_ink(letter: str) -> tuple[Box | None, float]:
 
 
 @cache
-def words_ink(words: str) -> Box:
+def words_ink(words: str, face: Face) -> Box:
     """The box of the ink of `words` in ems, from the start of their baseline."""
     x, boxes = 0.0, []
     for letter in words:
-        box, advance = letter_ink(letter)
+        box, advance = letter_ink(letter, face)
         if box:
             boxes.append(Box(x + box.left, box.bottom, x + box.right, box.top))
         x += advance
@@ -75,7 +75,7 @@ def words_ink(words: str) -> Box:
 
 def corners(text: Text) -> list[Point]:
     """The four corners of the ink box of a text, where it stands on its sheet."""
-    left, bottom, right, top = (side * text.size for side in words_ink(text.words))
+    left, bottom, right, top = (side * text.size for side in words_ink(text.words, text.pen.ink.face))
     cos, sin = math.cos(math.radians(text.angle)), math.sin(math.radians(text.angle))
     return [
         Point(text.at.x + cos * x - sin * y, text.at.y + sin * x + cos * y)
@@ -154,7 +154,7 @@ def _near(text: Text, index: int, ink: Ink, least: float) -> list[Meeting]:
         return []
     angle = math.radians(-text.angle)
     cos, sin = math.cos(angle), math.sin(angle)
-    box = Box(*(side * text.size for side in words_ink(text.words)))
+    box = Box(*(side * text.size for side in words_ink(text.words, text.pen.ink.face)))
     x, y = ink.ends[about, 0::2] - text.at.x, ink.ends[about, 1::2] - text.at.y
     u, v = cos * x - sin * y, sin * x + cos * y  # as seen along the words
     gaps = _gaps(box, np.stack([u[:, 0], v[:, 0], u[:, 1], v[:, 1]], axis=1)) - ink.half[about]

@@ -73,7 +73,7 @@ class Pen(Enum):
     PICK = "pick"  # heading rows and picks, in pictures
     WEFT = "weft"  # weft yarn, in pictures
     SOLID = "solid"  # arrow heads, knots, tiles, blocks
-    ENGRAVE = "engrave"  # areas that a laser engraves
+    ENGRAVE = "engrave"  # areas that a laser engraves, words in semibold letters, whose strokes hold on wood
     SCORE = "score"  # lines that a laser scores
     THROUGH = "cut through"  # outlines that a laser cuts, inner ones first
     REFERENCE = "reference"  # what no laser runs: squares and crosses to measure by
@@ -119,7 +119,7 @@ _INKS = {
     Pen.PICK: Ink(0.92),
     Pen.WEFT: Ink(1.1),
     Pen.SOLID: Ink(0),
-    Pen.ENGRAVE: Ink(0, grey=0.3),
+    Pen.ENGRAVE: Ink(0, grey=0.3, face=Face.STRONG),
     Pen.SCORE: Ink(0.27),
     Pen.THROUGH: Ink(0.37),
     Pen.REFERENCE: Ink(0.17, dash=(2.0, 1.0)),

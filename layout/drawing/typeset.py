@@ -7,6 +7,7 @@ import unicodedata
 from collections.abc import Sequence
 
 from layout.drawing.metrics import FontMetrics
+from layout.drawing.pens import Pen
 from layout.drawing.shapes import Point, Text
 from layout.drawing.sheet import PT
 
@@ -49,19 +50,19 @@ def is_tall(words: str) -> bool:
     return any(count > 1 or (count == 1 and not letter.islower()) for letter, count in marks)
 
 
-def wrap(words: str, size: float, width: float, metrics: FontMetrics) -> list[str]:
-    """`words` broken into lines of at most `width` mm, between words only.
+def wrap(words: str, size: float, width: float, metrics: FontMetrics, pen: Pen = Pen.TEXT) -> list[str]:
+    """`words` in the letters of `pen`, broken into lines of at most `width` mm, between words only.
 
     A figure and its unit stay on one line, and so do signs that stand apart from their word, as in French. What is
     wider than a line all the same is broken: at its spaces, and a single word, such as a name of a kit, within.
     """
     line = " ".join(words.split())
-    if line and metrics.width(line, size) <= width:
+    if line and metrics.width(line, size, pen) <= width:
         return [line]  # nearly always
     lines: list[str] = []
-    for piece in (piece for whole in _inseparable(words) for piece in _chopped(whole, size, width, metrics)):
+    for piece in (piece for whole in _inseparable(words) for piece in _chopped(whole, size, width, metrics, pen)):
         longer = f"{lines[-1]} {piece}" if lines else piece
-        if lines and metrics.width(longer, size) <= width:
+        if lines and metrics.width(longer, size, pen) <= width:
             lines[-1] = longer
         else:
             lines.append(piece)
@@ -94,14 +95,14 @@ def _inseparable(words: str) -> list[str]:
     return pieces
 
 
-def _chopped(word: str, size: float, width: float, metrics: FontMetrics) -> list[str]:
-    if metrics.width(word, size) <= width:
+def _chopped(word: str, size: float, width: float, metrics: FontMetrics, pen: Pen) -> list[str]:
+    if metrics.width(word, size, pen) <= width:
         return [word]
     if " " in word:
-        return [piece for each in word.split() for piece in _chopped(each, size, width, metrics)]
+        return [piece for each in word.split() for piece in _chopped(each, size, width, metrics, pen)]
     pieces = [""]
     for letter in word:
-        if pieces[-1] and metrics.width(pieces[-1] + letter, size) > width:
+        if pieces[-1] and metrics.width(pieces[-1] + letter, size, pen) > width:
             pieces.append("")
         pieces[-1] += letter
     return pieces

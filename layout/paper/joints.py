@@ -97,7 +97,7 @@ def _off(edge: float, spans: Sequence[Span], side: int) -> float:
 
 def _span(shape: Text | Region, metrics: FontMetrics) -> Span:
     if isinstance(shape, Text):
-        end = shape.at.x + metrics.width(shape.words, shape.size) * cos(radians(shape.angle))
+        end = shape.at.x + metrics.width(shape.words, shape.size, shape.pen) * cos(radians(shape.angle))
         return min(shape.at.x, end), max(shape.at.x, end)
     xs = [point.x for contour in shape.contours for point in contour.points()]
     return min(xs), max(xs)

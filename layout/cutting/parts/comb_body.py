@@ -64,7 +64,7 @@ def comb_blank(
     roomy = right - left >= _ROOMY
     size = LEAD if roomy else SMALL
     width = right - left - 2 * _SIDE - (_HOLE_ZONE if roomy else 0.0)
-    rows = [row for one in words for row in wrap(one, size, width, metrics)]
+    rows = [row for one in words for row in wrap(one, size, width, metrics, Pen.ENGRAVE)]
     words_to = _WORDS_FROM + len(rows) * size * _LEADING
     deep = max(words_to + _FOOT, 2 * (web + HOLE)) if roomy else words_to + 2 * HOLE + web + 1.0
     hole = Point(right - max(_SIDE, web) - HOLE if roomy else (left + right) / 2, -deep + web + HOLE)

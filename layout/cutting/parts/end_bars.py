@@ -48,7 +48,7 @@ def end_bar(plan: Plan, end: End, stock: Stock, metrics: FontMetrics) -> Part:
     units = [flip * float(x) for x, _ in plan.warp.unit_lines(end)]
     low = -BODY + _CORNER + 1.0
     on_it = ENGLISH.say(CutWord.ON_BAR_NEAR if end == "near" else CutWord.ON_BAR_FAR, kit=plan.kit.name)
-    words, *_ = wrap(on_it, LEAD, 2 * half - 4 * _SIDE, metrics)
+    words, *_ = wrap(on_it, LEAD, 2 * half - 4 * _SIDE, metrics, Pen.ENGRAVE)
     blank = Blank(
         f"end-bar-{end}",
         ENGLISH.say(CutWord.BAR_NEAR if end == "near" else CutWord.BAR_FAR),
@@ -56,7 +56,7 @@ def end_bar(plan: Plan, end: End, stock: Stock, metrics: FontMetrics) -> Part:
         (Point(-half + _CROSS, low), Point(half - _CROSS, low), Point(-half + _CROSS, -_CROSS)),
         holes=_screw_holes(plan, stock),
         scores=tuple(scored_line(mark) for mark in marks(0.0, units, (-limit, limit))),
-        words=(Text(Point(-metrics.width(words, LEAD) / 2, -_WORDS), LEAD, words, pen=Pen.ENGRAVE),),
+        words=(Text(Point(-metrics.width(words, LEAD, Pen.ENGRAVE) / 2, -_WORDS), LEAD, words, pen=Pen.ENGRAVE),),
         notes=(_use(plan, end, stock), *_care(tooth, stock), SMALL_PART),
         grain="y",
     )

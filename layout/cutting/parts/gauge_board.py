@@ -86,7 +86,7 @@ def _words(starts: list[float], plan: Plan, metrics: FontMetrics) -> list[Text]:
     """A label under each window, how to wrap, and the kit's name."""
     found = []
     for start, (wide, label) in zip(starts, WINDOWS, strict=True):
-        middle = start + wide / 2 - metrics.width(label, LEAD) / 2
+        middle = start + wide / 2 - metrics.width(label, LEAD, Pen.ENGRAVE) / 2
         found.append(Text(Point(middle, HEIGHT / 2 - DEPTH - 2.0 - metrics.cap * LEAD), LEAD, label, pen=Pen.ENGRAVE))
     first = found[0].at.y - 2.4 - metrics.ascent * SMALL
     rows = [*map(ENGLISH.say, _HOW), ENGLISH.say(CutWord.ON_GAUGE, kit=plan.kit.name)]

@@ -37,7 +37,7 @@ def guide_bar(plan: Plan, stock: Stock, metrics: FontMetrics) -> Part:
     use = CutNote.USE_GUIDE if "back" in layers else CutNote.USE_GUIDE_FACE
     on_it = CutWord.ON_GUIDE_NEAR if crosses else CutWord.ON_GUIDE
     words = ENGLISH.say(on_it, kit=plan.kit.name, sett=plan.sett_words)
-    rows = wrap(words, SMALL, 2 * half, metrics)
+    rows = wrap(words, SMALL, 2 * half, metrics, Pen.ENGRAVE)
     low = -_WORDS_FROM - len(rows) * LEADING * SMALL - _FOOT
     first = -_WORDS_FROM - metrics.ascent * SMALL
     engraved = [
@@ -85,11 +85,13 @@ def _upright(x: float, near: float, far: float) -> Curve:
 def _tens(plan: Plan, metrics: FontMetrics) -> list[Text]:
     """The numbers of every tenth end, or of as many as find room beside each other."""
     pitch = float(plan.warp.pitch)
-    wide = metrics.width(str(plan.warp.ends), SMALL) + 1.5
+    wide = metrics.width(str(plan.warp.ends), SMALL, Pen.ENGRAVE) + 1.5
     step = next(step for step in (10, 20, 50, 100, 200, 500, 1000, 5000) if step * pitch >= wide)
     baseline = -_NUMBERS - metrics.cap * SMALL / 2
     return [
-        Text(Point(x - metrics.width(str(number), SMALL) / 2, baseline), SMALL, str(number), pen=Pen.ENGRAVE)
+        Text(
+            Point(x - metrics.width(str(number), SMALL, Pen.ENGRAVE) / 2, baseline), SMALL, str(number), pen=Pen.ENGRAVE
+        )
         for number, x in _numbered(plan)
         if number % step == 0
     ]

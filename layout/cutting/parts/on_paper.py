@@ -26,7 +26,7 @@ def drawing_of(part: Part) -> Part:
 
 def _on_paper(shape: Shape) -> Shape:
     if isinstance(shape, Text):
-        return shape._replace(pen=Pen.TEXT)
+        return shape._replace(pen=Pen.STRONG)
     if isinstance(shape, Curve) and shape.pen is Pen.REFERENCE:
         return shape._replace(pen=Pen.REGISTER)
     return shape

@@ -40,7 +40,7 @@ def peg_jig(plan: Plan, end: End, stock: Stock, metrics: FontMetrics) -> Part:
     deepest = max(-y for _, y in centres) + radius
     low = -deepest - _BELOW
     on_it = ENGLISH.say(CutWord.ON_JIG_NEAR if end == "near" else CutWord.ON_JIG_FAR, kit=plan.kit.name)
-    words, *_ = wrap(on_it, LEAD, 2 * half - 4 * _SIDE, metrics)
+    words, *_ = wrap(on_it, LEAD, 2 * half - 4 * _SIDE, metrics, Pen.ENGRAVE)
     blank = Blank(
         f"peg-jig-{end}",
         ENGLISH.say(CutWord.JIG_NEAR if end == "near" else CutWord.JIG_FAR),

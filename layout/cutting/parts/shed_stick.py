@@ -29,7 +29,9 @@ def shed_stick(plan: Plan, stock: Stock, metrics: FontMetrics) -> Part:
         Point(half - _CROSS_IN, low + _CROSS),
         Point(-half + _CROSS_IN, -low - _CROSS),
     )
-    words, *_ = wrap(ENGLISH.say(CutWord.ON_STICK, kit=plan.kit.name), LEAD, 2 * (half - _WORDS_FROM), metrics)
+    words, *_ = wrap(
+        ENGLISH.say(CutWord.ON_STICK, kit=plan.kit.name), LEAD, 2 * (half - _WORDS_FROM), metrics, Pen.ENGRAVE
+    )
     at = Point(-half + _WORDS_FROM, -metrics.cap * LEAD / 2)
     long = ENGLISH.say(CutNote.STICK_LENGTH, length=f"{length.value:g}", reason=length.reason)
     notes = (ENGLISH.say(CutNote.USE_STICK), long)

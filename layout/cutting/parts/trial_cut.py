@@ -117,7 +117,7 @@ def _labels(
     below = [f"{float(ease):.2f}" for ease in eases(stock)]
     for words, y in ((plugs, foot + (HOLE[1] - metrics.cap * SMALL) / 2), (below, root - _LABEL + 1.5)):
         for label, x in zip(words, middles, strict=True):
-            yield Text(Point(x - metrics.width(label, SMALL) / 2, y), SMALL, label, pen=Pen.ENGRAVE)
+            yield Text(Point(x - metrics.width(label, SMALL, Pen.ENGRAVE) / 2, y), SMALL, label, pen=Pen.ENGRAVE)
 
 
 def _names(stock: Stock, left: float) -> list[Text]:

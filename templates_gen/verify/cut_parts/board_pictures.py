@@ -17,7 +17,7 @@ from templates_gen.verify.found_parts import FoundPart
 
 _TENTH = 0.1
 _NEAR = 1.5  # mm between a number and the line that leads to its part
-_SIZE = 8 * 25.4 / 72  # of numbers, in mm: 8 points, stated again on purpose
+_SIZE = 7.5 * 25.4 / 72  # of numbers, in mm: 7.5 points, stated again on purpose
 
 
 def prove_picture(_: Plan, stock: Stock, seen: FoundPart) -> Findings:

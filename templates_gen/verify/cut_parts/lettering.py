@@ -19,8 +19,8 @@ from templates_gen.verify import LIMIT
 from templates_gen.verify.cut_parts.found_cuts import FoundCut
 from templates_gen.verify.finding import Findings, finding
 
-_SIZES = (8 * 25.4 / 72, 10 * 25.4 / 72)  # mm to the em: letters of 8 and 10 points, stated again on purpose
-_PENS = (Pen.ENGRAVE, Pen.TEXT)  # for a cutter; on paper
+_SIZES = (7.5 * 25.4 / 72, 9.5 * 25.4 / 72)  # mm to the em: letters of 7.5 and 9.5 points, stated again on purpose
+_PENS = (Pen.ENGRAVE, Pen.STRONG)  # for a cutter; on paper
 Contours = list[list[Point]]
 
 
@@ -85,7 +85,7 @@ def stands(area: Area, label: Label) -> bool:
     for size in _SIZES:
         if along(area.contours, label.words, size) == len(label.words):
             start = _start(area.contours, label.words[0], size)
-            middle = start.x + metrics().width(label.words, size) / 2
+            middle = start.x + metrics().width(label.words, size, Pen.ENGRAVE) / 2
             return abs(middle - label.x) <= LIMIT and label.low <= start.y <= label.high
     return False
 
@@ -129,4 +129,6 @@ def _same(found: Contours, wanted: Contours, pen: Point) -> bool:
 @cache
 def _glyph(letter: str, size: float) -> tuple[Contours, float]:
     """The outlines of one letter from the start of its baseline, and how far the next one stands."""
-    return list(contours_of(Text(Point(0.0, 0.0), size, letter))), metrics().width(letter, size)
+    return list(contours_of(Text(Point(0.0, 0.0), size, letter, pen=Pen.ENGRAVE))), metrics().width(
+        letter, size, Pen.ENGRAVE
+    )
