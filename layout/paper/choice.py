@@ -10,7 +10,7 @@ from typing import Literal, NamedTuple
 
 from layout.drawing.metrics import FontMetrics
 from layout.drawing.shapes import Box, Placing, Point
-from layout.drawing.sheet import Part, Piece
+from layout.drawing.sheet import Care, Part, Piece
 from layout.kit.kit import Paper
 from layout.kit.paper_size import PAPERS, named_size
 from layout.messages.catalogue import Role
@@ -76,12 +76,12 @@ def _try(build: Build, paper: Paper, way: _Way, furnish: Furnish, metrics: FontM
     return Laying(way.name, part, ((Piece(part, placing),),), part.notes[1:]) if placing else None
 
 
-def _why_low(build: Build) -> str:
+def _why_low(build: Build) -> Care:
     try:
         build(False, ())
     except LayoutError as thin:
-        return ENGLISH.say(Sheet.LOW_FORM, why=thin)
-    return ENGLISH.say(Sheet.TOO_TALL)
+        return Care(ENGLISH.say(Sheet.LOW_FORM, why=thin))
+    return Care(ENGLISH.say(Sheet.TOO_TALL))
 
 
 def _tiles(build: Build, part: Part, way: _Way, furnish: Furnish, bare: Area, metrics: FontMetrics) -> Laying | None:

@@ -12,7 +12,7 @@ from layout.paper.sheets import printed
 from layout.values.errors import FieldError
 from templates_gen.document import About
 from templates_gen.files.drawings import CutDrawings
-from templates_gen.files.output import Output, kerf_in_name, names_of, titled
+from templates_gen.files.output import Output, joined_of, kerf_in_name, names_of, titled
 from templates_gen.files.record import FileRecord
 
 PAPER = "pdf"
@@ -48,8 +48,8 @@ def _on_paper(drawn: CutDrawings, file: str, name: str, layings: Sequence[Laying
     if not tiled:
         laid = tuple((Piece(part, piece.placing),) for part, (piece,) in zip(parts, laid, strict=True))
     shown = tuple(sheet.sheet for sheet in sheets)
-    about = _about(drawn, file, name)
-    return Output(file, names_of(parts), shown, laid, about, on_paper=True, stock=drawn.stock, tiled=tiled)
+    about, joined = _about(drawn, file, name), joined_of(layings)
+    return Output(file, names_of(parts), shown, laid, about, True, drawn.stock, tiled, joined)
 
 
 def _about(drawn: CutDrawings, file: str, name: str) -> About:
@@ -66,16 +66,6 @@ def _size(parts: Sequence[Part]) -> str:
 def care_notes(drawn: CutDrawings, name: str) -> list[str]:
     """What a person should know before cutting a product, of what its sheets say."""
     return [f"{part.title}: {note}" for part in drawn.built(name) for note in part.notes if isinstance(note, Care)]
-
-
-def paper_notes(drawn: CutDrawings, name: str) -> list[str]:
-    """How the drawings of a product lie on paper, where they do."""
-    layings, notes = drawn.layings(name), list[str]()
-    if isinstance(layings, FieldError):
-        return notes
-    for part, laying in zip(drawn.built(name), layings, strict=True):
-        notes += [f"{part.title}: {note}" for note in laying.part.notes[len(part.notes) + 1 :]]
-    return notes
 
 
 def cut_products_of(file: str) -> tuple[str, ...]:

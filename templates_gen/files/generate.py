@@ -19,7 +19,7 @@ from templates_gen.document import Document, ReadError
 from templates_gen.files.changes import NOTHING, Changes, changes, former_manifest
 from templates_gen.files.kept import proven_files
 from templates_gen.files.manifest import MANIFEST, Entry, Manifest
-from templates_gen.files.output import Output
+from templates_gen.files.output import Joined, Output
 from templates_gen.files.outputs import Outputs, kept_outputs
 from templates_gen.files.proof import findings, read, write
 from templates_gen.files.record import FileRecord
@@ -59,7 +59,10 @@ def _what_to_do() -> str:
 
 @dataclass(frozen=True, slots=True)
 class Made:
-    """One proven file: its name, digest, sheet size in mm, parts, number of marks and cuts, largest deviation in mm."""
+    """One proven file: its name, digest, sheet size in mm, parts, number of marks and cuts, largest deviation in mm.
+
+    `joined` are the parts that lie on its sheets in pieces.
+    """
 
     file: str
     sha256: str
@@ -70,15 +73,35 @@ class Made:
     cuts: int
     deviation: float
     kit_sha256: str = ""
+    joined: tuple[Joined, ...] = ()
+
+    @property
+    def values(self) -> Entry:
+        """What the manifest says of it."""
+        return {
+            "file": self.file,
+            "sha256": self.sha256,
+            "sheets": self.sheets,
+            "sheet_mm": list(self.size),
+            "parts": list(self.parts),
+            "marks": self.marks,
+            "cuts": self.cuts,
+            "deviation_um": round(self.deviation * 1000, 3),
+            "kit_sha256": self.kit_sha256,
+        }
 
 
 @dataclass(frozen=True, slots=True)
 class Report:
-    """What `make` did: the files, notes on how their parts were laid and what was left out, `changes` in the folder."""
+    """What `make` did: the files, `notes` on what to mind and what was left out, `changes` in the folder.
+
+    Of the notes, `board_notes` say what the boards take.
+    """
 
     made: tuple[Made, ...]
     notes: tuple[str, ...]
     changes: Changes = NOTHING
+    board_notes: tuple[str, ...] = ()
 
     @property
     def marks(self) -> int:
@@ -124,12 +147,12 @@ def make(
             made.append(known[record.name].made)
         if wanted.whole:
             _check_whole(wanted, made)
-        entries = [_entry(each) for each in made]
+        entries = [each.values for each in made]
         new = Manifest(tuple(entries), True) if only is None else former.merged(entries, wanted.asked)
         found = changes(folder, former, new, {each.file: each.sha256 for each in made})
         exchange.write(MANIFEST, new.text())
         exchange.settle(found.removed)
-    return Report(tuple(made), wanted.notes + wanted.absent, found)
+    return Report(tuple(made), wanted.notes + wanted.absent, found, wanted.board_notes)
 
 
 class _Known(NamedTuple):
@@ -173,7 +196,8 @@ def judged(output: Output, data: bytes, judge: Callable[[Document], Findings]) -
         raise ProofError(unlike, result.sentences or [message(Refused.OTHER_INPUTS)])
     first, counts = output.sheets[0], (output.marks, output.cuts)
     size, digest = (round(first.width, 4), round(first.height, 4)), hashlib.sha256(data).hexdigest()
-    return Made(output.file, digest, len(output.sheets), size, output.parts, *counts, result.deviation)
+    shown = output.file, digest, len(output.sheets), size, output.parts
+    return Made(*shown, *counts, result.deviation, joined=output.joined)
 
 
 def _check_whole(wanted: Outputs, made: Iterable[Made]) -> None:
@@ -181,18 +205,3 @@ def _check_whole(wanted: Outputs, made: Iterable[Made]) -> None:
     files = {each.file: each.parts for each in made}
     if problems := lacking(wanted.plan.kit, files, wanted.without, wanted.cut.stock if wanted.cut else None):
         raise ProofError(message(Refused.NOT_WHOLE), list(map(str, problems)))
-
-
-def _entry(made: Made) -> Entry:
-    """What the manifest says of a file."""
-    return {
-        "file": made.file,
-        "sha256": made.sha256,
-        "sheets": made.sheets,
-        "sheet_mm": list(made.size),
-        "parts": list(made.parts),
-        "marks": made.marks,
-        "cuts": made.cuts,
-        "deviation_um": round(made.deviation * 1000, 3),
-        "kit_sha256": made.kit_sha256,
-    }

@@ -5,21 +5,30 @@ from __future__ import annotations
 import json
 from collections.abc import Iterable
 from dataclasses import dataclass
+from typing import NamedTuple
 
 from layout.cutting.stock.stock import Stock
 from layout.cutting.stock.stock_values import stock_values, without_money
 from layout.drawing.sheet import Part, Piece, Sheet, cuts_on, marks_on
 from layout.kit.kit import kit_values
+from layout.paper.choice import Laying
 from layout.plan import Plan
 from templates_gen.document import About
+
+
+class Joined(NamedTuple):
+    """A part, by its title, that is put together from so many pieces."""
+
+    title: str
+    pieces: int
 
 
 @dataclass(frozen=True, slots=True)
 class Output:
     """One file to be made: `sheets` as they must be read back, `laid` the pieces on each, `parts` by name.
 
-    On paper the words are real words; a part alone has them as outlines, and stands straight at its own size. What is
-    cut has a `stock`; on paper it may be `tiled`.
+    On paper the words are real words, and parts in pieces are `joined`; a part alone has its words as outlines, and
+    stands straight at its own size. What is cut has a `stock`; on paper it may be `tiled`.
     """
 
     file: str
@@ -30,6 +39,7 @@ class Output:
     on_paper: bool
     stock: Stock | None = None
     tiled: bool = False
+    joined: tuple[Joined, ...] = ()
 
     @property
     def format(self) -> str:
@@ -50,6 +60,15 @@ class Output:
 def names_of(parts: Iterable[Part]) -> tuple[str, ...]:
     """The names of parts, in order."""
     return tuple(part.name for part in parts)
+
+
+def joined_of(layings: Iterable[Laying]) -> tuple[Joined, ...]:
+    """The parts that lie on paper in pieces."""
+    return tuple(Joined(laying.part.title, _pieces(laying)) for laying in layings if laying.way == "tiles")
+
+
+def _pieces(laying: Laying) -> int:
+    return sum(piece.part.name == laying.part.name for pieces in laying.sheets for piece in pieces)
 
 
 def titled(plan: Plan, what: str, file: str, stock: Stock | None = None) -> About:

@@ -12,7 +12,7 @@ from layout.products import PRODUCTS, absent
 from layout.values.errors import FieldError, LayoutError, shown
 from templates_gen.files.board_drawings import BoardDrawings
 from templates_gen.files.board_records import board_notes, board_records, job_records
-from templates_gen.files.cut_records import PAPER, care_notes, cut_records, paper_notes
+from templates_gen.files.cut_records import PAPER, care_notes, cut_records
 from templates_gen.files.drawings import CutDrawings, PrintedDrawings
 from templates_gen.files.kept import cut_drawings, printed_drawings
 from templates_gen.files.output import Output
@@ -110,21 +110,23 @@ class Outputs:
 
     @property
     def notes(self) -> tuple[str, ...]:
-        """What a person should know about how the parts were laid, and about cut parts."""
+        """What a person should mind of how the parts were laid and of cut parts, and what the boards take."""
         inside = in_kit(self.printed) if self.asked.has(KIT) else ()
         names = dict.fromkeys((*self._printed_names, *inside))
-        boards = board_notes(self.boards) if self.boards else ()
-        return (*printed_notes(self.printed, names), *self._cut_notes(), *boards)
+        return (*printed_notes(self.printed, names), *self._cut_notes(), *self.board_notes)
+
+    @property
+    def board_notes(self) -> tuple[str, ...]:
+        """What the boards take, where there are any, and why there is no job sheet, where there is none."""
+        return board_notes(self.boards) if self.boards else ()
 
     def _cut_notes(self) -> Iterator[str]:
-        """What asks for care, how the drawings lie on paper, and what is not made."""
+        """What asks for care, and what is not made."""
         if self.cut is None:
             return
         drawn = [name for name, forms in self._cut_forms.items() if PAPER in forms]
         for name in self._cut_forms:
             yield from care_notes(self.cut, name)
-        for name in drawn:
-            yield from paper_notes(self.cut, name)
         for name, why in self.cut.refused(self._cut_forms).items():
             yield message(Left.NOT_MADE, name=name, why=why)
         for name in drawn:

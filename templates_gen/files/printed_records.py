@@ -5,12 +5,12 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator, Sequence
 from functools import partial
 
-from layout.drawing.sheet import Part
+from layout.drawing.sheet import Care, Part
 from layout.paper.sheets import printed
 from layout.products import PRODUCTS
 from templates_gen.document import About
 from templates_gen.files.drawings import PrintedDrawings
-from templates_gen.files.output import Output, names_of, titled
+from templates_gen.files.output import Output, joined_of, names_of, titled
 from templates_gen.files.record import FileRecord
 from templates_gen.inputs.families import KIT
 from templates_gen.messages.language import message
@@ -40,9 +40,10 @@ def in_kit(drawn: PrintedDrawings) -> tuple[str, ...]:
 
 
 def printed_notes(drawn: PrintedDrawings, names: Iterable[str]) -> tuple[str, ...]:
-    """How the parts of these products lie on paper, and why."""
+    """What to mind in how the parts of these products lie on paper; how pieces are joined stands on their sheets."""
     layings = (laying for name in names for laying in drawn.layings(name))
-    return tuple(f"{laying.part.title}: {note}" for laying in layings for note in laying.notes)
+    notes = ((laying.part.title, note) for laying in layings for note in laying.notes)
+    return tuple(f"{title}: {note}" for title, note in notes if isinstance(note, Care))
 
 
 def _alone(drawn: PrintedDrawings, file: str, name: str) -> Output:
@@ -57,7 +58,8 @@ def _on_paper(drawn: PrintedDrawings, file: str, names: Iterable[str]) -> Output
     parts = [laying.part for laying in layings]
     laid = tuple(sheet.pieces for sheet in sheets)
     shown = tuple(sheet.sheet for sheet in sheets)
-    return Output(file, names_of(parts), shown, laid, _about(drawn, file, parts), on_paper=True)
+    about = _about(drawn, file, parts)
+    return Output(file, names_of(parts), shown, laid, about, on_paper=True, joined=joined_of(layings))
 
 
 def _about(drawn: PrintedDrawings, file: str, parts: Sequence[Part]) -> About:

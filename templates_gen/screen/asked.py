@@ -1,4 +1,4 @@
-"""What the commands share: refusals as sentences, the kit and the stock that were named, and progress."""
+"""What the commands share: refusals as sentences, the kit and the stock that were named."""
 
 from __future__ import annotations
 
@@ -6,7 +6,6 @@ import sys
 from collections.abc import Callable
 from functools import wraps
 from pathlib import Path
-from time import monotonic
 from typing import Any
 
 from layout.cutting.stock.stock import Stock
@@ -14,8 +13,6 @@ from layout.kit.kit import Kit
 from layout.plan import Plan
 from layout.plan import plan as plan_kit
 from layout.values.errors import LayoutError
-from templates_gen.messages.language import message
-from templates_gen.messages.roles.screen import Command
 from templates_gen.screen.terminal import refuse
 
 
@@ -50,19 +47,3 @@ def stock_of(path: Path | None) -> Stock:
 def planned_of(path: Path | None) -> Plan:
     """The plan of a kit file, or of the demo kit."""
     return plan_kit(kit_of(path))
-
-
-def _watched() -> bool:
-    """Whether the error stream is a person's screen: a log needs no progress."""
-    return sys.stderr.isatty()
-
-
-def progress() -> Callable[[int, int, str], None]:
-    """Shows whoever watches the error stream which file is being made, from the second second on."""
-    begun, watched = monotonic(), _watched()
-
-    def say(done: int, total: int, file: str) -> None:
-        if watched and monotonic() - begun > 1:
-            refuse(message(Command.PROGRESS, done=done, total=total, file=file))
-
-    return say

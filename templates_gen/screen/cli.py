@@ -5,17 +5,21 @@ from __future__ import annotations
 import io
 import sys
 from pathlib import Path
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
 import click
 
 from layout.values.errors import shown_path
 from templates_gen.messages.language import message
 from templates_gen.messages.roles.screen import Command
-from templates_gen.screen.asked import kit_of, planned_of, progress, sentences, stock_of
+from templates_gen.screen.asked import kit_of, planned_of, sentences, stock_of
 from templates_gen.screen.commands import JSON, NAME, Commands
 from templates_gen.screen.terminal import refuse, say, say_json
 from templates_gen.screen.yarn_commands import guess, sett, yarn
+
+if TYPE_CHECKING:
+    from layout.plan import Plan
+    from templates_gen.files.generate import Report
 
 KIT = click.argument("kit", required=False, type=NAME)
 STOCK = click.option("--stock", type=NAME, metavar="FILE", help="What parts are cut from; else 3 mm birch plywood.")
@@ -62,36 +66,49 @@ def new_stock(file: Path) -> None:
     help="Make this alone: a part, strips, kit, board, job.pdf; again for more.",
 )
 @STOCK
+@click.option("--list", "listed", is_flag=True, help="List every file that was made, too.")
+@JSON
 @sentences
-def make(kit: Path | None, out: Path, only: tuple[str, ...], stock: Path | None) -> None:
+def make(kit: Path | None, out: Path, only: tuple[str, ...], stock: Path | None, listed: bool, as_json: bool) -> None:
     """Make every file of KIT (without one: of the built-in demo kit), each read back and proven."""
     from templates_gen.disk.stopping import StoppedError, stoppable
 
     with stoppable() as stops:
         try:
-            _make(kit, out, only, stock)
+            _show(_made(kit, out, only, stock), out, listed=listed, as_json=as_json)
         except StoppedError as error:
             if not stops.finished:
                 refuse(message(Command.STOPPED, folder=shown_path(out)))
                 sys.exit(128 + error.number)
 
 
-def _make(kit: Path | None, out: Path, only: tuple[str, ...], stock: Path | None) -> None:
+def _made(kit: Path | None, out: Path, only: tuple[str, ...], stock: Path | None) -> tuple[Plan, Report]:
     from templates_gen.files import generate
     from templates_gen.inputs.families import products_of
     from templates_gen.lettering.fonts import metrics
-    from templates_gen.screen.made_report import made_table
+    from templates_gen.screen.progress import progress
 
     planned = planned_of(kit)
     names = products_of(planned, only)
     try:
-        made = generate.make(planned, out, metrics(), names, progress(), stock_of(stock), refuse)
+        with progress() as show:
+            return planned, generate.make(planned, out, metrics(), names, show, stock_of(stock), refuse)
     except generate.ProofError as error:
         refuse(error)
         sys.exit(1)
+
+
+def _show(made: tuple[Plan, Report], out: Path, *, listed: bool, as_json: bool) -> None:
+    from templates_gen.screen.made_report import made_rows, made_text, made_values
+
+    planned, report = made
     try:
+        if as_json:
+            return say_json(made_values(report, out, planned.warnings))
         say(message(Command.INTO, folder=shown_path(out)))
-        say(made_table(made))
+        if listed:
+            say(made_rows(report))
+        say(made_text(report, planned.warnings))
     except OSError as error:
         error.add_note(message(Command.IN_PLACE, folder=shown_path(out)))
         raise
@@ -158,7 +175,7 @@ def gauge(out: Path, unit: str, ends: str) -> None:
     from templates_gen.files.generate import ProofError
     from templates_gen.inputs.gauge_options import gauge_asked
     from templates_gen.lettering.fonts import metrics
-    from templates_gen.screen.made_report import made_rows
+    from templates_gen.screen.made_report import proven_rows
 
     try:
         made = make_gauge(gauge_asked(unit, ends), out, metrics(), refuse)
@@ -166,7 +183,7 @@ def gauge(out: Path, unit: str, ends: str) -> None:
         refuse(error)
         sys.exit(1)
     say(message(Command.INTO, folder=shown_path(out)))
-    say(made_rows(made))
+    say(proven_rows(made))
 
 
 @main.command("trial-cut")

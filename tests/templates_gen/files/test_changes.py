@@ -12,7 +12,7 @@ from templates_gen.files.changes import Changes
 from templates_gen.files.check import Against, check
 from templates_gen.files.generate import Report, make
 from templates_gen.files.manifest import MANIFEST, product_of
-from templates_gen.screen.made_report import made_table
+from templates_gen.screen.made_report import made_text
 
 OTHER: dict[str, object] = {"weaving.height": "33 cm"}
 
@@ -56,7 +56,7 @@ def test_what_is_no_longer_made_goes(tmp_path: Path) -> None:
     names = {path.name for path in tmp_path.iterdir()}
     assert names == {*FILES, MANIFEST, COMBS[1], "comb-9x9mm-no-kerf.svg", "notes.txt"}
     assert set(wrong(tmp_path)) == {COMBS[1], "comb-9x9mm-no-kerf.svg"}
-    *_, care, last = made_table(again).splitlines()
+    *_, care, last = made_text(again).splitlines()
     assert COMBS[1] in care
     assert last == f"In the folder: 0 new, 0 changed, {len(FILES)} the same, 2 removed ({COMBS[0]}, {COMBS[2]})."
 
@@ -95,7 +95,7 @@ def test_one_part_of_another_kit(tmp_path: Path) -> None:
     made(tmp_path)
     report = made(tmp_path, OTHER, only=["strip-far"])
     assert set(report.changes.other_kit) == {name for name in FILES if not name.startswith("strip-far")}
-    assert "made from other inputs" in made_table(report)
+    assert "made from other inputs" in made_text(report)
     assert "more than one kit" in wrong(tmp_path)[tmp_path.name][0]
     assert made(tmp_path, OTHER).changes.other_kit == ()
     assert wrong(tmp_path) == {}

@@ -348,7 +348,7 @@ def test_make_takes_a_stock_and_check_reads_it_back(tmp_path: Path) -> None:
     text = own.read_text(encoding="utf-8")
     assert 'kerf = "0.20 mm"' in text
     own.write_text(text.replace('kerf = "0.20 mm"', 'kerf = "0.12 mm"'), encoding="utf-8")
-    made = run("make", "--only", "comb", "--stock", own, "-o", tmp_path / "cut")
+    made = run("make", "--only", "comb", "--stock", own, "-o", tmp_path / "cut", "--list")
     assert made.exit_code == 0, made.output
     assert "kerf-0.12.dxf" in made.stdout
     assert "2 outlines to cut" in made.stdout

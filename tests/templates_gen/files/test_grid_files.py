@@ -60,7 +60,7 @@ def test_asking_for_a_grid_that_cannot_be_says_why(tmp_path: Path) -> None:
 
 def test_the_demo_kit_has_its_grid(tmp_path: Path) -> None:
     """Made alone, proven, and read back by `check`."""
-    made = run("make", "-o", tmp_path, "--only", "weaving-grid")
+    made = run("make", "-o", tmp_path, "--only", "weaving-grid", "--list")
     assert made.exit_code == 0
     assert "weaving-grid.pdf  6 sheets" in made.stdout
     assert run("check", tmp_path).exit_code == 0

@@ -210,20 +210,6 @@ def test_a_kit_that_is_no_kit(command: str, kit: Path, tmp_path: Path) -> None:
 # make
 
 
-def test_make_says_what_was_proven(demo_made: Path) -> None:
-    """Every file is listed, what was proven follows, and the last line says what is new."""
-    said = (demo_made / "said").read_text(encoding="utf-8")
-    assert all(file in said for file in FILES)
-    last, changes = said.splitlines()[-2:]
-    there = {path.name for path in (demo_made / "strips").iterdir()}
-    assert there > {*FILES, "manifest.json"}
-    assert all(file in said for file in there - {"manifest.json"})
-    cuts = r"\d+ outlines to cut"
-    proven = rf"Proven: {len(there) - 1} files read back, \d+ marks, {cuts}, largest deviation 0\.0\d micrometres\."
-    assert re.fullmatch(proven, last)
-    assert changes == f"In the folder: {len(there) - 1} new, 0 changed, 0 the same, 0 removed."
-
-
 def test_make_one_part_only(tmp_path: Path) -> None:
     """--only picks parts by name; a name that the kit has not is refused with those that it has."""
     assert run("make", "-o", tmp_path / "far", "--only", "strip-far").exit_code == 0
@@ -269,21 +255,8 @@ def test_a_proof_that_fails_is_code_1(tmp_path: Path, monkeypatch: pytest.Monkey
     monkeypatch.setattr(generate, "read", lambda output, data: right(output, data)._replace(sheets=()))
     result = run("make", "-o", tmp_path / "strips", *FEW)
     assert (result.exit_code, result.stdout) == (1, "")
-    assert len([row for row in result.stderr.splitlines() if "done, making" not in row]) == 1
+    assert len(result.stderr.splitlines()) == 1
     assert not (tmp_path / "strips").exists()
-
-
-def test_progress_is_told_when_it_takes_long(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
-    """Once more than a second has passed, a screen says which file is being made; a log does not."""
-    monkeypatch.setattr("templates_gen.screen.asked.monotonic", lambda: next(clock))
-    clock = iter(range(1000))
-    assert run("make", "-o", tmp_path / "logged", *FEW).stderr == ""
-    monkeypatch.setattr("templates_gen.screen.asked._watched", lambda: True)
-    clock = iter(range(1000))
-    result = run("make", "-o", tmp_path / "strips", *FEW)
-    assert result.exit_code == 0
-    assert re.search(r"^\d+ of \d+ done, making comb-[^ ]*\.dxf \.\.\.$", result.stderr, re.MULTILINE)
-    assert "making strip-far.pdf" not in result.stderr
 
 
 # sett
