@@ -5,15 +5,18 @@ from __future__ import annotations
 import json
 from collections.abc import Iterable
 from dataclasses import dataclass
+from functools import lru_cache
 from typing import NamedTuple
 
 from layout.cutting.stock.stock import Stock
 from layout.cutting.stock.stock_values import stock_values, without_money
 from layout.drawing.sheet import Part, Piece, Sheet, cuts_on, marks_on
-from layout.kit.kit import kit_values
+from layout.kit.kit import Kit, kit_values
 from layout.paper.choice import Laying
 from layout.plan import Plan
 from templates_gen.document import About
+
+_KITS = 4
 
 
 class Joined(NamedTuple):
@@ -73,10 +76,16 @@ def _pieces(laying: Laying) -> int:
 
 def titled(plan: Plan, what: str, file: str, stock: Stock | None = None) -> About:
     """What a file says of itself: its kit and `what` it shows, and the inputs that the drawing needs, as JSON text."""
-    values: dict[str, object] = {"file": file, "kit": kit_values(plan.kit)}
+    values: dict[str, object] = {"file": file, "kit": _values(plan.kit)}
     if stock is not None:
         values["stock"] = stock_values(without_money(stock))
     return About(f"{plan.kit.name}: {what}", json.dumps(values, ensure_ascii=False, separators=(",", ":")))
+
+
+@lru_cache(_KITS)
+def _values(kit: Kit) -> dict[str, object]:
+    """The values of a kit, which all its files carry; never changed."""
+    return kit_values(kit)
 
 
 def kerf_in_name(stock: Stock) -> str:

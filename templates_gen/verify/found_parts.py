@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from functools import cached_property
+from itertools import islice
 
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Box, Curve, Point, Region, Shape, Step, Text, straight_to
@@ -59,9 +60,13 @@ class FoundPart:
 
     def words(self) -> Iterator[tuple[Point, str]]:
         """Words that begin inside the part's box, and where; none where words are outlines."""
-        for shape in self.sheet.shapes:
-            if isinstance(shape, Text) and self.holds(at := self.lie.back(shape.at)):
-                yield at, shape.words
+        return iter(self._words)
+
+    @cached_property
+    def _words(self) -> tuple[tuple[Point, str], ...]:
+        texts = [shape for shape in self.sheet.shapes if isinstance(shape, Text)]
+        places = self.lie.all_back([text.at for text in texts])
+        return tuple([(at, text.words) for at, text in zip(places, texts, strict=True) if self.holds(at)])
 
     def shapes(self) -> tuple[Shape, ...]:
         """Every shape that lies inside the part's box, in its coordinates; of words only where they begin."""
@@ -77,21 +82,25 @@ class FoundPart:
         yield from (path for path in self._inside(drawn) if isinstance(path, Curve))
 
     def _inside(self, shapes: Sequence[Shape]) -> Iterator[Shape]:
-        for first, shape in zip(self.lie.all_back(list(map(_first, shapes))), shapes, strict=True):
-            if self.holds(first):  # enough for most that lies elsewhere
-                back = self._back(shape)
-                if all(map(self.holds_all, _points(back))):
-                    yield back
+        firsts = zip(self.lie.all_back(list(map(_first, shapes))), shapes, strict=True)
+        near = [shape for first, shape in firsts if self.holds(first)]  # enough for most that lies elsewhere
+        points = [list(_points(shape)) for shape in near]
+        back = iter(self.lie.all_back([point for each in points for path in each for point in path]))
+        for shape, each in zip(near, points, strict=True):
+            found = [list(islice(back, len(path))) for path in each]
+            if all(map(self.holds_all, found)):
+                yield self._back(shape, found)
 
-    def _back(self, shape: Shape) -> Shape:
+    def _back(self, shape: Shape, found: Sequence[Sequence[Point]]) -> Shape:
+        """The shape whose contours have the points `found` in the part's coordinates."""
         if isinstance(shape, Text):
-            return shape._replace(at=self.lie.back(shape.at))
+            return shape._replace(at=found[0][0])
         if isinstance(shape, Region):
-            return Region(tuple(map(self._path, shape.contours)), shape.pen)
-        return self._path(shape)
+            return Region(tuple(map(self._path, shape.contours, found)), shape.pen)
+        return self._path(shape, found[0])
 
-    def _path(self, path: Curve) -> Curve:
-        start, *ends = self.lie.all_back(path.points())
+    def _path(self, path: Curve, found: Sequence[Point]) -> Curve:
+        start, *ends = found
         if all(through is None for _, through in path.steps):
             return Curve(start, straight_to(ends), path.pen, path.closed)
         throughs = [through and self.lie.back(through) for _, through in path.steps]

@@ -69,7 +69,7 @@ def prove_strip(plan: Plan, pieces: Sequence[FoundPart], *, on_paper: bool) -> F
 def _uncovered(wanted: Expected, end: End, pieces: Sequence[FoundPart]) -> Findings:
     """The marks that lie beyond all pieces of their strip, where no piece by itself would miss them."""
     reach = [(seen.part.box[0], seen.part.box[2]) for seen in pieces]
-    marks = (*(wanted.near if end == "near" else wanted.far), *wanted.edges[end], *wanted.limits)
+    marks = map(float, (*(wanted.near if end == "near" else wanted.far), *wanted.edges[end], *wanted.limits))
     beyond = sum(1 for mark in marks if not any(left <= mark <= right for left, right in reach))
     return Findings(0.0, (finding(Strips.TOO_SHORT, marks=beyond).at(end_place(end)),) if beyond else ())
 
