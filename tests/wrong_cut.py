@@ -16,6 +16,7 @@ import layout.cutting.parts.comb as comb_module
 import layout.cutting.parts.comb_body as body_module
 import layout.cutting.parts.end_bars as bars_module
 import layout.cutting.parts.gauge_board as gauge_module
+import layout.cutting.parts.gauge_rows as rows_module
 import layout.cutting.parts.guide_bar as guide_module
 import layout.cutting.parts.peg_jig as jig_module
 import layout.cutting.parts.shed_stick as stick_module
@@ -25,6 +26,7 @@ import layout.cutting.parts.winding_comb as winding_module
 from layout.cutting.parts.outline import Corner
 from layout.cutting.stock.kerf import Kerf
 from layout.drawing.shapes import Point, Text
+from layout.parts.gauge_table import GaugeTable
 from layout.plan import Plan
 
 STOCK = stock_with(grain="x", kerf_x=0.22, kerf_y=0.18, trial_kerf=0.15)
@@ -86,6 +88,12 @@ def bevelled(right: Any) -> Any:
     ]
 
 
+def fewer_winds(table: GaugeTable) -> GaugeTable:
+    """One wind less in the first row, in the kit's own unit."""
+    (first, *others), k = table.rows, 2 + 2 * table.own
+    return table._replace(rows=((*first[:k], str(int(first[k]) - 1), *first[k + 1 :]), *others))
+
+
 LABELS = tuple(
     (wide, label) for (wide, _), (_, label) in zip(gauge_module.WINDOWS, gauge_module.WINDOWS[::-1], strict=True)
 )
@@ -108,7 +116,31 @@ CUT: Mapping[str, Wrong] = {
     # gauge and guide
     "labels of windows exchanged": Wrong(ROUND, "wrap-gauge-cut.svg", value(gauge_module, "WINDOWS", LABELS)),
     "a window wound wrongly": Wrong(
-        ROUND, "wrap-gauge-cut.dxf", returns(gauge_module, "_words", words(lambda it: it.replace("Weft", "Warp")))
+        ROUND, "wrap-gauge-cut.dxf", returns(gauge_module, "_how", words(lambda it: it.replace("Weft", "Warp")))
+    ),
+    "a table left out": Wrong(ROUND, "wrap-gauge-cut.svg", value(gauge_module, "engraved_table", lambda *_: ([], []))),
+    "a table without its frame": Wrong(
+        ROUND, "wrap-gauge-cut.svg", returns(gauge_module, "engraved_table", lambda it: (it[0], it[1][:1]))
+    ),
+    "the frame one row on": Wrong(
+        ROUND, "wrap-gauge-cut.dxf", returns(rows_module, "_own_count", lambda it: str(int(it) + 1))
+    ),
+    "rows of the sett that is one pair closer": Wrong(
+        ROUND,
+        "wrap-gauge-cut.svg",
+        returns(rows_module, "gauge_table", lambda it: it._replace(rows=(*it.rows[1:], it.rows[0]))),
+    ),
+    "a row that loses a wind": Wrong(ROUND, "wrap-gauge-cut.dxf", returns(rows_module, "gauge_table", fewer_winds)),
+    "the table of another marking unit": Wrong(
+        ROUND, "wrap-gauge-cut.svg", returns(rows_module, "gauge_table", lambda it: it._replace(own=it.own - 1))
+    ),
+    "heads of the table exchanged": Wrong(
+        ROUND, "wrap-gauge-cut.svg", returns(rows_module, "_heads", lambda it: (it[0], it[2], it[1]))
+    ),
+    "a field of the table aside": Wrong(
+        ROUND,
+        "wrap-gauge-cut.dxf",
+        returns(gauge_module, "engraved_table", lambda it: ([*aside(it[0][::-1])][::-1], it[1])),
     ),
     "numbers one too high": Wrong(
         ROUND, "spacing-guide-cut.svg", returns(guide_module, "_tens", words(lambda it: str(int(it) + 1)))

@@ -41,7 +41,7 @@ class GaugeTable(NamedTuple):
 def gauge_table(plan: Plan) -> GaugeTable:
     """Counts around the kit's own in the 2 in or 5 cm window, for its marking unit and the usual ones next to it."""
     sett = plan.warp.sett
-    first = max(1, floor(sett.low * _window(sett.unit).mm) - _BELOW)
+    first = max(1, floor(sett.low * window_of(sett.unit).mm) - _BELOW)
     return table_of(sett.unit, sett.by, range(first, first + ROWS), plan.kit.frame.ends.notches)
 
 
@@ -52,14 +52,15 @@ def any_table(unit: Length, by: CountedThing) -> GaugeTable:
 
 def table_of(unit: Length, by: CountedThing, counts: Sequence[int], notches: Sett | None = None) -> GaugeTable:
     """What such counts come to in `unit` and the usual ones next to it, counted off `by`, or on `notches` that are."""
-    window, units = _window(unit), neighbours(unit)
+    window, units = window_of(unit), neighbours(unit)
     rows = tuple(_row(count, window, units, by, notches) for count in counts)
     heads = ENGLISH.say(Gauge.EPI if unit.imperial else Gauge.PER_CM), ENGLISH.say(_COUNTED[by])
     own = [each.mm for each in units].index(unit.mm)
     return GaugeTable(say_length(window), tuple(map(say_length, units)), own, heads, rows)
 
 
-def _window(unit: Length) -> Length:
+def window_of(unit: Length) -> Length:
+    """The window that pairs are counted in: 2 in or 5 cm."""
     return USUAL[True][-1] if unit.imperial else Length(Fraction(50), "cm")
 
 

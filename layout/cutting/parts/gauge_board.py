@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from layout.cutting.parts.blank import SMALL_PART, Blank, cut_part
+from layout.cutting.parts.gauge_rows import ROW, engraved_table
 from layout.cutting.parts.outline import Corner, outline
 from layout.cutting.stock.kerf import Kerf, too_wide
 from layout.cutting.stock.stock import Stock
@@ -10,7 +11,7 @@ from layout.drawing.metrics import FontMetrics
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Point, Text
 from layout.drawing.sheet import Part
-from layout.drawing.typeset import LEAD, LEADING, SMALL
+from layout.drawing.typeset import LEAD, SMALL, wrap
 from layout.messages.english import ENGLISH
 from layout.messages.roles import CutNeed, CutNote, CutWord
 from layout.plan import Plan
@@ -25,7 +26,7 @@ SLIT, SLIT_LENGTH = 1.2, 8.0
 """Width and length of the slits in the short edges, which hold the tails."""
 
 _SHOULDER, _ROUND, _TIP, _IN = 8.0, 4.0, 0.8, 4.0
-_HOW = (CutWord.GAUGE_WIND, CutWord.GAUGE_TOUCH, CutWord.GAUGE_ALONE)
+_UNDER, _LOWEST, _TEXT_FROM, _TABLE, _BETWEEN = 2.4, 1.5, 8.0, 60.0, 3.0
 
 
 def gauge_board(plan: Plan, stock: Stock, metrics: FontMetrics) -> Part:
@@ -41,12 +42,19 @@ def gauge_board(plan: Plan, stock: Stock, metrics: FontMetrics) -> Part:
     lower = [Corner(x, -y, radius) for x, y, radius in upper]
     edge = [Corner(0.0, bottom, _ROUND), *lower, Corner(length, bottom, _ROUND), *_slits(length, -1)]
     edge += [Corner(length, top, _ROUND), *upper[::-1], Corner(0.0, top, _ROUND), *_slits(0.0, 1)]
+    labels = _labels(starts, metrics)
+    right = length - SLIT_LENGTH - _BETWEEN
+    below = labels[0].at.y - _UNDER
+    foot = bottom + DEPTH + _LOWEST - metrics.descent * SMALL
+    table, scores = engraved_table(plan, (right - _TABLE, right), (below, foot), metrics)
+    sides = starts[0] + _TEXT_FROM, right - _TABLE - _BETWEEN
     blank = Blank(
         "wrap-gauge-cut",
         ENGLISH.say(CutWord.GAUGE),
         outline(edge),
         (Point(_IN, bottom + _IN + 2), Point(length - _IN, bottom + _IN + 2), Point(_IN, top - _IN - 2)),
-        words=tuple(_words(starts, plan, metrics)),
+        scores=tuple(scores),
+        words=(*labels, *_how(plan, sides, below, foot, metrics), *table),
         notes=(ENGLISH.say(CutNote.USE_GAUGE), SMALL_PART),
     )
     return cut_part(blank, stock)
@@ -82,16 +90,23 @@ def _slits(x: float, way: int) -> list[Corner]:
     return found
 
 
-def _words(starts: list[float], plan: Plan, metrics: FontMetrics) -> list[Text]:
-    """A label under each window, how to wrap, and the kit's name."""
+def _labels(starts: list[float], metrics: FontMetrics) -> list[Text]:
+    """A label under each window."""
     found = []
     for start, (wide, label) in zip(starts, WINDOWS, strict=True):
         middle = start + wide / 2 - metrics.width(label, LEAD, Pen.ENGRAVE) / 2
         found.append(Text(Point(middle, HEIGHT / 2 - DEPTH - 2.0 - metrics.cap * LEAD), LEAD, label, pen=Pen.ENGRAVE))
-    first = found[0].at.y - 2.4 - metrics.ascent * SMALL
-    rows = [*map(ENGLISH.say, _HOW), ENGLISH.say(CutWord.ON_GAUGE, kit=plan.kit.name)]
-    left = starts[0] + SLIT_LENGTH
-    return [
-        *found,
-        *(Text(Point(left, first - k * LEADING * SMALL), SMALL, row, pen=Pen.ENGRAVE) for k, row in enumerate(rows)),
+    return found
+
+
+def _how(plan: Plan, sides: tuple[float, float], top: float, floor: float, metrics: FontMetrics) -> list[Text]:
+    """How to wrap, and as much of the kit's name as finds room under that."""
+    say, (left, right) = plan.words.say, sides
+    rows = [
+        row
+        for words in (say(CutWord.GAUGE_HOW), say(CutWord.ON_GAUGE, kit=plan.kit.name))
+        for row in wrap(words, SMALL, right - left, metrics, Pen.ENGRAVE)
     ]
+    first = top - metrics.cap * SMALL
+    room = int((first - floor) / ROW) + 1
+    return [Text(Point(left, first - k * ROW), SMALL, row, pen=Pen.ENGRAVE) for k, row in enumerate(rows[:room])]

@@ -47,9 +47,17 @@ MESSAGES: dict[Role, str | Plural] = {
     CutWord.ON_JIG_FAR: "{kit}" + _DOT + "pegs, far end",
     CutWord.GAUGE: "Wrap gauge",
     CutWord.ON_GAUGE: "{kit}" + _DOT + "wrap gauge",
-    CutWord.GAUGE_WIND: "Weft first, at a shoulder; then by turns,",
-    CutWord.GAUGE_TOUCH: "touching, not squeezed. Count whole pairs.",
-    CutWord.GAUGE_ALONE: "One yarn: push turns together until no more fit.",
+    CutWord.GAUGE_HOW: (
+        "Weft first, at a shoulder; then by turns, touching, not squeezed. Count whole pairs. "
+        "One yarn: push turns together until no more fit."
+    ),
+    CutWord.GAUGE_PAIRS: "pairs in {window}",
+    CutWord.GAUGE_PER_CM: "ends per cm",
+    CutWord.GAUGE_EPI: "ends per inch",
+    CutWord.GAUGE_WINDS: "winds to {unit}",
+    CutWord.GAUGE_PEGS: "pegs to {unit}",
+    CutWord.GAUGE_NAILS: "nails to {unit}",
+    CutWord.GAUGE_ENDS: "ends to {unit}",
     CutWord.GUIDE: "Spacing guide",
     CutWord.ON_GUIDE_NEAR: "{kit}" + _DOT + "spacing guide, near heading" + _DOT + "{sett}",
     CutWord.ON_GUIDE: "{kit}" + _DOT + "spacing guide" + _DOT + "{sett}",
@@ -114,7 +122,8 @@ MESSAGES: dict[Role, str | Plural] = {
     CutNote.CLAMP_BOTTOM: _CLAMP.format(_BOTTOM),
     CutNote.CLAMP_TOP: _CLAMP.format(_TOP),
     CutNote.USE_GAUGE: (
-        "Catch the yarn's tail in a slit, wrap as the board says within a window, and count. "
+        "Catch the yarn's tail in a slit, wrap as the board says within a window, count, and read the "
+        "sett from the table; a frame is scored round this kit's own row. "
         "Round the edges with sandpaper until no thread catches, but leave the shoulders of the windows as they are."
     ),
     CutNote.GUIDE_CROSSED: (

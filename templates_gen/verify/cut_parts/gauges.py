@@ -4,10 +4,12 @@ from __future__ import annotations
 
 from layout.cutting.stock.stock import Stock
 from layout.drawing.pens import Pen
+from layout.messages.roles import CutWord
 from layout.plan import Plan
 from templates_gen.messages.roles.proof_cut import CutMark
 from templates_gen.verify.cut_parts.combs import prove_sett, wanted_of
 from templates_gen.verify.cut_parts.found_cuts import FoundCut, matched, upright_sides, ys
+from templates_gen.verify.cut_parts.gauge_fields import prove_table
 from templates_gen.verify.cut_parts.lettering import Area, Label, areas, broken, prove_engraved, stands
 from templates_gen.verify.finding import NOTHING, Findings
 from templates_gen.verify.found_parts import FoundPart
@@ -15,17 +17,13 @@ from templates_gen.verify.kinds.truths import truth_of
 
 _WINDOWS = (25.4, 50.8, 50.0)  # 1 in, 2 in and 5 cm in mm, stated again on purpose
 _LABELS = ("1 in", "2 in", "5 cm")  # from left to right
-_HOW = (
-    "Weft first, at a shoulder; then by turns, touching, not squeezed. Count whole pairs. "
-    "One yarn: push turns together until no more fit."
-)
 _STEPS = (10, 20, 50, 100, 200, 500, 1000, 5000)
 _ROW = 6.0  # mm below the marks, in which the numbers stand
 _NEAR_EDGE = 4.0  # walls of windows begin no further from a long edge
 
 
 def prove_gauge(plan: Plan, stock: Stock, seen: FoundPart) -> Findings:
-    """The windows in both long edges leave 1 in, 2 in and 5 cm between their shoulders, and say so."""
+    """The windows in both long edges leave 1 in, 2 in and 5 cm between their shoulders, and say so; words and table."""
     cut = FoundCut(seen, stock, "x")
     low, high = min(ys(cut.outline)), max(ys(cut.outline))
     sides = upright_sides([cut.outline])
@@ -37,7 +35,11 @@ def prove_gauge(plan: Plan, stock: Stock, seen: FoundPart) -> Findings:
     upper = [s.x for s in sides if s.low > high - _NEAR_EDGE]
     middles = [(left + right) / 2 for left, right in zip(upper[::2], upper[1::2], strict=False)]
     labels = [Label(words, x, 0.0, high) for words, x in zip(_LABELS, middles, strict=False)]
-    return total + prove_engraved(areas(cut), labels, f"{_HOW} {plan.kit.name} \N{MIDDLE DOT} wrap gauge")
+    table, rest = prove_table(plan, cut, areas(cut))
+    how = plan.words.say(CutWord.GAUGE_HOW)
+    name = plan.words.say(CutWord.ON_GAUGE, kit=plan.kit.name)
+    engraved = prove_engraved(rest, labels, broken(f"{how} {name}"), may_end=True, least=broken(how))
+    return total + table + engraved
 
 
 def prove_guide(plan: Plan, stock: Stock, seen: FoundPart) -> Findings:

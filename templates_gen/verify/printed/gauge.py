@@ -22,6 +22,7 @@ from templates_gen.verify import LIMIT
 from templates_gen.verify.finding import NOTHING, Findings, finding
 from templates_gen.verify.found_parts import FoundPart
 from templates_gen.verify.kinds.truths import truth_of
+from templates_gen.verify.printed.pairs import laid_evenly, laid_of, most_pairs, window_of
 from templates_gen.verify.printed.warp_words import said_of
 from templates_gen.verify.said import account, check_head, check_heads, words_on
 
@@ -50,7 +51,7 @@ class Asked(NamedTuple):
 def prove_gauge(plan: Plan, pieces: Sequence[FoundPart], *, on_paper: bool) -> Findings:
     """The one card: windows and outline from its lines; labels and table where words are real (`on_paper`)."""
     kit, sett = plan.kit, plan.warp.sett
-    asked = Asked(sett.unit, _counts(kit, sett.unit), truth_of(kit).counted, partial(_laid, kit))
+    asked = Asked(sett.unit, _counts(kit, sett.unit), truth_of(kit).counted, partial(laid_of, kit))
     total = prove_card(asked, pieces, on_paper=on_paper)
     if total.problems or not on_paper:
         return total
@@ -61,7 +62,9 @@ def prove_gauge(plan: Plan, pieces: Sequence[FoundPart], *, on_paper: bool) -> F
 def prove_any_gauge(unit: Length, ends: str, pieces: Sequence[FoundPart], *, on_paper: bool) -> Findings:
     """The card without a kit: usual counts, for frame ends of the kind `ends`."""
     counted, each = _OF_ENDS[ends]
-    total = prove_card(Asked(unit, _USUAL[unit.imperial], counted, partial(_evenly, each)), pieces, on_paper=on_paper)
+    total = prove_card(
+        Asked(unit, _USUAL[unit.imperial], counted, partial(laid_evenly, each)), pieces, on_paper=on_paper
+    )
     window = "2 in" if unit.imperial else "5 cm"
     head = [ENGLISH.say(Gauge.TITLE), ENGLISH.say(Gauge.ANY, window=window), ENGLISH.say(Gauge.NOTE)]
     return total + check_head(pieces, head) if on_paper else total
@@ -175,22 +178,15 @@ def _rows(words: Sequence[tuple[float, float, str]]) -> list[list[str]]:
     return [[said for _, said in sorted(row)] for row in rows]
 
 
-def _window(unit: Length) -> tuple[Fraction, str]:
-    return (Fraction(254, 5), "2 in") if unit.imperial else (Fraction(50), "5 cm")
-
-
 def _counts(kit: Kit, unit: Length) -> range:
-    """Around the most pairs that the sett of a kit holds in the window, found by trying one more after another."""
-    window, fitting = _window(unit)[0], 0
-    while (fitting + 1) / window <= _measured(kit):
-        fitting += 1
-    first = max(1, fitting - _BEFORE)
+    """Around the most pairs that the sett of a kit holds in the window."""
+    first = max(1, most_pairs(kit, unit) - _BEFORE)
     return range(first, first + _ROWS)
 
 
 def _table(asked: Asked) -> Iterator[list[str]]:
     """Both heads and every row of the table."""
-    inches, (window, over) = asked.unit.imperial, _window(asked.unit)
+    inches, (window, over) = asked.unit.imperial, window_of(asked.unit)
     inch_or_cm = Fraction(127, 5) if inches else Fraction(10)
     units = _units(asked.unit)
     pairs, in_window = ENGLISH.say(Gauge.PAIRS, window=over).split("\n")
@@ -203,31 +199,6 @@ def _table(asked: Asked) -> Iterator[list[str]]:
             laid, ends = asked.laid(count / window, each.mm)
             row += [say_number(ends / each.mm * inch_or_cm), say_number(laid)] if laid else ["\N{EN DASH}"] * 2
         yield row
-
-
-def _laid(kit: Kit, measured: Fraction, unit: Fraction) -> tuple[Fraction, Fraction]:
-    """How many winds (or ends) of a sett measured are laid in a unit, and how many ends that makes."""
-    if density := getattr(kit.frame.ends, "density", None):
-        allowed = [each for each in (density.per_mm / 2, density.per_mm, 2 * density.per_mm) if each <= measured]
-        ends = max(allowed, default=Fraction(0)) * unit
-        return ends, ends
-    return _evenly(truth_of(kit).laid, measured, unit)
-
-
-def _evenly(each: int, measured: Fraction, unit: Fraction) -> tuple[Fraction, Fraction]:
-    """How many whole winds (or ends) are laid, found by trying one more after another."""
-    laid = 0
-    while each * (laid + 1) / unit <= measured:
-        laid += 1
-    return Fraction(laid), Fraction(each * laid)
-
-
-def _measured(kit: Kit) -> Fraction:
-    """The smallest sett that the kit allows, in ends per mm."""
-    if kit.sett.given:
-        return kit.sett.given.per_mm
-    counts = [Fraction(reading.pairs) / reading.over.mm for reading in kit.sett.readings]
-    return min(counts) if kit.sett.loosest else max(counts)
 
 
 def _units(unit: Length) -> list[Length]:

@@ -114,11 +114,6 @@ ALLOWED: dict[str, set[str]] = {
         "{} winding comb, {} end",
     },
     "verify/cut_parts/gauges.py": {
-        (
-            "Weft first, at a shoulder; then by turns, touching, not squeezed. Count whole pairs. "
-            "One yarn: push turns together until no more fit."
-        ),
-        "{} {} \N{MIDDLE DOT} wrap gauge",
         "{} \N{MIDDLE DOT} {} \N{MIDDLE DOT} {}",
         "spacing guide",
         "spacing guide, near heading",
