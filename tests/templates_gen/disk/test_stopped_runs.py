@@ -7,9 +7,11 @@ import shutil
 import signal
 import subprocess
 import sys
+from collections.abc import Callable, Iterator
 from pathlib import Path
 
 import pytest
+from forked import Ended, forks
 
 from templates_gen.disk.exchange import LOCK, Exchange
 from templates_gen.disk.faults import FaultError
@@ -69,15 +71,22 @@ def filled(folder: Path) -> Path:
     return folder
 
 
-def child(folder: Path, number: int, stop: int, when: str = "before") -> subprocess.CompletedProcess[str]:
-    """One exchange in a process of its own, which sends itself the signal at that step."""
-    heard = "import signal; signal.signal(signal.SIGINT, signal.default_int_handler)"  # in the background it is ignored
-    command = [sys.executable, "-c", f"{heard}\n{CHILD}", str(folder), str(int(number)), str(stop), when]
-    return subprocess.run(command, capture_output=True, text=True, cwd=ROOT, check=False, timeout=60)
+Child = Callable[..., Ended]
 
 
 @pytest.fixture(scope="module")
-def steps(tmp_path_factory: pytest.TempPathFactory) -> int:
+def child(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Child]:
+    """One exchange in a process of its own, which sends itself the signal at that step."""
+    with forks("import templates_gen.disk.exchange", tmp_path_factory.mktemp("said")) as forked:
+
+        def run(folder: Path, number: int, stop: int, when: str = "before") -> Ended:
+            return forked.run(CHILD, folder, int(number), stop, when)
+
+        yield run
+
+
+@pytest.fixture(scope="module")
+def steps(tmp_path_factory: pytest.TempPathFactory, child: Child) -> int:
     """How many times an exchange changes a name on the disk."""
     folder = filled(tmp_path_factory.mktemp("steps") / "strips")
     ran = child(folder, signal.SIGTERM, 0)
@@ -90,7 +99,7 @@ needs_kill = pytest.mark.skipif(not hasattr(signal, "SIGKILL"), reason="this sys
 
 
 @needs_kill
-def test_killed_at_every_step(steps: int, tmp_path: Path) -> None:
+def test_killed_at_every_step(steps: int, tmp_path: Path, child: Child) -> None:
     """After kill -9 at any step the next run puts back every earlier file, or keeps every new one, and says which."""
     assert steps > 15  # 5 moves out, 4 in, the journal, the hidden folder
     seen = set()
@@ -113,7 +122,7 @@ def test_killed_at_every_step(steps: int, tmp_path: Path) -> None:
 
 
 @needs_kill
-def test_killed_and_made_again(steps: int, tmp_path: Path) -> None:
+def test_killed_and_made_again(steps: int, tmp_path: Path, child: Child) -> None:
     """The run after the killed one ends well and leaves exactly what it should."""
     for stop in range(1, steps + 1, 3):
         folder = filled(tmp_path / f"at {stop}")
@@ -123,7 +132,7 @@ def test_killed_and_made_again(steps: int, tmp_path: Path) -> None:
 
 
 @pytest.mark.parametrize("name", ["SIGINT", "SIGTERM", "SIGHUP"])
-def test_stopped_at_every_step(name: str, steps: int, tmp_path: Path) -> None:
+def test_stopped_at_every_step(name: str, steps: int, tmp_path: Path, child: Child) -> None:
     """A signal before all is in place: as it was, nothing left, stated as stopped; after that it is no failure."""
     if not hasattr(signal, name):
         pytest.skip("this system has no such signal")
@@ -138,7 +147,7 @@ def test_stopped_at_every_step(name: str, steps: int, tmp_path: Path) -> None:
     assert set(codes) == {0, 99}
 
 
-def halfway(folder: Path, stop: int = 12) -> RunFolder:
+def halfway(folder: Path, child: Child, stop: int = 12) -> RunFolder:
     """What is left of a run that was killed between its moves."""
     child(filled(folder), signal.SIGKILL, stop)
     (run,) = RunFolder.all_in(folder)
@@ -150,9 +159,9 @@ def halfway(folder: Path, stop: int = 12) -> RunFolder:
 
 
 @needs_kill
-def test_what_was_changed_since_stays(tmp_path: Path) -> None:
+def test_what_was_changed_since_stays(tmp_path: Path, child: Child) -> None:
     """A file that somebody wrote after the kill is not written over; the earlier one comes beside it and is named."""
-    run = halfway(tmp_path / "strips")
+    run = halfway(tmp_path / "strips", child)
     (run.target / MANIFEST).write_bytes(b"mine")
     heard: list[str] = []
     with Exchange(run.target, MANIFEST, heard.append):
@@ -176,9 +185,9 @@ def test_what_was_changed_since_stays(tmp_path: Path) -> None:
     ],
     ids=range(8),
 )
-def test_a_journal_that_is_none(text: str, tmp_path: Path) -> None:
+def test_a_journal_that_is_none(text: str, tmp_path: Path, child: Child) -> None:
     """A hidden folder with another's journal is left alone, and said; nothing outside of it is touched."""
-    run = halfway(tmp_path / "strips")
+    run = halfway(tmp_path / "strips", child)
     (tmp_path / "mine.txt").write_text("mine")
     (run.path / "journal.json").write_text(text)
     (run.target / LOCK).unlink()
@@ -193,9 +202,9 @@ def test_a_journal_that_is_none(text: str, tmp_path: Path) -> None:
 
 @needs_kill
 @pytest.mark.parametrize("inner", ["new", "before"])
-def test_a_link_in_the_hidden_folder(inner: str, tmp_path: Path) -> None:
+def test_a_link_in_the_hidden_folder(inner: str, tmp_path: Path, child: Child) -> None:
     """A link in place of an inner folder is never followed."""
-    run = halfway(tmp_path / "strips")
+    run = halfway(tmp_path / "strips", child)
     elsewhere = tmp_path / "elsewhere"
     (run.path / inner).rename(elsewhere)
     (run.path / inner).symlink_to(elsewhere)
@@ -252,7 +261,9 @@ with Exchange(Path(sys.argv[1]), "manifest.json"):
 """
 
 
-def test_a_long_run_is_told_and_a_dead_one_holds_nothing(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+def test_a_long_run_is_told_and_a_dead_one_holds_nothing(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch, child: Child
+) -> None:
     """While another run holds the folder: one sentence, nothing changed. When that was killed, the next run goes on."""
     monkeypatch.setattr("templates_gen.disk.exchange.PATIENCE", 0.2)
     folder = filled(tmp_path / "strips")

@@ -70,7 +70,8 @@ def test_the_same_whole_kit_in_any_surroundings(name: str, tmp_path: Path, here:
     assert made_in(name, tmp_path) == here
 
 
-@pytest.mark.parametrize("name", ["east", pytest.param("optimised", marks=pytest.mark.slow)])
+@pytest.mark.slow
+@pytest.mark.parametrize("name", ["east", "optimised"])
 def test_the_same_few_files_in_any_surroundings(name: str, tmp_path: Path, here: dict[str, str]) -> None:
     """The same of files of every form."""
     assert few(made_in(name, tmp_path, *(word for each in FEW for word in ("--only", each)))) == few(here)
@@ -80,10 +81,10 @@ def test_the_same_few_files_in_any_surroundings(name: str, tmp_path: Path, here:
 def test_the_same_bytes_from_spawned_workers(
     only: tuple[str, ...] | None, tmp_path: Path, here: dict[str, str], demo_plan: Plan, metrics: FontMetrics
 ) -> None:
-    """Two workers that start afresh, each given the plan, make the same files."""
+    """A worker that starts afresh and is given the plan makes the same files, and once more when it has made them."""
     folders = [tmp_path / "one", tmp_path / "two"]
     wanted = few(here) if only else {name: digest for name, digest in here.items() if name != MANIFEST}
-    with ProcessPoolExecutor(2, mp_context=get_context("spawn")) as pool:
+    with ProcessPoolExecutor(1, mp_context=get_context("spawn")) as pool:
         given = partial(make, only=only, stock=stockfile.built_in())
         for report in pool.map(given, [demo_plan] * 2, folders, [metrics] * 2):
             assert {made.file for made in report.made} == set(wanted)

@@ -7,13 +7,14 @@ import json
 import shutil
 import subprocess
 import sys
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
 from dataclasses import replace
 from importlib.metadata import version
 from pathlib import Path
 from typing import NamedTuple
 
 import pytest
+from forked import Ended, forks
 from kits import DEMO_FILES as FILES
 from kits import FILES as PLAIN_FILES
 from kits import FLAT, plan_of
@@ -35,7 +36,6 @@ from templates_gen.files.outputs import Output
 from templates_gen.messages.roles.proof_printed import Strips
 from templates_gen.verify.finding import Findings, finding
 
-ROOT = Path(__file__).parents[3]
 MAKE = (
     "import sys; from templates_gen.screen.cli import main;"
     "main(['make', '-o', sys.argv[1], '--only', 'strip-near', '--only', 'strip-far', '--only', 'comb'])"
@@ -338,15 +338,19 @@ def test_other_kits(changes: dict[str, object], tmp_path: Path, metrics: FontMet
 # Full disks, in processes of their own.
 
 
-def made_by(code: str, folder: Path) -> subprocess.CompletedProcess[str]:
-    """A process that makes the demo kit into `folder` after `code`."""
-    command = [sys.executable, "-c", f"{code}\n{MAKE}", str(folder)]
-    return subprocess.run(command, capture_output=True, text=True, cwd=ROOT, check=False)
+Maker = Callable[[str, Path], Ended]
+
+
+@pytest.fixture(scope="module")
+def made_by(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Maker]:
+    """A process that makes the demo kit into a folder after some code."""
+    with forks("import templates_gen.screen.cli", tmp_path_factory.mktemp("said")) as forked:
+        yield lambda code, folder: forked.run(f"{code}\n{MAKE}", folder)
 
 
 @pytest.mark.skipif(sys.platform == "win32", reason="this system sets no limits to a process")
 @pytest.mark.parametrize("share", [0.01, 0.8])
-def test_files_that_may_not_grow(share: float, sizes: list[int], used: Path) -> None:
+def test_files_that_may_not_grow(share: float, sizes: list[int], used: Path, made_by: Maker) -> None:
     """Where the system stops a file in the middle of it: one sentence, code 2, and the folder as it was."""
     limit = int(share * max(sizes))
     before = there(used)
@@ -381,7 +385,7 @@ def small_disk(tmp_path: Path) -> Callable[[int], Path]:
 
 
 @pytest.mark.parametrize("share", [0.05, 0.5, 0.9])
-def test_a_disk_that_is_full(share: float, sizes: list[int], small_disk: Callable[[int], Path]) -> None:
+def test_a_disk_that_is_full(share: float, sizes: list[int], small_disk: Callable[[int], Path], made_by: Maker) -> None:
     """Wherever the disk runs full: one sentence, code 2, what was there still there, and all its room given back."""
     folder = small_disk(int(share * sum(sizes)))
     (folder / "kit.pdf").write_bytes(b"as it was")
