@@ -25,7 +25,7 @@ from templates_gen.readers.tokens import Font
 LARGEST_FILE = 6_000_000
 """Bytes: twenty times a kit of 3 m with 5,000 ends on 53 pages."""
 _LARGEST_UNPACKED = 6_000_000  # such a kit has a quarter of that
-_MOST_SHAPES = 100_000  # on all pages; such a kit has 27,000
+_MOST_SHAPES = 80_000  # on all pages; such a kit has 27,000
 _MOST_FONTS = 32
 
 _TRAILER = {"/Size", "/Root", "/Info", "/ID"}

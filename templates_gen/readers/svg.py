@@ -24,8 +24,8 @@ from templates_gen.readers.svg_looks import Look, looks_of
 
 LARGEST_FILE = 16_000_000
 """Bytes: the spacing guides of 5,000 ends with all their words in outlines are under a quarter."""
-_MOST_PARTS = 80_000  # elements, and attributes; such a file has 21,000
-_MOST_STEPS = 200_000  # of all lines and outlines, which are read one by one; such a file has 20,000
+_MOST_PARTS = 50_000  # elements, and attributes; such a file has 21,000
+_MOST_STEPS = 150_000  # of all lines and outlines, which are read one by one; such a file has 20,000
 _MOST_NUMBERS = 1_600_000  # of all paths, each after a blank or a sign: those of words are read in one go
 
 _DECLARATION = b'<?xml version="1.0" encoding="utf-8" ?>\n<svg '
