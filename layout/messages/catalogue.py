@@ -63,6 +63,10 @@ class Plural(_Forms):
         """In the order in which the rule counts them: in English for one, and for more."""
         return super().__new__(cls, by, forms)
 
+    def __getnewargs__(self) -> tuple[str, ...]:
+        """What makes it again, in another process too."""
+        return self.by, *self.forms
+
 
 class Between(Role):
     """How whole messages stand alone, and how they follow each other."""
