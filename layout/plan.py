@@ -72,6 +72,14 @@ class Plan:
         return self.words.say(role, **values, unit=say_length(sett.unit))
 
     @property
+    def sett_brief(self) -> str:
+        """The sett alone, in the unit that the kit counts in."""
+        sett = self.warp.sett
+        per = Fraction(127, 5) if sett.unit.imperial else Fraction(10)
+        role = Count.BRIEF_INCH if sett.unit.imperial else Count.BRIEF_CM
+        return self.words.say(role, sett=say_number(sett.per_mm * per))
+
+    @property
     def count_words(self) -> str:
         """How many winds and ends there are, and what is doubled, as sheets say it."""
         return self.words.listed((self.counted, *self.doubled))

@@ -52,9 +52,10 @@ class Part:
     among the shapes, in this order, so that the part can be found again wherever it was laid. A `whole` part (a card, a
     picture) lies straight on one sheet and is never tiled.
 
-    What its sheet says about it: `title`, and `notes` in small letters; `steps` are things to do, one after the other,
-    each with a number in a ring; `blocks` are pictures and lists beside the part; `cautions` stand last. A sheet that
-    is not `measured` carries no check scales. On a `narrow` sheet the words stand in a column beside the part.
+    What its sheet says about it: `title`, its `purpose` in one line, `notes` in small letters; `steps` are things to
+    do, each with a number in a ring; `blocks` are pictures and lists beside the part; `cautions`
+    stand last. A sheet that is not `measured` carries no check scales. On a `narrow` sheet the words stand in a column
+    beside the part.
     """
 
     name: str
@@ -64,6 +65,7 @@ class Part:
     box: Box
     notes: tuple[str, ...] = ()
     whole: bool = False
+    purpose: str = ""
     steps: tuple[str, ...] = ()
     blocks: tuple[Block, ...] = ()
     cautions: tuple[str, ...] = ()

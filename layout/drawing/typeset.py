@@ -23,6 +23,8 @@ Nothing is smaller than SMALL, and there is no fifth size.
 LEADING = 1.45
 """Distance of baselines in a paragraph, in ems: two accents on a capital stay clear of the tails above them."""
 
+_LEADINGS = {NAME: 8.4, FIGURE: 6.2, LEAD: 4.6, SMALL: 3.6}  # of plain words
+
 _TALL_ALONE = "ĥĺѮѼѽѾҊҐ"
 """Letters that rise as far as a capital with an accent, though they are not made up of the two."""
 
@@ -119,3 +121,8 @@ def paragraph_height(lines: int, size: float, metrics: FontMetrics) -> float:
     if lines == 0:
         return 0.0
     return size * (metrics.ascent - metrics.descent + (lines - 1) * LEADING)
+
+
+def leading(size: float, *, tall: bool = False) -> float:
+    """The distance of baselines in mm: wider where an accent stands on a capital."""
+    return LEADING * size if tall else _LEADINGS[size]

@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import replace
 from functools import cache
 from itertools import islice
-from typing import Literal, NamedTuple
+from typing import Literal, NamedTuple, Protocol
 
 from layout.drawing.metrics import FontMetrics
 from layout.drawing.shapes import Box, Placing, Point
@@ -16,7 +16,7 @@ from layout.kit.paper_size import PAPERS, named_size
 from layout.messages.catalogue import Role
 from layout.messages.english import ENGLISH
 from layout.messages.roles import Sheet, SheetNeed
-from layout.paper.area import Area, printable
+from layout.paper.area import Area
 from layout.paper.joints import LEAST_PIECE, MOST_PIECES, Build, frame_of, joints_of, pieces, proof_distance
 from layout.paper.laying import diagonal, straight
 from layout.values.errors import FieldError, LayoutError
@@ -26,8 +26,12 @@ _LARGE = 'size = "600 x 3000 mm"'
 _COUNTS = 4  # so many numbers of pieces are tried from the fewest on
 
 Lay = Literal["auto", "straight", "diagonal", "tiles"]
-Furnish = Callable[[Area, Part], Area]
-"""Takes the room of head and foot, for this part, out of a bare area."""
+
+
+class Furnish(Protocol):
+    """Finds the area that head, words and scales leave for a part, which may lie across a `mirrored` sheet."""
+
+    def __call__(self, part: Part, *, mirrored: bool = False) -> Area: ...  # noqa: D102
 
 
 class Laying(NamedTuple):
@@ -70,8 +74,8 @@ def _try(build: Build, paper: Paper, way: _Way, furnish: Furnish, metrics: FontM
     if way.low and not part.whole:
         part = replace(part, notes=(*part.notes, _why_low(build)))
     if way.name == "tiles":
-        return _tiles(build, part, way, furnish, printable(paper), metrics)
-    area = furnish(printable(paper), part)
+        return _tiles(build, part, way, furnish, metrics)
+    area = furnish(part, mirrored=way.name == "diagonal")
     placing = (straight if way.name == "straight" else diagonal)(part, area)
     return Laying(way.name, part, ((Piece(part, placing),),), part.notes[1:]) if placing else None
 
@@ -84,18 +88,16 @@ def _why_low(build: Build) -> Care:
     return Care(ENGLISH.say(Sheet.TOO_TALL))
 
 
-def _tiles(build: Build, part: Part, way: _Way, furnish: Furnish, bare: Area, metrics: FontMetrics) -> Laying | None:
+def _tiles(build: Build, part: Part, way: _Way, furnish: Furnish, metrics: FontMetrics) -> Laying | None:
     """The fewest equal pieces that fit, as many to a sheet as find room."""
-    area = furnish(bare, _said(part, 2))
+    area = furnish(_said(part, 2))
     most = min(MOST_PIECES, int(part.length / LEAST_PIECE))
     counts = (n for n in range(2, most + 1) if straight(frame_of(part, n), area))
-    tiled = (_tiled(build, part, way, count, furnish, bare, metrics) for count in islice(counts, _COUNTS))
+    tiled = (_tiled(build, part, way, count, furnish, metrics) for count in islice(counts, _COUNTS))
     return next((laying for laying in tiled if laying), None)
 
 
-def _tiled(
-    build: Build, part: Part, way: _Way, count: int, furnish: Furnish, bare: Area, metrics: FontMetrics
-) -> Laying | None:
+def _tiled(build: Build, part: Part, way: _Way, count: int, furnish: Furnish, metrics: FontMetrics) -> Laying | None:
     """The part in `count` pieces; None where its words, broken at the joints, make it too tall."""
     said = _said(part, count)
     joints = joints_of(part, count)
@@ -103,7 +105,7 @@ def _tiled(
         jointed = replace(build(way.low, tuple(joints)), notes=said.notes)
     except LayoutError:
         return None
-    area = furnish(bare, said)
+    area = furnish(said)
     sheets: list[list[Piece]] = []
     free = area
     for piece in pieces(jointed, joints, metrics):

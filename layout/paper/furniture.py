@@ -1,84 +1,91 @@
-"""What stands on every sheet: the head (kit, part, sett, number, notes), the foot (check bars, printing, caution)."""
+"""What stands on every sheet: head, text, check scales, code and targets, and what they leave for the part."""
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from collections.abc import Iterator, Sequence
+from dataclasses import replace
+from typing import NamedTuple
 
 from layout.drawing.metrics import FontMetrics
-from layout.drawing.pens import Pen
-from layout.drawing.shapes import Box, Placing, Point, Shape, Text, line
-from layout.drawing.typeset import FIGURE, LEAD, SMALL, paragraph, paragraph_height, wrap
-from layout.messages.english import ENGLISH
-from layout.messages.roles import Sheet
-from layout.paper.area import Area
+from layout.drawing.shapes import Box, Point, Shape
+from layout.drawing.sheet import Block, Part, Piece
+from layout.kit.kit import Paper
+from layout.messages.catalogue import Catalogue
+from layout.paper.area import Area, printable
+from layout.paper.code import Modules, code, code_box
+from layout.paper.column import column
+from layout.paper.head import Head, head
+from layout.paper.regions import COLUMN_RIGHT, FIELD, PARTS_FROM, regions
+from layout.paper.scales import scales
+from layout.paper.targets import target_boxes, targets
 
-BARS = ((100.0, "100 mm"), (101.6, "4 in"))
-"""Length in mm and label of each check bar."""
-
-_OVERHANG = 1.0  # some letters reach past where they begin or end: the head keeps so far inside the margins
-_HEAD_WIDTH, _BAR_GAP, _BAR_BAND, _TICK, _LABEL_UP, _SPACE = 140.0, 5.4, 12.0, 1.4, 1.0, 3.0
-_TEXT_WIDTH = 82.0
-
-
-@dataclass(frozen=True, slots=True)
-class Head:
-    """What the head says: `title` large, `lines` under it, `notes` small under these."""
-
-    title: str
-    lines: tuple[str, ...]
-    notes: tuple[str, ...]
+_UNDER_WORDS, _OVER_SCALES = 4.0, 4.0
+_CORNERS = 4  # the targets that never move
+_WORDS_DOWN = 17.2  # the head's words begin so far under the upper edge, below the target there
+_PAST = 1.0  # ink and crosses reach past the box of a part
+_STEPS_ALONG = 48  # a part that lies across is enclosed by so many boxes
 
 
-def furnish(area: Area, head: Head, metrics: FontMetrics) -> tuple[Area, list[Shape]]:
-    """The shapes of head and foot, and the area with their boxes taken."""
-    top, top_box = _head(area, head, metrics)
-    foot, foot_boxes = _foot(area, metrics)
-    return replace(area, taken=(*area.taken, top_box, *foot_boxes)), [*top, *foot]
+class Page(NamedTuple):
+    """The paper and the words of a sheet; `printing` where the reader prints it, `mirrored` where a part lies across.
+
+    A part from the lower left to the upper right leaves the lower right and the upper left free.
+    """
+
+    paper: Paper
+    words: Catalogue
+    printing: bool = True
+    mirrored: bool = False
 
 
-def _head(area: Area, head: Head, metrics: FontMetrics) -> tuple[list[Shape], Box]:
-    width = min(_HEAD_WIDTH, area.width)
-    shapes: list[Shape] = []
-    y = area.top
-    for size, words, gap in ((FIGURE, (head.title,), 0.0), (LEAD, head.lines, 0.4), (SMALL, head.notes, 1.2)):
-        y -= gap
-        lines = [row for one in words for row in wrap(one, size, width - 2 * _OVERHANG, metrics)]
-        shapes += paragraph(lines, size, Point(area.left + _OVERHANG, y), metrics)
-        y -= paragraph_height(len(lines), size, metrics)
-    return shapes, (area.left, y - _SPACE, area.left + width, area.top)
+class Furnished(NamedTuple):
+    """What is left for the part, everything drawn, and the blocks that found no room."""
+
+    area: Area
+    shapes: list[Shape]
+    rest: tuple[Block, ...]
 
 
-def _foot(area: Area, metrics: FontMetrics) -> tuple[list[Shape], list[Box]]:
-    """An L of check bars in the lower right corner, with its sentences in the angle."""
-    longest = max(length for length, _ in BARS)
-    across = Placing(0, area.right - longest - 0.5, area.bottom)
-    upward = Placing(90, area.right, area.bottom + _BAR_BAND + 1)
-    bars = [*across.shapes(_bars()), *upward.shapes(_bars())]
-    words, text_box = _sentences(area, metrics)
-    taken = [
-        (area.right - longest - _SPACE, area.bottom, area.right, area.bottom + _BAR_BAND + 1),
-        (area.right - _BAR_BAND - 1, area.bottom, area.right, area.bottom + _BAR_BAND + longest + _SPACE),
-        text_box,
-    ]
-    return [*bars, *words], taken
+def furnish(page: Page, said: Head, part: Part, metrics: FontMetrics) -> Furnished:
+    """Head, words and check scales of a sheet of `part`, and the area that they leave.
+
+    A `mirrored` sheet has no room for blocks.
+    """
+    paper, grid = page.paper, regions(page.paper)
+    narrow = page.mirrored or (part.narrow and grid.roomy)
+    shapes, head_box = head(replace(said, narrow=narrow), grid, metrics)
+    taken = [*target_boxes(paper)[:_CORNERS], head_box, code_box(grid, mirrored=page.mirrored)]
+    floor = FIELD
+    if part.measured:
+        drawn, boxes = scales(grid, page.words, metrics, printing=page.printing, mirrored=page.mirrored)
+        shapes += drawn
+        taken += boxes
+        floor = boxes[0][3] + _OVER_SCALES
+    right = min(COLUMN_RIGHT, grid.right) if narrow else grid.right
+    here = replace(part, narrow=narrow, blocks=() if page.mirrored else part.blocks)
+    text = column(here, grid.left, right, head_box[1], floor, metrics)
+    if text.shapes:
+        taken.append((grid.left, text.low - _UNDER_WORDS, PARTS_FROM if narrow else right, head_box[1]))
+    elif narrow:
+        taken.append((grid.left, head_box[1], PARTS_FROM, head_box[3]))
+    rest = part.blocks if page.mirrored else text.rest
+    return Furnished(replace(printable(paper), taken=tuple(taken)), [*shapes, *text.shapes], rest)
 
 
-def _bars() -> list[Shape]:
-    """Both bars from x = 0, one above the other, each with end ticks and its length written on it."""
-    shapes: list[Shape] = []
-    for row, (length, label) in enumerate(BARS):
-        y = _TICK + 0.4 + row * _BAR_GAP
-        shapes.append(line(Point(0, y), Point(length, y), Pen.RULE))
-        shapes += [line(Point(x, y - _TICK), Point(x, y + _TICK), Pen.RULE) for x in (0.0, length)]
-        shapes.append(Text(Point(2, y + _LABEL_UP), SMALL, label))
-    return shapes
+def finished(page: Page, free: Area, pieces: Sequence[Piece], modules: Modules | None) -> list[Shape]:
+    """The targets, clear of everything else on the sheet, and its code."""
+    highest = page.paper.height - _WORDS_DOWN
+    said = [(left, low, right, min(high, highest)) for left, low, right, high in free.taken[_CORNERS:]]
+    boxes = [*said, *(box for piece in pieces for box in _boxes_of(piece))]
+    return [*targets(page.paper, boxes), *code(modules, regions(page.paper), mirrored=page.mirrored)]
 
 
-def _sentences(area: Area, metrics: FontMetrics) -> tuple[list[Text], Box]:
-    said = map(ENGLISH.say, (Sheet.PRINTING, Sheet.KNIFE))
-    lines = [row for one in said for row in wrap(one, SMALL, _TEXT_WIDTH, metrics)]
-    height = paragraph_height(len(lines), SMALL, metrics)
-    right = area.right - _BAR_BAND - _SPACE
-    corner = Point(right - _TEXT_WIDTH, area.bottom + _BAR_BAND + 1 + height)
-    box = (corner.x - _SPACE, area.bottom + _BAR_BAND, right, corner.y + _SPACE)
-    return paragraph(lines, SMALL, corner, metrics), box
+def _boxes_of(piece: Piece) -> Iterator[Box]:
+    """Boxes that together hold a piece as it lies: one, or many along one that lies across."""
+    left, low, right, high = piece.part.box
+    count = 1 if piece.placing.degrees % 90 == 0 else _STEPS_ALONG
+    step = (right - left) / count
+    for k in range(count):
+        corners = [Point(left + step * (k + more), y) for more in (0, 1) for y in (low, high)]
+        xs, ys = zip(*piece.placing.points(corners), strict=True)
+        yield min(xs) - _PAST, min(ys) - _PAST, max(xs) + _PAST, max(ys) + _PAST

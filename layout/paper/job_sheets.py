@@ -20,7 +20,7 @@ def job_laid(plan: Plan, job: Job, metrics: FontMetrics) -> Laying:
     """How the cards and pictures of `job` lie; FieldError on paper.size where the paper is too small for them."""
     take_room, paper = furnisher(plan, metrics), plan.kit.paper
     probe = facts(job, _TWO_CARDS, metrics)
-    width, height = map(floor, free_rectangle(paper, take_room, probe).size)
+    width, height = map(floor, free_rectangle(take_room, probe).size)
     wide = width >= _TWO_CARDS
     card = (width - GAP) / 2 if wide else width
     cards = [facts(job, card, metrics), safety(card, metrics)]

@@ -16,7 +16,6 @@ from layout.drawing.sheet import Part, Piece
 from layout.kit.kit import Paper
 from layout.messages.english import ENGLISH
 from layout.messages.roles import Grid, Sheet, SheetNeed
-from layout.paper.area import printable
 from layout.paper.choice import Furnish, Laying
 from layout.paper.laying import straight
 from layout.values.errors import FieldError
@@ -41,10 +40,10 @@ def lay_in_panes(paned: Paned, paper: Paper, furnish: Furnish) -> Laying:
     FieldError where it would need more than MOST_SHEETS.
     """
     whole = paned.draw(paned.whole)
-    if placing := straight(whole, furnish(printable(paper), whole)):
+    if placing := straight(whole, furnish(whole)):
         return Laying("straight", whole, ((Piece(whole, placing),),), whole.notes[1:])
     said = replace(whole, notes=(*whole.notes, _how_to_join(whole, MOST_SHEETS, MOST_SHEETS)))
-    area = furnish(printable(paper), said)
+    area = furnish(said)
     too_large: list[tuple[float, float]] = []
     for across, up in _counts():
         cuts = _cuts(paned, across, up)

@@ -12,7 +12,7 @@ from layout.messages.english import ENGLISH
 from layout.messages.roles import SheetNeed
 from layout.nesting.bed import Bed, Item
 from layout.nesting.nest import nest
-from layout.paper.area import Area, printable
+from layout.paper.area import Area
 from layout.paper.choice import Furnish, Laying
 from layout.values.errors import FieldError
 
@@ -34,9 +34,9 @@ class Free(NamedTuple):
         return self.right - self.left, self.top - self.bottom
 
 
-def free_rectangle(paper: Paper, furnish: Furnish, part: Part) -> Free:
+def free_rectangle(furnish: Furnish, part: Part) -> Free:
     """The largest rectangle that head and foot leave of a sheet with `part`'s head."""
-    area = furnish(printable(paper), part)
+    area = furnish(part)
     return max(_rectangles(area), key=lambda free: free.size[0] * free.size[1])
 
 
@@ -45,7 +45,7 @@ def share(parts: Sequence[Part], paper: Paper, furnish: Furnish) -> Laying:
 
     Raises FieldError on paper.size where one of them finds no room on a sheet of its own.
     """
-    free = free_rectangle(paper, furnish, parts[0])
+    free = free_rectangle(furnish, parts[0])
     try:
         laid = nest([Item(part, turns=(0,)) for part in parts], Bed(*free.size, gap=GAP, edge=0))
     except FieldError as error:

@@ -1,4 +1,4 @@
-"""Finished sheets: the pieces of a file laid out, each sheet with its head and foot and its number."""
+"""Finished sheets: the pieces of a file laid out, each sheet with its head, its words, its number and its code."""
 
 from __future__ import annotations
 
@@ -9,20 +9,27 @@ from layout.drawing.metrics import FontMetrics
 from layout.drawing.pane import Paned
 from layout.drawing.sheet import Part, Piece, Sheet, painted
 from layout.kit.kit import Paper
-from layout.messages.english import ENGLISH
+from layout.messages.catalogue import Catalogue
+from layout.messages.roles import Count
 from layout.messages.roles import Sheet as Sheets
-from layout.paper.area import Area, printable
+from layout.paper.area import Area
 from layout.paper.choice import Furnish, Laying, choose
-from layout.paper.furniture import Head, furnish
+from layout.paper.code import Modules
+from layout.paper.furniture import Furnished, Page, finished, furnish
+from layout.paper.head import Head
 from layout.paper.joints import Build
 from layout.paper.laying import straight
 from layout.paper.panes import lay_in_panes
+from layout.paper.steps import place_of
 from layout.plan import Plan
 
 
 @dataclass(frozen=True, slots=True)
 class Printed:
-    """A sheet and the pieces that lie on it, in the order in which their crosses were drawn."""
+    """A sheet and the pieces that lie on it, in the order in which their crosses were drawn.
+
+    A sheet that goes on with the words of the one before holds no piece.
+    """
 
     sheet: Sheet
     pieces: tuple[Piece, ...]
@@ -40,52 +47,81 @@ def lay(plan: Plan, build: Build | Paned, metrics: FontMetrics) -> Laying:
 
 
 def furnisher(plan: Plan, metrics: FontMetrics) -> Furnish:
-    """Takes the room that head and foot need out of an area; the same for every lay of a part whose notes stay."""
-    kept: dict[tuple[Area, str, tuple[str, ...]], Area] = {}
+    """Finds the area that head, words and scales leave; the same for every lay of a part whose words stay."""
+    kept: dict[object, Area] = {}
 
-    def take_room(area: Area, part: Part) -> Area:
-        key = (area, part.title, part.notes)
+    def take_room(part: Part, *, mirrored: bool = False) -> Area:
+        said = (part.title, part.purpose, part.notes, part.steps, part.cautions, part.measured, part.narrow)
+        key = (mirrored, *said, *((*block[:2], block.high, len(block.entries)) for block in part.blocks))
         if key not in kept:
-            kept[key] = furnish(area, _head(plan, part, (999, 999)), metrics)[0]
+            kept[key] = _furnished(plan, part, (999, 999), metrics, mirrored=mirrored).area
         return kept[key]
 
     return take_room
 
 
-def printed(plan: Plan, layings: Sequence[Laying], metrics: FontMetrics) -> tuple[Printed, ...]:
-    """The sheets of one file, numbered through."""
+def _furnished(
+    plan: Plan, part: Part, number: tuple[int, int], metrics: FontMetrics, *, mirrored: bool = False
+) -> Furnished:
+    return furnish(_page(plan, mirrored=mirrored), _head(plan, part, number), part, metrics)
+
+
+def _page(plan: Plan, *, mirrored: bool) -> Page:
+    return Page(plan.kit.paper, plan.words, mirrored=mirrored)
+
+
+def printed(
+    plan: Plan, layings: Sequence[Laying], metrics: FontMetrics, codes: Sequence[Modules] = ()
+) -> tuple[Printed, ...]:
+    """The sheets of one file, numbered through; `codes` are the modules of the code of each, where there are any."""
     leaves = [(laying, pieces) for laying in layings for pieces in laying.sheets]
     total = len(leaves)
-    return tuple(_sheet(plan, laying, pieces, (k, total), metrics) for k, (laying, pieces) in enumerate(leaves, 1))
+    modules = [*codes, *[None] * (total - len(codes))]
+    return tuple(
+        _sheet(plan, laying, pieces, (k, total), each, metrics)
+        for k, ((laying, pieces), each) in enumerate(zip(leaves, modules, strict=True), 1)
+    )
 
 
 def _sheet(
-    plan: Plan, laying: Laying, pieces: tuple[Piece, ...], number: tuple[int, int], metrics: FontMetrics
+    plan: Plan,
+    laying: Laying,
+    pieces: tuple[Piece, ...],
+    number: tuple[int, int],
+    modules: Modules | None,
+    metrics: FontMetrics,
 ) -> Printed:
-    paper = plan.kit.paper
-    _, shapes = furnish(printable(paper), _head(plan, laying.part, number), metrics)
+    mirrored = laying.way == "diagonal"
+    furnished = _furnished(plan, laying.part, number, metrics, mirrored=mirrored)
+    name = f"{laying.part.name} {number[0]} of {number[1]}"
+    return _drawn(name, _page(plan, mirrored=mirrored), furnished, pieces, modules)
+
+
+def _drawn(
+    name: str, page: Page, furnished: Furnished, pieces: tuple[Piece, ...], modules: Modules | None = None
+) -> Printed:
+    shapes = [*furnished.shapes, *finished(page, furnished.area, pieces, modules)]
     for part, placing in pieces:
         shapes += placing.shapes(part.shapes)
-    name = f"{laying.part.name} {number[0]} of {number[1]}"
-    return Printed(Sheet(name, paper.width, paper.height, painted(shapes)), pieces)
+    return Printed(Sheet(name, page.paper.width, page.paper.height, painted(shapes)), pieces)
 
 
-def sheet_alone(part: Part, paper: Paper, head: Head, metrics: FontMetrics) -> Printed | None:
+def sheet_alone(part: Part, paper: Paper, head: Head, words: Catalogue, metrics: FontMetrics) -> Printed | None:
     """A part that no kit asks for, straight on a sheet of its own under its head; None where it finds no room."""
-    area, shapes = furnish(printable(paper), head, metrics)
-    placing = straight(part, area)
-    if placing is None:
-        return None
-    shapes += placing.shapes(part.shapes)
-    piece = Piece(part, placing)
-    return Printed(Sheet(part.name, paper.width, paper.height, painted(shapes)), (piece,))
+    page = Page(paper, words)
+    furnished = furnish(page, head, part, metrics)
+    placing = straight(part, furnished.area)
+    return _drawn(part.name, page, furnished, (Piece(part, placing),)) if placing else None
 
 
 def _head(plan: Plan, part: Part, number: tuple[int, int]) -> Head:
-    kit = plan.kit
-    lines = (
-        ENGLISH.say(Sheets.PART, part=part.title, sett=plan.sett_words),
-        ENGLISH.say(Sheets.YARNS, warp=kit.warp, weft=kit.weft, counts=plan.count_words),
-        ENGLISH.say(Sheets.NUMBER, number=number[0], total=number[1]),
+    place, words = place_of(part.name), plan.words
+    return Head(
+        place.tile,
+        part.title,
+        part.purpose,
+        plan.kit.name,
+        words.listed((plan.sett_brief, words.say(Count.ENDS, ends=plan.warp.ends), *plan.doubled)),
+        words.say(Sheets.NUMBER, number=number[0], total=number[1]),
+        place.step,
     )
-    return Head(kit.name, lines, part.notes)

@@ -29,8 +29,13 @@ PLACES: Mapping[str, Place] = {
     "strip-far": Place("2", 2),
     "winding": Place("3", 3),
     "spacing-guide": Place("5", 5),
+    "spacing-near": Place("5", 5),
+    "spacing-far": Place("5", 5),
     "weaving-grid": Place("7", 7),
     "job": Place("L"),
+    "job-facts": Place("L"),
+    "job-safety": Place("L"),
+    "job-board": Place("L"),
 }
 
 

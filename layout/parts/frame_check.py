@@ -67,7 +67,7 @@ def _part(name: str, shapes: list[Shape], foot: float, wide: float, *, picture: 
     datum = Point(beside, foot), Point(wide, foot), Point(beside, 0.0)
     hairs = (hair for point in datum for hair in cross(point, _ARM, Pen.REGISTER))
     title, note = map(ENGLISH.say, _SAID[name])
-    return Part(name, title, (*shapes, *hairs), datum, box, (note,), whole=True)
+    return Part(name, title, (*shapes, *hairs), datum, box, (note,), whole=True, measured=False)
 
 
 def at_lowest(plan: Plan, part: Part) -> Part:

@@ -79,7 +79,7 @@ class _Draft(Ruler):
         shapes += [shape for each in words for shape in self.words_at(each, self.foot(each.row))]
         notes = (notes_for(self.plan, self.end, brief=self.low),)
         title = title_of(self.end)
-        return Part(f"spacing-{self.end}", title, tuple(shapes), datum, (left, low, right, high), notes)
+        return Part(f"spacing-{self.end}", title, tuple(shapes), datum, (left, low, right, high), notes, narrow=True)
 
     def y(self, depth: float) -> float:
         """The y of a depth behind the edge."""

@@ -77,7 +77,7 @@ class _Draft(Ruler):
         shapes += self.gluing_edge(left, min(floors))
         shapes += [shape for placed in words for shape in self.phrase(placed, floors[placed.row])]
         title = title_of(self.plan, self.end)
-        return Part(f"strip-{self.end}", title, tuple(shapes), datum, (left, low, right, high), notes)
+        return Part(f"strip-{self.end}", title, tuple(shapes), datum, (left, low, right, high), notes, narrow=True)
 
     def corners(self, left: float, low: float, right: float, high: float) -> tuple[Point, Point, Point]:
         """The register crosses: in three corners, and clear of marks that reach to the back of the paper."""

@@ -16,8 +16,9 @@ from layout.kit.kit import Paper
 from layout.kit.paper_size import named_size
 from layout.messages.english import ENGLISH
 from layout.messages.roles import Gauge
-from layout.paper.furniture import Head
+from layout.paper.head import Head
 from layout.paper.sheets import sheet_alone
+from layout.paper.steps import place_of
 from layout.parts.gauge_table import any_table
 from layout.parts.wrap_gauge import wrap_gauge_of
 from layout.values.units import Length, exact_length
@@ -31,9 +32,9 @@ from templates_gen.messages.roles.proof import Proof
 from templates_gen.verify.compare import compare
 from templates_gen.verify.finding import Findings, said
 from templates_gen.verify.found_parts import found_on
-from templates_gen.verify.printed.check_bars import check_bars
+from templates_gen.verify.printed.furniture import check_furniture
 from templates_gen.verify.printed.gauge import prove_any_gauge
-from templates_gen.verify.said import head_of
+from templates_gen.verify.said import outside
 
 _PAPER, _ALONE = "gauge.pdf", "gauge.svg"
 
@@ -65,8 +66,8 @@ def make_gauge(
 def _outputs(asked: GaugeAsked, metrics: FontMetrics) -> Iterator[Output]:
     table = any_table(asked.unit, counted_by(asked.ends))
     part = wrap_gauge_of(table, metrics)
-    head = Head(part.title, (ENGLISH.say(Gauge.ANY, window=table.over),), part.notes)
-    printed = sheet_alone(part, Paper(named_size("common")), head, metrics)
+    head = Head(place_of(part.name).tile, part.title, part.purpose, ENGLISH.say(Gauge.ANY, window=table.over), "", "")
+    printed = sheet_alone(part, Paper(named_size("common")), head, ENGLISH, metrics)
     if printed is None:
         raise AssertionError(part.name)  # the card is made for any sheet
     yield _output(asked, _PAPER, printed.sheet, printed.pieces, on_paper=True)
@@ -89,6 +90,6 @@ def findings(asked: GaugeAsked, output: Output, found: Document) -> Findings:
     pieces, wrong = found_on(found.sheets[0], output.laid[0], where)
     result += wrong
     if output.on_paper:
-        result += check_bars(found.sheets[0]).at(where)
-        pieces = [replace(seen, head=head_of(found.sheets[0], pieces)) for seen in pieces]
+        result += check_furniture(found.sheets[0], [piece.part.name for piece in output.laid[0]]).at(where)
+        pieces = [replace(seen, outside=outside(found.sheets[0], pieces)) for seen in pieces]
     return result if result.problems else result + prove_any_gauge(*asked, pieces, on_paper=output.on_paper)

@@ -17,7 +17,7 @@ from templates_gen.verify.cut_parts.prove_cut import prove_cut
 from templates_gen.verify.finding import NOTHING, Findings, finding
 from templates_gen.verify.finding import said as place
 from templates_gen.verify.found_parts import found_on
-from templates_gen.verify.printed.check_bars import check_bars
+from templates_gen.verify.printed.furniture import check_furniture
 from templates_gen.verify.prove import prove
 from templates_gen.verify.whole_boards import is_of_boards
 
@@ -63,5 +63,5 @@ def prove_cut_file(plan: Plan, output: Output, sheets: Sequence[Sheet]) -> Findi
         else:
             total += found_on(sheet, pieces, where)[1]
         if output.on_paper:
-            total += check_bars(sheet).at(where)
+            total += check_furniture(sheet, [piece.part.name for piece in pieces]).at(where)
     return total

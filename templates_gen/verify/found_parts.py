@@ -21,14 +21,15 @@ from templates_gen.verify.finding import NOTHING, Findings, finding
 class FoundPart:
     """One piece of `part` on a sheet that was read; `where` is the sheet that holds it.
 
-    Of a sheet of paper, `head` is what its head says, without spaces, and `number` the sheet's and how many there are.
+    Of a sheet of paper, `outside` are the words outside all parts and where they begin, and `number` the sheet's and
+    how many there are.
     """
 
     part: Part
     sheet: Sheet
     lie: Lie
     where: Message
-    head: str = ""
+    outside: tuple[tuple[Point, str], ...] = ()
     number: tuple[int, int] = (1, 1)
 
     def holds(self, point: Point) -> bool:

@@ -10,15 +10,15 @@ from layout.plan import Plan
 from templates_gen.messages.roles.proof import Laid, Proof
 from templates_gen.verify.finding import NOTHING, Findings, finding, said
 from templates_gen.verify.found_parts import FoundPart, found_on
-from templates_gen.verify.printed.check_bars import check_bars
 from templates_gen.verify.printed.expected import sett_is_sound
 from templates_gen.verify.printed.frame_check import prove_frame_check
+from templates_gen.verify.printed.furniture import check_furniture
 from templates_gen.verify.printed.gauge import prove_gauge
 from templates_gen.verify.printed.grid import prove_grid
 from templates_gen.verify.printed.guide import prove_guide
 from templates_gen.verify.printed.strip_marks import prove_strip
 from templates_gen.verify.printed.winding import prove_winding
-from templates_gen.verify.said import head_of
+from templates_gen.verify.said import outside
 
 PROOFS: Mapping[str, Callable[..., Findings]] = {
     "winding": prove_winding,
@@ -50,10 +50,12 @@ def prove(plan: Plan, sheets: Sequence[Sheet], laid: Sequence[Sequence[Piece]], 
         found, wrong = found_on(sheet, there, where)
         total += wrong
         if on_paper:
-            total += check_bars(sheet).at(where)
-        head = head_of(sheet, found) if on_paper else ""
+            total += check_furniture(sheet, [piece.part.name for piece in there]).at(where)
+        said_there = outside(sheet, found) if on_paper else ()
         for seen in found:
-            pieces.setdefault(seen.part.name, []).append(replace(seen, head=head, number=(number, len(sheets))))
+            pieces.setdefault(seen.part.name, []).append(
+                replace(seen, outside=said_there, number=(number, len(sheets)))
+            )
     if total.problems:
         return total
     return sum((PROOFS[name](plan, own, on_paper=on_paper) for name, own in pieces.items()), total)

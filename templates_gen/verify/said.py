@@ -6,17 +6,19 @@ A message may be broken into lines, which are taken together from top to bottom.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
+from typing import NamedTuple
 
 from layout.drawing.shapes import Point, Text
 from layout.drawing.sheet import Sheet
 from layout.messages.english import ENGLISH
+from layout.messages.roles import Scale, Strip
 from layout.messages.roles import Sheet as Head
-from layout.messages.roles import Strip
 from templates_gen.messages.roles.proof import Words
 from templates_gen.verify.finding import Finding, Findings, finding, once
 from templates_gen.verify.found_parts import FoundPart
+from templates_gen.verify.printed.furniture import measured, tile_of
 
 _SAME = 0.01  # what was read at places this close, in mm, is one and the same
 Word = tuple[Point, str]
@@ -54,13 +56,19 @@ def account(found: Sequence[Word], wanted: Iterable[str], allowed: Iterable[str]
         else:
             broken.append(message)
     for message in broken:
-        if lines := _lines(message, rest):
+        if lines := _lines(message, rest) or _lines(message, sorted(rest, key=_by_column)):
             accounted.places.setdefault(message, []).append(lines[0][0])
             rest = [word for word in rest if word not in lines]
         elif message in must:
             accounted.wrong.append(finding(Words.NOWHERE, words=message))
     accounted.wrong += [finding(Words.OTHER, words=words) for _, words in rest if not words.isdigit()]
     return accounted
+
+
+def _by_column(word: Word) -> tuple[float, float]:
+    """Column by column, downward: lines of two columns stand side by side."""
+    (x, y), _ = word
+    return round(x, 1), -y
 
 
 def _lines(message: str, found: Sequence[Word]) -> list[Word]:
@@ -85,15 +93,26 @@ def squeezed(words: str) -> str:
     return "".join(words.split())
 
 
-def head_of(sheet: Sheet, pieces: Sequence[FoundPart]) -> str:
-    """The head of a sheet, downward and without spaces: what stands under the largest words, outside all parts."""
-    texts = [shape for shape in sheet.shapes if isinstance(shape, Text) and not shape.angle]
-    outside = [text for text in texts if not any(seen.holds(seen.lie.back(text.at)) for seen in pieces)]
-    if not outside:
-        return ""
-    title = max(outside, key=lambda text: (text.size, text.at.y))
-    column = [text for text in outside if abs(text.at.x - title.at.x) < _SAME]
-    return squeezed("".join(text.words for text in sorted(column, key=lambda text: -text.at.y)))
+def outside(sheet: Sheet, pieces: Sequence[FoundPart]) -> tuple[Word, ...]:
+    """The words of a sheet outside all parts, and where they begin."""
+    texts = [shape for shape in sheet.shapes if isinstance(shape, Text)]
+    return tuple((t.at, t.words) for t in texts if not any(seen.holds(seen.lie.back(t.at)) for seen in pieces))
+
+
+class About(NamedTuple):
+    """What the sheets of a part say about it, beside the head: each once, in any place."""
+
+    title: str
+    purpose: str = ""
+    steps: tuple[str, ...] = ()
+    notes: tuple[str, ...] = ()
+    beside: tuple[str, ...] = ()
+    cautions: tuple[str, ...] = ()
+
+    def said(self) -> tuple[str, ...]:
+        """All of it, message by message."""
+        purpose = (self.purpose,) if self.purpose else ()
+        return (self.title, *purpose, *self.steps, *self.notes, *self.beside, *self.cautions)
 
 
 def check_heads(
@@ -104,58 +123,62 @@ def check_heads(
     *,
     low: bool = False,
     joined: bool = True,
+    more: About | None = None,
 ) -> Findings:
-    """The head of every piece's sheet: kit, part, sett, yarns, counts, number and notes, and nothing else.
+    """What every piece's sheet says outside of it: kit, name, sett, number, notes, scales, and nothing else.
 
-    `warp` is the warp in words; a `low` form says why it is low, and a part in pieces how they are `joined`.
+    `warp` is the warp in words; a `low` form says why it is low, and a part in pieces how they are `joined`. `more` is
+    what else is said, its own title and notes left out.
     """
-    wrong = [
-        finding(Words.HEAD, title=title).at(seen.where)
-        for seen in pieces
-        if not any(
-            seen.head in (said, said + _FOOT)
-            for said in _heads(seen, title, warp, notes, pieces if joined else [seen], low=low)
-        )
-    ]
+    more = more or About(title)
+    about = more._replace(title=title, notes=(*notes, *more.notes))
+    wrong = []
+    for seen in pieces:
+        number, total = seen.number
+        said = [*about.said(), warp["name"], warp["facts"], ENGLISH.say(Head.NUMBER, number=number, total=total)]
+        said += _joining(pieces) if joined else []
+        why = _why_low() if low else ()
+        wrong += [each.at(seen.where) for each in _unlike(seen, said, why)]
     return Findings(0.0, tuple(once(wrong)))
 
 
 def check_head(pieces: Sequence[FoundPart], lines: Sequence[str]) -> Findings:
-    """The head of every piece's sheet, where no kit stands in it: these lines and nothing else."""
-    said = squeezed("".join(lines))
-    wrong = [
-        finding(Words.HEAD, title=lines[0]).at(seen.where) for seen in pieces if seen.head not in (said, said + _FOOT)
-    ]
+    """What every piece's sheet says outside of it, where no kit stands in it: these lines and nothing else."""
+    wrong = [each.at(seen.where) for seen in pieces for each in _unlike(seen, lines, ())]
     return Findings(0.0, tuple(once(wrong)))
 
 
-_FOOT = squeezed(ENGLISH.say(Head.PRINTING) + ENGLISH.say(Head.KNIFE))
+def _unlike(seen: FoundPart, said: Sequence[str], why: Sequence[str]) -> Iterator[Finding]:
+    """Where the words outside are not those that were wanted, of the reasons `why` one where there are any."""
+    tile = tile_of(seen.part.name)
+    furniture = [*_SCALES, *_SCALES, *([] if tile.isdigit() or not tile else [tile])]
+    captions = [ENGLISH.say(role) for role in (Scale.CHECK, Scale.CHECK_AND_PRINT)]
+    if not measured(seen.part.name):
+        furniture, captions = furniture[2 * len(_SCALES) :], []
+    ways = [[*said, *furniture, *caption, *reason] for caption in _each(captions) for reason in _each(why)]
+    found = [account(seen.outside, wanted).wrong for wanted in ways]
+    if all(found):
+        yield min(found, key=len)[0]
 
 
-def _heads(
-    seen: FoundPart,
-    title: str,
-    warp: Mapping[str, str],
-    notes: Sequence[str],
-    pieces: Sequence[FoundPart],
-    *,
-    low: bool,
-) -> list[str]:
-    """What the head may say, without spaces."""
-    number, total = seen.number
-    said = [
-        warp["name"],
-        ENGLISH.say(Head.PART, part=title, sett=warp["sett"]),
-        ENGLISH.say(Head.YARNS, warp=warp["warp"], weft=warp["weft"], counts=warp["counts"]),
-        ENGLISH.say(Head.NUMBER, number=number, total=total),
-        *notes,
-    ]
+def _each(choices: Sequence[str]) -> list[list[str]]:
+    """Each choice alone; nothing once where there is none."""
+    return [[choice] for choice in choices] or [[]]
+
+
+_SCALES = (ENGLISH.say(Scale.MILLIMETRES, length=100), ENGLISH.say(Scale.INCHES, length=4))
+
+
+def _joining(pieces: Sequence[FoundPart]) -> list[str]:
+    """How the pieces of a part are joined; nothing where it is in one piece."""
     xs = [point.x for each in pieces for point in each.part.datum]
     distance = f"{max(xs) - min(xs):.1f}"
-    joined = [ENGLISH.say(Head.IN_PIECES, count=len(pieces), distance=distance)] if len(pieces) > 1 else []
+    return [ENGLISH.say(Head.IN_PIECES, count=len(pieces), distance=distance)] if len(pieces) > 1 else []
+
+
+def _why_low() -> list[str]:
     reasons = (ENGLISH.say(Head.LOW_FORM, why=ENGLISH.say(role)) for role in (Strip.TOO_THIN, Strip.CLOSES))
-    why = [ENGLISH.say(Head.TOO_TALL), *reasons] if low else []
-    return [squeezed("".join([*said, *each, *joined])) for each in ((), *((one,) for one in why))]
+    return [ENGLISH.say(Head.TOO_TALL), *reasons]
 
 
 def pieces_named(pieces: Sequence[FoundPart]) -> list[str]:

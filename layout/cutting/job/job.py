@@ -163,4 +163,4 @@ def crossed(name: str, title: str, shapes: Sequence[Shape], box: Box) -> Part:
     near = (low_x + _ARM, low_y + _ARM, high_x - _ARM, high_y - _ARM)
     datum = (Point(near[0], near[1]), Point(near[2], near[1]), Point(near[0], near[3]))
     hairs = [hair for point in datum for hair in cross(point, _ARM, Pen.REGISTER)]
-    return Part(name, title, (*hairs, *shapes), datum, box, whole=True)
+    return Part(name, title, (*hairs, *shapes), datum, box, whole=True, measured=False)

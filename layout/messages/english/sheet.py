@@ -23,6 +23,8 @@ MESSAGES: dict[Role, str | Plural] = {
         "and 4 in must be right, across the sheet and up it."
     ),
     Sheet.KNIFE: "Cut on a mat along a steel rule with a sharp blade, fingers clear; blades are not for children.",
+    Count.BRIEF_CM: "{sett} ends per cm",
+    Count.BRIEF_INCH: "{sett} ends per inch",
     Count.SETT_CM_WINDS: Plural(
         "count", "{sett} ends per cm, {count} wind to {unit}", "{sett} ends per cm, {count} winds to {unit}"
     ),

@@ -35,7 +35,9 @@ def winding(plan: Plan, metrics: FontMetrics, *, low: bool = False) -> Part:
     datum = Point(-x, near), Point(x, near), Point(-x, far)
     shapes += [hair for point in datum for hair in cross(point, _ARM, Pen.REGISTER)]
     notes = (ENGLISH.say(face.kind.note), *_tightening(plan.kit.frame))
-    return Part("winding", ENGLISH.say(Winding.TITLE), tuple(shapes), datum, face.scale.box, notes, whole=True)
+    return Part(
+        "winding", ENGLISH.say(Winding.TITLE), tuple(shapes), datum, face.scale.box, notes, whole=True, measured=False
+    )
 
 
 def _tightening(frame: Frame) -> tuple[str, ...]:

@@ -45,6 +45,17 @@ class Laid(Role):
     NO_BAR_UP = "proof.laid.no_bar_up"
 
 
+class Furnished(Role):
+    """What every sheet of paper must carry."""
+
+    TILE = "proof.furnished.tile"
+    CORNERS = "proof.furnished.corners"
+    FEW = "proof.furnished.few"
+    TARGET = "proof.furnished.target"
+    WHITE = "proof.furnished.white"
+    MARGIN = "proof.furnished.margin"
+
+
 class Words(Role):
     """Words that were read, and where they stand."""
 

@@ -20,8 +20,14 @@ def said_of(kit: Kit, sett: Fraction, unit: Length) -> Mapping[str, str]:
         "warp": kit.warp,
         "weft": kit.weft,
         "sett": _sett(kit, sett, unit),
+        "facts": ENGLISH.listed((_brief(sett, unit), ENGLISH.say(Count.ENDS, ends=ends_of(kit, sett)), *doubled(kit))),
         "counts": ENGLISH.listed(clauses(kit, ends_of(kit, sett))),
     }
+
+
+def _brief(sett: Fraction, unit: Length) -> str:
+    role, per = (Count.BRIEF_INCH, Fraction(127, 5)) if unit.imperial else (Count.BRIEF_CM, Fraction(10))
+    return ENGLISH.say(role, sett=say_number(sett * per))
 
 
 def _sett(kit: Kit, sett: Fraction, unit: Length) -> str:
