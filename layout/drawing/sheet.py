@@ -8,6 +8,7 @@ from typing import NamedTuple
 
 from layout.drawing.pens import PAINTING_ORDER, Pen
 from layout.drawing.shapes import Box, Curve, Placing, Point, Shape
+from layout.messages.catalogue import Said
 
 PT = 25.4 / 72
 """One PDF unit in mm (ISO 32000: 1/72 in)."""
@@ -16,10 +17,17 @@ STACK_GAP = 10.0
 """Between parts that stand one under the other without paper, in mm."""
 
 
-class Care(str):
+class Care(Said):
     """A note that a person should know before the part is made, whatever its words are."""
 
     __slots__ = ()
+
+    def __new__(cls, note: str) -> Care:
+        """The same text; what was said by a catalogue can still be said again in another language."""
+        care = super().__new__(cls, note)
+        if isinstance(note, Said):
+            care.role, care.values, care.language = note.role, note.values, note.language
+        return care
 
 
 class Entry(NamedTuple):

@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import NamedTuple
 
 from layout.frames.frame import Frame
+from layout.messages.catalogue import Figure
 from layout.messages.english import ENGLISH
 from layout.messages.roles import Reason
 from layout.values.quantity import Quantity
@@ -28,7 +29,7 @@ def thread_path(frame: Frame, warp: Warp, thread: Quantity) -> ThreadPath:
 
 def _said(warp: Warp, two: Quantity) -> str:
     threads = sum(warp.threads)
-    values = {"ends": warp.ends, "two": f"{two.value:.1f}"}
+    values = {"ends": warp.ends, "two": Figure(f"{two.value:.1f}")}
     if threads != warp.ends:
         return ENGLISH.say(Reason.PATH_THREADS, **values, threads=threads)
     return ENGLISH.say(Reason.PATH, **values)

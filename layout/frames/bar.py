@@ -10,6 +10,7 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass
 
+from layout.messages.catalogue import Figure
 from layout.messages.english import ENGLISH
 from layout.messages.roles import Beam
 from layout.values.limits import Number, exactly, plain
@@ -99,9 +100,9 @@ def deflection_warnings(bar: Bar | Board, bent: Quantity) -> tuple[str, ...]:
     most = float(bar.span) / SPAN_OVER
     if bent.high <= most:
         return ()
-    values = {"over": SPAN_OVER, "most": f"{most:.2f}", "high": f"{bent.high:.2f}"}
+    values = {"over": SPAN_OVER, "most": Figure(f"{most:.2f}"), "high": Figure(f"{bent.high:.2f}")}
     role = Beam.BENDS_TOO_FAR if bent.value > most else Beam.MAY_BEND_TOO_FAR
-    said = ENGLISH.say(role, bent=f"{bent.value:.2f}", **values)
+    said = ENGLISH.say(role, bent=Figure(f"{bent.value:.2f}"), **values)
     return (ENGLISH.paragraph((said, *bent.assumptions)),)
 
 
@@ -109,5 +110,5 @@ def stress_warnings(found: Quantity, allowed: Quantity) -> tuple[str, ...]:
     """One sentence if a bar may be under more stress than is allowed, with what it assumes; else nothing."""
     if found.high <= allowed.value:
         return ()
-    said = ENGLISH.say(Beam.STRESSED, high=f"{found.high:.0f}", allowed=f"{allowed.value:.0f}")
+    said = ENGLISH.say(Beam.STRESSED, high=Figure(f"{found.high:.0f}"), allowed=Figure(f"{allowed.value:.0f}"))
     return (ENGLISH.paragraph((said, *allowed.assumptions)),)

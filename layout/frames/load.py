@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 from fractions import Fraction
 
@@ -13,13 +13,19 @@ from layout.frames.strength import Strength
 from layout.frames.tension import WarpThread, readings, tension_of
 from layout.messages.catalogue import Role
 from layout.messages.english import ENGLISH
-from layout.messages.roles import Beam
+from layout.messages.roles import Beam, Known
 from layout.values.forces import Force, say_force
 from layout.values.numerals import say_number
-from layout.values.quantity import Quantity
+from layout.values.quantity import Origin, Quantity
 
 CHILD = 200.0
 """A frame that pulls harder than this, in N, is none for a child (our limit)."""
+
+_HOW: Mapping[Origin, Role] = {
+    Origin.MEASURED: Known.MEASURED,
+    Origin.COMPUTED: Known.COMPUTED,
+    Origin.ASSUMED: Known.ASSUMED,
+}
 
 
 @dataclass(frozen=True, slots=True)
@@ -50,7 +56,7 @@ class Load:
         if self.tension is not None and said.exact:
             return say_force(self.tension)
         likely, low, high = (say_number(each, 1) for each in (said.value, said.low, said.high))
-        return ENGLISH.say(Beam.TENSION_RANGE, tension=likely, low=low, high=high, origin=said.origin)
+        return ENGLISH.say(Beam.TENSION_RANGE, tension=likely, low=low, high=high, origin=_HOW[said.origin])
 
 
 def load_on(frame: Frame, strength: Strength, thread: WarpThread | None, threads: int, width_mm: Fraction) -> Load:

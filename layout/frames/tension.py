@@ -16,7 +16,7 @@ from functools import reduce
 
 from layout.frames.strength import Dip, Pluck, Strength
 from layout.messages.english import ENGLISH
-from layout.messages.roles import Beam
+from layout.messages.roles import Beam, Unit
 from layout.values.forces import NEWTONS, Force, say_force
 from layout.values.numerals import say_number
 from layout.values.quantity import Quantity, assumed, combine, measured, met
@@ -139,4 +139,4 @@ def _contradict(known: Quantity, found: Quantity) -> str:
 
 def _span(pull: Quantity) -> str:
     low, high = say_number(pull.low, 1), say_number(pull.high, 1)
-    return f"{low} N" if low == high else ENGLISH.say(Beam.SPAN, low=low, high=high)
+    return ENGLISH.say(Unit.NEWTON, number=low) if low == high else ENGLISH.say(Beam.SPAN, low=low, high=high)

@@ -21,7 +21,7 @@ from layout.kit.inputs import (
 from layout.kit.names import read_name
 from layout.kit.number_fields import read_amount, read_count_of, read_share, read_system, read_whole
 from layout.kit.paper_size import OWN, PAPERS, POINT, PaperSize, named_size
-from layout.messages.catalogue import Role
+from layout.messages.catalogue import Figure, Role
 from layout.messages.english import ENGLISH
 from layout.messages.roles import Entry, Value
 from layout.values.errors import FieldError, shown
@@ -170,7 +170,7 @@ def _size(_: Input, value: object) -> PaperSize:
 
 def _number(_: Input, value: object) -> float:
     if isinstance(value, bool) or not isinstance(value, int | float) or not 0 < value <= MOST_NUMBER:
-        raise FieldError("", Entry.NUMBER, shown(value), "", most=f"{MOST_NUMBER:,}")
+        raise FieldError("", Entry.NUMBER, shown(value), "", most=Figure(f"{MOST_NUMBER:,}"))
     return float(value)
 
 

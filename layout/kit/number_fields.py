@@ -6,7 +6,7 @@ import re
 from fractions import Fraction
 
 from layout.kit.input import Input
-from layout.messages.catalogue import Message
+from layout.messages.catalogue import Figure, Message
 from layout.messages.roles import Entry
 from layout.values.errors import FieldError, shown
 from layout.values.limits import exact, plain
@@ -20,13 +20,13 @@ _LONGEST = 40
 def read_whole(spec: Input, value: object) -> int:
     """A whole number within the limits of its input."""
     if isinstance(value, bool) or not isinstance(value, int) or not spec.least <= value <= spec.most:
-        raise FieldError("", Entry.WHOLE, shown(value), "", least=spec.least, most=f"{int(spec.most):,}")
+        raise FieldError("", Entry.WHOLE, shown(value), "", least=spec.least, most=Figure(f"{int(spec.most):,}"))
     return value
 
 
 def read_amount(spec: Input, value: object) -> Fraction:
     """Any number within the limits of its input, as it was written."""
-    needed = Message(Entry.AMOUNT, {"least": plain(spec.least), "most": f"{int(spec.most):,}"})
+    needed = Message(Entry.AMOUNT, {"least": plain(spec.least), "most": Figure(f"{int(spec.most):,}")})
     number = _exact(value, needed)
     if not spec.least <= number <= spec.most:
         raise FieldError("", needed, shown(value), "")

@@ -12,7 +12,7 @@ from dataclasses import dataclass
 from typing import NamedTuple
 
 from layout.drawing.sheet import Part
-from layout.messages.catalogue import Message
+from layout.messages.catalogue import Figure, Message
 from layout.messages.roles import SheetNeed
 from layout.values.errors import FieldError
 from layout.values.limits import whole
@@ -115,6 +115,6 @@ def _up(mm: float) -> int:
 def _too_large(part: Part, way: Turn, bed: Bed) -> FieldError:
     more = 2 * bed.edge - bed.gap
     width, height = (math.ceil(side / _MICRO + more) for side in (way.width, way.height))
-    values = {"width": width, "height": height, "edge": f"{bed.edge:g}", "part": part.title}
+    values = {"width": width, "height": height, "edge": Figure(f"{bed.edge:g}"), "part": part.title}
     got, example = f"{bed.width:g} x {bed.height:g} mm", f"{width} x {height} mm"
     return FieldError("", SheetNeed.NESTED, got, example, **values)

@@ -15,7 +15,7 @@ from typing import NamedTuple
 
 from layout.messages.catalogue import Message, Role
 from layout.messages.english import ENGLISH
-from layout.messages.roles import Counted, SettNeed
+from layout.messages.roles import Counted, SettNeed, Unit
 from layout.sett.readings import say_in
 from layout.values.errors import FieldError, shown
 from layout.values.units import Length, say_length, say_number
@@ -179,4 +179,6 @@ def say_share(share: Fraction) -> str:
     """A share of 1 in per cent, to one decimal: "7.4 %", "nothing"; a trace is not called nothing."""
     if not share:
         return ENGLISH.say(Counted.NOTHING)
-    return ENGLISH.say(Counted.TRACE) if share < Fraction(1, 2000) else f"{say_number(share * 100, 1)} %"
+    if share < Fraction(1, 2000):
+        return ENGLISH.say(Counted.TRACE)
+    return ENGLISH.say(Unit.PER_CENT, number=say_number(share * 100, 1))

@@ -13,7 +13,7 @@ from typing import NamedTuple
 
 from layout.messages.catalogue import Message
 from layout.messages.english import ENGLISH
-from layout.messages.roles import SettNeed, WrapWords
+from layout.messages.roles import SettNeed, Unit, WrapWords
 from layout.values.errors import FieldError, shown
 from layout.values.units import Length, Sett, say_length, say_number, say_sett
 
@@ -167,7 +167,7 @@ def _gap(below: Bound, above: Bound) -> Message:
     """How far apart two bounds lie: in their unit and in per cent, or in per cent alone where the units differ."""
     if below[0] == above[0]:
         return Message(WrapWords.TOUCH)
-    share = f"{say_number((above[0] - below[0]) / below[0] * 100, 1)} %"
+    share = Message(Unit.PER_CENT, {"number": say_number((above[0] - below[0]) / below[0] * 100, 1)})
     if below[1].over.imperial != above[1].over.imperial:
         return Message(WrapWords.GAP_SHARE, {"share": share})
     return Message(WrapWords.GAP, {"gap": _say(above[0] - below[0], below[1]), "share": share})

@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 
-from layout.messages.catalogue import Catalogue, Message, Role
+from layout.messages.catalogue import Catalogue, Message, Role, Said
 from layout.messages.english import ENGLISH
-from layout.messages.roles import Refusal
+from layout.messages.roles import Refusal, Unit
 
 _LONGEST_SHOWN = 60
 _LONGEST_PATH = 240
@@ -51,9 +51,9 @@ class FieldError(LayoutError):
     def __init__(
         self, field: str, needed: Message | Role, got: Message | str, example: Message | str, **values: object
     ) -> None:
-        self.field, self.got, self.suggestion = field, got, example
+        self.field, self.got, self.suggestion = field, got, _typed(example)
         self.needed = needed if isinstance(needed, Message) else Message(needed, values)
-        sentence = Message(self.needed.role, {**self.needed.values, "got": got, "example": example})
+        sentence = Message(self.needed.role, {**self.needed.values, "got": got, "example": self.suggestion})
         super().__init__(Message(Refusal.AT, {"field": field, "sentence": sentence}) if field else sentence)
 
     @property
@@ -65,6 +65,13 @@ class FieldError(LayoutError):
     def at(self, field: str, example: Message | str | None = None) -> FieldError:
         """The same refusal with the key it belongs to, and with another example if one is given."""
         return type(self)(field, self.needed, self.got, self.suggestion if example is None else example)
+
+
+def _typed(example: Message | str) -> Message | str:
+    """An example; a length in it is typed into a file, and stays as it is in every language."""
+    if isinstance(example, Said) and isinstance(example.role, Unit):
+        return str(example)
+    return example
 
 
 class FieldErrors(LayoutError):  # noqa: N818 - it holds several

@@ -8,7 +8,9 @@ from dataclasses import dataclass
 from fractions import Fraction
 from types import MappingProxyType
 
-from layout.messages.roles import Value
+from layout.messages.catalogue import Catalogue, Role
+from layout.messages.english import ENGLISH
+from layout.messages.roles import Unit, Value
 from layout.values.errors import FieldError, shown
 from layout.values.numerals import BLANK, NUMBER, number_from, say_number
 
@@ -20,6 +22,14 @@ NEWTONS: Mapping[str, Fraction] = MappingProxyType(
 )
 """Each unit in newtons, exactly: standard gravity is 9.80665 m/s2 (CGPM 1901), a pound 453.59237 g (1959)."""
 
+_UNITS: Mapping[str, Role] = {
+    "N": Unit.NEWTON,
+    "cN": Unit.CENTINEWTON,
+    "g": Unit.GRAM,
+    "kg": Unit.KILOGRAM,
+    "oz": Unit.OUNCE,
+    "lb": Unit.POUND,
+}
 _WORDS = {unit.lower(): unit for unit in NEWTONS} | {
     "newton": "N", "newtons": "N", "gram": "g", "grams": "g", "kilogram": "kg", "kilograms": "kg",
     "ounce": "oz", "ounces": "oz", "pound": "lb", "pounds": "lb", "lbs": "lb",
@@ -48,9 +58,9 @@ def read_force(text: object) -> Force:
     return Force(number_from(match, text) * NEWTONS[unit], unit)
 
 
-def say_force(force: Force) -> str:
+def say_force(force: Force, words: Catalogue = ENGLISH) -> str:
     """A force for people, in up to 3 decimals of the unit in which it was written."""
-    return f"{say_number(force.newtons / NEWTONS[force.unit])} {force.unit}"
+    return words.say(_UNITS[force.unit], number=say_number(force.newtons / NEWTONS[force.unit]))
 
 
 def exact_force(force: Force) -> str:

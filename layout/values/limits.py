@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 from fractions import Fraction
 
-from layout.messages.catalogue import Message, Role
+from layout.messages.catalogue import Figure, Message, Role
 from layout.messages.english import ENGLISH
 from layout.messages.roles import Value
 from layout.values.errors import FieldError, shown
@@ -25,7 +25,7 @@ def plain(value: Number) -> str:
     if isinstance(value, float) and not math.isfinite(value):
         return str(value)
     try:
-        return f"{float(value):.6g}"
+        return Figure(f"{float(value):.6g}")
     except OverflowError:
         return ENGLISH.say(Value.FAR_TOO_LARGE)
 

@@ -13,9 +13,9 @@ from functools import cache
 from math import ceil, floor
 from typing import Any
 
-from layout.messages.catalogue import Role
+from layout.messages.catalogue import Catalogue, Role
 from layout.messages.english import ENGLISH
-from layout.messages.roles import SettUnit, Value
+from layout.messages.roles import SettUnit, Unit, Value
 from layout.values.errors import FieldError, shown
 from layout.values.numerals import BLANK, NUMBER, number_from, say_mixed, say_number
 
@@ -83,6 +83,15 @@ _PER = {
     (10, "cm"): "10 cm",
     (1, "dm"): "10 cm",
     (100, "mm"): "10 cm",
+}
+_UNITS: dict[str, Role] = {
+    "mm": Unit.MM,
+    "cm": Unit.CM,
+    "dm": Unit.DM,
+    "m": Unit.METRE,
+    "in": Unit.INCH,
+    "ft": Unit.FOOT,
+    "yd": Unit.YARD,
 }
 _OVER = {"in": Fraction(127, 5), "cm": Fraction(10), "10 cm": Fraction(100)}
 _SETTS = {"in": SettUnit.EPI, "cm": SettUnit.PER_CM, "10 cm": SettUnit.PER_10_CM}
@@ -170,11 +179,16 @@ def _unit_of(match: re.Match[str] | None) -> str | None:
     return SIGNS.get(word) or WORDS.get(word.removesuffix("."))
 
 
-def say_length(length: Length) -> str:
+def in_unit(number: str, unit: str, words: Catalogue = ENGLISH) -> str:
+    """A number in figures with the short word of its unit of length, such as "mm"."""
+    return words.say(_UNITS[unit], number=number)
+
+
+def say_length(length: Length, words: Catalogue = ENGLISH) -> str:
     """A length for people: inches in exact fractions down to 1/64, all others in up to 3 decimals."""
     value = length.mm / mm_in(length.unit)
     exact = length.imperial and (value * _FINEST).denominator == 1
-    return f"{say_mixed(value) if exact else say_number(value)} {length.unit}"
+    return in_unit(say_mixed(value) if exact else say_number(value), length.unit, words)
 
 
 def up(length: Length) -> str:
@@ -217,6 +231,7 @@ __all__ = [
     "down",
     "exact_length",
     "exact_sett",
+    "in_unit",
     "mm_by_pint",
     "mm_in",
     "read_length",

@@ -22,7 +22,7 @@ from layout.sett.sett import SettTaken
 from layout.values.errors import FieldError
 from layout.values.limits import plain
 from layout.values.quantity import Quantity
-from layout.values.units import Length, exact_length, say_length
+from layout.values.units import Length, exact_length, in_unit, say_length
 from layout.warps.layout_result import LEAST_WOOD, LayoutResult, looser
 from layout.warps.serpentine import BetweenPegs, courses_between, laid_between
 from layout.warps.warp import Warp
@@ -64,7 +64,7 @@ def _too_thick(warp: Warp, across: float, thread: Quantity) -> FieldError:
     room = float(2 * warp.pitch) - thread.value
     thinner = f'peg_diameter = "{plain(floor(room * 100) / 100)} mm"'
     instead = thinner if room >= 1 else looser(Fraction(math.ceil(across * 100), 200))
-    got, most = f"{plain(round(across, 3))} mm", plain(2 * warp.pitch)
+    got, most = in_unit(plain(round(across, 3)), "mm"), plain(2 * warp.pitch)
     return FieldError("frame.peg_diameter", Room.PEGS, got, instead, most=most)
 
 

@@ -12,7 +12,7 @@ from layout.kit.fields import example_of
 from layout.kit.frame_inputs import LONGEST
 from layout.kit.inputs import AS_WIDE_AS_FITS, BY_KEY
 from layout.kit.kit import Weaving
-from layout.messages.catalogue import Message
+from layout.messages.catalogue import Figure, Message
 from layout.messages.english import ENGLISH
 from layout.messages.roles import Counted, WarpNeed, WarpNote
 from layout.sett.sett import SettTaken
@@ -114,8 +114,8 @@ def _ends(room: Length, pitch: Fraction, frame: Frame, weaving: Weaving) -> int:
     marks = ends // to_a_mark + 1
     if marks > MOST_MARKS:
         widest = down(Length((MOST_MARKS - 1) * pitch * to_a_mark, room.unit))
-        need = Message(WarpNeed.MARKS, {"most": f"{MOST_MARKS:,}"})
-        raise FieldError("weaving.width", need, f"{marks:,}", f'width = "{widest}"')
+        need = Message(WarpNeed.MARKS, {"most": Figure(f"{MOST_MARKS:,}")})
+        raise FieldError("weaving.width", need, Figure(f"{marks:,}"), f'width = "{widest}"')
     return ends
 
 

@@ -12,6 +12,7 @@ from typing import NamedTuple
 from layout.messages.roles import YardageNeed
 from layout.values.errors import FieldError
 from layout.values.limits import Number, plain
+from layout.values.units import in_unit
 
 
 class CrossedBelt(NamedTuple):
@@ -48,7 +49,7 @@ def crossed_belt(
     if along <= 2 * radius or centres <= 2 * middle:
         least = outer + 2 * middle - along + thick
         example = f'outer_height = "{math.ceil(least + 2 * wide)} mm"'
-        raise FieldError("frame.outer_height", YardageNeed.CROSSED, f"{plain(outer)} mm", example)
+        raise FieldError("frame.outer_height", YardageNeed.CROSSED, in_unit(plain(outer), "mm"), example)
     lean = math.atan2(across, along) + math.asin(2 * middle / centres)
     turn = 2 * (wide - 2 * radius) + 2 * middle * lean + across + math.pi * middle
     return CrossedBelt(math.sqrt(centres**2 - 4 * middle**2), turn, lean)

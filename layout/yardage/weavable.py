@@ -12,6 +12,7 @@ from layout.values.errors import FieldError
 from layout.values.limits import ROUNDING, Number, exactly, plain
 from layout.values.numerals import say_number
 from layout.values.quantity import Quantity, assumed, computed
+from layout.values.units import in_unit
 
 SLOPE = assumed(0.25, ENGLISH.say(Assumed.SLOPE))
 HAND = assumed(80.0, ENGLISH.say(Assumed.HAND))
@@ -53,8 +54,8 @@ def check_height(wanted_mm: Number, weavable: Quantity, field: str = "weaving.he
     """`wanted_mm`, if it can be woven; else FieldError that names the greatest height."""
     wanted = float(wanted_mm)
     if wanted > weavable.value * (1 + ROUNDING):
-        most = f"{plain(weavable.value)} mm"
-        raise FieldError(field, YardageNeed.HEIGHT, f"{plain(wanted)} mm", most, most=most)
+        most = in_unit(plain(weavable.value), "mm")
+        raise FieldError(field, YardageNeed.HEIGHT, in_unit(plain(wanted), "mm"), most, most=most)
     return wanted
 
 

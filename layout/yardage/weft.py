@@ -12,6 +12,7 @@ import math
 from layout.messages.roles import YardageNeed
 from layout.values.errors import FieldError
 from layout.values.limits import ROUNDING, Number, plain
+from layout.values.units import in_unit
 
 
 def pick_length(pitch_mm: Number, diameters_mm: Number) -> float:
@@ -22,7 +23,7 @@ def pick_length(pitch_mm: Number, diameters_mm: Number) -> float:
     pitch = float(pitch_mm)
     across = float(diameters_mm)
     if across > pitch * (1 + ROUNDING):
-        got, example = f"{plain(across)} mm", f"{plain(0.6 * pitch)} mm"
+        got, example = in_unit(plain(across), "mm"), f"{plain(0.6 * pitch)} mm"
         raise FieldError("diameters", YardageNeed.DIAMETERS, got, example, pitch=plain(pitch))
     across = min(across, pitch)
     return math.sqrt(pitch**2 - across**2) + across * math.asin(across / pitch)

@@ -6,7 +6,7 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 
-from layout.messages.catalogue import Message
+from layout.messages.catalogue import Figure, Message
 from layout.messages.english import ENGLISH
 from layout.messages.roles import Computed, YardageNeed
 from layout.values.errors import FieldError
@@ -71,7 +71,7 @@ def colour_shares(shares: Mapping[str, Number], field: str = "weft.colours") -> 
     parts = {name: exactly(value) for name, value in shares.items()}
     total = sum(parts.values())
     if total not in (1, 100):
-        got = Message(YardageNeed.SUM, {"sum": f"{float(total):.12g}"})
+        got = Message(YardageNeed.SUM, {"sum": Figure(f"{float(total):.12g}")})
         raise FieldError(field, YardageNeed.SHARES, got, example)
     return {name: part / total for name, part in parts.items()}
 

@@ -13,8 +13,9 @@ from typing import NamedTuple
 
 from layout.messages.catalogue import Role
 from layout.messages.english import ENGLISH
-from layout.messages.roles import Pair, YarnNumber
+from layout.messages.roles import Pair, Unit, YarnNumber
 from layout.values.limits import Number, above_zero, plain
+from layout.values.numerals import say_fixed
 from layout.values.quantity import Origin, Quantity, assumed, combine
 from layout.yarns.diameter import INCH
 
@@ -112,7 +113,7 @@ def _said(yarn: Quantity, part: float, limits: Limits, roles: tuple[Role, Role, 
         return Said((), ())
     warned = not limits.lowest <= part <= limits.highest
     role = roles[0 if warned else 1] if part < limits.low else roles[3 if warned else 2]
-    said = (ENGLISH.say(role, thick=_mm(yarn), part=f"{part:.0%}"),)
+    said = (ENGLISH.say(role, thick=_mm(yarn), part=ENGLISH.say(Unit.PER_CENT, number=say_fixed(part * 100, 0))),)
     return Said((), said) if warned else Said(said, ())
 
 

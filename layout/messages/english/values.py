@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from layout.messages.catalogue import Plural, Role
 from layout.messages.english.forms import needs
-from layout.messages.roles import Entry, SettUnit, Value
+from layout.messages.roles import Entry, Known, SettUnit, Unit, Value
 
 _SIZE = '{names} or a size such as "210 x 297 mm"'
 _LENGTH = "a length from {low} to {high}"
@@ -28,6 +28,23 @@ MESSAGES: dict[Role, str | Plural] = {
     Value.WHOLE: needs("{what}, a whole number from {least} to {most}"),
     Value.FAR_TOO_LARGE: "a number far too large",
     Value.NOT_SHOWN: "a value far too large to show",
+    Unit.MM: "{number} mm",
+    Unit.CM: "{number} cm",
+    Unit.DM: "{number} dm",
+    Unit.METRE: "{number} m",
+    Unit.INCH: "{number} in",
+    Unit.FOOT: "{number} ft",
+    Unit.YARD: "{number} yd",
+    Unit.NEWTON: "{number} N",
+    Unit.CENTINEWTON: "{number} cN",
+    Unit.GRAM: "{number} g",
+    Unit.KILOGRAM: "{number} kg",
+    Unit.OUNCE: "{number} oz",
+    Unit.POUND: "{number} lb",
+    Unit.PER_CENT: "{number} %",
+    Known.MEASURED: "measured",
+    Known.COMPUTED: "computed",
+    Known.ASSUMED: "assumed",
     SettUnit.EPI: "{number} epi",
     SettUnit.PER_CM: "{number} ends per cm",
     SettUnit.PER_10_CM: "{number} ends per 10 cm",

@@ -12,7 +12,7 @@ from layout.messages.roles.refusals import Refusal
 from layout.messages.roles.sett import Counted, NotchNote, SettNeed, SettNote, WrapWords
 from layout.messages.roles.sheets import Scale, SheetName
 from layout.messages.roles.stock import Caliper, SheetNeed, StockNeed
-from layout.messages.roles.values import Entry, SettUnit, Value
+from layout.messages.roles.values import Entry, Known, SettUnit, Unit, Value
 from layout.messages.roles.warps import Spacing, WarpNeed, WarpNote
 from layout.messages.roles.yardage import Assumed, BallsNote, Computed, YardageNeed
 from layout.messages.roles.yarns import (
@@ -53,6 +53,7 @@ __all__ = [
     "Guide",
     "JobSheet",
     "KitHelp",
+    "Known",
     "MakeWord",
     "Narrow",
     "NotchNote",
@@ -78,6 +79,7 @@ __all__ = [
     "Thickness",
     "ThicknessKind",
     "Travel",
+    "Unit",
     "Value",
     "WarpNeed",
     "WarpNote",

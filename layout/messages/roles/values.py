@@ -24,6 +24,33 @@ class Value(Role):
     NOT_SHOWN = "value.not_shown"
 
 
+class Unit(Role):
+    """Numbers with their unit."""
+
+    MM = "unit.mm"
+    CM = "unit.cm"
+    DM = "unit.dm"
+    METRE = "unit.metre"
+    INCH = "unit.inch"
+    FOOT = "unit.foot"
+    YARD = "unit.yard"
+    NEWTON = "unit.newton"
+    CENTINEWTON = "unit.centinewton"
+    GRAM = "unit.gram"
+    KILOGRAM = "unit.kilogram"
+    OUNCE = "unit.ounce"
+    POUND = "unit.pound"
+    PER_CENT = "unit.per_cent"
+
+
+class Known(Role):
+    """How a number is known."""
+
+    MEASURED = "known.measured"
+    COMPUTED = "known.computed"
+    ASSUMED = "known.assumed"
+
+
 class SettUnit(Role):
     """Setts and how close notches are, with their unit."""
 

@@ -23,9 +23,9 @@ def test_the_ideal_pair_is_not_warned_of() -> None:
 @pytest.mark.parametrize(
     ("warp", "weft", "said"),
     [
-        (45, 10, "is 11% of the pitch, far too thin"),
-        (5, 20, "is 100% of the pitch, too thick"),
-        (10, 40, "is 25% of the gap between the ends, too thin"),
+        (45, 10, "is 11 % of the pitch, far too thin"),
+        (5, 20, "is 100 % of the pitch, too thick"),
+        (10, 40, "is 25 % of the gap between the ends, too thin"),
         (10, 4, "too thick: it cannot be beaten down to cover the warp"),
         (4, 10, "no gap to lie in"),
     ],

@@ -10,6 +10,7 @@ from pathlib import Path
 import pytest
 
 from layout.cutting.stock.stock_inputs import STOCK
+from layout.drawing.pens import Pen
 from layout.kit.fields import example_of
 from layout.kit.inputs import INPUTS
 from layout.messages.catalogue import Role
@@ -27,8 +28,8 @@ FILE_WORDS = {
     words
     for spec in (*INPUTS, *STOCK.inputs)
     for words in (spec.default, spec.word, *spec.choices, spec.example, spec.example.strip('"'), example_of(spec))
-}
-"""What stands in a file of any language as it is: choices and examples."""
+} | {str(pen.value) for pen in Pen}
+"""What stands in a file of any language as it is: choices and examples, and the names of pens."""
 
 
 def phrases(source: str) -> Iterator[str]:

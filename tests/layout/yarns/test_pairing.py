@@ -167,7 +167,7 @@ def test_notes_and_warnings_begin_where_our_limits_say(warp: float, weft: float,
 
 def test_the_share_is_said() -> None:
     """Arithmetic: a weft of 1 mm in a gap of 2 mm is 50 % of it."""
-    assert "about 1 mm soft, is 50% of the gap" in pairing_said(4, soft(2), soft(1)).notes[0]
+    assert "about 1 mm soft, is 50 % of the gap" in pairing_said(4, soft(2), soft(1)).notes[0]
 
 
 @pytest.mark.parametrize("per_inch", [4, 5, 6, 8, 10, 12, 14, 15, 16])
