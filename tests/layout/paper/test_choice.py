@@ -32,8 +32,9 @@ def near(changes: dict[str, object]) -> Laying:
     ("changes", "way", "low"),
     [
         ({"weaving.width": "15 cm"}, "straight", False),
-        ({"weaving.width": "24 cm"}, "diagonal", False),
-        (TWELVE, "diagonal", True),
+        ({"weaving.width": "24 cm"}, "straight", False),
+        ({"weaving.width": "28 cm"}, "diagonal", False),
+        ({"weaving.width": "30 cm"}, "diagonal", True),
         (TWELVE | {"paper.size": "a3"}, "straight", False),
         (TWO_FEET, "tiles", False),
     ],
@@ -90,7 +91,7 @@ def test_a_part_of_more_than_a_roll_says_what_would_do() -> None:
 
 def test_the_notes_say_why_a_strip_is_low() -> None:
     """A low strip says whether the sheet or the bar asked for it."""
-    (note,) = near(TWELVE).notes
+    (note,) = near({"weaving.width": "30 cm"}).notes
     assert note == "Low form: the full one is too tall to lie on this sheet in one piece."
     (thin,) = near({"frame.bar_diameter": "5 mm"}).notes
     assert thin.startswith("Low form: this bar is too thin")

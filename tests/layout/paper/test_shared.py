@@ -8,7 +8,6 @@ from kits import font_metrics, plan_of
 
 from layout.drawing.shapes import Point
 from layout.drawing.sheet import Part, Piece
-from layout.paper.area import printable
 from layout.paper.shared import GAP, free_rectangle, share
 from layout.paper.sheets import furnisher, printed
 from layout.values.errors import FieldError
@@ -33,8 +32,8 @@ def test_the_free_rectangle_is_free_and_cannot_grow(size: str) -> None:
     """It meets neither head nor foot, and no side of it can be moved out without meeting something."""
     plan = plan_of({"paper.size": size})
     take_room, part = furnisher(plan, font_metrics()), card("one", 10, 10)
-    free = free_rectangle(plan.kit.paper, take_room, part)
-    area = take_room(printable(plan.kit.paper), part)
+    free = free_rectangle(take_room, part)
+    area = take_room(part)
     bounds = shapely.box(area.left, area.bottom, area.right, area.top)
     taken = shapely.union_all([shapely.box(*each) for each in area.taken])
 
@@ -53,7 +52,7 @@ def test_small_parts_share_a_sheet() -> None:
     cards = [card(f"card-{k}", 55.0, 50.0) for k in range(6)]
     laying = share(cards, plan.kit.paper, furnisher(plan, font_metrics()))
     (sheet,) = laying.sheets
-    area = furnisher(plan, font_metrics())(printable(plan.kit.paper), cards[0])
+    area = furnisher(plan, font_metrics())(cards[0])
     boxes = [box(piece) for piece in sheet]
     assert all(one.distance(other) >= GAP - 1e-6 for one, other in combinations(boxes, 2))
     assert all(area.holds(piece.part.box, piece.placing) for piece in sheet)
@@ -63,7 +62,7 @@ def test_small_parts_share_a_sheet() -> None:
 def test_what_does_not_fit_goes_on_the_next_sheet() -> None:
     """Three cards as large as a sheet allows lie on three sheets, numbered through and headed alike."""
     plan = plan_of()
-    free = free_rectangle(plan.kit.paper, furnisher(plan, font_metrics()), card("one", 10, 10))
+    free = free_rectangle(furnisher(plan, font_metrics()), card("one", 10, 10))
     cards = [card(f"card-{k}", *free.size) for k in range(3)]
     laying = share(cards, plan.kit.paper, furnisher(plan, font_metrics()))
     assert [sheet.sheet.name for sheet in printed(plan, [laying], font_metrics())] == [
