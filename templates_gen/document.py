@@ -16,7 +16,8 @@ from templates_gen.messages.language import message
 from templates_gen.messages.roles.writing import Carry
 
 AUTHOR = "templates-gen"
-LANGUAGE = "en-GB"
+_TAGS = {"en": "en-GB"}
+"""The tag (BCP 47) of a language, where it is not its code."""
 
 Operations = Mapping[str, Operation]
 OPERATION_OF = {Pen.ENGRAVE: "engrave", Pen.SCORE: "score", Pen.THROUGH: "cut", Pen.REFERENCE: "reference"}
@@ -40,6 +41,19 @@ class About(NamedTuple):
     title: str
     inputs: str
     operations: Operations | None = None
+
+    @property
+    def language(self) -> str:
+        """The tag (BCP 47) of the language of the sheets, by the kit in the inputs; English where it names none."""
+        try:
+            code = json.loads(self.inputs)["kit"]["paper"]["language"]
+        except (KeyError, TypeError, ValueError, RecursionError):
+            code = "en"
+        return _TAGS.get(code, code) if isinstance(code, str) else _TAGS["en"]
+
+    def speaks(self, tag: str) -> bool:
+        """Whether a tag means that language, whatever its region."""
+        return tag.partition("-")[0].lower() == self.language.partition("-")[0].lower()
 
 
 class Document(NamedTuple):

@@ -73,8 +73,11 @@ def _read(file: PdfFile) -> tuple[Document, list[Page]]:
     inputs, names, operations = unpacked(_text(info["/Keywords"]), title)
     if operations is not None:
         raise ReadError(message(Read.OPERATIONS))
+    about, tag = About(title, inputs), _text(catalog["/Lang"])
+    if not about.speaks(tag):
+        raise ReadError(message(Read.OTHER_LANGUAGE, found=shown(tag), wanted=about.language))
     sheets, pages = _sheets(file, catalog["/Pages"], names)
-    return Document(tuple(sheets), About(title, inputs)), pages
+    return Document(tuple(sheets), about), pages
 
 
 def _text(found: object) -> str:

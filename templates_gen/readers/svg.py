@@ -30,6 +30,7 @@ _MOST_NUMBERS = 1_600_000  # of all paths, each after a blank or a sign: those o
 
 _DECLARATION = b'<?xml version="1.0" encoding="utf-8" ?>\n<svg '
 _SVG = "{http://www.w3.org/2000/svg}"
+_LANG = "{http://www.w3.org/XML/1998/namespace}lang"
 _NUMBER = r"(-?[0-9]{1,7}+(?:\.[0-9]++)?+)"
 _LINE_TO = rf"L{_NUMBER} {_NUMBER}"
 _ARC_TO = rf"A{_NUMBER} {_NUMBER} 0 0 ([01]) {_NUMBER} {_NUMBER}"
@@ -63,10 +64,13 @@ def read(data: bytes) -> Document:
     inputs, names, operations = unpacked(line, title)
     if len(names) != 1:
         raise ReadError(message(Svg.SHEETS, count=len(names)))
+    about = About(title, inputs, operations)
+    if not about.speaks(tag := root.get(_LANG, "en")):  # a file that names none is English
+        raise ReadError(message(Svg.LANGUAGE, found=shown(tag), wanted=about.language))
     looks = looks_of(operations)
     seen: dict[str, int] = {}
     shapes = [shape for group in groups for shape in _group(group, looks, seen, height)]
-    return Document((Sheet(names[0], width, height, tuple(shapes)),), About(title, inputs, operations))
+    return Document((Sheet(names[0], width, height, tuple(shapes)),), about)
 
 
 def _draws_little(data: bytes) -> None:
@@ -79,7 +83,8 @@ def _draws_little(data: bytes) -> None:
 
 def _size(root: ElementTree.Element) -> tuple[float, float]:
     """Width and height of the sheet; refused unless one unit of the drawing is one millimetre."""
-    if root.tag != _SVG + "svg" or set(root.keys()) - {"baseProfile", "version"} != {"width", "height", "viewBox"}:
+    keys = set(root.keys()) - {"baseProfile", "version", _LANG}
+    if root.tag != _SVG + "svg" or keys != {"width", "height", "viewBox"}:
         raise ReadError(message(Svg.ROOT, tag=_tag(root), keys=shown(sorted(root.keys()))))
     if root.get("baseProfile", "full") != "full" or root.get("version", "1.1") != "1.1":
         raise ReadError(message(Svg.PROFILE))

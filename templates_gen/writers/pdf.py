@@ -16,7 +16,7 @@ from layout.drawing.pens import Face, Pen
 from layout.drawing.shapes import Curve, Region, Shape, Text
 from layout.drawing.sheet import Sheet, pen_of
 from layout.values.errors import LayoutError
-from templates_gen.document import AUTHOR, LANGUAGE, About, packed
+from templates_gen.document import AUTHOR, About, packed
 from templates_gen.messages.language import message
 from templates_gen.messages.roles.writing import Form
 from templates_gen.writers.checks import check
@@ -55,7 +55,7 @@ def _canvas(about: About, keywords: str) -> Any:
     # invariant: no clock in the file. initialFontName: otherwise every page asks for Helvetica.
     first_font: Any = Face.REGULAR.value  # its type is given wrong
     canvas: Any = Canvas(
-        "", pageCompression=1, invariant=1, initialFontName=first_font, lang=LANGUAGE, pdfVersion=_VERSION
+        "", pageCompression=1, invariant=1, initialFontName=first_font, lang=about.language, pdfVersion=_VERSION
     )
     canvas.setAuthor(AUTHOR)
     canvas.setCreator(AUTHOR)

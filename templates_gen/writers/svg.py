@@ -50,6 +50,7 @@ def _drawing(sheet: Sheet, about: About) -> Drawing:
 
     width, height = _number(sheet.width), _number(sheet.height)
     drawing = Drawing(size=(f"{width}mm", f"{height}mm"), viewBox=f"0 0 {width} {height}", debug=False)
+    drawing.attribs["xml:lang"] = about.language
     drawing.elements.clear()  # an empty list of definitions
     drawing.set_desc(about.title, packed([sheet], about))
     seen: dict[Pen, int] = {}

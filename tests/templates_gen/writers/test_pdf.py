@@ -8,6 +8,7 @@ import re
 import subprocess
 import sys
 import zlib
+from io import BytesIO
 from pathlib import Path
 
 import pypdfium2
@@ -15,6 +16,7 @@ import pypdfium2.raw as pdfium
 import pytest
 from font_parts import part_of
 from pdf_bytes import put_right
+from pypdf import PdfReader
 from pypdfium2 import PdfDocument
 from rasters import inked, pdf_pixels
 from reportlab.pdfbase import pdfdoc, pdfmetrics
@@ -249,6 +251,7 @@ STRUCTURE = {
     "no print scaling": ("/PrintScaling /None", ""),
     "no wishes for viewers": ("/ViewerPreferences << /PrintScaling /None >>", ""),
     "no language": ("/Lang (en)", ""),
+    "another language": ("/Lang (en)", "/Lang (de)"),
     "another author": ("(templates-gen)", "(somebody)"),
     "no title": ("/Title (Typed by hand)", ""),
     "no inputs": ("/Keywords (", "/Subject ("),
@@ -520,8 +523,18 @@ def test_pdfium_knows_what_the_file_says_of_itself() -> None:
 
 
 def test_the_file_names_its_language() -> None:
-    """A screen reader finds the language in the catalogue."""
-    assert b"/Lang (en-GB)" in write([Sheet("a", 50, 50, ())], ABOUT)
+    """A screen reader finds the language in the catalogue, as pypdf does; the tag is that of the kit in the inputs."""
+    for inputs, tag in (("{}", "en-GB"), ('{"kit": {"paper": {"language": "fr"}}}', "fr")):
+        data = write([Sheet("a", 50, 50, ())], About("Loom", inputs))
+        assert PdfReader(BytesIO(data)).root_object["/Lang"] == tag
+        assert read(data).about.inputs == inputs
+
+
+def test_a_file_in_another_language_than_its_kit_is_refused() -> None:
+    """Its words would be read out wrongly."""
+    data = write([Sheet("a", 50, 50, ())], About("Loom", '{"kit": {"paper": {"language": "fr"}}}'))
+    with pytest.raises(ReadError, match="its language is 'es', but its sheets are for a kit in fr"):
+        read(data.replace(b"/Lang (fr)", b"/Lang (es)"))
 
 
 # --- the font of the library

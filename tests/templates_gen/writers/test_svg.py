@@ -85,6 +85,7 @@ CHANGES = {
     "no view box": ('viewBox="0 0 60 40.5"', ""),
     "a way to stretch": ("<svg ", '<svg preserveAspectRatio="none" '),
     "a turned root": ("<svg ", '<svg transform="scale(2)" '),
+    "another language": ("<svg ", '<svg xml:lang="de" '),
     "a styled root": ("<svg ", '<svg style="zoom:2" '),
     "another profile": ("<svg ", '<svg baseProfile="tiny" '),
     "a script at loading": ("<svg ", '<svg onload="run()" '),
@@ -302,3 +303,19 @@ def test_resvg_fills_holes_by_their_turn() -> None:
         pixels = svg_pixels(write([drawn(Region((outer, inner), Pen.SOLID))], ABOUT))
         assert pixels[200, 250] == value
         assert pixels[300, 150] == 0
+
+
+def test_the_file_names_its_language() -> None:
+    """On its root, as XML does it (XML 1.0, 2.12), by the kit in the inputs."""
+    for inputs, tag in (("{}", "en-GB"), ('{"kit": {"paper": {"language": "fr"}}}', "fr")):
+        data = write([drawn()], About("Loom", inputs))
+        assert parsed(data).get("{http://www.w3.org/XML/1998/namespace}lang") == tag
+        assert read(data).about.inputs == inputs
+
+
+def test_a_file_in_another_language_than_its_kit_is_refused() -> None:
+    """One that names none is English."""
+    data = write([drawn()], About("Loom", '{"kit": {"paper": {"language": "fr"}}}'))
+    for wrong, found in ((b' xml:lang="es"', "es"), (b"", "en")):
+        with pytest.raises(ReadError, match=f"its language is '{found}', but its sheet is for a kit in fr"):
+            read(data.replace(b' xml:lang="fr"', wrong))
