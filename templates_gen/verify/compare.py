@@ -78,6 +78,9 @@ def _apart(wanted: Shape, found: Shape) -> float:
 
 def _places(shape: Shape) -> list[Point]:
     """Every point that fixes a shape; for words, the start of the baseline and one em along it and above it."""
+    if isinstance(shape, Curve) and len(shape.steps) == 1:  # nearly every shape of a sheet is one line
+        end, through = shape.steps[0]
+        return [shape.start, end] if through is None else [shape.start, end, through]
     if isinstance(shape, Text):
         angle, size = math.radians(shape.angle), shape.size
         return [shape.at, Point(shape.at.x + size * math.cos(angle), shape.at.y + size * math.sin(angle))]
