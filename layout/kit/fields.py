@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable, Iterable, Mapping
-from difflib import get_close_matches
 from typing import Any
 
 from layout.drawing.metrics import FontMetrics
@@ -182,6 +181,8 @@ def _colour(_: Input, value: object) -> str:
 
 def closest(word: str, known: Iterable[str]) -> str:
     """The one of `known` that `word` was probably meant to be, or nothing."""
+    from difflib import get_close_matches
+
     return next(iter(get_close_matches(word[:_LONGEST_WORD], list(known), n=1)), "")
 
 

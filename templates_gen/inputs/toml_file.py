@@ -6,10 +6,10 @@ import errno
 import tomllib
 from dataclasses import dataclass
 from functools import cache
-from importlib import resources
 from pathlib import Path
 
 from layout.values.errors import LayoutError, shown_path
+from templates_gen.data import text_of
 from templates_gen.disk.faults import reason
 from templates_gen.disk.plain import read_plain
 from templates_gen.inputs.toml_slip import said, slip_in
@@ -93,7 +93,7 @@ class TomlFiles:
 
 @cache
 def _packed(name: str) -> str:
-    return resources.files("templates_gen").joinpath(f"data/{name}").read_text(encoding="utf-8")
+    return text_of(name)
 
 
 def named_file(path: str | Path) -> str:

@@ -10,10 +10,10 @@ from __future__ import annotations
 import re
 from collections.abc import Mapping
 from functools import cache
-from importlib import resources
 from itertools import zip_longest
 
 from layout.values.errors import shown
+from templates_gen.data import text_of
 from templates_gen.document import ReadError
 from templates_gen.messages.language import message
 from templates_gen.messages.roles.reading import Dxf
@@ -42,6 +42,6 @@ def _lines(head: str, tail: str) -> list[str]:
 
 @cache
 def _halves() -> tuple[str, str]:
-    text = resources.files("templates_gen").joinpath("data/skeleton.dxf").read_text(encoding="utf-8")
+    text = text_of("skeleton.dxf")
     head, _, tail = text.partition("<entities>\n")
     return head, tail

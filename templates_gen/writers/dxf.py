@@ -10,11 +10,11 @@ from __future__ import annotations
 import math
 from collections.abc import Mapping, Sequence
 from functools import cache
-from importlib import resources
 
 from layout.drawing.shapes import Curve, Point, Region, Text
 from layout.drawing.sheet import Sheet, pen_of
 from layout.values.errors import LayoutError
+from templates_gen.data import text_of
 from templates_gen.document import OPERATION_OF, About, Operations, packed
 from templates_gen.messages.language import message
 from templates_gen.messages.roles.writing import Form
@@ -48,7 +48,7 @@ def write(sheets: Sequence[Sheet], about: About) -> bytes:
 @cache
 def _skeleton() -> tuple[str, str]:
     """What stands before the outlines and what stands behind them."""
-    whole = resources.files("templates_gen").joinpath("data", "skeleton.dxf").read_text(encoding="utf-8")
+    whole = text_of("skeleton.dxf")
     head, tail = whole.split("<entities>\n")
     return head, tail
 
