@@ -75,7 +75,7 @@ def refused(kit: Mapping[str, Any], stock: Mapping[str, Any]) -> list[FieldError
 @cache
 def met() -> tuple[FieldError, ...]:
     """What the cut parts of every row are refused with, each example tried."""
-    found = []
+    found, answers = [], dict[str, list[FieldError]]()
     for row in [*pairwise_rows(AXES), THIN]:
         kit, stock = kit_and_stock(row)
         for error in refused(kit, stock):
@@ -84,8 +84,10 @@ def met() -> tuple[FieldError, ...]:
             ways = list(pasted(stock, error, STOCK) if own else pasted(kit, error, KIT))
             assert ways or error.example in WORDS, error
             for way in ways:
-                again = refused(kit, way) if own else refused(way, stock)
-                same = [one for one in again if (one.field, one.needed) == (error.field, error.needed)]
+                both = (kit, way) if own else (way, stock)
+                if (key := repr(both)) not in answers:  # parts that are refused alike get the same example
+                    answers[key] = refused(*both)
+                same = [one for one in answers[key] if (one.field, one.needed) == (error.field, error.needed)]
                 assert not same, f"{row} {error} // {same[0]}"
     return tuple(found)
 
