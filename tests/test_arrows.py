@@ -174,6 +174,15 @@ def test_a_proof_finds_what_must_be_on_its_own(name: str) -> None:
     assert [each for each in found if not under(each, *allowed)] == []
 
 
+CODES_READ = [name for name in OUTER if under(name, "templates_gen.verify", "templates_gen.readers")]
+
+
+@pytest.mark.parametrize("name", CODES_READ)
+def test_what_reads_and_proves_a_code_makes_none(name: str) -> None:
+    """Neither a reader nor a proof imports what makes the codes of sheets."""
+    assert [each for each in imported(OUTER[name]) if under(each, "templates_gen.codes")] == []
+
+
 OF_FRAME_ENDS = (
     "half_turn_mm",
     "inset_mm",

@@ -62,7 +62,10 @@ def head(said: Head, regions: Regions, metrics: FontMetrics) -> tuple[list[Shape
     """
     right = min(COLUMN_RIGHT, regions.right) if said.narrow else regions.right
     rows = _rows(said, regions, right, metrics)
-    shapes: list[Shape] = [*_tile(said.tile, regions, metrics), *(_set(row, regions.height, metrics) for row in rows)]
+    shapes: list[Shape] = [
+        *_tile(said.tile, regions, metrics),
+        *(_set(row, regions.height, metrics) for row in rows if row.words),
+    ]
     number = rows[0]
     if said.step:
         shapes += small_warp(said.step, Point(right, regions.height - number.down))

@@ -106,12 +106,14 @@ def _drawn(
     return Printed(Sheet(name, page.paper.width, page.paper.height, painted(shapes)), pieces)
 
 
-def sheet_alone(part: Part, paper: Paper, head: Head, words: Catalogue, metrics: FontMetrics) -> Printed | None:
+def sheet_alone(
+    part: Part, paper: Paper, head: Head, words: Catalogue, metrics: FontMetrics, modules: Modules | None = None
+) -> Printed | None:
     """A part that no kit asks for, straight on a sheet of its own under its head; None where it finds no room."""
     page = Page(paper, words)
     furnished = furnish(page, head, part, metrics)
     placing = straight(part, furnished.area)
-    return _drawn(part.name, page, furnished, (Piece(part, placing),)) if placing else None
+    return _drawn(part.name, page, furnished, (Piece(part, placing),), modules) if placing else None
 
 
 def _head(plan: Plan, part: Part, number: tuple[int, int]) -> Head:

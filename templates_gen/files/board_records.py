@@ -10,9 +10,9 @@ from layout.cutting.job.job import time_words
 from layout.cutting.job.work import seconds
 from layout.drawing.sheet import Piece
 from layout.paper.choice import Laying
-from layout.paper.sheets import printed
 from layout.values.units import say_number
 from templates_gen.files.board_drawings import BoardDrawings
+from templates_gen.files.coded import coded
 from templates_gen.files.output import Output, kerf_in_name, names_of, titled
 from templates_gen.files.record import FileRecord
 from templates_gen.inputs.families import BOARD, JOB
@@ -48,9 +48,9 @@ def _board(drawn: BoardDrawings, file: str, number: int) -> Output:
 
 
 def _job(drawn: BoardDrawings, laying: Laying) -> Output:
-    sheets = printed(drawn.plan, [laying], drawn.metrics)
-    laid = tuple(sheet.pieces for sheet in sheets)
     about = titled(drawn.plan, message(Titles.JOB), JOB_FILE, drawn.stock)
+    sheets = coded(drawn.plan, [laying], about, drawn.metrics)
+    laid = tuple(sheet.pieces for sheet in sheets)
     names = tuple(dict.fromkeys(name for pieces in laid for name in _names(pieces)))
     shown = tuple(sheet.sheet for sheet in sheets)
     return Output(JOB_FILE, names, shown, laid, about, on_paper=True, stock=drawn.stock)

@@ -8,9 +8,9 @@ from functools import partial
 from layout.cutting.products import CUT_PRODUCTS
 from layout.drawing.sheet import STACK_GAP, Care, Part, Piece
 from layout.paper.choice import Laying
-from layout.paper.sheets import printed
 from layout.values.errors import FieldError
 from templates_gen.document import About
+from templates_gen.files.coded import coded
 from templates_gen.files.drawings import CutDrawings
 from templates_gen.files.output import Output, joined_of, kerf_in_name, names_of, titled
 from templates_gen.files.record import FileRecord
@@ -42,14 +42,14 @@ def _for_cutter(drawn: CutDrawings, file: str, name: str) -> Output:
 
 def _on_paper(drawn: CutDrawings, file: str, name: str, layings: Sequence[Laying]) -> Output:
     """The parts one after the other; a part in one piece is proven by its own coordinates, as it is cut."""
-    parts, sheets = drawn.built(name), printed(drawn.plan, layings, drawn.metrics)
+    parts, about = drawn.built(name), _about(drawn, file, name)
+    sheets = coded(drawn.plan, layings, about, drawn.metrics)
     tiled = any(laying.way == "tiles" for laying in layings)
     laid = tuple(sheet.pieces for sheet in sheets)
     if not tiled:
         laid = tuple((Piece(part, piece.placing),) for part, (piece,) in zip(parts, laid, strict=True))
     shown = tuple(sheet.sheet for sheet in sheets)
-    about, joined = _about(drawn, file, name), joined_of(layings)
-    return Output(file, names_of(parts), shown, laid, about, True, drawn.stock, tiled, joined)
+    return Output(file, names_of(parts), shown, laid, about, True, drawn.stock, tiled, joined_of(layings))
 
 
 def _about(drawn: CutDrawings, file: str, name: str) -> About:

@@ -22,6 +22,7 @@ from layout.paper.steps import place_of
 from layout.parts.gauge_table import any_table
 from layout.parts.wrap_gauge import wrap_gauge_of
 from layout.values.units import Length, exact_length
+from templates_gen.codes.modules import codes_for
 from templates_gen.disk.exchange import Exchange
 from templates_gen.document import About, Document
 from templates_gen.files.generate import Report, judged
@@ -32,6 +33,7 @@ from templates_gen.messages.roles.proof import Proof
 from templates_gen.verify.compare import compare
 from templates_gen.verify.finding import Findings, said
 from templates_gen.verify.found_parts import found_on
+from templates_gen.verify.printed.code import prove_codes
 from templates_gen.verify.printed.furniture import check_furniture
 from templates_gen.verify.printed.gauge import prove_any_gauge
 from templates_gen.verify.said import outside
@@ -67,7 +69,9 @@ def _outputs(asked: GaugeAsked, metrics: FontMetrics) -> Iterator[Output]:
     table = any_table(asked.unit, counted_by(asked.ends))
     part = wrap_gauge_of(table, metrics)
     head = Head(place_of(part.name).tile, part.title, part.purpose, ENGLISH.say(Gauge.ANY, window=table.over), "", "")
-    printed = sheet_alone(part, Paper(named_size("common")), head, ENGLISH, metrics)
+    paper = Paper(named_size("common"))
+    (modules,) = codes_for(_about(asked, _PAPER), paper, 1)
+    printed = sheet_alone(part, paper, head, ENGLISH, metrics, modules)
     if printed is None:
         raise AssertionError(part.name)  # the card is made for any sheet
     yield _output(asked, _PAPER, printed.sheet, printed.pieces, on_paper=True)
@@ -76,9 +80,12 @@ def _outputs(asked: GaugeAsked, metrics: FontMetrics) -> Iterator[Output]:
 
 
 def _output(asked: GaugeAsked, file: str, sheet: Sheet, laid: tuple[Piece, ...], *, on_paper: bool) -> Output:
+    return Output(file, (laid[0].part.name,), (sheet,), (laid,), _about(asked, file), on_paper)
+
+
+def _about(asked: GaugeAsked, file: str) -> About:
     values = {"file": file, "gauge": {"unit": exact_length(asked.unit), "ends": asked.ends}}
-    about = About(ENGLISH.say(Gauge.TITLE), json.dumps(values, separators=(",", ":")))
-    return Output(file, (laid[0].part.name,), (sheet,), (laid,), about, on_paper)
+    return About(ENGLISH.say(Gauge.TITLE), json.dumps(values, separators=(",", ":")))
 
 
 def findings(asked: GaugeAsked, output: Output, found: Document) -> Findings:
@@ -90,6 +97,7 @@ def findings(asked: GaugeAsked, output: Output, found: Document) -> Findings:
     pieces, wrong = found_on(found.sheets[0], output.laid[0], where)
     result += wrong
     if output.on_paper:
+        result += prove_codes(found)
         result += check_furniture(found.sheets[0], [piece.part.name for piece in output.laid[0]]).at(where)
         pieces = [replace(seen, outside=outside(found.sheets[0], pieces)) for seen in pieces]
     return result if result.problems else result + prove_any_gauge(*asked, pieces, on_paper=output.on_paper)

@@ -6,9 +6,9 @@ from collections.abc import Iterable, Iterator, Sequence
 from functools import partial
 
 from layout.drawing.sheet import Care, Part
-from layout.paper.sheets import printed
 from layout.products import PRODUCTS
 from templates_gen.document import About
+from templates_gen.files.coded import coded
 from templates_gen.files.drawings import PrintedDrawings
 from templates_gen.files.output import Output, joined_of, names_of, titled
 from templates_gen.files.record import FileRecord
@@ -54,11 +54,11 @@ def _alone(drawn: PrintedDrawings, file: str, name: str) -> Output:
 
 def _on_paper(drawn: PrintedDrawings, file: str, names: Iterable[str]) -> Output:
     layings = [laying for name in names for laying in drawn.layings(name)]
-    sheets = printed(drawn.plan, layings, drawn.metrics)
     parts = [laying.part for laying in layings]
+    about = _about(drawn, file, parts)
+    sheets = coded(drawn.plan, layings, about, drawn.metrics)
     laid = tuple(sheet.pieces for sheet in sheets)
     shown = tuple(sheet.sheet for sheet in sheets)
-    about = _about(drawn, file, parts)
     return Output(file, names_of(parts), shown, laid, about, on_paper=True, joined=joined_of(layings))
 
 

@@ -17,6 +17,7 @@ from templates_gen.verify.cut_parts.prove_cut import prove_cut
 from templates_gen.verify.finding import NOTHING, Findings, finding
 from templates_gen.verify.finding import said as place
 from templates_gen.verify.found_parts import found_on
+from templates_gen.verify.printed.code import prove_codes
 from templates_gen.verify.printed.furniture import check_furniture
 from templates_gen.verify.prove import prove
 from templates_gen.verify.whole_boards import is_of_boards
@@ -46,6 +47,8 @@ def findings(plan: Plan, output: Output, found: Document) -> Findings:
         return result
     if found.about.operations != output.about.operations:
         result += Findings(0.0, (finding(Compared.OPERATIONS),))
+    if output.on_paper:
+        result += prove_codes(found)
     if output.stock is not None:
         return result + prove_cut_file(plan, output, found.sheets)
     return result + prove(plan, found.sheets, output.laid, on_paper=output.on_paper)

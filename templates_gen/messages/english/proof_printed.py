@@ -10,6 +10,7 @@ from templates_gen.messages.roles.proof_printed import (
     Mark,
     Passes,
     Sample,
+    SheetCode,
     Spacing,
     Strips,
 )
@@ -115,6 +116,13 @@ MESSAGES: dict[Role, str | Plural] = {
     Sample.KNOT: "a knot",
     Sample.TWO: "two full lines",
     Sample.OTHER: "something else",
+    SheetCode.COUNT: "{found} codes found, where one must be",
+    SheetCode.STRAY: "something else than the modules of a code stands in its place",
+    SheetCode.UNREADABLE: "the code cannot be read: {why}",
+    SheetCode.OFF: "modules of the code lie off their grid",
+    SheetCode.OTHER: "the code is not that of this file",
+    SheetCode.NUMBER: "the code is that of sheet {found} of {total}, where sheet {number} of {count} must be",
+    SheetCode.RECTANGLE: "the code says that the targets are {wide:.2f} x {high:.2f} mm apart, and they are not",
     Cells.ENDS: "ends",
     Cells.BEADS: "beads",
 }

@@ -5,6 +5,7 @@ from __future__ import annotations
 from layout.messages.catalogue import Plural, Role
 from templates_gen.messages.roles.reading import (
     Arc,
+    Code,
     Dxf,
     Other,
     Page,
@@ -131,6 +132,10 @@ MESSAGES: dict[Role, str | Plural] = {
     Read.RESOURCES: "resources",
     Read.FONTS_OF: "fonts",
     Read.FONT: "font",
+    Code.SIZE: "it has no {side} by {side} modules",
+    Code.FINDER: "the lines of modules round it are not those of a Data Matrix",
+    Code.DAMAGED: "a module or more is not as it was written",
+    Code.TEXT: "it holds other signs than capital letters and figures",
     Other.SHOWS_NOTHING: "a page of the PDF shows nothing for pypdf",
     Other.SHOWS_ELSE: "page {number} of the PDF shows something else for pypdf",
     Other.SIZE: "page {number} of the PDF is of another size for pypdf",

@@ -145,3 +145,15 @@ class Sample(Role):
     KNOT = "proof_printed.sample.knot"
     TWO = "proof_printed.sample.two"
     OTHER = "proof_printed.sample.other"
+
+
+class SheetCode(Role):
+    """The code of a sheet."""
+
+    COUNT = "proof_printed.code.count"
+    STRAY = "proof_printed.code.stray"
+    UNREADABLE = "proof_printed.code.unreadable"
+    OFF = "proof_printed.code.off"
+    OTHER = "proof_printed.code.other"
+    NUMBER = "proof_printed.code.number"
+    RECTANGLE = "proof_printed.code.rectangle"

@@ -148,6 +148,15 @@ class Dxf(Role):
     FRAME = "reading.dxf.frame"
 
 
+class Code(Role):
+    """The code of a sheet."""
+
+    SIZE = "reading.code.size"
+    FINDER = "reading.code.finder"
+    DAMAGED = "reading.code.damaged"
+    TEXT = "reading.code.text"
+
+
 class Other(Role):
     """Pages as pypdf reads them."""
 

@@ -15,6 +15,7 @@ from kits import KINDS, font_metrics, plan_of
 from layout.drawing.shapes import Text
 from layout.messages.english import ENGLISH
 from layout.messages.roles import Sheet as Said
+from layout.messages.roles import Strip
 from templates_gen.files.generate import Made, Report
 from templates_gen.files.outputs import Outputs
 from templates_gen.files.uses import uses_of
@@ -65,9 +66,10 @@ def test_how_to_join_stands_on_the_sheets() -> None:
 
 
 def test_a_low_form_is_to_be_minded() -> None:
-    """Where the paper is too small for the full strip, the screen says so."""
-    notes = Outputs(plan_of({"paper.size": "210 x 148 mm"}), font_metrics(), ["strip-near"]).notes
-    assert [note.partition(": ")[2] for note in notes] == [ENGLISH.say(Said.TOO_TALL)]
+    """Where the full strip cannot be made, the screen says why."""
+    notes = Outputs(plan_of({"frame.bar_diameter": "5 mm"}), font_metrics(), ["strip-near"]).notes
+    why = ENGLISH.say(Said.LOW_FORM, why=ENGLISH.say(Strip.TOO_THIN))
+    assert [note.partition(": ")[2] for note in notes] == [why]
 
 
 def test_list_and_json_hold_every_file(tmp_path: Path) -> None:
