@@ -70,7 +70,7 @@ def _targets(sheet: Sheet) -> Findings:
     if len(centres) < _FEWEST:
         wrong.append(finding(Furnished.FEW, found=len(centres), least=_FEWEST))
     dots = [shape for shape in sheet.shapes if isinstance(shape, Region) and shape.pen is Pen.SOLID]
-    boxes = [(shape, box) for shape in sheet.shapes for box in _boxes(shape)]
+    boxes = [(shape, box) for shape in sheet.shapes if _may_touch(shape, centres) for box in _boxes(shape)]
     for at, ring in zip(centres, rings, strict=True):
         if abs(math.dist(ring.start, at) - _RING) > LIMIT or not any(_is_dot(dot, at) for dot in dots):
             wrong.append(finding(Furnished.TARGET, x=at.x, y=at.y))
@@ -107,6 +107,15 @@ def _near(shape: Shape, box: Box, at: Point, reach: float) -> bool:
     left, low, right, high = box
     dx, dy = max(left - at.x, 0.0, at.x - right), max(low - at.y, 0.0, at.y - high)
     return math.hypot(dx, dy) < reach - LIMIT
+
+
+def _may_touch(shape: Shape, centres: Sequence[Point]) -> bool:
+    """Whether the white of any target reaches into the box of the whole shape: most shapes lie far off."""
+    points = [shape.at] if isinstance(shape, Text) else [p for path in _paths(shape) for p in path.points()]
+    reach = _RING + _INK + _WHITE + shape.pen.ink.width / 2 + LIMIT
+    xs, ys = [point.x for point in points], [point.y for point in points]
+    left, low, right, high = min(xs) - reach, min(ys) - reach, max(xs) + reach, max(ys) + reach
+    return any(left < x < right and low < y < high for x, y in centres)
 
 
 def _boxes(shape: Shape) -> Iterator[Box]:
