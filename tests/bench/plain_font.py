@@ -6,6 +6,7 @@ The same letters are embedded as in our files.
 from __future__ import annotations
 
 from functools import cache
+from typing import Any
 
 from reportlab.pdfbase import pdfmetrics
 from reportlab.pdfbase.ttfonts import TTFont
@@ -18,5 +19,8 @@ from templates_gen.lettering.fonts import font_path
 def plain_font(face: Face) -> str:
     """The name under which the library finds a cut of it."""
     name = f"Plain-{face.value}"
-    pdfmetrics.registerFont(TTFont(name, str(font_path(face)), asciiReadable=1))
+    font: Any = TTFont(name, str(font_path(face)), asciiReadable=1)
+    own = font.face
+    pdfmetrics.registerFont(font)
+    font.face = own  # the library would share the face of our font, and with it what that keeps
     return name
