@@ -18,7 +18,7 @@ from layout.values.errors import FieldError
 from layout.values.quantity import measured
 from layout.warps.fan import fan_of
 
-_FINE = 2000  # segments in a quarter circle
+_FINE = 500  # segments in a quarter circle: an arc is four parts in ten million short
 
 
 def thread(hundredths: int) -> dict[str, object]:

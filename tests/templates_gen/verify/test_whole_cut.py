@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+import shutil
 from collections.abc import Callable
 from dataclasses import replace
 from functools import cache
@@ -114,9 +115,9 @@ def test_a_grid_left_out_unsaid_rings(monkeypatch: PATCH) -> None:
     assert found == "; ".join(f"weaving-grid.{form} is missing, which this kit must have" for form in ("pdf", "svg"))
 
 
-def test_a_folder_that_lost_a_part_and_its_lines_rings(tmp_path: Path) -> None:
+def test_a_folder_that_lost_a_part_and_its_lines_rings(tmp_path: Path, demo_folder: Path) -> None:
     """Files of a comb taken away together with their lines in the manifest are missed all the same."""
-    make(plan_of(), tmp_path, font_metrics(), stock=stockfile.built_in())
+    shutil.copytree(demo_folder, tmp_path, dirs_exist_ok=True)
     stated = json.loads((tmp_path / MANIFEST).read_text("utf-8"))
     stated["files"] = [entry for entry in stated["files"] if not entry["file"].startswith("comb-")]
     (tmp_path / MANIFEST).write_text(json.dumps(stated), "utf-8")
