@@ -20,7 +20,6 @@ def plain_font(face: Face) -> str:
     """The name under which the library finds a cut of it."""
     name = f"Plain-{face.value}"
     font: Any = TTFont(name, str(font_path(face)), asciiReadable=1)
-    own = font.face
+    font.face.name = name.encode()  # under its own name the library would give our font, and what that keeps
     pdfmetrics.registerFont(font)
-    font.face = own  # the library would share the face of our font, and with it what that keeps
     return name
