@@ -69,16 +69,30 @@ class Plural(_Forms):
 
 
 class Between(Role):
-    """How whole messages stand alone, and how they follow each other."""
+    """How whole messages stand alone, and how they follow each other; the signs within figures."""
 
     LIST = "between.list"
     AND = "between.and"
     SENTENCE = "between.sentence"
     SENTENCES = "between.sentences"
+    DECIMAL = "between.decimal"
+    THOUSANDS = "between.thousands"
 
 
-_PLAIN = frozenset((int, str))
-"""What goes into a message as it is."""
+_TEXT, _PLAIN = frozenset((str,)), frozenset((int, str))
+"""What goes into a message as it is: in any language, and in one that writes figures as the code does."""
+
+
+class _Number:
+    """A number with the signs of a language, however a message formats it."""
+
+    __slots__ = ("figure", "value")
+
+    def __init__(self, value: object, figure: Callable[[str], str]) -> None:
+        self.value, self.figure = value, figure
+
+    def __format__(self, spec: str) -> str:
+        return self.figure(format(self.value, spec))
 
 
 def one_or_many(number: Fraction | int) -> int:
@@ -112,8 +126,8 @@ class Catalogue:
             number = values[message.by]
             message = message.forms[self.rule(number if type(number) is int else _number(role, number))]
         if values:
-            value_of = self._value
-            words = {name: value if type(value) in _PLAIN else value_of(value) for name, value in values.items()}
+            value_of, kept = self._value, _PLAIN if self.decimal == "." else _TEXT
+            words = {name: value if type(value) in kept else value_of(value) for name, value in values.items()}
             said = Said(message.format(**words))
         else:
             said = Said(message.format())
@@ -143,7 +157,9 @@ class Catalogue:
             if isinstance(value, Said):
                 return self.again(value)
             return self.figure(value) if isinstance(value, Figure) else value
-        return self.words_of(value) if isinstance(value, Message) else value
+        if isinstance(value, Message):
+            return self.words_of(value)
+        return _Number(value, self.figure) if self.decimal != "." and isinstance(value, int | float) else value
 
     def listed(self, messages: Sequence[str]) -> str:
         """Whole messages in one row; empty where there are none."""

@@ -32,6 +32,8 @@ _BETWEEN: dict[Role, str | Plural] = {
     Between.AND: "{before} and {after}",
     Between.SENTENCE: "{phrase}.",
     Between.SENTENCES: "{before} {after}",
+    Between.DECIMAL: ".",
+    Between.THOUSANDS: ",",
 }
 
 _AREAS = (
