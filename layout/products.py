@@ -111,15 +111,15 @@ def _frame_check(plan: Plan, metrics: FontMetrics) -> tuple[Build, ...]:
 
 
 PRODUCTS: Mapping[str, Product] = {
-    "winding": Product(_sheet(winding)),
+    "frame-check": Product(_frame_check, forms=("pdf",)),
+    "wrap-gauge": Product(_in_one_form(wrap_gauge)),
     "strip-near": Product(_at(strip, "near")),
     "strip-far": Product(_at(strip, "far")),
+    "winding": Product(_sheet(winding)),
     "spacing-guide": Product(_at(spacing_guide, "near", "far")),
-    "wrap-gauge": Product(_in_one_form(wrap_gauge)),
-    "frame-check": Product(_frame_check, forms=("pdf",)),
     "weaving-grid": Product(_in_panes(drawing_of), absent=left_out, in_kit=False),
 }
-"""Everything that can be made, in the order of the kit's sheets."""
+"""Everything that can be made, in the order of use, which is that of the kit's sheets."""
 
 
 def suiting(plan: Plan) -> tuple[str, ...]:

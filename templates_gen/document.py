@@ -32,15 +32,24 @@ class ReadError(LayoutError):
     """A file that cannot be read as one of ours; its text says what was found and where."""
 
 
+class Entry(NamedTuple):
+    """An entry of an outline: its `title`, and the `number` of the sheet that it leads to."""
+
+    title: str
+    number: int
+
+
 class About(NamedTuple):
     """`title` is shown by viewers; `inputs` is the one JSON text the sheets were drawn from, kept to the letter.
 
-    `operations` are the colours and line widths of a file for a cutter; None where the file is for the eye.
+    `operations` are the colours and line widths of a file for a cutter; None where the file is for the eye. A file of
+    many sheets has an `outline`, by which viewers lead to them.
     """
 
     title: str
     inputs: str
     operations: Operations | None = None
+    outline: tuple[Entry, ...] = ()
 
     @property
     def language(self) -> str:

@@ -197,6 +197,14 @@ INPUTS = (
         choices=("auto", "straight", "diagonal", "tiles"),
     ),
     Input(
+        "paper.for",
+        "choice",
+        KitHelp.PAPER_FOR,
+        '"box"',
+        default="download",
+        choices=("download", "box"),
+    ),
+    Input(
         "cut.comb",
         "choice",
         KitHelp.CUT_COMB,

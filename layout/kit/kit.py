@@ -60,10 +60,14 @@ class Weaving:
 
 @dataclass(frozen=True, slots=True)
 class Paper:
-    """The sheet to draw for, and how a part lies on it."""
+    """The sheet to draw for, and how a part lies on it.
+
+    Who buys a `download` prints the sheets; in a `box` they lie printed, and no sheet says how to print.
+    """
 
     size: PaperSize
     lay: Literal["auto", "straight", "diagonal", "tiles"] = "auto"
+    use: Literal["download", "box"] = "download"
 
     @property
     def name(self) -> str:
@@ -79,6 +83,11 @@ class Paper:
     def height(self) -> float:
         """In mm, of whole PDF units."""
         return self.size.sides_mm[1]
+
+    @property
+    def buyer_prints(self) -> bool:
+        """Whether the sheets say how they are printed."""
+        return self.use == "download"
 
 
 @dataclass(frozen=True, slots=True)
@@ -103,7 +112,7 @@ class Kit:
 _TABLES: Mapping[str, tuple[type, str, Mapping[str, str]]] = {
     "sett": (SettInput, "sett", {}),
     "weaving": (Weaving, "weaving", {}),
-    "paper": (Paper, "paper", {}),
+    "paper": (Paper, "paper", {"use": "paper.for"}),
     "strength": (Strength, "frame", {}),
     "amounts": (AmountsGiven, "weaving", {key: key for key in ("warp", "weft", "room")}),
 }

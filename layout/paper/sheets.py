@@ -67,7 +67,8 @@ def _furnished(
 
 
 def _page(plan: Plan, *, mirrored: bool) -> Page:
-    return Page(plan.kit.paper, plan.words, mirrored=mirrored)
+    paper = plan.kit.paper
+    return Page(paper, plan.words, printing=paper.buyer_prints, mirrored=mirrored)
 
 
 def printed(

@@ -6,8 +6,9 @@ from collections.abc import Iterable, Iterator, Sequence
 from functools import partial
 
 from layout.drawing.sheet import Care, Part
+from layout.paper.choice import Laying
 from layout.products import PRODUCTS
-from templates_gen.document import About
+from templates_gen.document import About, Entry
 from templates_gen.files.coded import coded
 from templates_gen.files.drawings import PrintedDrawings
 from templates_gen.files.output import Output, joined_of, names_of, titled
@@ -56,10 +57,21 @@ def _on_paper(drawn: PrintedDrawings, file: str, names: Iterable[str]) -> Output
     layings = [laying for name in names for laying in drawn.layings(name)]
     parts = [laying.part for laying in layings]
     about = _about(drawn, file, parts)
+    if file == KIT_FILE:
+        about = about._replace(outline=tuple(_outline(layings)))
     sheets = coded(drawn.plan, layings, about, drawn.metrics)
     laid = tuple(sheet.pieces for sheet in sheets)
     shown = tuple(sheet.sheet for sheet in sheets)
     return Output(file, names_of(parts), shown, laid, about, on_paper=True, joined=joined_of(layings))
+
+
+def _outline(layings: Sequence[Laying]) -> Iterator[Entry]:
+    """Where each sheet of another name than the one before begins."""
+    number, last = 1, ""
+    for laying in layings:
+        if laying.part.title != last:
+            yield Entry(laying.part.title, number)
+        number, last = number + len(laying.sheets), laying.part.title
 
 
 def _about(drawn: PrintedDrawings, file: str, parts: Sequence[Part]) -> About:

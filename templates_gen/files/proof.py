@@ -10,16 +10,19 @@ from layout.values.errors import shown
 from templates_gen.document import Document
 from templates_gen.files.formats import FORMATS
 from templates_gen.files.output import Output
-from templates_gen.messages.roles.proof import Compared, Proof
+from templates_gen.messages.roles.proof import Compared, Laid, Proof
 from templates_gen.verify.compare import compare
 from templates_gen.verify.cut_parts.board_edges import prove_edges
 from templates_gen.verify.cut_parts.prove_cut import prove_cut
 from templates_gen.verify.finding import NOTHING, Findings, finding
 from templates_gen.verify.finding import said as place
 from templates_gen.verify.found_parts import found_on
+from templates_gen.verify.outline import check_outline
 from templates_gen.verify.printed.code import prove_codes
 from templates_gen.verify.printed.furniture import check_furniture
 from templates_gen.verify.prove import prove
+from templates_gen.verify.said import check_caption
+from templates_gen.verify.whole import EVERY_SHEET
 from templates_gen.verify.whole_boards import is_of_boards
 
 
@@ -45,6 +48,9 @@ def findings(plan: Plan, output: Output, found: Document) -> Findings:
             result += Findings(0.0, (finding(Compared.CALLED, found=shown(said), wanted=shown(asked)),))
     if result.problems:
         return result
+    outline = check_outline(found.sheets, found.about.outline) if output.file == EVERY_SHEET else ()
+    if found.about.outline != output.about.outline or outline:
+        result += Findings(0.0, (finding(Laid.OUTLINE),))
     if found.about.operations != output.about.operations:
         result += Findings(0.0, (finding(Compared.OPERATIONS),))
     if output.on_paper:
@@ -66,5 +72,7 @@ def prove_cut_file(plan: Plan, output: Output, sheets: Sequence[Sheet]) -> Findi
         else:
             total += found_on(sheet, pieces, where)[1]
         if output.on_paper:
-            total += check_furniture(sheet, [piece.part.name for piece in pieces]).at(where)
+            names = [piece.part.name for piece in pieces]
+            total += check_furniture(sheet, names).at(where)
+            total += check_caption(sheet, names, printing=plan.kit.paper.use == "download").at(where)
     return total

@@ -1,5 +1,5 @@
-"""PDF back to sheets: `pdf_file` opens it, `pdf_font` proves its fonts, `content` walks its pages, and
-of a file that comes from elsewhere, `pdf_pages` has another library confirm which pages there are.
+"""PDF back to sheets: `pdf_file` opens it, `pdf_font` proves its fonts, `content` walks its pages, `pdf_outline` what
+leads to them, and of a file that comes from elsewhere, `pdf_pages` has another library confirm which pages there are.
 
 One rule holds throughout: each dictionary may hold the keys named here and no other, so that crop boxes, rotations,
 user units, forms, images, annotations, scripts and encryption are refused without a check for each.
@@ -18,6 +18,7 @@ from templates_gen.messages.roles.reading import Read
 from templates_gen.readers.content import MM, walked
 from templates_gen.readers.pdf_file import PdfFile
 from templates_gen.readers.pdf_font import font_of
+from templates_gen.readers.pdf_outline import outline_of
 from templates_gen.readers.pdf_pages import Page, confirm
 from templates_gen.readers.pdf_values import Reference
 from templates_gen.readers.tokens import Font
@@ -29,7 +30,7 @@ _MOST_SHAPES = 80_000  # on all pages; such a kit has 27,000
 _MOST_FONTS = 32
 
 _TRAILER = {"/Size", "/Root", "/Info", "/ID"}
-_CATALOG = {"/Type", "/Pages", "/PageMode", "/Lang", "/ViewerPreferences"}
+_CATALOG = {"/Type", "/Pages", "/PageMode", "/Lang", "/ViewerPreferences", "/Outlines"}
 _INFO = {"/Title", "/Author", "/Keywords", "/Creator", "/Producer", "/Subject", "/CreationDate", "/ModDate", "/Trapped"}
 _PAGES = {"/Type", "/Kids", "/Count"}
 _PAGE = {"/Type", "/Parent", "/MediaBox", "/Resources", "/Contents"}
@@ -65,7 +66,8 @@ def _read(file: PdfFile) -> tuple[Document, list[Page]]:
     preferences = file.dictionary(catalog["/ViewerPreferences"], {"/PrintScaling"}, Read.VIEWER)
     if preferences["/PrintScaling"] != "/None":
         raise ReadError(message(Read.SCALING))
-    if catalog["/Type"] != "/Catalog" or catalog.get("/PageMode", "/UseNone") != "/UseNone":
+    mode = "/UseOutlines" if "/Outlines" in catalog else "/UseNone"
+    if catalog["/Type"] != "/Catalog" or catalog.get("/PageMode", "/UseNone") != mode:
         raise ReadError(message(Read.VIEW))
     if not _text(catalog["/Lang"]) or _text(info["/Author"]) != AUTHOR:
         raise ReadError(message(Read.LANGUAGE))
@@ -77,7 +79,8 @@ def _read(file: PdfFile) -> tuple[Document, list[Page]]:
     if not about.speaks(tag):
         raise ReadError(message(Read.OTHER_LANGUAGE, found=shown(tag), wanted=about.language))
     sheets, pages = _sheets(file, catalog["/Pages"], names)
-    return Document(tuple(sheets), about), pages
+    outline = outline_of(file, catalog, file.dictionary(catalog["/Pages"], _PAGES, Read.TREE)["/Kids"], _text)
+    return Document(tuple(sheets), about._replace(outline=outline)), pages
 
 
 def _text(found: object) -> str:

@@ -18,7 +18,7 @@ from templates_gen.verify.printed.grid import prove_grid
 from templates_gen.verify.printed.guide import prove_guide
 from templates_gen.verify.printed.strip_marks import prove_strip
 from templates_gen.verify.printed.winding import prove_winding
-from templates_gen.verify.said import outside
+from templates_gen.verify.said import check_caption, outside
 
 PROOFS: Mapping[str, Callable[..., Findings]] = {
     "winding": prove_winding,
@@ -50,7 +50,9 @@ def prove(plan: Plan, sheets: Sequence[Sheet], laid: Sequence[Sequence[Piece]], 
         found, wrong = found_on(sheet, there, where)
         total += wrong
         if on_paper:
-            total += check_furniture(sheet, [piece.part.name for piece in there]).at(where)
+            names = [piece.part.name for piece in there]
+            total += check_furniture(sheet, names).at(where)
+            total += check_caption(sheet, names, printing=plan.kit.paper.use == "download").at(where)
         said_there = outside(sheet, found) if on_paper else ()
         for seen in found:
             pieces.setdefault(seen.part.name, []).append(

@@ -15,7 +15,7 @@ from layout.drawing.sheet import Sheet
 from layout.messages.english import ENGLISH
 from layout.messages.roles import Scale, Strip
 from layout.messages.roles import Sheet as Head
-from templates_gen.messages.roles.proof import Words
+from templates_gen.messages.roles.proof import Furnished, Words
 from templates_gen.verify.finding import Finding, Findings, finding, once
 from templates_gen.verify.found_parts import FoundPart
 from templates_gen.verify.printed.furniture import measured, tile_of
@@ -140,6 +140,20 @@ def check_heads(
         why = _why_low() if low else ()
         wrong += [each.at(seen.where) for each in _unlike(seen, said, why)]
     return Findings(0.0, tuple(once(wrong)))
+
+
+def check_caption(sheet: Sheet, parts: Sequence[str], *, printing: bool) -> Findings:
+    """What a measured sheet says over its scales: how to print it, where the reader prints it, and nothing of it else.
+
+    `parts` are the names of those that lie on it.
+    """
+    if not any(map(measured, parts)):
+        return Findings(0.0, ())
+    found = sorted(((t.at, t.words) for t in sheet.shapes if isinstance(t, Text)), key=lambda word: -word[0].y)
+    with_print, without = (ENGLISH.say(role) for role in (Scale.CHECK_AND_PRINT, Scale.CHECK))
+    wanted, other = (with_print, "") if printing else (without, with_print)
+    wrong = not _lines(wanted, found) or bool(other and _lines(other, found))
+    return Findings(0.0, (finding(Furnished.CAPTION, words=wanted),) if wrong else ())
 
 
 def check_head(pieces: Sequence[FoundPart], lines: Sequence[str]) -> Findings:

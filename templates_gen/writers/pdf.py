@@ -37,13 +37,21 @@ def write(sheets: Sequence[Sheet], about: About) -> bytes:
     for sheet in sheets:
         if any(isinstance(shape, Region) and shape.pen.ink.words for shape in sheet.shapes):
             raise LayoutError(message(Form.PDF_OUTLINES))
+    from reportlab.pdfbase.pdfdoc import PDFString
+
     canvas = _canvas(about, packed(sheets, about))
     encoders = {face: encoder(canvas._doc, face) for face in Face}
-    for sheet in sheets:
+    first_of = {entry.number: entry for entry in about.outline}
+    for number, sheet in enumerate(sheets, 1):
         canvas.setPageSize((_points(sheet.width), _points(sheet.height)))
+        if entry := first_of.get(number):
+            canvas.bookmarkPage(str(number))
+            canvas.addOutlineEntry(PDFString(entry.title, enc="utf-16"), str(number))
         canvas.addLiteral("\n".join(_operators(sheet.shapes, encoders)))
         canvas.showPage()
         _strip(canvas._doc.Pages.pages[-1])
+    if about.outline:
+        canvas.showOutline()
     return cast(bytes, canvas.getpdfdata())
 
 

@@ -43,6 +43,7 @@ class Laid(Role):
     OPEN_CUT = "proof.laid.open_cut"
     NO_BAR_ACROSS = "proof.laid.no_bar_across"
     NO_BAR_UP = "proof.laid.no_bar_up"
+    OUTLINE = "proof.laid.outline"
 
 
 class Furnished(Role):
@@ -54,6 +55,7 @@ class Furnished(Role):
     TARGET = "proof.furnished.target"
     WHITE = "proof.furnished.white"
     MARGIN = "proof.furnished.margin"
+    CAPTION = "proof.furnished.caption"
 
 
 class Words(Role):

@@ -1,0 +1,32 @@
+"""The outline of the file of all guides, found again from the names that its sheets show."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from layout.drawing.pens import Pen
+from layout.drawing.shapes import Text
+from layout.drawing.sheet import Sheet
+from templates_gen.document import Entry
+from templates_gen.messages.roles.proof import Laid
+from templates_gen.verify.finding import Finding, finding
+
+_NAME = 22 * 25.4 / 72  # mm to the em: the name of a sheet, and nothing else in these letters
+_SAME = 1e-3
+
+
+def check_outline(sheets: Sequence[Sheet], found: Sequence[Entry]) -> tuple[Finding, ...]:
+    """Whether an entry leads to each sheet whose name is not that of the sheet before, by this name, and no other."""
+    names = ["", *map(name_of, sheets)]
+    wanted = [Entry(name, number) for number, name in enumerate(names) if number and name != names[number - 1]]
+    return () if list(found) == wanted else (finding(Laid.OUTLINE),)
+
+
+def name_of(sheet: Sheet) -> str:
+    """The name in the head of a sheet, its lines together."""
+    rows = [
+        shape
+        for shape in sheet.shapes
+        if isinstance(shape, Text) and shape.pen is Pen.STRONG and abs(shape.size - _NAME) < _SAME
+    ]
+    return " ".join(row.words for row in sorted(rows, key=lambda row: -row.at.y))
