@@ -9,7 +9,7 @@ from pathlib import Path
 import pytest
 from ink import meetings
 from kits import KINDS, font_metrics, kit_of, parts_of, sheets_of
-from test_look import EIGHT_POINTS, GAP, drawn, outside
+from test_look import GAP, LEAST, drawn, outside
 
 from layout.drawing.shapes import Text
 from layout.frames.kinds.notched_ends import NotchedEnd
@@ -87,7 +87,7 @@ def _is_well_drawn(kind: str, paper: str, lays: Sequence[str]) -> None:
             assert outside(sheet) == []
             sizes = {shape.size for shape in sheet.shapes if isinstance(shape, Text)}
             assert len(sizes) <= 4
-            assert min(sizes) >= EIGHT_POINTS - 1e-9
+            assert min(sizes) >= LEAST - 1e-9
 
 
 @pytest.mark.parametrize("kind", KINDS)
