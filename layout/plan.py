@@ -14,7 +14,7 @@ from layout.kit.kit import Kit
 from layout.kit.questions import questions
 from layout.messages.catalogue import Catalogue
 from layout.messages.english import ENGLISH
-from layout.messages.roles import Count
+from layout.messages.roles import Count, SettUnit
 from layout.sett.marking_units import NAILS, PEGS, SINGLY, WINDS
 from layout.sett.sett import take_sett
 from layout.values.units import say_length, say_number
@@ -23,6 +23,7 @@ from layout.warps.warping import warp_on
 from layout.yardage.amounts import Amounts
 from layout.yarns.yarn import Yarn
 
+_INCH = Fraction(127, 5)
 _FINE = 10**6  # so that a thread of 0.8 mm, a float, is 4/5 mm
 
 _SETT = {
@@ -66,18 +67,15 @@ class Plan:
     def sett_words(self) -> str:
         """The sett and the winds (pegs, nails, ends) to a marking unit, as sheets and strips say it."""
         sett = self.warp.sett
-        per = Fraction(127, 5) if sett.unit.imperial else Fraction(10)
-        role = _SETT[sett.unit.imperial, sett.by]
-        values = {"sett": say_number(sett.per_mm * per), "count": say_number(sett.per_unit)}
-        return self.words.say(role, **values, unit=say_length(sett.unit))
+        values = {"sett": self.sett_brief, "count": say_number(sett.per_unit), "unit": say_length(sett.unit)}
+        return self.words.say(_SETT[sett.unit.imperial, sett.by], **values)
 
     @property
     def sett_brief(self) -> str:
         """The sett alone, in the unit that the kit counts in."""
         sett = self.warp.sett
-        per = Fraction(127, 5) if sett.unit.imperial else Fraction(10)
-        role = Count.BRIEF_INCH if sett.unit.imperial else Count.BRIEF_CM
-        return self.words.say(role, sett=say_number(sett.per_mm * per))
+        per, role = (_INCH, SettUnit.PER_INCH) if sett.unit.imperial else (Fraction(10), SettUnit.PER_CM)
+        return self.words.say(role, number=say_number(sett.per_mm * per))
 
     @property
     def count_words(self) -> str:

@@ -147,7 +147,7 @@ STRIPS: Mapping[str, Wrong] = {
         value(
             Plan,
             "sett_words",
-            property(lambda _: ENGLISH.say(Count.SETT_CM_WINDS, sett="1.25", count="5", unit="4 cm")),
+            property(lambda _: ENGLISH.say(Count.SETT_CM_WINDS, sett="1.25 ends per cm", count="5", unit="4 cm")),
         ),
     ),
     "as many ends as winds": Wrong(

@@ -39,7 +39,7 @@ MESSAGES: dict[Role, str | Plural] = {
         "The dip in frame.dip is so deep that the stretch of the thread alone explains it: the thread is slack, or the "
         "reading is wrong."
     ),
-    Beam.PULL: "{threads} threads of {tension} N each.",
+    Beam.PULL: Plural("threads", "{threads} thread of {tension} N.", "{threads} threads of {tension} N each."),
     Beam.FORMULA: (
         "A frame end bends as a simply supported beam of span L that carries F over its middle width W, by "
         "F (8 L^3 - 4 L W^2 + W^3) / (384 E I): 5 w L^4 / (384 E I) where W = L (any engineering handbook)."

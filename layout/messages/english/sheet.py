@@ -23,37 +23,19 @@ MESSAGES: dict[Role, str | Plural] = {
         "and 4 in must be right, across the sheet and up it."
     ),
     Sheet.KNIFE: "Cut on a mat along a steel rule with a sharp blade, fingers clear; blades are not for children.",
-    Count.BRIEF_CM: "{sett} ends per cm",
-    Count.BRIEF_INCH: "{sett} ends per inch",
-    Count.SETT_CM_WINDS: Plural(
-        "count", "{sett} ends per cm, {count} wind to {unit}", "{sett} ends per cm, {count} winds to {unit}"
-    ),
-    Count.SETT_CM_ENDS: Plural(
-        "count", "{sett} ends per cm, {count} end to {unit}", "{sett} ends per cm, {count} ends to {unit}"
-    ),
-    Count.SETT_CM_PEGS: Plural(
-        "count", "{sett} ends per cm, {count} peg to {unit}", "{sett} ends per cm, {count} pegs to {unit}"
-    ),
-    Count.SETT_INCH_PEGS: Plural(
-        "count", "{sett} ends per inch, {count} peg to {unit}", "{sett} ends per inch, {count} pegs to {unit}"
-    ),
-    Count.SETT_CM_NAILS: Plural(
-        "count", "{sett} ends per cm, {count} nail to {unit}", "{sett} ends per cm, {count} nails to {unit}"
-    ),
-    Count.SETT_INCH_NAILS: Plural(
-        "count", "{sett} ends per inch, {count} nail to {unit}", "{sett} ends per inch, {count} nails to {unit}"
-    ),
-    Count.SETT_INCH_WINDS: Plural(
-        "count", "{sett} ends per inch, {count} wind to {unit}", "{sett} ends per inch, {count} winds to {unit}"
-    ),
-    Count.SETT_INCH_ENDS: Plural(
-        "count", "{sett} ends per inch, {count} end to {unit}", "{sett} ends per inch, {count} ends to {unit}"
-    ),
+    Count.SETT_CM_WINDS: Plural("count", "{sett}, {count} wind to {unit}", "{sett}, {count} winds to {unit}"),
+    Count.SETT_CM_ENDS: Plural("count", "{sett}, {count} end to {unit}", "{sett}, {count} ends to {unit}"),
+    Count.SETT_CM_PEGS: Plural("count", "{sett}, {count} peg to {unit}", "{sett}, {count} pegs to {unit}"),
+    Count.SETT_INCH_PEGS: Plural("count", "{sett}, {count} peg to {unit}", "{sett}, {count} pegs to {unit}"),
+    Count.SETT_CM_NAILS: Plural("count", "{sett}, {count} nail to {unit}", "{sett}, {count} nails to {unit}"),
+    Count.SETT_INCH_NAILS: Plural("count", "{sett}, {count} nail to {unit}", "{sett}, {count} nails to {unit}"),
+    Count.SETT_INCH_WINDS: Plural("count", "{sett}, {count} wind to {unit}", "{sett}, {count} winds to {unit}"),
+    Count.SETT_INCH_ENDS: Plural("count", "{sett}, {count} end to {unit}", "{sett}, {count} ends to {unit}"),
     Count.WINDS: Plural("winds", "{winds} wind, {ends} ends", "{winds} winds, {ends} ends"),
     Count.WINDS_AND_A_PASS: Plural(
         "winds", "{winds} wind and one pass, {ends} ends", "{winds} winds and one pass, {ends} ends"
     ),
-    Count.ENDS: "{ends} ends",
+    Count.ENDS: Plural("ends", "{ends} end", "{ends} ends"),
     Count.DOUBLED: "every end of two threads",
     Count.DOUBLED_OUTER: Plural(
         "outer", "the outer end at each side doubled", "the outer {outer} ends at each side doubled"

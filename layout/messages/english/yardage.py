@@ -44,7 +44,9 @@ MESSAGES: dict[Role, str | Plural] = {
     Assumed.WEFT_SPARE_MANY: "20 % of weft to spare, since there are many colours.",
     Assumed.BEAT: "A medium beat, between soft and hard.",
     Assumed.WARP_SHARE: "An end is {low} to {high} % as thick as the pitch, since nothing is known of the warp.",
-    Computed.WINDS: "{winds} winds of {one} mm, along the slant.",
+    Computed.WINDS: Plural(
+        "winds", "{winds} wind of {one} mm, along the slant.", "{winds} winds of {one} mm, along the slant."
+    ),
     Computed.PASSES_AND_TEETH: "{passes} passes of {along} mm, {turns} turns of {turn} mm.",
     Computed.PASSES_AND_PEGS: "{passes} passes between pegs and {turns} turns round them, on tangents.",
     Computed.WEIGHT: "{metres} m of {tex} tex.",
@@ -63,14 +65,32 @@ MESSAGES: dict[Role, str | Plural] = {
     Computed.FRINGE: "Open warp {open} mm and half the way round the frame end.",
     Computed.STICK: "{outer} mm and {past} mm past each side.",
     Computed.LEASH: "There and back {reach} mm, and the knot.",
-    Computed.LEASHES: "{number} leashes.",
+    Computed.LEASHES: Plural("number", "{number} leash.", "{number} leashes."),
     Computed.TAKE_UP: "Straight warp, weft bent round it (after Peirce 1937), D / p = {ratio}.",
     Computed.PICK_DRAWN: "A pick of {straight} mm drawn out of {woven} mm.",
-    Computed.PICKS_COUNTED: "{picks} picks counted in {over} mm.",
-    Computed.BEADS_COUNTED: "{beads} beads counted up one end in {over} mm, two picks each.",
-    Computed.WEFT: "{picks} picks of {width} mm and {take_up} % take-up.",
-    Computed.TAILS: "Two tails of {tail} mm at {lengths} lengths of weft.",
-    Computed.TAILS_USUAL: "Two tails of {tail} mm (G. Christie) at {lengths} lengths of weft.",
+    Computed.PICKS_COUNTED: Plural(
+        "picks", "{picks} pick counted in {over} mm.", "{picks} picks counted in {over} mm."
+    ),
+    Computed.BEADS_COUNTED: Plural(
+        "beads",
+        "{beads} bead counted up one end in {over} mm, two picks each.",
+        "{beads} beads counted up one end in {over} mm, two picks each.",
+    ),
+    Computed.WEFT: Plural(
+        "picks",
+        "{picks} pick of {width} mm and {take_up} % take-up.",
+        "{picks} picks of {width} mm and {take_up} % take-up.",
+    ),
+    Computed.TAILS: Plural(
+        "lengths",
+        "Two tails of {tail} mm at {lengths} length of weft.",
+        "Two tails of {tail} mm at {lengths} lengths of weft.",
+    ),
+    Computed.TAILS_USUAL: Plural(
+        "lengths",
+        "Two tails of {tail} mm (G. Christie) at {lengths} length of weft.",
+        "Two tails of {tail} mm (G. Christie) at {lengths} lengths of weft.",
+    ),
     Computed.COLOUR: "{share} % of the weft, and its tails.",
     Computed.SAMPLE: "A weighed sample took {grams} g on {area} cm2; this is {ratio} times as much.",
     Computed.WEIGHED: "Weighed.",

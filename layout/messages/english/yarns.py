@@ -31,7 +31,11 @@ _LADDER = "The sett of {inch} an inch ({cm} per cm) is off the usual ladder, so 
 
 MESSAGES: dict[Role, str | Plural] = {
     YarnReason.LABEL: "From the label, {system}: {number}",
-    YarnReason.LABEL_PLIES: "From the label, {system}: {number}, {plies} plies, " + _FOLD,
+    YarnReason.LABEL_PLIES: Plural(
+        "plies",
+        "From the label, {system}: {number}, {plies} ply, " + _FOLD,
+        "From the label, {system}: {number}, {plies} plies, " + _FOLD,
+    ),
     YarnReason.BALL: "From the label, {grams} g in {metres} m",
     YarnReason.WEIGHED: "Weighed: {grams} g in {metres} m",
     YarnReason.FOLDED: "{threads} threads folded, " + _FOLD,
@@ -133,7 +137,7 @@ MESSAGES: dict[Role, str | Plural] = {
     Thickness.BESIDE_LAID: "{turns} turns laid side by side in {window} mm, which come out thicker than the yarn is.",
     Thickness.WRAPPED_SOMEHOW: "{turns} turns wrapped in {window} mm.",
     Thickness.WRAP_PRESSED: "A share of what was wrapped.",
-    Thickness.STRANDS: "{strands} strands as one round bundle.",
+    Thickness.STRANDS: Plural("strands", "{strands} strand.", "{strands} strands as one round bundle."),
     MakeWord.CORD: "a hard cord",
     MakeWord.FIRM: "a firm yarn",
     MakeWord.SOFT: "a soft yarn",

@@ -24,8 +24,6 @@ class Sheet(Role):
 class Count(Role):
     """The warp in few words: its sett, how many ends, what is doubled."""
 
-    BRIEF_CM = "count.brief.cm"
-    BRIEF_INCH = "count.brief.inch"
     SETT_CM_WINDS = "count.sett.cm.winds"
     SETT_CM_ENDS = "count.sett.cm.ends"
     SETT_CM_PEGS = "count.sett.cm.pegs"

@@ -55,6 +55,7 @@ class SettUnit(Role):
     """Setts and how close notches are, with their unit."""
 
     EPI = "settunit.epi"
+    PER_INCH = "settunit.per_inch"
     PER_CM = "settunit.per_cm"
     PER_10_CM = "settunit.per_10_cm"
     BOTH = "settunit.both"

@@ -7,7 +7,7 @@ from fractions import Fraction
 
 from layout.kit.kit import Kit
 from layout.messages.english import ENGLISH
-from layout.messages.roles import Count
+from layout.messages.roles import Count, SettUnit
 from layout.values.units import Length, say_length, say_number
 from templates_gen.verify.kinds.truths import truth_of
 from templates_gen.verify.printed.expected import ends_of
@@ -26,15 +26,15 @@ def said_of(kit: Kit, sett: Fraction, unit: Length) -> Mapping[str, str]:
 
 
 def _brief(sett: Fraction, unit: Length) -> str:
-    role, per = (Count.BRIEF_INCH, Fraction(127, 5)) if unit.imperial else (Count.BRIEF_CM, Fraction(10))
-    return ENGLISH.say(role, sett=say_number(sett * per))
+    role, per = (SettUnit.PER_INCH, Fraction(127, 5)) if unit.imperial else (SettUnit.PER_CM, Fraction(10))
+    return ENGLISH.say(role, number=say_number(sett * per))
 
 
 def _sett(kit: Kit, sett: Fraction, unit: Length) -> str:
     by_inch, by_cm = truth_of(kit).sett
-    role, per = (by_inch, Fraction(127, 5)) if unit.imperial else (by_cm, Fraction(10))
-    count = sett * unit.mm / truth_of(kit).laid
-    return ENGLISH.say(role, sett=say_number(sett * per), count=say_number(count), unit=say_length(unit))
+    count = say_number(sett * unit.mm / truth_of(kit).laid)
+    role = by_inch if unit.imperial else by_cm
+    return ENGLISH.say(role, sett=_brief(sett, unit), count=count, unit=say_length(unit))
 
 
 def clauses(kit: Kit, ends: int) -> list[str]:
