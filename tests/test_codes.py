@@ -113,6 +113,12 @@ def test_a_price_or_a_printer_changes_no_digest() -> None:
     assert digest_of(json.dumps(inputs | {"kit": inputs["kit"] | {"sett": 2.6}})) != digest_of(ABOUT.inputs)
 
 
+def test_another_language_is_another_digest() -> None:
+    """The sheets of a kit in German are not those in French."""
+    kits = [{"name": "Heron frame", "paper": {"language": language}} for language in ("de", "fr")]
+    assert len({digest_of(json.dumps({"file": "kit.pdf", "kit": kit})) for kit in kits}) == 2
+
+
 def test_the_order_of_keys_and_the_spaces_change_no_digest() -> None:
     """The values count, not how their text is written."""
     inputs = json.loads(ABOUT.inputs)
