@@ -159,7 +159,7 @@ plan for what `OF_THE_PLAN` names. So no setting, warp, amount, load, part or pa
 FOR_ONE_PROOF = {
     "bending": ("layout.frames.materials",),  # the table of materials
     "combs": ("layout.yarns.diameter",),  # how thick a cord is that was only weighed
-    "cut_parts.job": ("layout.cutting.products",),  # a comparison with the parts that its boards must hold
+    "cut_parts.job_amounts": ("layout.cutting.products",),  # a comparison with the parts that its boards must hold
 }
 OF_THE_PLAN = {"kit": None, "warp": {"sett"}, "amounts": {"picks_per_cm"}}
 """What proofs of what is printed take from a plan: the sett, which is proven first, and picks that may be a guess."""

@@ -1,30 +1,42 @@
-"""The job sheet on the kit's paper: its cards and pictures share as few sheets as they can."""
+"""The job sheets on the kit's paper: each of their parts as wide as the field, on a sheet of its own."""
 
 from __future__ import annotations
 
-from math import floor
-
-from layout.cutting.job.job import Job, facts, safety
-from layout.cutting.job.picture import picture
+from layout.cutting.job.job import Job
+from layout.cutting.job.pages import job_pages
 from layout.drawing.metrics import FontMetrics
-from layout.drawing.sheet import Part
+from layout.drawing.shapes import Placing
+from layout.drawing.sheet import Part, Piece
+from layout.kit.kit import Paper
+from layout.messages.catalogue import Message
+from layout.messages.roles import SheetNeed
 from layout.paper.choice import Laying
-from layout.paper.shared import GAP, free_rectangle, share
+from layout.paper.regions import FIELD, regions
 from layout.paper.sheets import furnisher
 from layout.plan import Plan
+from layout.values.errors import FieldError
+from layout.values.numerals import say_number
 
-_TWO_CARDS, _PICTURE = 150.0, 75.0  # mm: from this width two cards stand side by side; no picture is given less height
+_CROSSES = 1.1  # mm that the crosses of a part reach below its words
 
 
 def job_laid(plan: Plan, job: Job, metrics: FontMetrics) -> Laying:
-    """How the cards and pictures of `job` lie; FieldError on paper.size where the paper is too small for them."""
-    take_room, paper = furnisher(plan, metrics), plan.kit.paper
-    probe = facts(job, _TWO_CARDS, metrics)
-    width, height = map(floor, free_rectangle(take_room, probe).size)
-    wide = width >= _TWO_CARDS
-    card = (width - GAP) / 2 if wide else width
-    cards = [facts(job, card, metrics), safety(card, metrics)]
-    left_over = height - max(each.height for each in cards) - GAP
-    high = left_over if wide and left_over >= _PICTURE else height
-    pictures: list[Part] = [picture(job, k, width, high, metrics) for k in range(1, len(job.works) + 1)]
-    return share([*cards, *pictures], paper, take_room)
+    """How the sheets of `job` lie; FieldError on paper.size where the paper is too small for one of them."""
+    grid, paper = regions(plan.kit.paper), plan.kit.paper
+    width, high = grid.right - grid.left, paper.height - 2 * FIELD
+    (probe, *_) = job_pages(job, (width, high), plan.words, metrics)
+    area = furnisher(plan, metrics)(probe)
+    top = min(box[1] for box in area.taken if box[3] >= grid.head[3] and box[2] - box[0] > width / 2)
+    parts = tuple(job_pages(job, (width, top - FIELD), plan.words, metrics))
+    for part in parts:
+        if -part.box[1] > top - FIELD + _CROSSES:
+            raise _too_large(part, paper)
+    sheets = tuple((Piece(part, Placing(0, grid.left, top)),) for part in parts)
+    return Laying("shared", parts[0], sheets, ())
+
+
+def _too_large(part: Part, paper: Paper) -> FieldError:
+    size = {"length": say_number(part.length, 0), "height": say_number(part.height, 0)}
+    on = {"width": say_number(paper.width, 1), "up": say_number(paper.height, 1)}
+    got = Message(SheetNeed.GOT_WHOLE, {"part": part.title, **size, **on})
+    return FieldError("paper.size", SheetNeed.WHOLE, got, 'size = "a3"')

@@ -33,9 +33,8 @@ PLACES: Mapping[str, Place] = {
     "spacing-far": Place("5", 5),
     "weaving-grid": Place("7", 7),
     "job": Place("L"),
-    "job-facts": Place("L"),
-    "job-safety": Place("L"),
     "job-board": Place("L"),
+    "job-more": Place("L"),
 }
 
 

@@ -16,6 +16,7 @@ from layout.paper.choice import Laying
 from layout.paper.job_sheets import job_laid
 from layout.plan import Plan
 from layout.values.errors import FieldError
+from templates_gen.files.output import kerf_in_name
 from templates_gen.lettering.outlines import outlined
 
 _OFF_BOARD = ("trial-cut",)  # it is cut before anything else
@@ -57,7 +58,13 @@ class BoardDrawings:
     @cached_property
     def job(self) -> Job:
         """What the job sheet is about."""
-        return Job(self.boards, tuple(work_of(sheet.shapes) for sheet in self.sheets), self.refused)
+        works = tuple(work_of(sheet.shapes) for sheet in self.sheets)
+        return Job(self.boards, works, tuple(map(self.stem, range(1, len(works) + 1))), self.refused)
+
+    def stem(self, number: int) -> str:
+        """The name of the files of a board, from 1 on, without their suffix."""
+        size = f"{self.stock.width:g}x{self.stock.height:g}mm"
+        return f"board-{number}of{len(self.boards.sheets)}-{size}-{kerf_in_name(self.stock)}"
 
     @cached_property
     def laid(self) -> Laying | FieldError:

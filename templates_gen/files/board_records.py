@@ -9,11 +9,12 @@ from functools import partial
 from layout.cutting.job.job import time_words
 from layout.cutting.job.work import seconds
 from layout.drawing.sheet import Piece
+from layout.messages.english import ENGLISH
 from layout.paper.choice import Laying
 from layout.values.units import say_number
 from templates_gen.files.board_drawings import BoardDrawings
 from templates_gen.files.coded import coded
-from templates_gen.files.output import Output, kerf_in_name, names_of, titled
+from templates_gen.files.output import Output, names_of, titled
 from templates_gen.files.record import FileRecord
 from templates_gen.inputs.families import BOARD, JOB
 from templates_gen.messages.language import message
@@ -27,11 +28,9 @@ _FORMS = ("svg", "dxf")
 def board_records(drawn: BoardDrawings) -> Iterator[FileRecord]:
     """Every board in each form of a cutter; nothing where there is no part."""
     count = len(drawn.boards.sheets) if drawn.parts else 0
-    size = f"{drawn.stock.width:g}x{drawn.stock.height:g}mm"
     for number in range(1, count + 1):
-        stem = f"board-{number}of{count}-{size}-{kerf_in_name(drawn.stock)}"
         for form in _FORMS:
-            name = f"{stem}.{form}"
+            name = f"{drawn.stem(number)}.{form}"
             yield FileRecord(name, BOARD, form, partial(_board, drawn, name, number))
 
 
@@ -72,7 +71,7 @@ def board_notes(drawn: BoardDrawings) -> tuple[str, ...]:
         "height": stock.height,
         "least": boards.least,
         "waste": say_number(Fraction(boards.waste) * 100, 1),
-        "time": time_words(drawn.job.work, stock),
+        "time": time_words(drawn.job.work, stock, ENGLISH),
     }
     role = Boards.NOTE
     if prices:

@@ -13,6 +13,7 @@ from templates_gen.files.output import Output
 from templates_gen.messages.roles.proof import Compared, Laid, Proof
 from templates_gen.verify.compare import compare
 from templates_gen.verify.cut_parts.board_edges import prove_edges
+from templates_gen.verify.cut_parts.job import prove_job
 from templates_gen.verify.cut_parts.prove_cut import prove_cut
 from templates_gen.verify.finding import NOTHING, Findings, finding
 from templates_gen.verify.finding import said as place
@@ -23,7 +24,7 @@ from templates_gen.verify.printed.furniture import check_furniture
 from templates_gen.verify.prove import prove
 from templates_gen.verify.said import check_caption
 from templates_gen.verify.whole import EVERY_SHEET
-from templates_gen.verify.whole_boards import is_of_boards
+from templates_gen.verify.whole_boards import JOB, is_of_boards
 
 
 def write(output: Output) -> bytes:
@@ -63,11 +64,13 @@ def findings(plan: Plan, output: Output, found: Document) -> Findings:
 def prove_cut_file(plan: Plan, output: Output, sheets: Sequence[Sheet]) -> Findings:
     """What is cut against kit and stock alone; in tiles, only that every piece lies true to scale."""
     total = NOTHING
+    if output.stock is not None and output.file == JOB:
+        total += prove_job(plan, output.stock, sheets, output.laid)
     for number, (sheet, pieces) in enumerate(zip(sheets, output.laid, strict=True), 1):
         where = place(Proof.SHEET, number=number)
         if output.stock is not None and output.about.operations and is_of_boards(output.file):
             total += prove_edges(output.stock, sheet).at(where)
-        if output.stock is not None and not output.tiled:
+        if output.stock is not None and not output.tiled and output.file != JOB:
             total += prove_cut(plan, output.stock, sheet, pieces, where)
         else:
             total += found_on(sheet, pieces, where)[1]

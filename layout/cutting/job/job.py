@@ -1,50 +1,47 @@
-"""The job sheet of a kit's boards: what is cut from what, in which order, how long it takes, and how to stay safe.
+"""A kit's boards as a job for a cutter: which kinds of parts lie on which board, what is to be done, how long it takes.
 
-Its parts are cards for paper. Money stands on none of them: a file says nothing of prices.
+Money stands on no sheet of it: a file says nothing of prices.
 """
 
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Sequence
+from collections.abc import Mapping
 from dataclasses import dataclass
-from fractions import Fraction
+from typing import NamedTuple
 
 from layout.cutting.job.boards import Boards
 from layout.cutting.job.work import Work, seconds
-from layout.cutting.stock.colours import in_words
-from layout.cutting.stock.stock import OPERATIONS, Stock
-from layout.drawing.metrics import FontMetrics
-from layout.drawing.pens import Pen
-from layout.drawing.shapes import Box, Point, Shape, cross
+from layout.cutting.stock.stock import Stock
 from layout.drawing.sheet import Part
-from layout.drawing.typeset import LEAD, LEADING, SMALL, left, wrap
-from layout.messages.english import ENGLISH
+from layout.messages.catalogue import Catalogue, Message
 from layout.messages.roles import JobSheet
-from layout.values.units import say_number
+from layout.values.numerals import say_number
 
-SAFETY = tuple(
-    ENGLISH.say(rule)
-    for rule in (
-        JobSheet.RULE_SHOP,
-        JobSheet.RULE_WATCH,
-        JobSheet.RULE_AIR,
-        JobSheet.RULE_EYES,
-        JobSheet.RULE_MATERIAL,
-        JobSheet.RULE_PARTS,
-    )
-)
-"""Common rules of workshops, in our own words; IEC 60825-1 and ISO 11553-1 are about the machines themselves."""
 
-_ARM, _IN, _COLUMN_GAP = 0.5, 3.0, 4.0
+class Kind(NamedTuple):
+    """Parts that are alike: their number on the sheets, one of them, and how many all boards hold."""
+
+    number: int
+    part: Part
+    copies: int
+
+
+class Label(NamedTuple):
+    """What a part on a board is: the number of its kind, and which it is of how many."""
+
+    number: int
+    which: int
+    copies: int
 
 
 @dataclass(frozen=True, slots=True)
 class Job:
-    """The boards, the work on each of them, and a sentence for everything that this stock cannot give."""
+    """The boards, the work on each, the name of each one's files without suffix, and why some parts are not here."""
 
     boards: Boards
     works: tuple[Work, ...]
+    files: tuple[str, ...]
     left_out: tuple[str, ...] = ()
 
     @property
@@ -52,115 +49,55 @@ class Job:
         """All of it."""
         return sum(self.works, Work())
 
+    def kinds(self) -> Mapping[str, Kind]:
+        """By the name of the part, numbered as they lie: board by board, from above and from the left."""
+        parts = [piece.part for pieces in self.boards.sheets for piece in pieces[:-1]]
+        counts = Counter(part.name for part in parts)
+        first = {part.name: part for part in reversed(parts)}
+        return {name: Kind(k, first[name], count) for k, (name, count) in enumerate(counts.items(), 1)}
 
-def facts(job: Job, width: float, metrics: FontMetrics) -> Part:
-    """The card with the numbers of the job, `width` mm wide."""
-    stock, say = job.boards.stock, ENGLISH.say
-    rows = [
-        (say(JobSheet.MATERIAL), say(JobSheet.MATERIAL_IS, material=stock.material, stock=stock.name)),
-        (say(JobSheet.THICKNESS), say(JobSheet.THICKNESS_IS, thick=f"{stock.thickness:g}")),
-        (say(JobSheet.SHEETS), _sheets(job.boards)),
-        (say(JobSheet.PARTS), _quantities(job.boards)),
-        (say(JobSheet.KERF), kerf_words(stock)),
-        (say(JobSheet.GRAIN), _grain(stock)),
-        (say(JobSheet.ORDER), say(JobSheet.ORDER_IS)),
-        *(
-            (say(JobSheet.NUMBERED, number=k, what=each), _operation_words(each, job.work, stock))
-            for k, each in enumerate(OPERATIONS[:-1], 1)
-        ),
-        ("reference", say(JobSheet.REFERENCE_IS, **_colour(stock, "reference"))),
-        (say(JobSheet.TIME), time_words(job.work, stock)),
-        *((say(JobSheet.NOT_HERE), sentence) for sentence in job.left_out),
-    ]
-    return _card("job-facts", say(JobSheet.FACTS), rows, width, metrics)
+    def labels(self, board: int) -> list[Label]:
+        """For every part on a board, from 1 on, in the order in which they lie there."""
+        kinds, met, found = self.kinds(), Counter[str](), list[Label]()
+        for number, pieces in enumerate(self.boards.sheets[:board], 1):
+            for piece in pieces[:-1]:
+                kind = kinds[piece.part.name]
+                met[piece.part.name] += 1
+                if number == board:
+                    found.append(Label(kind.number, met[piece.part.name], kind.copies))
+        return found
 
 
-def _sheets(boards: Boards) -> str:
-    size = {"width": f"{boards.stock.width:g}", "height": f"{boards.stock.height:g}"}
-    return ENGLISH.say(JobSheet.SHEETS_ARE, count=len(boards.sheets), least=boards.least, **size)
-
-
-def _grain(stock: Stock) -> str:
-    if stock.grain == "none":
-        return ENGLISH.say(JobSheet.GRAIN_NONE)
-    return ENGLISH.say(JobSheet.GRAIN_ALONG, grain=stock.grain)
-
-
-def _quantities(boards: Boards) -> str:
-    """How many parts there are, how many of those that come more than once, and what is waste."""
-    titles = Counter(piece.part.title for pieces in boards.sheets for piece in pieces[:-1])
-    values = {"count": titles.total(), "waste": say_number(Fraction(boards.waste) * 100, 1)}
-    many = [ENGLISH.say(JobSheet.TIMES, count=count, title=title) for title, count in titles.items() if count > 1]
-    if not many:
-        return ENGLISH.say(JobSheet.PARTS_ONCE, **values)
-    said, *others = many
-    for other in others:
-        said = ENGLISH.say(JobSheet.THEN, before=said, after=other)
-    role = JobSheet.PARTS_SOME if len(many) < len(titles) else JobSheet.PARTS_MANY
-    return ENGLISH.say(role, many=said, **values)
-
-
-def safety(width: float, metrics: FontMetrics) -> Part:
-    """The card with the rules, `width` mm wide."""
-    rows = [(str(k), rule) for k, rule in enumerate(SAFETY, 1)]
-    return _card("job-safety", ENGLISH.say(JobSheet.SAFETY), rows, width, metrics)
-
-
-def kerf_words(stock: Stock) -> str:
+def kerf_words(stock: Stock, words: Catalogue) -> str:
     """The kerf, whether it is drawn in, and what that asks of the machine."""
-    kerf = ENGLISH.say(JobSheet.KERF_ONE, kerf=f"{stock.kerf_x:g}")
-    if stock.kerf_x != stock.kerf_y:
-        kerf = ENGLISH.say(JobSheet.KERF_TWO, up=f"{stock.kerf_x:g}", across=f"{stock.kerf_y:g}")
-    return ENGLISH.say(JobSheet.KERF_DRAWN if stock.kerf_drawn else JobSheet.KERF_LEFT, kerf=kerf)
+    up, across = say_number(stock.kerf_x), say_number(stock.kerf_y)
+    kerf = Message(JobSheet.KERF_ONE, {"kerf": up}) if up == across else _two(up, across)
+    return words.say(JobSheet.STEP_KERF_DRAWN if stock.kerf_drawn else JobSheet.STEP_KERF_LEFT, kerf=kerf)
 
 
-def amount(operation: str, work: Work) -> str:
-    """How much there is of one operation: an area in mm2, or a length in m."""
+def _two(up: str, across: str) -> Message:
+    return Message(JobSheet.KERF_TWO, {"up": up, "across": across})
+
+
+def amount(operation: str, work: Work, words: Catalogue) -> str:
+    """How much there is of one operation: an area in cm2, or a length in m."""
     if operation == "engrave":
-        return ENGLISH.say(JobSheet.AREA, area=f"{work.engrave:.0f}")
-    length = Fraction({"cut": work.cut, "score": work.score}[operation]) / 1000
-    return ENGLISH.say(JobSheet.LENGTH, length=say_number(length))
+        return words.say(JobSheet.AREA, area=say_number(work.engrave / 100, 1))
+    return words.say(JobSheet.LENGTH, length=say_number({"cut": work.cut, "score": work.score}[operation] / 1000, 2))
 
 
-def time_words(work: Work, stock: Stock) -> str:
+OPERATION_WORDS: Mapping[str, JobSheet] = {
+    "engrave": JobSheet.ENGRAVE,
+    "score": JobSheet.SCORE,
+    "cut": JobSheet.CUT,
+}
+"""What the operations are called that a machine runs, in the order of work."""
+
+
+def time_words(work: Work, stock: Stock, words: Catalogue) -> str:
     """The time that the work takes at the speeds of the stock, said to be an estimate."""
     time = seconds(work, stock.speeds)
     if time is None:
-        missing = ENGLISH.all_of([each for each in work.travels if each not in stock.speeds])
-        return ENGLISH.say(JobSheet.TIME_UNKNOWN, operations=missing)
-    return ENGLISH.say(JobSheet.TIME_IS, minutes=f"{time / 60:.1f}")
-
-
-def _operation_words(operation: str, work: Work, stock: Stock) -> str:
-    return ENGLISH.say(JobSheet.OPERATION_IS, **_colour(stock, operation), amount=amount(operation, work))
-
-
-def _colour(stock: Stock, operation: str) -> dict[str, str]:
-    colour = stock.operations[operation].colour
-    return {"colour": in_words(colour), "code": colour}
-
-
-def _card(name: str, heading: str, rows: Sequence[tuple[str, str]], width: float, metrics: FontMetrics) -> Part:
-    """A heading and rows of a label and its words, with crosses in three corners."""
-    at = 2 * _IN + max(metrics.width(label, SMALL) for label, _ in rows) + _COLUMN_GAP - _IN
-    shapes: list[Shape] = []
-    y = -_IN - metrics.ascent * LEAD
-    shapes.append(left(heading, LEAD, Point(_IN, y)))
-    y -= LEADING * LEAD
-    for label, words in rows:
-        shapes.append(left(label, SMALL, Point(_IN, y)))
-        for line in wrap(words, SMALL, width - at - _IN, metrics):
-            shapes.append(left(line, SMALL, Point(at, y)))
-            y -= LEADING * SMALL
-    return crossed(
-        name, ENGLISH.say(JobSheet.TITLE), shapes, (0.0, y + (LEADING + metrics.descent) * SMALL - _IN, width, 0.0)
-    )
-
-
-def crossed(name: str, title: str, shapes: Sequence[Shape], box: Box) -> Part:
-    """A whole part of these shapes, with a cross in all of its corners but the upper right one."""
-    low_x, low_y, high_x, high_y = box
-    near = (low_x + _ARM, low_y + _ARM, high_x - _ARM, high_y - _ARM)
-    datum = (Point(near[0], near[1]), Point(near[2], near[1]), Point(near[0], near[3]))
-    hairs = [hair for point in datum for hair in cross(point, _ARM, Pen.REGISTER)]
-    return Part(name, title, (*hairs, *shapes), datum, box, whole=True, measured=False)
+        missing = [words.say(OPERATION_WORDS[each]) for each in work.travels if each not in stock.speeds]
+        return words.say(JobSheet.TIME_UNKNOWN, operations=words.all_of(missing))
+    return words.say(JobSheet.TIME_IS, minutes=say_number(time / 60, 1))

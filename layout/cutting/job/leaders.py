@@ -1,41 +1,48 @@
-"""Numbers of parts too small to hold them: in a free place on the picture or round it, with a line to the part."""
+"""Rings of parts too small to hold them: in a free place on the picture or round it, with a line to the part."""
 
 from __future__ import annotations
 
 import math
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Iterator, Sequence
+from typing import NamedTuple
 
 from layout.drawing.metrics import FontMetrics
-from layout.drawing.pens import Pen
-from layout.drawing.shapes import Box, Point, Shape, Text, line
-from layout.drawing.typeset import SMALL
+from layout.drawing.shapes import Box, Point, Shape
+from layout.drawing.signs import RING, leader, ring
 
-RING = 5.0
-"""How much room in mm round the board such numbers are given, so that one finds a place where the board is full."""
+ROUND = 6.5
+"""How much room in mm round the board such rings are given, so that one finds a place where the board is full."""
 
-_CLEAR, _STEP, _TRIED = 0.5, 2.5, 150
+_CLEAR, _STEP, _TRIED = 0.7, 2.5, 150
+
+
+class Leaders(NamedTuple):
+    """Rings and lines, what they take, and whether each ring stands free and no line crosses another part."""
+
+    shapes: tuple[Shape, ...]
+    boxes: tuple[Box, ...]
+    clear: bool
 
 
 def leaders(
-    small: Mapping[str, Box], boxes: Sequence[Box], numbers: Sequence[Text], board: Box, metrics: FontMetrics
-) -> Iterator[Shape]:
-    """A number and a line for each of the `small` parts, clear of all `boxes`, of the `numbers` there and each other.
+    small: Sequence[tuple[str, Box]], boxes: Sequence[Box], board: Box, around: float, metrics: FontMetrics
+) -> Leaders:
+    """A ring with a number and a line for each of the `small` parts, clear of all `boxes` and of each other.
 
-    Where no place is free the number stands on the part itself, as small as the part.
+    They stand on the board, or as far as `around` mm outside it; where no place is free, on the part itself.
     """
-    half = max((metrics.width(label, SMALL) for label in small), default=0.0) / 2, metrics.cap * SMALL / 2
-    free = [spot for spot in _spots(board, half) if not any(_meet(_around(spot, half), box) for box in boxes)]
-    taken = [_around(_middle(text, metrics), (metrics.width(text.words, SMALL) / 2, half[1])) for text in numbers]
+    free = [spot for spot in _spots(board, around) if not any(_meet(_around(spot), box) for box in boxes)]
+    shapes, clear = list[Shape](), True
+    taken: list[Box] = []
     lines: list[tuple[Point, Point]] = []
-    for label, box in small.items():
+    for label, box in small:
         middle = Point((box[0] + box[2]) / 2, (box[1] + box[3]) / 2)
         best = None
         for spot in sorted(free, key=lambda each: math.dist(each, middle))[:_TRIED]:
-            own = _around(spot, (metrics.width(label, SMALL) / 2, half[1]))
-            ends = _from_edge(own, spot, middle), middle
-            if any(_meet(own, other) for other in taken) or any(_through(one, own) for one in lines):
+            ends = middle, _at_ring(spot, middle)
+            if any(_meet(_around(spot), other) for other in taken):
                 continue
-            if any(_through(ends, other) for other in taken):
+            if any(_through(one, _around(spot)) for one in lines) or any(_through(ends, other) for other in taken):
                 continue
             crossed = sum(_through(ends, other) for other in boxes if other != box)
             if best is None or crossed < best[0]:
@@ -43,28 +50,29 @@ def leaders(
             if not crossed:
                 break
         if best is None:
-            yield _on_it(label, box, metrics)
+            shapes += ring(middle, label, metrics)
+            clear = False
             continue
-        _, spot, ends = best
-        taken.append(_around(spot, half))
+        crossed, spot, ends = best
+        clear = clear and not crossed
+        taken.append(_around(spot))
         lines.append(ends)
-        yield line(*ends, Pen.REGISTER)
-        yield Text(Point(spot.x - metrics.width(label, SMALL) / 2, spot.y - half[1]), SMALL, label)
+        shapes += [*leader(*ends), *ring(spot, label, metrics)]
+    along = (
+        (min(one.x, other.x), min(one.y, other.y), max(one.x, other.x), max(one.y, other.y)) for one, other in lines
+    )
+    return Leaders(tuple(shapes), (*taken, *along), clear)
 
 
-def _middle(text: Text, metrics: FontMetrics) -> Point:
-    wide, tall = metrics.width(text.words, text.size), metrics.cap * text.size
-    return Point(text.at.x + wide / 2, text.at.y + tall / 2)
-
-
-def _spots(board: Box, half: tuple[float, float]) -> Iterator[Point]:
-    """Middles of places for a number, on the board or outside it, none across its edge."""
+def _spots(board: Box, around: float) -> Iterator[Point]:
+    """Middles of places for a ring, on the board or outside it, none across its edge."""
     left, low, right, high = board
-    for x in _steps(left - RING / 2, right + RING / 2):
-        for y in _steps(low - RING / 2, high + RING / 2):
-            own = _around(Point(x, y), half)
+    out = around - RING - _CLEAR
+    for x in _steps(left - out, right + out):
+        for y in _steps(low - out, high + out):
+            own = _around(Point(x, y))
             inside = left < own[0] and own[2] < right and low < own[1] and own[3] < high
-            if inside or not _meet(own, board):
+            if inside or not _meet(own, (left + 1e-6, low + 1e-6, right - 1e-6, high - 1e-6)):
                 yield Point(x, y)
 
 
@@ -73,22 +81,19 @@ def _steps(low: float, high: float) -> list[float]:
     return [low + (high - low) * k / count for k in range(count + 1)]
 
 
-def _around(spot: Point, half: tuple[float, float]) -> Box:
-    wide, tall = half[0] + _CLEAR, half[1] + _CLEAR
-    return spot.x - wide, spot.y - tall, spot.x + wide, spot.y + tall
+def _around(spot: Point) -> Box:
+    out = RING + _CLEAR
+    return spot.x - out, spot.y - out, spot.x + out, spot.y + out
 
 
 def _meet(one: Box, other: Box) -> bool:
     return one[0] < other[2] and other[0] < one[2] and one[1] < other[3] and other[1] < one[3]
 
 
-def _from_edge(box: Box, spot: Point, to: Point) -> Point:
-    """Where the way from the middle of a box to a point beyond it leaves the box."""
-    dx, dy = to.x - spot.x, to.y - spot.y
-    across = (box[2] - spot.x) / abs(dx) if dx else math.inf
-    up = (box[3] - spot.y) / abs(dy) if dy else math.inf
-    share = min(across, up, 1.0)
-    return Point(spot.x + dx * share, spot.y + dy * share)
+def _at_ring(spot: Point, to: Point) -> Point:
+    """Where the way from a point to the middle of a ring meets the ring."""
+    share = RING / max(math.dist(spot, to), RING)
+    return Point(spot.x + (to.x - spot.x) * share, spot.y + (to.y - spot.y) * share)
 
 
 def _through(ends: tuple[Point, Point], box: Box) -> bool:
@@ -103,10 +108,3 @@ def _through(ends: tuple[Point, Point], box: Box) -> bool:
         one, other = sorted(((least - at) / way, (most - at) / way))
         low, high = max(low, one), min(high, other)
     return low < high - 1e-9
-
-
-def _on_it(label: str, box: Box, metrics: FontMetrics) -> Text:
-    wide, tall = (box[2] - box[0]) * 0.8, (box[3] - box[1]) * 0.8
-    size = min(SMALL, tall / metrics.cap, wide / metrics.width(label, 1.0))
-    corner = Point((box[0] + box[2] - metrics.width(label, size)) / 2, (box[1] + box[3] - metrics.cap * size) / 2)
-    return Text(corner, size, label)

@@ -1,165 +1,183 @@
-"""The picture of a board for the job sheet: smaller than it is, its parts numbered and listed. Not to scale."""
+"""The picture of a board for the job sheet: smaller than it is, its parts filled and numbered. Not to scale.
+
+x runs along the lower edge of the board from its lower left corner, y up, in mm of the sheet.
+"""
 
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from itertools import pairwise, product
+from itertools import product
 
 from layout.cutting.job.boards import box_of
-from layout.cutting.job.job import Job, amount, crossed, time_words
-from layout.cutting.job.leaders import RING, leaders
-from layout.cutting.stock.stock import OPERATIONS, Stock
+from layout.cutting.job.job import Job, Label
+from layout.cutting.job.leaders import ROUND, leaders
+from layout.cutting.job.spots import Outline, spot_in
+from layout.cutting.parts.outline import area, turned_back
+from layout.cutting.parts.reference_square import SIDE
 from layout.drawing.metrics import FontMetrics
 from layout.drawing.pens import Pen
-from layout.drawing.shapes import Box, Curve, Point, Shape, Step, Text, rectangle
-from layout.drawing.sheet import Part, Piece
-from layout.drawing.typeset import LEAD, LEADING, SMALL, left, wrap
-from layout.messages.english import ENGLISH
+from layout.drawing.shapes import Box, Curve, Point, Region, Shape, Step, Text, circle, rectangle
+from layout.drawing.sheet import Piece
+from layout.drawing.signs import RING, ring, triangle
+from layout.drawing.symbols import beside, centred
+from layout.drawing.typeset import FIGURE, SMALL, wrap
+from layout.messages.catalogue import Catalogue
 from layout.messages.roles import JobSheet
 
-_IN, _CLEAR, _STEP, _SPOTS = 3.0, 0.5, 0.4, 24
-_LEAST = 30.0  # mm: a picture lower than this shows nothing
+_ORIGIN, _ARROW, _ARROW_SHARE, _WHITE = 1.5, 14.0, 0.6, 1.2
+_LINE = 3.6  # mm from baseline to baseline of small words
+_IN_SQUARE = 9.0  # mm: a smaller square holds no figure
+_FREE, _STEPS = 10.0, 24
 
 
-def picture(job: Job, number: int, width: float, height: float, metrics: FontMetrics) -> Part:
-    """The `number`th board (from 1 on) in at most `width` x `height` mm, its words included."""
-    pieces = job.boards.sheets[number - 1][:-1]
-    words = _words(job, number, width - 2 * _IN, metrics)
-    below = [ENGLISH.say(JobSheet.NUMBERED, number=k, what=_named(piece)) for k, piece in enumerate(pieces, 1)]
-    listed = _columns(below, width - 2 * _IN, metrics)
-    text = (LEADING * (LEAD + SMALL * (len(words) - 1 + len(listed) + 2))) + 2 * _IN
-    room = max(height - text, _LEAST)
-    shapes: list[Shape] = []
-    y = -_IN - metrics.ascent * LEAD
-    for line, size in zip(words, (LEAD, *(SMALL for _ in words[1:])), strict=True):
-        shapes.append(left(line, size, Point(_IN, y)))
-        y -= LEADING * SMALL
-    foot, drawn = _board(pieces, job.boards.stock, (y, width - 2 * _IN, room), 0.0, metrics)
-    shapes += drawn
-    y = foot - LEADING * SMALL * 1.5
-    for row in listed:
-        shapes += [left(entry, SMALL, Point(_IN + x, y)) for x, entry in row]
-        y -= LEADING * SMALL
-    return crossed(
-        "job-board",
-        ENGLISH.say(JobSheet.TITLE),
-        shapes,
-        (0.0, y + (LEADING + metrics.descent) * SMALL - _IN, width, 0.0),
-    )
+def board_shapes(
+    job: Job, number: int, width: float, height: float, words: Catalogue, metrics: FontMetrics
+) -> tuple[list[Shape], Box]:
+    """The `number`th board (from 1 on) in at most `width` x `height` mm, and the box of the board itself.
 
-
-def _words(job: Job, number: int, width: float, metrics: FontMetrics) -> list[str]:
-    stock, work = job.boards.stock, job.works[number - 1]
-    values = {"width": f"{stock.width:g}", "height": f"{stock.height:g}", "time": time_words(work, stock)}
-    values |= {each: amount(each, work) for each in OPERATIONS[:-1]}
-    said = ENGLISH.say(JobSheet.BOARD_IS, **values)
-    heading = ENGLISH.say(JobSheet.BOARD, number=number, total=len(job.works))
-    return [heading, *wrap(said, SMALL, width, metrics)]
-
-
-def _named(piece: Piece) -> str:
-    size = {"length": f"{piece.part.length:.1f}", "height": f"{piece.part.height:.1f}"}
-    return ENGLISH.say(JobSheet.PART, title=piece.part.title, **size)
-
-
-def _columns(entries: Sequence[str], width: float, metrics: FontMetrics) -> list[list[tuple[float, str]]]:
-    """The entries in rows of as many equal columns as fit."""
-    widest = max(metrics.width(entry, SMALL) for entry in entries) + 6.0
-    count = max(1, int((width + 6.0) / widest))
-    return [
-        [(k * widest, entry) for k, entry in enumerate(entries[first : first + count])]
-        for first in range(0, len(entries), count)
-    ]
-
-
-def _board(
-    pieces: Sequence[Piece], stock: Stock, frame: tuple[float, float, float], ring: float, metrics: FontMetrics
-) -> tuple[float, list[Shape]]:
-    """Where the picture ends below, and its shapes, in a frame from its top, so wide and so high.
-
-    Where a part is too small for its number, a `ring` is kept free round the board.
+    Where a part is too small for its ring, the rings of such parts stand beside it, or round the board.
     """
-    top, wide, high = frame
-    scale = min((wide - 2 * ring) / stock.width, (high - 2 * ring) / stock.height)
-    origin = Point(_IN + ring, top - ring - stock.height * scale)
-    board = (origin.x, origin.y, origin.x + stock.width * scale, top - ring)
-    shapes: list[Shape] = [rectangle(*board, Pen.REGISTER)]
-    boxes = [_box_on(piece, origin, scale) for piece in pieces]
-    small: dict[str, Box] = {}
-    for label, (piece, box) in enumerate(zip(pieces, boxes, strict=True), 1):
-        drawn = list(_drawn(piece, str(label), origin, scale, metrics))
-        shapes += drawn
-        if not any(isinstance(shape, Text) for shape in drawn):
-            small[str(label)] = box
-    if small and not ring:
-        return _board(pieces, stock, frame, RING, metrics)
-    numbers = [shape for shape in shapes if isinstance(shape, Text)]
-    return origin.y - ring, [*shapes, *leaders(small, boxes, numbers, board, metrics)]
+    shapes, box, clear = _drawn(job, number, (width, height), 0.0, words, metrics)
+    return (shapes, box) if clear else _drawn(job, number, (width, height), ROUND, words, metrics)[:2]
 
 
-def _box_on(piece: Piece, origin: Point, scale: float) -> Box:
-    low_x, low_y, high_x, high_y = (side * scale for side in box_of(piece))
-    return origin.x + low_x, origin.y + low_y, origin.x + high_x, origin.y + high_y
-
-
-def _drawn(piece: Piece, label: str, origin: Point, scale: float, metrics: FontMetrics) -> Iterator[Shape]:
-    """What is cut of a piece, and its number inside, where that finds room."""
-    paths = [
-        _scaled(shape, origin, scale)
-        for shape in piece.placing.shapes(piece.part.shapes)
-        if isinstance(shape, Curve) and shape.pen is Pen.THROUGH
+def _drawn(
+    job: Job, number: int, room: tuple[float, float], around: float, words: Catalogue, metrics: FontMetrics
+) -> tuple[list[Shape], Box, bool]:
+    """The picture with so much free `around` the board, its box, and whether every ring found a free place."""
+    stock = job.boards.stock
+    *pieces, square = job.boards.sheets[number - 1]
+    scale = min((room[0] - 2 * around) / stock.width, (room[1] - 2 * around) / stock.height)
+    board = (around, around, around + stock.width * scale, around + stock.height * scale)
+    boxes = [_scaled_box(piece, board, scale) for piece in pieces]
+    shapes: list[Shape] = [
+        rectangle(*board, Pen.LIMIT),
+        *_origin(Point(*board[:2]), _ARROW_SHARE * stock.height * scale),
     ]
-    yield from paths
-    box = _box_on(piece, origin, scale)
-    if spot := _spot(paths, box, metrics.width(label, SMALL), metrics.cap * SMALL):
-        yield Text(spot, SMALL, label)
+    small: list[tuple[str, Box]] = []
+    square_box = _scaled_box(square, board, scale)
+    across = rectangle(*square_box, Pen.OUTLINE)
+    for piece, label, box in zip(pieces, job.labels(number), boxes, strict=True):
+        outlines = list(_outlines(piece, board, scale))
+        shapes += [_filled(outlines), *outlines]
+        lines = [*outlines, across] if _meet(square_box, box) else outlines
+        if marks := _label(Outline.of(outlines, lines, box), label, words, metrics):
+            shapes += marks
+        else:
+            small.append((str(label.number), box))
+    lead = leaders(small, boxes, board, around, metrics)
+    drawn, own = _square(square_box, board, [*boxes, *lead.boxes], words, metrics)
+    shapes += [*lead.shapes, *drawn, *_free_words(board, [*boxes, *lead.boxes, own], words, metrics)]
+    return shapes, board, lead.clear
 
 
-def _scaled(path: Curve, origin: Point, scale: float) -> Curve:
+def _origin(at: Point, most: float) -> list[Shape]:
+    """A dot on the corner that the machine counts from, and an arrow head on both edges that begin there."""
+    far = min(_ARROW, most)
+    right, up = Point(at.x + far, at.y), Point(at.x, at.y + far)
+    dot = Region((circle(at, _ORIGIN, Pen.SOLID),), Pen.SOLID)
+    return [dot, triangle(right, Point(1, 0), 3.0, 2.2), triangle(up, Point(0, 1), 3.0, 2.2)]
+
+
+def _scaled_box(piece: Piece, board: Box, scale: float) -> Box:
+    low_x, low_y, high_x, high_y = (side * scale for side in box_of(piece))
+    return board[0] + low_x, board[1] + low_y, board[0] + high_x, board[1] + high_y
+
+
+def _outlines(piece: Piece, board: Box, scale: float) -> Iterator[Curve]:
+    """What is cut of a piece, its outer edge last."""
+    for shape in piece.placing.shapes(piece.part.shapes):
+        if isinstance(shape, Curve) and shape.pen is Pen.THROUGH:
+            yield _scaled(shape, board, scale)
+
+
+def _scaled(path: Curve, board: Box, scale: float) -> Curve:
     def put(point: Point) -> Point:
-        return Point(origin.x + point.x * scale, origin.y + point.y * scale)
+        return Point(board[0] + point.x * scale, board[1] + point.y * scale)
 
     steps = tuple(Step(put(end), through and put(through)) for end, through in path.steps)
     return Curve(put(path.start), steps, Pen.HELP, path.closed)
 
 
-def _spot(paths: Sequence[Curve], box: Box, width: float, height: float) -> Point | None:
-    """Where words of that size lie inside what is cut and clear of its lines: the middle-most of a grid of places."""
-    outlines = [_corners(path) for path in paths]
-    near = [
-        point for corners in outlines for one, other in pairwise([*corners, corners[0]]) for point in _along(one, other)
-    ]
-    low_x, low_y, high_x, high_y = box
-    middle = Point((low_x + high_x) / 2, (low_y + high_y) / 2)
-    grid = product(range(1, _SPOTS), repeat=2)
-    places = [Point(low_x + (high_x - low_x) * a / _SPOTS, low_y + (high_y - low_y) * b / _SPOTS) for a, b in grid]
-    for place in sorted(places, key=lambda p: (p.x - middle.x) ** 2 + (p.y - middle.y) ** 2):
-        wide, high = width / 2 + _CLEAR, height / 2 + _CLEAR
-        if any(abs(x - place.x) < wide and abs(y - place.y) < high for x, y in near):
-            continue
-        if sum(_crossings(corners, place) for corners in outlines) % 2:
-            return Point(place.x - width / 2, place.y - height / 2)
-    return None
+def _filled(outlines: Sequence[Curve]) -> Region:
+    """The part without its holes, which turn back."""
+    *holes, outer = (path._replace(pen=Pen.TINT) for path in outlines)
+    way = area(outer) > 0
+    return Region((outer, *(turned_back(hole) if (area(hole) > 0) == way else hole for hole in holes)), Pen.TINT)
 
 
-def _corners(path: Curve) -> list[Point]:
-    points = [path.start]
-    for end, through in path.steps:
-        points += [end] if through is None else [through, end]
-    return points
-
-
-def _along(one: Point, other: Point) -> Iterator[Point]:
-    """Points from one to the other, close enough to each other that no word slips between them."""
-    count = max(1, int(max(abs(other.x - one.x), abs(other.y - one.y)) / _STEP) + 1)
-    for k in range(count):
-        yield Point(one.x + (other.x - one.x) * k / count, one.y + (other.y - one.y) * k / count)
-
-
-def _crossings(corners: Sequence[Point], place: Point) -> int:
-    """How often a ray from `place` to the right crosses a closed line."""
-    return sum(
-        (one.y > place.y) != (other.y > place.y)
-        and place.x < one.x + (place.y - one.y) / (other.y - one.y) * (other.x - one.x)
-        for one, other in pairwise([*corners, corners[0]])
+def _label(outline: Outline, label: Label, words: Catalogue, metrics: FontMetrics) -> list[Shape]:
+    """A ring with the number of the part, with how many or which of many beside or under it where that finds room."""
+    said = (
+        words.say(JobSheet.TIMES, count=1)
+        if label.copies == 1
+        else words.say(JobSheet.WHICH, which=label.which, count=label.copies)
     )
+    wide, tall, across = metrics.width(said, SMALL), metrics.cap * SMALL, 2 * RING
+    if at := spot_in(outline, across + _WHITE + wide, across):
+        middle = at.y + RING
+        text = beside(said, Point(at.x + across + _WHITE, middle), metrics, 1)
+        return [*ring(Point(at.x + RING, middle), str(label.number), metrics), text]
+    if at := spot_in(outline, max(across, wide), across + _WHITE + tall):
+        middle = at.x + max(across, wide) / 2
+        over = Point(middle, at.y + tall + _WHITE + RING)
+        return [*ring(over, str(label.number), metrics), centred(said, Point(middle, at.y + tall / 2), metrics)]
+    if at := spot_in(outline, across, across):
+        return ring(Point(at.x + RING, at.y + RING), str(label.number), metrics)
+    return []
+
+
+def _square(
+    box: Box, board: Box, taken: Sequence[Box], words: Catalogue, metrics: FontMetrics
+) -> tuple[list[Shape], Box]:
+    """The reference square, its size in it, and what it is for beside it, where nothing stands there."""
+    shapes: list[Shape] = [rectangle(*box, Pen.OUTLINE)]
+    middle = Point((box[0] + box[2]) / 2, (box[1] + box[3]) / 2)
+    if any(_meet(box, each) for each in taken):
+        return shapes, box
+    if box[2] - box[0] >= _IN_SQUARE:
+        x = middle.x - metrics.width(f"{SIDE:g}", FIGURE, Pen.STRONG) / 2
+        at = Point(x, middle.y - metrics.cap * FIGURE / 2)
+        shapes.append(Text(at, FIGURE, f"{SIDE:g}", pen=Pen.STRONG))
+    said = words.say(JobSheet.SQUARE)
+    for wide in (44.0, 60.0, 80.0):
+        rows = wrap(said, SMALL, wide, metrics)
+        reach = max(metrics.width(row, SMALL) for row in rows)
+        high = (len(rows) - 1) * _LINE + metrics.cap * SMALL
+        left = box[2] + 2.0
+        y = max(middle.y, board[1] + high / 2 + 2.6)
+        own = (left - 1, y - high / 2 - 1.5, left + reach + 1, y + high / 2 + 1.5)
+        if _inside(own, board) and not any(_meet(own, each) for each in taken):
+            first = y + high / 2 - metrics.cap * SMALL
+            shapes += [Text(Point(left, first - k * _LINE), SMALL, row) for k, row in enumerate(rows)]
+            return shapes, (box[0], min(box[1], own[1]), own[2], max(box[3], own[3]))
+    return shapes, box
+
+
+def _free_words(board: Box, taken: Sequence[Box], words: Catalogue, metrics: FontMetrics) -> list[Shape]:
+    """Where a wide place of the board is free: that it is."""
+    said = words.say(JobSheet.FREE)
+    wide, tall = metrics.width(said, SMALL) / 2, metrics.cap * SMALL / 2
+    best, at = _FREE, None
+    for a, b in product(range(1, _STEPS), repeat=2):
+        x = board[0] + (board[2] - board[0]) * a / _STEPS
+        y = board[1] + (board[3] - board[1]) * b / _STEPS
+        own = (x - wide, y - tall, x + wide, y + tall)
+        room = min(own[0] - board[0], own[1] - board[1], board[2] - own[2], board[3] - own[3])
+        room = min([room, *(_apart(own, each) for each in taken)])
+        if room > best:
+            best, at = room, Point(x, y)
+    return [centred(said, at, metrics)] if at else []
+
+
+def _apart(one: Box, other: Box) -> float:
+    """The white between two boxes along the wider way; negative where they meet."""
+    return max(one[0] - other[2], other[0] - one[2], one[1] - other[3], other[1] - one[3])
+
+
+def _inside(one: Box, board: Box) -> bool:
+    return board[0] + 1 < one[0] and board[1] + 1 < one[1] and one[2] < board[2] - 1 and one[3] < board[3] - 1
+
+
+def _meet(one: Box, other: Box) -> bool:
+    return _apart(one, other) < 0

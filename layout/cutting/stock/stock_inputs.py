@@ -11,7 +11,7 @@ from layout.messages.catalogue import Role
 from layout.messages.roles import StockHelp
 from layout.values.units import Length
 
-_COLOURS = {"engrave": "#27358d", "score": "#2f9a74", "cut": "#c9391f", "reference": "#a19a8e"}
+_COLOURS = {"engrave": "#c39a6b", "score": "#7a6f8f", "cut": "#4a2c2a", "reference": "#a19a8e"}
 _COLOUR = {
     "engrave": StockHelp.COLOURS_ENGRAVE,
     "score": StockHelp.COLOURS_SCORE,

@@ -30,7 +30,6 @@ MESSAGES: dict[Role, str | Plural] = {
     Caliper.SLOT: "{slot} mm, cut {narrower} mm narrower than drawn",
     SheetNeed.NESTED: needs("a sheet of at least {width} x {height} mm, edges of {edge} mm included, for {part}"),
     SheetNeed.COPIES: "copies of {part}",
-    SheetNeed.FREE: "{width} x {height} mm free on {sheet}",
     SheetNeed.EACH: needs("paper on which each part takes at most {most} sheets"),
     SheetNeed.WHOLE: needs("a sheet that holds every part in one piece"),
     SheetNeed.STRAIGHT: needs("a sheet that holds the part straight"),

@@ -4,7 +4,7 @@ from layout.messages.roles.cutting import CutNeed, CutNote, CutWord
 from layout.messages.roles.estimate import Add, Narrow, Pairing, Reason, Room, Stated
 from layout.messages.roles.frame import Beam, EndNeed, Travel
 from layout.messages.roles.help import KitHelp, StockHelp
-from layout.messages.roles.job import JobSheet
+from layout.messages.roles.job import Colour, JobSheet
 from layout.messages.roles.kit import Cross, Table, WindingNeed
 from layout.messages.roles.printed import Check, Count, Gauge, Grid, Guide, Sheet, Strip, Winding
 from layout.messages.roles.questions import Question
@@ -36,6 +36,7 @@ __all__ = [
     "Beam",
     "Caliper",
     "Check",
+    "Colour",
     "Computed",
     "Conflict",
     "Count",

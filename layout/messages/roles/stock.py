@@ -35,7 +35,6 @@ class SheetNeed(Role):
 
     NESTED = "sheetneed.nested"
     COPIES = "sheetneed.copies"
-    FREE = "sheetneed.free"
     EACH = "sheetneed.each"
     WHOLE = "sheetneed.whole"
     STRAIGHT = "sheetneed.straight"

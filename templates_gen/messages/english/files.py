@@ -13,9 +13,9 @@ from templates_gen.messages.roles.files import (
     Titles,
 )
 
-_TAKEN = "of {width:g} x {height:g} mm, by area at least {least}, {waste} % waste; time {time}"
+_TAKEN = "of {width:g} x {height:g} mm, by area at least {least}, {waste} % waste. {time}"
 _ONE, _MORE = f"Boards: {{sheets}} sheet {_TAKEN}", f"Boards: {{sheets}} sheets {_TAKEN}"
-_PRICE = "; about {cost:.2f} in the money of the stock file"
+_PRICE = " About {cost:.2f} in the money of the stock file"
 _NO_TIME = f"{_PRICE}, the cutter's time left out"
 
 MESSAGES: dict[Role, str | Plural] = {
@@ -49,7 +49,7 @@ MESSAGES: dict[Role, str | Plural] = {
     Carried.NO_KIT: "a wrap gauge without a kit was proven when it was made, and carries no kit to check it against",
     Titles.GUIDES: "all guides",
     Titles.JOB: "cutting job",
-    Boards.NOTE: Plural("sheets", f"{_ONE}.", f"{_MORE}."),
+    Boards.NOTE: Plural("sheets", _ONE, _MORE),
     Boards.PRICED: Plural("sheets", f"{_ONE}{_PRICE}.", f"{_MORE}{_PRICE}."),
     Boards.PRICED_SHEETS: Plural("sheets", f"{_ONE}{_NO_TIME}.", f"{_MORE}{_NO_TIME}."),
     Left.NOT_MADE: "{name} is not made: {why}",

@@ -1,193 +1,247 @@
-"""The job sheet as its file shows it: material, kerf and operations from the stock, amounts by a comparison.
-
-Which parts there are, and how large, is asked of the builders: each of their parts is proven in a file of its own. So
-what is said of parts, waste, lengths and time is compared with these parts, measured another way; it is no second
-way to the parts themselves.
-"""
+"""The job sheets as their file shows them: every board's picture, list, operations and words against kit and stock."""
 
 from __future__ import annotations
 
-import math
+import re
 from collections import Counter
-from collections.abc import Iterator, Mapping
-from itertools import pairwise
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import dataclass, field
+from functools import cached_property
 
-from layout.cutting.products import CUT_PRODUCTS, cut_suiting
 from layout.cutting.stock.stock import Stock
 from layout.drawing.pens import Pen
-from layout.drawing.shapes import Curve, Point, Text
-from layout.drawing.sheet import Part
-from layout.messages.english import ENGLISH
+from layout.drawing.shapes import Box, Curve, Point, Region
+from layout.drawing.sheet import Part, Piece, Sheet
+from layout.messages.catalogue import Catalogue
 from layout.messages.roles import JobSheet
 from layout.plan import Plan
-from layout.values.errors import FieldError
-from templates_gen.lettering.fonts import metrics
-from templates_gen.lettering.outlines import contours_of
-from templates_gen.messages.roles.proof_cut import Job
-from templates_gen.verify.cut_parts.job_words import number_in, rows_of, said_of, several_in, values_in
-from templates_gen.verify.finding import Finding, Findings, finding
+from layout.values.numerals import say_number
+from templates_gen.messages.roles.proof import Proof
+from templates_gen.messages.roles.proof_cut import Board, Job
+from templates_gen.verify.cut_parts.job_amounts import Needed, needed_parts, work_on
+from templates_gen.verify.cut_parts.job_picture import Picture, alike, read_picture
+from templates_gen.verify.cut_parts.job_sentences import OPERATIONS, Choice, amounts, colours, sentences, steps
+from templates_gen.verify.finding import NOTHING, Finding, Findings, finding
 from templates_gen.verify.finding import said as place
-from templates_gen.verify.found_parts import FoundPart
-from templates_gen.verify.whole_boards import copies
+from templates_gen.verify.found_parts import FoundPart, found_on
+from templates_gen.verify.said import Word, account, squeezed
 
-_OPERATIONS = ("engrave", "score", "cut", "reference")
-_SCAN = 0.1  # mm between the lines that engrave an area, stated again on purpose
-_RULES = (
-    JobSheet.RULE_SHOP,
-    JobSheet.RULE_WATCH,
-    JobSheet.RULE_AIR,
-    JobSheet.RULE_EYES,
-    JobSheet.RULE_MATERIAL,
-    JobSheet.RULE_PARTS,
-)
-_PARTS = (JobSheet.PARTS_ONCE, JobSheet.PARTS_SOME, JobSheet.PARTS_MANY)
-_WASTE_WITHIN, _MINUTES_WITHIN = 0.051, 0.051
-_WITHIN = {"engrave": 0.51, "score": 0.000_51, "cut": 0.000_51}
-"""By how much a number that is written short may differ: half of its last figure, and a little for floats."""
+_LEVEL = 1e-3  # mm
+_ROW = 0.6  # words and numbers in rings whose baselines are closer than this, in mm, stand in one row
+_BLANKS, _UNDER = 3, 1.5  # lines to write on in a row, and how far under its baseline they lie at most
+_SWATCHES = {"engrave": (1, 10.0, 4.4), "score": (4, 1.9, 1.6), "cut": (1, 10.0, 1.6)}
+"""How many boxes the sign of an operation has, how wide and how high in mm: stated again on purpose."""
 
 
-def prove_facts(plan: Plan, stock: Stock, seen: FoundPart) -> Findings:
-    """Material, thickness, sheets, parts, waste, kerf, operations with colour and amount, and the time."""
-    rows, parts = rows_of(seen), _parts(plan, stock)
-    work = _work(parts)
-    wrong = [
-        *_plain(rows, stock),
-        *_sheets(rows, stock, parts),
-        *_amounts(rows, stock, work),
-        *_time(said_of(rows, JobSheet.TIME), stock, work),
-    ]
-    return Findings(0.0, tuple(each.at(place(Job.SHEET)) for each in wrong))
+@dataclass
+class BoardSheets:
+    """What the sheets of one board show: the one with its picture, and those that go on with its lists."""
+
+    seen: list[FoundPart]
+    stock: Stock
+    found: list[Finding] = field(default_factory=list)
+
+    @cached_property
+    def picture(self) -> Picture:
+        """What the first of them shows."""
+        return read_picture(self.stock, self.seen[0])
+
+    @cached_property
+    def on_board(self) -> list[Word]:
+        """The words inside the outline of the board, or between it and rings round it."""
+        return [word for word in self.seen[0].words() if _inside(word[0], self.picture.board)]
+
+    @cached_property
+    def rows(self) -> list[list[Word]]:
+        """All other words, row by row, downward, each from left to right."""
+        rows: list[list[Word]] = []
+        for seen in self.seen:
+            first = len(rows)
+            words = [word for word in seen.words() if not (seen is self.seen[0] and word in self.on_board)]
+            for word in sorted(words, key=lambda each: -each[0].y):
+                if len(rows) == first or rows[-1][0][0].y - word[0].y > _ROW:
+                    rows.append([])
+                rows[-1].append(word)
+        return [sorted(row, key=lambda word: word[0].x) for row in rows]
 
 
-def _parts(plan: Plan, stock: Stock) -> list[Part]:
-    """Every part on the boards, with all copies of it."""
-    needed = copies(plan.kit, stock)
-    found: list[Part] = []
-    for name in cut_suiting(plan):
-        try:
-            built = CUT_PRODUCTS[name].builds(plan, stock, metrics()) if name != "trial-cut" else ()
-        except FieldError:  # the stock cannot give it: it is on no board
+def prove_job(plan: Plan, stock: Stock, sheets: Sequence[Sheet], laid: Sequence[Sequence[Piece]]) -> Findings:
+    """Every board once, with all parts that kit and stock ask for among them, and all that must be said of each."""
+    boards: list[BoardSheets] = []
+    total = NOTHING
+    for number, (sheet, pieces) in enumerate(zip(sheets, laid, strict=True), 1):
+        found, wrong = found_on(sheet, pieces, place(Proof.SHEET, number=number))
+        total += wrong
+        for seen in found:
+            if seen.part.name == "job-board":
+                boards.append(BoardSheets([seen], stock))
+            elif boards:
+                boards[-1].seen.append(seen)
+    if total.problems or not boards:
+        return total + (NOTHING if boards else Findings(0.0, (finding(Board.BOARDS, boards=0),)))
+    needed, refused = needed_parts(plan, stock)
+    met, numbers = Counter[str](), dict[int, str]()
+    wrong_ones: list[Finding] = []
+    for k, board in enumerate(boards, 1):
+        if board.picture.wrong:
+            wrong_ones += [each.at(place(Board.PICTURE)) for each in board.picture.wrong]
             continue
-        found += [part for part in built for _ in range(needed.get(part.name, 1))]
-    return found
+        wrong_ones += _board(board, (k, len(boards)), needed, (met, numbers), refused, plan.words)
+    lacking = {each.part.title: each.copies for each in needed if met[each.part.title] != each.copies}
+    wrong_ones += [finding(Job.COPIES, title=title, found=met[title], wanted=count) for title, count in lacking.items()]
+    return total + Findings(0.0, tuple(each.at(place(Job.SHEET)) for each in wrong_ones))
 
 
-def _work(parts: list[Part]) -> dict[str, float]:
-    """Metres cut and scored, and mm2 engraved."""
-    shapes = [shape for part in parts for shape in part.shapes]
-    lines = {
-        name: sum(_length(shape) for shape in shapes if isinstance(shape, Curve) and shape.pen is pen) / 1000
-        for name, pen in (("cut", Pen.THROUGH), ("score", Pen.SCORE))
-    }
-    words = [shape for shape in shapes if isinstance(shape, Text) and shape.pen is Pen.ENGRAVE]
-    return {**lines, "engrave": abs(sum(_area(contour) for text in words for contour in contours_of(text)))}
+def _board(
+    board: BoardSheets,
+    number: tuple[int, int],
+    needed: Sequence[Needed],
+    so_far: tuple[Counter[str], dict[int, str]],
+    refused: Sequence[str],
+    words: Catalogue,
+) -> Iterator[Finding]:
+    """What is wrong on the sheets of one board; adds its parts to those met `so_far`, and its numbers."""
+    met, numbers = so_far
+    rows = list(_listed(board, needed, words))
+    here: list[Part] = []
+    for ring, kind, count in rows:
+        here += [kind.part] * count
+        if numbers.setdefault(ring, kind.part.title) != kind.part.title:
+            yield finding(Board.NUMBER)
+    yield from _shown(board, rows)
+    yield from _instances(board, rows, met, words)
+    for _, kind, count in rows:
+        met[kind.part.title] += count
+    work = work_on(here)
+    choices = list(sentences(board.stock, here, work, number, words))
+    choices += [[words.say(JobSheet.NOT_HERE, why=each)] for each in refused]
+    choices += [[each] for each in steps(board.stock, words)]
+    for name, role in OPERATIONS.items():
+        choices += [[words.say(role)], amounts(work, words)[name], colours(board.stock, words)[name]]
+    said = [word for row in board.rows for word in row]
+    everything = squeezed("".join(words for _, words in said))
+    wanted = [_one_of(choice, said, everything) for choice in choices]
+    wanted += [each for _, kind, count in rows for each in (kind.part.title, *_size_and_times(kind.part, count, words))]
+    yield from account(said, wanted).wrong
+    yield from _operations(board, amounts(work, words), colours(board.stock, words), words)
+    yield from _in_order(board, steps(board.stock, words))
 
 
-def _length(path: Curve) -> float:
-    total, start = 0.0, path.start
-    for end, through in path.steps:
-        total += math.dist(start, end) if through is None else _arc(start, through, end)
-        start = end
-    return total + (math.dist(start, path.start) if path.closed else 0.0)
+def _one_of(choice: Choice, said: Sequence[Word], everything: str) -> str:
+    """That of several ways to say a message which is there; else the first."""
+    whole = {words for _, words in said}
+    return next((each for each in choice if each in whole or squeezed(each) in everything), choice[0])
 
 
-def _arc(start: Point, through: Point, end: Point) -> float:
-    """By Heron: three sides give the radius a b c / (4 area), each chord its angle 2 asin(chord / 2 r)."""
-    a, b, c = math.dist(start, through), math.dist(through, end), math.dist(start, end)
-    area = abs((through.x - start.x) * (end.y - start.y) - (end.x - start.x) * (through.y - start.y)) / 2
-    radius = a * b * c / (4 * area)
-    return 2 * radius * (math.asin(a / (2 * radius)) + math.asin(b / (2 * radius)))
+def _size_and_times(part: Part, count: int, words: Catalogue) -> tuple[str, str]:
+    short, long = sorted((part.length, part.height))
+    size = words.say(JobSheet.SIZE, length=say_number(long, 1), height=say_number(short, 1))
+    return size, words.say(JobSheet.TIMES, count=count)
 
 
-def _area(points: list[Point]) -> float:
-    """A fan of triangles from the first corner."""
-    x, y = points[0]
-    return sum(((b.x - x) * (c.y - y) - (c.x - x) * (b.y - y)) / 2 for b, c in pairwise(points[1:]))
+def _listed(board: BoardSheets, needed: Sequence[Needed], words: Catalogue) -> Iterator[tuple[int, Needed, int]]:
+    """Number, kind and count of every entry in the list: a number in a ring, then title, size and how many."""
+    for row in board.rows:
+        for k in range(len(row) - 3):
+            (_, ring), (_, title), (_, size), (_, times) = row[k : k + 4]
+            figures = re.search(r"\d{1,6}", times)
+            count = int(figures[0]) if figures else 0
+            for kind in needed if ring.isdecimal() else ():
+                said = kind.part.title, *_size_and_times(kind.part, count, words)
+                if said == (title, size, times):
+                    yield int(ring), kind, count
 
 
-def _plain(rows: Mapping[str, str], stock: Stock) -> Iterator[Finding]:
-    material = ENGLISH.say(JobSheet.MATERIAL_IS, material=stock.material, stock=stock.name)
-    wanted = {
-        JobSheet.MATERIAL: material,
-        JobSheet.THICKNESS: ENGLISH.say(JobSheet.THICKNESS_IS, thick=f"{stock.thickness:g}"),
-    }
-    for label, words in wanted.items():
-        if said_of(rows, label).replace(" ", "") != words.replace(" ", ""):  # a long name is broken anywhere
-            yield finding(Job.STOCK, label=label, found=said_of(rows, label), wanted=words)
-    kerf = place(JobSheet.KERF_ONE, kerf=f"{stock.kerf_x:g}")
-    if stock.kerf_x != stock.kerf_y:
-        kerf = place(JobSheet.KERF_TWO, up=f"{stock.kerf_x:g}", across=f"{stock.kerf_y:g}")
-    drawn = JobSheet.KERF_DRAWN if stock.kerf_drawn else JobSheet.KERF_LEFT
-    if said_of(rows, JobSheet.KERF) != ENGLISH.say(drawn, kerf=kerf):
-        yield finding(Job.KERF, words=said_of(rows, JobSheet.KERF))
-    grain = place(JobSheet.GRAIN_ALONG, grain=stock.grain) if stock.grain != "none" else place(JobSheet.GRAIN_NONE)
-    if said_of(rows, JobSheet.GRAIN) != ENGLISH.words_of(grain):
-        yield finding(Job.GRAIN, words=said_of(rows, JobSheet.GRAIN))
-
-
-def _sheets(rows: Mapping[str, str], stock: Stock, parts: list[Part]) -> Iterator[Finding]:
-    titles = Counter(part.title for part in parts)
-    many = {title: count for title, count in titles.items() if count > 1}
-    found = said_of(rows, JobSheet.PARTS)
-    sheets = values_in(said_of(rows, JobSheet.SHEETS), JobSheet.SHEETS_ARE)
-    role, said = next(((each, said) for each in _PARTS if (said := values_in(found, each))), (None, None))
-    if sheets is None or said is None:
-        yield finding(Job.NO_COUNTS)
+def _shown(board: BoardSheets, rows: Sequence[tuple[int, Needed, int]]) -> Iterator[Finding]:
+    """Whether the picture shows what the list names, each as often, with its number, in its size."""
+    counts = Counter(shown.number for shown in board.picture.shown)
+    if counts != Counter({ring: count for ring, _, count in rows}) or len({ring for ring, *_ in rows}) != len(rows):
+        yield finding(Board.PARTS).at(place(Board.PICTURE))
         return
-    count, width, height, least = (number_in(sheets[name]) for name in ("count", "width", "height", "least"))
-    area = sum(part.length * part.height for part in parts)
-    bound = math.ceil(area / (stock.width * stock.height) - 1e-9)
-    if (width, height) != (stock.width, stock.height) or not bound <= least <= count:
-        size = said_of(rows, JobSheet.SHEETS)
-        yield finding(Job.SHEETS, found=size, width=stock.width, height=stock.height, bound=bound)
-    waste = 100 * (1 - area / (count * stock.width * stock.height)) if count > 0 else math.nan
-    if number_in(said["count"]) != len(parts) or not abs(number_in(said["waste"]) - waste) <= _WASTE_WITHIN:
-        yield finding(Job.PARTS, found=found, parts=len(parts), waste=waste)
-    often = {title: number_in(times) for times, title in several_in(said.get("many", ""))}
-    if often != many or role != _PARTS[0 if not many else 1 if len(many) < len(titles) else 2]:
-        yield finding(Job.COPIES, found=found, wanted=dict(titles))
+    kinds = {ring: kind.part for ring, kind, _ in rows}
+    if not all(alike(each, (kinds[each.number].length, kinds[each.number].height)) for each in board.picture.shown):
+        yield finding(Board.PARTS).at(place(Board.PICTURE))
 
 
-def _amounts(rows: Mapping[str, str], stock: Stock, work: Mapping[str, float]) -> Iterator[Finding]:
-    order = {}
-    for label in rows:
-        numbered = values_in(label, JobSheet.NUMBERED)
-        name = numbered["what"] if numbered else label
-        if name in _OPERATIONS:
-            order[name] = rows[label]
-    if tuple(order) != _OPERATIONS:
-        yield finding(Job.OPERATIONS, found=", ".join(order))
-        return
-    for name, words in order.items():
-        role = JobSheet.REFERENCE_IS if name == "reference" else JobSheet.OPERATION_IS
-        said = values_in(words, role) or {}
-        if said.get("code") != stock.operations[name].colour:
-            yield finding(Job.COLOUR, found=words, name=name, colour=stock.operations[name].colour)
-        if name in work and not abs(_amount(name, said.get("amount", "")) - work[name]) <= _WITHIN[name]:
-            yield finding(Job.AMOUNT, found=said.get("amount"), name=name, wanted=work[name])
+def _instances(
+    board: BoardSheets, rows: Sequence[tuple[int, Needed, int]], met: Mapping[str, int], words: Catalogue
+) -> Iterator[Finding]:
+    """What is said on the board: how many of a part, or which of many, what the square is for, and that room is free.
+
+    Each at most once for each part; where a part is small, nothing but its ring.
+    """
+    allowed = [words.say(JobSheet.SQUARE), words.say(JobSheet.FREE)]
+    for _, kind, count in rows:
+        first = met[kind.part.title]
+        for which in range(first + 1, first + count + 1):
+            one, many = words.say(JobSheet.TIMES, count=1), (which, kind.copies)
+            allowed.append(one if kind.copies == 1 else words.say(JobSheet.WHICH, which=many[0], count=many[1]))
+    left = list(board.on_board)
+    for each in allowed:
+        word = next((word for word in left if word[1] == each), None)
+        if word:
+            left.remove(word)
+    yield from account(left, (), allowed[:1]).wrong
 
 
-def _amount(name: str, words: str) -> float:
-    """The area or the length that the words say; not a number where they say none."""
-    role, value = (JobSheet.AREA, "area") if name == "engrave" else (JobSheet.LENGTH, "length")
-    found = values_in(words, role)
-    return number_in(found[value]) if found else math.nan
+def _operations(
+    board: BoardSheets, much: Mapping[str, Choice], colour: Mapping[str, Choice], words: Catalogue
+) -> Iterator[Finding]:
+    """Whether the operations stand in their order, each with its number, sign, amount and colour, and three blanks."""
+    places: list[float] = []
+    for number, (name, role) in enumerate(OPERATIONS.items(), 1):
+        found = [
+            (k, row)
+            for k, row in enumerate(board.rows)
+            if [each for _, each in row][:2] == [str(number), words.say(role)]
+        ]
+        if len(found) != 1:
+            yield finding(Job.OPERATION, name=words.say(role))
+            continue
+        k, row = found[0]
+        there = [each for _, each in (*row, *(board.rows[k + 1] if k + 1 < len(board.rows) else []))]
+        if not any(each in there for each in much[name]):
+            yield finding(Job.AMOUNT, name=words.say(role), wanted=much[name][0])
+        if not any(each in there for each in colour[name]):
+            yield finding(Job.COLOUR, name=words.say(role), colour=board.stock.operations[name].colour)
+        seen = next(seen for seen in board.seen if row[1] in list(seen.words()))
+        y = row[1][0].y
+        places.append(k)
+        if not _sign(seen, name, row[1][0]):
+            yield finding(Job.SWATCH, name=words.say(role))
+        blanks = [path for path in seen.lines() if path.pen is Pen.HELP and y - _UNDER < path.start.y < y]
+        if len([path for path in blanks if abs(path.start.y - path.steps[0].end.y) < _LEVEL]) != _BLANKS:
+            yield finding(Job.BLANKS, name=words.say(role))
+    if places != sorted(places):
+        yield finding(Job.OPERATION, name=words.say(JobSheet.ENGRAVE))
 
 
-def _time(words: str, stock: Stock, work: Mapping[str, float]) -> Iterator[Finding]:
-    travels = {"cut": work["cut"] * 1000, "score": work["score"] * 1000, "engrave": work["engrave"] / _SCAN}
-    if any(travel and name not in stock.speeds for name, travel in travels.items()):
-        missing = [name for name in ("engrave", "score", "cut") if travels[name] and name not in stock.speeds]
-        if words != ENGLISH.say(JobSheet.TIME_UNKNOWN, operations=ENGLISH.all_of(missing)):
-            yield finding(Job.TIME, words=words)
-        return
-    minutes = sum(travel / stock.speeds[name] for name, travel in travels.items() if travel) / 60
-    said = values_in(words, JobSheet.TIME_IS)
-    if said is None or not abs(number_in(said["minutes"]) - minutes) <= _MINUTES_WITHIN:
-        yield finding(Job.MINUTES, found=words, wanted=minutes)
+def _sign(seen: FoundPart, name: str, at: Point) -> bool:
+    """Whether the sign of an operation stands to the left of its name, as high."""
+    count, wide, high = _SWATCHES[name]
+    boxes = [_box(s.contours[0]) for s in seen.shapes() if isinstance(s, Region) and s.pen in _SWATCH_PENS]
+    row = [box for box in boxes if box[1] < at.y + 1.5 < box[3] or box[1] < at.y + 0.7 < box[3]]
+    row = [box for box in row if box[2] < at.x]
+    return len(row) == count and all(
+        abs(box[2] - box[0] - wide) < 1e-3 and abs(box[3] - box[1] - high) < 1e-3 for box in row
+    )
 
 
-def prove_safety(_: Plan, __: Stock, seen: FoundPart) -> Findings:
-    """Every rule stands there, word for word."""
-    found = set(rows_of(seen).values())
-    return Findings(0.0, tuple(finding(Job.RULE, rule=rule) for rule in _RULES if ENGLISH.say(rule) not in found))
+_SWATCH_PENS = (Pen.HELD,)
+
+
+def _in_order(board: BoardSheets, wanted: Sequence[str]) -> Iterator[Finding]:
+    """Whether each thing to do has its number in front of it."""
+    for number, step in enumerate(wanted, 1):
+        starts = [row for row in board.rows if len(row) > 1 and row[0][1] == str(number)]
+        if not any(squeezed(step).startswith(squeezed(row[1][1])) for row in starts):
+            yield finding(Job.STEP, number=number)
+
+
+def _box(path: Curve) -> Box:
+    xs, ys = zip(*path.points(), strict=True)
+    return min(xs), min(ys), max(xs), max(ys)
+
+
+def _inside(at: Point, box: Box) -> bool:
+    return box[0] < at.x < box[2] and box[1] < at.y < box[3]

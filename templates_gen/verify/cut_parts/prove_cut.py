@@ -12,10 +12,8 @@ from layout.messages.catalogue import Message
 from layout.plan import Plan
 from templates_gen.messages.roles.proof import Laid, Proof
 from templates_gen.verify.cut_parts.bars import prove_end_bar, prove_peg_jig
-from templates_gen.verify.cut_parts.board_pictures import prove_picture
 from templates_gen.verify.cut_parts.combs import prove_comb, prove_winding_comb
 from templates_gen.verify.cut_parts.gauges import prove_gauge, prove_guide
-from templates_gen.verify.cut_parts.job import prove_facts, prove_safety
 from templates_gen.verify.cut_parts.sticks import prove_shed_stick, prove_square
 from templates_gen.verify.cut_parts.trial import prove_trial_cut
 from templates_gen.verify.finding import Findings, finding, said
@@ -35,9 +33,6 @@ CUT_PROOFS: Mapping[str, Callable[[Plan, Stock, FoundPart], Findings]] = {
     "peg-jig-near": prove_peg_jig,
     "peg-jig-far": prove_peg_jig,
     "reference-square": prove_square,
-    "job-facts": prove_facts,
-    "job-safety": prove_safety,
-    "job-board": prove_picture,
 }
 """By the name of a part: `proof(plan, stock, seen)`."""
 

@@ -1,175 +1,211 @@
 from __future__ import annotations
 
+import re
+from collections import Counter
 from dataclasses import replace
+from functools import cache
+from itertools import combinations
 
 import pytest
 import shapely
 from golden import listed, matches
-from kits import font_metrics, plan_of
+from ink import meetings
+from kits import KINDS, font_metrics, plan_of
 
-from layout.cutting.job.boards import boards_of, box_of
-from layout.cutting.job.job import Job, facts, safety
-from layout.cutting.job.picture import picture
+from layout.cutting.job.boards import Boards, boards_of, box_of
+from layout.cutting.job.job import Job
+from layout.cutting.job.pages import job_pages
+from layout.cutting.job.picture import board_shapes
 from layout.cutting.job.work import work_of
 from layout.cutting.products import CUT_PRODUCTS, turns
 from layout.cutting.stock.stock import Stock
 from layout.drawing.pens import Pen
-from layout.drawing.shapes import Curve, Text
-from layout.drawing.sheet import Part
+from layout.drawing.shapes import Box, Curve, Point, Shape, Text
+from layout.drawing.sheet import Part, Sheet, painted
+from layout.messages.english import ENGLISH
+from templates_gen.files.outputs import Outputs
 from templates_gen.inputs.stock_file import built_in
 from templates_gen.lettering.outlines import outlined
 
 SPEEDS = {"engrave": 200.0, "score": 60.0, "cut": 12.0}
 BIRCH = replace(built_in(), width=600.0, height=400.0, grain="x")
 FAST = replace(BIRCH, speeds=SPEEDS, prices={"sheet": 4.5, "minute": 0.8})
+SIZE = (166.0, 220.7)
+"""The field of the common sheet under its head."""
 
 
-def job_for(stock: Stock, copies: int = 1) -> Job:
-    """The job of the test kit's combs."""
+@cache
+def boards_for(width: float, height: float, grain: str, copies: int = 1) -> Boards:
+    """The boards of the test kit's combs."""
+    stock = replace(FAST, width=width, height=height, grain=grain)
     plan, metrics = plan_of(), font_metrics()
     parts = [part for name in ("comb", "winding-comb") for part in CUT_PRODUCTS[name].builds(plan, stock, metrics)]
-    boards = boards_of(parts * copies, turns(stock), stock, metrics)
+    return boards_of(parts * copies, turns(stock), stock, metrics)
+
+
+def job_of(boards: Boards, stock: Stock = FAST) -> Job:
+    """The job of these boards, of another stock of their size."""
     works = tuple(work_of(outlined(boards.sheet(k)).shapes) for k in range(1, len(boards.sheets) + 1))
-    return Job(boards, works)
+    files = tuple(f"board-{k}of{len(works)}" for k in range(1, len(works) + 1))
+    return Job(
+        replace(boards, stock=replace(stock, width=boards.stock.width, height=boards.stock.height)), works, files
+    )
 
 
-def said(part: Part) -> str:
-    """All words of a part, line by line."""
-    return "\n".join(shape.words for shape in part.shapes if isinstance(shape, Text))
+def job_for(stock: Stock = FAST) -> Job:
+    """The job of the test kit's combs on one board."""
+    return job_of(boards_for(stock.width, stock.height, stock.grain), stock)
 
 
-def test_the_card_says_what_is_cut_and_how() -> None:
-    """Material, thickness, sheets, kerf, the operations in order with colour and amount, the time as an estimate."""
-    job = job_for(FAST)
-    words = said(facts(job, 110.0, font_metrics()))
-    assert "birch plywood (birch plywood 3 mm)" in words
-    assert "1 of 600 x 400 mm; by area at least 1" in words
-    assert "0.2 mm, drawn in: the machine's own compensation stays off" in words
-    assert "runs along x; no part is turned across it" in words
-    order = [words.index(each) for each in ("1  engrave", "2  score", "3  cut", "reference", "Time")]
-    assert order == sorted(order)
-    assert f"red, #c9391f; {job.work.cut / 1000:.3f} m" in words
-    assert "grey, #a19a8e; nothing runs it" in words
+def pages(job: Job, size: tuple[float, float] = SIZE) -> list[Part]:
+    """Its sheets' parts."""
+    return list(job_pages(job, size, ENGLISH, font_metrics()))
+
+
+def said(parts: list[Part]) -> str:
+    """All words of the parts, row by row, from left to right."""
+    texts = [(part, shape) for part in parts for shape in part.shapes if isinstance(shape, Text)]
+    order = sorted(texts, key=lambda each: (parts.index(each[0]), -round(each[1].at.y), each[1].at.x))
+    return " ".join(text.words for _, text in order)
+
+
+def test_the_sheet_says_what_is_cut_and_how() -> None:
+    """Stock, files, parts, operations in order with colour and amount, kerf, the time as an estimate."""
+    job = job_for()
+    (page,) = pages(job)
+    words = said([page])
+    assert page.purpose == "One board of birch plywood, 3 mm, 600 x 400 mm."
+    assert "Files: board-1of1, .svg or .dxf." in words
+    assert "The grain runs along x; no part is turned across it." in words
+    assert "The kerf, 0.2 mm, is drawn in: switch the machine's own off." in words
+    rows = (f"1 engrave sand #c39a6b {job.work.engrave / 100:.1f} cm2", "2 score heather #7a6f8f", "3 cut bark #4a2c2a")
+    assert [words.index(each) for each in rows] == sorted(words.index(each) for each in rows)
+    assert re.search(rf"#4a2c2a {job.work.cut / 1000:.2f}\d* m", words)
+    assert "Nothing runs what is grey, #a19a8e." in words
     seconds = job.work.engrave / 0.1 / 200 + job.work.score / 60 + job.work.cut / 12
     assert f"about {seconds / 60:.1f} min, an estimate" in words
 
 
 def test_a_kerf_left_to_the_machine_is_told() -> None:
-    """Where the kerf is not drawn in, the card says who has to see to it; two kerfs are known apart."""
-    words = said(facts(job_for(replace(FAST, kerf_drawn=False)), 110.0, font_metrics()))
-    assert "0.2 mm, not drawn in: the machine itself must keep" in words
-    words = said(facts(job_for(replace(FAST, kerf_x=0.21, kerf_y=0.19)), 150.0, font_metrics()))
-    assert "0.21 mm where a cut runs up the sheet, 0.19 mm across it, drawn in" in words
+    """Where the kerf is not drawn in, a step says who has to see to it; two kerfs are known apart."""
+    words = said(pages(job_for(replace(FAST, kerf_drawn=False))))
+    assert "0.2 mm, is not drawn in: the machine itself must keep clear" in words
+    words = said(pages(job_for(replace(FAST, kerf_x=0.21, kerf_y=0.19))))
+    assert "0.21 mm where a cut runs up the sheet, 0.19 mm across it, is drawn in" in words
 
 
 def test_a_time_that_is_not_known_is_not_told() -> None:
-    """Without speeds the card names those that are missing."""
-    words = said(facts(job_for(BIRCH), 150.0, font_metrics()))
-    assert "unknown: add speeds for engrave, score and cut to the stock file" in words
+    """Without speeds the sheet names those that are missing."""
+    words = said(pages(job_for(BIRCH)))
+    assert "Time unknown: add speeds for engrave, score and cut to the stock file." in words
 
 
 def test_nothing_is_said_of_money() -> None:
     """Prices stand in the stock file and on no page."""
-    job = job_for(FAST)
-    parts = [facts(job, 85.0, font_metrics()), safety(85.0, font_metrics()), picture(job, 1, 170, 120, font_metrics())]
-    assert all("4.5" not in said(part) and "0.8" not in said(part) and "pric" not in said(part) for part in parts)
+    words = said(pages(job_for()))
+    assert all(each not in words for each in ("4.5 ", "0.8 ", "pric", "money"))
+
+
+def test_parts_that_are_alike_have_one_number_and_are_counted() -> None:
+    """On two boards: each kind keeps its number, every copy says which it is, and both lists add up to all."""
+    job = job_of(boards_for(300.0, 250.0, "none", 4))
+    assert len(job.works) > 1
+    kinds = job.kinds()
+    assert [kind.number for kind in kinds.values()] == [1, 2, 3]
+    labels = [label for board in range(1, len(job.works) + 1) for label in job.labels(board)]
+    assert Counter((label.number, label.which, label.copies) for label in labels) == Counter(
+        (number, which, 4) for number in (1, 2, 3) for which in (1, 2, 3, 4)
+    )
+    listed_ = re.findall(r"([A-Z][a-z, ]+) [\d.]+ x [\d.]+ x (\d+)", said(pages(job)))
+    totals: Counter[str] = Counter()
+    for title, count in listed_:
+        totals[title] += int(count)
+    assert totals == dict.fromkeys((kind.part.title for kind in kinds.values()), 4)
+
+
+def test_the_picture_is_as_wide_as_the_field() -> None:
+    """A board of the usual form takes nearly all of it, with its lists on the same sheet."""
+    (page,) = pages(job_for())
+    (edge,) = [box for path, box in closed(page.shapes, Pen.LIMIT)]
+    assert edge[2] - edge[0] > 0.9 * SIZE[0]
+
+
+SIZES = ((600.0, 400.0), (300.0, 900.0), (1200.0, 300.0), (3000.0, 2000.0))
+
+
+@pytest.mark.parametrize("size", SIZES)
+def test_the_picture_keeps_the_board_s_form(size: tuple[float, float]) -> None:
+    """The board is drawn in its own proportion, and every cut line lies inside it; no wider or higher than its room."""
+    for room in ((166.0, 110.0), (104.0, 60.0), (166.0, 40.0)):
+        shapes, edge = board_shapes(job_of(boards_for(*size, "none")), 1, *room, ENGLISH, font_metrics())
+        assert (edge[2] - edge[0]) / (edge[3] - edge[1]) == pytest.approx(size[0] / size[1])
+        board = shapely.box(*edge)
+        assert all(board.contains(shapely.box(*box)) for path, box in closed(shapes, Pen.HELP))
+        assert edge[2] - edge[0] <= room[0] + 1e-9
+        assert edge[3] - edge[1] <= room[1] + 1e-9
+
+
+def closed(shapes: object, pen: Pen) -> list[tuple[Curve, Box]]:
+    """Closed paths of a pen with their boxes."""
+    paths = [s for s in shapes if isinstance(s, Curve) and s.pen is pen and s.closed]  # type: ignore[attr-defined]
+    return [(path, shapely.LineString(path.points()).bounds) for path in paths]
+
+
+def test_the_golden_sheet() -> None:
+    """The sheet of the test kit's combs, place by place."""
+    (page,) = pages(job_for())
+    assert matches("job-board", listed(page))
 
 
 @pytest.mark.parametrize(
-    "words",
-    ["Extraction", "extinguisher", "never left alone", "interlocks", "eyes", "PVC or vinyl", "hydrogen chloride",
-     "no plastic", "trained", "own rules and the law"],
-)  # fmt: skip
-def test_the_rules_name_every_danger(words: str) -> None:
-    """Fumes, fire, eyes, poisonous plastics, untrained hands; local rules come first (common workshop rules)."""
-    text = " ".join(said(safety(85.0, font_metrics())).split())
-    assert words in text
-    assert text.index("own rules") < text.index("never left alone")
-
-
-def test_the_picture_numbers_what_it_lists() -> None:
-    """Each part's number stands inside it and in the list, with its title and size."""
-    job = job_for(FAST)
-    part = picture(job, 1, 170.0, 120.0, font_metrics())
-    words = said(part).splitlines()
-    assert words[0] == "Board 1 of 1, a picture not to scale"
-    assert [each for each in words if each.isdigit()] == ["1", "2", "3"]
-    listing = "\n".join(words[-3:])
-    for piece in job.boards.sheets[0][:-1]:
-        assert f"{piece.part.title}, {piece.part.length:.1f} x {piece.part.height:.1f} mm" in listing
-
-
-def test_the_picture_keeps_the_board_s_form() -> None:
-    """The board is drawn in its own proportion, and every cut line lies inside it."""
-    part = picture(job_for(FAST), 1, 170.0, 120.0, font_metrics())
-    paths = [shape for shape in part.shapes if isinstance(shape, Curve)]
-    (edge,) = [path for path in paths if path.pen is Pen.REGISTER and path.closed]
-    xs, ys = zip(*edge.points(), strict=True)
-    assert (max(xs) - min(xs)) / (max(ys) - min(ys)) == pytest.approx(600 / 400)
-    lines = [point for path in paths if path.pen is Pen.HELP for point in path.points()]
-    assert all(min(xs) < x < max(xs) and min(ys) < y < max(ys) for x, y in lines)
-
-
-def test_the_picture_fits_what_it_is_given() -> None:
-    """Whatever the proportion of the stock, the picture is no wider and no higher than asked for."""
-    for size in ((600.0, 400.0), (300.0, 900.0), (1200.0, 300.0)):
-        stock = replace(FAST, grain="none", width=size[0], height=size[1])
-        part = picture(job_for(stock), 1, 170.0, 110.0, font_metrics())
-        assert part.length <= 170.0
-        assert part.height <= 110.0 + 1e-9
-
-
-def test_the_golden_cards() -> None:
-    """The cards and the picture of the test kit, place by place."""
-    job = job_for(FAST)
-    parts = (facts(job, 85.0, font_metrics()), safety(85.0, font_metrics()), picture(job, 1, 170, 110, font_metrics()))
-    assert all(matches(part.name, listed(part)) for part in parts)
-
-
-@pytest.mark.parametrize(
-    ("width", "height", "copies"), [(600, 400, 1), (3000, 2000, 1), (3000, 2000, 9), (1500, 500, 4), (500, 1500, 12)]
+    ("width", "height", "copies"), [(600, 400, 1), (600, 400, 2), (3000, 2000, 1), (1500, 500, 3), (500, 900, 3)]
 )
-@pytest.mark.parametrize("room", [(85.0, 90.0), (170.0, 120.0)])
-def test_every_part_has_its_number_on_the_picture(
+@pytest.mark.parametrize("room", [(104.0, 90.0), (166.0, 110.0)])
+def test_every_part_has_its_ring_on_the_picture(
     width: float, height: float, copies: int, room: tuple[float, float]
 ) -> None:
-    """Inside it, or beside it at a line that ends in it; none lies on another, or on another part or its line."""
-    job = job_for(replace(FAST, grain="none", width=float(width), height=float(height)), copies)
-    part = picture(job, 1, *room, font_metrics())
+    """Inside it, or at the end of a line that begins in it; no ring lies on another, nor on another part."""
+    job = job_of(boards_for(float(width), float(height), "none", copies))
+    shapes, edge = board_shapes(job, 1, *room, ENGLISH, font_metrics())
     pieces = job.boards.sheets[0][:-1]
-    numbers = {shape.words: shape for shape in part.shapes if isinstance(shape, Text) and shape.words.isdigit()}
-    assert sorted(numbers, key=int) == [str(k) for k in range(1, len(pieces) + 1)]
-    paths = [shape for shape in part.shapes if isinstance(shape, Curve)]
-    (edge,) = [path for path in paths if path.pen is Pen.REGISTER and path.closed]
-    board = shapely.Polygon(edge.points())
-    scale = (board.bounds[2] - board.bounds[0]) / width
-    lies = [shapely.box(*_shown(box_of(piece), board.bounds, scale)) for piece in pieces]
-    leads = [shapely.LineString(path.points()) for path in paths if path.pen is Pen.REGISTER and not path.closed]
-    words = {label: _rectangle(text) for label, text in numbers.items()}
-    for k, own in enumerate(lies, 1):
-        label = words[str(k)]
-        others = [box for box in lies if box is not own]
-        assert own.covers(label) or any(
-            line.intersects(own) and line.distance(label) < 1.0 and not board.exterior.intersects(label)
-            for line in leads
-        )
-        assert not any(label.intersects(other) for other in [*others, *(words[w] for w in words if w != str(k))])
-        assert own.covers(label) or not any(line.intersects(label) for line in leads)
+    rings = [Point((b[0] + b[2]) / 2, (b[1] + b[3]) / 2) for path, b in closed(shapes, Pen.RING)]
+    assert len(rings) == len(pieces)
+    scale = (edge[2] - edge[0]) / width
+    lies = [shapely.box(*_shown(box_of(piece), edge, scale)) for piece in pieces]
+    numbers = {(t.at.x, t.at.y): t.words for t in shapes if isinstance(t, Text) and t.words.isdigit()}
+    leads = [s.points() for s in shapes if isinstance(s, Curve) and s.pen is Pen.HELP and not s.closed]
+    discs = [shapely.Point(at).buffer(2.4) for at in rings]
+    assert not any(one.distance(other) < 0.3 for one, other in combinations(discs, 2))
+    found: Counter[str] = Counter()
+    for disc in discs:
+        (label,) = [words for at, words in numbers.items() if disc.contains(shapely.Point(at))]
+        own = [box for box in lies if box.covers(disc)]
+        ends = [start for start, end in leads if abs(shapely.Point(end).distance(disc.centroid) - 2.4) < 1e-6]
+        beside = [box for box in lies for start in ends if box.contains(shapely.Point(start))]
+        assert len([*own, *beside]) == 1
+        assert not any(disc.intersects(box) for box in lies if box is not [*own, *beside][0])
+        found[label] += 1
+    assert found == Counter(str(label.number) for label in job.labels(1))
 
 
-def _shown(
-    box: tuple[float, float, float, float], board: tuple[float, ...], scale: float
-) -> tuple[float, float, float, float]:
-    return (
-        board[0] + box[0] * scale,
-        board[1] + box[1] * scale,
-        board[0] + box[2] * scale,
-        board[1] + box[3] * scale,
-    )
+def _shown(box: Box, board: Box, scale: float) -> Box:
+    low_x, low_y, high_x, high_y = (side * scale for side in box)
+    return board[0] + low_x, board[1] + low_y, board[0] + high_x, board[1] + high_y
 
 
-def _rectangle(text: Text) -> shapely.Polygon:
-    """What a number covers: its width, and the height of figures."""
-    metrics = font_metrics()
-    x, y = text.at
-    return shapely.box(x, y, x + metrics.width(text.words, text.size), y + metrics.cap * text.size)
+@pytest.mark.parametrize("kind", ["round bars", "notched ends", "pegged ends"])
+@pytest.mark.parametrize("paper", ["common", "a3", "148 x 210 mm", "210 x 148 mm"])
+def test_no_words_meet_on_a_job_sheet(kind: str, paper: str) -> None:
+    """Ink of letters from the font file, 0.3 mm off all other ink but the ring that lies round a number."""
+    changes = {**KINDS[kind], "paper.size": paper}
+    for stock in (FAST, replace(FAST, grain="none", width=500.0, height=60.0)):
+        output = Outputs(plan_of(changes), font_metrics(), ["job"], stock).output("job.pdf")
+        for sheet in output.sheets:
+            assert meetings(_without_rings(sheet), 0.3) == []
+
+
+def _without_rings(sheet: Sheet) -> Sheet:
+    """The same without fills, and lines that end under a ring."""
+    hidden = (Pen.PAPER, Pen.TINT, Pen.RING)
+    shapes: list[Shape] = [shape for shape in sheet.shapes if shape.pen not in hidden and shape.pen is not Pen.ON_BLACK]
+    return replace(sheet, shapes=painted(shapes))

@@ -102,12 +102,12 @@ def test_a_kerf_may_be_measured_both_ways() -> None:
             {"colours.score": "#112233", "colours.cut": "#112233"},
             (
                 "colours.cut: needs a colour of its own, unlike every other operation, got #112233, which "
-                'colours.score has too; for example cut = "#c9391f"'
+                'colours.score has too; for example cut = "#4a2c2a"'
             ),
         ),
         (
             {"colours.cut": "red"},
-            'colours.cut: needs a colour as "#" and six of 0-9 and a-f, got \'red\'; for example cut = "#c9391f"',
+            'colours.cut: needs a colour as "#" and six of 0-9 and a-f, got \'red\'; for example cut = "#4a2c2a"',
         ),
         (
             {"cutting.kerff": "0.2 mm"},

@@ -129,7 +129,7 @@ def test_a_drawing_of_what_is_cut_is_printed_only_where_nothing_cuts_it() -> Non
 def test_the_trial_cut_comes_first_and_boards_hold_the_rest() -> None:
     """Parts that lie on a board have no line of their own; of many boards the first is named, and how many more."""
     files = ["comb-9x9mm.svg", "trial-cut-9x9mm.svg", "board-1of2-9x9mm.svg", "board-1of2-9x9mm.dxf", "job.pdf"]
-    parts = ["comb", "trial-cut", "comb", "comb", "job-facts"]
+    parts = ["comb", "trial-cut", "comb", "comb", "job-board"]
     several = [made(file, part, cuts=file != "job.pdf") for file, part in zip(files, parts, strict=True)]
     said = made_text(Report(tuple(several), ()))
     assert "Cut: trial-cut-9x9mm.svg first, then board-1of2-9x9mm (svg or dxf); job.pdf says how." in said

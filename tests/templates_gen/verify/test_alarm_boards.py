@@ -13,15 +13,22 @@ import pytest
 from kits import font_metrics, plan_of
 
 import layout.cutting.job.job as job_module
+import layout.cutting.job.lists as lists_module
+import layout.cutting.job.operations as operations_module
+import layout.cutting.job.parts_list as parts_module
 import layout.cutting.job.picture as picture_module
+import layout.cutting.job.safety as safety_module
 import layout.cutting.parts.trial_cut as trial_module
 import templates_gen.files.board_drawings as drawings_module
 from layout.cutting.job.boards import Boards
 from layout.cutting.job.work import Work
 from layout.cutting.stock.stock import Stock
 from layout.drawing.pens import Pen
-from layout.drawing.shapes import Curve, Placing, Point, Shape, Text
+from layout.drawing.shapes import Curve, Placing, Point, Shape
 from layout.drawing.sheet import Piece
+from layout.messages.catalogue import Figure, Message
+from layout.messages.english import ENGLISH
+from layout.messages.roles import Colour
 from templates_gen.files.output import Output
 from templates_gen.files.outputs import Outputs
 from templates_gen.files.proof import findings, prove_cut_file, read, write
@@ -121,58 +128,104 @@ def _longer(share: float) -> Callable[[Work], Work]:
     return lambda work: replace(work, cut=work.cut * (1 + share))
 
 
+def _swapped(module: Any, name: str, other: Callable[[Any], Any]) -> Callable[[PATCH], None]:
+    """Puts `other(what stood there)` in the place of a function."""
+    return lambda patch: patch.setattr(module, name, other(getattr(module, name)))
+
+
+def _squeezed(patch: PATCH) -> None:
+    """The reference square drawn narrower than it is."""
+    honest = picture_module._square
+    patch.setattr(picture_module, "_square", lambda box, *rest: honest((box[0], box[1], box[2] - 2, box[3]), *rest))
+
+
+def _exchanged(title: str) -> str:
+    """The title of the part for the other end."""
+    return title.replace("near", "?").replace("far", "near").replace("?", "far")
+
+
+def replaced(shape: Any, **fields: Any) -> Any:
+    """A shape with other fields."""
+    return shape._replace(**fields)
+
+
 JOBS: dict[str, tuple[Callable[[PATCH], None], str]] = {
-    "a length 0.1 % too long": (_changed(drawings_module, "work_of", _longer(0.001)), "for cut where"),
+    "a length 1 % too long": (_changed(drawings_module, "work_of", _longer(0.01)), "cut is not said to be"),
     "an engraved area too large": (
-        _changed(drawings_module, "work_of", lambda work: replace(work, engrave=work.engrave + 2)),
-        "for engrave where",
+        _changed(drawings_module, "work_of", lambda work: replace(work, engrave=work.engrave + 12)),
+        "engrave is not said to be",
     ),
-    "a part that is on no board": (_changed(drawings_module, "boards_of", _without_one), "parts and"),
-    "waste that is none": (_boards(waste=0.1), "% of waste"),
-    "a bound below the area's": (_boards(least=0), "area asks for"),
+    "a part that is on no board": (_changed(drawings_module, "boards_of", _without_one), "is listed 0 times"),
     "parts that overlap": (_changed(drawings_module, "boards_of", _overlapping), "overlap"),
-    "half of the time": (_changed(job_module, "seconds", lambda time: time / 2), "min was computed"),
-    "a time that is no estimate": (
-        _changed(job_module, "time_words", lambda words: words.replace("an estimate", "sure")),
-        "min was computed",
-    ),
+    "half of the time": (_changed(job_module, "seconds", lambda time: time / 2), "min, an estimate"),
     "a kerf left to the machine": (
-        _changed(job_module, "kerf_words", lambda words: words.replace("drawn in", "not drawn in")),
-        "a kerf",
+        _changed(safety_module, "kerf_words", lambda words: words.replace("is drawn in", "is not drawn in")),
+        "is drawn in",
     ),
-    "another kerf": (_changed(job_module, "kerf_words", lambda words: words.replace("0.21", "0.12")), "a kerf"),
-    "a missing rule": (_changed(job_module, "SAFETY", lambda rules: rules[:1] + rules[2:]), "extinguisher"),
-    "a rule without its reason": (
-        _changed(job_module, "SAFETY", lambda rules: tuple(rule.partition(", which")[0] for rule in rules)),
-        "hydrogen chloride",
+    "another kerf": (_changed(safety_module, "kerf_words", lambda words: words.replace("0.21", "0.12")), "0.21 mm"),
+    "a missing rule": (_changed(safety_module, "CARES", lambda rules: rules[:1] + rules[2:]), "extinguisher"),
+    "a step left out": (_changed(safety_module, "STEPS", lambda rules: rules[1:]), "Trained people only"),
+    "steps in another order": (_changed(safety_module, "STEPS", lambda rules: rules[::-1]), "step 3"),
+    "a grain across": (
+        _changed(lists_module, "grain_words", lambda said: said._replace(values={"axis": "y"})),
+        "The grain runs along x",
     ),
-    "other words for a material": (
-        _changed(job_module, "SAFETY", lambda rules: tuple(rule.replace("Nothing but", "Mostly") for rule in rules)),
-        "Nothing but the material",
-    ),
-    "a grain across": (_changed(job_module, "_grain", lambda words: f"{words}, or across"), "a grain"),
     "operations out of order": (
-        _changed(job_module, "OPERATIONS", lambda _: ("cut", "score", "engrave", "reference")),
-        "the operations",
+        _changed(operations_module, "OPERATION_WORDS", lambda each: dict(list(each.items())[::-1])),
+        "the operation engrave does not stand in its place",
     ),
-    "another colour": (_changed(job_module, "in_words", lambda _: "red, #000000; not"), "where engrave is"),
-    "a picture of another size": (
-        _changed(picture_module, "_named", lambda words: words.replace(" mm", "9 mm")),
+    "another colour": (
+        _changed(operations_module, "called", lambda _: Message(Colour.RED)),
+        "engrave is not said to be #c39a6b",
+    ),
+    "the sign of another operation": (
+        _swapped(operations_module, "swatch", lambda right: lambda _, at: right("cut", at)),
+        "engrave has not its own sign",
+    ),
+    "two blanks, not three": (
+        _changed(operations_module, "_blanks", lambda each: [each[0], each[1], (300.0, 300.1)]),
+        "engrave has not its three blanks",
+    ),
+    "a part of another size": (
+        _changed(parts_module, "_row_words", lambda row: (row[0], row[1].replace("480.2", "490.2"), row[2])),
+        "other parts than its list",
+    ),
+    "another number of parts": (
+        _changed(parts_module, "_row_words", lambda row: (row[0], row[1], row[2].replace("1", "2"))),
+        "other parts than its list",
+    ),
+    "titles exchanged": (
+        _changed(parts_module, "_row_words", lambda row: (_exchanged(row[0]), *row[1:])),
+        "other parts than its list",
+    ),
+    "rings with other numbers": (
+        _swapped(picture_module, "ring", lambda right: lambda at, words, *rest: right(at, str(7 - int(words)), *rest)),
         "other parts than its list",
     ),
     "a part missing in the picture": (
-        _changed(picture_module, "_drawn", lambda shapes: [shape for shape in shapes if isinstance(shape, Text)]),
-        "other parts than its list",
+        _changed(picture_module, "_outlines", lambda paths: [replaced(path, pen=Pen.OUTLINE) for path in paths]),
+        "picture of a board",
     ),
+    "parts that are not filled": (
+        _changed(picture_module, "_filled", lambda region: replaced(region, pen=Pen.HELD)),
+        "a part that is not filled",
+    ),
+    "a square of 40 mm": (_squeezed, "not one square of 50 mm"),
+    "the origin at the wrong corner": (
+        _swapped(picture_module, "_origin", lambda right: lambda at, most: right(Point(at.x + 20, at.y), most)),
+        "no dot on the corner",
+    ),
+    "another board's file": (_changed(drawings_module, "kerf_in_name", lambda _: "no-kerf"), "kerf-0.21x0.19"),
+    "another share that is free": (_changed(lists_module, "say_number", lambda _: Figure("50")), "is left over"),
 }  # fmt: skip
 
 
 def test_the_rules_name_every_danger() -> None:
     """The proof asks for the rules word for word; what a rule must name stands here."""
-    rules = " ".join(job_module.SAFETY)
+    rules = " ".join(map(ENGLISH.say, [*safety_module.STEPS, *safety_module.CARES]))
     dangers = (
-        "own rules", "trained", "never left alone", "extinguisher", "Extraction", "interlocks", "eyes", "PVC or vinyl",
-        "hydrogen chloride", "no plastic", "children",
+        "own rules", "law", "Trained", "stay by it", "ever left alone", "extinguisher", "extraction", "Interlocks",
+        "glasses", "beam", "PVC or vinyl", "hydrogen chloride", "no plastic", "children",
     )  # fmt: skip
     assert [danger for danger in dangers if danger not in rules] == []
 

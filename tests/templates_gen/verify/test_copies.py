@@ -10,11 +10,12 @@ import pytest
 from kits import NOTCHED, font_metrics, plan_of
 
 import templates_gen.files.board_drawings as module
-from layout.cutting.job.job import facts
+from layout.cutting.job.parts_list import parts_section
 from layout.cutting.job.work import work_of
 from layout.cutting.products import CUT_PRODUCTS, CutProduct
 from layout.cutting.stock.stock import Stock
 from layout.drawing.shapes import Text
+from layout.messages.english import ENGLISH
 from layout.plan import Plan
 from layout.values.errors import FieldError
 from templates_gen.files.board_drawings import BoardDrawings
@@ -60,9 +61,14 @@ def test_every_layer_lies_on_the_boards(height: float) -> None:
 def test_the_job_sheet_counts_and_times_every_layer() -> None:
     """So many parts, with their numbers, and the time of all their lines: four times that of one bar of each end."""
     made = boards()
-    card = facts(made.job, 180.0, font_metrics())
-    words = " ".join(shape.words for shape in card.shapes if isinstance(shape, Text))
-    assert re.search(r"12: 4 x Notched bar, near end; 4 x Notched bar, far end; all others once; [\d.]+ % of", words)
+    list_ = parts_section(made.job, 1, 166.0, ENGLISH, font_metrics())
+    words = " ".join(shape.words for shape in list_.shapes if isinstance(shape, Text))
+    found = re.findall(r"\d ([A-Z][a-z, ]+) [\d.]+ x [\d.]+ x (\d+)", words)
+    assert {title: int(count) for title, count in found} == {
+        "Notched bar, near end": LAYERS,
+        "Notched bar, far end": LAYERS,
+        **dict.fromkeys(("Comb", "Wrap gauge", "Spacing guide", "Shed stick"), 1),
+    }
     parts = {part.name: part for part in made.parts}
     once = [part for name, part in parts.items() if not name.startswith("end-bar")]
     wanted = [*once, *(part for name, part in parts.items() if name.startswith("end-bar") for _ in range(LAYERS))]
@@ -78,7 +84,7 @@ def test_the_proof_misses_a_layer_by_itself(number: int, monkeypatch: pytest.Mon
     monkeypatch.setattr(module, "CUT_PRODUCTS", spoilt)
     output = files().output(JOB_FILE)
     problems = "; ".join(findings(planned(), output, read(output, write(output))).sentences)
-    assert f"where there are {4 + 2 * LAYERS} parts" in problems
+    assert f"is listed {number} times where kit and stock ask for {LAYERS}" in problems
 
 
 def test_boards_and_job_sheet_with_copies_are_proven() -> None:

@@ -24,7 +24,7 @@ def made() -> Made:
         "trial-cut-154x56mm-kerf-0.20.svg": ["trial-cut", "reference-square"],
         FIRST: ["comb", "reference-square"],
         SECOND: ["shed-stick", "reference-square"],
-        "job.pdf": ["job-facts"],
+        "job.pdf": ["job-board"],
     }
 
 
