@@ -15,7 +15,9 @@ FOOT = 0.92
 def lettered(placed: PlacedPhrase, baseline: float, metrics: FontMetrics) -> list[Shape]:
     """The words of a phrase that has found its place, and its arrow head after them in the list."""
     phrase = placed.phrase
-    shapes: list[Shape] = [Text(Point(placed.start + phrase.words_from(), baseline), SMALL, phrase.words)]
+    shapes: list[Shape] = [
+        Text(Point(placed.start + phrase.words_from(), baseline), SMALL, phrase.words, pen=phrase.pen)
+    ]
     if phrase.arrow:
         from_right = phrase.width(metrics) - ARROW if phrase.arrow == "right" else 0.0
         middle = baseline + metrics.cap * SMALL / 2

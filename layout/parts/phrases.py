@@ -7,6 +7,7 @@ from dataclasses import dataclass, field
 from typing import Literal, NamedTuple
 
 from layout.drawing.metrics import FontMetrics
+from layout.drawing.pens import Pen
 from layout.drawing.typeset import SMALL, wrap
 
 Arrow = Literal["", "left", "right", "up", "down"]
@@ -27,11 +28,12 @@ class Phrase(NamedTuple):
     stand: Literal["left", "right", "centre", "anywhere"] = "anywhere"
     arrow: Arrow = ""
     optional: bool = False
+    pen: Pen = Pen.TEXT
 
     def width(self, metrics: FontMetrics) -> float:
         """The room it takes, arrow head and all."""
         head = ARROW + _ARROW_GAP if self.arrow else 0.0
-        return metrics.width(self.words, SMALL) + head
+        return metrics.width(self.words, SMALL, self.pen) + head
 
     def words_from(self) -> float:
         """How far behind its start its words begin: an arrow to the right stands behind them."""
@@ -85,7 +87,7 @@ class Packer:
         if phrase.optional:
             return
         first, *others = wrap(phrase.words, SMALL, most - ARROW - _ARROW_GAP, self.metrics)
-        lines = [phrase._replace(words=first), *(Phrase(words) for words in others)]
+        lines = [phrase._replace(words=first), *(Phrase(words, pen=phrase.pen) for words in others)]
         fresh = range(len(self.rows), len(self.rows) + len(lines))
         for number, line in zip(sorted(fresh, key=self.height_of, reverse=True), lines, strict=True):
             row = self._row(number)

@@ -1,48 +1,66 @@
-"""The spacing guide of one heading: laid on the warp, its long edge shows where every end should lie.
+"""The spacing guide of one heading: laid on the warp, its thick edge shows where every end should lie.
 
 The part's x is the plan's x, 0 the centre of the weaving and left negative, as the frame stands before the weaver. The
-edge to the weaving lies at y = 0; marks, numbers and words follow behind it, at depths that grow away from it.
+edge to the weaving lies at y = 0; marks, numbers and words follow behind it, at depths that grow away from it, and the
+scale of units stands at the edge behind.
 """
 
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
+from fractions import Fraction
+from itertools import pairwise
 
 from layout.drawing.metrics import FontMetrics
 from layout.drawing.pens import Pen
-from layout.drawing.shapes import Curve, Point, Shape, Text, rectangle
+from layout.drawing.shapes import Curve, Point, Region, Shape, Text, filled, line, rectangle
 from layout.drawing.sheet import Part
-from layout.drawing.typeset import SMALL, centred, is_tall
-from layout.parts.guide_words import notes_for, phrases_for, title_of
+from layout.drawing.signs import scissors
+from layout.drawing.typeset import SMALL
+from layout.messages.roles import Guide
+from layout.parts.guide_sheet import guide_sheet
+from layout.parts.guide_words import phrases_for
+from layout.parts.lettering import lettered
 from layout.parts.phrases import PlacedPhrase
 from layout.parts.ruler import CORNER, Ruler
 from layout.parts.strip_room import check_room, reach
 from layout.plan import Plan
-from layout.warps.warp import End
+from layout.values.units import say_number
+from layout.warps.warp import End, Layer
 
-_TALLER = 0.8
 _NUMBER_APART = 1.5  # so much white at least between two numbers
 _NUMBER_CLEAR = 0.5  # and from the edge of the paper
 _STEPS = (10, 20, 50, 100, 200, 500, 1000)
+_CLOSE = 1.5  # below this pitch a heavy mark would touch its neighbours, in mm
+_LIMIT_WIDE, _LIMIT_DEEP = 1.3, 2.4
+_SMALL_UNITS = {False: Fraction(10), True: Fraction(127, 10)}  # 1 cm; half an inch
+_SCISSORS, _SCISSORS_ROOM = 2.0, 9.0
+_BAND = Pen.EDGE.ink.width
 
 
 @dataclass(frozen=True, slots=True)
 class _Depths:
-    """How deep behind the edge marks reach, where numbers stand and words begin, in rows so high and clear below."""
+    """How deep behind the edge marks reach, where the middles of numbers and of the first row of words lie, how far
+    rows are apart and what lies behind the last of them; how long unit ticks are, and how far before the edge
+    behind the middles of their numbers lie; where a cross stands beside the marks.
+    """
 
-    face: float
-    back: float
-    unit: float
-    limit: float
-    numbers: tuple[float, float]
+    mark: float
+    ten: float
+    numbers: float
     words: float
     row: float
-    clear: float
+    behind: float
+    least_rows: int
+    ticks: tuple[float, float]
+    unit_numbers: float | None
+    cross: float
 
 
-_FULL = _Depths(6.0, 3.2, 7.0, 7.6, (8.0, 10.8), 11.0, 3.8, 0.8)
-_LOW = _Depths(2.7, 1.5, 3.2, 3.5, (3.6, 6.4), 6.45, 3.2, 0.35)
+_FULL = _Depths(7.5, 10.0, 12.0, 16.0, 4.0, 9.6, 2, (1.7, 3.4), 5.5, 5.0)
+_LOW = _Depths(2.6, 3.4, 5.2, 8.3, 3.4, 3.7, 1, (0.8, 1.5), None, 3.5)
+_MARKS = {"face": (Pen.END_MARK, Pen.TEN), "back": (Pen.END_MARK_BACK, Pen.TEN_BACK)}
 
 
 def spacing_guide(
@@ -59,46 +77,54 @@ def spacing_guide(
 class _Draft(Ruler):
     depths: _Depths
 
-    @property
-    def row(self) -> float:
-        """The height of a row of words."""
-        return self.depths.row + (_TALLER if is_tall(self.plan.kit.name) and not self.low else 0.0)
-
     def part(self) -> Part:
         """Everything drawn, in part coordinates."""
-        warp = self.plan.warp
-        left, right = reach(self.plan, [float(x) for x in warp.end_positions], low=self.low)
+        left, right = reach(self.plan, [float(x) for x in self.plan.warp.end_positions], low=self.low)
         check_room(self.plan, right - left, self.metrics)
         words = self.packed(left, right)
-        deep = self.depths.words + (1 + max(placed.row for placed in words)) * self.row + self.depths.clear
+        rows = max(self.depths.least_rows, 1 + max(placed.row for placed in words))
+        deep = self.depths.words + (rows - 1) * self.depths.row + self.depths.behind
         datum = self.corners(left + CORNER, right - CORNER, deep - CORNER)
         low, high = sorted((0.0, self.y(deep)))
-        shapes: list[Shape] = [rectangle(left, low, right, high, Pen.CUT)]
-        shapes += self.crosses(datum)
-        shapes += [*self.ends(), *self.units(), *self.limits(), *self.centre(words), *self.numbers(left, right)]
-        shapes += [shape for each in words for shape in self.words_at(each, self.foot(each.row))]
-        notes = (notes_for(self.plan, self.end, brief=self.low),)
-        title = title_of(self.end)
-        return Part(f"spacing-{self.end}", title, tuple(shapes), datum, (left, low, right, high), notes, narrow=True)
+        limits = self.limits()
+        shapes: list[Shape] = [rectangle(left, low, right, high, Pen.CUT), limits[0]]
+        shapes += [line(Point(left, self.y(_BAND / 2)), Point(right, self.y(_BAND / 2)), Pen.EDGE), limits[1]]
+        shapes += [*self.crosses(datum), *self.scissors(deep), *self.ends(), *self.centre(words)]
+        shapes += [*self.scale(left, right, deep), *self.numbers(left, right)]
+        shapes += [shape for placed in words for shape in self.worded(placed)]
+        part = Part(f"spacing-{self.end}", "", tuple(shapes), datum, (left, low, right, high), narrow=True)
+        said = guide_sheet(self.plan, self.metrics)
+        return replace(
+            part,
+            title=said.title,
+            purpose=said.purpose,
+            steps=said.steps,
+            notes=said.notes,
+            blocks=said.blocks,
+            cautions=said.cautions,
+        )
 
     def y(self, depth: float) -> float:
         """The y of a depth behind the edge."""
         return -self.up * depth
 
     def corners(self, left: float, right: float, deep: float) -> tuple[Point, Point, Point]:
-        """The register crosses: in both corners away from the edge, and beside the numbers where these begin."""
-        beside = Point(left if self.plan.warp.toward > 0 else right, self.y(sum(self.depths.numbers) / 2))
-        return Point(left, self.y(deep)), Point(right, self.y(deep)), beside
+        """The register crosses: in both corners away from the edge, and beside the marks."""
+        return Point(left, self.y(deep)), Point(right, self.y(deep)), Point(left, self.y(self.depths.cross))
 
     def packed(self, left: float, right: float) -> list[PlacedPhrase]:
         """The rows of words between both short edges of the paper."""
         phrases = phrases_for(self.plan, self.end, up=self.up, brief=self.low)
-        return self.packed_in(left, right, phrases, self.foot)
+        return self.packed_in(left, right, phrases, lambda row: self.y(self.middle(row)))
 
-    def foot(self, row: int) -> float:
-        """The y of the lower edge, as the words stand, of a row of words."""
-        depth = self.depths.words + (row + (self.up > 0)) * self.row
-        return self.y(depth)
+    def middle(self, row: int) -> float:
+        """How deep the middle of a row of words lies."""
+        return self.depths.words + row * self.depths.row
+
+    def worded(self, placed: PlacedPhrase) -> list[Shape]:
+        """The words of a phrase and its arrow head."""
+        middle = self.middle(placed.row)
+        return lettered(placed, self.baseline(-middle, -middle), self.metrics)
 
     def mark(self, x: float, deep: float, pen: Pen) -> Curve:
         """A mark from the edge to depth `deep`."""
@@ -109,38 +135,95 @@ class _Draft(Ruler):
         return list(enumerate(map(float, self.plan.warp.end_positions[:: self.plan.warp.toward]), 1))
 
     def ends(self) -> list[Curve]:
-        """One mark an end, long on the face and short on the back; every tenth a stronger one."""
-        deep = {"face": self.depths.face, "back": self.depths.back}
+        """One mark an end, full for one on the face and broken for one behind; every tenth a longer, stronger one."""
         layers = self.plan.warp.layers_at(self.end)[:: self.plan.warp.toward]
         return [
-            self.mark(x, deep[layer], Pen.MARK if number % 10 else Pen.TEN)
+            self.end_mark(x, layer, ten=not number % 10)
             for (number, x), layer in zip(self.numbered(), layers, strict=True)
         ]
 
-    def units(self) -> list[Curve]:
-        """A longer line at every marking unit, counted from the limit where winding begins."""
-        lines = self.plan.warp.unit_lines("near")
-        return [self.mark(float(x), self.depths.unit, Pen.UNIT) for x, _ in lines]
+    def end_mark(self, x: float, layer: Layer, *, ten: bool) -> Curve:
+        """The mark of one end."""
+        heavy = ten and float(self.plan.warp.pitch) >= _CLOSE
+        return self.mark(x, self.depths.ten if ten else self.depths.mark, _MARKS[layer][heavy])
 
-    def limits(self) -> list[Curve]:
-        """Bold lines at both limits of the weaving."""
-        return self.limit_lines(0.0, -self.depths.limit)
+    def limits(self) -> tuple[Region, Region]:
+        """A small triangle outside each limit of the weaving, upright along it."""
+        edge, deep = self.y(0.0), self.y(_LIMIT_DEEP)
+        one, other = (
+            filled([Point(x, edge), Point(x + out * _LIMIT_WIDE, edge), Point(x, deep)], Pen.SOLID)
+            for x, out in ((-self.half, -1), (self.half, 1))
+        )
+        return one, other
 
     def centre(self, words: Sequence[PlacedPhrase]) -> list[Curve]:
-        """The centre of the weaving: across the marks and through the row of its word."""
+        """The centre of the weaving, through the row of its word."""
         row = next(placed.row for placed in words if placed.phrase.stand == "centre")
-        from_depth = self.depths.words + row * self.row
-        return self.centre_lines(0.0, -self.depths.limit, (-from_depth, -from_depth - self.row))
+        middle, half = self.middle(row), self.depths.row / 2 - 0.2
+        return [self.upright(0.0, half - middle, -half - middle, Pen.CENTRE_SHORT)]
 
     def numbers(self, left: float, right: float) -> list[Text]:
-        """The number of every tenth end under its mark, inside the paper; of fewer where these would find no room."""
-        widest = self.metrics.width(str(self.plan.warp.ends), SMALL) + _NUMBER_APART
+        """The number of the first and of every tenth end behind its mark; of fewer where these would find no room."""
+        widest = self.metrics.width(str(self.plan.warp.ends), SMALL, Pen.STRONG) + _NUMBER_APART
         step = next((n for n in _STEPS if n * float(self.plan.warp.pitch) >= widest), _STEPS[-1])
-        low, high = self.depths.numbers
-        baseline = self.baseline(-low, -high)
-        texts = []
-        for number, x in self.numbered()[step - 1 :: step]:
-            half = self.metrics.width(str(number), SMALL) / 2 + _NUMBER_CLEAR
-            inside = min(max(x, left + half), right - half)
-            texts.append(centred(str(number), SMALL, Point(inside, baseline), self.metrics))
-        return texts
+        every = self.numbered()
+        shown = [(number, x) for number, x in every if number == 1 or number % step == 0]
+        if len(shown) > 1 and abs(shown[1][1] - shown[0][1]) < widest:
+            del shown[0]
+        middle = -self.depths.numbers
+        return [self.beside(str(number), x, middle, (left, right), Pen.STRONG) for number, x in shown]
+
+    def beside(self, words: str, x: float, middle: float, paper: tuple[float, float], pen: Pen) -> Text:
+        """Words with their middle at `x`, or as near to it as the edges of the paper allow."""
+        half = self.metrics.width(words, SMALL, pen) / 2
+        clear = half + _NUMBER_CLEAR
+        at = min(max(x, paper[0] + clear), paper[1] - clear)
+        return Text(Point(at - half, self.baseline(middle, middle)), SMALL, words, pen=pen)
+
+    def ticks(self) -> tuple[list[Fraction], list[Fraction]]:
+        """How far from the starting limit marking units begin, and the small units between them."""
+        unit, width = self.plan.warp.sett.unit, self.plan.warp.width
+        small = _SMALL_UNITS[unit.imperial]
+        large = [k * unit.mm for k in range(int(width / unit.mm) + 1)]
+        return large, [at for k in range(int(width / small) + 1) if (at := k * small) not in large]
+
+    def at(self, distance: Fraction) -> float:
+        """The x of a distance from the limit where winding begins."""
+        return float(self.plan.warp.toward * (distance - self.plan.warp.width / 2))
+
+    def scale(self, left: float, right: float, deep: float) -> list[Shape]:
+        """The scale of units at the edge behind, each number after its tick; the last one says what is counted."""
+        large, small = self.ticks()
+        short, long = self.depths.ticks
+        shapes: list[Shape] = [self.upright(self.at(d), -deep, short - deep, Pen.UNIT) for d in small]
+        shown = self.unit_numbers(large)
+        for distance in large:
+            x = self.at(distance)
+            shapes.append(self.upright(x, -deep, long - deep, Pen.UNIT))
+            if self.depths.unit_numbers is not None and distance in shown:
+                middle = self.depths.unit_numbers - deep
+                shapes.append(self.beside(shown[distance], x, middle, (left, right), Pen.TEXT))
+        return shapes
+
+    def unit_numbers(self, large: Sequence[Fraction]) -> dict[Fraction, str]:
+        """What stands at the ticks, from the last on as many as find room."""
+        words, imperial = self.plan.words, self.plan.warp.sett.unit.imperial
+        whole = Fraction(127, 5) if imperial else Fraction(10)
+        shown: dict[Fraction, str] = {}
+        free = float("inf")
+        for distance in reversed(large):
+            number = say_number(distance / whole)
+            unit = Guide.INCHES if imperial else Guide.CENTIMETRES
+            said = words.figure(number) if shown else words.say(unit, number=number)
+            half = self.metrics.width(said, SMALL) / 2
+            if float(distance) + half <= free:
+                shown[distance] = said
+                free = float(distance) - half - _NUMBER_APART
+        return shown
+
+    def scissors(self, deep: float) -> list[Shape]:
+        """A pair of scissors on the edge behind, in the first gap between ticks past the middle that has room."""
+        xs = sorted(self.at(distance) for ticks in self.ticks() for distance in ticks)
+        gaps = (one for one, other in pairwise(xs) if one > 0 and other - one >= _SCISSORS_ROOM)
+        at = next(gaps, None)
+        return [] if at is None else scissors(Point(at + _SCISSORS, self.y(deep)))

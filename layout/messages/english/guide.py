@@ -1,41 +1,71 @@
-"""What the spacing guides say, and how they are used."""
+"""What the spacing guides and their sheet say."""
 
 from __future__ import annotations
 
 from layout.messages.catalogue import Plural, Role
 from layout.messages.roles import Guide
 
-_ROD = (
-    "For the {0} of the frame as it stands before you, to space a warp on a loose rod there as you begin; its second "
-    "heading is woven last, beside the rod. Cut it out, the long edge along a rule, glue it on card, lay it on the "
-    "warp beside the frame end, centre on centre, push each end to its mark."
-)
-
 MESSAGES: dict[Role, str | Plural] = {
-    Guide.TITLE_NEAR: "Spacing guide, near heading",
-    Guide.TITLE_FAR: "Spacing guide, far heading",
-    Guide.NEAR_FROM_FACE: "near heading, seen from the face",
-    Guide.FAR_FROM_FACE: "far heading, seen from the face",
-    Guide.ALL_ON_FACE: "every end lies on the face",
-    Guide.LAYERS: "long marks: ends on the face; short: behind",
-    Guide.LAYERS_BRIEF: "long: face; short: back",
-    Guide.BY_THEMSELVES: "the ends lie right by themselves here, within a tenth of the pitch",
-    Guide.BY_THEMSELVES_BRIEF: "the ends lie right by themselves here",
-    Guide.OFF: "heading {away} from the outer edge: ends up to {off} off",
-    Guide.OFF_BRIEF: "{away} from the outer edge: ends up to {off} off",
-    Guide.NO_PUSH: "no push needed from {away} on: ends within a tenth of the pitch",
-    Guide.NO_PUSH_BRIEF: "no push needed from {away} on",
-    Guide.ALWAYS_PUSH: "pushing needed at every height",
-    Guide.UNKNOWN_THICKNESS: "the thickness of the warp is not known and left out",
-    Guide.USE_BOTTOM: (
-        "For the heading at the bottom of the frame as it stands before you. Cut it out, the long edge along a rule, "
-        "glue it on card, lay it on the warp below the heading, centre on centre, push each end to its mark."
+    Guide.LEFT: "left",
+    Guide.RIGHT: "right",
+    Guide.CENTRE: "centre",
+    Guide.EDGE: "this edge to the weaving, along the heading",
+    Guide.AWAY: "{away} from the outer edge of the frame",
+    Guide.NEAR_FROM_FACE: "Near guide, seen from the face",
+    Guide.FAR_FROM_FACE: "Far guide, seen from the face",
+    Guide.CENTIMETRES: "{number} cm",
+    Guide.INCHES: "{number} in",
+    Guide.GLUE: (
+        "Glue the sheet on card with a glue stick or spray. Cut out both guides, the thick edge last, in one stroke."
     ),
-    Guide.USE_TOP: (
-        "For the heading at the top of the frame as it stands before you. Cut it out, the long edge along a rule, "
-        "glue it on card, lay it on the warp above the heading, centre on centre, push each end to its mark."
+    Guide.LAY: "Once the heading rows are in, lay the thick edge along them, {away} from the outer edge of the frame.",
+    Guide.LAY_BOTH: (
+        "Once the heading rows are in, lay the thick edge along them: the near guide {near}, the far one {far} from "
+        "the outer edge of the frame."
     ),
-    Guide.USE_ROD_BOTTOM: _ROD.format("bottom"),
-    Guide.USE_ROD_TOP: _ROD.format("top"),
-    Guide.TENTH: "No pushing is needed where ends lie within a tenth of the pitch of their places.",
+    Guide.LAY_ROD: (
+        "Once the near heading rows are in, lay the near guide along them, {near} from the outer edge of the frame. "
+        "The far one lies beside the far frame end as you begin: the heading at the rod is woven last."
+    ),
+    Guide.PUSH_LEFT: "From the left, push one end to each mark.",
+    Guide.PUSH_RIGHT: "From the right, push one end to each mark.",
+    Guide.PUSH_LEFT_ODD: "From the left, push one end to each mark. Odd ends come from the face.",
+    Guide.PUSH_RIGHT_ODD: "From the right, push one end to each mark. Odd ends come from the face.",
+    Guide.PUSH_LEFT_EVEN: "From the left, push one end to each mark. Even ends come from the face.",
+    Guide.PUSH_RIGHT_EVEN: "From the right, push one end to each mark. Even ends come from the face.",
+    Guide.PUSH_LEFT_MIXED: (
+        "From the left, push one end to each mark: ends from the face to full marks, ends from behind to broken ones."
+    ),
+    Guide.PUSH_RIGHT_MIXED: (
+        "From the right, push one end to each mark: ends from the face to full marks, ends from behind to broken ones."
+    ),
+    Guide.CHECK: "Check the outer ends against the triangles.",
+    Guide.BY_THEMSELVES_NEAR: "At the near heading the ends lie right by themselves, within a tenth of the pitch.",
+    Guide.BY_THEMSELVES_FAR: "At the far heading the ends lie right by themselves, within a tenth of the pitch.",
+    Guide.OFF_NEAR: (
+        "At the near heading, {away} from the outer edge, ends lie up to {off} off; from {free} on no push is needed: "
+        "they lie within a tenth of the pitch."
+    ),
+    Guide.OFF_FAR: (
+        "At the far heading, {away} from the outer edge, ends lie up to {off} off; from {free} on no push is needed: "
+        "they lie within a tenth of the pitch."
+    ),
+    Guide.ALWAYS_PUSH_NEAR: (
+        "At the near heading, {away} from the outer edge, ends lie up to {off} off; they need a push at every height."
+    ),
+    Guide.ALWAYS_PUSH_FAR: (
+        "At the far heading, {away} from the outer edge, ends lie up to {off} off; they need a push at every height."
+    ),
+    Guide.UNKNOWN_THICKNESS: "The thickness of the warp is not known and left out.",
+    Guide.HOW_IT_LIES: "How a guide lies",
+    Guide.ROWS: "heading rows",
+    Guide.READING: "Reading a guide",
+    Guide.FULL_MARK: "full mark: an end from the face",
+    Guide.BROKEN_MARK: "broken mark: an end from behind",
+    Guide.LIMIT: "limit of the weaving",
+    Guide.CENTIMETRE_SCALE: "centimetres, on the edge away from the weaving",
+    Guide.HALF_INCHES: "half inches, on the edge away from the weaving",
+    Guide.THICK_EDGE: "thick edge: measure with its outer side",
+    Guide.CUT: "cut",
+    Guide.BEHIND: "behind",
 }

@@ -2,14 +2,13 @@
 
 from __future__ import annotations
 
-from bisect import bisect_left
 from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass, field
 from fractions import Fraction
 from typing import cast
 
 from layout.drawing.pens import Pen
-from layout.drawing.shapes import Box
+from layout.drawing.shapes import Box, Region
 from layout.kit.kit import Kit
 from layout.plan import Plan
 from templates_gen.messages.roles.proof_printed import Mark, Spacing
@@ -19,43 +18,53 @@ from templates_gen.verify.found_parts import FoundPart
 from templates_gen.verify.kinds.truths import truth_of
 from templates_gen.verify.printed.expected import Expected, ends_of, expected
 from templates_gen.verify.printed.fan import End, Followed
+from templates_gen.verify.printed.guide_numbers import check_numbers
 from templates_gen.verify.printed.guide_words import FanWords, check_words
 from templates_gen.verify.printed.height import woven_mm
 from templates_gen.verify.printed.strip_marks import matched
 from templates_gen.verify.printed.warp_words import said_of
 
-_MARKS = {
-    Pen.MARK: Mark.END,
-    Pen.TEN: Mark.TEN,
-    Pen.UNIT: Mark.UNIT,
-    Pen.EDGE: Mark.LIMIT,
-    Pen.CENTRE: Mark.CENTRE,
-}
-_TENTH = 10
-_ROOM = 10.0  # where ten ends take so many mm, every tenth must be numbered
-_BAND, _FIGURE = 3.5, 1.7  # numbers stand so close behind the limits; a figure is no wider, in mm
-
+_TENTH, _CLOSE = 10, 1.5  # a heavy mark stands at every tenth end, where the pitch in mm is not below this
+_INK = 0.45  # half of the thick edge's line, so deep lies its middle
+_SMALL = {False: Fraction(10), True: Fraction(127, 10)}  # the scale counts in cm, or in half inches
 
 Faces = Callable[[int], bool]
 """Whether the end laid k-th is in front."""
 
 
-class _End:
+class GuideEnd:
     """What the kit asks of one end: its x, its number from the side where winding begins, whether it is in front."""
 
     def __init__(self, kit: Kit, faces: Faces, k: int, count: int, pitch: Fraction) -> None:
         self.x = float((k + Fraction(1, 2)) * pitch - count * pitch / 2)
         self.number = k + 1 if kit.weaving.start == "left" else count - k
         self.face = faces(self.number - 1)
+        self.ten = self.number % _TENTH == 0
+        self.pen = _PENS[self.face, self.ten and pitch >= _CLOSE]
+
+
+_PENS = {
+    (True, False): Pen.END_MARK,
+    (True, True): Pen.TEN,
+    (False, False): Pen.END_MARK_BACK,
+    (False, True): Pen.TEN_BACK,
+}
+
+
+Units = tuple[list[tuple[float, Fraction]], list[float]]
 
 
 @dataclass(slots=True)
 class _Shown:
-    """What one piece shows: uprights by pen with their x and how deep they reach behind the edge, and its words."""
+    """What one piece shows: uprights by pen, each with its x and from where to where it reaches behind the edge."""
 
-    uprights: dict[Pen, list[tuple[float, float]]] = field(default_factory=dict)
-    words: list[tuple[float, float, str]] = field(default_factory=list)
+    uprights: dict[Pen, list[tuple[float, float, float]]] = field(default_factory=dict)
     wrong: list[Finding] = field(default_factory=list)
+    behind: float = 0.0
+
+    def xs(self, pen: Pen) -> list[float]:
+        """Where the uprights of one pen stand."""
+        return [x for x, _, _ in self.uprights.get(pen, [])]
 
 
 def prove_guide(plan: Plan, pieces: Sequence[FoundPart], *, on_paper: bool) -> Findings:
@@ -65,18 +74,41 @@ def prove_guide(plan: Plan, pieces: Sequence[FoundPart], *, on_paper: bool) -> F
     count = ends_of(kit, sett.per_mm)
     marks = expected(kit, sett.per_mm, sett.unit.mm)
     truth = truth_of(kit)
-    ends = [_End(kit, lambda k: truth.faces(kit, k)[end == "far"], k, count, 1 / sett.per_mm) for k in range(count)]
+
+    def of(side: int) -> list[GuideEnd]:
+        return [GuideEnd(kit, lambda k: truth.faces(kit, k)[side], k, count, 1 / sett.per_mm) for k in range(count)]
+
+    ends = of(end == "far")
     way = -1 if (end == "near") == (kit.weaving.near_end == "bottom") else 1
     shown = [_look(seen, way) for seen in pieces]
+    units = _units(kit, marks, sett.unit.mm, imperial=sett.unit.imperial)
     total = NOTHING
     for seen, each in zip(pieces, shown, strict=True):
-        total += _piece(marks, ends, seen.part.box, each).at(seen.where)
-    total += _layers(ends, shown) + _uncovered(ends, marks, pieces)
+        total += _piece(ends, units, seen.part.box, each).at(seen.where)
+    total += _lengths(ends, units, shown) + _limits(marks, pieces, way) + _uncovered(ends, marks, pieces)
     if on_paper and not total.problems:
-        warp, back = said_of(kit, sett.per_mm, sett.unit), any(not each.face for each in ends)
-        asked = FanWords(kit, end, warp, back, -way, Followed(kit, woven_mm(plan), marks, count), sett.unit.imperial)
-        total += _numbers(ends, shown, 1 / sett.per_mm) + check_words(asked, pieces)
+        first = tuple(side[0 if kit.weaving.start == "left" else -1].face for side in (of(side=0), of(side=1)))
+        back = any(not each.face for side in (0, 1) for each in of(side))
+        fan = Followed(kit, woven_mm(plan), marks, count)
+        warp, imperial, whole = said_of(kit, sett.per_mm, sett.unit), sett.unit.imperial, units[0][-1][1]
+        asked = FanWords(kit, end, warp, back, first, -way, fan, imperial, whole)
+        total += check_numbers(ends, units[0], pieces, 1 / sett.per_mm) + check_words(asked, pieces)
     return total
+
+
+def _units(
+    kit: Kit, marks: Expected, unit: Fraction, *, imperial: bool
+) -> tuple[list[tuple[float, Fraction]], list[float]]:
+    """Marking units with their number in cm or inches, and the small units between them, each by its x."""
+    low, high = marks.limits
+    turn = 1 if kit.weaving.start == "left" else -1
+    whole = Fraction(127, 5) if imperial else Fraction(10)
+
+    def steps(size: Fraction) -> list[Fraction]:
+        return [size * k for k in range(int((high - low) / size) + 1)]
+
+    large = [(float(marks.start + turn * at), at / whole) for at in steps(unit)]
+    return large, [float(marks.start + turn * at) for at in steps(_SMALL[imperial]) if at % unit]
 
 
 def _look(seen: FoundPart, way: int) -> _Shown:
@@ -84,80 +116,102 @@ def _look(seen: FoundPart, way: int) -> _Shown:
     shown = _Shown()
     cuts = list(seen.paths(Pen.CUT))
     depths = [way * point.y for cut in cuts for point in cut.points()]
+    xs = [point.x for cut in cuts for point in cut.points()]
     if not depths or abs(min(depths)) > LIMIT:
         shown.wrong.append(finding(Spacing.EDGE))
+        return shown
+    shown.behind = max(depths)
+    pens = {*_PENS.values(), Pen.UNIT, Pen.CENTRE_SHORT}
     for start, ((end, _),), pen, _ in seen.lines():
-        if pen in _MARKS and abs(start.x - end.x) < abs(start.y - end.y):
-            shown.uprights.setdefault(pen, []).append((start.x, max(way * start.y, way * end.y)))
+        if pen is Pen.EDGE:
+            along = min(start.x, end.x) <= min(xs) + LIMIT and max(start.x, end.x) >= max(xs) - LIMIT
+            if not along or max(abs(way * y - _INK) for y in (start.y, end.y)) > LIMIT:
+                shown.wrong.append(finding(Spacing.THICK_EDGE))
+        elif pen in pens:
+            shallow, deep = sorted((way * start.y, way * end.y))
+            shown.uprights.setdefault(pen, []).append((start.x, shallow, deep))
             if abs(start.x - end.x) > LIMIT:
-                shown.wrong.append(finding(Spacing.UPRIGHT, what=_MARKS[pen]))
-            if pen is not Pen.CENTRE and abs(min(way * start.y, way * end.y)) > LIMIT:
-                shown.wrong.append(finding(Spacing.AT_EDGE, what=_MARKS[pen]))
-    shown.words += [(-at.y, at.x, words) for at, words in seen.words()]
+                shown.wrong.append(finding(Spacing.UPRIGHT, what=Mark.END))
+    if not any(pen is Pen.EDGE for _, _, pen, _ in seen.lines()):
+        shown.wrong.append(finding(Spacing.THICK_EDGE))
     return shown
 
 
-def _piece(marks: Expected, ends: Sequence[_End], box: Box, shown: _Shown) -> Findings:
+def _piece(ends: Sequence[GuideEnd], units: Units, box: Box, shown: _Shown) -> Findings:
     left, _, right, _ = box
 
     def within(xs: Iterable[float]) -> list[float]:
         return [x for x in xs if left <= x <= right]
 
     found = Findings(0.0, tuple(once(shown.wrong)))
-    for pen, xs in (
-        (Pen.TEN, [end.x for end in ends if end.number % _TENTH == 0]),
-        (Pen.MARK, [end.x for end in ends if end.number % _TENTH]),
-        (Pen.UNIT, [float(x) for x, _ in marks.lines["near"]]),
-        (Pen.EDGE, [float(x) for x in marks.limits]),
-        (Pen.CENTRE, [0.0, 0.0]),
-    ):
-        found += matched(_MARKS[pen], within(xs), [x for x, _ in shown.uprights.get(pen, [])])
-    return found
+    large, small = units
+    for pen in _PENS.values():
+        what = Mark.TEN if pen in (Pen.TEN, Pen.TEN_BACK) else Mark.END
+        found += matched(what, within(end.x for end in ends if end.pen is pen), shown.xs(pen))
+    found += matched(Mark.UNIT, within([*(x for x, _ in large), *small]), shown.xs(Pen.UNIT))
+    return found + matched(Mark.CENTRE, within([0.0]), shown.xs(Pen.CENTRE_SHORT))
 
 
-def _layers(ends: Sequence[_End], shown: Sequence[_Shown]) -> Findings:
-    """Marks of the face are all of one length, those of the back all of another that is shorter by a millimetre."""
-    reach = sorted(mark for each in shown for pen in (Pen.MARK, Pen.TEN) for mark in each.uprights.get(pen, []))
-    known = [(end, deep) for end in ends if (deep := _near(reach, end.x)) is not None]
-    face = [deep for end, deep in known if end.face]
-    back = [deep for end, deep in known if not end.face]
-    one_length = all(max(deeps) - min(deeps) <= LIMIT for deeps in (face, back) if deeps)
-    if one_length and (not face or not back or min(face) > max(back) + 1):
-        return NOTHING
-    return Findings(0.0, (finding(Spacing.LAYERS),))
+def _lengths(ends: Sequence[GuideEnd], units: Units, shown: Sequence[_Shown]) -> Findings:
+    """Marks begin at the edge, those of tens all as long and longer than the others; units alike at the edge behind."""
+    tens = {round(end.x, 6) for end in ends if end.ten}
+    large = {round(x, 6) for x, _ in units[0]}
+    found: dict[tuple[str, bool], list[float]] = {}
+    off = 0.0
+    for each in shown:
+        for pen, uprights in each.uprights.items():
+            for x, shallow, deep in uprights:
+                if pen is Pen.UNIT:
+                    off = max(off, abs(deep - each.behind))
+                    found.setdefault(("unit", _is_in(x, large)), []).append(each.behind - shallow)
+                elif pen is not Pen.CENTRE_SHORT:
+                    off = max(off, abs(shallow))
+                    found.setdefault(("end", _is_in(x, tens)), []).append(deep)
+    alike = all(max(each) - min(each) <= LIMIT for each in found.values())
+    longer = all(
+        min(found[what, True]) > max(found[what, False]) + 0.5
+        for what in ("end", "unit")
+        if (what, True) in found and (what, False) in found
+    )
+    wrong = [] if alike and longer else [finding(Spacing.LENGTHS)]
+    return Findings(off, (*wrong, *([finding(Spacing.AT_EDGE, what=Mark.END)] if off > LIMIT else [])))
 
 
-def _near(reach: Sequence[tuple[float, float]], x: float) -> float | None:
-    """How deep the first mark within the limit of `x` reaches."""
-    k = bisect_left(reach, (x - LIMIT,))
-    return reach[k][1] if k < len(reach) and reach[k][0] <= x + LIMIT else None
+def _is_in(x: float, places: set[float]) -> bool:
+    return any(round(x, 6) + step in places for step in (0.0, 1e-6, -1e-6)) or any(
+        abs(x - place) <= LIMIT for place in places
+    )
 
 
-def _uncovered(ends: Sequence[_End], marks: Expected, pieces: Sequence[FoundPart]) -> Findings:
+def _limits(marks: Expected, pieces: Sequence[FoundPart], way: int) -> Findings:
+    """A triangle stands at each limit: upright along it, and outside of it."""
+    solids = [
+        shape for seen in pieces for shape in seen.shapes() if isinstance(shape, Region) and shape.pen is Pen.SOLID
+    ]
+    off = 0.0
+    for x, out in zip(map(float, marks.limits), (-1, 1), strict=True):
+        off = max(off, min((_corner_off(solid, x, out, way) for solid in solids), default=LIMIT * 2))
+    return Findings(min(off, LIMIT), () if off <= LIMIT else (finding(Spacing.LIMITS),))
+
+
+def _corner_off(solid: Region, x: float, out: int, way: int) -> float:
+    """How far the right angle of a triangle is from the limit at `x`, its sides along the limit and the edge."""
+    points = solid.contours[0].points()
+    if len(points) != 3:
+        return LIMIT * 2
+    at_edge = [point for point in points if abs(point.y) <= LIMIT]
+    deep = [point for point in points if way * point.y > 1]
+    if len(at_edge) != 2 or len(deep) != 1:
+        return LIMIT * 2
+    inner = min(at_edge, key=lambda point: abs(point.x - x))
+    outer = next(point for point in at_edge if point is not inner)
+    wrong_side = out * (outer.x - x) <= 0
+    return LIMIT * 2 if wrong_side else max(abs(inner.x - x), abs(deep[0].x - x))
+
+
+def _uncovered(ends: Sequence[GuideEnd], marks: Expected, pieces: Sequence[FoundPart]) -> Findings:
     """What lies beyond all pieces, where no piece by itself would miss it."""
     reach = [(seen.part.box[0], seen.part.box[2]) for seen in pieces]
     xs = [*(end.x for end in ends), *map(float, marks.limits)]
     beyond = sum(1 for x in xs if not any(left <= x <= right for left, right in reach))
     return Findings(0.0, (finding(Spacing.TOO_SHORT, marks=beyond),) if beyond else ())
-
-
-def _numbers(ends: Sequence[_End], shown: Sequence[_Shown], pitch: Fraction) -> Findings:
-    """Every number stands under the end it counts, and every tenth end has one where there is room."""
-    by_number = {end.number: end.x for end in ends}
-    limit = max(deep for each in shown for _, deep in each.uprights.get(Pen.EDGE, []))
-    numbered: set[int] = set()
-    wrong = []
-    for each in shown:
-        for down, x, words in each.words:
-            if not words.isdigit() or not limit < abs(down) < limit + _BAND:
-                continue
-            number, wide = int(words), _FIGURE * len(words)
-            at = by_number.get(number)
-            if number % _TENTH or at is None or not 0 < at - x < wide:
-                wrong.append(finding(Spacing.NUMBER, words=words))
-            numbered.add(number)
-    step = min(numbered, default=_TENTH)
-    asked = set(range(step, len(ends) + 1, step))
-    if asked != numbered or (step != _TENTH and _TENTH * pitch >= _ROOM and len(ends) >= _TENTH):
-        wrong.append(finding(Spacing.TENTHS))
-    return Findings(0.0, tuple(wrong))

@@ -4,65 +4,112 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
+from fractions import Fraction
 
 from layout.kit.kit import Kit
 from layout.messages.catalogue import Role
 from layout.messages.english import ENGLISH
-from layout.messages.roles import Guide, Strip
+from layout.messages.roles import Guide, Sheet, SheetName
 from layout.values.numerals import say_number
 from templates_gen.verify.finding import Findings
 from templates_gen.verify.found_parts import FoundPart
 from templates_gen.verify.kinds.truths import truth_of
 from templates_gen.verify.places import arrows_on, astray, misplaced
 from templates_gen.verify.printed.fan import End, Followed
-from templates_gen.verify.said import Accounted, Word, account, check_heads, pieces_named, words_on
+from templates_gen.verify.said import About, Accounted, Word, account, check_heads, pieces_named, words_on
 
 _INCH = 25.4
 _TIE = 1e-6  # mm: what lies so close to the middle between two last figures may be rounded to either
+_ENDS: tuple[End, End] = ("near", "far")
+_BY_THEMSELVES = {"near": Guide.BY_THEMSELVES_NEAR, "far": Guide.BY_THEMSELVES_FAR}
+_OFF = {"near": Guide.OFF_NEAR, "far": Guide.OFF_FAR}
+_ALWAYS = {"near": Guide.ALWAYS_PUSH_NEAR, "far": Guide.ALWAYS_PUSH_FAR}
 
 
 @dataclass(frozen=True, slots=True)
 class FanWords:
-    """What the guide of `end` must say: `warp` the warp in words, `layers` whether ends lie behind too, `up` the way to
-    the weaving on the paper, and how the ends of the `fan` lie, in inches or not.
+    """What the guide of `end` must say: `warp` the warp in words, `back` whether ends lie behind at either heading,
+    `first` whether the first end is in front at each of them, `up` the way to the weaving on the paper, how the ends
+    of the `fan` lie, in inches or not, and `whole` how long the scale of units is.
     """
 
     kit: Kit
     end: End
     warp: Mapping[str, str]
-    layers: bool
+    back: bool
+    first: tuple[bool, ...]
     up: int
     fan: Followed
     imperial: bool
+    whole: Fraction
 
     @property
     def roles(self) -> tuple[Role, ...]:
         """The messages that stand on every guide of that end."""
-        seen = Guide.NEAR_FROM_FACE if self.end == "near" else Guide.FAR_FROM_FACE
-        return (Strip.LEFT, Strip.RIGHT, Strip.CENTRE, Strip.EDGE_TO_WEAVING, seen)
+        return (Guide.LEFT, Guide.RIGHT, Guide.CENTRE, _seen(self.end))
 
-    def messages(self, nudge: float, *, brief: bool) -> list[str]:
-        """Every message but sett and name, each figure a `nudge` in mm more; `brief` as on a low guide."""
-        every = [*map(ENGLISH.say, self.roles)]
-        layers = Guide.LAYERS_BRIEF if brief else Guide.LAYERS
-        every.append(ENGLISH.say(layers if self.layers else Guide.ALL_ON_FACE))
-        every += self._fan(nudge, brief=brief)
-        return [*every, ENGLISH.say(Guide.UNKNOWN_THICKNESS)] if self.fan.leaves_thickness_out else every
+    def away(self, end: End, nudge: float) -> str:
+        """How far a heading is from the outer edge of its frame end."""
+        height = self.fan.heading(end)
+        return self._height((height if end == "near" else self.fan.high - height) + nudge)
 
-    def _fan(self, nudge: float, *, brief: bool) -> Iterator[str]:
-        fan, end = self.fan, self.end
-        height, free = fan.heading(end), fan.settles()
-        if free is not None and free[0] <= height <= free[1]:
-            yield ENGLISH.say(Guide.BY_THEMSELVES_BRIEF if brief else Guide.BY_THEMSELVES)
-            return
-        away = self._height((height if end == "near" else fan.high - height) + nudge)
-        off = self._fine(fan.off(height) + nudge)
-        yield ENGLISH.say(Guide.OFF_BRIEF if brief else Guide.OFF, away=away, off=off)
-        if free is None:
-            yield ENGLISH.say(Guide.ALWAYS_PUSH)
-        else:
-            settled = self._height((free[0] if end == "near" else fan.high - free[1]) + nudge)
-            yield ENGLISH.say(Guide.NO_PUSH_BRIEF if brief else Guide.NO_PUSH, away=settled)
+    def sheet(self, nudge: float) -> About:
+        """What stands beside the guides, each figure a `nudge` in mm more."""
+        say = ENGLISH.say
+        return About(
+            say(SheetName.NAME_GUIDES),
+            say(SheetName.PURPOSE_GUIDES),
+            (say(Guide.GLUE), self._lay(nudge), say(self._push()), say(Guide.CHECK)),
+            tuple(self._lies(nudge)),
+            (*map(say, self._beside()), *self._picture(nudge)),
+            (say(Sheet.KNIFE),),
+        )
+
+    def _lay(self, nudge: float) -> str:
+        near, far = (self.away(end, nudge) for end in _ENDS)
+        if truth_of(self.kit).on_rod:
+            return ENGLISH.say(Guide.LAY_ROD, near=near)
+        return ENGLISH.say(Guide.LAY, away=near) if near == far else ENGLISH.say(Guide.LAY_BOTH, near=near, far=far)
+
+    def _push(self) -> Role:
+        from_left = self.kit.weaving.start == "left"
+        if not self.back:
+            return Guide.PUSH_LEFT if from_left else Guide.PUSH_RIGHT
+        if len(set(self.first)) > 1:
+            return Guide.PUSH_LEFT_MIXED if from_left else Guide.PUSH_RIGHT_MIXED
+        if self.first[0]:
+            return Guide.PUSH_LEFT_ODD if from_left else Guide.PUSH_RIGHT_ODD
+        return Guide.PUSH_LEFT_EVEN if from_left else Guide.PUSH_RIGHT_EVEN
+
+    def _lies(self, nudge: float) -> Iterator[str]:
+        fan, free = self.fan, self.fan.settles()
+        for end in _ENDS:
+            height = fan.heading(end)
+            if free is not None and free[0] <= height <= free[1]:
+                yield ENGLISH.say(_BY_THEMSELVES[end])
+                continue
+            said = {"away": self.away(end, nudge), "off": self._fine(fan.off(height) + nudge)}
+            if free is None:
+                yield ENGLISH.say(_ALWAYS[end], **said)
+            else:
+                settled = self._height((free[0] if end == "near" else fan.high - free[1]) + nudge)
+                yield ENGLISH.say(_OFF[end], **said, free=settled)
+        if fan.leaves_thickness_out:
+            yield ENGLISH.say(Guide.UNKNOWN_THICKNESS)
+
+    def _beside(self) -> Iterator[Role]:
+        """Headings, legend and the words of the picture but its measure."""
+        yield from (Guide.HOW_IT_LIES, Guide.ROWS, _seen(self._shown()), Guide.READING, Guide.FULL_MARK)
+        yield from [Guide.BROKEN_MARK, Guide.BEHIND] if self.back else []
+        yield Guide.HALF_INCHES if self.imperial else Guide.CENTIMETRE_SCALE
+        yield from (Guide.LIMIT, Guide.THICK_EDGE, Guide.CUT, Guide.CENTRE)
+
+    def _shown(self) -> End:
+        """The heading that the picture shows: the lower one as the frame stands."""
+        return "near" if self.kit.weaving.near_end == "bottom" else "far"
+
+    def _picture(self, nudge: float) -> Iterator[str]:
+        yield self.away(self._shown(), nudge)
 
     def _height(self, mm: float) -> str:
         return _short(mm / _INCH, 1, "in") if self.imperial else _short(mm, 0, "mm")
@@ -73,37 +120,42 @@ class FanWords:
         return _short(mm, 1 if mm >= 1 else 2, "mm")
 
 
+def _seen(end: End) -> Guide:
+    return Guide.NEAR_FROM_FACE if end == "near" else Guide.FAR_FROM_FACE
+
+
 def check_words(asked: FanWords, pieces: Sequence[FoundPart]) -> Findings:
-    """Every message of a guide once, in its full or its low form, nothing else, and the head of every sheet."""
-    words = words_on(pieces)
-    brief, accounted = _accounted(asked, words, pieces_named(pieces))
+    """Every message of a guide once, nothing else, and all that its sheets say beside it."""
+    words = [word for word in words_on(pieces) if not word[1].replace(".", "", 1).isdigit()]
+    nudges = (0.0, -_TIE, _TIE)
+    accounted = _least([_accounted(asked, words, pieces_named(pieces), nudge) for nudge in nudges])
     wrong = list(accounted.wrong)
     if not wrong:
         places = {role: accounted.places[ENGLISH.say(role)][0] for role in asked.roles}
         wrong += misplaced(*(places[role] for role in asked.roles[:3]))
-        edge = [(Strip.EDGE_TO_WEAVING, "up" if asked.up > 0 else "down")]
-        wrong += astray(edge, places, arrows_on(pieces), [at for at, _ in words])
-    title = Guide.TITLE_NEAR if asked.end == "near" else Guide.TITLE_FAR
-    sides = (Guide.USE_BOTTOM, Guide.USE_TOP)
-    if asked.end == "far" and truth_of(asked.kit).on_rod:
-        sides = (Guide.USE_ROD_BOTTOM, Guide.USE_ROD_TOP)
-    use = [sides[asked.up < 0], *([Guide.TENTH] if brief else [])]
-    note = ENGLISH.paragraph([ENGLISH.say(role) for role in use])
-    return Findings(0.0, tuple(wrong)) + check_heads(pieces, ENGLISH.say(title), asked.warp, [note], low=brief)
+        if at := accounted.places.get(ENGLISH.say(Guide.EDGE)):
+            edge = [(Guide.EDGE, "up" if asked.up > 0 else "down")]
+            wrong += astray(edge, {Guide.EDGE: at[0]}, arrows_on(pieces), [place for place, _ in words])
+    found = [_heads(asked, pieces, nudge) for nudge in nudges]
+    return Findings(0.0, tuple(wrong)) + min(found, key=lambda each: len(each.problems))
 
 
-def _accounted(asked: FanWords, words: Sequence[Word], labels: Sequence[str]) -> tuple[bool, Accounted]:
-    """Whether the guide is of the low form, and what is accounted for; of several readings the one with least wrong."""
-    spare = [asked.warp["sett"], asked.warp["name"]]
-    found = []
-    for brief in (False, True):
-        for nudge in (0.0, -_TIE, _TIE):
-            wanted = [*asked.messages(nudge, brief=brief), *labels]
-            accounted = account(words, wanted if brief else [*wanted, *spare], spare if brief else [])
-            if not accounted.wrong:
-                return brief, accounted
-            found.append((brief, accounted))
-    return min(found, key=lambda each: len(each[1].wrong))
+def _heads(asked: FanWords, pieces: Sequence[FoundPart], nudge: float) -> Findings:
+    about = asked.sheet(nudge)
+    found = [check_heads(pieces, about.title, asked.warp, (), low=low, more=about) for low in (False, True)]
+    return min(found, key=lambda each: len(each.problems))
+
+
+def _least(found: Sequence[Accounted]) -> Accounted:
+    return min(found, key=lambda each: len(each.wrong))
+
+
+def _accounted(asked: FanWords, words: Sequence[Word], labels: Sequence[str], nudge: float) -> Accounted:
+    """What stands on the guide itself: where it lies and which edge leads are left out where there is no room."""
+    spare = [ENGLISH.say(Guide.EDGE), ENGLISH.say(Guide.AWAY, away=asked.away(asked.end, nudge))]
+    unit = Guide.INCHES if asked.imperial else Guide.CENTIMETRES
+    spare.append(ENGLISH.say(unit, number=say_number(asked.whole)))
+    return account(words, [*map(ENGLISH.say, asked.roles), *labels], spare)
 
 
 def _short(value: float, places: int, unit: str) -> str:
