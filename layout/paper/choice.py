@@ -29,27 +29,37 @@ Lay = Literal["auto", "straight", "diagonal", "tiles"]
 
 
 class Furnish(Protocol):
-    """Finds the area that head, words and scales leave for a part, which may lie across a `mirrored` sheet."""
+    """Finds the area that head, words and scales leave for a part.
 
-    def __call__(self, part: Part, *, mirrored: bool = False) -> Area: ...  # noqa: D102
+    It may lie across a `mirrored` sheet; a `bare` one leaves the words to a sheet of their own.
+    """
+
+    def __call__(self, part: Part, *, mirrored: bool = False, bare: bool = False) -> Area: ...  # noqa: D102
 
 
 class Laying(NamedTuple):
-    """A whole part on its sheets, in one of the ways; `notes` say what was done and why."""
+    """A whole part on its sheets, in one of the ways; `notes` say what was done and why.
+
+    What is said about the part stands on these sheets, or before them where they are `bare`.
+    """
 
     way: str
     part: Part
     sheets: tuple[tuple[Piece, ...], ...]
     notes: tuple[str, ...]
+    bare: bool = False
 
 
 class _Way(NamedTuple):
     name: str
     low: bool
+    bare: bool
 
 
-_ORDER = tuple(_Way(*way) for way in (("straight", False), ("diagonal", False), ("straight", True), ("diagonal", True)))
-_TILED = (_Way("tiles", False), _Way("tiles", True))
+_ORDER = tuple(
+    _Way(name, low, bare) for low in (False, True) for name in ("straight", "diagonal") for bare in (False, True)
+)
+_TILED = tuple(_Way("tiles", low, bare) for low in (False, True) for bare in (False, True))
 
 
 def choose(build: Build, paper: Paper, furnish: Furnish, metrics: FontMetrics) -> Laying:
@@ -75,9 +85,9 @@ def _try(build: Build, paper: Paper, way: _Way, furnish: Furnish, metrics: FontM
         part = replace(part, notes=(*part.notes, _why_low(build)))
     if way.name == "tiles":
         return _tiles(build, part, way, furnish, metrics)
-    area = furnish(part, mirrored=way.name == "diagonal")
+    area = furnish(part, mirrored=way.name == "diagonal", bare=way.bare)
     placing = (straight if way.name == "straight" else diagonal)(part, area)
-    return Laying(way.name, part, ((Piece(part, placing),),), part.notes[1:]) if placing else None
+    return Laying(way.name, part, ((Piece(part, placing),),), part.notes[1:], way.bare) if placing else None
 
 
 def _why_low(build: Build) -> Care:
@@ -90,7 +100,7 @@ def _why_low(build: Build) -> Care:
 
 def _tiles(build: Build, part: Part, way: _Way, furnish: Furnish, metrics: FontMetrics) -> Laying | None:
     """The fewest equal pieces that fit, as many to a sheet as find room."""
-    area = furnish(_said(part, 2))
+    area = furnish(_said(part, 2), bare=way.bare)
     most = min(MOST_PIECES, int(part.length / LEAST_PIECE))
     counts = (n for n in range(2, most + 1) if straight(frame_of(part, n), area))
     tiled = (_tiled(build, part, way, count, furnish, metrics) for count in islice(counts, _COUNTS))
@@ -105,7 +115,7 @@ def _tiled(build: Build, part: Part, way: _Way, count: int, furnish: Furnish, me
         jointed = replace(build(way.low, tuple(joints)), notes=said.notes)
     except LayoutError:
         return None
-    area = furnish(said)
+    area = furnish(said, bare=way.bare)
     sheets: list[list[Piece]] = []
     free = area
     for piece in pieces(jointed, joints, metrics):
@@ -118,7 +128,7 @@ def _tiled(build: Build, part: Part, way: _Way, count: int, furnish: Furnish, me
             return None
         sheets[-1].append(Piece(piece, placing))
         free = replace(free, taken=(*free.taken, _box_of(piece, placing)))
-    return Laying("tiles", jointed, tuple(tuple(sheet) for sheet in sheets), said.notes[1:])
+    return Laying("tiles", jointed, tuple(tuple(sheet) for sheet in sheets), said.notes[1:], way.bare)
 
 
 def _said(part: Part, count: int) -> Part:

@@ -10,6 +10,7 @@ from layout.drawing.sheet import Part
 from layout.paper.area import Area
 
 _TRIES = 9
+_PAST_EDGE = 2.0  # scissors on the long edge of a part reach so far past it, and must not leave the printable area
 
 
 def straight(part: Part, area: Area) -> Placing | None:
@@ -24,7 +25,7 @@ def _lying(part: Part, area: Area) -> Iterator[Placing]:
     """Centred, or against the left edge or something that is already there."""
     left, _, _, top = part.box
     centred = area.left + (area.width - part.length) / 2
-    for high in _tops(area):
+    for high in (min(high, area.top - _PAST_EDGE) for high in _tops(area)):
         for low in (centred, *_lefts(area)):
             yield Placing(0, low - left, high - top)
 
@@ -32,7 +33,7 @@ def _lying(part: Part, area: Area) -> Iterator[Placing]:
 def _standing(part: Part, area: Area) -> Iterator[Placing]:
     """Turned a quarter to the left."""
     _, _, right, top = part.box
-    for low in _lefts(area):
+    for low in (max(low, area.left + _PAST_EDGE) for low in _lefts(area)):
         for high in _tops(area):
             yield Placing(90, low + top, high - right)
 

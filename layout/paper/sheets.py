@@ -7,7 +7,7 @@ from dataclasses import dataclass
 
 from layout.drawing.metrics import FontMetrics
 from layout.drawing.pane import Paned
-from layout.drawing.sheet import Part, Piece, Sheet, painted
+from layout.drawing.sheet import Block, Part, Piece, Sheet, painted
 from layout.kit.kit import Paper
 from layout.messages.catalogue import Catalogue
 from layout.messages.roles import Count
@@ -19,6 +19,7 @@ from layout.paper.furniture import Furnished, Page, finished, furnish
 from layout.paper.head import Head
 from layout.paper.joints import Build
 from layout.paper.laying import straight
+from layout.paper.leaves import Leaf, leaves_of, without_words
 from layout.paper.panes import lay_in_panes
 from layout.paper.steps import place_of
 from layout.plan import Plan
@@ -50,11 +51,12 @@ def furnisher(plan: Plan, metrics: FontMetrics) -> Furnish:
     """Finds the area that head, words and scales leave; the same for every lay of a part whose words stay."""
     kept: dict[object, Area] = {}
 
-    def take_room(part: Part, *, mirrored: bool = False) -> Area:
+    def take_room(part: Part, *, mirrored: bool = False, bare: bool = False) -> Area:
         said = (part.title, part.purpose, part.notes, part.steps, part.cautions, part.measured, part.narrow)
-        key = (mirrored, *said, *((*block[:2], block.high, len(block.entries)) for block in part.blocks))
+        key = (mirrored, bare, *said, *((*block[:2], block.high, len(block.entries)) for block in part.blocks))
         if key not in kept:
-            kept[key] = _furnished(plan, part, (999, 999), metrics, mirrored=mirrored).area
+            shown = without_words(part) if bare else part
+            kept[key] = _furnished(plan, shown, (999, 999), metrics, mirrored=mirrored).area
         return kept[key]
 
     return take_room
@@ -71,31 +73,29 @@ def _page(plan: Plan, *, mirrored: bool) -> Page:
     return Page(paper, plan.words, printing=paper.buyer_prints, mirrored=mirrored)
 
 
+def leaves(plan: Plan, layings: Sequence[Laying], metrics: FontMetrics) -> tuple[Leaf, ...]:
+    """The sheets of one file, not yet drawn: those of the parts, and those of words that find no room beside one."""
+
+    def rest(part: Part, mirrored: bool) -> tuple[Block, ...]:
+        return _furnished(plan, part, (999, 999), metrics, mirrored=mirrored).rest if part.blocks else ()
+
+    return tuple(leaves_of(layings, rest))
+
+
 def printed(
     plan: Plan, layings: Sequence[Laying], metrics: FontMetrics, codes: Sequence[Modules] = ()
 ) -> tuple[Printed, ...]:
     """The sheets of one file, numbered through; `codes` are the modules of the code of each, where there are any."""
-    leaves = [(laying, pieces) for laying in layings for pieces in laying.sheets]
-    total = len(leaves)
-    modules = [*codes, *[None] * (total - len(codes))]
-    return tuple(
-        _sheet(plan, laying, pieces, (k, total), each, metrics)
-        for k, ((laying, pieces), each) in enumerate(zip(leaves, modules, strict=True), 1)
-    )
+    found = leaves(plan, layings, metrics)
+    modules = [*codes, *[None] * (len(found) - len(codes))]
+    numbered = enumerate(zip(found, modules, strict=True), 1)
+    return tuple(_sheet(plan, leaf, (k, len(found)), each, metrics) for k, (leaf, each) in numbered)
 
 
-def _sheet(
-    plan: Plan,
-    laying: Laying,
-    pieces: tuple[Piece, ...],
-    number: tuple[int, int],
-    modules: Modules | None,
-    metrics: FontMetrics,
-) -> Printed:
-    mirrored = laying.way == "diagonal"
-    furnished = _furnished(plan, laying.part, number, metrics, mirrored=mirrored)
-    name = f"{laying.part.name} {number[0]} of {number[1]}"
-    return _drawn(name, _page(plan, mirrored=mirrored), furnished, pieces, modules)
+def _sheet(plan: Plan, leaf: Leaf, number: tuple[int, int], modules: Modules | None, metrics: FontMetrics) -> Printed:
+    furnished = _furnished(plan, leaf.part, number, metrics, mirrored=leaf.mirrored)
+    name = f"{leaf.part.name} {number[0]} of {number[1]}"
+    return _drawn(name, _page(plan, mirrored=leaf.mirrored), furnished, leaf.pieces, modules)
 
 
 def _drawn(

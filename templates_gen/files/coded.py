@@ -6,7 +6,7 @@ from collections.abc import Sequence
 
 from layout.drawing.metrics import FontMetrics
 from layout.paper.choice import Laying
-from layout.paper.sheets import Printed, printed
+from layout.paper.sheets import Printed, leaves, printed
 from layout.plan import Plan
 from templates_gen.codes.modules import codes_for
 from templates_gen.document import About
@@ -14,5 +14,5 @@ from templates_gen.document import About
 
 def coded(plan: Plan, layings: Sequence[Laying], about: About, metrics: FontMetrics) -> tuple[Printed, ...]:
     """The sheets of the file that carries `about`, in order."""
-    total = sum(len(laying.sheets) for laying in layings)
+    total = len(leaves(plan, layings, metrics))
     return printed(plan, layings, metrics, codes_for(about, plan.kit.paper, total))

@@ -21,7 +21,8 @@ from templates_gen.verify.finding import NOTHING, Findings, finding
 class FoundPart:
     """One piece of `part` on a sheet that was read; `where` is the sheet that holds it.
 
-    Of a sheet of paper, `outside` are the words outside all parts and where they begin, and `number` the sheet's and
+    Of a sheet of paper, `outside` are the words outside all parts and where they begin, `words_alone` those of the
+    sheets of the file that hold words only, by their number, and `number` the sheet's and
     how many there are.
     """
 
@@ -30,6 +31,7 @@ class FoundPart:
     lie: Lie
     where: Message
     outside: tuple[tuple[Point, str], ...] = ()
+    words_alone: tuple[tuple[int, tuple[tuple[Point, str], ...]], ...] = ()
     number: tuple[int, int] = (1, 1)
 
     def holds(self, point: Point) -> bool:

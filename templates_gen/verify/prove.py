@@ -45,6 +45,9 @@ def prove(plan: Plan, sheets: Sequence[Sheet], laid: Sequence[Sequence[Piece]], 
         return Findings(0.0, (finding(Laid.SETT),))
     total = NOTHING
     pieces: dict[str, list[FoundPart]] = {}
+    alone = tuple(
+        (k, outside(sheet, ())) for k, (sheet, there) in enumerate(zip(sheets, laid, strict=True), 1) if not there
+    )
     for number, (sheet, there) in enumerate(zip(sheets, laid, strict=True), 1):
         where = said(Proof.SHEET, number=number)
         found, wrong = found_on(sheet, there, where)
@@ -56,7 +59,7 @@ def prove(plan: Plan, sheets: Sequence[Sheet], laid: Sequence[Sequence[Piece]], 
         said_there = outside(sheet, found) if on_paper else ()
         for seen in found:
             pieces.setdefault(seen.part.name, []).append(
-                replace(seen, outside=said_there, number=(number, len(sheets)))
+                replace(seen, outside=said_there, words_alone=alone, number=(number, len(sheets)))
             )
     if total.problems:
         return total

@@ -6,7 +6,7 @@ A message may be broken into lines, which are taken together from top to bottom.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Mapping, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, field
 from typing import NamedTuple
 
@@ -134,11 +134,11 @@ def check_heads(
     about = more._replace(title=title, notes=(*notes, *more.notes))
     wrong = []
     for seen in pieces:
-        number, total = seen.number
-        said = [*about.said(), warp["name"], warp["facts"], ENGLISH.say(Head.NUMBER, number=number, total=total)]
-        said += _joining(pieces) if joined else []
+        beside = [*about.said()[1:], *(_joining(pieces) if joined else [])]
         why = _why_low() if low else ()
-        wrong += [each.at(seen.where) for each in _unlike(seen, said, why)]
+        ways = [[*beside, *reason] for reason in _each(why)]
+        found = [_said_of(seen, title, warp, each) for each in ways]
+        wrong += [each.at(seen.where) for each in min(found, key=len)]
     return Findings(0.0, tuple(once(wrong)))
 
 
@@ -156,23 +156,38 @@ def check_caption(sheet: Sheet, parts: Sequence[str], *, printing: bool) -> Find
     return Findings(0.0, (finding(Furnished.CAPTION, words=wanted),) if wrong else ())
 
 
+def _said_of(seen: FoundPart, title: str, warp: Mapping[str, str], beside: Sequence[str]) -> list[Finding]:
+    """What a piece's sheet says wrongly: its head is whole, and all else stands there or on a sheet of words."""
+    head = [title, warp["name"], warp["facts"]]
+    number = {"number": seen.number[0], "total": seen.number[1]}
+    here = _accounted(seen, [*head, ENGLISH.say(Head.NUMBER, **number)], beside)
+    missing = [words for words in dict.fromkeys(beside) if words not in here.places]
+    wrong = list(here.wrong)
+    for order, outside_there in seen.words_alone if missing else ():
+        number = {"number": order, "total": seen.number[1]}
+        tile = tile_of(seen.part.name)
+        wanted = [*head, ENGLISH.say(Head.NUMBER, **number), *([] if tile.isdigit() or not tile else [tile])]
+        there = account(outside_there, wanted, beside)
+        if not there.wrong:
+            missing = [words for words in missing if words not in there.places]
+    return wrong + [finding(Words.NOWHERE, words=words) for words in missing]
+
+
 def check_head(pieces: Sequence[FoundPart], lines: Sequence[str]) -> Findings:
     """What every piece's sheet says outside of it, where no kit stands in it: these lines and nothing else."""
-    wrong = [each.at(seen.where) for seen in pieces for each in _unlike(seen, lines, ())]
+    wrong = [each.at(seen.where) for seen in pieces for each in _accounted(seen, lines, ()).wrong]
     return Findings(0.0, tuple(once(wrong)))
 
 
-def _unlike(seen: FoundPart, said: Sequence[str], why: Sequence[str]) -> Iterator[Finding]:
-    """Where the words outside are not those that were wanted, of the reasons `why` one where there are any."""
+def _accounted(seen: FoundPart, wanted: Sequence[str], allowed: Sequence[str]) -> Accounted:
+    """The words outside of a piece, with those that every sheet carries."""
     tile = tile_of(seen.part.name)
     furniture = [*_SCALES, *_SCALES, *([] if tile.isdigit() or not tile else [tile])]
     captions = [ENGLISH.say(role) for role in (Scale.CHECK, Scale.CHECK_AND_PRINT)]
     if not measured(seen.part.name):
         furniture, captions = furniture[2 * len(_SCALES) :], []
-    ways = [[*said, *furniture, *caption, *reason] for caption in _each(captions) for reason in _each(why)]
-    found = [account(seen.outside, wanted).wrong for wanted in ways]
-    if all(found):
-        yield min(found, key=len)[0]
+    found = [account(seen.outside, [*wanted, *furniture, *caption], allowed) for caption in _each(captions)]
+    return min(found, key=lambda each: len(each.wrong))
 
 
 def _each(choices: Sequence[str]) -> list[list[str]]:
