@@ -19,6 +19,7 @@ from templates_gen.messages.roles.proof import Proof
 from templates_gen.messages.roles.proof_printed import SheetCode
 from templates_gen.readers.data_matrix import SIDE, text_of
 from templates_gen.verify import LIMIT
+from templates_gen.verify.boxes import reaches
 from templates_gen.verify.finding import NOTHING, Finding, Findings, finding, said, wrong
 
 _MODULE, _WHITE = 0.6, 0.6  # mm
@@ -120,11 +121,14 @@ def _square(sheet: Sheet, left: float) -> _Square | None:
     begin, top = left + _WHITE, _FOOT + _SQUARE - _WHITE
     counts = [[0] * SIDE for _ in range(SIDE)]
     deviation, stray, empty = 0.0, False, True
+    box = left, _FOOT, left + _SQUARE, _FOOT + _SQUARE
     for points, contour in _drawn(sheet):
         xs, ys = zip(*points, strict=True)
         edges = (min(xs) - begin, max(xs) - begin, top - max(ys), top - min(ys))
         if min(edges[1], edges[3]) <= -_WHITE or max(edges[0], edges[2]) >= _SQUARE - _WHITE:
             continue
+        if contour is None and len(points) > 1 and not reaches(points, box):
+            continue  # a slanted part whose box is larger than what it draws
         empty = False
         near = [round(edge / _MODULE) for edge in edges]
         inside = 0 <= near[0] < near[1] <= SIDE and 0 <= near[2] < near[3] <= SIDE

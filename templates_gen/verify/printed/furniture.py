@@ -7,13 +7,13 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterator, Mapping, Sequence
-from itertools import pairwise
 
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Box, Curve, Point, Region, Shape, Text
 from layout.drawing.sheet import Sheet
 from templates_gen.messages.roles.proof import Furnished, Laid
 from templates_gen.verify import LIMIT
+from templates_gen.verify.boxes import boxes_along
 from templates_gen.verify.finding import NOTHING, Finding, Findings, finding
 
 _SIDE, _TOP, _BOTTOM = 9.7, 14.7, 15.0  # of a corner target, from the edges
@@ -126,18 +126,7 @@ def _boxes(shape: Shape) -> Iterator[Box]:
     ink = shape.pen.ink.width / 2
     for path in shape.contours if isinstance(shape, Region) else (shape,):
         points = [*path.points(), *([path.start] if path.closed else [])]
-        for one, other in pairwise(points):
-            yield from _pieces(one, other, ink)
-
-
-def _pieces(one: Point, other: Point, ink: float) -> Iterator[Box]:
-    """A straight step in boxes of a few mm: the box of a slanted line is mostly white."""
-    slanted = min(abs(one.x - other.x), abs(one.y - other.y)) > ink
-    count = max(1, math.ceil(math.dist(one, other) / 2)) if slanted else 1
-    for k in range(count):
-        x0, x1 = (one.x + (other.x - one.x) * (k + more) / count for more in (0, 1))
-        y0, y1 = (one.y + (other.y - one.y) * (k + more) / count for more in (0, 1))
-        yield min(x0, x1) - ink, min(y0, y1) - ink, max(x0, x1) + ink, max(y0, y1) + ink
+        yield from boxes_along(points, ink)
 
 
 def _margins(sheet: Sheet) -> Iterator[Finding]:

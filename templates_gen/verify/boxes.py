@@ -1,0 +1,40 @@
+"""The boxes of what is drawn, small enough that the box of a slanted line is not mostly white."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterator, Sequence
+from itertools import pairwise
+
+from layout.drawing.shapes import Box, Point
+
+_LONG = 2.0  # mm: a slanted step is taken in pieces of at most so much
+
+
+def boxes_along(points: Sequence[Point], ink: float = 0.0) -> Iterator[Box]:
+    """The boxes of the steps from point to point, `ink` mm wider at each side."""
+    for one, other in pairwise(points):
+        slanted = min(abs(one.x - other.x), abs(one.y - other.y)) > ink
+        count = max(1, math.ceil(math.dist(one, other) / _LONG)) if slanted else 1
+        for k in range(count):
+            x0, x1 = (one.x + (other.x - one.x) * (k + more) / count for more in (0, 1))
+            y0, y1 = (one.y + (other.y - one.y) * (k + more) / count for more in (0, 1))
+            yield min(x0, x1) - ink, min(y0, y1) - ink, max(x0, x1) + ink, max(y0, y1) + ink
+
+
+def reaches(points: Sequence[Point], box: Box) -> bool:
+    """Whether the closed line through `points`, or the area in it, reaches into a box."""
+    closed = [*points, points[0]]
+    left, low, right, high = box
+    if any(x0 < right and left < x1 and y0 < high and low < y1 for x0, y0, x1, y1 in boxes_along(closed)):
+        return True
+    return _inside(Point((left + right) / 2, (low + high) / 2), closed)
+
+
+def _inside(at: Point, closed: Sequence[Point]) -> bool:
+    """Whether a ray from `at` to the right crosses the closed line an odd number of times."""
+    crossed = False
+    for one, other in pairwise(closed):
+        if (one.y > at.y) != (other.y > at.y):
+            crossed ^= at.x < one.x + (other.x - one.x) * (at.y - one.y) / (other.y - one.y)
+    return crossed
