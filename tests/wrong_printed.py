@@ -12,6 +12,7 @@ from wrong_builders import Spoil, Wrong, returns, swap, value
 
 import layout.estimate.headings as headings_module
 import layout.estimate.room_left as room_left_module
+import layout.parts.guide_sheet as guide_sheet_module
 import layout.parts.guide_words as guide_words_module
 import layout.parts.strip as strip_module
 import layout.parts.strips.pegged as holes_module
@@ -20,8 +21,6 @@ import layout.warps.nailed as nailed_module
 import layout.warps.pegged as pegged_module
 import layout.warps.warping as warping_module
 from layout.drawing.shapes import Placing
-from layout.messages.english import ENGLISH
-from layout.messages.roles import Guide
 from layout.sett.marking_units import SINGLY
 from layout.warps.warp import Warp
 
@@ -145,16 +144,10 @@ PRINTED: Mapping[str, Wrong] = {
         ),
     ),
     "an unknown thread not named": Wrong(
-        PEGGED, "spacing-guide.pdf", returns(guide_words_module, "fan_words", lambda words: words[:-1])
+        PEGGED, "spacing-guide.pdf", returns(guide_sheet_module, "leaves_thickness_out", lambda _: False)
     ),
     "a thread that is known called unknown": Wrong(
-        TIED,
-        "spacing-guide.pdf",
-        swap(
-            guide_words_module,
-            "fan_words",
-            lambda right: lambda *a, **b: (*right(*a, **b), ENGLISH.say(Guide.UNKNOWN_THICKNESS)),
-        ),
+        TIED, "spacing-guide.pdf", returns(guide_sheet_module, "leaves_thickness_out", lambda _: True)
     ),
     "the thread left out of the picture's slant": Wrong(
         TIED,

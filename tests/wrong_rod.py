@@ -8,8 +8,8 @@ from typing import Any
 from kits import FLAT, ROD
 from wrong_builders import Wrong, returns, swap, value
 
+import layout.parts.guide_sheet as guide_sheet
 import layout.parts.guide_words as guide_words
-import layout.parts.spacing_guide as spacing_module
 import layout.parts.strip_words as wording
 import layout.parts.strips.wound as wound_strips
 import layout.parts.winding.kinds.loose_rod as picture_module
@@ -48,10 +48,9 @@ def _rod_word_below(shapes: Any) -> Any:
     ]
 
 
-def _of_a_heading(_: Any) -> Any:
+def _of_two_headings(right: Any) -> Any:
     """How to use a guide of a warp that has two headings."""
-    uses = {"near": Guide.USE_BOTTOM, "far": Guide.USE_TOP}
-    return lambda *given, **_: ENGLISH.say(uses[given[1]])
+    return lambda plan: ENGLISH.say(Guide.LAY, away=guide_words.lies(plan, "near").away)
 
 
 ROD_WRONG: Mapping[str, Wrong] = {
@@ -113,11 +112,11 @@ ROD_WRONG: Mapping[str, Wrong] = {
         ROD,
         "spacing-guide.pdf",
         swap(
-            spacing_module,
-            "notes_for",
-            _of_a_heading,
+            guide_sheet,
+            "_lay",
+            _of_two_headings,
         ),
     ),
-    "ends said to lie behind": Wrong(ROD, "spacing-guide.pdf", returns(guide_words, "_layers", lambda _: Guide.LAYERS)),
+    "ends said to lie behind": Wrong(ROD, "spacing-guide.pdf", returns(guide_sheet, "has_back", lambda _: True)),
 }
 """By a name that says what is wrong."""

@@ -18,6 +18,7 @@ import layout.parts.frame_pull as pull_module
 import layout.parts.gauge_table as table_module
 import layout.parts.grid as grid_module
 import layout.parts.grid_size as size_module
+import layout.parts.guide_sheet as guide_sheet_module
 import layout.parts.guide_words as guide_module
 import layout.parts.spacing_guide as spacing_module
 import layout.parts.wrap_gauge as gauge_module
@@ -41,6 +42,12 @@ MEASURED: Mapping[str, object] = {
 }
 SMALL: Mapping[str, object] = {"paper.size": "148 x 210 mm"}
 BEADS: Mapping[str, object] = {"weft": {"beads": {"number": 26, "over": "5 cm"}}}
+
+
+EXCHANGED = guide_sheet_module._PUSH | {
+    "odd": guide_sheet_module._PUSH["even"],
+    "even": guide_sheet_module._PUSH["odd"],
+}
 
 
 def instead(module: Any, old: Role, new: Role) -> Spoil:
@@ -97,19 +104,31 @@ SHEETS: Mapping[str, Wrong] = {
     ),
     # spacing guides
     "the guide of the other heading": Wrong(
-        {}, GUIDE, value(guide_module, "_SEEN", {"near": Guide.FAR_FROM_FACE, "far": Guide.NEAR_FROM_FACE})
+        {}, GUIDE, value(guide_module, "SEEN", {"near": Guide.FAR_FROM_FACE, "far": Guide.NEAR_FROM_FACE})
     ),
-    "a guide titled for the other heading": Wrong({}, GUIDE, instead(guide_module, Guide.TITLE_FAR, Guide.TITLE_NEAR)),
-    "above and below the heading exchanged": Wrong(TOP, GUIDE, instead(guide_module, Guide.USE_TOP, Guide.USE_BOTTOM)),
     "left and right of a guide exchanged": Wrong({}, GUIDE, returns(spacing_module, "phrases_for", sides_exchanged)),
     "the arrow of a guide away from the weaving": Wrong(
         TOP,
         GUIDE,
         returns(spacing_module, "phrases_for", lambda all_: [p._replace(arrow="up" if p.arrow else "") for p in all_]),
     ),
-    "long marks said to be behind": Wrong(NOTCHED, GUIDE, returns(guide_module, "_layers", lambda _: Guide.LAYERS)),
+    "odd and even ends exchanged": Wrong({}, GUIDE, value(guide_sheet_module, "_PUSH", EXCHANGED)),
+    "ends pushed from the other side": Wrong(
+        {},
+        GUIDE,
+        value(guide_sheet_module, "_PUSH", {kind: two[::-1] for kind, two in guide_sheet_module._PUSH.items()}),
+    ),
+    "ends said to lie behind where none does": Wrong(
+        NOTCHED, GUIDE, returns(guide_sheet_module, "has_back", lambda _: True)
+    ),
     "a push said not to be needed": Wrong(
-        {}, GUIDE, returns(guide_module, "fan_words", lambda _: (ENGLISH.say(Guide.BY_THEMSELVES),))
+        {}, GUIDE, returns(guide_sheet_module, "lies", lambda lie: lie._replace(off=""))
+    ),
+    "guides without their caution": Wrong(
+        {}, GUIDE, returns(spacing_module, "guide_sheet", lambda said: said._replace(cautions=()))
+    ),
+    "steps in another order": Wrong(
+        {}, GUIDE, returns(spacing_module, "guide_sheet", lambda said: said._replace(steps=said.steps[::-1]))
     ),
     # the frame check
     "pounds of force as kilograms": Wrong(STIFF, CHECK, value(pull_module, "NEWTONS", {"lb": Fraction("9.80665")})),

@@ -54,7 +54,7 @@ def _words(part: Part, rest: Rest) -> Iterator[Leaf]:
     """As many sheets as the words of a part need, each with what the one before it had no room for."""
     while True:
         left_over = rest(part, False)
-        if left_over == part.blocks and not part.steps:
+        if left_over and left_over == part.blocks and not part.steps:
             raise LayoutError(part.blocks[0].title)  # larger than any sheet: a fault of the part
         shown = part.blocks[: len(part.blocks) - len(left_over)]
         yield Leaf(replace(part, blocks=shown), ())

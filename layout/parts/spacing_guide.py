@@ -33,7 +33,8 @@ _NUMBER_APART = 1.5  # so much white at least between two numbers
 _NUMBER_CLEAR = 0.5  # and from the edge of the paper
 _STEPS = (10, 20, 50, 100, 200, 500, 1000)
 _CLOSE = 1.5  # below this pitch a heavy mark would touch its neighbours, in mm
-_LIMIT_WIDE, _LIMIT_DEEP = 1.3, 2.4
+_LIMIT_DEEP = 2.4
+_LOW_PAST, _LONG_ENOUGH = 1.1, 75.0  # mm past the limits, and at least from the centre
 _SMALL_UNITS = {False: Fraction(10), True: Fraction(127, 10)}  # 1 cm; half an inch
 _SCISSORS, _SCISSORS_ROOM = 2.0, 9.0
 _BAND = Pen.EDGE.ink.width
@@ -43,7 +44,8 @@ _BAND = Pen.EDGE.ink.width
 class _Depths:
     """How deep behind the edge marks reach, where the middles of numbers and of the first row of words lie, how far
     rows are apart and what lies behind the last of them; how long unit ticks are, and how far before the edge
-    behind the middles of their numbers lie; where a cross stands beside the marks.
+    behind the middles of their numbers lie; where crosses stand beside the marks and before the edge behind; how wide a
+    triangle at a limit is.
     """
 
     mark: float
@@ -56,10 +58,12 @@ class _Depths:
     ticks: tuple[float, float]
     unit_numbers: float | None
     cross: float
+    corner: float
+    limit: float
 
 
-_FULL = _Depths(7.5, 10.0, 12.0, 16.0, 4.0, 9.6, 2, (1.7, 3.4), 5.5, 5.0)
-_LOW = _Depths(2.6, 3.4, 5.2, 8.3, 3.4, 3.7, 1, (0.8, 1.5), None, 3.5)
+_FULL = _Depths(7.5, 10.0, 12.0, 16.0, 4.0, 9.6, 2, (1.7, 3.4), 5.5, 5.0, CORNER, 1.3)
+_LOW = _Depths(2.2, 2.9, 4.4, 7.2, 3.4, 2.6, 1, (0.5, 0.9), None, 3.4, 2.0, 0.9)
 _MARKS = {"face": (Pen.END_MARK, Pen.TEN), "back": (Pen.END_MARK_BACK, Pen.TEN_BACK)}
 
 
@@ -79,12 +83,12 @@ class _Draft(Ruler):
 
     def part(self) -> Part:
         """Everything drawn, in part coordinates."""
-        left, right = reach(self.plan, [float(x) for x in self.plan.warp.end_positions], low=self.low)
+        left, right = self.paper()
         check_room(self.plan, right - left, self.metrics)
         words = self.packed(left, right)
         rows = max(self.depths.least_rows, 1 + max(placed.row for placed in words))
         deep = self.depths.words + (rows - 1) * self.depths.row + self.depths.behind
-        datum = self.corners(left + CORNER, right - CORNER, deep - CORNER)
+        datum = self.corners(left + CORNER, right - CORNER, deep - self.depths.corner)
         low, high = sorted((0.0, self.y(deep)))
         limits = self.limits()
         shapes: list[Shape] = [rectangle(left, low, right, high, Pen.CUT), limits[0]]
@@ -103,6 +107,12 @@ class _Draft(Ruler):
             blocks=said.blocks,
             cautions=said.cautions,
         )
+
+    def paper(self) -> tuple[float, float]:
+        """The short edges; a low guide, made to lie across a sheet, ends close to the limits where it is long."""
+        left, right = reach(self.plan, [float(x) for x in self.plan.warp.end_positions], low=self.low)
+        closest = max(self.half + _LOW_PAST, _LONG_ENOUGH)
+        return (max(left, -closest), min(right, closest)) if self.low else (left, right)
 
     def y(self, depth: float) -> float:
         """The y of a depth behind the edge."""
@@ -151,7 +161,7 @@ class _Draft(Ruler):
         """A small triangle outside each limit of the weaving, upright along it."""
         edge, deep = self.y(0.0), self.y(_LIMIT_DEEP)
         one, other = (
-            filled([Point(x, edge), Point(x + out * _LIMIT_WIDE, edge), Point(x, deep)], Pen.SOLID)
+            filled([Point(x, edge), Point(x + out * self.depths.limit, edge), Point(x, deep)], Pen.SOLID)
             for x, out in ((-self.half, -1), (self.half, 1))
         )
         return one, other

@@ -47,7 +47,8 @@ def _on_paper(drawn: CutDrawings, file: str, name: str, layings: Sequence[Laying
     tiled = any(laying.way == "tiles" for laying in layings)
     laid = tuple(sheet.pieces for sheet in sheets)
     if not tiled:
-        laid = tuple((Piece(part, piece.placing),) for part, (piece,) in zip(parts, laid, strict=True))
+        own = iter(parts)  # a sheet of words alone holds none
+        laid = tuple(tuple(Piece(next(own), piece.placing) for piece in pieces) for pieces in laid)
     shown = tuple(sheet.sheet for sheet in sheets)
     return Output(file, names_of(parts), shown, laid, about, True, drawn.stock, tiled, joined_of(layings))
 

@@ -6,7 +6,7 @@ A message may be broken into lines, which are taken together from top to bottom.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 from typing import NamedTuple
 
@@ -137,9 +137,21 @@ def check_heads(
         beside = [*about.said()[1:], *(_joining(pieces) if joined else [])]
         why = _why_low() if low else ()
         ways = [[*beside, *reason] for reason in _each(why)]
-        found = [_said_of(seen, title, warp, each) for each in ways]
+        found = [_said_of(seen, title, warp, each, about.steps) for each in ways]
         wrong += [each.at(seen.where) for each in min(found, key=len)]
     return Findings(0.0, tuple(once(wrong)))
+
+
+_RING_FROM, _RING_TO, _RING_UP = 2.0, 7.0, 2.0  # where the number of a step begins before its words, in mm
+
+
+def _unnumbered(steps: Sequence[str], found: Accounted, words: Sequence[Word]) -> Iterator[Finding]:
+    """Steps that do not stand beside their own number, counted from one."""
+    for number, step in enumerate(steps, 1):
+        for x, y in found.places.get(step, [])[:1]:
+            beside = (at for at, said in words if said == str(number) and abs(at.y - y) < _RING_UP)
+            if not any(_RING_FROM < x - at.x < _RING_TO for at in beside):
+                yield finding(Words.STEP, words=step, number=number)
 
 
 def check_caption(sheet: Sheet, parts: Sequence[str], *, printing: bool) -> Findings:
@@ -156,19 +168,24 @@ def check_caption(sheet: Sheet, parts: Sequence[str], *, printing: bool) -> Find
     return Findings(0.0, (finding(Furnished.CAPTION, words=wanted),) if wrong else ())
 
 
-def _said_of(seen: FoundPart, title: str, warp: Mapping[str, str], beside: Sequence[str]) -> list[Finding]:
-    """What a piece's sheet says wrongly: its head is whole, and all else stands there or on a sheet of words."""
+def _said_of(
+    seen: FoundPart, title: str, warp: Mapping[str, str], beside: Sequence[str], steps: Sequence[str]
+) -> list[Finding]:
+    """What a piece's sheet says wrongly: its head is whole, and all else stands there or on a sheet of words.
+
+    Each of the `steps` stands beside its number, wherever it is said.
+    """
     head = [title, warp["name"], warp["facts"]]
     number = {"number": seen.number[0], "total": seen.number[1]}
     here = _accounted(seen, [*head, ENGLISH.say(Head.NUMBER, **number)], beside)
     missing = [words for words in dict.fromkeys(beside) if words not in here.places]
-    wrong = list(here.wrong)
+    wrong = [*here.wrong, *_unnumbered(steps, here, seen.outside)]
     for order, outside_there in seen.words_alone if missing else ():
         number = {"number": order, "total": seen.number[1]}
         tile = tile_of(seen.part.name)
         wanted = [*head, ENGLISH.say(Head.NUMBER, **number), *([] if tile.isdigit() or not tile else [tile])]
         there = account(outside_there, wanted, beside)
-        if not there.wrong:
+        if not there.wrong and not list(_unnumbered(steps, there, outside_there)):
             missing = [words for words in missing if words not in there.places]
     return wrong + [finding(Words.NOWHERE, words=words) for words in missing]
 

@@ -6,8 +6,6 @@ from layout.messages.catalogue import Plural, Role
 from layout.messages.roles import Count, Sheet
 
 MESSAGES: dict[Role, str | Plural] = {
-    Sheet.PART: "{part}: {sett}",
-    Sheet.YARNS: "Warp {warp}, weft {weft}; {counts}",
     Sheet.NUMBER: "Sheet {number} of {total}",
     Sheet.FOR_BOTTOM: "For the bottom of the frame as it stands before you.",
     Sheet.FOR_TOP: "For the top of the frame as it stands before you.",
@@ -17,10 +15,6 @@ MESSAGES: dict[Role, str | Plural] = {
     Sheet.IN_PIECES: (
         "In {count} pieces: against a window, lay each piece on the next so that the three large crosses meet, tape "
         "them, then cut it out. Joined, the small crosses at its two ends are {distance} mm apart."
-    ),
-    Sheet.PRINTING: (
-        "Print at 100 % (actual size), never fitted to the page; before you cut, lay a ruler along the bars: 100 mm "
-        "and 4 in must be right, across the sheet and up it."
     ),
     Sheet.KNIFE: "Cut on a mat along a steel rule with a sharp blade, fingers clear; blades are not for children.",
     Count.SETT_CM_WINDS: Plural("count", "{sett}, {count} wind to {unit}", "{sett}, {count} winds to {unit}"),

@@ -8,8 +8,6 @@ from layout.messages.catalogue import Role
 class Sheet(Role):
     """The head of a sheet of paper."""
 
-    PART = "sheet.part"
-    YARNS = "sheet.yarns"
     NUMBER = "sheet.number"
     FOR_BOTTOM = "sheet.for_bottom"
     FOR_TOP = "sheet.for_top"
@@ -17,7 +15,6 @@ class Sheet(Role):
     LOW_FORM = "sheet.low_form"
     TOO_TALL = "sheet.too_tall"
     IN_PIECES = "sheet.in_pieces"
-    PRINTING = "sheet.printing"
     KNIFE = "sheet.knife"
 
 

@@ -48,7 +48,7 @@ MESSAGES: dict[Role, str | Plural] = {
     Furnished.CAPTION: "the check scales do not say {words!r}",
     Words.NOWHERE: "nowhere says {words!r}",
     Words.OTHER: "says {words!r}, which the kit does not ask for",
-    Words.HEAD: "the head of {title!r} does not say what the kit asks for, or says more",
+    Words.STEP: "step {number} is not {words!r}",
     Words.SIDES: "left and right do not stand at their sides",
     Words.CENTRE: "the word at the centre does not stand beside it",
     Words.ARROW: "no arrow beside {words!r} points {way}",

@@ -63,7 +63,7 @@ class Words(Role):
 
     NOWHERE = "proof.words.nowhere"
     OTHER = "proof.words.other"
-    HEAD = "proof.words.head"
+    STEP = "proof.words.step"
     SIDES = "proof.words.sides"
     CENTRE = "proof.words.centre"
     ARROW = "proof.words.arrow"

@@ -65,7 +65,7 @@ def test_optional_phrases_need_no_row() -> None:
     full = Phrase("first pass on the face; the winds go on this way")
     extra = Phrase("Heron frame", optional=True)
     assert [placed.phrase for placed in Packer(-75, 75, (), METRICS).pack([full, extra])] == [full, extra]
-    assert [placed.phrase for placed in Packer(-40, 40, (), METRICS).pack([full, extra])] == [full]
+    assert [placed.phrase for placed in Packer(-37, 37, (), METRICS).pack([full, extra])] == [full]
 
 
 @pytest.mark.parametrize("up", [1, -1])

@@ -9,7 +9,7 @@ from golden import listed, matches
 from kits import NOTCHED, PEGGED, font_metrics, plan_of
 
 from layout.drawing.pens import Pen
-from layout.drawing.shapes import Curve, Text
+from layout.drawing.shapes import Curve, Region, Text
 from layout.drawing.sheet import Part
 from layout.paper.sheets import lay
 from layout.parts.spacing_guide import spacing_guide
@@ -39,17 +39,36 @@ def guide(changes: dict[str, object], end: End = "near", *, low: bool = False) -
     return spacing_guide(plan_of(changes), end, font_metrics(), low=low)
 
 
+FACE, BACK = (Pen.END_MARK, Pen.TEN), (Pen.END_MARK_BACK, Pen.TEN_BACK)
+
+
 def marks(part: Part, *pens: Pen) -> dict[float, float]:
-    """How long each mark of these pens is, by its x; every one begins at the long edge, y = 0."""
+    """How long each mark of these pens is, by its x; every one begins at the edge to the weaving, y = 0."""
     paths = [shape for shape in part.shapes if isinstance(shape, Curve) and shape.pen in pens]
     assert all(path.start.y == 0 and path.start.x == path.steps[0].end.x for path in paths)
     return {path.start.x: abs(path.steps[0].end.y) for path in sorted(paths)}
 
 
+def units(part: Part) -> dict[float, float]:
+    """How long each tick of the scale of units is, by its x; every one begins at the edge behind."""
+    behind = max(abs(part.box[1]), abs(part.box[3]))
+    paths = [shape for shape in part.shapes if isinstance(shape, Curve) and shape.pen is Pen.UNIT]
+    assert all(abs(path.start.y) == pytest.approx(behind) for path in paths)
+    return {path.start.x: round(abs(path.start.y - path.steps[0].end.y), 6) for path in sorted(paths)}
+
+
+def limits(part: Part) -> list[float]:
+    """The x of the upright side of each triangle, from left to right."""
+    solids = [shape for shape in part.shapes if isinstance(shape, Region) and shape.pen is Pen.SOLID]
+    corners = [solid.contours[0].points() for solid in solids]
+    return sorted(deep.x for at, _, deep in (each for each in corners if each[0].y == each[1].y == 0) if at.x == deep.x)
+
+
 def numbers(part: Part) -> dict[str, float]:
-    """The middle of every number."""
+    """The middle of every number of an end."""
     texts = [shape for shape in part.shapes if isinstance(shape, Text) and shape.words.isdigit()]
-    return {text.words: text.at.x + font_metrics().width(text.words, text.size) / 2 for text in texts}
+    strong = [text for text in texts if text.pen is Pen.STRONG]
+    return {text.words: text.at.x + font_metrics().width(text.words, text.size, text.pen) / 2 for text in strong}
 
 
 def words(part: Part) -> str:
@@ -69,83 +88,114 @@ def test_golden_guides(name: str) -> None:
 def test_ends_by_hand(end: End, *, low: bool) -> None:
     """22 ends at 4 mm over 88 mm: from -42 by 4 mm to 42, the tenth and the twentieth stronger, at -6 and 34."""
     part = guide(SHORT, end, low=low)
-    assert list(marks(part, Pen.MARK, Pen.TEN)) == [-42 + 4 * k for k in range(22)]
-    assert list(marks(part, Pen.TEN)) == [-42 + 9 * 4, -42 + 19 * 4]
-    assert numbers(part) == pytest.approx({"10": -6, "20": 34})
-    assert list(marks(part, Pen.UNIT)) == [-4, 36]  # every 4 cm from the left limit
-    assert list(marks(part, Pen.EDGE)) == [-44, 44]
+    assert list(marks(part, *FACE, *BACK)) == [-42 + 4 * k for k in range(22)]
+    assert list(marks(part, Pen.TEN, Pen.TEN_BACK)) == [-42 + 9 * 4, -42 + 19 * 4]
+    assert numbers(part) == pytest.approx({"1": -42, "10": -6, "20": 34})
+    assert limits(part) == [-44, 44]
 
 
-def test_face_and_back_by_turns() -> None:
-    """Wound from the left, face first: the odd marks are long, the even ones short; back first, the other way."""
+@pytest.mark.parametrize("low", [False, True])
+def test_units_by_hand(*, low: bool) -> None:
+    """Every 4 cm from the left limit a long tick, and a short one at every cm between; the last number names the cm."""
+    found = units(guide(SHORT, low=low))
+    long = max(found.values())
+    assert [x for x, size in found.items() if size == long] == [-44, -4, 36]
+    assert list(found) == [-44 + 10 * k for k in range(9)]
+    if not low:
+        assert "0 | 4 | 8 cm" in words(guide(SHORT))
+
+
+def test_units_in_inches() -> None:
+    """An inch kit has ticks at every half inch (12.7 mm by definition), and says inches."""
+    part = guide(TWELVE)
+    assert list(units(part)) == pytest.approx([-152.4 + 12.7 * k for k in range(25)])
+    assert words(part).endswith(" in") or " in |" in words(part)
+
+
+def test_full_and_broken_by_turns() -> None:
+    """Wound from the left, face first: the odd marks are full, the even ones broken; back first, the other way."""
     for changes, face in (
         ({}, 0),
         ({"weaving.first_pass": "back"}, 1),
         ({"weaving.start": "right"}, 1),  # 22 ends: the first from the right is the last from the left
         ({"weaving.start": "right", "weaving.first_pass": "back"}, 0),
     ):
-        lengths = list(marks(guide(SHORT | changes), Pen.MARK, Pen.TEN).values())
-        assert set(lengths[face::2]) == {6.0}
-        assert set(lengths[1 - face :: 2]) == {3.2}
+        part = guide(SHORT | changes)
+        every = sorted([*marks(part, *FACE), *marks(part, *BACK)])
+        assert list(marks(part, *FACE)) == every[face::2]
+        assert list(marks(part, *BACK)) == every[1 - face :: 2]
 
 
 @pytest.mark.parametrize("changes", [NOTCHED, PEGGED])
-def test_ends_on_the_face_are_all_long(changes: dict[str, object]) -> None:
-    """Between notches or pegs there is one layer, and the guide says so."""
+def test_ends_on_the_face_are_all_full(changes: dict[str, object]) -> None:
+    """Between notches or pegs there is one layer: no broken mark is drawn, and none is explained."""
     part = guide(SHORT | changes)
-    assert set(marks(part, Pen.MARK, Pen.TEN).values()) == {6.0}
-    assert "every end lies on the face" in words(part)
+    assert marks(part, *FACE)
+    assert not marks(part, *BACK)
+    assert not any("broken" in entry.words for block in part.blocks for entry in block.entries)
+
+
+def test_the_thick_edge_ends_at_the_marks() -> None:
+    """The outer side of its ink lies on y = 0, from one end of the paper to the other."""
+    part = guide(SHORT)
+    (band,) = [shape for shape in part.shapes if isinstance(shape, Curve) and shape.pen is Pen.EDGE]
+    ink = shapely.LineString(band.points()).buffer(0.9 / 2, cap_style="flat")
+    assert ink.bounds == pytest.approx((part.box[0], -0.9, part.box[2], 0.0))
 
 
 def test_numbers_are_counted_from_where_winding_begins() -> None:
     """From the right, the tenth end is as far from the right limit as it was from the left one."""
-    assert numbers(guide(SHORT | {"weaving.start": "right"})) == pytest.approx({"10": 6, "20": -34})
+    assert numbers(guide(SHORT | {"weaving.start": "right"})) == pytest.approx({"1": 42, "10": 6, "20": -34})
 
 
 @pytest.mark.parametrize(("per_cm", "step"), [(2.5, 10), (12, 10), (20, 20), (50, 50)])
 def test_numbers_keep_apart(per_cm: float, step: int) -> None:
     """Every tenth end is numbered, at finer setts every twentieth or fiftieth, and no two numbers come near."""
     part = guide({"sett.given": f"{per_cm} ends/cm", "sett.marking_unit": "1 cm"})
-    found = numbers(part)
-    assert [int(each) for each in found][:3] == [step, 2 * step, 3 * step]
+    found = [int(each) for each in numbers(part) if each != "1"]
+    assert found[:3] == [step, 2 * step, 3 * step]
     texts = [shape for shape in part.shapes if isinstance(shape, Text) and shape.words.isdigit()]
-    spans = sorted((text.at.x, text.at.x + font_metrics().width(text.words, text.size)) for text in texts)
-    assert all(other[0] - one[1] > 1 for one, other in pairwise(spans))
-    assert spans[-1][1] < part.box[2] - 0.4
+    for pen in (Pen.STRONG, Pen.TEXT):
+        spans = sorted(
+            (text.at.x, text.at.x + font_metrics().width(text.words, text.size, pen))
+            for text in texts
+            if text.pen is pen
+        )
+        assert all(other[0] - one[1] > 1 for one, other in pairwise(spans))
+        assert spans[-1][1] < part.box[2] - 0.4
 
 
 @pytest.mark.parametrize("near_end", ["bottom", "top"])
 @pytest.mark.parametrize("end", ENDS)
-def test_the_long_edge_faces_the_weaving(near_end: str, end: End) -> None:
-    """At the bottom of the frame the guide lies below its edge, at the top above it; its words say where it goes."""
+def test_the_thick_edge_faces_the_weaving(near_end: str, end: End) -> None:
+    """At the bottom of the frame the guide lies below its edge, at the top above it; its words say which it is."""
     part = guide({"weaving.near_end": near_end}, end)
     below = (near_end == "bottom") == (end == "near")
     assert (part.box[3] == 0) == below
     assert (part.box[1] == 0) == (not below)
-    assert f"{end} heading, seen from the face" in words(part)
-    assert ("below the heading" if below else "above the heading") in part.notes[0]
+    assert f"{end.capitalize()} guide, seen from the face" in words(part)
 
 
 def test_the_fan_is_said() -> None:
-    """The figures computed by hand in the test of the fan stand on the guide, with the tolerance in words."""
-    said = words(guide(USUAL))
-    assert "heading 48 mm from the outer edge: ends up to 1.6 mm off" in said
-    assert "no push needed from 219 mm on: ends within a tenth of the pitch" in said
-    low = guide(USUAL, low=True)
-    assert "48 mm from the outer edge: ends up to 1.6 mm off" in words(low)
-    assert "within a tenth of the pitch" in low.notes[0]
+    """The figures computed by hand in the test of the fan stand beside the guides, with the tolerance in words."""
+    near, far = guide(USUAL).notes
+    assert near == (
+        "At the near heading, 48 mm from the outer edge, ends lie up to 1.6 mm off; from 219 mm on no push is needed: "
+        "they lie within a tenth of the pitch."
+    )
+    assert far.startswith("At the far heading, ")
+    assert "the near guide 48 mm, the far one" in guide(USUAL).steps[1]
 
 
 def test_the_fan_in_inches() -> None:
     """An inch kit says inches: 8 epi on the same frame are off by 3.175 x 0.406 = 1.289 mm, 0.051 in."""
-    said = words(guide(USUAL | {"sett.given": "8 epi"}))
-    assert "heading 1.9 in from the outer edge: ends up to 0.051 in off" in said
-    assert "no push needed from 8.6 in on" in said
+    near = guide(USUAL | {"sett.given": "8 epi"}).notes[0]
+    assert "1.9 in from the outer edge, ends lie up to 0.051 in off; from 8.6 in on" in near
 
 
-def test_where_nothing_is_off_the_guide_says_so() -> None:
+def test_where_nothing_is_off_the_sheet_says_so() -> None:
     """Notches hold the ends where they should be."""
-    assert "the ends lie right by themselves here, within a tenth of the pitch" in words(guide(NOTCHED))
+    assert guide(NOTCHED).notes[0].startswith("At the near heading the ends lie right by themselves")
 
 
 @pytest.mark.parametrize("paper", ["common", "a4", "letter"])

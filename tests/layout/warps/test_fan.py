@@ -13,9 +13,7 @@ from hypothesis import strategies as st
 from kits import FLAT, NOTCHED, PEGGED, plan_of
 
 from layout.estimate.headings import heading_height
-from layout.messages.english import ENGLISH
-from layout.messages.roles import Guide
-from layout.parts.guide_words import fan_words
+from layout.parts.guide_words import leaves_thickness_out, lies
 from layout.plan import Plan
 from layout.warps.fan import TOLERANCE, fan_of, way_between
 from layout.warps.warp import End
@@ -157,9 +155,10 @@ def test_a_thread_may_make_all_pushing_needless() -> None:
         assert fan_of(of.kit.frame, of.warp).off(10) == pytest.approx(off, rel=0.05)
         assert of.warp.passes[0].near == of.warp.near[0] + Fraction(5, 4) - Fraction(off).limit_denominator(100)
     assert fan_of(tied.kit.frame, tied.warp).needs_no_fingers() == (0, 550)
-    assert fan_words(tied, "near", brief=False) == (ENGLISH.say(Guide.BY_THEMSELVES),)
-    assert fan_words(bare, "near", brief=False)[-1] == ENGLISH.say(Guide.UNKNOWN_THICKNESS)
-    assert ENGLISH.say(Guide.UNKNOWN_THICKNESS) in fan_words(bare, "far", brief=True)
+    assert lies(tied, "near").off == ""
+    assert lies(bare, "near").off
+    assert leaves_thickness_out(bare)
+    assert not leaves_thickness_out(tied)
 
 
 @given(

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import replace
+from fractions import Fraction
 from functools import cache
 
 import pytest
@@ -14,7 +15,10 @@ import layout.parts.guide_words as words_module
 import layout.parts.spacing_guide as guide_module
 import layout.warps.fan as fan_module
 from layout.drawing.pens import Pen
-from layout.drawing.shapes import Curve, Point, Text
+from layout.drawing.shapes import Curve, Point, Region, Text
+from layout.messages.catalogue import Catalogue, Role
+from layout.messages.english import ENGLISH
+from layout.messages.roles import Guide
 from layout.parts.spacing_guide import _Draft
 from layout.plan import Plan, plan
 from layout.warps.warp import Warp
@@ -122,6 +126,24 @@ def begun(mark: Curve, dx: float, y: float) -> Curve:
     return mark._replace(start=Point(mark.start.x + dx, y))
 
 
+def ticked(change: Callable[[list[Fraction], list[Fraction]], tuple[list[Fraction], list[Fraction]]]) -> Patch:
+    """Distances of units, changed."""
+
+    def apply(patch: pytest.MonkeyPatch) -> None:
+        right = _Draft.ticks
+        patch.setattr(_Draft, "ticks", lambda draft: change(*right(draft)))
+
+    return apply
+
+
+def turned(triangle: Region) -> Region:
+    """A triangle on the other side of its upright."""
+    (path,) = triangle.contours
+    inner, outer, _ = path.points()
+    step = path.steps[0]._replace(end=Point(2 * inner.x - outer.x, outer.y))
+    return triangle._replace(contours=(path._replace(steps=(step, *path.steps[1:])),))
+
+
 SWAPPED = {"near": "far", "far": "near"}
 LINES: dict[str, Patch] = {
     "one end missing": drawn("ends", lambda marks: marks[:-1]),
@@ -134,8 +156,11 @@ LINES: dict[str, Patch] = {
     ),
     "face and back swapped": _swapped_layers,
     "one mark of the back too long": drawn("ends", lambda m: [m[0], lengthened(m[1], 1.1), *m[2:]]),
-    "all marks of one length": lambda patch: patch.setattr(
-        guide_module, "_FULL", replace(guide_module._FULL, back=guide_module._FULL.face)
+    "all marks full": lambda patch: patch.setattr(
+        guide_module, "_MARKS", {"face": (Pen.END_MARK, Pen.TEN), "back": (Pen.END_MARK, Pen.TEN)}
+    ),
+    "tens no longer than the others": lambda patch: patch.setattr(
+        guide_module, "_FULL", replace(guide_module._FULL, ten=guide_module._FULL.mark)
     ),
     "marks that do not begin at the edge": drawn(
         "ends", lambda m: [m[0]._replace(start=Point(m[0].start.x, 0.5)), *m[1:]]
@@ -144,13 +169,20 @@ LINES: dict[str, Patch] = {
     "tens one end early": drawn(
         "ends", lambda m: [one._replace(pen=other.pen) for one, other in zip(m, [*m[1:], m[0]], strict=True)]
     ),
-    "no tens": drawn("ends", lambda marks: [mark._replace(pen=Pen.MARK) for mark in marks]),
-    "a unit line missing": drawn("units", lambda marks: marks[:-1]),
-    "unit lines 1 mm off": drawn("units", lambda marks: [moved(mark, 1.0) for mark in marks]),
-    "units counted from the other limit": drawn("units", lambda marks: [moved(m, -2 * m.start.x) for m in marks]),
-    "a limit missing": drawn("limits", lambda marks: marks[:1]),
-    "a limit aside": drawn("limits", lambda marks: [moved(marks[0], 0.01), marks[1]]),
-    "the centre aside": drawn("centre", lambda marks: [moved(marks[0], 0.01), marks[1]]),
+    "no tens": drawn("ends", lambda marks: [mark._replace(pen=Pen.END_MARK) for mark in marks]),
+    "a unit missing": ticked(lambda large, small: (large[:-1], small)),
+    "a small unit missing": ticked(lambda large, small: (large, small[1:])),
+    "units 1 mm off": ticked(lambda large, small: ([d + 1 for d in large], small)),
+    "small units counted by another size": lambda patch: patch.setattr(
+        guide_module, "_SMALL_UNITS", {False: Fraction(11), True: Fraction(11)}
+    ),
+    "units counted from the other limit": lambda patch: patch.setattr(
+        _Draft, "at", lambda draft, d: float(draft.plan.warp.toward * (draft.plan.warp.width / 2 - d))
+    ),
+    "a limit missing": drawn("limits", lambda two: [two[0], two[0]]),  # type: ignore[arg-type]
+    "limits inside out": drawn("limits", lambda two: [turned(each) for each in two]),  # type: ignore[arg-type, list-item]
+    "the thick edge half a millimetre in": lambda patch: patch.setattr(guide_module, "_BAND", 1.9),
+    "the centre aside": drawn("centre", lambda marks: [moved(marks[0], 0.01)]),
     "near and far swapped": _swapped_ends,
 }
 
@@ -168,14 +200,16 @@ def numbers(change: Callable[[list[Text]], list[Text]]) -> Patch:
     return drawn("numbers", change)  # type: ignore[arg-type]
 
 
-def says(old: str, new: str) -> Patch:
-    """Other words on the fan."""
+def says(role: Guide, **values: str) -> Patch:
+    """Other values in what stands beside the guides."""
+
+    class Other(Catalogue):
+        def say(self, asked: Role, **given: object) -> str:
+            return ENGLISH.say(asked, **given | values if asked is role else given)
 
     def apply(patch: pytest.MonkeyPatch) -> None:
-        right = words_module.fan_words
-        patch.setattr(
-            words_module, "fan_words", lambda *a, **k: tuple(words.replace(old, new) for words in right(*a, **k))
-        )
+        made, other = guide_module.guide_sheet, Other(ENGLISH.messages)
+        patch.setattr(guide_module, "guide_sheet", lambda of, metrics: made(replace(of, words=other), metrics))
 
     return apply
 
@@ -203,21 +237,21 @@ def _other_title(patch: pytest.MonkeyPatch) -> None:
 
 
 WORDS: dict[str, Patch] = {
-    "a number wrong": numbers(lambda texts: [texts[0]._replace(words="20"), *texts[1:]]),
-    "a number too high by one": numbers(lambda texts: [texts[0]._replace(words="11"), *texts[1:]]),
+    "a number wrong": numbers(lambda texts: [texts[0], texts[1]._replace(words="20"), *texts[2:]]),
+    "a number too high by one": numbers(lambda texts: [texts[0], texts[1]._replace(words="11"), *texts[2:]]),
     "numbers counted from the other side": numbers(
         lambda texts: [text._replace(words=other.words) for text, other in zip(texts, texts[::-1], strict=True)]
     ),
-    "a number missing": numbers(lambda texts: texts[1:]),
+    "a number missing": numbers(lambda texts: [texts[0], *texts[2:]]),
     "only every twentieth numbered": lambda patch: patch.setattr(guide_module, "_STEPS", (20,)),
     "no numbers": numbers(lambda _: []),
     "a number aside": numbers(
-        lambda texts: [texts[0]._replace(at=Point(texts[0].at.x + 4, texts[0].at.y)), *texts[1:]]
+        lambda texts: [texts[0], texts[1]._replace(at=Point(texts[1].at.x + 5, texts[1].at.y)), *texts[2:]]
     ),
-    "the fan wrong": says(" off", "5 off"),
-    "the fan left out": says("ends up to", "ends about"),
-    "the height wrong": says("from the outer edge", "0 from the outer edge"),
-    "fingers not needed elsewhere": says("needed from ", "needed from 1"),
+    "the fan wrong": says(Guide.OFF_NEAR, off="5 mm"),
+    "the height wrong": says(Guide.OFF_NEAR, away="450 mm"),
+    "the guide laid elsewhere": says(Guide.LAY_BOTH, far="450 mm"),
+    "fingers not needed elsewhere": says(Guide.OFF_FAR, free="1 mm"),
     "fingers said to be needed everywhere": _never,
     "fingers said not to be needed": _always,
     "another tolerance": lambda patch: patch.setattr(fan_module, "TOLERANCE", fan_module.TOLERANCE * 2),
