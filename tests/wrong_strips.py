@@ -9,6 +9,7 @@ from typing import Any
 from kits import FLAT, NAILS, NOTCHED, PEGGED
 from wrong_builders import Wrong, returns, swap, value
 
+import layout.paper.sheets as sheets_module
 import layout.parts.strip as strip_module
 import layout.parts.strip_words as wording
 import layout.parts.strips.nailed as nailed_module
@@ -151,7 +152,9 @@ STRIPS: Mapping[str, Wrong] = {
         ),
     ),
     "as many ends as winds": Wrong(
-        ROUND, NEAR, value(Plan, "counted", property(lambda _: ENGLISH.say(Count.WINDS, winds=25, ends=25)))
+        ROUND,
+        NEAR,
+        returns(sheets_module, "_head", lambda head: replace(head, facts=head.facts.replace("50 ends", "25 ends"))),
     ),
     "pegs of another size in words": Wrong(PEGGED, NEAR, returns(pegged_module, "_drilling", worded("2.5 mm", "3 mm"))),
     "rows of pegs another distance apart in words": Wrong(
