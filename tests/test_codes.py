@@ -22,7 +22,7 @@ from PIL import Image
 
 from layout.cutting.stock.stock import Stock
 from layout.drawing.pens import Pen
-from layout.drawing.shapes import Curve, Placing, Region, Shape
+from layout.drawing.shapes import Curve, Placing, Point, Region, Shape, polygon
 from layout.drawing.sheet import Sheet
 from layout.kit.kit import Paper
 from layout.kit.paper_size import named_size
@@ -257,6 +257,19 @@ def test_a_lost_or_moved_module_is_found(index: int) -> None:
     assert "something else" in said_of([with_shapes(one, [*one.shapes, run._replace(pen=Pen.HELP)])])
     paper = Region((run,), Pen.PAPER)
     assert "something else" in said_of([with_shapes(one, [*one.shapes, paper])])
+
+
+def test_a_part_across_the_sheet_may_enclose_both_places() -> None:
+    """The outline of a strip from corner to corner passes between the codes' places, and touches neither."""
+    (one,) = sheets(total=1, mirrored=True)
+    outline = polygon([Point(25, 20), Point(40, 15), Point(185, 260), Point(170, 265)], Pen.CUT)
+    assert said_of([with_shapes(one, [*one.shapes, outline])]) == ""
+    (closer,) = Placing(dx=-8).shapes([outline])
+    assert said_of([with_shapes(one, [*one.shapes, closer])]) == ""  # the place at the left is free there
+    across = polygon([Point(150, 20), Point(160, 15), Point(195, 24)], Pen.CUT)
+    assert "0 codes" in said_of([with_shapes(one, [*one.shapes, across])])
+    (left,) = sheets(total=1)
+    assert "something else" in said_of([with_shapes(left, [*left.shapes, closer])])
 
 
 @pytest.mark.parametrize("which", range(8))
