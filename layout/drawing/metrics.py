@@ -8,9 +8,9 @@ from dataclasses import dataclass
 from layout.drawing.pens import Face, Pen
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True, slots=True, eq=False)
 class FontMetrics:
-    """Widths and heights of the print font in fractions of the em.
+    """Widths and heights of the print font in fractions of the em; it is the same only as itself.
 
     `advances` maps each character that the font carries to its advance width, and `strong` the same characters in
     semibold letters; `cap` is the height of a capital, `ascent` and `descent` (negative) bound the tall and the deep

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterator, Sequence
+from functools import lru_cache
 from typing import NamedTuple
 
 from layout.drawing.metrics import FontMetrics
@@ -19,6 +20,7 @@ _FIRST_LINE = 1.0  # the first baseline lies so far under the top of the body
 _COLUMNS_FROM, _IN_COLUMNS, _APART = 150.0, 5, 4.0  # so wide, and so many steps, that they stand in two columns
 _TITLE_DOWN, _UNDER_TITLE, _BESIDE = 3.0, 3.6, 4.0
 _SAMPLE, _ENTRY_X, _ENTRY, _ROW_GAP = 14.0, 16.0, 6.0, 4.0
+_KEPT = 64  # words that were set, kept: a sheet is furnished several times until its part lies
 _LEAST, _USUAL, _MOST = 4.0, 8.0, 16.0  # white between blocks
 
 
@@ -95,6 +97,7 @@ def _steps(steps: Sequence[str], width: float, metrics: FontMetrics) -> Section 
     return Section((*one.shapes, *beside), max(one.high, other.high))
 
 
+@lru_cache(_KEPT)
 def _listed(steps: Sequence[str], first: int, width: float, metrics: FontMetrics) -> Section:
     shapes: list[Shape] = []
     y = -_FIRST_LINE
@@ -119,6 +122,7 @@ def _notes(notes: Sequence[str], width: float, metrics: FontMetrics) -> Section 
     return _small(notes, width, metrics)
 
 
+@lru_cache(_KEPT)
 def _small(sentences: Sequence[str], width: float, metrics: FontMetrics) -> Section | None:
     """Sentences in small letters, each on lines of its own."""
     lines = [line for sentence in sentences for line in wrap(sentence, SMALL, width, metrics)]
@@ -129,6 +133,7 @@ def _small(sentences: Sequence[str], width: float, metrics: FontMetrics) -> Sect
     return Section(shapes, -ys[-1] - metrics.descent * SMALL)
 
 
+@lru_cache(_KEPT)
 def _block(block: Block, width: float, metrics: FontMetrics) -> Section:
     """Its title, its picture, its entries."""
     shapes: list[Shape] = []

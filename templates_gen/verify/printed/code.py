@@ -12,7 +12,7 @@ from math import dist
 from typing import NamedTuple
 
 from layout.drawing.pens import Pen
-from layout.drawing.shapes import Curve, Point, Region, Text
+from layout.drawing.shapes import Box, Curve, Point, Region, Text
 from layout.drawing.sheet import Sheet
 from templates_gen.document import Document, ReadError
 from templates_gen.messages.roles.proof import Proof
@@ -42,7 +42,8 @@ def prove_code(sheet: Sheet, inputs: str, number: int, count: int) -> Findings:
 
     It stands at the left; at the right where a part lies across the sheet. Elsewhere a check scale stands there.
     """
-    left, right = (_square(sheet, at) for at in (_EDGE, sheet.width - _EDGE - _SQUARE))
+    low = _low(sheet)
+    left, right = (_square(low, at) for at in (_EDGE, sheet.width - _EDGE - _SQUARE))
     squares = [square for square in (left, right) if square and not square.stray]
     if not squares and left:
         return wrong(SheetCode.STRAY)
@@ -116,15 +117,33 @@ class _Square(NamedTuple):
     stray: bool
 
 
-def _square(sheet: Sheet, left: float) -> _Square | None:
+class _Low(NamedTuple):
+    """Something that reaches as low as a code: its points, its box, and its outline where it is one of a black area."""
+
+    points: Sequence[Point]
+    box: Box
+    outline: Curve | None
+
+
+def _low(sheet: Sheet) -> list[_Low]:
+    """What reaches into the height at which a code stands, anywhere across the sheet."""
+    found = []
+    for points, outline in _drawn(sheet):
+        ys = [y for _, y in points]
+        if min(ys) < _FOOT + _SQUARE and max(ys) > _FOOT:
+            xs = [x for x, _ in points]
+            found.append(_Low(points, (min(xs), min(ys), max(xs), max(ys)), outline))
+    return found
+
+
+def _square(low: Sequence[_Low], left: float) -> _Square | None:
     """What is black in the square that begins `left` mm from the left side; None where it is empty."""
     begin, top = left + _WHITE, _FOOT + _SQUARE - _WHITE
     counts = [[0] * SIDE for _ in range(SIDE)]
     deviation, stray, empty = 0.0, False, True
     box = left, _FOOT, left + _SQUARE, _FOOT + _SQUARE
-    for points, contour in _drawn(sheet):
-        xs, ys = zip(*points, strict=True)
-        edges = (min(xs) - begin, max(xs) - begin, top - max(ys), top - min(ys))
+    for points, (first, lowest, last, highest), contour in low:
+        edges = (first - begin, last - begin, top - highest, top - lowest)
         if min(edges[1], edges[3]) <= -_WHITE or max(edges[0], edges[2]) >= _SQUARE - _WHITE:
             continue
         if contour is None and len(points) > 1 and not reaches(points, box):

@@ -2,16 +2,18 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
+from itertools import product
+from typing import TypeVar
 
 from layout.kit.kit import Kit
 from layout.messages.catalogue import Role
 from layout.messages.english import ENGLISH
 from layout.messages.roles import Guide, Sheet, SheetName
 from layout.values.numerals import say_number
-from templates_gen.verify.finding import Findings
+from templates_gen.verify.finding import Finding, Findings
 from templates_gen.verify.found_parts import FoundPart
 from templates_gen.verify.kinds.truths import truth_of
 from templates_gen.verify.places import arrows_on, astray, misplaced
@@ -19,7 +21,8 @@ from templates_gen.verify.printed.fan import End, Followed
 from templates_gen.verify.said import About, Accounted, Word, account, check_heads, pieces_named, words_on
 
 _INCH = 25.4
-_TIE = 1e-6  # mm: what lies so close to the middle between two last figures may be rounded to either
+_NUDGES = (0.0, -1e-6, 1e-6)  # mm: what lies so close to the middle between two last figures may be rounded to either
+Read = TypeVar("Read")
 _ENDS: tuple[End, End] = ("near", "far")
 _BY_THEMSELVES = {"near": Guide.BY_THEMSELVES_NEAR, "far": Guide.BY_THEMSELVES_FAR}
 _OFF = {"near": Guide.OFF_NEAR, "far": Guide.OFF_FAR}
@@ -127,8 +130,8 @@ def _seen(end: End) -> Guide:
 def check_words(asked: FanWords, pieces: Sequence[FoundPart]) -> Findings:
     """Every message of a guide once, nothing else, and all that its sheets say beside it."""
     words = [word for word in words_on(pieces) if not word[1].replace(".", "", 1).isdigit()]
-    nudges = (0.0, -_TIE, _TIE)
-    accounted = _least([_accounted(asked, words, pieces_named(pieces), nudge) for nudge in nudges])
+    named = pieces_named(pieces)
+    accounted = _least((_accounted(asked, words, named, nudge) for nudge in _NUDGES), lambda each: each.wrong)
     wrong = list(accounted.wrong)
     if not wrong:
         places = {role: accounted.places[ENGLISH.say(role)][0] for role in asked.roles}
@@ -136,18 +139,25 @@ def check_words(asked: FanWords, pieces: Sequence[FoundPart]) -> Findings:
         if at := accounted.places.get(ENGLISH.say(Guide.EDGE)):
             edge = [(Guide.EDGE, "up" if asked.up > 0 else "down")]
             wrong += astray(edge, {Guide.EDGE: at[0]}, arrows_on(pieces), [place for place, _ in words])
-    found = [_heads(asked, pieces, nudge) for nudge in nudges]
-    return Findings(0.0, tuple(wrong)) + min(found, key=lambda each: len(each.problems))
+    heads = _least(_heads(asked, pieces), lambda each: each.problems)
+    return Findings(0.0, tuple(wrong)) + heads
 
 
-def _heads(asked: FanWords, pieces: Sequence[FoundPart], nudge: float) -> Findings:
-    about = asked.sheet(nudge)
-    found = [check_heads(pieces, about.title, asked.warp, (), low=low, more=about) for low in (False, True)]
-    return min(found, key=lambda each: len(each.problems))
+def _heads(asked: FanWords, pieces: Sequence[FoundPart]) -> Iterator[Findings]:
+    """The head with each reading of the figures, in the full form and in the low one."""
+    for low, nudge in product((False, True), _NUDGES):
+        about = asked.sheet(nudge)
+        yield check_heads(pieces, about.title, asked.warp, (), low=low, more=about)
 
 
-def _least(found: Sequence[Accounted]) -> Accounted:
-    return min(found, key=lambda each: len(each.wrong))
+def _least(found: Iterable[Read], wrong: Callable[[Read], Sequence[Finding]]) -> Read:
+    """The first reading with nothing wrong, else the one with least."""
+    tried: list[Read] = []
+    for each in found:
+        if not wrong(each):
+            return each
+        tried.append(each)
+    return min(tried, key=lambda each: len(wrong(each)))
 
 
 def _accounted(asked: FanWords, words: Sequence[Word], labels: Sequence[str], nudge: float) -> Accounted:
