@@ -1,6 +1,6 @@
 """How well codes and targets read after printing and scanning, simulated: the tables of docs/proof.md.
 
-    python tests/bench/scan_back.py [scans]
+    PYTHONPATH=. python tests/scan_table.py [scans]
 
 Of the demo kit's sheets as they are made. Each row is so many scans (12 if left out) of each of three prints, at 300,
 600 and 1200 dots an inch.
@@ -10,23 +10,19 @@ from __future__ import annotations
 
 import sys
 from collections.abc import Sequence
-from pathlib import Path
 
 import numpy
 import pypdfium2
+from scans import Inked, centre_of, codes_at_last, codes_in, printed, rendered, scales, scanned
 
-sys.path[:0] = [str(Path(__file__).parents[1]), str(Path(__file__).parents[2])]
-
-from scans import Inked, centre_of, codes_at_last, codes_in, printed, rendered, scales, scanned  # noqa: E402
-
-from layout.drawing.pens import Pen  # noqa: E402
-from layout.drawing.shapes import Curve  # noqa: E402
-from layout.drawing.sheet import Sheet  # noqa: E402
-from layout.plan import plan  # noqa: E402
-from templates_gen.files.outputs import KIT_FILE, Outputs  # noqa: E402
-from templates_gen.files.proof import write  # noqa: E402
-from templates_gen.inputs.kit_file import demo  # noqa: E402
-from templates_gen.lettering.fonts import metrics  # noqa: E402
+from layout.drawing.pens import Pen
+from layout.drawing.shapes import Curve
+from layout.drawing.sheet import Sheet
+from layout.plan import plan
+from templates_gen.files.outputs import KIT_FILE, Outputs
+from templates_gen.files.proof import write
+from templates_gen.inputs.kit_file import demo
+from templates_gen.lettering.fonts import metrics
 
 DOTS = (300, 600, 1200)
 SPREADS = (-0.015, 0.0, 0.015, 0.03, 0.045, 0.06)  # mm
