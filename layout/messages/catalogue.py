@@ -5,6 +5,7 @@ Code asks for a role and never looks at words; a catalogue of another language e
 
 from __future__ import annotations
 
+import re
 from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass
 from enum import StrEnum
@@ -79,6 +80,9 @@ class Between(Role):
     THOUSANDS = "between.thousands"
 
 
+_FOUR = re.compile(r"(?<![\d,])(\d),(\d{3})(?![\d,])")
+"""A number of four figures: where thousands stand apart by a space, it has none (Ortografía 2010 for Spanish)."""
+
 _TEXT, _PLAIN = frozenset((str,)), frozenset((int, str))
 """What goes into a message as it is: in any language, and in one that writes figures as the code does."""
 
@@ -148,6 +152,7 @@ class Catalogue:
         """Figures that were written with "." and "," as this language writes them."""
         if self.decimal == "." and self.thousands == ",":
             return text
+        text = _FOUR.sub(r"\1\2", text)
         return "".join(self.decimal if sign == "." else self.thousands if sign == "," else sign for sign in text)
 
     def _value(self, value: object) -> object:

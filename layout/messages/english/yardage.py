@@ -101,7 +101,11 @@ MESSAGES: dict[Role, str | Plural] = {
     Computed.SPARE_WEFT: "{spare} % of the weft and its hem or waste.",
     Computed.SIDE: "A side of the sample.",
     Computed.AREA: "Without its tails.",
-    Computed.LEFT: "Of {balls} balls of {grams} g, the spare not used.",
+    Computed.LEFT: Plural(
+        "balls",
+        "Of {balls} ball of {grams} g, the spare not used.",
+        "Of {balls} balls of {grams} g, the spare not used.",
+    ),
     YardageNeed.EDGE_RADIUS: needs("at most half the thickness and half the height ({most} mm)"),
     YardageNeed.CROSSED: needs(
         "frame ends further apart than they are thick, for a figure eight to cross between them"

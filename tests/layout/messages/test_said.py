@@ -74,7 +74,7 @@ def test_it_is_a_text_like_any_other() -> None:
 
 def test_figures_get_the_signs_of_the_language() -> None:
     """The decimal sign and the one between thousands, once; English keeps what is written."""
-    assert GERMAN.figure("1,234.5") == "1 234,5"
+    assert [GERMAN.figure(text) for text in ("1,234.5", "12,345.6", "1,234,567")] == ["1234,5", "12 345,6", "1 234 567"]
     assert ENGLISH.figure("1,234.5") == "1,234.5"
     for figure in (say_number(Fraction(7, 2)), say_fixed(3.5, 1), say_root(Fraction(49, 4))):
         assert isinstance(figure, Figure)
