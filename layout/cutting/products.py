@@ -45,7 +45,7 @@ class CutProduct(NamedTuple):
 
     def alone(self, plan: Plan, stock: Stock, metrics: FontMetrics) -> tuple[Part, ...]:
         """The parts as a file of their own holds them: with the reference square."""
-        return (*self.builds(plan, stock, metrics), reference_square(metrics))
+        return (*self.builds(plan, stock, metrics), reference_square(metrics, plan.words))
 
 
 def turns(stock: Stock) -> tuple[int, ...]:

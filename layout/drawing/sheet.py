@@ -30,6 +30,12 @@ class Care(Said):
         return care
 
 
+class OnScreen(Care):
+    """Such a note for the screen alone: figures that help nobody who has the sheet in the hand."""
+
+    __slots__ = ()
+
+
 class Entry(NamedTuple):
     """A line of a legend: a sample of what is drawn, its middle at (0, 0), and what that means."""
 
@@ -63,7 +69,7 @@ class Part:
     What its sheet says about it: `title`, its `purpose` in one line, `notes` in small letters; `steps` are things to
     do, each with a number in a ring; `blocks` are pictures and lists beside the part; `cautions`
     stand last. A sheet that is not `measured` carries no check scales. On a `narrow` sheet the words stand in a column
-    beside the part.
+    beside the part; where they stand `below`, the part comes first.
     """
 
     name: str
@@ -79,6 +85,7 @@ class Part:
     cautions: tuple[str, ...] = ()
     measured: bool = True
     narrow: bool = False
+    below: bool = False
 
     @property
     def length(self) -> float:

@@ -7,7 +7,7 @@ from dataclasses import replace
 from typing import NamedTuple
 
 from layout.drawing.metrics import FontMetrics
-from layout.drawing.shapes import Box, Point, Shape
+from layout.drawing.shapes import Box, Placing, Point, Shape
 from layout.drawing.sheet import Block, Part, Piece
 from layout.kit.kit import Paper
 from layout.messages.catalogue import Catalogue
@@ -19,7 +19,7 @@ from layout.paper.regions import COLUMN_RIGHT, FIELD, PARTS_FROM, regions
 from layout.paper.scales import scales
 from layout.paper.targets import target_boxes, targets
 
-_UNDER_WORDS, _OVER_SCALES = 4.0, 4.0
+_UNDER_WORDS, _OVER_WORDS, _OVER_SCALES = 4.0, 4.0, 4.0
 _CORNERS = 4  # the targets that never move
 _WORDS_DOWN = 17.2  # the head's words begin so far under the upper edge, below the target there
 _PAST = 1.0  # ink and crosses reach past the box of a part
@@ -64,7 +64,11 @@ def furnish(page: Page, said: Head, part: Part, metrics: FontMetrics) -> Furnish
     right = min(COLUMN_RIGHT, grid.right) if narrow else grid.right
     here = replace(part, narrow=narrow, blocks=() if page.mirrored else part.blocks)
     text = column(here, grid.left, right, head_box[1], floor, metrics)
-    if text.shapes:
+    if text.shapes and part.below and not narrow:
+        shapes += Placing(0, 0, floor - text.low).shapes(text.shapes)
+        taken.append((grid.left, floor, right, floor + head_box[1] - text.low + _OVER_WORDS))
+        text = text._replace(shapes=())
+    elif text.shapes:
         taken.append((grid.left, text.low - _UNDER_WORDS, PARTS_FROM if narrow else right, head_box[1]))
     elif narrow:
         taken.append((grid.left, head_box[1], PARTS_FROM, head_box[3]))

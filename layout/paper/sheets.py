@@ -52,7 +52,7 @@ def furnisher(plan: Plan, metrics: FontMetrics) -> Furnish:
     kept: dict[object, Area] = {}
 
     def take_room(part: Part, *, mirrored: bool = False, bare: bool = False) -> Area:
-        said = (part.title, part.purpose, part.notes, part.steps, part.cautions, part.measured, part.narrow)
+        said = (part.title, part.purpose, part.notes, part.steps, part.cautions, part.measured, part.narrow, part.below)
         key = (mirrored, bare, *said, *((*block[:2], block.high, len(block.entries)) for block in part.blocks))
         if key not in kept:
             shown = without_words(part) if bare else part

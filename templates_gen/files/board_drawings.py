@@ -48,7 +48,7 @@ class BoardDrawings:
     @cached_property
     def boards(self) -> Boards:
         """Where every part lies; FieldError where one is larger than the sheet."""
-        return boards_of(self.parts, turns(self.stock), self.stock, self.metrics)
+        return boards_of(self.parts, turns(self.stock), self.stock, self.metrics, self.plan.words)
 
     @cached_property
     def sheets(self) -> tuple[Sheet, ...]:

@@ -77,7 +77,7 @@ class CutDrawings:
         """How drawings of a product's parts lie on the kit's paper, or why they cannot."""
         if name not in self._layings:
             try:
-                self._layings[name] = tuple(self._lay(drawing_of(part)) for part in self.built(name))
+                self._layings[name] = tuple(self._lay(drawing_of(part, self.plan.words)) for part in self.built(name))
             except FieldError as error:
                 self._layings[name] = error
         return self._layings[name]

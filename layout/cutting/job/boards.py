@@ -12,6 +12,7 @@ from layout.drawing.metrics import FontMetrics
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Box, Placing, Point, rectangle
 from layout.drawing.sheet import Part, Piece, Sheet, painted
+from layout.messages.catalogue import Catalogue
 from layout.nesting.bed import Bed, Item
 from layout.nesting.nest import Nest, nest
 from layout.values.errors import FieldError
@@ -40,7 +41,9 @@ class Boards:
         return Sheet(name, self.stock.width, self.stock.height, painted((edges, *shapes)))
 
 
-def boards_of(parts: Sequence[Part], turns: tuple[int, ...], stock: Stock, metrics: FontMetrics) -> Boards:
+def boards_of(
+    parts: Sequence[Part], turns: tuple[int, ...], stock: Stock, metrics: FontMetrics, words: Catalogue
+) -> Boards:
     """`parts` on sheets of `stock`, each turned by one of `turns` degrees; off the edges where all parts allow it.
 
     Raises FieldError where a part is larger than the sheet.
@@ -51,7 +54,7 @@ def boards_of(parts: Sequence[Part], turns: tuple[int, ...], stock: Stock, metri
         laid = nest(wanted, Bed(stock.width, stock.height, gap, EDGE))
     except FieldError:
         laid = _to_the_edge(wanted, stock, gap)
-    square = reference_square(metrics)
+    square = reference_square(metrics, words)
     sheets = tuple((*pieces, Piece(square, _free(square, pieces, stock, gap))) for pieces in laid.sheets)
     return Boards(stock, sheets, laid.least, laid.waste)
 

@@ -11,14 +11,18 @@ from layout.cutting.stock.stock import Stock
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Curve, Placing, Point, Shape, Text, cross
 from layout.drawing.sheet import Part
-from layout.messages.english import ENGLISH
-from layout.messages.roles import CutNeed, CutNote
+from layout.messages.catalogue import Catalogue, Message
+from layout.messages.roles import CutNeed, CutNote, Unit
 from layout.values.errors import FieldError
+from layout.values.numerals import say_number
 
 ARM = 1.0
 """Of the crosses by which a part is found again, in mm; nothing runs them."""
 
-SMALL_PART = ENGLISH.say(CutNote.SMALL_PART)
+
+def small_part(words: Catalogue) -> str:
+    """What is said of all that is small."""
+    return words.say(CutNote.SMALL_PART)
 
 
 @dataclass(frozen=True, slots=True)
@@ -45,7 +49,7 @@ def turned(blank: Blank, stock: Stock) -> bool:
     return stock.grain not in ("none", blank.grain)
 
 
-def cut_part(blank: Blank, stock: Stock) -> Part:
+def cut_part(blank: Blank, stock: Stock, words: Catalogue) -> Part:
     """The part as it lies on `stock`: along its grain, and drawn for its kerf if the stock wants that.
 
     Raises FieldError where the kerf closes something, or the part is larger than the sheet.
@@ -58,28 +62,29 @@ def cut_part(blank: Blank, stock: Stock) -> Part:
     shapes += [hair for point in datum for hair in cross(point, ARM, Pen.REFERENCE)]
     xs, ys = zip(*cuts[-1].points(), strict=True)
     box = (min(xs), min(ys), max(xs), max(ys))
-    part = Part(blank.name, blank.title, tuple(shapes), datum, box, (*blank.notes, _lies(stock)), whole=True)
+    part = Part(blank.name, blank.title, tuple(shapes), datum, box, (*blank.notes, _lies(stock, words)), whole=True)
     check_fits(part, stock)
     return part
 
 
-def _lies(stock: Stock) -> str:
-    kerf = f"{stock.kerf_x:g} mm"
+def _lies(stock: Stock, words: Catalogue) -> str:
+    up, across = say_number(stock.kerf_x), say_number(stock.kerf_y)
+    kerf = Message(Unit.MM, {"number": up})
     if stock.kerf_x != stock.kerf_y:
-        kerf = ENGLISH.say(CutNote.TWO_KERFS, up=f"{stock.kerf_x:g}", across=f"{stock.kerf_y:g}")
+        kerf = Message(CutNote.TWO_KERFS, {"up": up, "across": across})
     if stock.grain == "none":
-        return ENGLISH.say(CutNote.STOCK_DRAWN if stock.kerf_drawn else CutNote.STOCK_LEFT, stock=stock.name, kerf=kerf)
+        return words.say(CutNote.STOCK_DRAWN if stock.kerf_drawn else CutNote.STOCK_LEFT, stock=stock.name, kerf=kerf)
     role = CutNote.STOCK_DRAWN_GRAIN if stock.kerf_drawn else CutNote.STOCK_LEFT_GRAIN
-    return ENGLISH.say(role, stock=stock.name, kerf=kerf, grain=stock.grain)
+    return words.say(role, stock=stock.name, kerf=kerf, grain=stock.grain)
 
 
 def check_fits(part: Part, stock: Stock) -> None:
     """FieldError on the sheet where the part is larger than the stock."""
     for key, size, room in (("width", part.length, stock.width), ("height", part.height, stock.height)):
         if size > room:
-            values = {"size": math.ceil(size), "part": part.title.lower()}
+            values = {"size": math.ceil(size), "part": part.title}
             role = CutNeed.WIDER_SHEET
             if stock.grain != "none":
                 role, values = CutNeed.WIDER_SHEET_GRAIN, {**values, "grain": stock.grain}
             example = f'{key} = "{math.ceil(size / 50) * 50} mm"'
-            raise FieldError(f"sheet.{key}", role, f"{room:g} mm", example, **values)
+            raise FieldError(f"sheet.{key}", role, Message(Unit.MM, {"number": say_number(room)}), example, **values)

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 
-from layout.cutting.parts.blank import SMALL_PART, cut_part
+from layout.cutting.parts.blank import cut_part, small_part
 from layout.cutting.parts.comb_body import comb_blank, marks
 from layout.cutting.parts.teeth import (
     Teeth,
@@ -20,16 +20,16 @@ from layout.cutting.stock.tooth_strength import LEAST
 from layout.drawing.metrics import FontMetrics
 from layout.drawing.sheet import Part
 from layout.kit.inputs import AS_THE_STOCK_SAYS
-from layout.messages.catalogue import Role
-from layout.messages.english import ENGLISH
+from layout.messages.catalogue import Message, Role
 from layout.messages.roles import CutNeed, CutNote, CutWord
 from layout.plan import Plan
 from layout.values.errors import FieldError
+from layout.values.numerals import say_fixed, say_number
 
 EVERY, SECOND = 1, 2
 """A slot for every end, or for every second one."""
 
-_SECOND, _GUIDE = 'comb = "every second end"', ENGLISH.say(CutNeed.PRINTED_GUIDE)
+_SECOND, _GUIDE = 'comb = "every second end"', Message(CutNeed.PRINTED_GUIDE)
 
 
 def comb(plan: Plan, stock: Stock, metrics: FontMetrics) -> Part:
@@ -44,14 +44,19 @@ def comb(plan: Plan, stock: Stock, metrics: FontMetrics) -> Part:
     units = [float(x) for x, _ in warp.unit_lines("near")]
     words = [
         plan.kit.name,
-        ENGLISH.say(CutWord.COMB_EVERY if step == EVERY else CutWord.COMB_SECOND, sett=plan.sett_words),
+        plan.words.say(CutWord.COMB_EVERY if step == EVERY else CutWord.COMB_SECOND, sett=plan.sett_words),
     ]
     second = "" if step == SECOND else _second(plan, stock)
-    notes = (_use(plan, step), *said_of(teeth, stock, second), *asks_for_a_wrap(plan), SMALL_PART)
-    blank = comb_blank(
-        "comb", ENGLISH.say(CutWord.COMB), teeth, marks(0.0, units, (-limit, limit)), words, notes, stock, metrics
+    notes = (
+        _use(plan, step),
+        *said_of(teeth, stock, plan.words, second),
+        *asks_for_a_wrap(plan),
+        small_part(plan.words),
     )
-    return cut_part(blank, stock)
+    blank = comb_blank(
+        "comb", plan.words.say(CutWord.COMB), teeth, marks(0.0, units, (-limit, limit)), words, notes, stock, metrics
+    )
+    return cut_part(blank, stock, plan.words)
 
 
 def step_of(plan: Plan, stock: Stock) -> int:
@@ -83,10 +88,10 @@ _TOO_FINE: Mapping[tuple[bool, bool], Role] = {
 """By whether the warp is known by its weight alone, and whether a comb for every second end would do."""
 
 
-def _too_fine(plan: Plan, stock: Stock, step: int, works: str, second: str = "") -> FieldError:
+def _too_fine(plan: Plan, stock: Stock, step: int, works: Message | str, second: str = "") -> FieldError:
     got = said_too_narrow(teeth_of(plan, stock, step), step * float(plan.warp.pitch))
     role, values = _TOO_FINE[bool(asks_for_a_wrap(plan)), bool(second)], {"second": second} if second else {}
-    return FieldError("cut.comb", role, got, works, least=f"{LEAST:g}", **values)
+    return FieldError("cut.comb", role, got, works, least=say_number(LEAST), **values)
 
 
 def teeth_of(plan: Plan, stock: Stock, step: int) -> Teeth:
@@ -98,10 +103,10 @@ def teeth_of(plan: Plan, stock: Stock, step: int) -> Teeth:
 
 def _second(plan: Plan, stock: Stock) -> str:
     """How wide the teeth of a comb for every second end are, in mm."""
-    return f"{teeth_of(plan, stock, SECOND).tooth:.1f}"
+    return say_fixed(teeth_of(plan, stock, SECOND).tooth, 1)
 
 
 def _use(plan: Plan, step: int) -> str:
     if step == EVERY:
-        return ENGLISH.say(CutNote.USE_COMB)
-    return ENGLISH.say(CutNote.USE_COMB_MOVED if plan.warp.ends % 2 else CutNote.USE_COMB_TURNED)
+        return plan.words.say(CutNote.USE_COMB)
+    return plan.words.say(CutNote.USE_COMB_MOVED if plan.warp.ends % 2 else CutNote.USE_COMB_TURNED)

@@ -9,7 +9,7 @@ from __future__ import annotations
 from fractions import Fraction
 from math import ceil, floor
 
-from layout.cutting.parts.blank import SMALL_PART, Blank, cut_part
+from layout.cutting.parts.blank import Blank, cut_part, small_part
 from layout.cutting.parts.comb_body import marks, scored_line
 from layout.cutting.parts.outline import Corner, outline
 from layout.cutting.parts.teeth import toothed_edge
@@ -22,10 +22,11 @@ from layout.drawing.shapes import Curve, Point, Text, circle
 from layout.drawing.sheet import Care, Part
 from layout.drawing.typeset import LEAD, wrap
 from layout.frames.kinds.notched_ends import NotchedEnd
-from layout.messages.english import ENGLISH
-from layout.messages.roles import CutNeed, CutNote, CutWord
+from layout.messages.catalogue import Message
+from layout.messages.roles import CutNeed, CutNote, CutWord, Unit
 from layout.plan import Plan
 from layout.values.errors import FieldError
+from layout.values.numerals import say_fixed, say_number
 from layout.warps.warp import End
 
 BODY = 30.0
@@ -47,20 +48,20 @@ def end_bar(plan: Plan, end: End, stock: Stock, metrics: FontMetrics) -> Part:
     limit = float(plan.warp.width / 2)
     units = [flip * float(x) for x, _ in plan.warp.unit_lines(end)]
     low = -BODY + _CORNER + 1.0
-    on_it = ENGLISH.say(CutWord.ON_BAR_NEAR if end == "near" else CutWord.ON_BAR_FAR, kit=plan.kit.name)
+    on_it = plan.words.say(CutWord.ON_BAR_NEAR if end == "near" else CutWord.ON_BAR_FAR, kit=plan.kit.name)
     words, *_ = wrap(on_it, LEAD, 2 * half - 4 * _SIDE, metrics, Pen.ENGRAVE)
     blank = Blank(
         f"end-bar-{end}",
-        ENGLISH.say(CutWord.BAR_NEAR if end == "near" else CutWord.BAR_FAR),
+        plan.words.say(CutWord.BAR_NEAR if end == "near" else CutWord.BAR_FAR),
         outline([Corner(-half, -BODY, _CORNER), Corner(half, -BODY, _CORNER), *edge]),
         (Point(-half + _CROSS, low), Point(half - _CROSS, low), Point(-half + _CROSS, -_CROSS)),
         holes=_screw_holes(plan, stock),
         scores=tuple(scored_line(mark) for mark in marks(0.0, units, (-limit, limit))),
         words=(Text(Point(-metrics.width(words, LEAD, Pen.ENGRAVE) / 2, -_WORDS), LEAD, words, pen=Pen.ENGRAVE),),
-        notes=(_use(plan, end, stock), *_care(tooth, stock), SMALL_PART),
+        notes=(_use(plan, end, stock), *_care(plan, tooth, stock), small_part(plan.words)),
         grain="y",
     )
-    return cut_part(blank, stock)
+    return cut_part(blank, stock, plan.words)
 
 
 def layers(plan: Plan, stock: Stock) -> int:
@@ -68,8 +69,8 @@ def layers(plan: Plan, stock: Stock) -> int:
     thick = _notched(plan).thickness.mm
     count = ceil(thick / Fraction(stock.thickness).limit_denominator(10**9))
     if count > _MOST:
-        example, values = f'thickness = "{ceil(thick / _MOST)} mm"', {"most": _MOST, "thick": f"{float(thick):g}"}
-        raise FieldError("thickness", CutNeed.LAYERS, f"{stock.thickness:g} mm", example, **values)
+        example, values = f'thickness = "{ceil(thick / _MOST)} mm"', {"most": _MOST, "thick": say_number(float(thick))}
+        raise FieldError("thickness", CutNeed.LAYERS, _mm(say_number(stock.thickness)), example, **values)
     return count
 
 
@@ -92,14 +93,24 @@ def _width(plan: Plan) -> float:
 def _check(plan: Plan, tooth: float, notch: float, depth: float, stock: Stock) -> None:
     kerf = Kerf(stock.kerf_x, stock.kerf_y)
     if max(kerf.x, kerf.y) >= notch:
-        raise too_wide(kerf, CutNeed.KERF_NOTCH, notch, f"{notch:g}")
+        raise too_wide(kerf, CutNeed.KERF_NOTCH, notch, say_number(notch))
     if tooth < LEAST:
         example = _looser(plan, notch + LEAST)
-        raise FieldError("frame.notch_width", CutNeed.NOTCHES_APART, f"{tooth:.2f} mm", example, least=f"{LEAST:g}")
+        raise FieldError(
+            "frame.notch_width",
+            CutNeed.NOTCHES_APART,
+            Message(Unit.MM, {"number": say_fixed(tooth, 2)}),
+            example,
+            least=say_number(LEAST),
+        )
     if depth > SLENDER * tooth:
-        values = {"slender": f"{SLENDER:g}", "most": f"{SLENDER * tooth:.1f}"}
+        values = {"slender": say_number(SLENDER), "most": say_fixed(SLENDER * tooth, 1)}
         example = f'notch_depth = "{int(SLENDER * tooth)} mm"'
-        raise FieldError("frame.notch_depth", CutNeed.NOTCH_DEPTH, f"{depth:g} mm", example, **values)
+        raise FieldError("frame.notch_depth", CutNeed.NOTCH_DEPTH, _mm(say_number(depth)), example, **values)
+
+
+def _mm(number: str) -> Message:
+    return Message(Unit.MM, {"number": number})
 
 
 def _looser(plan: Plan, spacing: float) -> str:
@@ -118,15 +129,17 @@ def _screw_holes(plan: Plan, stock: Stock) -> tuple[Curve, ...]:
 
 
 def _use(plan: Plan, end: End, stock: Stock) -> str:
-    place = ENGLISH.say(CutNote.BAR_BOTTOM if way_up(plan, end) < 0 else CutNote.BAR_TOP)
+    place = plan.words.say(CutNote.BAR_BOTTOM if way_up(plan, end) < 0 else CutNote.BAR_TOP)
     count = layers(plan, stock)
     if count == 1:
         return place
-    thick = {"glued": f"{count * stock.thickness:g}", "thick": f"{float(_notched(plan).thickness.mm):g}"}
-    return ENGLISH.paragraph((ENGLISH.say(CutNote.LAYERS, count=count, **thick), place))
+    thick = {"glued": say_number(count * stock.thickness), "thick": say_number(float(_notched(plan).thickness.mm))}
+    return plan.words.paragraph((plan.words.say(CutNote.LAYERS, count=count, **thick), place))
 
 
-def _care(tooth: float, stock: Stock) -> list[str]:
+def _care(plan: Plan, tooth: float, stock: Stock) -> list[str]:
     if tooth >= stock.thickness:
         return []
-    return [Care(ENGLISH.say(CutNote.NARROW_NOTCHES, between=f"{tooth:.2f}", thick=f"{stock.thickness:g}"))]
+    return [
+        Care(plan.words.say(CutNote.NARROW_NOTCHES, between=say_fixed(tooth, 2), thick=say_number(stock.thickness)))
+    ]

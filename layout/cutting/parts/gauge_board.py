@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from layout.cutting.parts.blank import SMALL_PART, Blank, cut_part
+from layout.cutting.parts.blank import Blank, cut_part, small_part
 from layout.cutting.parts.gauge_rows import ROW, engraved_table
 from layout.cutting.parts.outline import Corner, outline
 from layout.cutting.stock.kerf import Kerf, too_wide
@@ -12,9 +12,9 @@ from layout.drawing.pens import Pen
 from layout.drawing.shapes import Point, Text
 from layout.drawing.sheet import Part
 from layout.drawing.typeset import LEAD, SMALL, wrap
-from layout.messages.english import ENGLISH
 from layout.messages.roles import CutNeed, CutNote, CutWord
 from layout.plan import Plan
+from layout.values.numerals import say_number
 
 WINDOWS = ((25.4, "1 in"), (50.8, "2 in"), (50.0, "5 cm"))
 """Width in mm and label of each window, from left to right."""
@@ -33,7 +33,7 @@ def gauge_board(plan: Plan, stock: Stock, metrics: FontMetrics) -> Part:
     """The gauge; FieldError where the kerf is no narrower than a slit, or the sheet is too small."""
     kerf = Kerf(stock.kerf_x, stock.kerf_y)
     if max(kerf.x, kerf.y) >= SLIT:
-        raise too_wide(kerf, CutNeed.KERF_SLIT, SLIT, f"{SLIT:g}")
+        raise too_wide(kerf, CutNeed.KERF_SLIT, SLIT, say_number(SLIT))
     shoulder = max(_SHOULDER, stock.thickness)
     starts = starts_of(shoulder)
     length = starts[-1] + WINDOWS[-1][0] + shoulder
@@ -50,14 +50,14 @@ def gauge_board(plan: Plan, stock: Stock, metrics: FontMetrics) -> Part:
     sides = starts[0] + _TEXT_FROM, right - _TABLE - _BETWEEN
     blank = Blank(
         "wrap-gauge-cut",
-        ENGLISH.say(CutWord.GAUGE),
+        plan.words.say(CutWord.GAUGE),
         outline(edge),
         (Point(_IN, bottom + _IN + 2), Point(length - _IN, bottom + _IN + 2), Point(_IN, top - _IN - 2)),
         scores=tuple(scores),
         words=(*labels, *_how(plan, sides, below, foot, metrics), *table),
-        notes=(ENGLISH.say(CutNote.USE_GAUGE), SMALL_PART),
+        notes=(plan.words.say(CutNote.USE_GAUGE), small_part(plan.words)),
     )
-    return cut_part(blank, stock)
+    return cut_part(blank, stock, plan.words)
 
 
 def starts_of(shoulder: float) -> list[float]:

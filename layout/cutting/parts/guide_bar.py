@@ -11,7 +11,6 @@ from layout.drawing.pens import Pen
 from layout.drawing.shapes import Curve, Point, Text, line
 from layout.drawing.sheet import Part
 from layout.drawing.typeset import LEADING, SMALL, wrap
-from layout.messages.english import ENGLISH
 from layout.messages.roles import CutNote, CutWord
 from layout.plan import Plan
 
@@ -36,7 +35,7 @@ def guide_bar(plan: Plan, stock: Stock, metrics: FontMetrics) -> Part:
     crosses = layers != plan.warp.layers_at("far")
     use = CutNote.USE_GUIDE if "back" in layers else CutNote.USE_GUIDE_FACE
     on_it = CutWord.ON_GUIDE_NEAR if crosses else CutWord.ON_GUIDE
-    words = ENGLISH.say(on_it, kit=plan.kit.name, sett=plan.sett_words)
+    words = plan.words.say(on_it, kit=plan.kit.name, sett=plan.sett_words)
     rows = wrap(words, SMALL, 2 * half, metrics, Pen.ENGRAVE)
     low = -_WORDS_FROM - len(rows) * LEADING * SMALL - _FOOT
     first = -_WORDS_FROM - metrics.ascent * SMALL
@@ -45,14 +44,14 @@ def guide_bar(plan: Plan, stock: Stock, metrics: FontMetrics) -> Part:
     ]
     blank = Blank(
         "spacing-guide-cut",
-        ENGLISH.say(CutWord.GUIDE),
+        plan.words.say(CutWord.GUIDE),
         outline(boxed(-end, low, end, 0.0, _ROUND)),
         (Point(-end + _CROSS, low + cross), Point(end - _CROSS, low + cross), Point(-end + _CROSS, -cross)),
         scores=(*_ends(plan), *_units(plan, half)),
         words=(*engraved, *_tens(plan, metrics)),
-        notes=(ENGLISH.say(use), *([ENGLISH.say(CutNote.GUIDE_CROSSED)] if crosses else [])),
+        notes=(plan.words.say(use), *([plan.words.say(CutNote.GUIDE_CROSSED)] if crosses else [])),
     )
-    return cut_part(blank, stock)
+    return cut_part(blank, stock, plan.words)
 
 
 def _numbered(plan: Plan) -> list[tuple[int, float]]:

@@ -10,6 +10,7 @@ from layout.drawing.pens import Pen
 from layout.drawing.shapes import Curve, Point, Step, arc
 from layout.messages.roles import CutNeed
 from layout.values.errors import LayoutError
+from layout.values.numerals import say_fixed
 
 _NOTHING = 1e-9  # mm: a side that two rounds have used up
 
@@ -40,7 +41,7 @@ def outline(corners: Sequence[Corner], pen: Pen = Pen.THROUGH) -> Curve:
         one, other = corners[k - 1], corners[k % len(corners)]
         left = math.dist(one[:2], other[:2]) - before.taken - here.taken
         if left < -_NOTHING:
-            raise LayoutError(CutNeed.ROUNDS, over=f"{-left:.3f}")
+            raise LayoutError(CutNeed.ROUNDS, over=say_fixed(-left, 3))
         if left > _NOTHING:
             steps.append(Step(here.begin))
         steps += here.steps

@@ -20,10 +20,11 @@ from layout.drawing.shapes import Curve, Point, Text, circle, line
 from layout.drawing.sheet import Care, Part
 from layout.drawing.typeset import LEAD, wrap
 from layout.frames.kinds.pegged_ends import PeggedEnd
-from layout.messages.english import ENGLISH
-from layout.messages.roles import CutNeed, CutNote, CutWord
+from layout.messages.catalogue import Message
+from layout.messages.roles import CutNeed, CutNote, CutWord, Unit
 from layout.plan import Plan
 from layout.values.errors import FieldError
+from layout.values.numerals import say_fixed, say_number
 from layout.warps.pegged import in_outer_row
 from layout.warps.warp import End
 
@@ -39,20 +40,20 @@ def peg_jig(plan: Plan, end: End, stock: Stock, metrics: FontMetrics) -> Part:
     half = float(plan.kit.frame.outer_width.mm) / 2
     deepest = max(-y for _, y in centres) + radius
     low = -deepest - _BELOW
-    on_it = ENGLISH.say(CutWord.ON_JIG_NEAR if end == "near" else CutWord.ON_JIG_FAR, kit=plan.kit.name)
+    on_it = plan.words.say(CutWord.ON_JIG_NEAR if end == "near" else CutWord.ON_JIG_FAR, kit=plan.kit.name)
     words, *_ = wrap(on_it, LEAD, 2 * half - 4 * _SIDE, metrics, Pen.ENGRAVE)
     blank = Blank(
         f"peg-jig-{end}",
-        ENGLISH.say(CutWord.JIG_NEAR if end == "near" else CutWord.JIG_FAR),
+        plan.words.say(CutWord.JIG_NEAR if end == "near" else CutWord.JIG_FAR),
         outline(boxed(-half, low, half, 0.0, _CORNER)),
         (Point(-half + _ARM, low + _ARM), Point(half - _ARM, low + _ARM), Point(-half + _ARM, -_ARM)),
         holes=tuple(circle(centre, radius, Pen.THROUGH) for centre in centres),
         scores=(_centre_line(low),),
         words=(Text(Point(-half + 2 * _SIDE, low + _SIDE - 2.0), LEAD, words, pen=Pen.ENGRAVE),),
-        notes=(_use(plan, end), *_care(between, stock)),
+        notes=(_use(plan, end), *_care(plan, between, stock)),
         grain="x",
     )
-    return cut_part(blank, stock)
+    return cut_part(blank, stock, plan.words)
 
 
 def _pegged(plan: Plan) -> PeggedEnd:
@@ -74,12 +75,18 @@ def _check(plan: Plan, centres: list[Point], radius: float, stock: Stock) -> flo
     """The least wood in mm between two holes, or a hole and the edge."""
     kerf = Kerf(stock.kerf_x, stock.kerf_y)
     if max(kerf.x, kerf.y) >= 2 * radius:
-        raise too_wide(kerf, CutNeed.KERF_HOLE, 2 * radius, f"{2 * radius:g}")
+        raise too_wide(kerf, CutNeed.KERF_HOLE, 2 * radius, say_number(2 * radius))
     apart = [math.dist(one, other) for k in (1, 2) for one, other in zip(centres, centres[k:], strict=False)]
     between = min([*(distance - 2 * radius for distance in apart), *(-y - radius for _, y in centres)])
     if between < LEAST:
         works = _works(plan, between + 2 * radius, radius)
-        raise FieldError("frame.peg_diameter", CutNeed.WOOD, f"{between:.2f} mm", works, least=f"{LEAST:g}")
+        raise FieldError(
+            "frame.peg_diameter",
+            CutNeed.WOOD,
+            Message(Unit.MM, {"number": say_fixed(between, 2)}),
+            works,
+            least=say_number(LEAST),
+        )
     return between
 
 
@@ -94,10 +101,12 @@ def _centre_line(low: float) -> Curve:
 
 
 def _use(plan: Plan, end: End) -> str:
-    return ENGLISH.say(CutNote.CLAMP_BOTTOM if way_up(plan, end) < 0 else CutNote.CLAMP_TOP)
+    return plan.words.say(CutNote.CLAMP_BOTTOM if way_up(plan, end) < 0 else CutNote.CLAMP_TOP)
 
 
-def _care(between: float, stock: Stock) -> list[str]:
+def _care(plan: Plan, between: float, stock: Stock) -> list[str]:
     if between >= stock.thickness:
         return []
-    return [Care(ENGLISH.say(CutNote.NARROW_HOLES, between=f"{between:.2f}", thick=f"{stock.thickness:g}"))]
+    return [
+        Care(plan.words.say(CutNote.NARROW_HOLES, between=say_fixed(between, 2), thick=say_number(stock.thickness)))
+    ]

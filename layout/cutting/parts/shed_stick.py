@@ -10,9 +10,9 @@ from layout.drawing.pens import Pen
 from layout.drawing.shapes import Point, Text
 from layout.drawing.sheet import Part
 from layout.drawing.typeset import LEAD, wrap
-from layout.messages.english import ENGLISH
 from layout.messages.roles import CutNote, CutWord
 from layout.plan import Plan
+from layout.values.numerals import say_number
 
 HEIGHT = 30.0
 """How wide the stick is, in mm: on edge it opens the shed so far (common practice, no source)."""
@@ -30,12 +30,12 @@ def shed_stick(plan: Plan, stock: Stock, metrics: FontMetrics) -> Part:
         Point(-half + _CROSS_IN, -low - _CROSS),
     )
     words, *_ = wrap(
-        ENGLISH.say(CutWord.ON_STICK, kit=plan.kit.name), LEAD, 2 * (half - _WORDS_FROM), metrics, Pen.ENGRAVE
+        plan.words.say(CutWord.ON_STICK, kit=plan.kit.name), LEAD, 2 * (half - _WORDS_FROM), metrics, Pen.ENGRAVE
     )
     at = Point(-half + _WORDS_FROM, -metrics.cap * LEAD / 2)
-    long = ENGLISH.say(CutNote.STICK_LENGTH, length=f"{length.value:g}", reason=length.reason)
-    notes = (ENGLISH.say(CutNote.USE_STICK), long)
-    title = ENGLISH.say(CutWord.STICK)
+    long = plan.words.say(CutNote.STICK_LENGTH, length=say_number(length.value), reason=length.reason)
+    notes = (plan.words.say(CutNote.USE_STICK), long)
+    title = plan.words.say(CutWord.STICK)
     shape = outline(boxed(-half, low, half, -low, HEIGHT / 2))
     blank = Blank("shed-stick", title, shape, datum, words=(Text(at, LEAD, words, pen=Pen.ENGRAVE),), notes=notes)
-    return cut_part(blank, stock)
+    return cut_part(blank, stock, plan.words)

@@ -11,11 +11,11 @@ from layout.cutting.parts.outline import Corner
 from layout.cutting.stock.kerf import Kerf, too_wide
 from layout.cutting.stock.stock import Stock
 from layout.cutting.stock.tooth_strength import LEAST, SLENDER, narrow, tooth_holds
-from layout.drawing.sheet import Care
-from layout.messages.catalogue import Message
-from layout.messages.english import ENGLISH
+from layout.drawing.sheet import Care, OnScreen
+from layout.messages.catalogue import Catalogue, Message
 from layout.messages.roles import CutNeed, CutNote
 from layout.plan import Plan
+from layout.values.numerals import say_fixed, say_number
 from layout.values.quantity import Origin
 from layout.yarns.loosest import loosest
 
@@ -79,13 +79,13 @@ def slot_for(plan: Plan, stock: Stock) -> tuple[float, Message]:
     That is the thickness that was wrapped; if only weight and fibre are known, the most that they leave open, since a
     thread that lies slack is thicker than pressed in cloth. Of two threads in an end one lies upon the other.
     """
-    known, ease = plan.kit.amounts.warp, f"{stock.ease:g}"
+    known, ease = plan.kit.amounts.warp, say_number(stock.ease)
     if known.soft is not None:
-        values = {"thick": f"{known.soft.mm:.2f}", "kind": known.soft.kind, "ease": ease}
+        values = {"thick": say_fixed(known.soft.mm, 2), "kind": known.soft.kind, "ease": ease}
         return known.soft.mm + stock.ease, Message(CutNote.SLOTS_WRAPPED, values)
     if known.compressed is not None:
         most = loosest(known.compressed).mm
-        return most + stock.ease, Message(CutNote.SLOTS_WEIGHED, {"thick": f"{most:.2f}", "ease": ease})
+        return most + stock.ease, Message(CutNote.SLOTS_WEIGHED, {"thick": say_fixed(most, 2), "ease": ease})
     return float(plan.warp.pitch) / 2 + stock.ease, Message(CutNote.SLOTS_PITCH, {"ease": ease})
 
 
@@ -94,13 +94,13 @@ def asks_for_a_wrap(plan: Plan) -> list[str]:
     known = plan.kit.amounts.warp
     if known.soft is not None or known.compressed is None:
         return []
-    return [Care(ENGLISH.say(CutNote.WRAP_FIRST, line=_WRAP))]
+    return [Care(plan.words.say(CutNote.WRAP_FIRST, line=_WRAP))]
 
 
-def said_too_narrow(teeth: Teeth, pitch: float) -> str:
+def said_too_narrow(teeth: Teeth, pitch: float) -> Message:
     """What came of a pitch that is too fine for teeth."""
     role, wide = (CutNeed.GOT_TEETH, teeth.tooth) if teeth.tooth > 0 else (CutNeed.GOT_SLOTS, teeth.slot)
-    return ENGLISH.say(role, wide=f"{wide:.2f}", pitch=f"{pitch:.2f}")
+    return Message(role, {"wide": say_fixed(wide, 2), "pitch": say_fixed(pitch, 2)})
 
 
 def teeth_at(centres: Sequence[float], pitch: float, slot: float, why: Message, stock: Stock, limit: float) -> Teeth:
@@ -109,7 +109,7 @@ def teeth_at(centres: Sequence[float], pitch: float, slot: float, why: Message, 
     Raises FieldError where the kerf is no narrower than a slot.
     """
     if max(stock.kerf_x, stock.kerf_y) >= slot:
-        raise too_wide(Kerf(stock.kerf_x, stock.kerf_y), CutNeed.KERF_SLOT, slot, f"{slot:.2f}")
+        raise too_wide(Kerf(stock.kerf_x, stock.kerf_y), CutNeed.KERF_SLOT, slot, say_fixed(slot, 2))
     tooth = pitch - slot
     length = min(LONGEST, SLENDER * tooth)
     past = limit + _PAST - min(-centres[0], centres[-1]) - slot / 2
@@ -121,26 +121,27 @@ def strong_enough(teeth: Teeth) -> bool:
     return teeth.tooth >= LEAST
 
 
-def said_of(teeth: Teeth, stock: Stock, second: str = "") -> list[str]:
-    """Sentences on the slots, on what a tooth holds, and what would be stronger where they are narrow.
+def said_of(teeth: Teeth, stock: Stock, words: Catalogue, second: str = "") -> list[str]:
+    """Sentences on the slots; and where teeth are narrow, that they break, and for the screen how easily.
 
     `second` is how wide the teeth of a comb for every second end are in mm, where there can be one instead.
     """
-    slots = {**teeth.why.values, "count": len(teeth.centres), "slot": f"{teeth.slot:.2f}"}
-    notes = [ENGLISH.say(teeth.why.role, **slots), _holds(teeth, stock)]
+    slots = {**teeth.why.values, "count": len(teeth.centres), "slot": say_fixed(teeth.slot, 2)}
+    notes = [words.say(teeth.why.role, **slots)]
     if narrow(teeth.tooth, stock):
-        values = {"tooth": f"{teeth.tooth:.2f}", "thick": f"{stock.thickness:g}"}
-        values["thin"] = f"{floor(teeth.tooth * 10) / 10:g}"
+        values: dict[str, object] = {"tooth": say_fixed(teeth.tooth, 2), "thick": say_number(stock.thickness)}
+        values["thin"] = say_number(floor(teeth.tooth * 10) / 10)
+        role = CutNote.NARROW_TEETH
         if second:
-            notes.append(Care(ENGLISH.say(CutNote.NARROW_TEETH_SECOND, **values, second=second)))
-        else:
-            notes.append(Care(ENGLISH.say(CutNote.NARROW_TEETH, **values)))
+            role, values = CutNote.NARROW_TEETH_SECOND, {**values, "second": second}
+        notes.append(OnScreen(words.paragraph((words.say(role, **values), _holds(teeth, stock, words)))))
+        notes.append(words.say(CutNote.BREAKS))
     return notes
 
 
-def _holds(teeth: Teeth, stock: Stock) -> str:
+def _holds(teeth: Teeth, stock: Stock, words: Catalogue) -> str:
     holds = tooth_holds(teeth.tooth, teeth.length, stock)
-    newtons = f"{holds.value:.0f}"
+    newtons = say_number(holds.value, 0)
     if holds.origin is Origin.ASSUMED:
-        return ENGLISH.say(CutNote.TOOTH_HOLDS_ASSUMED, newtons=newtons, assumed=holds.assumptions[0])
-    return ENGLISH.say(CutNote.TOOTH_HOLDS, newtons=newtons)
+        return words.say(CutNote.TOOTH_HOLDS_ASSUMED, newtons=newtons, assumed=holds.assumptions[0])
+    return words.say(CutNote.TOOTH_HOLDS, newtons=newtons)

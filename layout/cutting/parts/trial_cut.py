@@ -12,7 +12,7 @@ from collections.abc import Iterator, Sequence
 from dataclasses import replace
 from fractions import Fraction
 
-from layout.cutting.parts.blank import ARM, SMALL_PART, check_fits
+from layout.cutting.parts.blank import ARM, check_fits, small_part
 from layout.cutting.parts.outline import Corner, outline
 from layout.cutting.parts.teeth import slot_for
 from layout.cutting.stock.kerf import Kerf, drawn
@@ -22,9 +22,10 @@ from layout.drawing.pens import Pen
 from layout.drawing.shapes import Point, Shape, Text, cross, rectangle
 from layout.drawing.sheet import Part
 from layout.drawing.typeset import SMALL
-from layout.messages.english import ENGLISH
+from layout.messages.catalogue import Catalogue
 from layout.messages.roles import CutNote, CutWord
 from layout.plan import Plan
+from layout.values.numerals import say_fixed, say_number
 
 HOLE = (12.0, 20.0)
 """Width and height in mm of the hole that is engraved 0."""
@@ -70,16 +71,16 @@ def trial_cut(plan: Plan, stock: Stock, metrics: FontMetrics) -> Part:
     top = root + _SLOT
     datum = (Point(_CROSS, _CROSS), Point(right - _CROSS, _CROSS), Point(_CROSS, top - _CROSS))
     hairs = [hair for point in datum for hair in cross(point, ARM, Pen.REFERENCE)]
-    words = [*_labels(stock, middles, (foot, root), metrics), *_names(stock, web)]
+    words = [*_labels(stock, middles, (foot, root), metrics), *_names(stock, web, plan.words)]
     xs, ys = zip(*cuts[-1].points(), strict=True)
     shapes: tuple[Shape, ...] = (*words, *cuts, *hairs)
     part = Part(
         "trial-cut",
-        ENGLISH.say(CutWord.TRIAL),
+        plan.words.say(CutWord.TRIAL),
         shapes,
         datum,
         (min(xs), min(ys), max(xs), max(ys)),
-        _notes(stock),
+        _notes(stock, plan.words),
         whole=True,
     )
     check_fits(part, stock)
@@ -113,18 +114,18 @@ def _labels(
 ) -> Iterator[Text]:
     """The kerf on every plug, 0 on the one whose hole they are tried in, and the ease below every slot."""
     foot, root = floors
-    plugs = ["0", *(f"{float(kerf):.2f}" for kerf in kerfs(stock))]
-    below = [f"{float(ease):.2f}" for ease in eases(stock)]
+    plugs = ["0", *(say_fixed(float(kerf), 2) for kerf in kerfs(stock))]
+    below = [say_fixed(float(ease), 2) for ease in eases(stock)]
     for words, y in ((plugs, foot + (HOLE[1] - metrics.cap * SMALL) / 2), (below, root - _LABEL + 1.5)):
         for label, x in zip(words, middles, strict=True):
             yield Text(Point(x - metrics.width(label, SMALL, Pen.ENGRAVE) / 2, y), SMALL, label, pen=Pen.ENGRAVE)
 
 
-def _names(stock: Stock, left: float) -> list[Text]:
-    rows = (ENGLISH.say(CutWord.ON_TRIAL, kerf=f"{stock.trial_drawn_for:g}"), stock.name)
+def _names(stock: Stock, left: float, words: Catalogue) -> list[Text]:
+    rows = (words.say(CutWord.ON_TRIAL, kerf=say_number(stock.trial_drawn_for)), stock.name)
     return [Text(Point(left, _FOOT + k * _WORDS), SMALL, row, pen=Pen.ENGRAVE) for k, row in enumerate(rows)]
 
 
-def _notes(stock: Stock) -> tuple[str, ...]:
-    ease = ENGLISH.say(CutNote.TRIAL_EASE, kerf=f"{stock.trial_drawn_for:g}")
-    return ENGLISH.say(CutNote.TRIAL_CUT), ENGLISH.say(CutNote.TRIAL_KERF), ease, SMALL_PART
+def _notes(stock: Stock, words: Catalogue) -> tuple[str, ...]:
+    ease = words.say(CutNote.TRIAL_EASE, kerf=say_number(stock.trial_drawn_for))
+    return words.say(CutNote.TRIAL_CUT), words.say(CutNote.TRIAL_KERF), ease, small_part(words)

@@ -8,6 +8,7 @@ from layout.cutting.stock.stock import Stock
 from layout.messages.english import ENGLISH
 from layout.messages.roles import CutNote
 from layout.plan import Plan
+from layout.values.numerals import say_number
 from layout.values.quantity import Quantity, assumed, computed, measured
 
 LEAST = 1.0
@@ -23,7 +24,7 @@ def bending_strength(stock: Stock) -> Quantity:
     """The bending strength along the face grain in N/mm2, as the stock says it or assumed."""
     if stock.bending is None:
         return _BENDING
-    return measured(stock.bending, ENGLISH.say(CutNote.BENDING, strength=f"{stock.bending:g}"))
+    return measured(stock.bending, ENGLISH.say(CutNote.BENDING, strength=say_number(stock.bending)))
 
 
 def tooth_holds(width: float, length: float, stock: Stock) -> Quantity:
@@ -34,7 +35,7 @@ def tooth_holds(width: float, length: float, stock: Stock) -> Quantity:
     """
     strength = bending_strength(stock)
     force = strength.value * stock.thickness * width**2 / (6 * length)
-    size = {"length": f"{length:g}", "width": f"{width:g}", "thick": f"{stock.thickness:g}"}
+    size = {"length": say_number(length), "width": say_number(width), "thick": say_number(stock.thickness)}
     return computed(force, ENGLISH.say(CutNote.CANTILEVER, **size), strength)
 
 

@@ -95,6 +95,7 @@ MESSAGES: dict[Role, str | Plural] = {
         "Take care: the slots fit the loosest cord of the warp's weight, and may be wider than your warp needs. Wrap "
         "it by hand and tell the kit, as {line} under [warp], first."
     ),
+    CutNote.BREAKS: "Take care: its teeth are narrower than the stock is thick, and break easily.",
     CutNote.NARROW_TEETH: _NARROW + " is stronger.",
     CutNote.NARROW_TEETH_SECOND: (
         _NARROW + ' or a comb for every second end (comb = "every second end" under [cut], teeth of {second} mm) is '
@@ -161,8 +162,8 @@ MESSAGES: dict[Role, str | Plural] = {
     ),
     CutNote.BENDING: "a bending strength of {strength} N/mm2, as the stock says.",
     CutNote.CANTILEVER: "A cantilever {length} mm long, {width} by {thick} mm.",
-    CutNeed.WIDER_SHEET: needs("at least {size} mm for the {part}"),
-    CutNeed.WIDER_SHEET_GRAIN: needs("at least {size} mm for the {part}, whose grain has to lie along {grain}"),
+    CutNeed.WIDER_SHEET: needs("at least {size} mm for this part: {part}"),
+    CutNeed.WIDER_SHEET_GRAIN: needs("at least {size} mm for a part whose grain has to lie along {grain}: {part}"),
     CutNeed.TEETH: needs(_TEETH),
     CutNeed.TEETH_LOOSEST: (
         "needs " + _TEETH + ", got {got}, for the loosest cord of the warp's weight (warp.wrap tells how thick it is); "

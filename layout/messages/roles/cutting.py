@@ -59,6 +59,7 @@ class CutNote(Role):
     TOOTH_HOLDS = "cutnote.tooth_holds"
     TOOTH_HOLDS_ASSUMED = "cutnote.tooth_holds_assumed"
     WRAP_FIRST = "cutnote.wrap_first"
+    BREAKS = "cutnote.breaks"
     NARROW_TEETH = "cutnote.narrow_teeth"
     NARROW_TEETH_SECOND = "cutnote.narrow_teeth_second"
     NARROW_NOTCHES = "cutnote.narrow_notches"

@@ -40,7 +40,6 @@ MESSAGES: dict[Role, str | Plural] = {
     Cut.OFF: "{what}: {micrometres:.1f} micrometres off",
     Cut.NO_NOTCHES: "a notched bar for a frame without notches",
     Cut.NO_PEGS: "a drilling jig for a frame without pegs",
-    Cut.NO_SETT: "{words!r} is not a sett",
     Cut.OTHER_SETT: "{words!r} is not the sett that was taken",
     Cut.TEETH_NARROW: "teeth of {tooth:.2f} mm, under {least:g} mm",
     Cut.TEETH_LONG: "teeth {long:.2f} mm long, more than {times:g} times their {tooth:.2f} mm",

@@ -42,7 +42,6 @@ class Cut(Role):
     OFF = "proof_cut.cut.off"
     NO_NOTCHES = "proof_cut.cut.no_notches"
     NO_PEGS = "proof_cut.cut.no_pegs"
-    NO_SETT = "proof_cut.cut.no_sett"
     OTHER_SETT = "proof_cut.cut.other_sett"
     TEETH_NARROW = "proof_cut.cut.teeth_narrow"
     TEETH_LONG = "proof_cut.cut.teeth_long"

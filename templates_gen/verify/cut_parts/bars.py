@@ -8,6 +8,7 @@ from layout.cutting.stock.stock import Stock
 from layout.drawing.pens import Pen
 from layout.frames.kinds.notched_ends import NotchedEnd
 from layout.frames.kinds.pegged_ends import PeggedEnd
+from layout.messages.roles import CutWord
 from layout.plan import Plan
 from templates_gen.messages.roles.proof_cut import Cut, CutMark
 from templates_gen.verify.cut_parts.combs import wanted_of
@@ -34,7 +35,8 @@ def prove_end_bar(plan: Plan, stock: Stock, seen: FoundPart) -> Findings:
     if not total.problems:
         edge = [y for x, y in cut.outline.points() if walls[0] - 1e-6 <= x <= walls[-1] + 1e-6 and y > low + 1]
         total += matched(CutMark.NOTCH_DEPTH, [float(ends.notch_depth.mm)], [max(ys(cut.outline)) - min(edge)])
-    text = f"{plan.kit.name} \N{MIDDLE DOT} {seen.part.name.rpartition('-')[2]} end"
+    near = seen.part.name.endswith("near")
+    text = plan.words.say(CutWord.ON_BAR_NEAR if near else CutWord.ON_BAR_FAR, kit=plan.kit.name)
     total += prove_engraved(areas(cut), (), broken(text), may_end=True)
     return total + _scored(plan, seen, cut) + _screws(plan, cut)
 
@@ -67,7 +69,8 @@ def prove_peg_jig(plan: Plan, stock: Stock, seen: FoundPart) -> Findings:
     total += matched(CutMark.HOLE_ROW, [edge - deep for _, deep in wanted], [each.y for each in found])
     for axis, sizes in (("x", [each.across for each in found]), ("y", [each.up for each in found])):
         total += matched(CutMark.HOLE_SIZE, [wide - 2 * cut.beside(axis)] * len(sizes), sizes)
-    text = f"{plan.kit.name} \N{MIDDLE DOT} pegs, {seen.part.name.rpartition('-')[2]} end"
+    near = seen.part.name.endswith("near")
+    text = plan.words.say(CutWord.ON_JIG_NEAR if near else CutWord.ON_JIG_FAR, kit=plan.kit.name)
     total += prove_engraved(areas(cut), (), broken(text), may_end=True)
     total += matched(CutMark.CENTRE_LINE, [0.0], uprights(cut.paths(Pen.SCORE)))
     return total + matched(CutMark.JIG_END, _sides(plan, cut), [min(xs(cut.outline)), max(xs(cut.outline))])

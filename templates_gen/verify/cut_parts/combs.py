@@ -3,14 +3,13 @@
 from __future__ import annotations
 
 import math
-import re
 from collections.abc import Sequence
 from fractions import Fraction
 
 from layout.cutting.stock.stock import Stock
 from layout.drawing.pens import Pen
+from layout.messages.roles import CutWord
 from layout.plan import Plan
-from layout.values.units import read_length
 from layout.yarns.diameter import specific_volume
 from templates_gen.messages.roles.proof_cut import Cut, CutMark
 from templates_gen.verify import LIMIT
@@ -19,11 +18,8 @@ from templates_gen.verify.cut_parts.lettering import areas, broken, prove_engrav
 from templates_gen.verify.finding import NOTHING, Findings, finding
 from templates_gen.verify.found_parts import FoundPart
 from templates_gen.verify.printed.expected import Expected, expected
+from templates_gen.verify.printed.warp_words import said_of
 
-_SETT = re.compile(
-    r"(?P<sett>[\d.]+) ends per (?:cm|inch), (?P<count>[\d.]+) (?P<what>wind|peg|nail|end)s? to (?P<unit>.+)"
-)
-_ROUNDED = Fraction(1, 1000)  # how far off its exact value a number may be said
 _NARROWEST, _SLENDER = 1.0, 3.0  # mm; how often its width a tooth may be long: both stated again on purpose
 
 
@@ -36,8 +32,9 @@ def prove_comb(plan: Plan, stock: Stock, seen: FoundPart) -> Findings:
     steps = {"every end": 1, "every second end": 2}
     step = steps.get(plan.kit.comb) or (1 if pitch - slot_of(plan, stock) >= _NARROWEST else 2)
     centres = [low + pitch / 2 + k * pitch for k in range(0, count, step)]
-    cut, which = FoundCut(seen, stock, "y"), "every end" if step == 1 else "every second end"
-    total = prove_engraved(areas(cut), (), broken(f"{plan.kit.name} comb for {which} \N{MIDDLE DOT} {plan.sett_words}"))
+    cut, role = FoundCut(seen, stock, "y"), CutWord.COMB_EVERY if step == 1 else CutWord.COMB_SECOND
+    text = f"{plan.kit.name} {plan.words.say(role, sett=plan.sett_words)}"
+    total = prove_engraved(areas(cut), (), broken(text))
     return total + prove_sett(plan) + _comb(centres, step * pitch, wanted, "near", plan, cut)
 
 
@@ -46,8 +43,9 @@ def prove_winding_comb(plan: Plan, stock: Stock, seen: FoundPart) -> Findings:
     wanted = wanted_of(plan)
     end = seen.part.name.rpartition("-")[2]
     contacts = sorted(wanted.near if end == "near" else wanted.far)
-    cut, title = FoundCut(seen, stock, "y"), f"{plan.kit.name} winding comb, {end} end"
-    total = prove_engraved(areas(cut), (), broken(f"{title} \N{MIDDLE DOT} {plan.sett_words}")) + prove_sett(plan)
+    role = CutWord.ON_WINDING_COMB_NEAR if end == "near" else CutWord.ON_WINDING_COMB_FAR
+    cut, text = FoundCut(seen, stock, "y"), f"{plan.kit.name} {plan.words.say(role, sett=plan.sett_words)}"
+    total = prove_engraved(areas(cut), (), broken(text)) + prove_sett(plan)
     return total + _comb(contacts, 2 / plan.warp.sett.per_mm, wanted, end, plan, cut)
 
 
@@ -59,19 +57,9 @@ def wanted_of(plan: Plan) -> Expected:
 
 def prove_sett(plan: Plan) -> Findings:
     """Whether the words for the sett, which are engraved, say the sett that was taken and what falls into its unit."""
-    sett, words = plan.warp.sett, plan.sett_words
-    per = Fraction(127, 5) if "inch" in words else Fraction(10)
-    read = _SETT.fullmatch(words)
-    if read is None:
-        return Findings(0.0, (finding(Cut.NO_SETT, words=words),))
-    counted = (
-        sett.per_mm * sett.unit.mm / (1 if read["what"] == "end" else 2)
-    )  # a wind lays two, a peg or nail turns two
-    unit = read_length(read["unit"]).mm
-    pairs = ((Fraction(read["sett"]), sett.per_mm * per), (Fraction(read["count"]), counted), (unit, sett.unit.mm))
-    if any(abs(one - other) > _ROUNDED for one, other in pairs):
-        return Findings(0.0, (finding(Cut.OTHER_SETT, words=words),))
-    return NOTHING
+    sett = plan.warp.sett
+    wanted = plan.words.again(said_of(plan.kit, sett.per_mm, sett.unit)["sett"])
+    return NOTHING if plan.sett_words == wanted else Findings(0.0, (finding(Cut.OTHER_SETT, words=plan.sett_words),))
 
 
 def slot_of(plan: Plan, stock: Stock) -> float:

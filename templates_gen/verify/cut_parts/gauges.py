@@ -61,8 +61,8 @@ def prove_guide(plan: Plan, stock: Stock, seen: FoundPart) -> Findings:
     total += matched(CutMark.UNIT, inner, [side.x for side in marks if side.high <= edge])
     there, below = areas(cut), min(side.low for side in marks)
     near, far = truth_of(plan.kit).faces(plan.kit, 0)
-    which = "spacing guide" if near == far else "spacing guide, near heading"
-    text = f"{plan.kit.name} \N{MIDDLE DOT} {which} \N{MIDDLE DOT} {plan.sett_words}"
+    role = CutWord.ON_GUIDE if near == far else CutWord.ON_GUIDE_NEAR
+    text = plan.words.say(role, kit=plan.kit.name, sett=plan.sett_words)
     return total + prove_engraved(there, _numbers(there, ends, below), broken(text)) + prove_sett(plan)
 
 

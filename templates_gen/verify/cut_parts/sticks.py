@@ -7,6 +7,7 @@ import math
 from layout.cutting.stock.stock import Stock
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Point
+from layout.messages.roles import CutWord
 from layout.plan import Plan
 from templates_gen.messages.roles.proof_cut import Cut, CutMark
 from templates_gen.verify import LIMIT
@@ -27,7 +28,7 @@ def prove_shed_stick(plan: Plan, stock: Stock, seen: FoundPart) -> Findings:
     edge, past = float(plan.kit.frame.outer_width.mm) / 2, float(given.mm) if given else _PASSES
     left, right = min(xs(outline)) + cut.beside("x"), max(xs(outline)) - cut.beside("x")
     total = matched(CutMark.STICK_PAST, [past, past], [-edge - left, right - edge])
-    text = f"{plan.kit.name} \N{MIDDLE DOT} shed stick"
+    text = plan.words.say(CutWord.ON_STICK, kit=plan.kit.name)
     total += prove_engraved(areas(cut), (), broken(text), may_end=True)
     return total + (NOTHING if _half_round(cut, (left, right)) else Findings(0.0, (finding(Cut.NOT_ROUND),)))
 

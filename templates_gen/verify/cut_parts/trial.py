@@ -9,7 +9,9 @@ from typing import NamedTuple
 
 from layout.cutting.stock.stock import Stock
 from layout.drawing.pens import Pen
+from layout.messages.roles import CutWord
 from layout.plan import Plan
+from layout.values.numerals import say_number
 from templates_gen.messages.roles.proof_cut import Cut, CutMark
 from templates_gen.verify import LIMIT
 from templates_gen.verify.cut_parts.combs import slot_of
@@ -58,7 +60,7 @@ def prove_trial_cut(plan: Plan, stock: Stock, seen: FoundPart) -> Findings:
     labels = [Label(_cents(kerf) if k else "0", plugs[k].x, low, high) for k, kerf in enumerate(kerfs)]
     top = max(ys(plates[0]))
     labels += [Label(_cents(ease), slot.x, high, top) for ease, slot in zip(eases, slots, strict=True)]
-    text = f"{stock.name} slots: ease, drawn for kerf {drawn_for:g} \N{MIDDLE DOT} plugs: kerf"
+    text = f"{stock.name} {plan.words.say(CutWord.ON_TRIAL, kerf=say_number(drawn_for))}"
     return total + prove_engraved(areas(cut), labels, text)
 
 

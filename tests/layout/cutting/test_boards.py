@@ -14,6 +14,7 @@ from layout.cutting.stock.stock import Stock
 from layout.drawing.pens import PAINTING_ORDER, Pen
 from layout.drawing.shapes import Curve
 from layout.drawing.sheet import Part, Piece
+from layout.messages.english import ENGLISH
 from layout.values.errors import FieldError
 from templates_gen.inputs.stock_file import built_in
 
@@ -29,7 +30,7 @@ def parts_for(stock: Stock) -> list[Part]:
 
 def boards_for(stock: Stock, copies: int = 1) -> Boards:
     """So many of each comb on sheets of the stock."""
-    return boards_of(parts_for(stock) * copies, turns(stock), stock, font_metrics())
+    return boards_of(parts_for(stock) * copies, turns(stock), stock, font_metrics(), ENGLISH)
 
 
 def ink(piece: Piece) -> shapely.MultiPoint:
@@ -63,7 +64,7 @@ def test_the_grain_decides_who_may_be_turned() -> None:
     """With a grain no part is turned; without one a sheet too narrow for a comb takes it turned."""
     grained = boards_for(BIRCH)
     assert {piece.placing.degrees for pieces in grained.sheets for piece in pieces} == {0}
-    narrow = boards_of(parts_for(FREE), (0, 90), replace(FREE, width=100.0, height=400.0), font_metrics())
+    narrow = boards_of(parts_for(FREE), (0, 90), replace(FREE, width=100.0, height=400.0), font_metrics(), ENGLISH)
     assert {piece.placing.degrees for pieces in narrow.sheets for piece in pieces[:-1]} == {90}
 
 
@@ -75,7 +76,7 @@ def test_two_kerfs_keep_a_part_as_it_lies() -> None:
 def test_a_part_as_large_as_the_sheet_goes_to_its_edges() -> None:
     """What the stock can just give is cut from it, without a margin."""
     part = replace(parts_for(FREE)[0], box=(0.0, 0.0, 600.0, 30.0))
-    ((piece, _),) = boards_of([part], (0,), FREE, font_metrics()).sheets
+    ((piece, _),) = boards_of([part], (0,), FREE, font_metrics(), ENGLISH).sheets
     assert piece.placing.dx == 0
 
 
@@ -84,13 +85,13 @@ def test_a_part_larger_than_the_sheet_is_refused() -> None:
     part = replace(parts_for(FREE)[0], box=(0.0, 0.0, 700.0, 30.0))
     said = r"sheet: needs a sheet of at least 700 x 30 mm, .* for Comb, got 600 x 400 mm"
     with pytest.raises(FieldError, match=said):
-        boards_of([part], (0,), FREE, font_metrics())
+        boards_of([part], (0,), FREE, font_metrics(), ENGLISH)
 
 
 def test_the_square_lies_on_parts_only_where_nothing_is_free() -> None:
     """On a full sheet the square, which nothing runs, lies across the middle."""
     full = replace(parts_for(FREE)[0], shapes=(), datum=(), box=(0.0, 0.0, 590.0, 390.0))
-    (pieces,) = boards_of([full], (0,), FREE, font_metrics()).sheets
+    (pieces,) = boards_of([full], (0,), FREE, font_metrics(), ENGLISH).sheets
     assert (pieces[-1].placing.dx, pieces[-1].placing.dy) == (275.0, 175.0)
 
 

@@ -18,6 +18,7 @@ from layout.cutting.stock.stock import Stock
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Curve, Point, Text
 from layout.drawing.sheet import Part
+from layout.messages.english import ENGLISH
 from layout.values.errors import FieldError
 from templates_gen.lettering.outlines import contours_of
 
@@ -144,7 +145,7 @@ def test_a_kit_may_say_how_far_the_stick_passes() -> None:
 
 def test_the_reference_square_measures_50_mm_and_nothing_runs_it() -> None:
     """Every shape of it is for reference, the length written in it too."""
-    part = reference_square(font_metrics())
+    part = reference_square(font_metrics(), ENGLISH)
     assert {shape.pen for shape in part.shapes} == {Pen.REFERENCE}
     square = next(shape for shape in part.shapes if isinstance(shape, Curve) and shape.closed)
     assert square.points() == [Point(0, 0), Point(50, 0), Point(50, 50), Point(0, 50)]
@@ -155,11 +156,15 @@ def test_the_reference_square_measures_50_mm_and_nothing_runs_it() -> None:
     [
         ("end-bars", {}, "notched ends that are still to be made"),
         ("peg-jig", {}, "needs pegged ends"),
-        ("shed-stick", {"grain": "x", "width": 400.0}, "sheet.width: needs at least 481 mm for the shed stick"),
+        (
+            "shed-stick",
+            {"grain": "x", "width": 400.0},
+            "sheet.width: needs at least 481 mm for a part whose grain has to lie along x: Shed stick, got 400 mm",
+        ),
         (
             "spacing-guide-cut",
             {"grain": "y", "height": 100.0},
-            "sheet.height: needs at least 219 mm for the spacing guide",
+            "sheet.height: needs at least 219 mm for a part whose grain has to lie along y: Spacing guide, got",
         ),
         ("wrap-gauge-cut", {"kerf": 1.3}, "cutting.kerf: needs to be less than a slit of the wrap gauge, 1.2 mm"),
     ],

@@ -40,7 +40,7 @@ def boards_for(width: float, height: float, grain: str, copies: int = 1) -> Boar
     stock = replace(FAST, width=width, height=height, grain=grain)
     plan, metrics = plan_of(), font_metrics()
     parts = [part for name in ("comb", "winding-comb") for part in CUT_PRODUCTS[name].builds(plan, stock, metrics)]
-    return boards_of(parts * copies, turns(stock), stock, metrics)
+    return boards_of(parts * copies, turns(stock), stock, metrics, ENGLISH)
 
 
 def job_of(boards: Boards, stock: Stock = FAST) -> Job:

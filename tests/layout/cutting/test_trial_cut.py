@@ -130,7 +130,7 @@ def test_no_web_is_narrower_than_the_stock_is_thick() -> None:
 
 def test_a_sheet_too_small_is_refused() -> None:
     """The sentence names the sheet."""
-    with pytest.raises(FieldError, match=r"sheet\.width: needs at least \d+ mm for the trial cut"):
+    with pytest.raises(FieldError, match=r"sheet\.width: needs at least \d+ mm for a part .*: Trial cut, got"):
         drawn_for(replace(STOCK, width=100.0))
 
 

@@ -107,19 +107,6 @@ OPTION = re.compile(r"--?[a-z-]+( \S+)?")  # an example of what to type is the s
 ALLOWED: dict[str, set[str]] = {
     "inputs/toml_spans.py": {"no TOML document at character {}"},
     "readers/dxf_skeleton.py": {"first handle", "second handle", "third handle", "seed handle"},
-    "verify/cut_parts/combs.py": {
-        "every end",
-        "every second end",
-        "{} comb for {} \N{MIDDLE DOT} {}",
-        "{} winding comb, {} end",
-    },
-    "verify/cut_parts/gauges.py": {
-        "{} \N{MIDDLE DOT} {} \N{MIDDLE DOT} {}",
-        "spacing guide",
-        "spacing guide, near heading",
-    },
-    "verify/cut_parts/sticks.py": {"{} \N{MIDDLE DOT} shed stick"},
-    "verify/cut_parts/trial.py": {"{} slots: ease, drawn for kerf {} \N{MIDDLE DOT} plugs: kerf"},
     "screen/amounts_report.py": {"every second"},
     "verify/kinds/truths.py": {"figure eight", "loose rod"},
     "verify/printed/gauge.py": {"round bars", "flat ends", "notched ends", "pegged ends"},
