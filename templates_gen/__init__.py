@@ -22,11 +22,12 @@ from typing import TYPE_CHECKING
 if TYPE_CHECKING:
     from layout.cutting.stock.stock import Stock
     from layout.kit.kit import Kit
+    from layout.messages.catalogue import Catalogue
     from layout.plan import Plan
     from templates_gen.files.checked import Checked
     from templates_gen.files.generate import Report
 
-__all__ = ["check", "load", "load_stock", "make", "plan", "sheet"]
+__all__ = ["check", "load", "load_stock", "make", "plan", "sheet", "words"]
 
 
 def load(path: str | Path | None = None) -> Kit:
@@ -93,6 +94,17 @@ def make(kit: Kit, folder: str | Path, only: Iterable[str] | None = None, stock:
     numbers = plan(kit)
     names = products_of(numbers, tuple(only)) if only is not None else None
     return generate.make(numbers, Path(folder), metrics(), names, stock=stock or load_stock())
+
+
+def words(language: str) -> Catalogue:
+    """What is said of kits in a language: "en", "es", "de" or "fr".
+
+    `words("de").again(note)` is a note, warning or reason of a plan in German, and `error.said(words("de"))` a refusal.
+    What the language lacks is said in English. Raises CatalogueError, a LookupError, for a language that there is not.
+    """
+    from templates_gen.languages.catalogues import catalogue_of
+
+    return catalogue_of(language)
 
 
 def check(*paths: str | Path, kit: Kit | None = None, stock: Stock | None = None) -> list[Checked]:

@@ -14,9 +14,12 @@ from catalogues import LANGUAGES, compiled, merged, missing, po_path, roles, tem
 from kits import font_metrics
 from languages import made_up
 
+import templates_gen
 from layout.messages.catalogue import Between, CatalogueError, Plural, Role
 from layout.messages.roles import Known, Refusal, Unit
+from layout.values.errors import FieldError
 from layout.values.numerals import say_number
+from layout.values.units import read_length
 from templates_gen.languages import catalogues
 from templates_gen.languages.catalogues import DOMAINS, catalogue_of
 from templates_gen.messages.english import ENGLISH
@@ -221,3 +224,22 @@ def test_no_language_of_the_machine_is_taken(monkeypatch: pytest.MonkeyPatch) ->
     monkeypatch.setenv("LC_ALL", "de_DE.UTF-8")
     catalogue_of.cache_clear()
     assert catalogue_of("en") is ENGLISH
+
+
+@pytest.mark.parametrize(
+    ("language", "note", "refusal"),
+    [
+        ("es", "La densidad tomada es 2,5 hilos por cm", "necesita una longitud"),
+        ("de", "Die gewählte Fadendichte ist 2,5 Fäden pro cm", "braucht eine Länge"),
+        ("fr", "La densité retenue est 2,5 fils au cm", "demande une longueur"),
+    ],
+)
+def test_notes_and_refusals_are_said_in_each_language(language: str, note: str, refusal: str) -> None:
+    """From Python, with the decimal comma of the language; the English text of both stays as it is."""
+    words = templates_gen.words(language)
+    plan = templates_gen.plan(templates_gen.load())
+    assert words.again(plan.notes[0]).startswith(note)
+    with pytest.raises(FieldError) as found:
+        read_length("twelve")
+    assert found.value.said(words).startswith(refusal)
+    assert str(found.value).startswith("needs a length")
