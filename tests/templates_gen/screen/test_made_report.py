@@ -90,6 +90,9 @@ def test_list_and_json_hold_every_file(tmp_path: Path) -> None:
     assert values["cuts"] == sum(each["cuts"] for each in values["files"]) > 0
     assert values["folder"] == str(tmp_path / "strips")
     assert any("teeth" in note for note in values["notes"])
+    page = (Path(__file__).parents[3] / "docs" / "commands.md").read_text("utf-8")
+    section = page[page.index("## make") : page.index("$ templates-gen make")]
+    assert [key for key in values if f"`{key}`" not in section] == []
 
 
 def test_warnings_of_the_plan_are_minded(tmp_path: Path) -> None:
