@@ -9,6 +9,7 @@ from layout.drawing.metrics import FontMetrics
 from layout.drawing.sheet import Part
 from layout.kit.kit import Kit, read_kit
 from layout.paper.choice import Laying
+from layout.paper.first_sheet import with_first_sheet
 from layout.paper.sheets import Printed, lay, printed
 from layout.parts.strip import strip
 from layout.plan import Plan, plan
@@ -149,7 +150,8 @@ def layings_of(planned: Plan) -> list[Laying]:
 
 def sheets_of(planned: Plan) -> tuple[Printed, ...]:
     """Every printed sheet of a plan."""
-    return printed(planned, layings_of(planned), font_metrics())
+    metrics = font_metrics()
+    return printed(planned, with_first_sheet(planned, layings_of(planned), metrics), metrics)
 
 
 FILES = Outputs(plan_of(), font_metrics()).files

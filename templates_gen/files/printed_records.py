@@ -7,6 +7,8 @@ from functools import partial
 
 from layout.drawing.sheet import Care, Part
 from layout.paper.choice import Laying
+from layout.paper.first_sheet import with_first_sheet
+from layout.parts.start_here import START
 from layout.products import PRODUCTS
 from templates_gen.document import About, Entry
 from templates_gen.files.coded import coded
@@ -19,7 +21,7 @@ from templates_gen.messages.roles.files import Titles
 
 KIT_FILE = "kit.pdf"
 
-_PAPER = "pdf"
+_PAPER, _GRID = "pdf", "weaving-grid"
 
 
 def printed_records(drawn: PrintedDrawings, name: str) -> Iterator[FileRecord]:
@@ -55,6 +57,9 @@ def _alone(drawn: PrintedDrawings, file: str, name: str) -> Output:
 
 def _on_paper(drawn: PrintedDrawings, file: str, names: Iterable[str]) -> Output:
     layings = [laying for name in names for laying in drawn.layings(name)]
+    if file == KIT_FILE:
+        grid = f"{_GRID}.{_PAPER}" if _GRID in drawn.names else ""
+        layings = [*with_first_sheet(drawn.plan, layings, drawn.metrics, grid)]
     parts = [laying.part for laying in layings]
     about = _about(drawn, file, parts)
     if file == KIT_FILE:
@@ -62,7 +67,13 @@ def _on_paper(drawn: PrintedDrawings, file: str, names: Iterable[str]) -> Output
     sheets = coded(drawn.plan, layings, about, drawn.metrics)
     laid = tuple(sheet.pieces for sheet in sheets)
     shown = tuple(sheet.sheet for sheet in sheets)
-    return Output(file, names_of(parts), shown, laid, about, on_paper=True, joined=joined_of(layings))
+    names = _once(names_of(parts))
+    return Output(file, names, shown, laid, about, on_paper=True, joined=joined_of(layings))
+
+
+def _once(names: Sequence[str]) -> tuple[str, ...]:
+    """The first sheet named once, however many sheets it takes on small paper."""
+    return tuple(name for k, name in enumerate(names) if not (k and name == names[0] == START))
 
 
 def _outline(layings: Sequence[Laying]) -> Iterator[Entry]:

@@ -22,8 +22,8 @@ class FoundPart:
     """One piece of `part` on a sheet that was read; `where` is the sheet that holds it.
 
     Of a sheet of paper, `outside` are the words outside all parts and where they begin, `words_alone` those of the
-    sheets of the file that hold words only, by their number, and `number` the sheet's and
-    how many there are.
+    sheets of the file that hold words only, by their number, `number` the sheet's and how many there are, and `file`
+    all of them.
     """
 
     part: Part
@@ -33,6 +33,7 @@ class FoundPart:
     outside: tuple[tuple[Point, str], ...] = ()
     words_alone: tuple[tuple[int, tuple[tuple[Point, str], ...]], ...] = ()
     number: tuple[int, int] = (1, 1)
+    file: tuple[Sheet, ...] = ()
 
     def holds(self, point: Point) -> bool:
         """Whether a point in the part's coordinates lies in its box."""

@@ -16,11 +16,13 @@ from templates_gen.verify.printed.furniture import check_furniture
 from templates_gen.verify.printed.gauge import prove_gauge
 from templates_gen.verify.printed.grid import prove_grid
 from templates_gen.verify.printed.guide import prove_guide
+from templates_gen.verify.printed.start_here import prove_start_here
 from templates_gen.verify.printed.strip_marks import prove_strip
 from templates_gen.verify.printed.winding import prove_winding
 from templates_gen.verify.said import check_caption, outside
 
 PROOFS: Mapping[str, Callable[..., Findings]] = {
+    "start-here": prove_start_here,
     "winding": prove_winding,
     "strip-near": prove_strip,
     "strip-far": prove_strip,
@@ -59,7 +61,7 @@ def prove(plan: Plan, sheets: Sequence[Sheet], laid: Sequence[Sequence[Piece]], 
         said_there = outside(sheet, found) if on_paper else ()
         for seen in found:
             pieces.setdefault(seen.part.name, []).append(
-                replace(seen, outside=said_there, words_alone=alone, number=(number, len(sheets)))
+                replace(seen, outside=said_there, words_alone=alone, number=(number, len(sheets)), file=tuple(sheets))
             )
     if total.problems:
         return total

@@ -38,6 +38,7 @@ class WantedFile(NamedTuple):
     in_kit: bool = True
     may: bool = False
     more: Callable[[Kit], tuple[str, ...]] = lambda _: ()  # parts that only some kits have
+    always_in_kit: bool = False  # though it has no file of its own
 
 
 def _pull_check(kit: Kit) -> tuple[str, ...]:
@@ -46,6 +47,7 @@ def _pull_check(kit: Kit) -> tuple[str, ...]:
 
 
 WHOLE: Mapping[str, WantedFile] = {
+    "start-here": WantedFile(("start-here",), (), lambda kit: kit.paper.use == "download", always_in_kit=True),
     "winding": WantedFile(("winding",)),
     "strip-near": WantedFile(("strip-near",)),
     "strip-far": WantedFile(("strip-far",)),
@@ -77,7 +79,7 @@ def _printed(kit: Kit, made: Mapping[str, Sequence[str]], without: Collection[st
         if wanted.when(kit) and not (wanted.may and name in without):
             parts = (*wanted.parts, *wanted.more(kit))
             asked |= {f"{name}.{form}": list(parts) for form in wanted.forms}
-            if _ON_PAPER in wanted.forms and wanted.in_kit:
+            if (_ON_PAPER in wanted.forms and wanted.in_kit) or wanted.always_in_kit:
                 asked.setdefault(EVERY_SHEET, []).extend(parts)
     for file, all_parts in asked.items():
         if file not in made:

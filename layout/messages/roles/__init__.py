@@ -11,6 +11,7 @@ from layout.messages.roles.questions import Question
 from layout.messages.roles.refusals import Refusal
 from layout.messages.roles.sett import Counted, NotchNote, SettNeed, SettNote, WrapWords
 from layout.messages.roles.sheets import Scale, SheetName
+from layout.messages.roles.start import KitNumber, Start
 from layout.messages.roles.stock import Caliper, SheetNeed, StockNeed
 from layout.messages.roles.values import Entry, Known, SettUnit, Unit, Value
 from layout.messages.roles.warps import Spacing, WarpNeed, WarpNote
@@ -54,6 +55,7 @@ __all__ = [
     "Guide",
     "JobSheet",
     "KitHelp",
+    "KitNumber",
     "Known",
     "MakeWord",
     "Narrow",
@@ -72,6 +74,7 @@ __all__ = [
     "SheetName",
     "SheetNeed",
     "Spacing",
+    "Start",
     "Stated",
     "StockHelp",
     "StockNeed",

@@ -6,6 +6,7 @@ from layout.messages.catalogue import Plural, Role
 from templates_gen.messages.roles.proof_printed import (
     Card,
     Cells,
+    First,
     Frame,
     Mark,
     Passes,
@@ -78,6 +79,8 @@ MESSAGES: dict[Role, str | Plural] = {
     Cells.LEFT_OUT: "the pieces leave a part of the grid out",
     Cells.NO_NUMBER: "no number at line {line} of {axis}",
     Frame.SHEET: "frame check",
+    First.TILES: "its tiles are not those of the work",
+    First.ASIDE: "{words!r} does not stand beside the tile {tile}",
     Frame.NO_FRAME: "shows no frame with four edges, two diagonals and a centre line",
     Frame.OFF: "its picture is {micrometres:.1f} micrometres off",
     Frame.ORDER: "its checks do not stand in order",

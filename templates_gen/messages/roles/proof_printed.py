@@ -104,6 +104,13 @@ class Frame(Role):
     ROW = "proof_printed.frame.row"
 
 
+class First(Role):
+    """The first sheet of a kit."""
+
+    TILES = "proof_printed.first.tiles"
+    ASIDE = "proof_printed.first.aside"
+
+
 class Passes(Role):
     """The winding picture."""
 

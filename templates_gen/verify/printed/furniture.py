@@ -20,10 +20,11 @@ _SIDE, _TOP, _BOTTOM = 9.7, 14.7, 15.0  # of a corner target, from the edges
 _RING, _DOT, _INK, _WHITE = 1.2, 0.405, 0.3, 0.5  # radius of ring and dot, half of the ring's line, white around
 _FEWEST = 5
 _MARGINS = 8.0, 13.0
+_NAME = 22 * 25.4 / 72  # mm to the em: the number of the tile in the head
 _SCALES = ((100.0, 10.0, 0), (101.6, 12.7, 1))  # length, block, and the first block that is black
 _HIGH = 1.6
 
-_UNMEASURED = frozenset({"winding", "frame-check", "pull-check", "start-here"})  # and the job sheets
+_UNMEASURED = frozenset({"winding", "frame-check", "pull-check"})  # and the job sheets
 _JOB = "job"
 _TILES: Mapping[str, str] = {
     "frame-check": "1",
@@ -53,7 +54,8 @@ def check_furniture(sheet: Sheet, parts: Sequence[str]) -> Findings:
     total = _targets(sheet) + Findings(0.0, tuple(_margins(sheet)))
     if any(map(measured, parts)):
         total += _scales(sheet)
-    shown = [shape.words for shape in sheet.shapes if isinstance(shape, Text) and shape.pen is Pen.ON_BLACK]
+    tiles = [shape for shape in sheet.shapes if isinstance(shape, Text) and shape.pen is Pen.ON_BLACK]
+    shown = [shape.words for shape in tiles if abs(shape.size - _NAME) <= LIMIT]
     wanted = [tile for tile in dict.fromkeys(map(tile_of, parts)) if tile][:1]
     wrong = len(shown) > 1 if not parts else shown != wanted
     return total + Findings(0.0, (finding(Furnished.TILE),) if wrong else ())

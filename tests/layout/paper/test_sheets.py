@@ -17,11 +17,12 @@ def said(sheet: Sheet) -> list[str]:
 
 @pytest.mark.parametrize("changes", [{}, TILES])
 def test_sheets_are_numbered_through(changes: dict[str, object]) -> None:
-    """The picture first, then near before far, each sheet named after its part and numbered among all of its file."""
+    """In the order of use, near before far, each sheet named after its part and numbered among all of its file."""
     planned = plan_of(changes)
     sheets = [printed.sheet for printed in sheets_of(planned)]
-    names = [laying.part.name for laying in layings_of(planned) for _ in laying.sheets]
-    assert list(dict.fromkeys(names))[:3] == ["winding", "strip-near", "strip-far"]
+    names = ["start-here", *(laying.part.name for laying in layings_of(planned) for _ in laying.sheets)]
+    used = [name for name in dict.fromkeys(names) if not name.startswith("strip")]
+    assert used[:5] == ["start-here", "frame-check", "wrap-gauge", "winding", "spacing-near"]
     for number, (sheet, name) in enumerate(zip(sheets, names, strict=True), 1):
         assert sheet.name == f"{name} {number} of {len(sheets)}"
         assert f"Sheet {number} of {len(sheets)}" in said(sheet)

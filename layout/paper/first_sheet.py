@@ -1,0 +1,75 @@
+"""The first sheet of a kit, which leads to all others: so it is laid when these are."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+
+from layout.drawing.metrics import FontMetrics
+from layout.drawing.pens import Pen
+from layout.drawing.shapes import Text
+from layout.drawing.sheet import Part
+from layout.paper.area import Area
+from layout.paper.choice import Laying
+from layout.paper.joints import Build
+from layout.paper.regions import regions
+from layout.paper.sheets import furnisher, lay
+from layout.paper.steps import place_of
+from layout.parts.start_here import Contents, Room, start_here
+from layout.plan import Plan
+
+_MOST = 4  # sheets that it may take
+_WHITE = 4.0  # over the check scales
+
+
+def with_first_sheet(plan: Plan, layings: Sequence[Laying], metrics: FontMetrics, grid: str = "") -> tuple[Laying, ...]:
+    """The sheets of a kit in their order, before them the one that leads to them where the reader prints them.
+
+    `grid` is the name of the file of the weaving grid, if there is one.
+    """
+    if not plan.kit.paper.buyer_prints:
+        return tuple(layings)
+    first: tuple[Laying, ...] = ()
+    for count in range(1, _MOST + 1):  # how many sheets it takes moves the numbers on it
+        first = _laid(plan, contents_of(layings, count, grid), metrics)
+        if len(first) == count:
+            break
+    return (*first, *layings)
+
+
+def _laid(plan: Plan, contents: Contents, metrics: FontMetrics) -> tuple[Laying, ...]:
+    parts = start_here(plan, contents, _room(plan, contents, metrics), metrics)
+    return tuple(lay(plan, _build(part), metrics) for part in parts)
+
+
+def _build(part: Part) -> Build:
+    return lambda _low, _joints: part
+
+
+def contents_of(layings: Sequence[Laying], before: int, grid: str = "") -> Contents:
+    """Where the sheets of each step are, `before` of them the first ones: by the tiles that they show."""
+    sheets: dict[str, tuple[int, int]] = {}
+    number = before
+    for laying in layings:
+        for pieces in laying.sheets:
+            number += 1
+            for tile in _tiles(laying, [piece.part for piece in pieces]):
+                sheets[tile] = (sheets.get(tile, (number, number))[0], number)
+    return Contents(sheets, grid)
+
+
+def _tiles(laying: Laying, parts: Sequence[Part]) -> Iterator[str]:
+    """The tile in the head of a sheet, and those within its parts."""
+    yield place_of(laying.part.name).tile
+    for part in parts:
+        yield from (shape.words for shape in part.shapes if isinstance(shape, Text) and shape.pen is Pen.ON_BLACK)
+
+
+def _room(plan: Plan, contents: Contents, metrics: FontMetrics) -> Room:
+    """What the head and the scales leave between the gutters."""
+    grid = regions(plan.kit.paper)
+    probe = start_here(plan, contents, Room(grid.right - grid.left, grid.height), metrics)[0]
+    area: Area = furnisher(plan, metrics)(probe)
+    inside = [box for box in area.taken if box[0] < grid.right and box[2] > grid.left]
+    top = min((box[1] for box in inside if box[3] > grid.height / 2), default=area.top)
+    floor = max((box[3] for box in inside if box[3] < grid.height / 2), default=area.bottom)
+    return Room(grid.right - grid.left, top - floor - _WHITE)
