@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+from collections import Counter
 from collections.abc import Iterable
 from dataclasses import dataclass
 from functools import lru_cache
@@ -67,11 +68,11 @@ def names_of(parts: Iterable[Part]) -> tuple[str, ...]:
 
 def joined_of(layings: Iterable[Laying]) -> tuple[Joined, ...]:
     """The parts that lie on paper in pieces."""
-    return tuple(Joined(laying.part.title, _pieces(laying)) for laying in layings if laying.way == "tiles")
-
-
-def _pieces(laying: Laying) -> int:
-    return sum(piece.part.name == laying.part.name for pieces in laying.sheets for piece in pieces)
+    tiled = [laying.sheets for laying in layings if laying.way == "tiles"]
+    parts = [piece.part for sheets in tiled for pieces in sheets for piece in pieces]
+    titles = {part.name: part.title for part in parts}
+    counts = Counter(part.name for part in parts)
+    return tuple(Joined(titles[name], count) for name, count in counts.items() if count > 1)
 
 
 def titled(plan: Plan, what: str, file: str, stock: Stock | None = None) -> About:

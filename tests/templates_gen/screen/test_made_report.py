@@ -12,11 +12,14 @@ import pytest
 from commands import run
 from kits import KINDS, font_metrics, plan_of
 
-from layout.drawing.shapes import Text
+from layout.drawing.shapes import Placing, Text
+from layout.drawing.sheet import Part, Piece
 from layout.messages.english import ENGLISH
 from layout.messages.roles import Sheet as Said
 from layout.messages.roles import Strip
+from layout.paper.choice import Laying
 from templates_gen.files.generate import Made, Report
+from templates_gen.files.output import joined_of
 from templates_gen.files.outputs import Outputs
 from templates_gen.files.uses import uses_of
 from templates_gen.screen.made_report import made_text
@@ -157,3 +160,14 @@ def test_every_choice_of_files_says_what_to_do(only: str, tmp_path: Path) -> Non
     said = run("make", "-o", tmp_path / "strips", "--only", only)
     assert said.exit_code == 0
     assert re.search(rf"^(Print|Cut): .*{only.partition('.')[0]}", said.stdout, re.MULTILINE)
+
+
+def test_two_parts_in_pieces_on_shared_sheets_are_two_joins() -> None:
+    """Pieces are counted part by part, whichever sheets they share; a part in one piece is not joined."""
+
+    def part(name: str) -> Piece:
+        return Piece(Part(name, name.upper(), (), (), (0.0, 0.0, 1.0, 1.0)), Placing())
+
+    sheets = ((part("a"), part("b"), part("a")), (part("b"), part("b"), part("c")))
+    layings = [Laying("tiles", sheets[0][0].part, sheets, ()), Laying("straight", sheets[0][0].part, sheets, ())]
+    assert joined_of(layings) == (("A", 2), ("B", 3))
