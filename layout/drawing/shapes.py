@@ -139,6 +139,11 @@ class Placing:
         angle = math.radians(self.degrees)
         return math.cos(angle), math.sin(angle)
 
+    def after(self, first: Placing) -> Placing:
+        """`first`, and then this one."""
+        (shift,) = self.points([(first.dx, first.dy)])
+        return Placing(self.degrees + first.degrees, *shift)
+
     def points(self, points: Iterable[tuple[float, float]]) -> list[Point]:
         """Where `points` of the part, x and y each, lie on the sheet."""
         cos, sin = self._turn()

@@ -6,7 +6,7 @@ from collections.abc import Iterator, Sequence
 from functools import partial
 
 from layout.cutting.products import CUT_PRODUCTS
-from layout.drawing.sheet import STACK_GAP, Care, Part, Piece
+from layout.drawing.sheet import STACK_GAP, Care, Part
 from layout.paper.choice import Laying
 from layout.values.errors import FieldError
 from templates_gen.document import About
@@ -48,7 +48,9 @@ def _on_paper(drawn: CutDrawings, file: str, name: str, layings: Sequence[Laying
     laid = tuple(sheet.pieces for sheet in sheets)
     if not tiled:
         own = iter(parts)  # a sheet of words alone holds none
-        laid = tuple(tuple(Piece(next(own), piece.placing) for piece in pieces) for pieces in laid)
+        laid = tuple(
+            tuple(each for piece in pieces for each in drawn.as_cut(next(own), piece.placing)) for pieces in laid
+        )
     shown = tuple(sheet.sheet for sheet in sheets)
     return Output(file, names_of(parts), shown, laid, about, True, drawn.stock, tiled, joined_of(layings))
 

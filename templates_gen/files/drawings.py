@@ -9,8 +9,11 @@ from layout.cutting.parts.on_paper import drawing_of
 from layout.cutting.products import CUT_PRODUCTS, cut_suiting
 from layout.cutting.stock.stock import Stock
 from layout.drawing.metrics import FontMetrics
+from layout.drawing.shapes import Placing
 from layout.drawing.sheet import Part, Piece, Sheet, sheet_of, stacked
+from layout.paper.broken import BrokenView, broken_view, is_plain
 from layout.paper.choice import Laying
+from layout.paper.regions import regions
 from layout.paper.sheets import lay
 from layout.plan import Plan
 from layout.products import PRODUCTS, suiting
@@ -53,6 +56,7 @@ class CutDrawings:
         self._parts: dict[str, tuple[Part, ...] | FieldError] = {}
         self._layings: dict[str, tuple[Laying, ...] | FieldError] = {}
         self._sheets: dict[str, Laid] = {}
+        self._broken: dict[str, BrokenView] = {}
 
     def parts(self, name: str) -> tuple[Part, ...] | FieldError:
         """The parts of a product, or why the stock does not allow them."""
@@ -77,16 +81,36 @@ class CutDrawings:
         """How drawings of a product's parts lie on the kit's paper, or why they cannot."""
         if name not in self._layings:
             try:
-                self._layings[name] = tuple(self._lay(drawing_of(part, self.plan.words)) for part in self.built(name))
+                self._layings[name] = tuple(map(self._lay, self.built(name)))
             except FieldError as error:
                 self._layings[name] = error
         return self._layings[name]
 
-    def _lay(self, drawing: Part) -> Laying:
+    def _lay(self, part: Part) -> Laying:
+        """A plain stick that is too long in a broken view, where that has room."""
+        drawing = drawing_of(part, self.plan.words)
+        grid = regions(self.plan.kit.paper)
+        width = grid.right - grid.left
+        if is_plain(part) and (view := broken_view(part, drawing, width, self.plan.words, self.metrics)):
+            try:
+                laying = self._laid(view.drawing)
+            except FieldError:
+                return self._laid(drawing)
+            self._broken[part.name] = view
+            return laying
+        return self._laid(drawing)
+
+    def _laid(self, drawing: Part) -> Laying:
         def build(_low: bool, _joints: Sequence[float]) -> Part:
             return drawing
 
         return lay(self.plan, build, self.metrics)
+
+    def as_cut(self, part: Part, placing: Placing) -> tuple[Piece, ...]:
+        """`part`, whose drawing lies on a sheet by `placing`, as it is measured there: whole, or its two ends."""
+        if view := self._broken.get(part.name):
+            return tuple(Piece(end, placing.after(inner)) for end, inner in view.ends)
+        return (Piece(part, placing),)
 
     def forms(self, name: str) -> tuple[str, ...]:
         """The kinds of files in which a product comes."""

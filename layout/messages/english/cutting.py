@@ -69,6 +69,7 @@ MESSAGES: dict[Role, str | Plural] = {
     CutNote.DRAWING: (
         "A drawing at exact scale of the cutter's files. Laser: trained people only, always watched, shop rules first."
     ),
+    CutNote.BROKEN: "Both ends are at exact scale; the plain middle between the zigzag lines is left out.",
     CutNote.SMALL_PART: "Keep small parts and offcuts from children.",
     CutNote.STOCK_DRAWN: "For the stock {stock}: kerf {kerf}, drawn in.",
     CutNote.STOCK_DRAWN_GRAIN: (

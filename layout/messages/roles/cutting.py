@@ -47,6 +47,7 @@ class CutNote(Role):
     """Notes on parts that are cut."""
 
     DRAWING = "cutnote.drawing"
+    BROKEN = "cutnote.broken"
     SMALL_PART = "cutnote.small_part"
     STOCK_DRAWN = "cutnote.stock_drawn"
     STOCK_DRAWN_GRAIN = "cutnote.stock_drawn_grain"

@@ -53,6 +53,8 @@ MESSAGES: dict[Role, str | Plural] = {
     Cut.TABLE_ROW: "a row {found!r} in the table of the wrap gauge where the kit asks for {wanted!r}",
     Cut.TABLE_COLUMNS: "a field of the table of the wrap gauge stands under no head",
     Cut.TABLE_FRAME: "the frame in the table of the wrap gauge is not round the kit's own row alone",
+    Cut.ENDS: "{found} ends of a stick that are not its left and its right one",
+    Cut.SIZE: "the drawing does not say the size {size:.1f} mm",
     Cut.NOT_ROUND: "the ends of the shed stick are not half round",
     Cut.PLATES: "{plates} plates and {windows} windows where 1 and {wanted} were wanted",
     Cut.LADDER_ENGRAVED: "{what}: one is tried that its engraving cannot say",

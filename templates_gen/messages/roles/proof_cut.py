@@ -55,6 +55,8 @@ class Cut(Role):
     TABLE_ROW = "proof_cut.cut.table_row"
     TABLE_COLUMNS = "proof_cut.cut.table_columns"
     TABLE_FRAME = "proof_cut.cut.table_frame"
+    ENDS = "proof_cut.cut.ends"
+    SIZE = "proof_cut.cut.size"
     NOT_ROUND = "proof_cut.cut.not_round"
     PLATES = "proof_cut.cut.plates"
     LADDER_ENGRAVED = "proof_cut.cut.ladder_engraved"

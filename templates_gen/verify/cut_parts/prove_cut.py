@@ -14,7 +14,7 @@ from templates_gen.messages.roles.proof import Laid, Proof
 from templates_gen.verify.cut_parts.bars import prove_end_bar, prove_peg_jig
 from templates_gen.verify.cut_parts.combs import prove_comb, prove_winding_comb
 from templates_gen.verify.cut_parts.gauges import prove_gauge, prove_guide
-from templates_gen.verify.cut_parts.sticks import prove_shed_stick, prove_square
+from templates_gen.verify.cut_parts.sticks import prove_shed_stick, prove_square, prove_stick_ends
 from templates_gen.verify.cut_parts.trial import prove_trial_cut
 from templates_gen.verify.finding import Findings, finding, said
 from templates_gen.verify.found_parts import FoundPart, found_on
@@ -46,13 +46,21 @@ def prove_cut(plan: Plan, stock: Stock, sheet: Sheet, laid: Sequence[Piece], whe
     if not sett_is_sound(plan.kit, sett.per_mm, sett.unit.mm):
         return Findings(0.0, (finding(Laid.SETT),))
     found, total = found_on(sheet, laid, where)
+    ends = _in_ends(found)
     open_cuts = [
         path for path in sheet.shapes if isinstance(path, Curve) and path.pen is Pen.THROUGH and not path.closed
     ]
-    if open_cuts:
+    if open_cuts and not ends:
         total += Findings(0.0, (finding(Laid.OPEN_CUT).at(where),))
     if total.problems:
         return total
+    if ends:
+        return total + prove_stick_ends(plan, stock, found).at(where)
     for seen in found:
         total += CUT_PROOFS[seen.part.name](plan, stock, seen).at(where)
     return total
+
+
+def _in_ends(found: Sequence[FoundPart]) -> bool:
+    """Whether a sheet shows the two ends of a plain stick, as only a drawing on paper does."""
+    return len(found) == 2 and all(seen.part.name == "shed-stick" for seen in found)

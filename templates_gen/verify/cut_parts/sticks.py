@@ -3,12 +3,14 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Sequence
 
 from layout.cutting.stock.stock import Stock
 from layout.drawing.pens import Pen
-from layout.drawing.shapes import Point
-from layout.messages.roles import CutWord
+from layout.drawing.shapes import Curve, Point, Text
+from layout.messages.roles import CutWord, Unit
 from layout.plan import Plan
+from layout.values.numerals import say_number
 from templates_gen.messages.roles.proof_cut import Cut, CutMark
 from templates_gen.verify import LIMIT
 from templates_gen.verify.cut_parts.found_cuts import FoundCut, every_point, matched, straight_sides, xs, ys
@@ -49,6 +51,49 @@ def _half_round(cut: FoundCut, ends: tuple[float, float]) -> bool:
     return (
         len(sides) == len(bends)
         and all(abs(x - bend.x) <= LIMIT for side in reach for x, bend in zip(side, bends, strict=True))
+        and all(-LIMIT <= each <= most + LIMIT for each in off)
+    )
+
+
+def prove_stick_ends(plan: Plan, stock: Stock, ends: Sequence[FoundPart]) -> Findings:
+    """The same of a drawing that shows both ends alone, and says how long and how wide the whole stick is."""
+    cuts = [FoundCut(seen, stock, "x") for seen in ends]
+    given = plan.kit.amounts.room.stick_past
+    reach = float(plan.kit.frame.outer_width.mm) / 2 + (float(given.mm) if given else _PASSES)
+    total, sides, levels = NOTHING, list[int](), list[float]()
+    for cut in cuts:
+        paths = cut.paths(Pen.THROUGH)
+        points = [point for path in paths for point in every_point(path)]
+        side = -1 if min(x for x, _ in points) < 0 else 1
+        sides.append(side)
+        levels += [y for _, y in points]
+        end = max(side * x for x, _ in points) - cut.beside("x")
+        total += matched(CutMark.STICK_PAST, [reach], [end])
+        if not _ends_round(cut, paths, points, side * end):
+            total += Findings(0.0, (finding(Cut.NOT_ROUND),))
+    if sorted(sides) != [-1, 1]:
+        return total + Findings(0.0, (finding(Cut.ENDS, found=len(ends)),))
+    text = plan.words.say(CutWord.ON_STICK, kit=plan.kit.name)
+    total += prove_engraved([area for cut in cuts for area in areas(cut)], (), broken(text), may_end=True)
+    sizes = 2 * (reach + cuts[0].beside("x")), max(levels) - min(levels)
+    said = {shape.words for shape in ends[0].sheet.shapes if isinstance(shape, Text)}
+    missing = [size for size in sizes if plan.words.say(Unit.MM, number=say_number(size, 1)) not in said]
+    return total + Findings(0.0, tuple(finding(Cut.SIZE, size=size) for size in missing))
+
+
+def _ends_round(cut: FoundCut, paths: Sequence[Curve], points: Sequence[Point], end: float) -> bool:
+    """Whether two straight sides alone run from a half circle at `end` to where the stick is broken off."""
+    low, high = min(y for _, y in points), max(y for _, y in points)
+    radius, middle = (high - low) / 2 - cut.beside("y"), (low + high) / 2
+    bend = Point(end - math.copysign(radius, end), middle)
+    sides = straight_sides(paths)
+    starts = sorted(abs(one.x) for side in sides for one in side)
+    most = max(cut.beside("x"), cut.beside("y"))
+    off = [math.dist(at, bend) - radius for at in points if abs(at.x) > abs(bend.x) + LIMIT]
+    return (
+        len(sides) == 2
+        and starts[1] - starts[0] <= LIMIT
+        and all(abs(x - abs(bend.x)) <= LIMIT for x in starts[2:])
         and all(-LIMIT <= each <= most + LIMIT for each in off)
     )
 
