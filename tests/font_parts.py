@@ -50,6 +50,7 @@ def part_of(letters: Mapping[int, str]) -> bytes:
     for name in names:
         glyph = again["glyf"].glyphs[name]  # not unpacked yet, as it is in the other
         glyph.remapComponentsFast(numbers)
+        glyph.trim(remove_hinting=True)
         data.append(glyph.data + bytes(-len(glyph.data) % 4))
     places = [sum(map(len, data[:k])) for k in range(len(data) + 1)]
     metrics = [font["hmtx"][name] for name in names]
@@ -57,7 +58,7 @@ def part_of(letters: Mapping[int, str]) -> bytes:
     codes = [1 + list(letters).index(code) if code in letters else 0 for code in range(first, max(letters) + 1)]
     return program_of(
         {
-            **{tag: whole[tag] for tag in ("OS/2", "cvt ", "fpgm", "name", "prep")},
+            **{tag: whole[tag] for tag in ("OS/2", "name")},
             "head": whole["head"][:50] + b"\0\0" + whole["head"][52:],
             "hhea": whole["hhea"][:34] + struct.pack(">H", len(names)),
             "maxp": whole["maxp"][:4] + struct.pack(">H", len(names)) + whole["maxp"][6:],

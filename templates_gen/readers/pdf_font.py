@@ -32,7 +32,8 @@ _DESCRIPTOR = {
 }  # fmt: skip
 _SYMBOLIC = 1 << 2  # the flag of a font whose own cmap says what a code draws (ISO 32000-1, Table 123)
 _FLAGS = {Face.REGULAR: _SYMBOLIC, Face.STRONG: _SYMBOLIC | 1 << 18}  # bold letters stay bold where they are small
-_SAME = ("OS/2", "cvt ", "fpgm", "name", "prep")  # tables that a part of a font takes over whole
+_SAME = ("OS/2", "name")  # tables that a part of a font takes over whole; those of hints are left out
+_PADDING = 8  # bytes of nothing behind a glyph, at most: its own to a whole word, and the writer's
 _OWN = ("cmap", "glyf", "head", "hhea", "hmtx", "loca", "maxp", "post")
 _CLOSE = 0.01  # in thousandths of an em: the widths are written with about four decimals
 _FACES = "|".join(face.value for face in Face)
@@ -111,7 +112,7 @@ def _same_glyph(program: Program, number: int, wanted: int, face: Face) -> Seque
     """The pairs of parts to be looked at next."""
     found, (asked, metrics) = program.glyph(number), _printed(wanted, face)
     padding = found.drawn.removeprefix(asked.drawn)
-    whole = found.drawn.startswith(asked.drawn) and len(padding) < 4 and not padding.strip(b"\0")
+    whole = found.drawn.startswith(asked.drawn) and len(padding) < _PADDING and not padding.strip(b"\0")
     if not whole or program.metrics(number) != metrics:
         raise ValueError("glyf")
     return list(zip(found.parts, asked.parts, strict=True))
@@ -133,7 +134,7 @@ def _print_font(face: Face) -> Program:
 @cache
 def _printed(number: int, face: Face) -> tuple[Glyph, Metrics]:
     """A glyph of the print font, and its metrics."""
-    return _print_font(face).glyph(number), _print_font(face).metrics(number)
+    return _print_font(face).glyph(number, hinted=False), _print_font(face).metrics(number)
 
 
 @cache

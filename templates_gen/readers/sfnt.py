@@ -10,7 +10,7 @@ from collections.abc import Iterator, Mapping
 from typing import NamedTuple
 
 _VERSION = b"\0\1\0\0"
-_WORDS, _SCALE, _MORE, _TWO_SCALES, _TWO_BY_TWO = 0x1, 0x8, 0x20, 0x40, 0x80  # flags of a part of a glyph
+_WORDS, _SCALE, _MORE, _TWO_SCALES, _TWO_BY_TWO, _HINTED = 0x1, 0x8, 0x20, 0x40, 0x80, 0x100  # flags of a glyph's part
 
 
 class Metrics(NamedTuple):
@@ -50,19 +50,23 @@ class Program:
         at = 4 * number + 2 if number < full else 4 * full + 2 * (number - full)
         return Metrics(advance, struct.unpack_from(">h", hmtx, at)[0])
 
-    def glyph(self, number: int) -> Glyph:
-        """What a glyph draws, without the padding behind it where that is certain to be padding."""
+    def glyph(self, number: int, *, hinted: bool = True) -> Glyph:
+        """What a glyph draws, without its padding where that is certain to be padding; without its hints if asked."""
         begin, end = self._step * self._places[number], self._step * self._places[number + 1]
         data = self.tables["glyf"][begin:end]
         if not begin <= end <= len(self.tables["glyf"]):
             raise ValueError("glyf")
-        if len(data) < 10 or struct.unpack_from(">h", data)[0] >= 0:
-            return Glyph(data, ())
-        drawn, parts = bytearray(data), []
+        if len(data) < 10 or (contours := struct.unpack_from(">h", data)[0]) >= 0:
+            return Glyph(data if hinted or len(data) < 12 else _without_hints(data, contours), ())
+        drawn, parts, last = bytearray(data), [], 0
         for at in _parts(data):
             parts.append(struct.unpack_from(">H", data, at)[0])
             drawn[at : at + 2] = b"\0\0"
-        return Glyph(bytes(drawn), tuple(parts))
+            if not hinted:
+                (flags,) = struct.unpack_from(">H", data, at - 2)
+                struct.pack_into(">H", drawn, at - 2, flags & ~_HINTED)
+            last = at - 2
+        return Glyph(bytes(drawn if hinted else drawn[: last + _long(data, last)]), tuple(parts))
 
 
 def _tables(data: bytes) -> Mapping[str, bytes]:
@@ -86,8 +90,21 @@ def _parts(data: bytes) -> Iterator[int]:
     while flags & _MORE:
         (flags,) = struct.unpack_from(">H", data, at)
         yield at + 2
-        at += 8 if flags & _WORDS else 6
-        at += 2 if flags & _SCALE else 4 if flags & _TWO_SCALES else 8 if flags & _TWO_BY_TWO else 0
+        at += _long(data, at)
+
+
+def _long(data: bytes, at: int) -> int:
+    """How many bytes the part of a glyph that begins at `at` takes."""
+    (flags,) = struct.unpack_from(">H", data, at)
+    scale = 2 if flags & _SCALE else 4 if flags & _TWO_SCALES else 8 if flags & _TWO_BY_TWO else 0
+    return (8 if flags & _WORDS else 6) + scale
+
+
+def _without_hints(data: bytes, contours: int) -> bytes:
+    """An outline without the hints between the ends of its contours and its points."""
+    at = 10 + 2 * contours
+    (length,) = struct.unpack_from(">H", data, at)
+    return data[:at] + bytes(2) + data[at + 2 + length :]
 
 
 def one_byte_codes(table: bytes) -> Mapping[int, int]:

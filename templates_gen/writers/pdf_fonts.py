@@ -13,6 +13,7 @@ from typing import Any
 
 from layout.drawing.pens import Face
 from templates_gen.lettering import fonts
+from templates_gen.writers.unhinted import unhinted
 
 _KEPT = 16  # programs of some thirty kilobytes; most files of a kit need the same two
 
@@ -60,8 +61,7 @@ def _make_once(face: Any) -> None:
 
     @lru_cache(_KEPT)
     def made(subset: tuple[int, ...]) -> bytes:
-        found: bytes = make(list(subset))
-        return found
+        return unhinted(make(list(subset)))
 
     def added(document: Any, name: str, subset: list[int]) -> Any:
         descriptor = add(document, name, subset)

@@ -134,6 +134,18 @@ def another_font(_: Tables) -> bytes:
     return part_of({code: chr(code ^ 1) if chr(code ^ 1).isalnum() else "x" for code in range(33, 127)})
 
 
+def hinted(tables: Tables) -> Tables:
+    """Two bytes of hints in the outline of 1: the glyphs behind it move on."""
+    number = glyph_of(tables, ord("1"))
+    places = list(struct.unpack(f">{len(tables['loca']) // 2}H", tables["loca"]))
+    begin = 2 * places[number]
+    (contours,) = struct.unpack_from(">h", tables["glyf"], begin)
+    at_hints = begin + 10 + 2 * contours
+    glyf = tables["glyf"][:at_hints] + b"\0\2\x4f\x4f" + tables["glyf"][at_hints + 2 :]
+    moved_on = [place + (k > number) for k, place in enumerate(places)]
+    return {**tables, "glyf": glyf, "loca": struct.pack(f">{len(places)}H", *moved_on)}
+
+
 def without(tag: str) -> Callable[[Tables], Tables]:
     """A table left out."""
     return lambda tables: {name: table for name, table in tables.items() if name != tag}
@@ -151,13 +163,14 @@ PROGRAMS: dict[str, Callable[[Tables], Tables | bytes | None]] = {
     "fewer advances": lambda t: at("hhea", 34, b"\0\1")(t),
     "another height of lines": at("hhea", 4, b"\1\1"),
     "fewer points allowed": at("maxp", 6, b"\0\1"),
-    "other instructions": at("prep", 0, b"\0\0\0"),
+    "hints for the whole font": lambda tables: {**tables, "prep": bytes(3)},
+    "a program for small letters": lambda tables: {**tables, "fpgm": bytes(8)},
+    "hints in a glyph": lambda tables: hinted(tables),
     "another table of codes": at("cmap", 12, b"\0\0"),
     "codes of another platform": at("cmap", 4, b"\0\3\0\1"),
     "codes begun elsewhere": at("cmap", 18, b"\0\1"),
     "colours": lambda tables: {**tables, "COLR": bytes(14)},
     "pictures": lambda tables: {**tables, "sbix": bytes(8)},
-    "no instructions": without("fpgm"),
     "no names": without("name"),
     "garbage": lambda _: b"typed by hand: no font",
     "garbage of its length": lambda _: bytes(range(256)) * 64,
@@ -245,6 +258,32 @@ def test_glyphs_are_read_as_fonttools_reads_them(face: Face) -> None:
         assert own.metrics(number) == font["hmtx"][name]
         parts = font["glyf"][name].getComponentNames(font["glyf"])
         assert [font.getGlyphName(each) for each in own.glyph(number).parts] == parts
+
+
+@pytest.mark.parametrize("pen", [Pen.TEXT, Pen.STRONG])
+def test_embedded_letters_have_their_outlines_and_no_hints(pen: Pen) -> None:
+    """FontTools finds the very points of the print font in the embedded part, and nothing for screens."""
+    words = "Ävon Ǻ 1357 ½ Rowan, Ъ ﬃ"
+    data = write([Sheet("a", 99, 9, (Text(Point(1, 1), 4, words, pen=pen),))], About("t", "{}"))
+    whole = TTFont(fonts.font_path(pen.ink.face))
+    found = 0
+    for own in PdfReader(io.BytesIO(data)).pages[0]["/Resources"]["/Font"].values():  # type: ignore[index]
+        program = own.get_object()["/FontDescriptor"]["/FontFile2"].get_data()
+        part = TTFont(io.BytesIO(program))
+        assert not {"fpgm", "prep", "cvt "} & set(part.keys())
+        points = [drawn(part, name) for name in part.getGlyphOrder()]
+        known = [drawn(whole, name) for name in whole.getGlyphOrder()]
+        assert all(each in known for each in points)
+        assert not any(
+            hasattr(glyph, "program") and glyph.program.getBytecode() for glyph in part["glyf"].glyphs.values()
+        )
+        found += len(points)
+    assert found > len(set(words))
+
+
+def drawn(font: TTFont, name: str) -> list[tuple[int, int]]:
+    """The points of a glyph, its parts put together."""
+    return list(font["glyf"][name].getCoordinates(font["glyf"])[0])
 
 
 def test_one_cut_under_the_name_of_the_other_is_refused() -> None:
