@@ -9,12 +9,14 @@ from layout.drawing.metrics import FontMetrics
 from layout.drawing.pane import Paned
 from layout.drawing.sheet import Part
 from layout.paper.joints import Build
+from layout.paper.regions import BODY, FIELD, regions
 from layout.parts.frame_check import frame_check, frame_check_in_two
 from layout.parts.grid import drawing_of
 from layout.parts.grid_size import left_out
 from layout.parts.spacing_guide import spacing_guide
 from layout.parts.strip import strip
-from layout.parts.winding.winding import winding
+from layout.parts.winding.heading_rows import heading_rows
+from layout.parts.winding.winding import small_winding, winding
 from layout.parts.wrap_gauge import wrap_gauge
 from layout.plan import Plan
 from layout.values.errors import LayoutError
@@ -59,12 +61,6 @@ class _AtAnEnd(Protocol):
     ) -> Part: ...
 
 
-class _Sheet(Protocol):
-    """Makes a part that stays whole."""
-
-    def __call__(self, plan: Plan, metrics: FontMetrics, *, low: bool = False) -> Part: ...
-
-
 def _at(make: _AtAnEnd, *ends: End) -> Builds:
     """A part for each of these ends."""
 
@@ -72,11 +68,6 @@ def _at(make: _AtAnEnd, *ends: End) -> Builds:
         return lambda low, joints: make(plan, end, metrics, low=low, joints=joints)
 
     return lambda plan, metrics: tuple(build(plan, end, metrics) for end in ends)
-
-
-def _sheet(make: _Sheet) -> Builds:
-    """One part, clear of all joints."""
-    return lambda plan, metrics: (lambda low, _: make(plan, metrics, low=low),)
 
 
 def _in_one_form(make: Callable[[Plan, FontMetrics], Part]) -> Builds:
@@ -110,12 +101,28 @@ def _frame_check(plan: Plan, metrics: FontMetrics) -> tuple[Build, ...]:
     return tuple((lambda _low, _joints, k=k: frame_check_in_two(plan, metrics)[k]) for k in (0, 1))
 
 
+_LONG_NAMES = 17.0  # mm that a head may grow by
+ACROSS = 166.0
+"""On small paper with a field so wide in mm the steps stand beside the picture."""
+
+
+def _winding(plan: Plan, metrics: FontMetrics) -> tuple[Build, ...]:
+    """As high as the paper allows; on small paper a small one, and what follows on a sheet of its own."""
+    grid = regions(plan.kit.paper)
+    if not grid.roomy:
+        wide = grid.right - grid.left >= ACROSS
+        picture: Build = lambda low, _: small_winding(plan, metrics, wide=wide, low=low)  # noqa: E731
+        return picture, lambda _low, _joints: heading_rows(plan, metrics)
+    room = plan.kit.paper.height - BODY - FIELD
+    return (lambda low, _: winding(plan, metrics, room=room - _LONG_NAMES if low else room),)
+
+
 PRODUCTS: Mapping[str, Product] = {
     "frame-check": Product(_frame_check, forms=("pdf",)),
     "wrap-gauge": Product(_in_one_form(wrap_gauge)),
     "strip-near": Product(_at(strip, "near")),
     "strip-far": Product(_at(strip, "far")),
-    "winding": Product(_sheet(winding)),
+    "winding": Product(_winding),
     "spacing-guide": Product(_at(spacing_guide, "near", "far")),
     "weaving-grid": Product(_in_panes(drawing_of), absent=left_out, in_kit=False),
 }

@@ -74,7 +74,7 @@ END_KEYS.add(
 
 from layout.drawing.pens import Pen  # noqa: E402
 from layout.drawing.shapes import Curve, Placing, Point, Shape, circle, line  # noqa: E402
-from layout.drawing.symbols import block, knot  # noqa: E402
+from layout.drawing.symbols import block  # noqa: E402
 from layout.frames.frame import Frame  # noqa: E402
 from layout.kit.kit import Kit, Weaving, kit_values, read_kit  # noqa: E402
 from layout.messages.english import ENGLISH  # noqa: E402
@@ -162,7 +162,13 @@ def _bands(ends: PinnedEnd, row: float, back: float) -> Bands:
 class PinnedPicture(PictureKind):
     """Boards with a row of pins."""
 
-    note = Winding.NOTE_PEGGED
+    def source(self, plan: Plan) -> Winding:
+        """From the strips."""
+        return Winding.BY_STRIPS
+
+    def number(self, warp: Warp, k: int, end: End) -> int:
+        """The first pin is 0."""
+        return (k + 1) // 2 if end == "near" else k // 2 + 1
 
     def meets(self, view: View, leg: ShownPass, end: End) -> Point:
         """At a pin."""
@@ -183,7 +189,7 @@ class PinnedPicture(PictureKind):
         near, far = (view.inside(end, 0.5) for end in ENDS)
         pins = [shape for y in (near, far) for shape in block(x - half - 6, y - 0.4, x - half, y + 0.4)]
         thread = line(Point(x - half - 3, near), Point(x - half - 3, far), Pen.THREAD)
-        return Section([*wood(view), *pins, thread, knot(Point(x - half - 3, near))], half + 3)
+        return Section([*wood(view), *pins, thread], half + 3, Point(x - half - 3, near))
 
 
 class PinnedTruth(Truth[PinnedEnd]):
@@ -192,8 +198,8 @@ class PinnedTruth(Truth[PinnedEnd]):
     laid = 2
     counted = Gauge.PEGS
     sett = (Count.SETT_INCH_PEGS, Count.SETT_CM_PEGS)
-    note = Winding.NOTE_PEGGED
-    legend = (Winding.ON_FACE, Winding.KNOT, Winding.ROWS)
+    legend = (Winding.ON_FACE, Winding.KNOT)
+    first_near = 0
     opening = "hole"
     full_is_flush = True
 

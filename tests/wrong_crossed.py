@@ -11,11 +11,13 @@ from wrong_builders import Wrong, returns, swap, value
 
 import layout.parts.strip_words as wording
 import layout.parts.strips.wound as wound_strips
+import layout.parts.winding.actions as actions_module
+import layout.parts.winding.shed as shed_module
 import layout.parts.winding.side as side_module
 import layout.warps.crossed as crossed_module
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Curve, Point
-from layout.messages.roles import Strip, Winding
+from layout.messages.roles import Shed, Strip
 from layout.parts.winding.face import Face
 from layout.parts.winding.kinds import crossed as picture_module
 from layout.warps.warp import Warp
@@ -37,7 +39,7 @@ def _layers_of(end: str) -> Any:
 
 def _upright(right: Any) -> Any:
     """Arrows as of an open loop."""
-    return lambda at, ahead: right(at, Point(0, math.copysign(1, ahead.y)))
+    return lambda at, ahead, *size: right(at, Point(0, math.copysign(1, ahead.y)), *size)
 
 
 def _halves_exchanged(shapes: Any) -> Any:
@@ -79,8 +81,9 @@ CROSSED_WRONG: Mapping[str, Wrong] = {
         "winding.svg",
         returns(picture_module.CrossedBarPicture, "section", lambda s: s._replace(slope=-s.slope)),
     ),
-    "the note of an open winding": Wrong(
-        CROSSED, PICTURE, value(picture_module.CrossedBarPicture, "note", Winding.NOTE_WOUND)
+    "the steps of an open winding": Wrong(CROSSED, PICTURE, value(actions_module, "_CROSSED", actions_module._OPEN)),
+    "the stick under the ends of an open winding": Wrong(
+        FLAT | CROSSED, PICTURE, value(shed_module, "_stick_role", lambda _: Shed.STICK_FACE)
     ),
 }
 """By a name that says what is wrong."""

@@ -12,12 +12,14 @@ import layout.parts.guide_sheet as guide_sheet
 import layout.parts.guide_words as guide_words
 import layout.parts.strip_words as wording
 import layout.parts.strips.wound as wound_strips
+import layout.parts.winding.actions as actions_module
 import layout.parts.winding.kinds.loose_rod as picture_module
+import layout.parts.winding.shed as shed_module
 import layout.parts.winding.winding as winding_module
 import layout.warps.loose_rod as rod_module
-from layout.drawing.shapes import Placing, Point, Text
+from layout.drawing.shapes import Point, Text
 from layout.messages.english import ENGLISH
-from layout.messages.roles import Guide, Strip, Winding
+from layout.messages.roles import Guide, Shed, Strip, Winding, WindStep
 from layout.parts.phrases import Phrase
 from layout.parts.winding.face import Face
 from layout.warps.layout_result import LayoutResult
@@ -75,7 +77,7 @@ ROD_WRONG: Mapping[str, Wrong] = {
         returns(
             picture_module.BarRodPicture,
             "section",
-            lambda s: s._replace(shapes=[*s.shapes[:-1], *Placing(0, -2 * s.half, 0).shapes(s.shapes[-1:])]),
+            lambda s: s._replace(knot=Point(s.knot.x - 2 * s.half, s.knot.y)),
         ),
     ),
     "the rod at another height, seen from the right": Wrong(
@@ -84,11 +86,21 @@ ROD_WRONG: Mapping[str, Wrong] = {
         returns(
             picture_module.BoardRodPicture,
             "section",
-            lambda s: s._replace(shapes=[*s.shapes[:-1], *Placing(0, 0, -40).shapes(s.shapes[-1:])]),
+            lambda s: s._replace(knot=Point(s.knot.x, s.knot.y - 40)),
         ),
     ),
     "the rod named elsewhere": Wrong(ROD, PICTURE, returns(winding_module, "side_view", _rod_word_below)),
-    "the note of a winding": Wrong(ROD, PICTURE, value(picture_module.BarRodPicture, "note", Winding.NOTE_WOUND)),
+    "nothing said of the rod that is drawn": Wrong(
+        ROD, PICTURE, returns(winding_module, "_minded", lambda each: [*each][:1])
+    ),
+    "the first end led behind the frame": Wrong(
+        ROD,
+        PICTURE,
+        value(actions_module, "_ALONE", {"rod": actions_module._ALONE["rod"]._replace(there=WindStep.TO_FAR_BEHIND)}),
+    ),
+    "heading rows at both bars": Wrong(
+        FLAT | ROD, PICTURE, value(shed_module, "_rows_words", lambda plan: [plan.words.say(Shed.ROWS, rows=2)])
+    ),
     "passes that run behind": Wrong(
         ROD,
         "winding.svg",
@@ -100,10 +112,10 @@ ROD_WRONG: Mapping[str, Wrong] = {
             ),
         ),
     ),
-    "the tie-off named at the far end": Wrong(
+    "the tie-off at the far end": Wrong(
         ROD | {"weaving.width": "198 mm"},
         PICTURE,
-        returns(Face, "knots", lambda knots: [knots[0], (knots[1][0], "far")]),
+        returns(Face, "knots", lambda knots: [knots[0], (Point(knots[1][0].x, knots[1][0].y + 8), "far")]),
     ),
     "threads of one layer alone": Wrong(
         LOADED, "frame-check.pdf", value(Warp, "pulling", property(lambda warp: sum(warp.threads)))

@@ -36,14 +36,21 @@ def break_line(x: float, low: float, high: float) -> Curve:
     return Curve(Point(x, low), tuple(Step(Point(*at)) for at in (*corners, (x, high))), Pen.HELP)
 
 
-def block(left: float, low: float, right: float, high: float) -> tuple[Shape, Shape]:
-    """A piece of the frame: a tinted box with a thin grey outline."""
-    outline = rectangle(left, low, right, high, Pen.HELP)
+def block(left: float, low: float, right: float, high: float, pen: Pen = Pen.HELP) -> tuple[Shape, Shape]:
+    """A piece of the frame: a tinted box with an outline."""
+    outline = rectangle(left, low, right, high, pen)
     return filled(outline.points(), Pen.TINT), outline
 
 
 def notched_block(
-    left: float, right: float, edge: float, inner: float, notches: Sequence[float], wide: float, ground: float
+    left: float,
+    right: float,
+    edge: float,
+    inner: float,
+    notches: Sequence[float],
+    wide: float,
+    ground: float,
+    pen: Pen = Pen.HELP,
 ) -> tuple[Shape, Shape]:
     """Such a piece with notches in its `edge`, each `wide` and as deep as to `ground`; it ends at y = `inner`."""
     corners = [Point(left, inner), Point(left, edge)]
@@ -51,7 +58,7 @@ def notched_block(
         corners += [Point(x - wide / 2, edge), Point(x - wide / 2, ground), Point(x + wide / 2, ground)]
         corners.append(Point(x + wide / 2, edge))
     corners += [Point(right, edge), Point(right, inner)]
-    return filled(corners, Pen.TINT), polygon(corners, Pen.HELP)
+    return filled(corners, Pen.TINT), polygon(corners, pen)
 
 
 def centred(words: str, at: Point, metrics: FontMetrics, size: float = SMALL) -> Text:

@@ -28,6 +28,7 @@ PLACES: Mapping[str, Place] = {
     "strip-near": Place("2", 2),
     "strip-far": Place("2", 2),
     "winding": Place("3", 3),
+    "heading-rows": HEADING,
     "spacing-guide": Place("5", 5),
     "spacing-near": Place("5", 5),
     "spacing-far": Place("5", 5),

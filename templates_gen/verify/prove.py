@@ -16,6 +16,7 @@ from templates_gen.verify.printed.furniture import check_furniture
 from templates_gen.verify.printed.gauge import prove_gauge
 from templates_gen.verify.printed.grid import prove_grid
 from templates_gen.verify.printed.guide import prove_guide
+from templates_gen.verify.printed.shed_alone import prove_shed
 from templates_gen.verify.printed.start_here import prove_start_here
 from templates_gen.verify.printed.strip_marks import prove_strip
 from templates_gen.verify.printed.winding import prove_winding
@@ -24,6 +25,7 @@ from templates_gen.verify.said import check_caption, outside
 PROOFS: Mapping[str, Callable[..., Findings]] = {
     "start-here": prove_start_here,
     "winding": prove_winding,
+    "heading-rows": prove_shed,
     "strip-near": prove_strip,
     "strip-far": prove_strip,
     "spacing-near": prove_guide,

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from layout.kit.kit import Kit
-from layout.messages.english import ENGLISH
+from layout.messages.catalogue import Catalogue
 from layout.messages.roles import Winding
 from layout.values.units import Length, say_length
 
@@ -21,9 +21,9 @@ def woven_at(kit: Kit) -> Length:
     return lowest if travel is None else Length(travel.mm + lowest.mm, lowest.unit)
 
 
-def tightening(kit: Kit) -> list[str]:
+def tightening(kit: Kit, words: Catalogue) -> list[str]:
     """What a picture says of tightening."""
     if kit.frame.travel is None:
         return []
     low, tight = say_length(kit.frame.outer_height), say_length(woven_at(kit))
-    return [ENGLISH.say(Winding.TIGHTEN, low=low, tight=tight)]
+    return [words.say(Winding.TIGHTEN, low=low, tight=tight)]

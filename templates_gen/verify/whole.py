@@ -14,6 +14,7 @@ from layout.kit.kit import Kit
 from templates_gen.messages.roles.proof import Whole
 from templates_gen.verify.finding import Finding, finding
 from templates_gen.verify.printed.check_words import checks_are_two
+from templates_gen.verify.printed.winding_words import is_small
 from templates_gen.verify.whole_boards import boards_lacking, copies, is_of_boards
 from templates_gen.verify.whole_cut import FOR_CUTTERS, cut_files, cut_lacking
 
@@ -46,9 +47,14 @@ def _pull_check(kit: Kit) -> tuple[str, ...]:
     return ("pull-check",) if checks_are_two(kit) else ()
 
 
+def _heading_rows(kit: Kit) -> tuple[str, ...]:
+    """On small paper shed stick and heading rows have a sheet of their own."""
+    return ("heading-rows",) if is_small(kit) else ()
+
+
 WHOLE: Mapping[str, WantedFile] = {
     "start-here": WantedFile(("start-here",), (), lambda kit: kit.paper.use == "download", always_in_kit=True),
-    "winding": WantedFile(("winding",)),
+    "winding": WantedFile(("winding",), more=_heading_rows),
     "strip-near": WantedFile(("strip-near",)),
     "strip-far": WantedFile(("strip-far",)),
     "spacing-guide": WantedFile(("spacing-near", "spacing-far")),

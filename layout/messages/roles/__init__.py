@@ -6,7 +6,7 @@ from layout.messages.roles.frame import Beam, EndNeed, Travel
 from layout.messages.roles.help import KitHelp, StockHelp
 from layout.messages.roles.job import Colour, JobSheet
 from layout.messages.roles.kit import Cross, Table, WindingNeed
-from layout.messages.roles.printed import Check, Count, Gauge, Grid, Guide, Sheet, Strip, Winding
+from layout.messages.roles.printed import Check, Count, Gauge, Grid, Guide, Sheet, Strip
 from layout.messages.roles.questions import Question
 from layout.messages.roles.refusals import Refusal
 from layout.messages.roles.sett import Counted, NotchNote, SettNeed, SettNote, WrapWords
@@ -15,6 +15,7 @@ from layout.messages.roles.start import KitNumber, Start
 from layout.messages.roles.stock import Caliper, SheetNeed, StockNeed
 from layout.messages.roles.values import Entry, Known, SettUnit, Unit, Value
 from layout.messages.roles.warps import Spacing, WarpNeed, WarpNote
+from layout.messages.roles.winding import Shed, Winding, WindStep
 from layout.messages.roles.yardage import Assumed, BallsNote, Computed, YardageNeed
 from layout.messages.roles.yarns import (
     Conflict,
@@ -70,6 +71,7 @@ __all__ = [
     "SettNeed",
     "SettNote",
     "SettUnit",
+    "Shed",
     "Sheet",
     "SheetName",
     "SheetNeed",
@@ -87,6 +89,7 @@ __all__ = [
     "Value",
     "WarpNeed",
     "WarpNote",
+    "WindStep",
     "Winding",
     "WindingNeed",
     "WrapWords",

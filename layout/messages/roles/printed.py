@@ -95,35 +95,6 @@ class Strip(Role):
     NAIL = "strip.use.nail"
 
 
-class Winding(Role):
-    """The winding picture."""
-
-    TITLE = "winding.title"
-    NOTE_WOUND = "winding.note.wound"
-    NOTE_CROSSED = "winding.note.crossed"
-    NOTE_ROD = "winding.note.rod"
-    NOTE_NOTCHED = "winding.note.notched"
-    NOTE_PEGGED = "winding.note.pegged"
-    NOTE_NAILED = "winding.note.nailed"
-    TIGHTEN = "winding.tighten"
-    NEAR_END = "winding.near_end"
-    FAR_END = "winding.far_end"
-    TIE_ON = "winding.tie_on"
-    TIE_OFF = "winding.tie_off"
-    MORE_WINDS = "winding.more.winds"
-    MORE_ENDS = "winding.more.ends"
-    ON_FACE = "winding.legend.on_the_face"
-    BEHIND = "winding.legend.behind"
-    BEHIND_TOOTH = "winding.legend.behind_a_tooth"
-    KNOT = "winding.legend.knot"
-    ROWS = "winding.legend.heading_rows"
-    NOT_TO_SCALE = "winding.not_to_scale"
-    SIDE_FACE = "winding.side.face"
-    SIDE_BEHIND = "winding.side.behind"
-    ROD = "winding.side.rod"
-    FROM_RIGHT = "winding.side.from_the_right"
-
-
 class Guide(Role):
     """Spacing guides and what stands beside them."""
 

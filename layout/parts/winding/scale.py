@@ -2,39 +2,38 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
-from layout.drawing.shapes import Box
+from dataclasses import dataclass, replace
 
 
 @dataclass(frozen=True, slots=True)
 class Scale:
     """How large everything is drawn.
 
-    A pitch is one of `steps` wide (wound, or on the face alone); so many passes are `shown` before and after a `gap`,
-    whose break lines stand `inset` within it, past the most that a pass leans out (half a pitch). `reach` is the height
-    from outermost line to outermost line, `inner` the width between the sides, each `side` wide and `past` longer than
-    the frame ends, which are `bar` high. Words stand in rows of `row`. The side view lies `apart` from the frame and
-    takes `beside`.
+    From one pass to the next lie `steps` (where two passes share a mark, where each has its own); so many passes are
+    `shown` before and after a `gap`, likewise. `reach` is the height from outermost line to outermost line, `inner` the
+    width between the sides, each `side` wide and `past` longer than the frame ends, which are `bar` high. Knots lie
+    `inset` inside an end. The middle of the view from the right is `aside` from the middle of the frame, and what
+    stands beside that again begins at `beside`. Rings have a radius of `ring`, and all lies between `left` and `right`.
+    With `knots` their pictures are drawn, and shed stick and heading rows. What is to do is listed from `list_from` on,
+    where it has no room over the picture.
     """
 
     steps: tuple[float, float]
-    shown: int
+    shown: tuple[int, int]
     gap: float
-    inset: float
     reach: float
     inner: float
     side: float
     bar: float
     past: float
-    row: float
-    apart: float
+    inset: float
+    aside: float
     beside: float
-    legend_rows: int
-
-    def step(self, kind: str) -> float:
-        """The width of a pitch."""
-        return self.steps[kind != "wound"]
+    ring: float
+    right: float
+    knots: bool = True
+    side_view: bool = True
+    list_from: float | None = None
 
     @property
     def outer(self) -> float:
@@ -42,40 +41,43 @@ class Scale:
         return self.inner + 2 * self.side
 
     @property
-    def box(self) -> Box:
-        """Left, bottom, right, top of the whole picture."""
-        rows = self.past + 2 * self.row
-        left, right = -self.outer / 2 - 2.0, self.outer / 2 + self.apart + self.beside
-        return left, -rows - 1.5 - self.legend_rows * self.row, right, self.reach + rows + 6.0
+    def left(self) -> float:
+        """Where the picture begins: at the left side of the frame."""
+        return -self.outer / 2
 
 
 FULL = Scale(
-    steps=(4.0, 4.5),
-    shown=8,
-    gap=24.0,
-    inset=2.5,
-    reach=96.0,
-    inner=104.0,
+    steps=(4.5, 6.5),
+    shown=(6, 4),
+    gap=14.0,
+    reach=102.0,
+    inner=88.0,
     side=9.0,
     bar=11.0,
-    past=3.0,
-    row=4.2,
-    apart=10.0,
-    beside=40.0,
-    legend_rows=1,
+    past=5.0,
+    inset=3.4,
+    aside=70.0,
+    beside=83.8,
+    ring=3.2,
+    right=113.0,
 )
 LOW = Scale(
-    steps=(3.5, 3.5),
-    shown=4,
-    gap=18.0,
-    inset=2.25,
-    reach=36.0,
+    steps=(3.0, 5.0),
+    shown=(4, 2),
+    gap=12.0,
+    reach=40.0,
     inner=54.0,
     side=3.0,
-    bar=6.0,
-    past=1.2,
-    row=3.4,
-    apart=3.0,
-    beside=24.0,
-    legend_rows=2,
+    bar=6.8,
+    past=4.6,
+    inset=2.2,
+    aside=46.0,
+    beside=62.0,
+    ring=2.4,
+    right=62.0,
+    knots=False,
 )
+LOWEST = replace(LOW, reach=28.0)
+WIDE = replace(LOW, right=136.0, list_from=65.0)
+WIDEST = replace(WIDE, list_from=36.0, side_view=False)
+"""On small paper: upright, lower than that; across, with a list beside, with a wider list."""

@@ -53,9 +53,17 @@ class ShownPasses:
         return tuple(leg for group in self.groups for leg in group)
 
 
+_LEAST = 4  # fewer than these are not worth a gap
+
+
 def shown_passes(warp: Warp, step: float, shown: int, gap: float) -> ShownPasses:
-    """The passes of `warp`, one `step` mm a pitch; of more than twice `shown` (even) only so many on either side."""
-    left_out = max(0, warp.ends - 2 * shown) // 2 * 2
+    """The passes of `warp`, one `step` mm a pitch; of many more than twice `shown` (even) only so many on either side.
+
+    Four at least are left out, an even number; so of an odd number of ends one fewer is drawn after the gap.
+    """
+    left_out = (warp.ends - 2 * shown + 1) // 2 * 2
+    if left_out < _LEAST:
+        left_out = 0
     count = shown if left_out else warp.ends
     width = (warp.ends - left_out) * step + (gap if left_out else 0.0)
     toward, scale = warp.toward, Fraction(step) / warp.pitch

@@ -7,6 +7,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from layout.drawing.shapes import Point
 from layout.parts.winding.scale import Scale
 from layout.parts.winding.shown_passes import ShownPasses
 from layout.plan import Plan
@@ -37,14 +38,19 @@ class View:
         """The y of a line along a frame end, `share` of its height within the outermost line."""
         return self.height(end) - self.outward(end) * share * self.scale.bar
 
+    def knots_at(self, end: End) -> float:
+        """The y of knots: just inside a frame end."""
+        return self.inside(end, 1.0) - self.outward(end) * self.scale.inset
+
+    def up(self, share: float) -> float:
+        """The y at a share of the way from the near end's outermost line to the far end's."""
+        return self.height("near") + self.outward("far") * share * self.scale.reach
+
+    def on(self, toward: float, share: float) -> Point:
+        """A place so far from the middle the way the winding goes, at a share of the height."""
+        return Point(self.plan.warp.toward * toward, self.up(share))
+
     @property
     def side_x(self) -> float:
         """The x of the middle of the view from the right."""
-        return self.scale.outer / 2 + self.scale.apart + self.scale.beside / 2
-
-    @property
-    def spans(self) -> list[tuple[float, float]]:
-        """From where to where the weaving is drawn, left to right."""
-        half, inset = self.way.half + 2, self.scale.inset
-        left, right = self.way.gap
-        return [(-half, left + inset), (right - inset, half)] if self.way.left_out else [(-half, half)]
+        return self.scale.aside

@@ -2,125 +2,94 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
+from itertools import pairwise
 
 from layout.drawing.metrics import FontMetrics
 from layout.drawing.pens import Pen
-from layout.drawing.shapes import Point, Shape, Text, line
-from layout.drawing.symbols import arrow_head, beside, centred, knot
-from layout.drawing.typeset import LEAD, SMALL
-from layout.messages.english import ENGLISH
+from layout.drawing.shapes import Point, Shape, Text
+from layout.drawing.typeset import SMALL
 from layout.messages.roles import Winding
-from layout.parts.winding.face import Face
-from layout.parts.winding.scale import Scale
+from layout.parts.winding.face import DOTS_AT, Face
+from layout.parts.winding.lines import downward, row, rows_of, upward
 from layout.parts.winding.shown_passes import ShownPass
 from layout.parts.winding.view import ENDS
 from layout.warps.warp import End
 
-_NAMES = {"near": Winding.NEAR_END, "far": Winding.FAR_END}
-_INWARD, _CLEAR = 3.0, 0.5  # how far a knot's name reaches past it, and keeps from the other's
-_SAMPLE, _TO_WORDS, _BETWEEN = 7.0, 9.0, 7.0
+NUMBERS = 2.9
+"""From the outermost line to the middle of numbers, in mm."""
+
+_NAMES = {"near": Winding.NEAR_BAR, "far": Winding.FAR_BAR}
+_UP, _DOWN, _OVER_DOTS = 2.0, 4.6, 2.8
+_NAME_WIDE, _LEAST, _IN_GAP = 44.0, 1.0, 1.0
 
 
 def words(face: Face, metrics: FontMetrics) -> list[Shape]:
-    """The counts and the way the winding goes, the names of both ends and knots, the numbers, what is left out."""
-    shapes: list[Shape] = [*_counts(face, metrics), *_numbers(face, metrics), *_left_out(face, metrics)]
-    toward = face.plan.warp.toward
-    for end in ENDS:
-        at = Point(-toward * face.scale.outer / 2, _row(face, end, 1))
-        shapes.append(beside(ENGLISH.say(_NAMES[end]), at, metrics, toward))
-    return [*shapes, *_tied(face, metrics)]
+    """The names of both ends, the numbers of the marks at both, and what is left out."""
+    texts = [text for end in ENDS for text in (*_name(face, end, metrics), *_numbers(face, end, metrics))]
+    return [*texts, *_left_out(face, metrics)]
 
 
-def _tied(face: Face, metrics: FontMetrics) -> list[Text]:
-    """Both knots by name, each outward from its knot, and clear of the other where they stand close."""
-    toward, ((on, _), (off, end)) = face.plan.warp.toward, face.knots()
-    inward = min(_INWARD, toward * (off.x - on.x) / 2 - _CLEAR) if end == "near" else _INWARD
-    return [
-        beside(ENGLISH.say(Winding.TIE_ON), Point(on.x + toward * inward, _row(face, "near", 0)), metrics, -toward),
-        beside(
-            ENGLISH.say(Winding.TIE_OFF),
-            Point(off.x - toward * inward, _row(face, end, int(end == "far"))),
-            metrics,
-            toward,
-        ),
-    ]
+def _name(face: Face, end: End, metrics: FontMetrics) -> list[Text]:
+    rows = rows_of(face.plan.words.say(_NAMES[end]), SMALL, _NAME_WIDE, metrics, Pen.STRONG)
+    scale, upper = face.scale, face.outward(end) > 0
+    y = scale.reach + scale.past + _UP if upper else -scale.past - _DOWN
+    return (upward if upper else downward)(rows, SMALL, Point(scale.left, y), metrics, pen=Pen.STRONG)
 
 
-def _row(face: Face, end: End, row: int) -> float:
-    """The middle of a row of words outside a frame end."""
-    return face.height(end) + face.outward(end) * (face.scale.past + (row + 0.5) * face.scale.row)
+def _numbers(face: Face, end: End, metrics: FontMetrics) -> list[Text]:
+    """The number of each mark that is drawn; of the outer ones of a group only where there is no room for all."""
+    y = face.height(end) + face.outward(end) * NUMBERS - metrics.cap * SMALL / 2
+    return [row(said, SMALL, Point(x, y), metrics, "centre", Pen.STRONG) for x, said in _numbered(face, end, metrics)]
 
 
-def _counts(face: Face, metrics: FontMetrics) -> list[Shape]:
-    scale, toward = face.scale, face.plan.warp.toward
-    at = Point(-scale.outer / 2, scale.box[3] - LEAD * metrics.ascent)
-    said = _fitting([face.plan.counted, *face.plan.doubled], scale.box[2] - at.x - 9, metrics)
-    middle = Point(at.x + metrics.width(said, LEAD) + 6, at.y + metrics.cap * LEAD / 2)
-    shaft = line(Point(middle.x - toward * 3, middle.y), Point(middle.x + toward * 2, middle.y), Pen.HELP)
-    return [Text(at, LEAD, said), shaft, arrow_head(Point(middle.x + toward * 2, middle.y), Point(toward, 0))]
+def _numbered(face: Face, end: End, metrics: FontMetrics) -> Iterator[tuple[float, str]]:
+    groups = [_marks(face, end, group) for group in face.way.groups]
+    for marks in groups:
+        places = sorted(marks.values())
+        room = min((other - one for one, other in pairwise(places)), default=99.0)
+        if max(metrics.width(str(number), SMALL, Pen.STRONG) for number in marks) + _LEAST > room:
+            marks = {number: marks[number] for number in (min(marks), max(marks))}
+        yield from ((x, str(number)) for number, x in marks.items())
 
 
-def _fitting(messages: Sequence[str], room: float, metrics: FontMetrics) -> str:
-    """As many of `messages` in a row, from the first, as find room; the first in any case."""
-    count = len(messages)
-    while count > 1 and metrics.width(ENGLISH.listed(messages[:count]), LEAD) > room:
-        count -= 1
-    return ENGLISH.listed(messages[:count])
-
-
-def _numbers(face: Face, metrics: FontMetrics) -> list[Text]:
-    """The number of each wind, or end, beyond the far end; of the outer ones only where there is no room for all."""
-    wound, ends = face.plan.warp.kind == "wound", face.plan.warp.ends
-    groups = [[leg for leg in group if not wound or (leg.up and leg.number < ends - 1)] for group in face.way.groups]
-    said = {leg: str(leg.number // 2 + 1 if wound else leg.number + 1) for group in groups for leg in group}
-    room = face.scale.step(face.plan.warp.kind) * (2 if wound else 1)
-    if max(metrics.width(each, SMALL) for each in said.values()) + 1 > room:
-        groups = [[group[0], *group[-1:]][: len(group)] for group in groups if group]
-    y = _row(face, "far", 0)
-
-    def at(leg: ShownPass) -> Point:
-        return Point(leg.far if wound else (leg.near + leg.far) / 2, y)
-
-    return [centred(said[leg], at(leg), metrics) for group in groups for leg in group]
+def _marks(face: Face, end: End, group: Sequence[ShownPass]) -> dict[int, float]:
+    """The marks to which passes come at an end, by their numbers."""
+    return {face.kind.number(face.plan.warp, leg.number, end): face.kind.mark(face, leg, end) for leg in group}
 
 
 def _left_out(face: Face, metrics: FontMetrics) -> list[Text]:
-    """How many winds, or ends, lie in the gap."""
-    count = face.way.left_out
+    """Which winds, or ends, are left out: over the dots, or over the frame where words are too long for the gap."""
+    count, first = face.way.left_out, len(face.way.groups[0])
     if not count:
         return []
-    if face.plan.warp.kind == "wound":
-        said = ENGLISH.say(Winding.MORE_WINDS, count=count // 2)
-    else:
-        said = ENGLISH.say(Winding.MORE_ENDS, count=count)
-    middle, row, lines = sum(face.way.gap) / 2, face.scale.row, said.split()
-    return [centred(word, Point(middle, face.scale.reach / 2 + (1 - k) * row), metrics) for k, word in enumerate(lines)]
+    by_two = bool(face.plan.warp.winds)
+    numbers = (first // 2 + 1, (first + count) // 2) if by_two else (first + 1, first + count)
+    role = Winding.WINDS_BETWEEN if by_two else Winding.ENDS_BETWEEN
+    said = face.plan.words.say(role, first=numbers[0], last=numbers[1])
+    width = face.scale.gap + _IN_GAP
+    rows = _even(said, width, metrics)
+    if len(rows) <= _ROWS and all(metrics.width(each, SMALL) <= width for each in rows) and _whole(rows, said):
+        at = Point(sum(face.way.gap) / 2, face.up(DOTS_AT) + _OVER_DOTS)
+        return upward(rows, SMALL, at, metrics, "centre")
+    scale = face.scale
+    rows = rows_of(said, SMALL, scale.outer - _NAME_WIDE - 2, metrics)
+    return upward(rows, SMALL, Point(scale.outer / 2, scale.reach + scale.past + _UP), metrics, "right")
 
 
-def legend(scale: Scale, behind: Winding | None, metrics: FontMetrics) -> list[Shape]:
-    """What the lines mean, in rows under the picture, and that it is not to scale."""
-    left, right = -scale.outer / 2, scale.box[2]
-    x, y = left, scale.box[1] + scale.row * (scale.legend_rows - 0.5)
-    shapes: list[Shape] = []
-    hidden = [("back", behind)] if behind else []
-    samples = (("face", Winding.ON_FACE), *hidden, ("knot", Winding.KNOT), ("rows", Winding.ROWS))
-    for sample, role in samples:
-        said = ENGLISH.say(role)
-        width = metrics.width(said, SMALL)
-        if x + _TO_WORDS + width > right:
-            x, y = left, y - scale.row
-        shapes += [*_sample(sample, x, y), beside(said, Point(x + _TO_WORDS, y), metrics, 1)]
-        x += _TO_WORDS + width + _BETWEEN
-    shapes.append(
-        beside(ENGLISH.say(Winding.NOT_TO_SCALE), Point(right - 0.3, scale.box[1] + scale.row / 2), metrics, -1)
-    )
-    return shapes
+_ROWS, _NARROWER = 3, 0.5
 
 
-def _sample(sample: str, x: float, y: float) -> list[Shape]:
-    if sample == "knot":
-        return [knot(Point(x + _SAMPLE / 2, y))]
-    offsets = (-0.8, 0.8) if sample == "rows" else (0.0,)
-    pen = Pen.THREAD_BACK if sample == "back" else Pen.THREAD
-    return [line(Point(x, y + off), Point(x + _SAMPLE, y + off), pen) for off in offsets]
+def _even(said: str, width: float, metrics: FontMetrics) -> list[str]:
+    """`said` in as few lines as `width` asks for, as long as each other as they can be."""
+    rows = rows_of(said, SMALL, width, metrics)
+    while len(narrower := rows_of(said, SMALL, width := width - _NARROWER, metrics)) == len(rows):
+        if not _whole(narrower, said):
+            break
+        rows = narrower
+    return rows
+
+
+def _whole(rows: Sequence[str], said: str) -> bool:
+    """Whether lines break between words only."""
+    return " ".join(rows) == " ".join(said.split())

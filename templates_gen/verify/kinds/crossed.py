@@ -12,7 +12,7 @@ from layout.frames.kinds.frame_end import Ends
 from layout.frames.kinds.round_bars import RoundBar
 from layout.kit.kit import Kit
 from layout.messages.english import ENGLISH
-from layout.messages.roles import Strip, Winding
+from layout.messages.roles import Strip
 from templates_gen.verify.kinds.truth import Course, Form
 from templates_gen.verify.kinds.wound import FlatEnds, RoundBars, Wound
 from templates_gen.verify.search import root
@@ -20,8 +20,6 @@ from templates_gen.verify.search import root
 
 class Crossed(Wound[Ends]):
     """What is true of both."""
-
-    note = Winding.NOTE_CROSSED
 
     def faces(self, kit: Kit, k: int) -> tuple[bool, bool]:
         """Every pass comes to the other side between the ends, and round an end the thread comes back to the first."""

@@ -23,8 +23,8 @@ class FromRod(Wound[Ends]):
     laid = 1
     counted = Gauge.ENDS
     sett = (Count.SETT_INCH_ENDS, Count.SETT_CM_ENDS)
-    note = Winding.NOTE_ROD
-    legend = (Winding.ON_FACE, Winding.KNOT, Winding.ROWS)
+    legend = (Winding.ON_FACE, Winding.BEHIND, Winding.KNOT)
+    first_near = 1
     winds = False
     on_rod = True
     cut = ()

@@ -24,8 +24,8 @@ class NailEnds(Truth[NailEnd]):
     laid = 2
     counted = Gauge.NAILS
     sett = (Count.SETT_INCH_NAILS, Count.SETT_CM_NAILS)
-    note = Winding.NOTE_NAILED
-    legend = (Winding.ON_FACE, Winding.KNOT, Winding.ROWS)
+    legend = (Winding.ON_FACE, Winding.KNOT)
+    first_near = 0
     titles = (Strip.NAILING_NEAR, Strip.NAILING_FAR)
     opening = Mark.NAIL
     full_is_flush = True

@@ -31,8 +31,7 @@ class NotchedEnds(Truth[NotchedEnd]):
     laid = 1
     counted = Gauge.ENDS
     sett = (Count.SETT_INCH_ENDS, Count.SETT_CM_ENDS)
-    note = Winding.NOTE_NOTCHED
-    legend = (Winding.ON_FACE, Winding.BEHIND_TOOTH, Winding.KNOT, Winding.ROWS)
+    legend = (Winding.ON_FACE, Winding.BEHIND_TOOTH, Winding.KNOT)
 
     def follow(self, ends: NotchedEnd, kit: Kit, middles: list[Fraction], pitch: Fraction) -> Marks:
         """The first pass stands upright; every turn round a tooth leads on to the next notch that is used."""

@@ -25,8 +25,8 @@ class PeggedEnds(Truth[PeggedEnd]):
     laid = 2
     counted = Gauge.PEGS
     sett = (Count.SETT_INCH_PEGS, Count.SETT_CM_PEGS)
-    note = Winding.NOTE_PEGGED
-    legend = (Winding.ON_FACE, Winding.KNOT, Winding.ROWS)
+    legend = (Winding.ON_FACE, Winding.KNOT)
+    first_near = 0
     titles = (Strip.DRILLING_NEAR, Strip.DRILLING_FAR)
     cut = ("peg-jig",)
     opening = Mark.HOLE

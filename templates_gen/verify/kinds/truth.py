@@ -32,8 +32,9 @@ class Truth(ABC, Generic[Ends]):
     counted: Gauge
     sett: tuple[Count, Count]
     """How the sett is said, by the inch and by the centimetre."""
-    note: Winding
     legend: tuple[Winding, ...]
+    first_near = 1
+    """The number of the first mark of the near end."""
     titles = (Strip.MARKING_NEAR, Strip.MARKING_FAR)
     glued = False
     """Whether the full form of a strip has a gluing edge."""
@@ -77,6 +78,11 @@ class Truth(ABC, Generic[Ends]):
     def rows(self, ends: Ends) -> tuple[float, float]:
         """Where even and odd marks must cross."""
         return 0.0, 0.0
+
+    def numbers(self, ends: Ends) -> Winding:
+        """Where the numbers in a picture are from: from what marks the bars."""
+        marking = self.title(ends, "near") in (Strip.MARKING_NEAR, Strip.MARKING_FAR)
+        return Winding.BY_STRIPS if marking else Winding.BY_TEMPLATES
 
     def title(self, ends: Ends, end: str) -> Strip:
         """What the strip is for."""

@@ -29,8 +29,8 @@ class Wound(Truth[Ends]):
     laid = 2
     counted = Gauge.WINDS
     sett = (Count.SETT_INCH_WINDS, Count.SETT_CM_WINDS)
-    note = Winding.NOTE_WOUND
-    legend: tuple[Winding, ...] = (Winding.ON_FACE, Winding.BEHIND, Winding.KNOT, Winding.ROWS)
+    legend: tuple[Winding, ...] = (Winding.ON_FACE, Winding.BEHIND, Winding.KNOT)
+    first_near = 0
     glued = True
     winds = True
     cut: tuple[str, ...] = ("winding-comb",)

@@ -1,4 +1,4 @@
-"""What a winding picture shows, read from its lines, arrows, knots and words; it knows nothing of any kit.
+"""What a winding picture shows, read from its lines, arrows, knots, rings and words; it knows nothing of any kit.
 
 The first two crosses mark the near end, left and right, the third the far end; what lies beyond the second is the view
 from the right.
@@ -7,14 +7,14 @@ from the right.
 from __future__ import annotations
 
 import math
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from itertools import product
 from math import dist
 from typing import NamedTuple
 
 from layout.drawing.pens import Pen
-from layout.drawing.shapes import Curve, Point, Region
+from layout.drawing.shapes import Box, Curve, Point, Region, Shape
 from templates_gen.messages.roles.proof_printed import Sample
 from templates_gen.verify import LIMIT
 from templates_gen.verify.arrows import Arrow, arrows_in
@@ -27,7 +27,7 @@ _ON = 0.01  # an arrow belongs to a pass when its middle lies so near to it, in 
 
 class DrawnPass(NamedTuple):
     """One pass: its x at both ends, the way the winding goes, whether it is on the face at the near end and at the far
-    end, and of each arrow whether it leads up.
+    end, and of each arrow whether it leads up. Its `foot`, as drawn, and its `slope` tell where it is at any height.
     """
 
     near: float
@@ -35,6 +35,12 @@ class DrawnPass(NamedTuple):
     face: bool
     arrows: list[bool]
     far_face: bool
+    foot: Point
+    slope: float
+
+    def at(self, y: float) -> float:
+        """Its x, as drawn, at a height."""
+        return self.foot.x + self.slope * (y - self.foot.y)
 
     @property
     def middle(self) -> float:
@@ -58,24 +64,33 @@ class SideArrow(NamedTuple):
     slope: float
 
 
+class Ring(NamedTuple):
+    """A ring with what stands in it."""
+
+    at: Point
+    radius: float
+    words: str
+
+
 @dataclass(frozen=True, slots=True)
 class Picture:
     """`passes` in the order of winding; their x is turned so that the winding goes on to +x, all other x is as drawn.
 
-    `level` are the threads that lie level, `rows` those across the passes (y, from x, to x). `side_knots` are seen from
-    the right, `other_knots` belong to no view.
+    `level` are the threads that lie level. `side_knots` are seen from the right of the frame, whose right side is at
+    `right`, `other_knots` belong to no view. `words` stand in no ring and on no tile.
     """
 
     toward: int
     near: float
     far: float
+    right: float
     passes: list[DrawnPass]
-    winds_on: list[int]
     knots: list[Point]
     side_arrows: list[SideArrow]
+    pointers: list[Point]
     words: list[tuple[Point, str]]
+    rings: list[Ring]
     level: list[Curve]
-    rows: list[tuple[float, float, float]]
     side_knots: list[Point]
     other_knots: list[Point]
 
@@ -93,12 +108,12 @@ class Picture:
         """Whether a place is nearer to the far end."""
         return abs(at.y - self.far) < abs(at.y - self.near)
 
-    @property
-    def beyond(self) -> list[tuple[float, str]]:
-        """The figures beyond the far end, in the order of winding, and where each begins."""
-        out = 1 if self.near_below else -1
-        beyond = [(at.x, words) for at, words in self.words if words.isdigit() and out * (at.y - self.far) > 0]
-        return sorted(beyond, key=lambda each: self.toward * each[0])
+    def numbers(self, *, far: bool) -> list[tuple[float, str]]:
+        """The figures outside a frame end, in the order of winding, and where each begins."""
+        edge, out = (self.far, 1) if far else (self.near, -1)
+        out = out if self.near_below else -out
+        found = [(at.x, said) for at, said in self.words if said.isdigit() and 0 < out * (at.y - edge) + _LOW < _OUT]
+        return sorted(found, key=lambda each: self.toward * each[0])
 
     def sample(self, at: Point) -> Sample:
         """What stands before words that begin at `at`, as a legend shows it."""
@@ -113,8 +128,11 @@ class Picture:
         return _SHOWN.get(found, Sample.OTHER)
 
 
-_ROUND, _SAMPLE = 1.2, 7.0
-_SHOWN = {(1, 0, 0): Sample.FULL, (0, 1, 0): Sample.BROKEN, (0, 0, 1): Sample.KNOT, (2, 0, 0): Sample.TWO}
+_ROUND, _SAMPLE = 1.2, 3.6
+_OUT, _LOW = 7.0, 2.5  # numbers begin so far outside an end at most; they may begin below the lower line
+_SHOWN = {(1, 0, 0): Sample.FULL, (0, 1, 0): Sample.BROKEN, (0, 0, 1): Sample.KNOT}
+_KNOTS, _RINGS = (1.0, 1.6), (2.3, 3.3)  # between what lie the radii of knots, and of rings, in mm
+_ROUND_STEPS = 8
 
 
 def picture_of(seen: FoundPart, toward: int) -> Picture:
@@ -122,38 +140,72 @@ def picture_of(seen: FoundPart, toward: int) -> Picture:
     left, right, other = seen.part.datum
     shapes = list(seen.shapes())
     arrows = list(arrows_in(shapes))
-    solid = [shape.contours[0] for shape in shapes if isinstance(shape, Region) and shape.pen is Pen.SOLID]
-    knots = [_middle(contour) for contour in solid if len(contour.steps) != 2]
+    knots = list(_discs(shapes))
     lines = [shape for shape in shapes if isinstance(shape, Curve) and len(shape.steps) == 1]
     faces = [line for line in lines if line.pen in (Pen.THREAD, Pen.THREAD_BACK)]
-    level = [line for line in faces if abs(line.start.y - line.steps[0].end.y) <= LIMIT]
     inside = [arrow for arrow in arrows if left.x < arrow[0].x < right.x]
     low, high = sorted((left.y, other.y))
     passes = sorted(
         _passes((line for line in faces if line.start.x < right.x), left.y, other.y, inside, toward),
         key=lambda one: one.middle,
     )
+    rings, words = split_words(shapes, list(seen.words()))
     return Picture(
         toward,
         left.y,
         other.y,
+        right.x,
         passes,
-        [1 if ahead.x > 0 else -1 for at, ahead in arrows if at.y > high],
         [at for at in knots if left.x < at.x < right.x and low < at.y < high],
-        [_side_arrow(arrow, left.y, other.y) for arrow in arrows if arrow.at.x > right.x and arrow.at.y <= high],
-        list(seen.words()),
-        level,
-        list(_rows(level, right.x, (low, high))),
+        [_side_arrow(arrow, left.y, other.y) for arrow in arrows if arrow.at.x > right.x and low <= arrow.at.y <= high],
+        [arrow.at for arrow in inside if abs(arrow.ahead.x) > abs(arrow.ahead.y)],
+        words,
+        rings,
+        [line for line in faces if abs(line.start.y - line.steps[0].end.y) <= LIMIT],
         [at for at in knots if at.x > right.x and low <= at.y <= high],
         [at for at in knots if not low <= at.y <= high],
     )
 
 
-def _rows(level: list[Curve], right: float, span: tuple[float, float]) -> Iterator[tuple[float, float, float]]:
-    """Threads that are seen as they lie across the passes."""
-    for (x, y), ((to, _),), pen, _ in level:
-        if pen is Pen.THREAD and x < right and span[0] < y < span[1]:
-            yield round(y, 3), min(x, to.x), max(x, to.x)
+def _discs(shapes: list[Shape]) -> Iterator[Point]:
+    """Filled discs of the size of knots."""
+    for shape in shapes:
+        if isinstance(shape, Region) and shape.pen is Pen.SOLID and len(shape.contours[0].steps) == _ROUND_STEPS:
+            xs = [point.x for point in shape.contours[0].points()]
+            if _KNOTS[0] < (max(xs) - min(xs)) / 2 < _KNOTS[1]:
+                yield _middle(shape.contours[0])
+
+
+def split_words(
+    shapes: Iterable[Shape], words: Sequence[tuple[Point, str]]
+) -> tuple[list[Ring], list[tuple[Point, str]]]:
+    """Every ring with what stands in it, and all words that stand in none and on no tile."""
+    rings, tiles = list[Ring](), list[Box]()
+    for shape in shapes:
+        if isinstance(shape, Curve) and shape.pen in (Pen.RING, Pen.OUTLINE) and len(shape.steps) == _ROUND_STEPS:
+            xs = [point.x for point in shape.points()]
+            radius, at = (max(xs) - min(xs)) / 2, _middle(shape)
+            inside = [said for place, said in words if dist(place, at) < radius]
+            if _RINGS[0] < radius < _RINGS[1] and inside:
+                rings.append(Ring(at, radius, inside[0]))
+        elif isinstance(shape, Region) and shape.pen is Pen.SOLID and len(shape.contours[0].steps) == _TILE_STEPS:
+            corners = shape.contours[0].points()
+            across, up = [at.x for at in corners], [at.y for at in corners]
+            tiles.append((min(across), min(up), max(across), max(up)))
+
+    def free(place: Point) -> bool:
+        in_ring = any(dist(place, ring.at) < ring.radius for ring in rings)
+        return not in_ring and not any(_inside(place, tile) for tile in tiles)
+
+    return rings, [(place, said) for place, said in words if free(place)]
+
+
+_TILE_STEPS = 3
+
+
+def _inside(place: Point, box: Box) -> bool:
+    left, low, right, high = box
+    return left < place.x < right and low < place.y < high
 
 
 def _side_arrow(arrow: Arrow, near: float, far: float) -> SideArrow:
@@ -198,7 +250,7 @@ def _passes(lines: Iterator[Curve], near: float, far: float, arrows: list[Arrow]
         at_far = other.x if top.face else one.x + slope * (far - one.y)
         own = [ahead for at, ahead in arrows if abs(one.x + slope * (at.y - one.y) - at.x) < _ON]
         ups = [(ahead.y > 0) == (far > near) for ahead in own if abs(ahead.x - slope * ahead.y) < _ON]
-        yield DrawnPass(toward * at_near, toward * at_far, low.face, ups, top.face)
+        yield DrawnPass(toward * at_near, toward * at_far, low.face, ups, top.face, one, slope)
 
 
 def _middle(contour: Curve) -> Point:

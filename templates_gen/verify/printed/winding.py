@@ -11,17 +11,21 @@ from templates_gen.verify import LIMIT
 from templates_gen.verify.finding import Finding, Findings, finding, said
 from templates_gen.verify.found_parts import FoundPart
 from templates_gen.verify.kinds.truths import truth_of
-from templates_gen.verify.printed.expected_passes import ExpectedPass, expected_passes
-from templates_gen.verify.printed.heading_rows import wrong_knots, wrong_rod_knots, wrong_rows
+from templates_gen.verify.printed.expected_passes import ExpectedPass, expected_passes, numbered_marks
+from templates_gen.verify.printed.heading_rows import wrong_knots, wrong_rod_knots, wrong_shed
 from templates_gen.verify.printed.picture import DrawnPass, Picture, picture_of
 from templates_gen.verify.printed.warp_words import said_of
-from templates_gen.verify.printed.winding_words import check_winding_words
+from templates_gen.verify.printed.winding_numbers import wrong_numbers
+from templates_gen.verify.printed.winding_rings import wrong_rings
+from templates_gen.verify.printed.winding_steps import Asked, expected_steps
+from templates_gen.verify.printed.winding_words import Shown, check_winding_words, is_small
 
 
 def prove_winding(plan: Plan, pieces: Sequence[FoundPart], *, on_paper: bool) -> Findings:
     """The picture against the kit: what is drawn and what is said to be left out must be the whole warp, in order."""
     sett, kit = plan.warp.sett, plan.kit
-    wanted = expected_passes(kit, sett.per_mm, sett.unit.mm)
+    passes = expected_passes(kit, sett.per_mm, sett.unit.mm)
+    asked = Asked(kit, sett.per_mm, passes, numbered_marks(kit, sett.per_mm, sett.unit.mm), sett.unit.imperial)
     toward = 1 if kit.weaving.start == "left" else -1
     problems: list[Finding] = []
     off = 0.0
@@ -29,19 +33,23 @@ def prove_winding(plan: Plan, pieces: Sequence[FoundPart], *, on_paper: bool) ->
         picture = picture_of(seen, toward)
         if picture.near_below != (kit.weaving.near_end == "bottom"):
             problems.append(finding(Passes.NEAR_END))
-        shown = list(_shown(picture, wanted))
+        shown = list(_shown(picture, passes))
         if not shown:
-            problems.append(finding(Passes.GAP, drawn=len(picture.passes), wanted=len(wanted)))
+            problems.append(finding(Passes.GAP, drawn=len(picture.passes), wanted=len(passes)))
             continue
         off = max(off, _off(picture.passes, shown, float(1 / sett.per_mm)))
         problems += _wrong_passes(picture, shown)
         on_rod = truth_of(kit).on_rod
-        problems += wrong_rod_knots(picture) if on_rod else wrong_knots(picture, wanted[-1].up)
-        problems += wrong_rows(picture, wound=truth_of(kit).winds)
-        problems += _wrong_side(picture, wanted)
+        problems += wrong_rod_knots(picture) if on_rod else wrong_knots(picture, passes[-1].up)
+        problems += _wrong_side(picture, passes, may_lack=is_small(kit))
+        if not is_small(kit):
+            problems += wrong_shed(kit, seen, min(picture.near, picture.far), lettered=on_paper)
         if on_paper:
+            steps = expected_steps(asked, plan.words)
             warp = said_of(kit, sett.per_mm, sett.unit)
-            problems += check_winding_words(kit, warp, wanted, shown, picture, seen).problems
+            problems += wrong_numbers(picture, asked.marks, shown)
+            problems += wrong_rings(picture, seen, steps)
+            problems += check_winding_words(kit, warp, plan.words, Shown(passes, shown, picture, steps), seen).problems
     if off > LIMIT:
         problems.append(finding(Passes.OFF, micrometres=off * 1000))
     return Findings(off, tuple(problem.at(said(Passes.PICTURE)) for problem in problems))
@@ -78,18 +86,18 @@ def _wrong_passes(picture: Picture, shown: Sequence[ExpectedPass]) -> Iterator[F
             yield finding(role if way.face == way.far_face else _CROSSING[way.face], number=number)
         if one.arrows != [way.up]:
             yield finding(Passes.ARROW_FAR if way.up else Passes.ARROW_NEAR, number=number)
-    if picture.winds_on != [picture.toward]:
-        yield finding(Passes.WAY)
 
 
 _CROSSING = {True: Passes.CROSSES_BACK, False: Passes.CROSSES_FACE}
 
 
-def _wrong_side(picture: Picture, wanted: Sequence[ExpectedPass]) -> Iterator[Finding]:
-    """The first two passes as they are seen from the right, where the face lies to the left."""
+def _wrong_side(picture: Picture, wanted: Sequence[ExpectedPass], *, may_lack: bool) -> Iterator[Finding]:
+    """The first two passes as they are seen from the right, the face to the left; small paper may lack the view."""
     arrows = sorted(picture.side_arrows)
     first, second = wanted[:2]
     crosses, high = first.face != first.far_face, abs(picture.far - picture.near)
+    if may_lack and not arrows:
+        return
     if len(arrows) != 2:
         yield finding(Passes.SIDE_ARROWS, arrows=len(arrows))
         return

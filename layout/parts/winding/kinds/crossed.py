@@ -7,8 +7,6 @@ from collections.abc import Iterator
 
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Curve, Point, Shape, Step, arc
-from layout.drawing.symbols import knot
-from layout.messages.roles import Winding
 from layout.parts.winding.kinds.picture_kind import BOARD, OFF, Section, wood
 from layout.parts.winding.kinds.wound import FlatEndPicture, RoundBarPicture, round_sections
 from layout.parts.winding.view import View
@@ -20,27 +18,21 @@ _Turn = tuple[Point, float, float]
 class CrossedBarPicture(RoundBarPicture):
     """Round bars."""
 
-    note = Winding.NOTE_CROSSED
-
     def section(self, view: View) -> Section:
-        """Bars in a crossed loop of thread, and the tie-on on the face of the near one."""
+        """Bars in a crossed loop of thread."""
         radius, reach, x = view.scale.bar / 2, view.scale.reach, view.side_x
         low, high, off = Point(x, radius), Point(x, reach - radius), radius + OFF
         lean = math.asin(2 * off / (high.y - low.y))
         angle = math.degrees(lean)
         loop = _loop([(high, -angle, 180 + angle), (low, angle, -180 - angle)], off)
-        near = low if view.outward("near") < 0 else high
-        shapes: list[Shape] = [*round_sections(view), loop, knot(Point(x - off, near.y))]
-        return _crossing(view, shapes, lean)
+        return _crossing(view, [*round_sections(view), loop], lean)
 
 
 class CrossedBoardPicture(FlatEndPicture):
     """Boards."""
 
-    note = Winding.NOTE_CROSSED
-
     def section(self, view: View) -> Section:
-        """Boards in a crossed loop of thread round their edges, and the tie-on on the face of the near one."""
+        """Boards in a crossed loop of thread round their edges."""
         bar, reach, x = view.scale.bar, view.scale.reach, view.side_x
         half, along = BOARD * bar / 2, reach - 2 * bar
         lean = math.atan2(2 * half, along) + math.asin(2 * OFF / math.hypot(along, 2 * half))
@@ -56,8 +48,7 @@ class CrossedBoardPicture(FlatEndPicture):
             (Point(left, 0.0), -90.0, -180.0),
             (Point(left, bar), -180.0, -180 - angle),
         ]
-        at = Point(left - OFF, view.inside("near", 0.6))
-        return _crossing(view, [*wood(view), _loop(turns, OFF), knot(at)], lean)
+        return _crossing(view, [*wood(view), _loop(turns, OFF)], lean)
 
 
 def _loop(turns: list[_Turn], off: float) -> Curve:
@@ -77,5 +68,6 @@ def _loop(turns: list[_Turn], off: float) -> Curve:
 
 def _crossing(view: View, shapes: list[Shape], lean: float) -> Section:
     """A section whose passes cross at half height: a quarter of the height from an end they are so far off."""
-    slope = math.tan(lean)
-    return Section(shapes, view.scale.reach / 4 * slope, slope)
+    slope, y = math.tan(lean), view.knots_at("near")
+    knot = Point(view.side_x - abs(view.scale.reach / 2 - y) * slope, y)
+    return Section(shapes, view.scale.reach / 4 * slope, knot, slope)

@@ -7,17 +7,18 @@ from collections.abc import Iterator
 
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Curve, Point, Region, Shape, Step, arc, circle
-from layout.drawing.symbols import block, knot
+from layout.drawing.symbols import block
 from layout.messages.roles import Winding
 from layout.parts.winding.kinds.picture_kind import BOARD, OFF, Section, wood
 from layout.parts.winding.kinds.wound import FlatEndPicture, RoundBarPicture, round_sections
 from layout.parts.winding.shown_passes import ShownPass
 from layout.parts.winding.view import View
-from layout.warps.warp import End
+from layout.warps.warp import End, Warp
 
 _HEIGHT = 0.75  # of the frame's height, from the near end: clear of the heading rows and of all arrows
 _SEEN, _CUT = 0.1, 0.16  # the rod's radius against the height of a frame end, from the face and cut through
 
+_PAST = 2.0  # mm: so far the rod reaches past the weaving
 _TO_NAME = 1.0  # mm from the loops to the rod's name
 
 _Turn = tuple[Point, float, float, float]
@@ -32,13 +33,20 @@ def rod_height(view: View) -> float:
 class _FromRod:
     """What the rod adds to either picture."""
 
-    note = Winding.NOTE_ROD
-    behind: Winding | None = None
+    behind: Winding | None = Winding.BEHIND
 
     def fittings(self, view: View) -> list[Shape]:
-        """The rod, behind all passes, with a break where passes are left out."""
-        y, radius = rod_height(view), _SEEN * view.scale.bar
-        return [shape for left, right in view.spans for shape in block(left, y - radius, right, y + radius)]
+        """The rod, behind all passes."""
+        y, radius, half = rod_height(view), _SEEN * view.scale.bar, view.way.half + _PAST
+        return list(block(-half, y - radius, half, y + radius, Pen.OUTLINE))
+
+    def number(self, warp: Warp, k: int, end: End) -> int:
+        """Every end has its own mark."""
+        return k + 1
+
+    def stubs(self, view: View) -> list[Shape]:
+        """Every end is drawn from the rod to the rod."""
+        return []
 
     def knot(self, view: View, leg: ShownPass, end: End) -> Point:
         """On the rod."""
@@ -74,9 +82,13 @@ def _section(view: View, frame: list[Shape], turns: list[_Turn], off: float) -> 
     loops = radius + OFF
     way = Curve(Point(rod.x, rod.y + loops), (*_steps(turns), Step(Point(rod.x, rod.y - loops))), Pen.THREAD)
     outline = circle(rod, radius, Pen.TINT)
-    seen: list[Shape] = [Region((outline,), Pen.TINT), outline._replace(pen=Pen.HELP), circle(rod, loops, Pen.THREAD)]
+    seen: list[Shape] = [
+        Region((outline,), Pen.TINT),
+        outline._replace(pen=Pen.OUTLINE),
+        circle(rod, loops, Pen.THREAD),
+    ]
     tied = Point(rod.x, rod.y - view.outward("far") * loops)
-    return Section([*frame, way, *seen, knot(tied)], off, rod=Point(rod.x + loops + _TO_NAME, rod.y))
+    return Section([*frame, way, *seen], off, tied, rod=Point(rod.x + loops + _TO_NAME, rod.y))
 
 
 def _steps(turns: list[_Turn]) -> Iterator[Step]:

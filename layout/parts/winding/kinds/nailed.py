@@ -4,23 +4,20 @@ from __future__ import annotations
 
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Point, line
-from layout.drawing.symbols import block, knot
+from layout.drawing.symbols import block
 from layout.frames.kinds.nails import NailEnd
-from layout.messages.roles import Winding
 from layout.parts.winding.kinds.picture_kind import BOARD, Section, wood
 from layout.parts.winding.kinds.pinned import PinnedPicture
 from layout.parts.winding.shown_passes import ShownPass
 from layout.parts.winding.view import ENDS, View
 from layout.warps.warp import End
 
-_NAIL, _THICK = 0.9, 0.05  # how long and how thick a nail is seen from the side, against the height of an end
+_NAIL, _THICK = 0.7, 0.05  # how long and how thick a nail is seen from the side, against the height of an end
 _ROW = 0.5  # where the row stands in the height of an end
 
 
 class NailedPicture(PinnedPicture):
     """Boards with a row of nails on the face; between them nothing runs behind."""
-
-    note = Winding.NOTE_NAILED
 
     def meets(self, view: View, leg: ShownPass, end: End) -> Point:
         """At the side of a nail."""
@@ -36,7 +33,9 @@ class NailedPicture(PinnedPicture):
         x, scale = view.side_x, view.scale
         half, long, thick = BOARD * scale.bar / 2, _NAIL * scale.bar, _THICK * scale.bar
         near, far = (view.inside(end, _ROW) for end in ENDS)
-        nails = [shape for y in (near, far) for shape in block(x - half - long, y - thick, x - half, y + thick)]
+        nails = [
+            shape for y in (near, far) for shape in block(x - half - long, y - thick, x - half, y + thick, Pen.OUTLINE)
+        ]
         off = half + long / 2
         thread = line(Point(x - off, near), Point(x - off, far), Pen.THREAD)
-        return Section([*wood(view), *nails, thread, knot(Point(x - off, near))], off)
+        return Section([*wood(view), *nails, thread], off, Point(x - off, near))

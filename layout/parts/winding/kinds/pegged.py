@@ -4,9 +4,8 @@ from __future__ import annotations
 
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Point, line
-from layout.drawing.symbols import block, knot
+from layout.drawing.symbols import block
 from layout.frames.kinds.pegged_ends import PeggedEnd
-from layout.messages.roles import Winding
 from layout.parts.winding.kinds.picture_kind import BOARD, Section, wood
 from layout.parts.winding.kinds.pinned import PinnedPicture
 from layout.parts.winding.shown_passes import ShownPass
@@ -14,14 +13,12 @@ from layout.parts.winding.view import ENDS, View
 from layout.warps.pegged import in_outer_row
 from layout.warps.warp import End
 
-_PEG = 0.9  # the length of a peg against the height of an end
+_PEG = 0.7  # the length of a peg against the height of an end
 _OUTER, _INNER = 0.3, 0.7  # where the rows stand in the height of an end
 
 
 class PeggedPicture(PinnedPicture):
     """Boards with pegs on the face; between them nothing runs behind."""
-
-    note = Winding.NOTE_PEGGED
 
     def meets(self, view: View, leg: ShownPass, end: End) -> Point:
         """At the side of a peg."""
@@ -41,11 +38,11 @@ class PeggedPicture(PinnedPicture):
         for end in ENDS:
             for share in (_OUTER, _INNER):
                 y = view.inside(end, share)
-                shapes += block(x - half - long, y - thick, x - half, y + thick)
+                shapes += block(x - half - long, y - thick, x - half, y + thick, Pen.OUTLINE)
         off = half + long / 2
         near, far = (_row(view, 0, end) for end in ENDS)
         thread = line(Point(x - off, near), Point(x - off, far), Pen.THREAD)
-        return Section([*shapes, thread, knot(Point(x - off, near))], off)
+        return Section([*shapes, thread], off, Point(x - off, near))
 
 
 def _row(view: View, number: int, end: End) -> float:

@@ -10,7 +10,7 @@ from layout.drawing.shapes import Curve, Point, Shape, arc, circle
 from layout.parts.winding.kinds.picture_kind import PictureKind
 from layout.parts.winding.shown_passes import ShownPass
 from layout.parts.winding.view import ENDS, SAME, View
-from layout.warps.warp import End
+from layout.warps.warp import End, Warp
 
 
 class PinnedPicture(PictureKind):
@@ -19,6 +19,14 @@ class PinnedPicture(PictureKind):
     @abstractmethod
     def radius(self, view: View) -> float:
         """Of a pin, as thick against the pitch as on the frame."""
+
+    def number(self, warp: Warp, k: int, end: End) -> int:  # noqa: ARG002
+        """The first pin is 0; each turns two ends."""
+        return (k + 1) // 2 if end == "near" else k // 2 + 1
+
+    def mark(self, view: View, leg: ShownPass, end: End) -> float:
+        """The middle of the pin."""
+        return self._centre(view, leg, end).x
 
     def turn(self, view: View, one: ShownPass, other: ShownPass) -> list[Shape]:
         """The way round a pin."""
@@ -31,13 +39,18 @@ class PinnedPicture(PictureKind):
 
     def fittings(self, view: View) -> list[Shape]:
         """Every pin that a drawn pass touches."""
-        toward, centres = view.plan.warp.toward, list[Point]()
+        centres = list[Point]()
         for leg in view.way.legs:
-            for end, side in zip(ENDS, (-1, 1) if leg.up else (1, -1), strict=True):
-                at = self.meets(view, leg, end)
-                centre = Point(at.x + side * toward * self._turning(view), at.y)
+            for end in ENDS:
+                centre = self._centre(view, leg, end)
                 centres += [] if any(dist(centre, other) < SAME for other in centres) else [centre]
-        return [circle(centre, self.radius(view), Pen.HELP) for centre in centres]
+        return [circle(centre, self.radius(view), Pen.OUTLINE) for centre in centres]
+
+    def _centre(self, view: View, leg: ShownPass, end: End) -> Point:
+        """The pin round which a pass comes or goes."""
+        side = -1 if leg.up == (end == "near") else 1
+        at = self.meets(view, leg, end)
+        return Point(at.x + side * view.plan.warp.toward * self._turning(view), at.y)
 
     def knot(self, view: View, leg: ShownPass, end: End) -> Point:
         """On the side of its pin."""

@@ -1,0 +1,73 @@
+"""Places in a picture that are clear of all that is drawn: where rings with numbers may stand."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterable, Iterator
+from itertools import pairwise
+
+from layout.drawing.metrics import FontMetrics
+from layout.drawing.pens import Pen
+from layout.drawing.shapes import Curve, Placing, Point, Region, Shape, Text
+
+_AIR = 0.6
+_NO_INK = (Pen.TINT, Pen.PAPER)
+_Stroke = tuple[Point, Point, float]
+
+
+class Taken:
+    """What is drawn so far, as strokes with half their width."""
+
+    def __init__(self, metrics: FontMetrics) -> None:
+        self._metrics = metrics
+        self._strokes: list[_Stroke] = []
+
+    def add(self, shapes: Iterable[Shape]) -> None:
+        """Takes the places of these shapes too; tints may have a ring on them."""
+        for shape in shapes:
+            self._strokes += self._of(shape)
+
+    def clear(self, at: Point, radius: float) -> bool:
+        """Whether a disc about `at` keeps a little white to all that is drawn."""
+        return all(_distance(at, one, other) >= radius + half + _AIR for one, other, half in self._strokes)
+
+    def first_clear(self, base: Point, ways: Iterable[Point], radius: float) -> Point:
+        """The first clear place at `base` or from there on, step by step, along one of `ways`; else `base`."""
+        places = (Point(base.x + k * way.x, base.y + k * way.y) for k in range(_TRIES) for way in ways)
+        return next((at for at in (base, *places) if self.clear(at, radius)), base)
+
+    def _of(self, shape: Shape) -> Iterator[_Stroke]:
+        if isinstance(shape, Text):
+            yield from _sides(_corners(shape, self._metrics))
+        elif shape.pen not in _NO_INK:
+            for path in shape.contours if isinstance(shape, Region) else (shape,):
+                half = path.pen.ink.width / 2
+                yield from ((one, other, half) for one, other in pairwise(_way(path)))
+
+
+_TRIES = 24
+
+
+def _way(path: Curve) -> list[Point]:
+    points = [path.start]
+    for end, through in path.steps:
+        points += [end] if through is None else [through, end]
+    return [*points, path.start] if path.closed else points
+
+
+def _corners(text: Text, metrics: FontMetrics) -> list[Point]:
+    width, low, high = metrics.width(text.words, text.size, text.pen), -0.25 * text.size, metrics.ascent * text.size
+    corners = [Point(0, low), Point(width, low), Point(width, high), Point(0, high)]
+    return Placing(text.angle, text.at.x, text.at.y).points(corners)
+
+
+def _sides(corners: list[Point]) -> Iterator[_Stroke]:
+    yield from ((one, other, 0.0) for one, other in zip(corners, corners[1:] + corners[:1], strict=True))
+
+
+def _distance(at: Point, one: Point, other: Point) -> float:
+    """From a place to a line between two points."""
+    dx, dy = other.x - one.x, other.y - one.y
+    square = dx * dx + dy * dy
+    along = 0.0 if square == 0 else min(1.0, max(0.0, ((at.x - one.x) * dx + (at.y - one.y) * dy) / square))
+    return math.hypot(one.x + along * dx - at.x, one.y + along * dy - at.y)
