@@ -10,6 +10,7 @@ from layout.cutting.job.job import time_words
 from layout.cutting.job.work import seconds
 from layout.drawing.sheet import Piece
 from layout.messages.english import ENGLISH
+from layout.messages.roles import Titles
 from layout.paper.choice import Laying
 from layout.values.units import say_number
 from templates_gen.files.board_drawings import BoardDrawings
@@ -18,7 +19,7 @@ from templates_gen.files.output import Output, names_of, titled
 from templates_gen.files.record import FileRecord
 from templates_gen.inputs.families import BOARD, JOB
 from templates_gen.messages.language import message
-from templates_gen.messages.roles.files import Boards, Left, Titles
+from templates_gen.messages.roles.files import Boards, Left
 
 JOB_FILE = "job.pdf"
 
@@ -47,7 +48,7 @@ def _board(drawn: BoardDrawings, file: str, number: int) -> Output:
 
 
 def _job(drawn: BoardDrawings, laying: Laying) -> Output:
-    about = titled(drawn.plan, message(Titles.JOB), JOB_FILE, drawn.stock)
+    about = titled(drawn.plan, drawn.plan.words.say(Titles.JOB), JOB_FILE, drawn.stock)
     sheets = coded(drawn.plan, [laying], about, drawn.metrics)
     laid = tuple(sheet.pieces for sheet in sheets)
     names = tuple(dict.fromkeys(name for pieces in laid for name in _names(pieces)))

@@ -6,6 +6,7 @@ from collections.abc import Iterable, Iterator, Sequence
 from functools import partial
 
 from layout.drawing.sheet import Care, Part
+from layout.messages.roles import Titles
 from layout.paper.choice import Laying
 from layout.paper.first_sheet import with_first_sheet
 from layout.parts.start_here import START
@@ -16,8 +17,6 @@ from templates_gen.files.drawings import PrintedDrawings
 from templates_gen.files.output import Output, joined_of, names_of, titled
 from templates_gen.files.record import FileRecord
 from templates_gen.inputs.families import KIT
-from templates_gen.messages.language import message
-from templates_gen.messages.roles.files import Titles
 
 KIT_FILE = "kit.pdf"
 
@@ -86,5 +85,6 @@ def _outline(layings: Sequence[Laying]) -> Iterator[Entry]:
 
 
 def _about(drawn: PrintedDrawings, file: str, parts: Sequence[Part]) -> About:
-    what = message(Titles.GUIDES) if file == KIT_FILE else " and ".join(part.title for part in parts)
+    words = drawn.plan.words
+    what = words.say(Titles.GUIDES) if file == KIT_FILE else words.all_of([part.title for part in parts])
     return titled(drawn.plan, what, file)

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from layout.messages.catalogue import Plural, Role
-from layout.messages.roles import Scale, SheetName
+from layout.messages.roles import Scale, SheetName, Titles
 
 MESSAGES: dict[Role, str | Plural] = {
     SheetName.NAME_START_HERE: "Start here",
@@ -42,4 +42,6 @@ MESSAGES: dict[Role, str | Plural] = {
     Scale.CHECK_AND_PRINT: "Check first: both scales must be true to a ruler. Print at 100 %.",
     Scale.MILLIMETRES: "{length} mm",
     Scale.INCHES: "{length} in",
+    Titles.GUIDES: "all guides",
+    Titles.JOB: "cutting job",
 }

@@ -10,7 +10,7 @@ from layout.messages.roles.printed import Check, Count, Gauge, Grid, Guide, Shee
 from layout.messages.roles.questions import Question
 from layout.messages.roles.refusals import Refusal
 from layout.messages.roles.sett import Counted, NotchNote, SettNeed, SettNote, WrapWords
-from layout.messages.roles.sheets import Scale, SheetName
+from layout.messages.roles.sheets import Scale, SheetName, Titles
 from layout.messages.roles.start import KitNumber, Start
 from layout.messages.roles.stock import Caliper, SheetNeed, StockNeed
 from layout.messages.roles.values import Entry, Known, SettUnit, Unit, Value
@@ -84,6 +84,7 @@ __all__ = [
     "Table",
     "Thickness",
     "ThicknessKind",
+    "Titles",
     "Travel",
     "Unit",
     "Value",

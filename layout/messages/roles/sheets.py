@@ -49,3 +49,10 @@ class Scale(Role):
     CHECK_AND_PRINT = "scale.check_and_print"
     MILLIMETRES = "scale.millimetres"
     INCHES = "scale.inches"
+
+
+class Titles(Role):
+    """What a file of several products is called; a viewer shows it."""
+
+    GUIDES = "titles.guides"
+    JOB = "titles.job"

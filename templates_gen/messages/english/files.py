@@ -10,7 +10,6 @@ from templates_gen.messages.roles.files import (
     Check,
     Left,
     Refused,
-    Titles,
 )
 
 _TAKEN = "of {width:g} x {height:g} mm, by area at least {least}, {waste} % waste. {time}"
@@ -47,8 +46,6 @@ MESSAGES: dict[Role, str | Plural] = {
     ),
     Carried.NO_INPUTS: "the file does not carry the inputs of its drawing",
     Carried.NO_KIT: "a wrap gauge without a kit was proven when it was made, and carries no kit to check it against",
-    Titles.GUIDES: "all guides",
-    Titles.JOB: "cutting job",
     Boards.NOTE: Plural("sheets", _ONE, _MORE),
     Boards.PRICED: Plural("sheets", f"{_ONE}{_PRICE}.", f"{_MORE}{_PRICE}."),
     Boards.PRICED_SHEETS: Plural("sheets", f"{_ONE}{_NO_TIME}.", f"{_MORE}{_NO_TIME}."),

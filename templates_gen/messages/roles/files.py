@@ -42,13 +42,6 @@ class Carried(Role):
     NO_KIT = "files.carried.no_kit"
 
 
-class Titles(Role):
-    """What files of more than one part are called after their kit."""
-
-    GUIDES = "files.titles.guides"
-    JOB = "files.titles.job"
-
-
 class Boards(Role):
     """What the boards of a kit take."""
 
