@@ -17,7 +17,7 @@ from layout.parts.spacing_guide import spacing_guide
 from layout.parts.strip import strip
 from layout.parts.winding.heading_rows import heading_rows
 from layout.parts.winding.winding import small_winding, winding
-from layout.parts.wrap_gauge import wrap_gauge
+from layout.parts.wrap_gauge import card_alone, winding_alone, wrap_gauge
 from layout.plan import Plan
 from layout.values.errors import LayoutError
 from layout.warps.warp import End
@@ -70,11 +70,6 @@ def _at(make: _AtAnEnd, *ends: End) -> Builds:
     return lambda plan, metrics: tuple(build(plan, end, metrics) for end in ends)
 
 
-def _in_one_form(make: Callable[[Plan, FontMetrics], Part]) -> Builds:
-    """One part that has no low form."""
-    return lambda plan, metrics: (lambda _low, _joints: make(plan, metrics),)
-
-
 def _in_panes(make: Callable[[Plan, FontMetrics], Paned]) -> Builds:
     """One drawing that may be cut into panes."""
     return lambda plan, metrics: (make(plan, metrics),)
@@ -117,9 +112,19 @@ def _winding(plan: Plan, metrics: FontMetrics) -> tuple[Build, ...]:
     return (lambda low, _: winding(plan, metrics, room=room - _LONG_NAMES if low else room),)
 
 
+def _wrap_gauge(plan: Plan, metrics: FontMetrics) -> tuple[Build, ...]:
+    """The card and how it is wound, on small paper each for itself."""
+    if regions(plan.kit.paper).roomy:
+        return (lambda _low, _joints: wrap_gauge(plan, metrics),)
+    return (
+        lambda low, _: card_alone(plan, metrics, low=low),
+        lambda low, _: winding_alone(plan, metrics, low=low),
+    )
+
+
 PRODUCTS: Mapping[str, Product] = {
     "frame-check": Product(_frame_check, forms=("pdf",)),
-    "wrap-gauge": Product(_in_one_form(wrap_gauge)),
+    "wrap-gauge": Product(_wrap_gauge),
     "strip-near": Product(_at(strip, "near")),
     "strip-far": Product(_at(strip, "far")),
     "winding": Product(_winding),

@@ -15,6 +15,7 @@ import layout.frames.tension as tension_module
 import layout.parts.frame_check as check_module
 import layout.parts.frame_figure as figure_module
 import layout.parts.frame_pull as pull_module
+import layout.parts.gauge_back as back_module
 import layout.parts.gauge_table as table_module
 import layout.parts.grid as grid_module
 import layout.parts.grid_size as size_module
@@ -34,6 +35,7 @@ GUIDE, CHECK, GAUGE, GRID = "spacing-guide.pdf", "frame-check.pdf", "wrap-gauge.
 TOP = {"weaving.near_end": "top", "weaving.first_pass": "back"}
 STIFF = {"frame.material": "oak", "frame.tension": "2 N", "weaving.doubled_selvedges": 2}
 BACK = {"weaving.woven_from": "back"}
+PAIRS: Mapping[str, object] = {"sett": {"readings": [{"pairs": 13, "window": "5 cm"}]}}
 MIRRORED = BACK | {"weaving.cartoon": "mirrored"}
 MEASURED: Mapping[str, object] = {
     "warp": {"count": 300, "system": "tex", "fibre": "cotton"},
@@ -65,6 +67,17 @@ def reworded(module: Any, role: Role, **values: Callable[[Any], str]) -> Spoil:
             return ENGLISH.say(asked, **given | changed)
 
     return value(module, "ENGLISH", Other(ENGLISH.messages))
+
+
+def worded(changed: Mapping[Role, str]) -> Spoil:
+    """A gauge whose messages are `changed`."""
+    other = Catalogue({**ENGLISH.messages, **changed})
+    return returns(gauge_module, "_said_of", lambda said: said._replace(words=other))
+
+
+def own_row(change: Callable[[Any], Any]) -> Spoil:
+    """A gauge that picks another row out."""
+    return returns(gauge_module, "gauge_table", lambda table: table._replace(own_row=change(table.own_row)))
 
 
 def more(text: object) -> str:
@@ -173,14 +186,44 @@ SHEETS: Mapping[str, Wrong] = {
     "a caution left out": Wrong({}, CHECK, instead(check_module, Check.CAUTION, Check.CENTRE)),
     "what is to be written down exchanged": Wrong({}, CHECK, instead(check_module, Check.LEFT, Check.ONE)),
     # the wrap gauge
-    "winds said where single ends are counted": Wrong(NOTCHED, GAUGE, instead(table_module, Gauge.ENDS, Gauge.WINDS)),
-    "inches said where centimetres are counted": Wrong({}, GAUGE, instead(table_module, Gauge.PER_CM, Gauge.EPI)),
+    "winds said where single ends are counted": Wrong(
+        NOTCHED, GAUGE, value(table_module, "_COUNTED", dict.fromkeys(table_module._COUNTED, Gauge.WINDS))
+    ),
+    "inches said where centimetres are counted": Wrong(
+        {}, GAUGE, returns(gauge_module, "gauge_table", lambda table: table._replace(heads=("epi", table.heads[1])))
+    ),
     "warp and weft exchanged": Wrong(
         {},
         GAUGE,
-        value(gauge_module, "ENGLISH", Catalogue({**ENGLISH.messages, Gauge.WARP: "Weft", Gauge.WEFT: "Warp"})),
+        worded({Gauge.WARP: "Weft", Gauge.WEFT: "Warp"}),
     ),
-    "whole pairs not asked for": Wrong({}, GAUGE, instead(gauge_module, Gauge.COUNT, Gauge.WIND)),
+    "whole pairs not asked for": Wrong({}, GAUGE, worded({Gauge.STEP_COUNT: "Catch the warp in a notch."})),
+    "no word of blades": Wrong({}, GAUGE, worded({Gauge.CAUTION: "Cut with care."})),
+    "more pairs in the other windows": Wrong(
+        PAIRS,
+        GAUGE,
+        returns(gauge_module, "_said_of", lambda said: said._replace(names=said.names._replace(more="1 in holds 9."))),
+    ),
+    "a kit's count one too high": Wrong(
+        PAIRS, GAUGE, returns(gauge_module, "_said_of", lambda said: said._replace(kit=said.kit.replace("13", "14")))
+    ),
+    "the row of another count picked out": Wrong(PAIRS, GAUGE, own_row(lambda row: row + 1)),
+    "no row picked out": Wrong(PAIRS, GAUGE, own_row(lambda _: None)),
+    "a row picked out that is not the kit's": Wrong({}, GAUGE, own_row(lambda _: 2)),
+    "the column of another unit picked out": Wrong(
+        PAIRS, GAUGE, returns(gauge_module, "gauge_table", lambda table: table._replace(own=0))
+    ),
+    "columns of the table exchanged": Wrong(
+        PAIRS, GAUGE, returns(back_module._Back, "_middles", lambda both: (both[1], both[0]))
+    ),
+    "a yarn left out of the card": Wrong(
+        PAIRS,
+        GAUGE,
+        returns(gauge_module, "_said_of", lambda said: said._replace(names=said.names._replace(weft=said.names.warp))),
+    ),
+    "another table's window named": Wrong(
+        PAIRS, GAUGE, returns(gauge_module, "gauge_table", lambda table: table._replace(over="2 in"))
+    ),
     # the weaving grid
     "one row more than there is in words": Wrong(BEADS, GRID, reworded(size_module, Grid.CELLS_LESS, rows=more)),
     "columns as wide as two ends in words": Wrong(

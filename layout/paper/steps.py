@@ -24,6 +24,7 @@ PLACES: Mapping[str, Place] = {
     "frame-check": Place("1", 1),
     "pull-check": Place("1", 1),
     "wrap-gauge": Place("G"),
+    "gauge-how": Place("G"),
     "strips": Place("2", 2),
     "strip-near": Place("2", 2),
     "strip-far": Place("2", 2),

@@ -7,6 +7,7 @@ from fractions import Fraction
 from math import floor
 from typing import NamedTuple
 
+from layout.messages.catalogue import Catalogue
 from layout.messages.english import ENGLISH
 from layout.messages.roles import Gauge
 from layout.plan import Plan
@@ -28,7 +29,8 @@ class GaugeTable(NamedTuple):
     """Words for every field: `over` the window counted in, `units` the marking units, `heads` over sett and winds.
 
     `own` is the place of the kit's unit among `units`; each row is a count and then, for every unit, the sett and the
-    winds (or ends where there are no winds) laid in it.
+    winds (or ends where there are no winds) laid in it. `own_row` is the place of the kit's own count among the rows,
+    where the sett that stands there in its unit is the kit's: not where the kit's was given or taken as measured.
     """
 
     over: str
@@ -36,13 +38,22 @@ class GaugeTable(NamedTuple):
     own: int
     heads: tuple[str, str]
     rows: tuple[tuple[str, ...], ...]
+    own_row: int | None = None
 
 
 def gauge_table(plan: Plan) -> GaugeTable:
     """Counts around the kit's own in the 2 in or 5 cm window, for its marking unit and the usual ones next to it."""
+    sett, notches, count = plan.warp.sett, plan.kit.frame.ends.notches, pairs_of(plan)
+    first = max(1, count - _BELOW)
+    table = table_of(sett.unit, sett.by, range(first, first + ROWS), notches, plan.words)
+    made = _made(count / window_of(sett.unit).mm, sett.unit, sett.by, notches) if count else None
+    return table._replace(own_row=count - first) if made and made.per_mm == sett.per_mm else table
+
+
+def pairs_of(plan: Plan, window: Length | None = None) -> int:
+    """The most whole pairs that the kit's sett holds in a window, or in that of its table."""
     sett = plan.warp.sett
-    first = max(1, floor(sett.low * window_of(sett.unit).mm) - _BELOW)
-    return table_of(sett.unit, sett.by, range(first, first + ROWS), plan.kit.frame.ends.notches)
+    return floor(sett.low * (window or window_of(sett.unit)).mm)
 
 
 def any_table(unit: Length, by: CountedThing) -> GaugeTable:
@@ -50,13 +61,20 @@ def any_table(unit: Length, by: CountedThing) -> GaugeTable:
     return table_of(unit, by, ANY_COUNTS[unit.imperial])
 
 
-def table_of(unit: Length, by: CountedThing, counts: Sequence[int], notches: Sett | None = None) -> GaugeTable:
+def table_of(
+    unit: Length,
+    by: CountedThing,
+    counts: Sequence[int],
+    notches: Sett | None = None,
+    words: Catalogue = ENGLISH,
+) -> GaugeTable:
     """What such counts come to in `unit` and the usual ones next to it, counted off `by`, or on `notches` that are."""
     window, units = window_of(unit), neighbours(unit)
-    rows = tuple(_row(count, window, units, by, notches) for count in counts)
-    heads = ENGLISH.say(Gauge.EPI if unit.imperial else Gauge.PER_CM), ENGLISH.say(_COUNTED[by])
+    rows = tuple(tuple(map(words.figure, _row(count, window, units, by, notches))) for count in counts)
+    heads = words.say(Gauge.EPI if unit.imperial else Gauge.PER_CM), words.say(_COUNTED[by])
     own = [each.mm for each in units].index(unit.mm)
-    return GaugeTable(say_length(window), tuple(map(say_length, units)), own, heads, rows)
+    said = tuple(say_length(each, words) for each in units)
+    return GaugeTable(say_length(window, words), said, own, heads, rows)
 
 
 def window_of(unit: Length) -> Length:

@@ -1,128 +1,212 @@
-"""The wrap gauge: a card to wrap warp and weft round, with windows between bold edges, folded over stiff board.
+"""The wrap gauge: a card to wind warp and weft round, folded over stiff board, with windows between bold edges.
 
-x runs along the card from its left edge, y up from the fold; the front lies below the fold, the back above it. A bold
-edge lies outside its window: the window is what is free between two inks. Nothing is measured on the back.
+On usual paper the card and how it is wound make one part. On small paper they are two, and the card is as large as the
+paper allows; its windows are always true.
 """
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Iterator
+from dataclasses import replace
+from typing import NamedTuple
 
 from layout.drawing.metrics import FontMetrics
 from layout.drawing.pens import Pen
-from layout.drawing.shapes import Point, Shape, Text, cross, filled, line, rectangle
+from layout.drawing.shapes import Box, Placing, Point, Shape, Text, cross, rectangle
 from layout.drawing.sheet import Part
-from layout.drawing.typeset import LEAD, LEADING, SMALL, centred, left, wrap
+from layout.drawing.signs import scissors
+from layout.drawing.typeset import FIGURE, LEAD, SMALL, is_tall, leading, wrap
+from layout.messages.catalogue import Catalogue
 from layout.messages.english import ENGLISH
-from layout.messages.roles import Gauge
-from layout.parts.gauge_table import GaugeTable, gauge_table
+from layout.messages.roles import Gauge, SheetName
+from layout.parts.gauge_back import Names, back_of
+from layout.parts.gauge_form import (
+    FIVE_CM,
+    INCH,
+    TWO_INCHES,
+    Form,
+    edges_of,
+    fold_of,
+    ground_of,
+    narrow_form,
+    notches_of,
+    wide_form,
+)
+from layout.parts.gauge_pictures import Hanging, double_arrow, how_to_wind, sentences, signs_of
+from layout.parts.gauge_table import GaugeTable, gauge_table, pairs_of, window_of
 from layout.plan import Plan
+from layout.values.units import say_length
 
-LENGTH, HEIGHT = 89.0, 40.0
-"""The finished card in mm: it goes into any kit box, and unfolded on any sheet that may be asked for."""
+NAME, HOW = "wrap-gauge", "gauge-how"
 
-_MARGIN, _GAP, _INK = 3.0, 4.0, Pen.EDGE.ink.width
-_INCH = _MARGIN + _INK
-_TWO_INCH = _INCH + 25.4 + _INK + _GAP + _INK
-TOP = ((_INCH, 25.4, "1 in"), (_TWO_INCH, 50.8, "2 in"))
-BOTTOM = ((_TWO_INCH, 50.0, "5 cm"),)
-"""Windows at the fold and at the lower edge: where each begins, how wide it is, its label. 2 in and 5 cm begin on one
-line, so that one wrapping gives both counts."""
 
-_EDGE, _LABEL, _SLIT, _SLIT_UP = 9.0, 6.6, 7.5, 11.0
-_FIRST_LINE, _CORNER, _ARM = 14.2, 0.8, 0.5
-_NAMES, _HEADS, _RULE, _ROWS, _ROW = 33.4, (27.4, 23.8), 22.6, 19.3, 3.5
-_COUNTS, _TABLE = 16.0, LENGTH - 2 * _MARGIN
+_LIES = 203.9  # the width of a field of 160 mm with its furniture
+_HALF, _LOW_HALF, _LOWEST_HALF = 44.0, 34.0, 31.0
+_CORNER, _ARM, _PAST, _OUTSIDE, _WHITE, _BETWEEN = 0.8, 0.5, 1.95, 2.0, 7.0, 6.0
+_UNDER = 1.5  # from the last words to the crosses of their sheet
+_ABOVE = 4.0  # more white over the card, where there is room
+_FURNITURE = 43.9 + 2 * _CORNER  # both gutters, and the crosses
+_LABEL, _ARROW, _SAID, _OFF_INK = 0.557, 0.432, 0.307, 0.5
+_SCISSORS = 0.6
+
+
+class _Said(NamedTuple):
+    """What a gauge says of its kit: the table, the yarns and the sett; without a kit the table alone."""
+
+    table: GaugeTable
+    names: Names
+    kit: str
+    words: Catalogue
 
 
 def wrap_gauge(plan: Plan, metrics: FontMetrics) -> Part:
-    """The card of a kit, unfolded."""
-    return wrap_gauge_of(gauge_table(plan), metrics)
+    """The gauge of a kit on usual paper: the card, unfolded, and how it is wound under it."""
+    return _whole(_said_of(plan), _purpose(plan), metrics)
 
 
-def wrap_gauge_of(table: GaugeTable, metrics: FontMetrics) -> Part:
-    """The card with this table, unfolded."""
-    datum = (
-        Point(_CORNER, _CORNER - HEIGHT),
-        Point(LENGTH - _CORNER, _CORNER - HEIGHT),
-        Point(_CORNER, HEIGHT - _CORNER),
+def card_alone(plan: Plan, metrics: FontMetrics, *, low: bool = False) -> Part:
+    """The card of a kit on small paper; in its `low` form it takes less room."""
+    said = _said_of(plan)
+    if lies_on(plan):
+        form = wide_form(_LOWEST_HALF if low else _LOW_HALF)
+        return _part(NAME, said, _purpose(plan), _card(form, said, metrics, outside=False))
+    card = _card(narrow_form(), said, metrics, outside=not low)
+    return _part(NAME, said, _purpose(plan), card, steps=_steps(said.words))
+
+
+def winding_alone(plan: Plan, metrics: FontMetrics, *, low: bool = False) -> Part:
+    """How the card of a kit is wound, on a sheet of its own; in its `low` form without pictures."""
+    said, lies = _said_of(plan), lies_on(plan)
+    how = _how(said, plan.kit.paper.width - _FURNITURE, metrics, pictures=not low)
+    right, foot = plan.kit.paper.width - _FURNITURE, -how.high - _UNDER
+    datum = Point(0, foot), Point(right, foot), Point(right, 0)
+    drawn = _Drawn((*how.shapes, *_crosses(datum)), datum, (-_CORNER, foot - _CORNER, right + _CORNER, _CORNER))
+    return replace(_part(HOW, said, _purpose(plan), drawn, _steps(said.words) if lies else ()), measured=False)
+
+
+def lies_on(plan: Plan) -> bool:
+    """Whether small paper is so wide that the windows stand in one row; how the card is made then has no room there."""
+    return plan.kit.paper.width >= _LIES
+
+
+def wrap_gauge_of(table: GaugeTable, purpose: str, metrics: FontMetrics) -> Part:
+    """The gauge with this table, for any kit."""
+    return _whole(_Said(table, Names(), "", ENGLISH), purpose, metrics)
+
+
+def _said_of(plan: Plan) -> _Said:
+    table, words, kit = gauge_table(plan), plan.words, plan.kit
+    window = window_of(plan.warp.sett.unit)
+    others = [each for each in (INCH, TWO_INCHES, FIVE_CM) if each.mm != window.mm]
+    one, other = (say_length(each, words) for each in others)
+    first, second = (pairs_of(plan, each) for each in others)
+    more = words.say(Gauge.OTHERS, one=one, first=first, other=other, second=second)
+    own = table.own_row is not None
+    values = {"pairs": pairs_of(plan), "window": table.over, "sett": plan.sett_words}
+    return _Said(table, Names(kit.warp, kit.weft, more), words.say(Gauge.THIS_KIT, **values) if own else "", words)
+
+
+def _purpose(plan: Plan) -> str:
+    return plan.words.say(SheetName.PURPOSE_WRAP_GAUGE)
+
+
+def _steps(words: Catalogue) -> tuple[str, ...]:
+    return tuple(map(words.say, (Gauge.STEP_CUT, Gauge.STEP_NOTCHES, Gauge.STEP_WIND, Gauge.STEP_COUNT)))
+
+
+class _Drawn(NamedTuple):
+    """Shapes, where their crosses stand, and the box of it all."""
+
+    shapes: tuple[Shape, ...]
+    datum: tuple[Point, Point, Point]
+    box: Box
+
+
+def _whole(said: _Said, purpose: str, metrics: FontMetrics) -> Part:
+    form = wide_form(_HALF)
+    card = _card(form, said, metrics, outside=True)
+    how, foot = _how(said, form.length, metrics), card.box[1] - _WHITE
+    shapes = (*card.shapes, *Placing(0, 0, foot).shapes(how.shapes))
+    left, _, right, top = card.box
+    return _part(
+        NAME,
+        said,
+        purpose,
+        _Drawn(shapes, card.datum, (left, foot - how.high, right, top + _ABOVE)),
+        _steps(said.words),
     )
-    shapes: list[Shape] = [rectangle(0, -HEIGHT, LENGTH, HEIGHT, Pen.CUT)]
-    shapes.append(line(Point(0, 0), Point(LENGTH, 0), Pen.FOLD))
-    shapes += [hair for point in datum for hair in cross(point, _ARM, Pen.REGISTER)]
-    shapes += [*_windows(TOP, 0.0, -1, metrics), *_windows(BOTTOM, -HEIGHT, 1, metrics), *_slits()]
-    shapes += [left(words, SMALL, Point(_MARGIN, y)) for words, y in _instructions(metrics)]
-    shapes.append(left(ENGLISH.say(Gauge.TITLE), LEAD, Point(_MARGIN, _LABEL - HEIGHT)))
-    shapes += [*_names(metrics), *_table(table, metrics)]
-    box = (0.0, -HEIGHT, LENGTH, HEIGHT)
-    return Part(
-        "wrap-gauge", ENGLISH.say(Gauge.TITLE), tuple(shapes), datum, box, (ENGLISH.say(Gauge.NOTE),), whole=True
-    )
 
 
-def _windows(windows: Sequence[tuple[float, float, str]], edge: float, way: int, metrics: FontMetrics) -> list[Shape]:
-    """Bold edges from the long edge at y = `edge` inward (`way` +1 up, -1 down), and the label between them."""
-    shapes: list[Shape] = []
-    for start, wide, label in windows:
-        sides = (start - _INK / 2, start + wide + _INK / 2)
-        shapes += [line(Point(x, edge), Point(x, edge + way * _EDGE), Pen.EDGE) for x in sides]
-        baseline = edge + way * _LABEL - (metrics.cap * LEAD if way < 0 else 0.0)
-        shapes.append(centred(label, LEAD, Point(start + wide / 2, baseline), metrics))
-    return shapes
+def _part(name: str, said: _Said, purpose: str, drawn: _Drawn, steps: tuple[str, ...] = ()) -> Part:
+    title = said.words.say(SheetName.NAME_WRAP_GAUGE)
+    return Part(name, title, drawn.shapes, drawn.datum, drawn.box, whole=True, purpose=purpose, steps=steps)
 
 
-def _slits() -> list[Shape]:
-    """Cuts that hold the tails: between the windows from both long edges, and beside them from both short edges."""
-    between = _TWO_INCH - _INK - _GAP / 2
-    upright = [line(Point(between, y), Point(between, y + way * _SLIT), Pen.CUT) for y, way in ((0, -1), (-HEIGHT, 1))]
-    level = [
-        line(Point(x, y), Point(x + way * _SLIT, y), Pen.CUT)
-        for y in (-_SLIT_UP, _SLIT_UP - HEIGHT)
-        for x, way in ((0.0, 1), (LENGTH, -1))
+def _card(form: Form, said: _Said, metrics: FontMetrics, *, outside: bool) -> _Drawn:
+    """The card with its fold at y = 0; `outside` with words over and under it."""
+    length, half = form.length, form.half
+    datum = Point(_CORNER, _CORNER - half), Point(length - _CORNER, _CORNER - half), Point(_CORNER, half - _CORNER)
+    shapes: list[Shape] = [*ground_of(form), rectangle(0, -half, length, half, Pen.CUT), *fold_of(form)]
+    shapes += [*edges_of(form), *notches_of(form), *_labels(form, said, metrics)]
+    shapes += [*scissors(Point(length, half * _SCISSORS), -90), *_crosses(datum)]
+    shapes += back_of(form, said.table, said.names, said.words, metrics)
+    low = high = half
+    if outside:
+        words, low, high = _outside(form, said.words, metrics)
+        shapes += words
+    return _Drawn(tuple(shapes), datum, (-_PAST, -low, length + _PAST, high))
+
+
+def _crosses(datum: Iterable[Point]) -> list[Shape]:
+    return [hair for point in datum for hair in cross(point, _ARM, Pen.REGISTER)]
+
+
+def _labels(form: Form, said: _Said, metrics: FontMetrics) -> Iterator[Shape]:
+    """The name of each window in it, a line from ink to ink, and which of them the table is for."""
+    for window in form.windows:
+        label = say_length(window.length, said.words)
+        middle, high = (window.start + window.stop) / 2, window.high + window.low
+        wide = metrics.width(label, FIGURE, Pen.STRONG)
+        base, arrow, beneath = (high * share for share in (_LABEL, _ARROW, _SAID))
+        if not form.wide:  # half as high: the words go beyond the line, towards the middle of the card
+            centre = high / 2
+            base, arrow = centre - metrics.cap * FIGURE / 2 + 1.2, centre - 3.2
+            beneath = window.high + 3.0 if window.low < form.half / 2 else window.low - 4.6
+        yield Text(Point(middle - wide / 2, base), FIGURE, label, pen=Pen.STRONG)
+        yield from double_arrow(window.start + _OFF_INK, window.stop - _OFF_INK, arrow)
+        if label == said.table.over:
+            words = said.words.say(Gauge.OF_TABLE)
+            yield Text(Point(middle - metrics.width(words, SMALL) / 2, beneath), SMALL, words)
+
+
+def _outside(form: Form, words: Catalogue, metrics: FontMetrics) -> tuple[list[Shape], float, float]:
+    """What the two halves are, and how the card is turned; how far these words reach below and above the fold."""
+    up, down = form.half + _OUTSIDE, -form.half - _OUTSIDE - metrics.ascent * SMALL
+    back, turn = words.say(Gauge.BACK), words.say(Gauge.TURN)
+    shapes: list[Shape] = [
+        Text(Point(0, up), SMALL, words.say(Gauge.FRONT), pen=Pen.STRONG),
+        Text(Point(0, down), SMALL, back, pen=Pen.STRONG),
     ]
-    return [*upright, *level]
+    room = form.length - metrics.width(back, SMALL, Pen.STRONG) - 4
+    rows = wrap(turn, SMALL, room, metrics)
+    y = down
+    for k, row in enumerate(rows):
+        y -= leading(SMALL, tall=is_tall(row)) if k else 0.0
+        shapes.append(Text(Point(form.length - metrics.width(row, SMALL), y), SMALL, row))
+    return shapes, -y - metrics.descent * SMALL, up + metrics.ascent * SMALL
 
 
-def _instructions(metrics: FontMetrics) -> list[tuple[str, float]]:
-    """Each line of how to wrap and count, and how high it stands."""
-    said = map(ENGLISH.say, (Gauge.WIND, Gauge.COUNT, Gauge.ALONE))
-    lines = [line for one in said for line in wrap(one, SMALL, LENGTH - 2 * _MARGIN, metrics)]
-    return [(words, -_FIRST_LINE - k * LEADING * SMALL) for k, words in enumerate(lines)]
-
-
-def _names(metrics: FontMetrics) -> list[Shape]:
-    """Lines to write the names of the yarns on."""
+def _how(said: _Said, width: float, metrics: FontMetrics, *, pictures: bool = True) -> Hanging:
+    """Pictures, signs, what the kit has, what is done with one yarn alone, and the caution: downward from y = 0."""
+    words = said.words
+    last = ((said.kit, LEAD), (words.say(Gauge.ALONE), SMALL), (words.say(Gauge.CAUTION), SMALL))
     shapes: list[Shape] = []
-    half = LENGTH / 2
-    names = (Gauge.WARP, _MARGIN, half - 2), (Gauge.WEFT, half + 2, LENGTH - _MARGIN)
-    for role, start, stop in names:
-        word = ENGLISH.say(role)
-        shapes.append(left(word, SMALL, Point(start, _NAMES)))
-        begin = start + metrics.width(word, SMALL) + 1.5
-        shapes.append(line(Point(begin, _NAMES), Point(stop, _NAMES), Pen.HELP))
-    return shapes
-
-
-def _table(table: GaugeTable, metrics: FontMetrics) -> list[Shape]:
-    """Counts down the left, then sett and winds for every unit; the kit's own unit stands on a tint."""
-    group = (_TABLE - _COUNTS) / len(table.units)
-    starts = [_MARGIN + _COUNTS + k * group for k in range(len(table.units))]
-    middles = [_MARGIN + _COUNTS / 2, *(start + group * part for start in starts for part in (0.27, 0.73))]
-    own = starts[table.own]
-    corners = ((own, 0.8), (own + group, 0.8), (own + group, _HEADS[0] + 3.2), (own, _HEADS[0] + 3.2))
-    shapes: list[Shape] = [filled([Point(*corner) for corner in corners], Pen.TINT)]
-    shapes.append(line(Point(_MARGIN, _RULE), Point(LENGTH - _MARGIN, _RULE), Pen.HELP))
-
-    def row(words: Sequence[str], xs: Sequence[float], y: float) -> list[Text]:
-        return [centred(word, SMALL, Point(x, y), metrics) for word, x in zip(words, xs, strict=True)]
-
-    pairs, window = ENGLISH.say(Gauge.PAIRS, window=table.over).split("\n")
-    shapes += row(
-        [pairs, *(ENGLISH.say(Gauge.TO_UNIT, unit=unit) for unit in table.units)],
-        [middles[0], *(s + group / 2 for s in starts)],
-        _HEADS[0],
-    )
-    shapes += row([window, *table.heads * len(table.units)], middles, _HEADS[1])
-    for k, fields in enumerate(table.rows):
-        shapes += row(fields, middles, _ROWS - k * _ROW)
-    return shapes
+    y = 0.0
+    for part in (
+        *((how_to_wind(width, words, metrics),) if pictures else ()),
+        signs_of(width, words, metrics),
+        sentences([each for each in last if each[0]], width, metrics),
+    ):
+        shapes += Placing(0, 0, y).shapes(part.shapes)
+        y -= part.high + _BETWEEN
+    return Hanging(tuple(shapes), -y - _BETWEEN)

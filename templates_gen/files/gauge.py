@@ -15,7 +15,7 @@ from layout.kit.ends import counted_by
 from layout.kit.kit import Paper
 from layout.kit.paper_size import named_size
 from layout.messages.english import ENGLISH
-from layout.messages.roles import Gauge
+from layout.messages.roles import Gauge, SheetName
 from layout.paper.head import Head
 from layout.paper.sheets import sheet_alone
 from layout.paper.steps import place_of
@@ -67,8 +67,8 @@ def make_gauge(
 
 def _outputs(asked: GaugeAsked, metrics: FontMetrics) -> Iterator[Output]:
     table = any_table(asked.unit, counted_by(asked.ends))
-    part = wrap_gauge_of(table, metrics)
-    head = Head(place_of(part.name).tile, part.title, part.purpose, ENGLISH.say(Gauge.ANY, window=table.over), "", "")
+    part = wrap_gauge_of(table, ENGLISH.say(Gauge.ANY, window=table.over), metrics)
+    head = Head(place_of(part.name).tile, part.title, part.purpose, "", "", "")
     paper = Paper(named_size("common"))
     (modules,) = codes_for(_about(asked, _PAPER), paper, 1)
     printed = sheet_alone(part, paper, head, ENGLISH, metrics, modules)
@@ -85,7 +85,7 @@ def _output(asked: GaugeAsked, file: str, sheet: Sheet, laid: tuple[Piece, ...],
 
 def _about(asked: GaugeAsked, file: str) -> About:
     values = {"file": file, "gauge": {"unit": exact_length(asked.unit), "ends": asked.ends}}
-    return About(ENGLISH.say(Gauge.TITLE), json.dumps(values, separators=(",", ":")))
+    return About(ENGLISH.say(SheetName.NAME_WRAP_GAUGE), json.dumps(values, separators=(",", ":")))
 
 
 def findings(asked: GaugeAsked, output: Output, found: Document) -> Findings:

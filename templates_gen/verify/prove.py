@@ -31,6 +31,7 @@ PROOFS: Mapping[str, Callable[..., Findings]] = {
     "spacing-near": prove_guide,
     "spacing-far": prove_guide,
     "wrap-gauge": prove_gauge,
+    "gauge-how": prove_gauge,
     "frame-check": prove_frame_check,
     "pull-check": prove_frame_check,
     "weaving-grid": prove_grid,

@@ -14,6 +14,7 @@ from layout.kit.kit import Kit
 from templates_gen.messages.roles.proof import Whole
 from templates_gen.verify.finding import Finding, finding
 from templates_gen.verify.printed.check_words import checks_are_two
+from templates_gen.verify.printed.gauge_words import gauge_is_two
 from templates_gen.verify.printed.winding_words import is_small
 from templates_gen.verify.whole_boards import boards_lacking, copies, is_of_boards
 from templates_gen.verify.whole_cut import FOR_CUTTERS, cut_files, cut_lacking
@@ -52,13 +53,18 @@ def _heading_rows(kit: Kit) -> tuple[str, ...]:
     return ("heading-rows",) if is_small(kit) else ()
 
 
+def _how_to_wind(kit: Kit) -> tuple[str, ...]:
+    """On small paper the wrap gauge has a second part."""
+    return ("gauge-how",) if gauge_is_two(kit) else ()
+
+
 WHOLE: Mapping[str, WantedFile] = {
     "start-here": WantedFile(("start-here",), (), lambda kit: kit.paper.use == "download", always_in_kit=True),
     "winding": WantedFile(("winding",), more=_heading_rows),
     "strip-near": WantedFile(("strip-near",)),
     "strip-far": WantedFile(("strip-far",)),
     "spacing-guide": WantedFile(("spacing-near", "spacing-far")),
-    "wrap-gauge": WantedFile(("wrap-gauge",)),
+    "wrap-gauge": WantedFile(("wrap-gauge",), more=_how_to_wind),
     "frame-check": WantedFile(("frame-check",), ("pdf",), more=_pull_check),
     "weaving-grid": WantedFile(("weaving-grid",), in_kit=False, may=True),
 }

@@ -16,7 +16,12 @@ def window_of(unit: Length) -> tuple[Fraction, str]:
 
 def most_pairs(kit: Kit, unit: Length) -> int:
     """The most pairs that the sett of a kit holds in the window, found by trying one more after another."""
-    window, fitting = window_of(unit)[0], 0
+    return pairs_in(kit, window_of(unit)[0])
+
+
+def pairs_in(kit: Kit, window: Fraction) -> int:
+    """The same in a window of so many mm."""
+    fitting = 0
     while (fitting + 1) / window <= _measured(kit):
         fitting += 1
     return fitting

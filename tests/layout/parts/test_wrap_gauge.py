@@ -1,10 +1,10 @@
 from __future__ import annotations
 
-import math
 from fractions import Fraction
 
 import pytest
 import shapely
+import shapely.affinity
 from golden import listed, matches
 from hypothesis import given
 from hypothesis import strategies as st
@@ -14,8 +14,9 @@ from layout.drawing.pens import Pen
 from layout.drawing.shapes import Curve, Text
 from layout.drawing.sheet import Part
 from layout.paper.sheets import lay as laying
+from layout.parts.gauge_form import narrow_form, wide_form
 from layout.parts.gauge_table import ROWS, gauge_table, neighbours
-from layout.parts.wrap_gauge import HEIGHT, LENGTH, wrap_gauge
+from layout.parts.wrap_gauge import card_alone, wrap_gauge
 from layout.products import PRODUCTS
 from layout.values.units import read_length
 
@@ -28,10 +29,27 @@ def gauge(changes: dict[str, object]) -> Part:
     return wrap_gauge(plan_of(changes), font_metrics())
 
 
-def edges(part: Part, y: float) -> list[float]:
-    """The x of every bold edge that reaches the long edge at `y`, left to right."""
-    paths = [each for each in part.shapes if isinstance(each, Curve) and each.pen is Pen.EDGE]
-    return sorted(path.start.x for path in paths if path.start.y == y)
+def paths(part: Part, pen: Pen) -> list[Curve]:
+    """Every path of a pen."""
+    return [each for each in part.shapes if isinstance(each, Curve) and each.pen is pen]
+
+
+SMALL: dict[str, dict[str, object]] = {
+    "roomy": {},
+    "narrow": {"paper.size": "148 x 210 mm"},
+    "lying": {"paper.size": "210 x 148 mm"},
+}
+
+
+def card(paper: str, *, low: bool = False) -> Part:
+    """The card of a kit as a kind of paper has it."""
+    planned = plan_of(CM | SMALL[paper])
+    return card_alone(planned, font_metrics(), low=low) if SMALL[paper] else wrap_gauge(planned, font_metrics())
+
+
+CARDS = pytest.mark.parametrize(
+    ("paper", "low"), [("roomy", False), *((size, low) for size in ("narrow", "lying") for low in (False, True))]
+)
 
 
 @pytest.mark.parametrize(("name", "changes"), [("wrap-gauge-cm", CM), ("wrap-gauge-inch", INCH)])
@@ -40,32 +58,49 @@ def test_golden_gauges(name: str, changes: dict[str, object]) -> None:
     assert matches(name, listed(gauge(changes)))
 
 
-def test_windows_lie_between_the_inks() -> None:
-    """With the ink of 0.9 mm laid round each edge by shapely, 25.4, 50.8 and 50 mm are left free."""
-    part = gauge(CM)
-    for y, wanted in ((0.0, (25.4, 50.8)), (-HEIGHT, (50.0,))):
-        inks = [shapely.LineString([(x, 0), (x, 9)]).buffer(0.9 / 2, cap_style="flat") for x in edges(part, y)]
-        free = [one.distance(other) for one, other in zip(inks[0::2], inks[1::2], strict=True)]
-        assert free == pytest.approx(wanted, abs=1e-9)
+@CARDS
+def test_windows_lie_between_the_inks(paper: str, low: bool) -> None:
+    """With the ink of 0.9 mm laid round each edge by shapely, 25.4, 50.8 and 50 mm are left free on any paper."""
+    bold = sorted(paths(card(paper, low=low), Pen.EDGE), key=lambda path: (path.start.y, path.start.x))
+    inks = [shapely.LineString(path.points()).buffer(0.9 / 2, cap_style="flat") for path in bold]
+    free = [one.distance(other) for one, other in zip(inks[0::2], inks[1::2], strict=True)]
+    assert free == pytest.approx([25.4, 50.8, 50.0], abs=1e-9)
+
+
+@CARDS
+def test_the_folded_card_has_its_notches_on_one_another(paper: str, low: bool) -> None:
+    """Folded by shapely's mirror: every cut in the front lies on the same cut in the back."""
+    cuts = [path for path in paths(card(paper, low=low), Pen.CUT) if len(path.points()) in (3, 4)]
+    lines = [shapely.LineString([*path.points(), *([path.start] if path.closed else [])]) for path in cuts]
+    whole = shapely.union_all(lines)
+    mirrored = shapely.affinity.scale(whole, 1, -1, origin=(0, 0))
+    assert whole.hausdorff_distance(mirrored) < 1e-9
+
+
+@CARDS
+def test_every_bold_edge_leads_from_a_notch(paper: str, low: bool) -> None:
+    """The yarn that a notch holds lies along the bold line: they share a point, and all notches hold one."""
+    part = card(paper, low=low)
+    bold = shapely.union_all([shapely.LineString(path.points()) for path in paths(part, Pen.EDGE)])
+    vees = [path for path in paths(part, Pen.CUT) if len(path.points()) == 3]
+    diamonds = [path for path in paths(part, Pen.CUT) if path.closed and path.start.x == path.points()[2].x]
+    front = [path.points() for path in (*diamonds, *(each for each in vees if each.start.y > 0))]
+    assert len(front) >= len(paths(part, Pen.EDGE))
+    assert all(min(bold.distance(shapely.Point(point)) for point in points) < 1e-9 for points in front)
 
 
 def test_two_inches_and_five_centimetres_begin_on_one_line() -> None:
-    """Yarn that is wound straight up from there is counted at both long edges."""
-    part = gauge(CM)
-    assert edges(part, 0.0)[2] == edges(part, -HEIGHT)[0]
+    """On a narrow card yarn that is wound straight up from there is counted in both."""
+    _, two, five = narrow_form().windows
+    assert two.start == five.start
 
 
-def test_slits_reach_the_edges_and_keep_off_the_ink() -> None:
-    """Six slits begin at an edge of the card or at the fold, and none comes within 1.5 mm of a bold edge's middle."""
-    part = gauge(CM)
-    paths = [each for each in part.shapes if isinstance(each, Curve)]
-    slits = [each for each in paths if each.pen is Pen.CUT and not each.closed]
-    bold = [shapely.LineString(each.points()) for each in paths if each.pen is Pen.EDGE]
-    assert len(slits) == 6
-    for slit in slits:
-        assert slit.start.x in (0, LENGTH) or slit.start.y in (0, -HEIGHT)
-        assert math.dist(*slit.points()) == 7.5
-        assert min(shapely.LineString(slit.points()).distance(edge) for edge in bold) > 1.5
+@pytest.mark.parametrize("half", [44.0, 34.0, 31.0])
+def test_the_windows_stand_evenly_on_the_wide_card(half: float) -> None:
+    """By hand: 166 less 126.2 of windows and 5.4 of ink leaves four spaces of 8.6 mm."""
+    form = wide_form(half)
+    assert [window.start for window in form.windows] == pytest.approx([9.5, 45.3, 106.5])
+    assert form.length - form.windows[-1].stop == pytest.approx(9.5)
 
 
 def test_table_by_hand() -> None:
@@ -151,13 +186,33 @@ def test_a_count_too_small_for_a_wind_is_a_dash() -> None:
 
 
 def test_the_card_says_how() -> None:
-    """How a pair and how one yarn are wrapped, both blank names, every window's label; all above the label below."""
-    words = [shape.words for shape in gauge(CM).shapes if isinstance(shape, Text)]
-    assert {"Warp", "Weft", "1 in", "2 in", "5 cm", "Wrap gauge"} <= set(words)
-    keys = ("weft first", "not squeezed", "is not counted", "until the window takes no more")
-    assert sum(any(key in said for said in words) for key in keys) == len(keys)
-    lines = [shape.at.y for shape in gauge(CM).shapes if isinstance(shape, Text) and shape.at.x == 3]
-    assert len([y for y in lines if -29 < y < -12]) == len(keys)  # inside both slits of a short edge
+    """Both yarns, every window's label, what is done in four steps, three pictures with their letters, the caution."""
+    part = gauge(CM)
+    words = {shape.words for shape in part.shapes if isinstance(shape, Text)}
+    assert {"Warp", "Weft", "1 in", "2 in", "5 cm", "seine twine 12/6", "a", "b", "c", "How to wind"} <= words
+    assert "This kit: 13 pairs in 5 cm, so 2.5 ends per cm, 5 winds to 4 cm." in words
+    assert any("Blades are not for children" in each for each in words)
+    assert len(part.steps) == 4
+
+
+def test_the_kits_own_row_is_the_one_that_gives_its_sett() -> None:
+    """13 pairs in 5 cm are counted in row 13; a sett that was given, or taken as measured, follows from no row."""
+    table = gauge_table(plan_of(CM))
+    assert table.own_row is not None
+    assert table.rows[table.own_row][0] == "13"
+    assert gauge_table(plan_of({"sett.given": "7/3 ends/cm"})).own_row is None
+    measured = {"sett": {"readings": [{"pairs": 11, "window": "4 cm"}], "as_measured": True}}
+    assert gauge_table(plan_of(measured)).own_row is None
+
+
+@given(st.integers(12, 60), st.sampled_from(["1 in", "2 in", "4 cm", "5 cm"]))
+def test_the_box_holds_the_sett_that_the_kit_has(pairs: int, window: str) -> None:
+    """Where a row is picked out, the fields in the kit's column are its sett and its winds."""
+    planned = plan_of({"sett": {"readings": [{"pairs": pairs, "window": window}]}, "weaving.width": "30 cm"})
+    table, sett = gauge_table(planned), planned.warp.sett
+    if table.own_row is not None:
+        _, *fields = table.rows[table.own_row]
+        assert fields[2 * table.own + 1] == f"{float(sett.per_unit):g}"
 
 
 @pytest.mark.parametrize("lay", ["auto", "straight", "diagonal", "tiles"])
@@ -165,6 +220,15 @@ def test_the_card_says_how() -> None:
 def test_the_card_lies_straight_whatever_the_kit_says(size: str, lay: str) -> None:
     """It lies whole and straight on the smallest sheet, however long parts are to be laid."""
     planned = plan_of({"paper.size": size, "paper.lay": lay})
-    (build,) = PRODUCTS["wrap-gauge"].builds(planned, font_metrics())
-    ((piece,),) = laying(planned, build, font_metrics()).sheets
-    assert piece.placing.degrees in (0, 90)
+    for build in PRODUCTS["wrap-gauge"].builds(planned, font_metrics()):
+        ((piece,),) = laying(planned, build, font_metrics()).sheets
+        assert piece.placing.degrees in (0, 90)
+
+
+@pytest.mark.parametrize("size", ["148 x 210 mm", "210 x 148 mm", "203 x 210 mm", "204 x 245 mm", "300 x 150 mm"])
+@pytest.mark.parametrize("name", ["W" * 40, "Heron frame"])
+def test_small_paper_holds_the_card(size: str, name: str) -> None:
+    """On every paper that a kit may ask for, a long name or a short one, the card and how it is wound find room."""
+    planned = plan_of({"paper.size": size, "name": name})
+    builds = PRODUCTS["wrap-gauge"].builds(planned, font_metrics())
+    assert [laying(planned, build, font_metrics()).part.name for build in builds] == ["wrap-gauge", "gauge-how"]

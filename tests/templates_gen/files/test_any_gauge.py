@@ -15,6 +15,7 @@ import layout.parts.gauge_table as table_module
 import layout.parts.wrap_gauge as gauge_module
 import templates_gen.files.gauge as made_module
 from layout.kit.inputs import BY_KEY
+from layout.parts.gauge_form import Form
 from layout.parts.gauge_table import any_table
 from layout.sett.marking_units import SINGLY, WINDS
 from layout.values.units import read_length
@@ -63,13 +64,18 @@ def test_the_sheet_says_what_it_is_for(tmp_path: Path) -> None:
 
 
 def _shifted(patch: pytest.MonkeyPatch) -> None:
-    start, wide, label = gauge_module.TOP[0]
-    patch.setattr(gauge_module, "TOP", ((start, wide + 0.1, label), *gauge_module.TOP[1:]))
+    right = gauge_module.wide_form
+
+    def wrong(half: float) -> Form:
+        first, *others = right(half).windows
+        return right(half)._replace(windows=(first._replace(start=first.start + 0.1, low=first.low + 0.1), *others))
+
+    patch.setattr(gauge_module, "wide_form", wrong)
 
 
 def _other_head(patch: pytest.MonkeyPatch) -> None:
     right = made_module.Head
-    patch.setattr(made_module, "Head", lambda title, _, notes: right(title, (), notes))
+    patch.setattr(made_module, "Head", lambda tile, name, _, *others: right(tile, name, "For wool", *others))
 
 
 SPOILT: dict[str, Callable[[pytest.MonkeyPatch], None]] = {

@@ -4,19 +4,23 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import replace
+from fractions import Fraction
 from functools import cache
 
 import pytest
 from alarms import alarm_of
 from kits import NAILS, NOTCHED, PEGGED, kit_of
 
+import layout.parts.gauge_form as form_module
 import layout.parts.gauge_table as table_module
 import layout.parts.wrap_gauge as gauge_module
 import layout.products as products
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Curve, Placing, Point, Shape, Text
 from layout.drawing.sheet import Part
+from layout.parts.gauge_form import Form, Window
 from layout.plan import Plan, plan
+from layout.values.units import Length
 
 KITS: dict[str, dict[str, object]] = {
     "cm": {"sett": {"readings": [{"pairs": 13, "window": "5 cm"}]}},
@@ -54,20 +58,30 @@ def test_what_is_right_does_not_ring(name: str, form: str) -> None:
 Change = Callable[[list[Shape]], list[Shape]]
 
 
-def windows(top: object = None, bottom: object = None) -> Callable[[pytest.MonkeyPatch], None]:
+def windows(change: Callable[[list[Window]], list[Window]]) -> Callable[[pytest.MonkeyPatch], None]:
     """Other windows in the builder."""
 
     def apply(patch: pytest.MonkeyPatch) -> None:
-        patch.setattr(gauge_module, "TOP", top or gauge_module.TOP)
-        patch.setattr(gauge_module, "BOTTOM", bottom or gauge_module.BOTTOM)
+        right = gauge_module.wide_form
+
+        def wrong(half: float) -> Form:
+            form = right(half)
+            return form._replace(windows=tuple(change(list(form.windows))))
+
+        patch.setattr(gauge_module, "wide_form", wrong)
 
     return apply
 
 
-def wider(window: tuple[float, float, str], by: float, moved: float = 0.0, label: str = "") -> tuple[object, ...]:
+def wider(window: Window, by: float, moved: float = 0.0) -> Window:
     """A window that is `by` mm wider and `moved` to the right."""
-    start, wide, words = window
-    return (start + moved, wide + by, label or words)
+    length = Length(window.length.mm + Fraction(by), window.length.unit)
+    return window._replace(length=length, start=window.start + moved)
+
+
+def one_wider(which: int, by: float) -> Callable[[pytest.MonkeyPatch], None]:
+    """One of the windows is wider."""
+    return windows(lambda all_: [wider(each, by) if k == which else each for k, each in enumerate(all_)])
 
 
 def drawn(change: Change) -> Callable[[pytest.MonkeyPatch], None]:
@@ -80,8 +94,7 @@ def drawn(change: Change) -> Callable[[pytest.MonkeyPatch], None]:
             part = right(of, metrics)  # type: ignore[arg-type]
             return replace(part, shapes=tuple(change(list(part.shapes))))
 
-        builds = products._in_one_form(wrong)
-        patch.setitem(products.PRODUCTS, "wrap-gauge", products.PRODUCTS["wrap-gauge"]._replace(builds=builds))  # type: ignore[misc]
+        patch.setattr(products, "wrap_gauge", wrong)
 
     return apply
 
@@ -120,28 +133,54 @@ def words(old: str, new: str, which: int = 0) -> Callable[[pytest.MonkeyPatch], 
     return drawn(apply)
 
 
-ONE, TWO = gauge_module.TOP
-(FIVE,) = gauge_module.BOTTOM
+def notch(change: Callable[[Curve], Curve | None], which: int) -> Callable[[pytest.MonkeyPatch], None]:
+    """One notch changed, or left out: first those of the fold and the edges of the first bold line, and so on."""
+
+    def apply(shapes: list[Shape]) -> list[Shape]:
+        cuts = [k for k, shape in enumerate(shapes) if isinstance(shape, Curve) and shape.pen is Pen.CUT][1:]
+        old = shapes[cuts[which]]
+        assert isinstance(old, Curve)
+        new = change(old)
+        return [*shapes[: cuts[which]], *([new] if new else []), *shapes[cuts[which] + 1 :]]
+
+    return drawn(apply)
+
+
+def folds(change: Callable[[Curve], Curve]) -> Callable[[pytest.MonkeyPatch], None]:
+    """The fold elsewhere."""
+    return drawn(lambda shapes: [change(s) if isinstance(s, Curve) and s.pen is Pen.FOLD else s for s in shapes])
+
+
 LINES: dict[str, Callable[[pytest.MonkeyPatch], None]] = {
-    "1 in 0.05 mm narrow": windows((wider(ONE, -0.05), TWO)),
-    "2 in 0.05 mm narrow": windows((ONE, wider(TWO, -0.05))),
-    "5 cm 0.05 mm narrow": windows(bottom=(wider(FIVE, -0.05),)),
-    "5 cm 2 micrometres wide": windows(bottom=(wider(FIVE, 0.002),)),
-    "5 cm as wide as 2 in": windows(bottom=(wider(FIVE, 0.8),)),
-    "1 in and 2 in changed round": windows((wider(ONE, 25.4), wider(TWO, -25.4, 25.4))),
-    "a window missing": windows((ONE,)),
-    "a window more": windows(bottom=(FIVE, (5.0, 20.0, "2 cm"))),
-    "5 cm begins elsewhere": windows(bottom=(wider(FIVE, 0, 0.1),)),
-    "windows from middle to middle of the ink": lambda patch: patch.setattr(gauge_module, "_INK", 0.0),
-    "windows to the outer side of the ink": lambda patch: patch.setattr(gauge_module, "_INK", -0.7),
+    "1 in 0.05 mm narrow": one_wider(0, -0.05),
+    "2 in 0.05 mm narrow": one_wider(1, -0.05),
+    "5 cm 0.05 mm narrow": one_wider(2, -0.05),
+    "5 cm 2 micrometres wide": one_wider(2, 0.002),
+    "5 cm as wide as 2 in": one_wider(2, 0.8),
+    "1 in and 2 in changed round": windows(lambda w: [wider(w[0], 25.4), wider(w[1], -25.4, 25.4), w[2]]),
+    "a window missing": windows(lambda w: w[:2]),
+    "a window more": windows(lambda w: [*w, w[2]._replace(start=w[2].start + 2)]),
+    "windows from middle to middle of the ink": lambda patch: patch.setattr(form_module, "INK", 0.0),
+    "windows to the outer side of the ink": lambda patch: patch.setattr(form_module, "INK", -0.7),
     "a thin edge": edge(lambda path: path._replace(pen=Pen.TEN)),
-    "a grey edge": edge(lambda path: path._replace(pen=Pen.HELP), 3),
-    "a dashed edge": edge(lambda path: path._replace(pen=Pen.CUT), 5),
+    "an edge of the pen for helper lines": edge(lambda path: path._replace(pen=Pen.HELP), 3),
+    "an edge to be cut": edge(lambda path: path._replace(pen=Pen.CUT), 5),
     "an edge missing": edge(lambda _: None, 2),
     "an edge aside": edge(moved(0.002), 4),
-    "an edge that does not reach the fold": edge(moved(0, -0.5)),
-    "an edge that does not reach the cut": edge(moved(0, 0.5), 4),
+    "an edge off its notch": edge(moved(0, -0.5)),
+    "an edge off its notch above": edge(moved(0, 0.5), 4),
     "an edge that leans": edge(lambda path: path._replace(start=Point(path.start.x + 0.01, path.start.y)), 1),
+    "a notch in one layer only": notch(lambda _: None, 1),
+    "a notch of the fold in one layer only": notch(moved(0, 1), 0),
+    "a notch aside": notch(moved(0.01), 2),
+    "a notch missing at the fold": notch(lambda _: None, 0),
+    "a notch that does not reach the edge": notch(moved(0, -0.2), 1),
+    "a notch of another width": notch(lambda path: path._replace(start=Point(path.start.x - 0.2, path.start.y)), 1),
+    "the fold not in the middle": folds(moved(0, 0.01)),
+    "no fold": folds(lambda path: path._replace(pen=Pen.HELP)),
+    "no outline": drawn(
+        lambda shapes: [s for s in shapes if not (isinstance(s, Curve) and s.pen is Pen.CUT and s.start.x == 0)]
+    ),
 }
 
 
@@ -163,17 +202,32 @@ def _one_more_wind(patch: pytest.MonkeyPatch) -> None:
     patch.setattr(table_module, "offer", offer)
 
 
+def exchanged(shapes: list[Shape], one: str, other: str) -> list[Shape]:
+    """Two words each where the other stands."""
+    swap = {one: other, other: one}
+    return [s._replace(words=swap.get(s.words, s.words)) if isinstance(s, Text) else s for s in shapes]
+
+
+def without_row(shapes: list[Shape], count: str) -> list[Shape]:
+    """The table without the row of a count."""
+    (y,) = (s.at.y for s in shapes if isinstance(s, Text) and s.words == count)
+    return [s for s in shapes if not (isinstance(s, Text) and s.at.y == y)]
+
+
 WORDS: dict[str, Callable[[pytest.MonkeyPatch], None]] = {
     "a sett wrong": words("2.5", "2.6"),
-    "a number of winds wrong": words("5", "4", -1),
+    "a number of winds wrong": words("5", "4"),
     "a count wrong": words("13", "14"),
-    "a unit wrong": words("to 4 cm", "to 5 cm"),
-    "counted in another window": words("5 cm", "2 in", -1),
+    "a unit wrong": words("mark every 4 cm", "mark every 5 cm"),
+    "units exchanged": drawn(lambda shapes: exchanged(shapes, "mark every 2 cm", "mark every 5 cm")),
+    "counted in another window": words("pairs in the 5 cm", "pairs in the 2 in"),
     "ends for winds": words("winds", "ends", 1),
     "sett in another system": words("per cm", "epi", 1),
     "labels changed round": words("2 in", "5 cm"),
     "a label wrong": words("1 in", "2 in"),
-    "a row missing": drawn(lambda shapes: [s for s in shapes if not (isinstance(s, Text) and s.at.y == 19.3)]),
+    "a row missing": drawn(lambda shapes: without_row(shapes, "14")),
+    "the yarns exchanged": drawn(lambda shapes: exchanged(shapes, "seine twine 12/6", "three strands of wool")),
+    "the two halves exchanged": drawn(lambda shapes: exchanged(shapes, "Front", "Back")),
     "fewer rows": lambda patch: patch.setattr(table_module, "ROWS", 5),
     "rows of other counts": lambda patch: patch.setattr(table_module, "_BELOW", 1),
     "another rule for the sett": _one_more_wind,
