@@ -60,6 +60,15 @@ class About(NamedTuple):
             code = "en"
         return _TAGS.get(code, code) if isinstance(code, str) else _TAGS["en"]
 
+    @property
+    def colours(self) -> Mapping[str, str]:
+        """The colour of each operation, by the stock in the inputs; none where there is no stock."""
+        try:
+            colours = json.loads(self.inputs)["stock"]["colours"].items()
+        except (AttributeError, KeyError, TypeError, ValueError, RecursionError):
+            return {}
+        return {name: shown for name, shown in colours if isinstance(shown, str) and _COLOUR.fullmatch(shown)}
+
     def speaks(self, tag: str) -> bool:
         """Whether a tag means that language, whatever its region."""
         return tag.partition("-")[0].lower() == self.language.partition("-")[0].lower()

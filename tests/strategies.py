@@ -25,7 +25,7 @@ not_positive = st.sampled_from(_NOT_A_SIZE)
 _places = st.floats(min_value=-3000, max_value=3000)
 points = st.builds(Point, _places, _places)
 line_pens = st.sampled_from([pen for pen in Pen if not pen.ink.fills])
-solid_pens = st.sampled_from([pen for pen in Pen if pen.ink.fills and not pen.ink.words])
+solid_pens = st.sampled_from([pen for pen in Pen if pen.ink.fills and not (pen.ink.words or pen.ink.operation)])
 word_pens = st.sampled_from([pen for pen in Pen if pen.ink.words])
 angles = st.floats(min_value=-360, max_value=360)
 

@@ -25,7 +25,8 @@ class Ink:
     """How a pen leaves the house: `width` and `dash` (mm drawn, mm left out, ...) in mm, `grey` 0 black to 1 white.
 
     A `width` of 0 means that the pen fills a region instead of drawing a line. `words` are read, in the letters of
-    `face`; other pens draw areas and lines, and letters only as outlines.
+    `face`; other pens draw areas and lines, and letters only as outlines. The pen of an `operation` fills with the
+    colour that a shop's cutter knows it by, where a file can hold one.
     """
 
     width: float
@@ -33,6 +34,7 @@ class Ink:
     dash: tuple[float, ...] = ()
     face: Face = Face.REGULAR
     words: bool = False
+    operation: str = ""
 
     @property
     def fills(self) -> bool:
@@ -45,6 +47,9 @@ class Pen(Enum):
 
     TINT = "tint"  # bars, glue, notches, parts to cut: areas that mean something
     HELD = "held"  # the one piece of a map that the reader holds; a flap seen from its side
+    SWATCH_ENGRAVE = "swatch of engraving"  # the signs of a cutter's operations, in the colours of its files
+    SWATCH_SCORE = "swatch of scoring"
+    SWATCH_CUT = "swatch of cutting"
     GRID = "grid"  # single lines of a grid
     HELP = "help"  # leaders, rules, what is looked at and not measured
     RULE = "rule"  # check scales: outline and ticks
@@ -91,6 +96,9 @@ _BEHIND, _CENTRE = (1.2, 0.9), (2.4, 0.8, 0.6, 0.8)
 _INKS = {
     Pen.TINT: Ink(0, grey=0.9),
     Pen.HELD: Ink(0, grey=0.75),
+    Pen.SWATCH_ENGRAVE: Ink(0, grey=0.64, operation="engrave"),
+    Pen.SWATCH_SCORE: Ink(0, grey=0.47, operation="score"),
+    Pen.SWATCH_CUT: Ink(0, grey=0.2, operation="cut"),
     Pen.GRID: Ink(0.1),
     Pen.HELP: Ink(0.2),
     Pen.RULE: Ink(0.21),

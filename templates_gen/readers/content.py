@@ -32,17 +32,20 @@ def _look(width: float, grey: float, dash: Sequence[float]) -> tuple[float, ...]
 
 
 _LINE_PENS = {_look(pen.ink.width, pen.ink.grey, pen.ink.dash): pen for pen in Pen if not pen.ink.fills}
-_FILL_PENS = {pen.ink.grey: pen for pen in Pen if pen.ink.fills and not pen.ink.words}
+_FILL_PENS = {pen.ink.grey: pen for pen in Pen if pen.ink.fills and not (pen.ink.words or pen.ink.operation)}
+_SWATCHES = {pen.ink.operation: pen for pen in Pen if pen.ink.operation}
+_NO_GREY = -1.0  # what is set as a colour
 _WORD_PENS = {(pen.ink.grey, pen.ink.face): pen for pen in Pen if pen.ink.words}
 _WORD_GREYS = {grey for grey, _ in _WORD_PENS}
 
 
-def walked(content: bytes, fonts: Mapping[str, Font], most: int) -> tuple[Shape, ...]:
+def walked(content: bytes, fonts: Mapping[str, Font], colours: Mapping[str, str], most: int) -> tuple[Shape, ...]:
     """The shapes of one page in mm, in the order they are painted; `ReadError` for whatever is not ours.
 
-    `most` is how many instructions are read before the page is given up.
+    `colours` are those of a cutter's operations, which may fill their signs. `most` is how many instructions are read
+    before the page is given up.
     """
-    walk = _Walk(fonts)
+    walk = _Walk(fonts, colours)
     begun = _IDENTITY.match(content)
     for number, (operator, other, numbers) in enumerate(instructions(content[begun.end() :] if begun else content)):
         if number >= most:
@@ -59,8 +62,10 @@ def walked(content: bytes, fonts: Mapping[str, Font], most: int) -> tuple[Shape,
 class _Walk:
     """The state that a page's operators change, and the shapes they have painted so far."""
 
-    def __init__(self, fonts: Mapping[str, Font]) -> None:
+    def __init__(self, fonts: Mapping[str, Font], colours: Mapping[str, str]) -> None:
         self.fonts = fonts
+        self.swatches = {colours[name]: pen for name, pen in _SWATCHES.items() if name in colours}
+        self.colour = ""
         self.shapes: list[Shape] = []
         self.place = _PAGE
         self.width, self.line_grey, self.fill_grey = 1.0, 0.0, 0.0  # as every page begins
@@ -81,6 +86,14 @@ class _Walk:
 
     def set_fill_grey(self, _: bytes, numbers: Numbers) -> None:
         self.fill_grey = numbers[0]
+
+    def set_fill_colour(self, _: bytes, numbers: Numbers) -> None:
+        levels = [round(each * 255) for each in numbers]
+        exact = all(abs(each * 255 - level) < 0.01 for each, level in zip(numbers, levels, strict=True))
+        self.colour = "#" + "".join(f"{level:02x}" for level in levels)
+        if not exact or self.colour not in self.swatches:
+            raise ReadError(message(Page.NO_COLOUR, colour=" ".join(f"{each:g}" for each in numbers)))
+        self.fill_grey = _NO_GREY
 
     def set_dash(self, array: bytes, numbers: Numbers) -> None:
         if numbers[0] != 0:
@@ -135,7 +148,7 @@ class _Walk:
         self.place = _PAGE
 
     def fill(self, _: bytes, __: Numbers) -> None:
-        pen = _FILL_PENS.get(self.fill_grey)
+        pen = self.swatches[self.colour] if self.fill_grey == _NO_GREY else _FILL_PENS.get(self.fill_grey)
         if pen is None:
             raise ReadError(message(Page.NO_FILL, grey=self.fill_grey))
         if not all(closed for _, _, closed in self.subpaths):
@@ -197,6 +210,7 @@ _OPERATORS: dict[tuple[str, bytes], tuple[_Act, bytes, int]] = {
         (b"w", b"", 1, _Walk.set_width, [_PAGE]),
         (b"G", b"", 1, _Walk.set_line_grey, [_PAGE]),
         (b"g", b"", 1, _Walk.set_fill_grey, [_PAGE]),
+        (b"rg", b"", 3, _Walk.set_fill_colour, [_PAGE]),
         (b"d", b"[", 1, _Walk.set_dash, [_PAGE]),
         (b"m", b"", 2, _Walk.move, [_PAGE, _OPEN, _SHUT]),
         (b"l", b"", 2, _Walk.line, [_MOVED, _OPEN]),

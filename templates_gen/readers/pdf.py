@@ -78,7 +78,7 @@ def _read(file: PdfFile) -> tuple[Document, list[Page]]:
     about, tag = About(title, inputs), _text(catalog["/Lang"])
     if not about.speaks(tag):
         raise ReadError(message(Read.OTHER_LANGUAGE, found=shown(tag), wanted=about.language))
-    sheets, pages = _sheets(file, catalog["/Pages"], names)
+    sheets, pages = _sheets(file, catalog["/Pages"], names, about.colours)
     outline = outline_of(file, catalog, file.dictionary(catalog["/Pages"], _PAGES, Read.TREE)["/Kids"], _text)
     return Document(tuple(sheets), about._replace(outline=outline)), pages
 
@@ -93,7 +93,9 @@ def _text(found: object) -> str:
     raise ReadError(message(Read.INFORMATION))
 
 
-def _sheets(file: PdfFile, reference: Any, names: tuple[str, ...]) -> tuple[list[Sheet], list[Page]]:
+def _sheets(
+    file: PdfFile, reference: Any, names: tuple[str, ...], colours: Mapping[str, str]
+) -> tuple[list[Sheet], list[Page]]:
     """Every page, as a sheet and as it stands in the file; no two pages share what they show.
 
     Fonts are read once a file, by the number of their object.
@@ -116,16 +118,15 @@ def _sheets(file: PdfFile, reference: Any, names: tuple[str, ...]) -> tuple[list
     left = _MOST_SHAPES
     for name, page in zip(names, pages, strict=True):
         content = file.unpacked(page["/Contents"], _STREAM, Read.PAGE_CONTENT)
-        sheets.append(_sheet(file, name, page, fonts, content, left))
+        (width, height), own = _size(page["/MediaBox"]), _fonts(file, page, fonts)
+        sheets.append(Sheet(name, width * MM, height * MM, walked(content, own, colours, left)))
         read.append(Page(page["/MediaBox"], content))
         left -= len(sheets[-1].shapes)
     return sheets, read
 
 
-def _sheet(
-    file: PdfFile, name: str, page: Mapping[str, Any], known: dict[Reference, Font], content: bytes, most: int
-) -> Sheet:
-    width, height = _size(page["/MediaBox"])
+def _fonts(file: PdfFile, page: Mapping[str, Any], known: dict[Reference, Font]) -> dict[str, Font]:
+    """The fonts of a page by the names that it gives them; those that are `known` are not read again."""
     resources = file.dictionary(page["/Resources"], _RESOURCES, Read.RESOURCES)
     fonts = {}
     for own_name, reference in file.dictionary(resources["/Font"], None, Read.FONTS_OF).items():
@@ -136,7 +137,7 @@ def _sheet(
                 raise ReadError(message(Read.FONTS, most=_MOST_FONTS))
             known[reference] = font_of(file, reference)
         fonts[own_name[1:]] = known[reference]
-    return Sheet(name, width * MM, height * MM, walked(content, fonts, most))
+    return fonts
 
 
 def _size(box: Any) -> tuple[float, float]:

@@ -40,6 +40,9 @@ def write(sheets: Sequence[Sheet], about: About) -> bytes:
     from reportlab.pdfbase.pdfdoc import PDFString
 
     canvas = _canvas(about, packed(sheets, about))
+    colours = about.colours
+    if any(shape.pen.ink.operation not in {"", *colours} for sheet in sheets for shape in sheet.shapes):
+        raise LayoutError(message(Form.PDF_COLOURS))
     encoders = {face: encoder(canvas._doc, face) for face in Face}
     first_of = {entry.number: entry for entry in about.outline}
     for number, sheet in enumerate(sheets, 1):
@@ -47,7 +50,7 @@ def write(sheets: Sequence[Sheet], about: About) -> bytes:
         if entry := first_of.get(number):
             canvas.bookmarkPage(str(number))
             canvas.addOutlineEntry(PDFString(entry.title, enc="utf-16"), str(number))
-        canvas.addLiteral("\n".join(_operators(sheet.shapes, encoders)))
+        canvas.addLiteral("\n".join(_operators(sheet.shapes, encoders, colours)))
         canvas.showPage()
         _strip(canvas._doc.Pages.pages[-1])
     if about.outline:
@@ -94,11 +97,11 @@ def _points(mm: float) -> float:
     return round(points) if abs(points - round(points)) < 1e-6 else points
 
 
-def _operators(shapes: Sequence[Shape], encoders: Mapping[Face, Encode]) -> Iterator[str]:
+def _operators(shapes: Sequence[Shape], encoders: Mapping[Face, Encode], colours: Mapping[str, str]) -> Iterator[str]:
     """The page's operators, run by run; line width, dash and greys are set only where they change."""
     state: dict[str, str] = {"g": "0 g", "G": "0 G", "d": "[] 0 d"}  # as every page begins
     for pen, run in groupby(shapes, pen_of):
-        for operator, setting in _settings(pen):
+        for operator, setting in _settings(pen, colours):
             if state.get(operator) != setting:
                 state[operator] = setting
                 yield setting
@@ -115,9 +118,12 @@ def _operators(shapes: Sequence[Shape], encoders: Mapping[Face, Encode]) -> Iter
                 yield "S"
 
 
-def _settings(pen: Pen) -> Iterator[tuple[str, str]]:
+def _settings(pen: Pen, colours: Mapping[str, str]) -> Iterator[tuple[str, str]]:
     ink = pen.ink
-    if ink.fills:
+    if ink.operation:
+        red, green, blue = (int(colours[ink.operation][k : k + 2], 16) / 255 for k in (1, 3, 5))
+        yield "g", f"{red:.5f} {green:.5f} {blue:.5f} rg"
+    elif ink.fills:
         yield "g", f"{ink.grey:g} g"
     else:
         yield "G", f"{ink.grey:g} G"

@@ -1,4 +1,7 @@
-"""A sign for each operation, of a shape of its own: a block is engraved, dashes are scored, a bar is cut."""
+"""A sign for each operation, of a shape of its own: a block is engraved, dashes are scored, a bar is cut.
+
+It has the colour that the operation has in the cutter's files.
+"""
 
 from __future__ import annotations
 
@@ -15,11 +18,11 @@ def swatch(operation: str, at: Point) -> list[Shape]:
     """The sign from `at`, the middle of its left side."""
     x, y = at
     if operation == "engrave":
-        return [_box(x, y, SWATCH, _BLOCK)]
+        return [_box(x, y, SWATCH, _BLOCK, Pen.SWATCH_ENGRAVE)]
     if operation == "score":
-        return [_box(x + k * (_DASH + _APART), y, _DASH, _BAR) for k in range(_DASHES)]
-    return [_box(x, y, SWATCH, _BAR)]
+        return [_box(x + k * (_DASH + _APART), y, _DASH, _BAR, Pen.SWATCH_SCORE) for k in range(_DASHES)]
+    return [_box(x, y, SWATCH, _BAR, Pen.SWATCH_CUT)]
 
 
-def _box(x: float, y: float, wide: float, high: float) -> Region:
-    return Region((rectangle(x, y - high / 2, x + wide, y + high / 2, Pen.HELD),), Pen.HELD)
+def _box(x: float, y: float, wide: float, high: float, pen: Pen) -> Region:
+    return Region((rectangle(x, y - high / 2, x + wide, y + high / 2, pen),), pen)

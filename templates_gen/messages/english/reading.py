@@ -82,6 +82,7 @@ MESSAGES: dict[Role, str | Plural] = {
     Page.DASH: "the page begins a dash within its pattern",
     Page.NO_PEN: "no pen is {width} mm wide and {grey} grey",
     Page.NO_DASHED_PEN: "no pen is {width} mm wide and {grey} grey, dashes {dash} mm",
+    Page.NO_COLOUR: "no operation of the stock has the colour {colour}",
     Page.NO_FILL: "no pen fills with {grey:g} grey",
     Page.OPEN: "the page fills an outline that is open",
     Page.GREY_WORDS: "the page shows words in {grey:g} grey",

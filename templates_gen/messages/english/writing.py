@@ -51,6 +51,7 @@ MESSAGES: dict[Role, str | Plural] = {
     CutFile.SQUARE: "it needs a square of {side:g} mm for reference",
     Form.DXF_OPERATIONS: "a DXF file is for a cutter: it needs operations",
     Form.PDF_OPERATIONS: "a PDF is for the eye: it has no operations for a cutter",
+    Form.PDF_COLOURS: "a sheet in the colours of a cutter needs the stock that they are of",
     Form.PDF_OUTLINES: "a PDF holds words as text, not as outlines",
     Form.SVG_SHEETS: "an SVG file holds one sheet, got {count}",
     Form.SVG_WORDS: "an SVG file holds words as outlines: they must be outlined before",

@@ -88,6 +88,7 @@ class Page(Role):
     DASH = "reading.page.dash"
     NO_PEN = "reading.page.no_pen"
     NO_DASHED_PEN = "reading.page.no_dashed_pen"
+    NO_COLOUR = "reading.page.no_colour"
     NO_FILL = "reading.page.no_fill"
     OPEN = "reading.page.open"
     GREY_WORDS = "reading.page.grey_words"

@@ -63,6 +63,7 @@ class Form(Role):
 
     DXF_OPERATIONS = "writing.form.dxf_operations"
     PDF_OPERATIONS = "writing.form.pdf_operations"
+    PDF_COLOURS = "writing.form.pdf_colours"
     PDF_OUTLINES = "writing.form.pdf_outlines"
     SVG_SHEETS = "writing.form.svg_sheets"
     SVG_WORDS = "writing.form.svg_words"

@@ -219,7 +219,7 @@ def _operations(
 def _sign(seen: FoundPart, name: str, at: Point) -> bool:
     """Whether the sign of an operation stands to the left of its name, as high."""
     count, wide, high = _SWATCHES[name]
-    boxes = [_box(s.contours[0]) for s in seen.shapes() if isinstance(s, Region) and s.pen in _SWATCH_PENS]
+    boxes = [_box(s.contours[0]) for s in seen.shapes() if isinstance(s, Region) and s.pen is _SWATCH_PENS[name]]
     row = [box for box in boxes if box[1] < at.y + 1.5 < box[3] or box[1] < at.y + 0.7 < box[3]]
     row = [box for box in row if box[2] < at.x]
     return len(row) == count and all(
@@ -227,7 +227,7 @@ def _sign(seen: FoundPart, name: str, at: Point) -> bool:
     )
 
 
-_SWATCH_PENS = (Pen.HELD,)
+_SWATCH_PENS = {"engrave": Pen.SWATCH_ENGRAVE, "score": Pen.SWATCH_SCORE, "cut": Pen.SWATCH_CUT}
 
 
 def _in_order(board: BoardSheets, wanted: Sequence[str]) -> Iterator[Finding]:

@@ -2,6 +2,7 @@ from __future__ import annotations
 
 from itertools import combinations
 
+from layout.cutting.stock.stock import OPERATIONS
 from layout.drawing.pens import PAINTING_ORDER, Pen
 
 
@@ -11,7 +12,8 @@ def test_no_two_lines_look_alike() -> None:
     assert len(lines) == 29
     assert all(one.ink != other.ink for one, other in combinations(lines, 2))
     areas = [pen for pen in Pen if pen.ink.fills and not pen.ink.words]
-    assert len({pen.ink.grey for pen in areas}) == len(areas) == 5
+    assert len({pen.ink.grey for pen in areas}) == len(areas) == 8
+    assert {pen.ink.operation for pen in areas if pen.ink.operation} == set(OPERATIONS) - {"reference"}
 
 
 def test_nothing_is_too_thin_to_print() -> None:
