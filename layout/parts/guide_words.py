@@ -9,7 +9,7 @@ from layout.estimate.headings import heading_height
 from layout.messages.roles import Guide
 from layout.parts.phrases import Phrase
 from layout.plan import Plan
-from layout.values.units import say_number
+from layout.values.units import in_unit, say_number
 from layout.warps.fan import fan_of
 from layout.warps.warp import End
 
@@ -62,11 +62,11 @@ def leaves_thickness_out(plan: Plan) -> bool:
 
 def _said(mm: float, imperial: bool) -> str:
     """A height, to the millimetre or the tenth of an inch."""
-    return f"{say_number(mm / _INCH, 1)} in" if imperial else f"{say_number(mm, 0)} mm"
+    return in_unit(say_number(mm / _INCH, 1), "in") if imperial else in_unit(say_number(mm, 0), "mm")
 
 
 def _fine(mm: float, imperial: bool) -> str:
     """A small distance, to the tenth of a millimetre or the hundredth of an inch; ten times finer where it is small."""
     if imperial:
-        return f"{say_number(mm / _INCH, 2 if mm >= _INCH / 10 else 3)} in"
-    return f"{say_number(mm, 1 if mm >= 1 else 2)} mm"
+        return in_unit(say_number(mm / _INCH, 2 if mm >= _INCH / 10 else 3), "in")
+    return in_unit(say_number(mm, 1 if mm >= 1 else 2), "mm")

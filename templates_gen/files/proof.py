@@ -77,5 +77,5 @@ def prove_cut_file(plan: Plan, output: Output, sheets: Sequence[Sheet]) -> Findi
         if output.on_paper:
             names = [piece.part.name for piece in pieces]
             total += check_furniture(sheet, names).at(where)
-            total += check_caption(sheet, names, printing=plan.kit.paper.use == "download").at(where)
+            total += check_caption(sheet, names, plan.words, printing=plan.kit.paper.use == "download").at(where)
     return total

@@ -10,7 +10,8 @@ from itertools import islice
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Box, Curve, Point, Region, Shape, Step, Text, straight_to
 from layout.drawing.sheet import Part, Piece, Sheet
-from layout.messages.catalogue import Message
+from layout.messages.catalogue import Catalogue, Message
+from layout.messages.english import ENGLISH
 from templates_gen.messages.roles.proof import Laid
 from templates_gen.verify import LIMIT
 from templates_gen.verify.crosses import Lie, crosses_on, lie_of
@@ -23,7 +24,7 @@ class FoundPart:
 
     Of a sheet of paper, `outside` are the words outside all parts and where they begin, `words_alone` those of the
     sheets of the file that hold words only, by their number, `number` the sheet's and how many there are, and `file`
-    all of them.
+    all of them; `spoken` is the language of its words.
     """
 
     part: Part
@@ -34,6 +35,7 @@ class FoundPart:
     words_alone: tuple[tuple[int, tuple[tuple[Point, str], ...]], ...] = ()
     number: tuple[int, int] = (1, 1)
     file: tuple[Sheet, ...] = ()
+    spoken: Catalogue = ENGLISH
 
     def holds(self, point: Point) -> bool:
         """Whether a point in the part's coordinates lies in its box."""

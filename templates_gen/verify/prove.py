@@ -60,11 +60,18 @@ def prove(plan: Plan, sheets: Sequence[Sheet], laid: Sequence[Sequence[Piece]], 
         if on_paper:
             names = [piece.part.name for piece in there]
             total += check_furniture(sheet, names).at(where)
-            total += check_caption(sheet, names, printing=plan.kit.paper.use == "download").at(where)
+            total += check_caption(sheet, names, plan.words, printing=plan.kit.paper.use == "download").at(where)
         said_there = outside(sheet, found) if on_paper else ()
         for seen in found:
             pieces.setdefault(seen.part.name, []).append(
-                replace(seen, outside=said_there, words_alone=alone, number=(number, len(sheets)), file=tuple(sheets))
+                replace(
+                    seen,
+                    outside=said_there,
+                    words_alone=alone,
+                    number=(number, len(sheets)),
+                    file=tuple(sheets),
+                    spoken=plan.words,
+                )
             )
     if total.problems:
         return total

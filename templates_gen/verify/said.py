@@ -1,7 +1,8 @@
 """Words that were read, each accounted for: what must be said is there once, what may be said at most once, and nothing
 else stands there. So another value of a message, or another message in its place, is never passed over.
 
-A message may be broken into lines, which are taken together from top to bottom.
+A message may be broken into lines, which are taken together from top to bottom. What a proof says in English is
+looked for in the language of the sheets.
 """
 
 from __future__ import annotations
@@ -12,6 +13,7 @@ from typing import NamedTuple
 
 from layout.drawing.shapes import Point, Text
 from layout.drawing.sheet import Sheet
+from layout.messages.catalogue import Catalogue, Figure
 from layout.messages.english import ENGLISH
 from layout.messages.roles import Scale, Strip
 from layout.messages.roles import Sheet as Head
@@ -42,25 +44,33 @@ class Accounted:
     wrong: list[Finding] = field(default_factory=list)
 
 
-def account(found: Sequence[Word], wanted: Iterable[str], allowed: Iterable[str] = ()) -> Accounted:
-    """Finds every one of `wanted`, and of `allowed` what is there, among `found`; figures alone are left to others."""
+def account(
+    found: Sequence[Word], wanted: Iterable[str], allowed: Iterable[str] = (), words: Catalogue | None = None
+) -> Accounted:
+    """Finds every one of `wanted`, and of `allowed` what is there, among `found`; figures alone are left to others.
+
+    With `words` each message is looked for in that language; its place is noted by what it was asked as.
+    """
     accounted, rest = Accounted(), sorted(found, key=lambda word: (-word[0].y, word[0].x))
     must = list(wanted)
     may = [each for each in allowed if each not in must]
     broken = []
+    again = words.again if words else str
     for message in (*must, *may):
-        whole = next((word for word in rest if word[1] == message), None)
+        text = again(message)
+        whole = next((word for word in rest if word[1] == text), None)
         if whole:
             rest.remove(whole)
             accounted.places.setdefault(message, []).append(whole[0])
         else:
             broken.append(message)
     for message in broken:
-        if lines := _lines(message, rest) or _lines(message, sorted(rest, key=_by_column)):
+        text = again(message)
+        if lines := _lines(text, rest) or _lines(text, sorted(rest, key=_by_column)):
             accounted.places.setdefault(message, []).append(lines[0][0])
             rest = [word for word in rest if word not in lines]
         elif message in must:
-            accounted.wrong.append(finding(Words.NOWHERE, words=message))
+            accounted.wrong.append(finding(Words.NOWHERE, words=text))
     accounted.wrong += [finding(Words.OTHER, words=words) for _, words in rest if not words.isdigit()]
     return accounted
 
@@ -154,15 +164,15 @@ def _unnumbered(steps: Sequence[str], found: Accounted, words: Sequence[Word]) -
                 yield finding(Words.STEP, words=step, number=number)
 
 
-def check_caption(sheet: Sheet, parts: Sequence[str], *, printing: bool) -> Findings:
+def check_caption(sheet: Sheet, parts: Sequence[str], spoken: Catalogue, *, printing: bool) -> Findings:
     """What a measured sheet says over its scales: how to print it, where the reader prints it, and nothing of it else.
 
-    `parts` are the names of those that lie on it.
+    `parts` are the names of those that lie on it, `spoken` is the language of the sheet.
     """
     if not any(map(measured, parts)):
         return Findings(0.0, ())
     found = sorted(((t.at, t.words) for t in sheet.shapes if isinstance(t, Text)), key=lambda word: -word[0].y)
-    with_print, without = (ENGLISH.say(role) for role in (Scale.CHECK_AND_PRINT, Scale.CHECK))
+    with_print, without = (spoken.say(role) for role in (Scale.CHECK_AND_PRINT, Scale.CHECK))
     wanted, other = (with_print, "") if printing else (without, with_print)
     wrong = not _lines(wanted, found) or bool(other and _lines(other, found))
     return Findings(0.0, (finding(Furnished.CAPTION, words=wanted),) if wrong else ())
@@ -184,7 +194,7 @@ def _said_of(
         number = {"number": order, "total": seen.number[1]}
         tile = tile_of(seen.part.name)
         wanted = [*head, ENGLISH.say(Head.NUMBER, **number), *([] if tile.isdigit() or not tile else [tile])]
-        there = account(outside_there, wanted, beside)
+        there = account(outside_there, wanted, beside, seen.spoken)
         if not there.wrong and not list(_unnumbered(steps, there, outside_there)):
             missing = [words for words in missing if words not in there.places]
     return wrong + [finding(Words.NOWHERE, words=words) for words in missing]
@@ -203,7 +213,9 @@ def _accounted(seen: FoundPart, wanted: Sequence[str], allowed: Sequence[str]) -
     captions = [ENGLISH.say(role) for role in (Scale.CHECK, Scale.CHECK_AND_PRINT)]
     if not measured(seen.part.name):
         furniture, captions = furniture[2 * len(_SCALES) :], []
-    found = [account(seen.outside, [*wanted, *furniture, *caption], allowed) for caption in _each(captions)]
+    found = [
+        account(seen.outside, [*wanted, *furniture, *caption], allowed, seen.spoken) for caption in _each(captions)
+    ]
     return min(found, key=lambda each: len(each.wrong))
 
 
@@ -218,7 +230,7 @@ _SCALES = (ENGLISH.say(Scale.MILLIMETRES, length=100), ENGLISH.say(Scale.INCHES,
 def _joining(pieces: Sequence[FoundPart]) -> list[str]:
     """How the pieces of a part are joined; nothing where it is in one piece."""
     xs = [point.x for each in pieces for point in each.part.datum]
-    distance = f"{max(xs) - min(xs):.1f}"
+    distance = Figure(f"{max(xs) - min(xs):.1f}")
     return [ENGLISH.say(Head.IN_PIECES, count=len(pieces), distance=distance)] if len(pieces) > 1 else []
 
 

@@ -9,10 +9,11 @@ from itertools import product
 from typing import TypeVar
 
 from layout.kit.kit import Kit
-from layout.messages.catalogue import Role
+from layout.messages.catalogue import Catalogue, Role
 from layout.messages.english import ENGLISH
 from layout.messages.roles import Guide, Sheet, SheetName
 from layout.values.numerals import say_number
+from layout.values.units import in_unit
 from templates_gen.verify.finding import Finding, Findings
 from templates_gen.verify.found_parts import FoundPart
 from templates_gen.verify.kinds.truths import truth_of
@@ -123,15 +124,20 @@ class FanWords:
         return _short(mm, 1 if mm >= 1 else 2, "mm")
 
 
+_SIGNS = str.maketrans("", "", ".,")
+
+
 def _seen(end: End) -> Guide:
     return Guide.NEAR_FROM_FACE if end == "near" else Guide.FAR_FROM_FACE
 
 
 def check_words(asked: FanWords, pieces: Sequence[FoundPart]) -> Findings:
     """Every message of a guide once, nothing else, and all that its sheets say beside it."""
-    words = [word for word in words_on(pieces) if not word[1].replace(".", "", 1).isdigit()]
+    words = [word for word in words_on(pieces) if not word[1].translate(_SIGNS).isdigit()]
     named = pieces_named(pieces)
-    accounted = _least((_accounted(asked, words, named, nudge) for nudge in _NUDGES), lambda each: each.wrong)
+    accounted = _least(
+        (_accounted(asked, words, named, nudge, pieces[0].spoken) for nudge in _NUDGES), lambda each: each.wrong
+    )
     wrong = list(accounted.wrong)
     if not wrong:
         places = {role: accounted.places[ENGLISH.say(role)][0] for role in asked.roles}
@@ -160,13 +166,15 @@ def _least(found: Iterable[Read], wrong: Callable[[Read], Sequence[Finding]]) ->
     return min(tried, key=lambda each: len(wrong(each)))
 
 
-def _accounted(asked: FanWords, words: Sequence[Word], labels: Sequence[str], nudge: float) -> Accounted:
+def _accounted(
+    asked: FanWords, words: Sequence[Word], labels: Sequence[str], nudge: float, spoken: Catalogue
+) -> Accounted:
     """What stands on the guide itself: where it lies and which edge leads are left out where there is no room."""
     spare = [ENGLISH.say(Guide.EDGE), ENGLISH.say(Guide.AWAY, away=asked.away(asked.end, nudge))]
     unit = Guide.INCHES if asked.imperial else Guide.CENTIMETRES
     spare.append(ENGLISH.say(unit, number=say_number(asked.whole)))
-    return account(words, [*map(ENGLISH.say, asked.roles), *labels], spare)
+    return account(words, [*map(ENGLISH.say, asked.roles), *labels], spare, spoken)
 
 
 def _short(value: float, places: int, unit: str) -> str:
-    return f"{say_number(value, places)} {unit}"
+    return in_unit(say_number(value, places), unit)
