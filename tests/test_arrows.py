@@ -161,7 +161,7 @@ FOR_ONE_PROOF = {
     "combs": ("layout.yarns.diameter",),  # how thick a cord is that was only weighed
     "cut_parts.job_amounts": ("layout.cutting.products",),  # a comparison with the parts that its boards must hold
 }
-OF_THE_PLAN = {"kit": None, "warp": {"sett"}, "amounts": {"picks_per_cm"}, "words": {"say", "listed"}}
+OF_THE_PLAN = {"kit": None, "warp": {"sett"}, "amounts": {"picks_per_cm"}, "words": {"say", "listed", "figure"}}
 REPEATED = {"woven_mm", "woven_rows", "warp_total_m", "weft_total_g", "weft_total_m"}
 """What proofs of what is printed take from a plan: the sett, which is proven first, and picks that may be a guess."""
 

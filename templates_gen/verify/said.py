@@ -174,8 +174,13 @@ def check_caption(sheet: Sheet, parts: Sequence[str], spoken: Catalogue, *, prin
     found = sorted(((t.at, t.words) for t in sheet.shapes if isinstance(t, Text)), key=lambda word: -word[0].y)
     with_print, without = (spoken.say(role) for role in (Scale.CHECK_AND_PRINT, Scale.CHECK))
     wanted, other = (with_print, "") if printing else (without, with_print)
-    wrong = not _lines(wanted, found) or bool(other and _lines(other, found))
+    wrong = not _stands(wanted, found) or bool(other and _stands(other, found))
     return Findings(0.0, (finding(Furnished.CAPTION, words=wanted),) if wrong else ())
+
+
+def _stands(message: str, found: Sequence[Word]) -> bool:
+    """Whether a message stands there, in one line or in several, alone in its rows or in a column."""
+    return bool(_lines(message, found) or _lines(message, sorted(found, key=_by_column)))
 
 
 def _said_of(

@@ -78,7 +78,8 @@ def _wanted(plan: Plan) -> Iterator[tuple[str, str, str]]:
     first = max(1, most_pairs(plan.kit, unit) - _BEFORE)
     for count in range(first, first + _MOST):
         laid, ends = laid_of(plan.kit, count / window, unit.mm)
-        yield (str(count), *((say_number(ends / unit.mm * per), say_number(laid)) if laid else (_NONE, _NONE)))
+        figures = (say_number(ends / unit.mm * per), say_number(laid)) if laid else (_NONE, _NONE)
+        yield str(count), plan.words.figure(figures[0]), plan.words.figure(figures[1])
 
 
 def _read(plan: Plan, there: Sequence[Area], left: float) -> tuple[list[list[Field]], list[Area]]:
