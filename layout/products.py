@@ -10,7 +10,8 @@ from layout.drawing.pane import Paned
 from layout.drawing.sheet import Part
 from layout.paper.joints import Build
 from layout.paper.regions import BODY, FIELD, regions
-from layout.parts.frame_check import frame_check, frame_check_in_two
+from layout.paper.room import room_for
+from layout.parts.frame_check import bare_check, frame_check
 from layout.parts.grid import drawing_of
 from layout.parts.grid_size import left_out
 from layout.parts.spacing_guide import spacing_guide
@@ -85,15 +86,14 @@ def _at_its_best(build: Build | Paned) -> Part:
         return build(True, ())
 
 
-ONE_SHEET = 200.0, 260.0
-"""On paper less wide or less high than this in mm the frame check comes in two parts."""
-
-
 def _frame_check(plan: Plan, metrics: FontMetrics) -> tuple[Build, ...]:
-    paper = plan.kit.paper
-    if paper.width >= ONE_SHEET[0] and paper.height >= ONE_SHEET[1]:
-        return (lambda low, _: frame_check(plan, metrics, low=low),)
-    return tuple((lambda _low, _joints, k=k: frame_check_in_two(plan, metrics)[k]) for k in (0, 1))
+    """The check in as many parts as its room asks for."""
+    room = room_for(plan, bare_check(plan), metrics)
+    return tuple(_as_it_is(part) for part in frame_check(plan, *room, metrics))
+
+
+def _as_it_is(part: Part) -> Build:
+    return lambda _low, _joints: part
 
 
 _LONG_NAMES = 17.0  # mm that a head may grow by

@@ -12,6 +12,7 @@ from wrong_builders import Spoil, Wrong, returns, swap, value
 
 import layout.frames.load as load_module
 import layout.frames.tension as tension_module
+import layout.parts.check_items as items_module
 import layout.parts.frame_check as check_module
 import layout.parts.frame_figure as figure_module
 import layout.parts.frame_pull as pull_module
@@ -29,7 +30,7 @@ from layout.drawing.shapes import Point, Text
 from layout.drawing.sheet import Part
 from layout.messages.catalogue import Catalogue, Role
 from layout.messages.english import ENGLISH
-from layout.messages.roles import Beam, Check, Gauge, Grid, Guide, Strip
+from layout.messages.roles import Beam, Gauge, Grid, Guide, Strip
 
 GUIDE, CHECK, GAUGE, GRID = "spacing-guide.pdf", "frame-check.pdf", "wrap-gauge.pdf", "weaving-grid.pdf"
 TOP = {"weaving.near_end": "top", "weaving.first_pass": "back"}
@@ -107,6 +108,17 @@ def aside(texts: Any) -> Any:
     return [text._replace(at=Point(text.at.x - 30, text.at.y - 30)) for text in texts]
 
 
+def pull_said(old: str, new: str) -> Spoil:
+    """A check that says other figures of the pull."""
+    return returns(pull_module, "_pull", lambda said: said.replace(old, new))
+
+
+def blanks_exchanged(checks: Any) -> Any:
+    """The diagonals with the names of the sides, and the other way round."""
+    one, other, *rest = checks
+    return (one._replace(blanks=other.blanks), other._replace(blanks=one.blanks), *rest)
+
+
 SHEETS: Mapping[str, Wrong] = {
     "another marking unit than the kit asks for": Wrong(
         {"sett.marking_unit": "5 cm"},
@@ -145,46 +157,77 @@ SHEETS: Mapping[str, Wrong] = {
     ),
     # the frame check
     "pounds of force as kilograms": Wrong(STIFF, CHECK, value(pull_module, "NEWTONS", {"lb": Fraction("9.80665")})),
-    "newtons one too many": Wrong(STIFF, CHECK, reworded(pull_module, Check.PULL_IS, newtons=more)),
-    "the greatest pull one too low": Wrong({}, CHECK, reworded(pull_module, Check.PULL_RANGE, most=less)),
+    "newtons ten times too many": Wrong(STIFF, CHECK, pull_said(" N, ", "0 N, ")),
+    "the greatest pull one too low": Wrong({}, CHECK, pull_said("to 400 N", "to 399 N")),
     "a pull that was measured said to be assumed": Wrong(
         MEASURED, CHECK, reworded(load_module, Beam.TENSION_RANGE, origin=lambda _: "assumed")
     ),
     "a dip whose stretch is not taken off": Wrong(MEASURED, CHECK, value(tension_module, "COTTON", (0.0, 0.0, 0.0))),
-    "threads of one layer alone": Wrong(
-        PEGGED, CHECK, reworded(pull_module, Check.PULL_RANGE, threads=lambda n: str(int(n) // 2))
-    ),
+    "threads of one layer alone": Wrong(PEGGED, CHECK, pull_said("50 threads", "25 threads")),
     "the weight of half a dip": Wrong(MEASURED, CHECK, value(pull_module, "MOST_DIP", Fraction(1, 120))),
     "pitches of another length": Wrong(
-        MEASURED, CHECK, reworded(pull_module, Check.MEASURE_HOW, length=lambda _: "40 cm")
+        MEASURED, CHECK, returns(items_module, "measuring_words", lambda said: said.replace("550 mm", "400 mm"))
     ),
     "rows of the table exchanged": Wrong(
-        MEASURED, CHECK, returns(check_module, "measuring_table", lambda rows: rows[:1] + rows[:0:-1])
+        MEASURED, CHECK, returns(items_module, "measuring_table", lambda rows: rows[:1] + rows[:0:-1])
     ),
     "a column of the table left out": Wrong(
-        MEASURED, CHECK, returns(check_module, "measuring_table", lambda rows: tuple(row[:-1] for row in rows))
+        MEASURED, CHECK, returns(items_module, "measuring_table", lambda rows: tuple(row[:-1] for row in rows))
     ),
-    "no table of pulls": Wrong(MEASURED, CHECK, returns(check_module, "measuring_table", lambda _: ())),
+    "no table of pulls": Wrong(MEASURED, CHECK, returns(items_module, "measuring_table", lambda _: ())),
     "the caution left out of the second card": Wrong(
         MEASURED | SMALL,
         CHECK,
-        returns(products_module, "frame_check_in_two", lambda two: (two[0], without_last(two[1]))),
+        returns(check_module, "_cards", lambda part: without_last(part) if part.name == "pull-check" else part),
     ),
+    "no second card": Wrong(SMALL, CHECK, returns(products_module, "frame_check", lambda parts: parts[:1])),
     "nothing said of the lowest height": Wrong(TRAVEL, CHECK, value(check_module, "at_lowest", lambda _, part: part)),
     "checked at the greatest height": Wrong(
-        TRAVEL, CHECK, reworded(check_module, Check.AT_LOWEST, low=lambda _: "57 cm")
+        TRAVEL,
+        CHECK,
+        returns(check_module, "at_lowest", lambda part: replace(part, notes=(part.notes[0].replace("55", "57"),))),
     ),
     "both cards with the title of one": Wrong(
-        MEASURED | SMALL, CHECK, instead(check_module, Check.TITLE_PULL, Check.TITLE)
+        MEASURED | SMALL,
+        CHECK,
+        value(check_module, "_NAMED", dict.fromkeys(("frame-check", "pull-check"), check_module._NAMED["frame-check"])),
     ),
     "the diagonal of another frame": Wrong(
-        {}, CHECK, reworded(check_module, Check.DIAGONALS_ARE, long=lambda said: said.replace("6", "9"))
+        {}, CHECK, returns(items_module, "root_by_rule", lambda said: said.replace("6", "9"))
     ),
     "another height in the picture": Wrong(
-        {}, CHECK, reworded(figure_module, Check.DIMENSION, other=lambda _: "21 in")
+        {}, CHECK, returns(figure_module, "by_rule", lambda said: said.replace("550", "540"))
     ),
-    "a caution left out": Wrong({}, CHECK, instead(check_module, Check.CAUTION, Check.CENTRE)),
-    "what is to be written down exchanged": Wrong({}, CHECK, instead(check_module, Check.LEFT, Check.ONE)),
+    "figures finer than a rule": Wrong(
+        {}, CHECK, returns(items_module, "root_by_rule", lambda said: said.replace("680", "680.1"))
+    ),
+    "a caution left out": Wrong(
+        {}, CHECK, returns(check_module, "_signed", lambda shown: shown._replace(shapes=shown.shapes[:-1]))
+    ),
+    "what is to be written down exchanged": Wrong({}, CHECK, returns(check_module, "checks", blanks_exchanged)),
+    "boards called bars on a check": Wrong(
+        NOTCHED, CHECK, value(items_module, "ends_words", lambda _: items_module._BARS)
+    ),
+    "remedies exchanged": Wrong(
+        {},
+        CHECK,
+        returns(check_module, "remedies", lambda rows: ((rows[0][0], rows[1][1]), (rows[1][0], rows[0][1]), rows[2])),
+    ),
+    "the rings of the diagonals beside them": Wrong(
+        {}, CHECK, returns(figure_module, "_on_diagonals", lambda two: tuple(Point(at.x + 2, at.y) for at in two))
+    ),
+    "rings of other numbers": Wrong(
+        {},
+        CHECK,
+        swap(
+            figure_module,
+            "ring",
+            lambda right: (
+                lambda at, words, metrics, *size: right(at, {"1": "2", "2": "1"}.get(words, words), metrics, *size)
+            ),
+        ),
+    ),
+    "a frame of other proportions": Wrong({}, CHECK, value(figure_module, "_STEEPEST", 1)),
     # the wrap gauge
     "winds said where single ends are counted": Wrong(
         NOTCHED, GAUGE, value(table_module, "_COUNTED", dict.fromkeys(table_module._COUNTED, Gauge.WINDS))

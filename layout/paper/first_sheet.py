@@ -8,17 +8,16 @@ from layout.drawing.metrics import FontMetrics
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Text
 from layout.drawing.sheet import Part
-from layout.paper.area import Area
 from layout.paper.choice import Laying
 from layout.paper.joints import Build
-from layout.paper.regions import regions
-from layout.paper.sheets import furnisher, lay
+from layout.paper.room import room_for
+from layout.paper.sheets import lay
 from layout.paper.steps import place_of
 from layout.parts.start_here import Contents, Room, start_here
 from layout.plan import Plan
 
 _MOST = 4  # sheets that it may take
-_WHITE = 4.0  # over the check scales
+_ANY = Room(166.0, 300.0)  # whatever it holds, its sheet says the same beside it
 
 
 def with_first_sheet(plan: Plan, layings: Sequence[Laying], metrics: FontMetrics, grid: str = "") -> tuple[Laying, ...]:
@@ -37,7 +36,8 @@ def with_first_sheet(plan: Plan, layings: Sequence[Laying], metrics: FontMetrics
 
 
 def _laid(plan: Plan, contents: Contents, metrics: FontMetrics) -> tuple[Laying, ...]:
-    parts = start_here(plan, contents, _room(plan, contents, metrics), metrics)
+    probe = start_here(plan, contents, _ANY, metrics)[0]
+    parts = start_here(plan, contents, Room(*room_for(plan, probe, metrics)), metrics)
     return tuple(lay(plan, _build(part), metrics) for part in parts)
 
 
@@ -62,14 +62,3 @@ def _tiles(laying: Laying, parts: Sequence[Part]) -> Iterator[str]:
     yield place_of(laying.part.name).tile
     for part in parts:
         yield from (shape.words for shape in part.shapes if isinstance(shape, Text) and shape.pen is Pen.ON_BLACK)
-
-
-def _room(plan: Plan, contents: Contents, metrics: FontMetrics) -> Room:
-    """What the head and the scales leave between the gutters."""
-    grid = regions(plan.kit.paper)
-    probe = start_here(plan, contents, Room(grid.right - grid.left, grid.height), metrics)[0]
-    area: Area = furnisher(plan, metrics)(probe)
-    inside = [box for box in area.taken if box[0] < grid.right and box[2] > grid.left]
-    top = min((box[1] for box in inside if box[3] > grid.height / 2), default=area.top)
-    floor = max((box[3] for box in inside if box[3] < grid.height / 2), default=area.bottom)
-    return Room(grid.right - grid.left, top - floor - _WHITE)

@@ -3,18 +3,14 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
-from fractions import Fraction
 
-from layout.frames.load import Load
 from layout.frames.tension import MOST_DIP
-from layout.messages.english import ENGLISH
 from layout.messages.roles import Check as Said
 from layout.plan import Plan
+from layout.values.by_rule import by_rule, least_by_rule
 from layout.values.forces import NEWTONS
 from layout.values.numerals import say_number, say_root
 from layout.values.quantity import Quantity
-from layout.values.units import mm_in, say_length
 
 Table = tuple[tuple[str, ...], ...]
 """Rows of a table, each with its name first."""
@@ -23,64 +19,52 @@ PULLS = (1, 2, 3, 5, 8, 12)
 """The pulls of one thread in N that the table lists."""
 
 
-@dataclass(frozen=True, slots=True)
-class Both:
-    """Says lengths in both systems, the kit's own first: to 0.1 mm and 0.01 in, or one figure `finer`."""
-
-    imperial: bool
-
-    def __call__(self, mm: Fraction | float, finer: int = 0) -> str:
-        """The length `mm`."""
-        return self.both(say_number(mm, 1 + finer), say_number(mm / mm_in("in"), 2 + finer))
-
-    def root(self, squared: Fraction, finer: int = 0) -> str:
-        """The length whose square in mm2 is `squared`."""
-        return self.both(say_root(squared, 1 + finer), say_root(squared / mm_in("in") ** 2, 2 + finer))
-
-    def both(self, metric: str, inches: str) -> str:
-        """Both figures with their units, the kit's own first."""
-        lengths = [f"{metric} mm", f"{inches} in"]
-        return ENGLISH.listed(lengths[::-1] if self.imperial else lengths)
+def bend_words(plan: Plan, stretch: Said) -> tuple[str, ...]:
+    """How the bend is measured, how much is expected, at how much the warp grows slack, and how hard it pulls."""
+    load, words, imperial = plan.load, plan.words, plan.kit.frame.outer_width.imperial
+    most = words.say(Said.MOST, most=by_rule(load.most, words, imperial=imperial, fine=True))
+    return words.say(stretch), words.paragraph([*_expected(plan), most]), _pull(plan)
 
 
-def pull_words(load: Load, said: Both) -> str:
-    """How hard the warp pulls on each bar, and how far that may bend."""
-    most = said(load.most, 1)
-    bent = load.bending
+def _expected(plan: Plan) -> list[str]:
+    """How far it is expected to bend; nothing where the kit does not say what that needs."""
+    bent, words, imperial = plan.load.bending, plan.words, plan.kit.frame.outer_width.imperial
     if bent is None:
-        gives = ENGLISH.say(Said.LAY_A_RULE, most=most)
-    elif bent.exact:
-        gives = ENGLISH.say(Said.BENDS, bent=said(bent.value, 1), most=most)
-    else:
-        gives = ENGLISH.say(Said.BENDS_RANGE, bent=said(bent.value, 1), high=said(bent.high, 1), most=most)
-    return ENGLISH.paragraph([_pull(load), gives])
+        return []
+    least = least_by_rule(imperial=imperial)
+    if bent.high < least:
+        return [words.say(Said.EXPECTED_LITTLE, least=by_rule(least, words, imperial=imperial, fine=True))]
+    likely, high = (by_rule(each, words, imperial=imperial, fine=True) for each in (bent.value, bent.high))
+    if likely == high:
+        return [words.say(Said.EXPECTED, bent=likely)]
+    return [words.say(Said.EXPECTED_RANGE, bent=likely, high=high)]
 
 
-def _pull(load: Load) -> str:
-    each, pull, pound = load.thread, load.pull, float(NEWTONS["lb"])
+def _pull(plan: Plan) -> str:
+    load = plan.load
+    pull, pound = load.pull, float(NEWTONS["lb"])
     values: dict[str, object] = {
         "threads": load.threads,
+        "tension": load.thread_words,
         "newtons": _whole(pull.value),
         "pounds": _whole(pull.value / pound),
     }
-    values["tension"] = load.thread_words
-    if each.exact:
-        return ENGLISH.say(Said.PULL_IS, **values)
-    newtons = {"least": _whole(pull.low), "most": _whole(pull.high)}
-    pounds = {"lightest": _whole(pull.low / pound), "heaviest": _whole(pull.high / pound)}
-    return ENGLISH.say(Said.PULL_RANGE, **values, **newtons, **pounds)
+    if load.thread.exact:
+        return plan.words.say(Said.PULL_IS, **values)
+    return plan.words.say(Said.PULL_RANGE, **values, least=_whole(pull.low), most=_whole(pull.high))
 
 
 def measuring_words(plan: Plan) -> str:
     """How the pull of one thread is measured."""
     if plan.warp_thread is None:
-        return ENGLISH.say(Said.MEASURE_UNWEIGHED)
-    return ENGLISH.say(Said.MEASURE_HOW, length=say_length(plan.kit.frame.tightened.outer_height))
+        return plan.words.say(Said.MEASURE_UNWEIGHED)
+    high = plan.kit.frame.tightened.outer_height
+    return plan.words.say(Said.MEASURE_HOW, length=by_rule(high.mm, plan.words, imperial=high.imperial))
 
 
 def measuring_table(plan: Plan) -> Table:
     """By the pull of a thread in N: the weight that makes it dip by a sixtieth, and its pitch, free over the height."""
-    thread, frame = plan.warp_thread, plan.kit.frame.tightened
+    thread, frame, say = plan.warp_thread, plan.kit.frame.tightened, plan.words.say
     if thread is None:
         return ()
     imperial = frame.outer_width.imperial
@@ -89,9 +73,9 @@ def measuring_table(plan: Plan) -> Table:
     metres = frame.outer_height.mm / 1000
     squares = (pull / (4 * thread.tex / 10**6 * metres**2) for pull in PULLS)
     return (
-        (ENGLISH.say(Said.ROW_PULL), *map(str, PULLS)),
-        (ENGLISH.say(name), *weights),
-        (ENGLISH.say(Said.ROW_HERTZ), *(say_root(square, 0) for square in squares)),
+        (say(Said.ROW_PULL), *map(str, PULLS)),
+        (say(name), *map(plan.words.figure, weights)),
+        (say(Said.ROW_HERTZ), *(say_root(square, 0) for square in squares)),
     )
 
 

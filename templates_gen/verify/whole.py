@@ -13,7 +13,6 @@ from layout.cutting.stock.stock import Stock
 from layout.kit.kit import Kit
 from templates_gen.messages.roles.proof import Whole
 from templates_gen.verify.finding import Finding, finding
-from templates_gen.verify.printed.check_words import checks_are_two
 from templates_gen.verify.printed.gauge_words import gauge_is_two
 from templates_gen.verify.printed.winding_words import is_small
 from templates_gen.verify.whole_boards import boards_lacking, copies, is_of_boards
@@ -39,13 +38,7 @@ class WantedFile(NamedTuple):
     when: Callable[[Kit], bool] = _every
     in_kit: bool = True
     may: bool = False
-    more: Callable[[Kit], tuple[str, ...]] = lambda _: ()  # parts that only some kits have
     always_in_kit: bool = False  # though it has no file of its own
-
-
-def _pull_check(kit: Kit) -> tuple[str, ...]:
-    """On small paper the frame check has a second part."""
-    return ("pull-check",) if checks_are_two(kit) else ()
 
 
 def _heading_rows(kit: Kit) -> tuple[str, ...]:
@@ -65,7 +58,7 @@ WHOLE: Mapping[str, WantedFile] = {
     "strip-far": WantedFile(("strip-far",)),
     "spacing-guide": WantedFile(("spacing-near", "spacing-far")),
     "wrap-gauge": WantedFile(("wrap-gauge",), more=_how_to_wind),
-    "frame-check": WantedFile(("frame-check",), ("pdf",), more=_pull_check),
+    "frame-check": WantedFile(("frame-check",), ("pdf",)),
     "weaving-grid": WantedFile(("weaving-grid",), in_kit=False, may=True),
 }
 """By the name of each file without its ending."""
@@ -89,7 +82,7 @@ def _printed(kit: Kit, made: Mapping[str, Sequence[str]], without: Collection[st
     asked: dict[str, list[str]] = {}
     for name, wanted in WHOLE.items():
         if wanted.when(kit) and not (wanted.may and name in without):
-            parts = (*wanted.parts, *wanted.more(kit))
+            parts = wanted.parts
             asked |= {f"{name}.{form}": list(parts) for form in wanted.forms}
             if (_ON_PAPER in wanted.forms and wanted.in_kit) or wanted.always_in_kit:
                 asked.setdefault(EVERY_SHEET, []).extend(parts)

@@ -11,7 +11,7 @@ MESSAGES: dict[Role, str | Plural] = {
     SheetName.NAME_FRAME_CHECK: "Frame check",
     SheetName.PURPOSE_FRAME_CHECK: "Measure the empty frame, mark its middle, write down what you find.",
     SheetName.NAME_PULL_CHECK: "Pull check",
-    SheetName.PURPOSE_PULL_CHECK: "How far the bars bend once the frame is warped.",
+    SheetName.PURPOSE_PULL_CHECK: "How far the frame bends once it is warped.",
     SheetName.NAME_WRAP_GAUGE: "Wrap gauge",
     SheetName.PURPOSE_WRAP_GAUGE: "Only for a new yarn: wind it, and see whether the sett fits.",
     SheetName.NAME_STRIPS: "Marking strips",

@@ -1,5 +1,6 @@
 """The roles of all messages, a module for each area."""
 
+from layout.messages.roles.check import Check
 from layout.messages.roles.cutting import CutNeed, CutNote, CutWord
 from layout.messages.roles.estimate import Add, Narrow, Pairing, Reason, Room, Stated
 from layout.messages.roles.frame import Beam, EndNeed, Travel
@@ -8,7 +9,7 @@ from layout.messages.roles.grid import Grid
 from layout.messages.roles.help import KitHelp, StockHelp
 from layout.messages.roles.job import Colour, JobSheet
 from layout.messages.roles.kit import Cross, Table, WindingNeed
-from layout.messages.roles.printed import Check, Count, Guide, Sheet, Strip
+from layout.messages.roles.printed import Count, Guide, Sheet, Strip
 from layout.messages.roles.questions import Question
 from layout.messages.roles.refusals import Refusal
 from layout.messages.roles.sett import Counted, NotchNote, SettNeed, SettNote, WrapWords

@@ -106,6 +106,7 @@ class Frame(Role):
     NO_FRAME = "proof_printed.frame.no_frame"
     OFF = "proof_printed.frame.off"
     ORDER = "proof_printed.frame.order"
+    RINGS = "proof_printed.frame.rings"
     NO_ROW = "proof_printed.frame.no_row"
     ROW = "proof_printed.frame.row"
 

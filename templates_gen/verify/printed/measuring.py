@@ -7,13 +7,13 @@ from collections.abc import Iterator, Sequence
 from fractions import Fraction
 
 from layout.kit.kit import Kit
-from layout.messages.english import ENGLISH
+from layout.messages.catalogue import Catalogue
 from layout.messages.roles import Check
 from layout.values.numerals import say_number, say_root
-from layout.values.units import say_length
 from templates_gen.messages.roles.proof_printed import Frame
 from templates_gen.verify.finding import Finding, finding
 from templates_gen.verify.printed.pull import stretch_of, tex_of
+from templates_gen.verify.printed.ruled import ruled
 from templates_gen.verify.said import Word
 from templates_gen.verify.tight import woven_at
 
@@ -26,14 +26,15 @@ _OUNCE = 28.349523125
 _SAME = 0.01
 
 
-def measuring_words(kit: Kit) -> str:
+def measuring_words(kit: Kit, words: Catalogue) -> str:
     """How the pull of one thread is measured."""
     if tex_of(kit) is None:
-        return ENGLISH.say(Check.MEASURE_UNWEIGHED)
-    return ENGLISH.say(Check.MEASURE_HOW, length=say_length(woven_at(kit)))
+        return words.say(Check.MEASURE_UNWEIGHED)
+    high = woven_at(kit)
+    return words.say(Check.MEASURE_HOW, length=ruled(high.mm, words, inches=high.imperial))
 
 
-def table_rows(kit: Kit) -> list[list[str]]:
+def table_rows(kit: Kit, words: Catalogue) -> list[list[str]]:
     """The rows of the table, each with its name first; none where the weight of the warp is not known."""
     tex = tex_of(kit)
     if tex is None:
@@ -41,11 +42,11 @@ def table_rows(kit: Kit) -> list[list[str]]:
     ounces = kit.frame.outer_width.imperial
     grams = [_grams(pull, stretch_of(kit, tex)[1]) / (_OUNCE if ounces else 1) for pull in _PULLS]
     high = woven_at(kit).mm / 1000
-    weights = ENGLISH.say(Check.ROW_OUNCES if ounces else Check.ROW_GRAMS)
+    weights = words.say(Check.ROW_OUNCES if ounces else Check.ROW_GRAMS)
     return [
-        [ENGLISH.say(Check.ROW_PULL), *map(str, _PULLS)],
-        [weights, *(say_number(each, 2 if ounces else 0) for each in grams)],
-        [ENGLISH.say(Check.ROW_HERTZ), *(say_root(Fraction(pull * 10**6) / (tex * 4 * high**2), 0) for pull in _PULLS)],
+        [words.say(Check.ROW_PULL), *map(str, _PULLS)],
+        [weights, *(words.figure(say_number(each, 2 if ounces else 0)) for each in grams)],
+        [words.say(Check.ROW_HERTZ), *(say_root(Fraction(pull * 10**6) / (tex * 4 * high**2), 0) for pull in _PULLS)],
     ]
 
 

@@ -10,10 +10,11 @@ from layout.kit.kit import Kit
 from layout.messages.catalogue import Role
 from layout.messages.roles import Count, KitNumber, SettUnit, Unit
 from layout.plan import Plan
-from layout.values.numerals import say_mixed, say_number
-from layout.values.units import in_unit, say_length
+from layout.values.numerals import say_number
+from layout.values.units import say_length
 from templates_gen.verify.kinds.truths import truth_of
 from templates_gen.verify.printed.expected import ends_of
+from templates_gen.verify.printed.ruled import ruled
 from templates_gen.verify.printed.warp_words import clauses
 
 _INCH = Fraction(127, 5)
@@ -54,7 +55,7 @@ def _of_the_size(plan: Plan) -> Iterator[str]:
     yield from map(say, (KitNumber.WIDTH, KitNumber.HEIGHT))
     yield say(KitNumber.ON_FRAME, size=_ruled(plan, ends_of(kit, sett) / sett, 1))
     for size in plan.amounts.woven_mm:
-        woven = say(KitNumber.WOVEN, size=_ruled(plan, Fraction(size.value), 1))
+        woven = say(KitNumber.WOVEN, size=_ruled(plan, size.value, 1))
         sure = size.high - size.low <= _SURE * size.value
         yield woven if sure else say(KitNumber.ABOUT, amount=woven)
     rows = plan.amounts.woven_rows
@@ -96,14 +97,8 @@ def _thick(kit: Kit) -> Fraction:
     return next((size.mm for size in sizes if size), Fraction(0))
 
 
-def _ruled(plan: Plan, mm: Fraction, parts: int) -> str:
-    """A length to the nearest mm or sixteenth of an inch, or so many `parts` of that; of parts one at least."""
-    inches = plan.kit.frame.outer_width.imperial
-    step = (_INCH / 16 if inches else Fraction(1)) / parts
-    count = max(math.floor(mm / step + Fraction(1, 2)), parts - 1)
-    if inches:
-        return in_unit(say_mixed(Fraction(count, 16 * parts)), "in", plan.words)
-    return in_unit(say_number(Fraction(count, parts)), "mm", plan.words)
+def _ruled(plan: Plan, mm: Fraction | float, parts: int) -> str:
+    return ruled(mm, plan.words, inches=plan.kit.frame.outer_width.imperial, parts=parts)
 
 
 def _amount(plan: Plan, figure: object, metric: tuple[Role, float], other: tuple[Role, float]) -> Iterator[str]:

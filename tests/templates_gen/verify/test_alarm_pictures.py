@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import math
 from collections.abc import Callable
 from dataclasses import replace
 from functools import cache
@@ -14,7 +13,6 @@ from pictures import EVERY, KINDS
 import layout.frames.load as load_module
 import layout.parts.frame_check as check_module
 import layout.parts.frame_figure as figure_module
-import layout.parts.frame_pull as pull_module
 import layout.parts.winding.face as face_module
 import layout.parts.winding.words as words_module
 from layout.drawing.pens import Pen
@@ -25,7 +23,6 @@ from layout.parts.winding.scale import FULL
 from layout.parts.winding.shown_passes import ShownPass, ShownPasses, shown_passes
 from layout.plan import Plan, plan
 from layout.values.errors import LayoutError
-from layout.values.numerals import say_number
 from layout.values.quantity import Quantity
 from templates_gen.files.outputs import Output, Outputs
 from templates_gen.files.proof import findings, read, write
@@ -264,7 +261,8 @@ def test_wrong_pictures_of_other_ends_ring(kind: str, name: str, monkeypatch: PA
 
 
 def _diagonal(patch: PATCH) -> None:
-    patch.setattr(pull_module, "say_root", lambda square, places: say_number(math.sqrt(square) + 0.1, places))
+    right = figure_module._between
+    patch.setattr(figure_module, "_between", lambda begin, end, share: right(begin, end, share)._replace(x=begin.x))
 
 
 def _bends_more(patch: PATCH) -> None:
@@ -272,7 +270,7 @@ def _bends_more(patch: PATCH) -> None:
 
     def wrong(*values: object) -> Quantity:
         bent = right(*values)  # type: ignore[arg-type]
-        return bent.scaled(1.02)
+        return bent.scaled(2)
 
     patch.setattr(load_module, "deflection", wrong)
 
@@ -287,8 +285,9 @@ def _checks(patch: PATCH, change: Callable[[Checks], Checks]) -> None:
 
 def _sentence(patch: PATCH, number: int, old: str, new: str) -> None:
     def wrong(found: Checks) -> Checks:
-        assert old in found[number].sentence
-        spoilt = found[number]._replace(sentence=found[number].sentence.replace(old, new))
+        said = found[number].sentences
+        assert any(old in sentence for sentence in said)
+        spoilt = found[number]._replace(sentences=tuple(sentence.replace(old, new) for sentence in said))
         return (*found[:number], spoilt, *found[number + 1 :])
 
     _checks(patch, wrong)
@@ -296,21 +295,21 @@ def _sentence(patch: PATCH, number: int, old: str, new: str) -> None:
 
 def _stretched(patch: PATCH) -> None:
     right = figure_module._frame
-    patch.setattr(figure_module, "_frame", lambda frame, wide, high, scale: right(frame, wide * 1.001, high, scale))
+    patch.setattr(figure_module, "_frame", lambda plan, wide, high: right(plan, wide * 1.001, high))
 
 
 def _dimension_wrong(patch: PATCH) -> None:
-    right = figure_module.both
-    patch.setattr(figure_module, "both", lambda length: right(length).replace("15.75", "15.57"))
+    right = figure_module.by_rule
+    patch.setattr(figure_module, "by_rule", lambda *given, **named: right(*given, **named).replace("400", "40"))
 
 
 SHEETS: dict[str, Callable[[PATCH], None]] = {
-    "a diagonal 0.1 mm long": _diagonal,
-    "a bar that bends 2 % more": _bends_more,
-    "half a pitch said to be a pitch": lambda patch: _sentence(patch, 1, "at most 2 mm", "at most 4 mm"),
-    "the centre at the whole width": lambda patch: _sentence(patch, 2, "200 mm", "400 mm"),
-    "the inches of another length": lambda patch: _sentence(patch, 0, "26.77 in", "26.67 in"),
-    "a number left out": lambda patch: _sentence(patch, 3, "0.7 mm, 0.028 in", "a little"),
+    "a diagonal that does not lead to its corner": _diagonal,
+    "a bar that bends twice as far": _bends_more,
+    "half a pitch said to be a pitch": lambda patch: _sentence(patch, 1, "At most 2 mm", "At most 4 mm"),
+    "the middle at the whole width": lambda patch: _sentence(patch, 2, "200 mm", "400 mm"),
+    "a diagonal 1 mm longer": lambda patch: _sentence(patch, 0, "680 mm", "681 mm"),
+    "a number left out": lambda patch: _sentence(patch, 3, "At 0.5 mm", "Soon"),
     "a check left out": lambda patch: _checks(patch, lambda found: found[:3]),
     "another order of checks": lambda patch: _checks(patch, lambda found: found[::-1]),
     "a picture 0.1 % wide": _stretched,

@@ -49,15 +49,14 @@ def test_no_width_of_a_frame_is_refused_at_all(way: str) -> None:
     assert refused(IN_MM + IN_INCHES, WAYS[way]) == {}
 
 
-@pytest.mark.parametrize("width", ["40.25 cm", "18 in"])
+@pytest.mark.parametrize("width", ["400.5 mm", "18 1/16 in"])
 def test_ties_are_among_them(width: str) -> None:
-    """Frames whose span / 500 lies midway between two figures, in mm or in inches, are proven as well."""
-    sides = {"frame.side_width": "32.5 mm"} if width.endswith("cm") else {"frame.side_width": "1 3/8 in"}
-    planned = plan_of(sides | {"frame.outer_width": width})
-    most = planned.load.most / (Fraction(127, 5) if width.endswith("in") else 1)
-    figures = 3 if width.endswith("in") else 2
-    assert (most * 10**figures).denominator == 2
-    assert complaints(sides | {"frame.outer_width": width}) == ()
+    """Frames whose half lies midway between two lines of a rule, in mm or in sixteenths, are proven as well."""
+    planned = plan_of({"frame.outer_width": width})
+    half = planned.kit.frame.outer_width.mm / 2
+    lines = half / (Fraction(127, 80) if width.endswith("in") else Fraction(1, 2))
+    assert lines.denominator == 2
+    assert complaints({"frame.outer_width": width}) == ()
 
 
 PAPERS = ("148 x 210 mm", "210 x 148 mm", "199 x 210 mm", "200 x 260 mm", "210 x 259 mm", "297 x 210 mm", "letter")
