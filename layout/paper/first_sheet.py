@@ -10,8 +10,9 @@ from layout.drawing.shapes import Text
 from layout.drawing.sheet import Part
 from layout.paper.choice import Laying
 from layout.paper.joints import Build
+from layout.paper.leaves import Leaf
 from layout.paper.room import room_for
-from layout.paper.sheets import lay
+from layout.paper.sheets import lay, leaves
 from layout.paper.steps import place_of
 from layout.parts.start_here import Contents, Room, start_here
 from layout.plan import Plan
@@ -29,7 +30,7 @@ def with_first_sheet(plan: Plan, layings: Sequence[Laying], metrics: FontMetrics
         return tuple(layings)
     first: tuple[Laying, ...] = ()
     for count in range(1, _MOST + 1):  # how many sheets it takes moves the numbers on it
-        first = _laid(plan, contents_of(layings, count, grid), metrics)
+        first = _laid(plan, contents_of(plan, layings, count, metrics, grid), metrics)
         if len(first) == count:
             break
     return (*first, *layings)
@@ -45,20 +46,17 @@ def _build(part: Part) -> Build:
     return lambda _low, _joints: part
 
 
-def contents_of(layings: Sequence[Laying], before: int, grid: str = "") -> Contents:
+def contents_of(plan: Plan, layings: Sequence[Laying], before: int, metrics: FontMetrics, grid: str = "") -> Contents:
     """Where the sheets of each step are, `before` of them the first ones: by the tiles that they show."""
     sheets: dict[str, tuple[int, int]] = {}
-    number = before
-    for laying in layings:
-        for pieces in laying.sheets:
-            number += 1
-            for tile in _tiles(laying, [piece.part for piece in pieces]):
-                sheets[tile] = (sheets.get(tile, (number, number))[0], number)
+    for number, leaf in enumerate(leaves(plan, layings, metrics), before + 1):
+        for tile in _tiles(leaf):
+            sheets[tile] = (sheets.get(tile, (number, number))[0], number)
     return Contents(sheets, grid)
 
 
-def _tiles(laying: Laying, parts: Sequence[Part]) -> Iterator[str]:
+def _tiles(leaf: Leaf) -> Iterator[str]:
     """The tile in the head of a sheet, and those within its parts."""
-    yield place_of(laying.part.name).tile
-    for part in parts:
+    yield place_of(leaf.part.name).tile
+    for part in (piece.part for piece in leaf.pieces):
         yield from (shape.words for shape in part.shapes if isinstance(shape, Text) and shape.pen is Pen.ON_BLACK)

@@ -9,6 +9,7 @@ from layout.drawing.sheet import Care, Part
 from layout.messages.roles import Titles
 from layout.paper.choice import Laying
 from layout.paper.first_sheet import with_first_sheet
+from layout.paper.sheets import leaves
 from layout.parts.start_here import START
 from layout.products import PRODUCTS
 from templates_gen.document import About, Entry
@@ -62,7 +63,7 @@ def _on_paper(drawn: PrintedDrawings, file: str, names: Iterable[str]) -> Output
     parts = [laying.part for laying in layings]
     about = _about(drawn, file, parts)
     if file == KIT_FILE:
-        about = about._replace(outline=tuple(_outline(layings)))
+        about = about._replace(outline=tuple(_outline(drawn, layings)))
     sheets = coded(drawn.plan, layings, about, drawn.metrics)
     laid = tuple(sheet.pieces for sheet in sheets)
     shown = tuple(sheet.sheet for sheet in sheets)
@@ -75,13 +76,13 @@ def _once(names: Sequence[str]) -> tuple[str, ...]:
     return tuple(name for k, name in enumerate(names) if not (k and name == names[0] == START))
 
 
-def _outline(layings: Sequence[Laying]) -> Iterator[Entry]:
+def _outline(drawn: PrintedDrawings, layings: Sequence[Laying]) -> Iterator[Entry]:
     """Where each sheet of another name than the one before begins."""
-    number, last = 1, ""
-    for laying in layings:
-        if laying.part.title != last:
-            yield Entry(laying.part.title, number)
-        number, last = number + len(laying.sheets), laying.part.title
+    last = ""
+    for number, leaf in enumerate(leaves(drawn.plan, layings, drawn.metrics), 1):
+        if leaf.part.title != last:
+            yield Entry(leaf.part.title, number)
+        last = leaf.part.title
 
 
 def _about(drawn: PrintedDrawings, file: str, parts: Sequence[Part]) -> About:

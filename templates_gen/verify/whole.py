@@ -38,6 +38,7 @@ class WantedFile(NamedTuple):
     when: Callable[[Kit], bool] = _every
     in_kit: bool = True
     may: bool = False
+    more: Callable[[Kit], tuple[str, ...]] = lambda _: ()  # parts that only some kits have
     always_in_kit: bool = False  # though it has no file of its own
 
 
@@ -82,7 +83,7 @@ def _printed(kit: Kit, made: Mapping[str, Sequence[str]], without: Collection[st
     asked: dict[str, list[str]] = {}
     for name, wanted in WHOLE.items():
         if wanted.when(kit) and not (wanted.may and name in without):
-            parts = wanted.parts
+            parts = (*wanted.parts, *wanted.more(kit))
             asked |= {f"{name}.{form}": list(parts) for form in wanted.forms}
             if (_ON_PAPER in wanted.forms and wanted.in_kit) or wanted.always_in_kit:
                 asked.setdefault(EVERY_SHEET, []).extend(parts)

@@ -118,7 +118,7 @@ def test_sheets_are_numbered_with_the_first_ones(kind: str, size: str) -> None:
     every = with_first_sheet(planned, layings, font_metrics())
     first = [laying for laying in every if laying.part.name == "start-here"]
     assert len(first) == (1 if size != "148 x 210 mm" else len(first)) >= 1
-    contents = contents_of(layings, len(first))
+    contents = contents_of(planned, layings, len(first), font_metrics())
     said = words_of(tuple(laying.part for laying in first))
     for tile in ("1", "G", "2", "3", "5"):
         begin, end = contents.sheets[tile]
