@@ -3,14 +3,19 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping, Sequence
+from dataclasses import replace
+from functools import partial
 from typing import NamedTuple, Protocol
 
 from layout.drawing.metrics import FontMetrics
 from layout.drawing.pane import Paned
 from layout.drawing.sheet import Part
+from layout.paper.choice import Laying
 from layout.paper.joints import Build
 from layout.paper.regions import BODY, FIELD, regions
 from layout.paper.room import room_for
+from layout.paper.sheets import lay, lay_together
+from layout.paper.steps import named
 from layout.parts.frame_check import bare_check, frame_check
 from layout.parts.grid import drawing_of
 from layout.parts.grid_size import left_out
@@ -41,6 +46,7 @@ class Product(NamedTuple):
     `builds` makes each part for paper, and `alone` each at its best. `suits` tells whether a plan asks for it;
     `absent` says why one that asks for it cannot have it. `forms` are the kinds of
     files that it has to itself; on paper it is in the kit's one file too, unless it is not `in_kit`.
+    Parts that share their sheets where they can have a `heading`: it gives a part the name of these sheets.
     """
 
     builds: Builds
@@ -48,6 +54,7 @@ class Product(NamedTuple):
     forms: tuple[str, ...] = ("pdf", "svg")
     absent: Callable[[Plan], str] = _nothing
     in_kit: bool = True
+    heading: Callable[[Plan, Part], Part] | None = None
 
     def alone(self, plan: Plan, metrics: FontMetrics) -> tuple[Part, ...]:
         """The parts as a file of their own holds them: each at its best."""
@@ -84,6 +91,15 @@ def _at_its_best(build: Build | Paned) -> Part:
         return build(False, ())
     except LayoutError:
         return build(True, ())
+
+
+_WORK = {"notched ends": "notching", "pegged ends": "drilling", "nails": "nailing"}
+
+
+def _strips(plan: Plan, part: Part) -> Part:
+    """Both strips on one sheet, named by what is done with them."""
+    both = named("strips", _WORK.get(plan.kit.frame.ends.name, "marking"))
+    return replace(part, name="strips", title=plan.words.say(both.name)) if both else part
 
 
 def _frame_check(plan: Plan, metrics: FontMetrics) -> tuple[Build, ...]:
@@ -125,8 +141,9 @@ def _wrap_gauge(plan: Plan, metrics: FontMetrics) -> tuple[Build, ...]:
 PRODUCTS: Mapping[str, Product] = {
     "frame-check": Product(_frame_check, forms=("pdf",)),
     "wrap-gauge": Product(_wrap_gauge),
-    "strip-near": Product(_at(strip, "near")),
-    "strip-far": Product(_at(strip, "far")),
+    "strips": Product(_at(strip, "near", "far"), forms=("pdf",), heading=_strips),
+    "strip-near": Product(_at(strip, "near"), in_kit=False),
+    "strip-far": Product(_at(strip, "far"), in_kit=False),
     "winding": Product(_winding),
     "spacing-guide": Product(_at(spacing_guide, "near", "far")),
     "weaving-grid": Product(_in_panes(drawing_of), absent=left_out, in_kit=False),
@@ -143,3 +160,13 @@ def absent(plan: Plan) -> Mapping[str, str]:
     """Why each product that `plan` asks for and cannot have is left out, by its name."""
     reasons = {name: product.absent(plan) for name, product in PRODUCTS.items() if product.suits(plan)}
     return {name: why for name, why in reasons.items() if why}
+
+
+def laid(name: str, plan: Plan, metrics: FontMetrics) -> tuple[Laying, ...]:
+    """How the parts of a product lie on the paper of `plan`; FieldError where they cannot."""
+    product = PRODUCTS[name]
+    builds = product.builds(plan, metrics)
+    if product.heading and not any(isinstance(build, Paned) for build in builds):
+        named_so = partial(product.heading, plan)
+        return lay_together(plan, [build for build in builds if not isinstance(build, Paned)], metrics, named_so)
+    return tuple(lay(plan, build, metrics) for build in builds)

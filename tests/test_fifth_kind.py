@@ -15,13 +15,14 @@ import pytest
 from layout.frames.kinds.by_kind import ByKind, MissingPieceError
 from layout.kit.inputs import BY_KEY
 from layout.kit.kinds.all_keys import END_KEYS
+from layout.parts.marking.kinds import MARKING
 from layout.parts.strips.strips import STRIPS
 from layout.parts.winding.kinds.pictures import PICTURES
 from layout.warps.ways import WAYS
 from templates_gen.verify.kinds.truths import TRUTHS
 
 HERE = Path(__file__).parent
-TABLES: tuple[ByKind[Any], ...] = (END_KEYS, WAYS, STRIPS, PICTURES, TRUTHS)
+TABLES: tuple[ByKind[Any], ...] = (END_KEYS, WAYS, PICTURES, TRUTHS)
 
 
 @cache
@@ -76,6 +77,11 @@ def test_every_kind_has_every_piece(table: ByKind[Any]) -> None:
     """The kinds that a kit may name, in every table."""
     assert list(table) == list(BY_KEY["frame.ends"].choices)
     assert all(table[name] is not None for name in table)
+
+
+def test_every_kind_has_a_strip_or_a_template() -> None:
+    """One of the two."""
+    assert [*MARKING, *STRIPS] == list(BY_KEY["frame.ends"].choices)
 
 
 def test_a_missing_piece_is_named() -> None:

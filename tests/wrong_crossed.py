@@ -9,15 +9,13 @@ from typing import Any
 from kits import CROSSED, FLAT
 from wrong_builders import Wrong, returns, swap, value
 
-import layout.parts.strip_words as wording
-import layout.parts.strips.wound as wound_strips
 import layout.parts.winding.actions as actions_module
 import layout.parts.winding.shed as shed_module
 import layout.parts.winding.side as side_module
 import layout.warps.crossed as crossed_module
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Curve, Point
-from layout.messages.roles import Shed, Strip
+from layout.messages.roles import Shed
 from layout.parts.winding.face import Face
 from layout.parts.winding.kinds import crossed as picture_module
 from layout.warps.warp import Warp
@@ -55,18 +53,6 @@ CROSSED_WRONG: Mapping[str, Wrong] = {
     "the far half of a pass left out": Wrong(CROSSED, PICTURE, returns(Face, "halves", lambda both: list(both)[:1])),
     "the far guide with the layers of the near end": Wrong(CROSSED, GUIDE, _layers_of("near")),
     "the near guide with the layers of the far end": Wrong(BACK_FIRST, GUIDE, _layers_of("far")),
-    "the ends of the other layer said to be in front": Wrong(
-        CROSSED, "strip-near.pdf", returns(wording, "_way", lambda _: Strip.WAY_CROSSED_EVEN)
-    ),
-    "the far strip worded as the near one": Wrong(
-        BACK_FIRST, "strip-far.pdf", returns(wording, "_way", lambda _: Strip.WAY_CROSSED_EVEN)
-    ),
-    "how to cross left out": Wrong(
-        CROSSED, "strip-far.pdf", returns(wound_strips.RoundBarStrip, "use", lambda sentences: sentences[:1])
-    ),
-    "the way of an open winding on a strip": Wrong(
-        FLAT | CROSSED, "strip-near.pdf", returns(wording, "_way", lambda _: Strip.WAY_FACE_FIRST)
-    ),
     "the fan of an open winding": Wrong(
         THICK, GUIDE, returns(crossed_module.CrossedBars, "belt", lambda belt: belt._replace(lean=0.0))
     ),

@@ -53,12 +53,8 @@ def fan_of_a_thread(thick: Fraction) -> Spoil:
 
 PRINTED: Mapping[str, Wrong] = {
     # marks
-    "a mark of a strip aside": Wrong(ROUND, "strip-near.pdf", returns(strip_module._Draft, "winds", aside)),
-    "near and far exchanged": Wrong(
-        ROUND, "strip-far.svg", value(strip_module._Draft, "contacts", property(near_marks))
-    ),
     "a total one too high": Wrong(
-        ROUNDED,
+        NOTCHED,
         "strip-near.pdf",
         returns(Warp, "unit_lines", lambda lines: [(at, total + 1) for at, total in lines]),
     ),

@@ -10,8 +10,6 @@ from wrong_builders import Wrong, returns, swap, value
 
 import layout.parts.guide_sheet as guide_sheet
 import layout.parts.guide_words as guide_words
-import layout.parts.strip_words as wording
-import layout.parts.strips.wound as wound_strips
 import layout.parts.winding.actions as actions_module
 import layout.parts.winding.kinds.loose_rod as picture_module
 import layout.parts.winding.shed as shed_module
@@ -19,8 +17,7 @@ import layout.parts.winding.winding as winding_module
 import layout.warps.loose_rod as rod_module
 from layout.drawing.shapes import Point, Text
 from layout.messages.english import ENGLISH
-from layout.messages.roles import Guide, Shed, Strip, Winding, WindStep
-from layout.parts.phrases import Phrase
+from layout.messages.roles import Guide, Shed, Winding, WindStep
 from layout.parts.winding.face import Face
 from layout.warps.layout_result import LayoutResult
 from layout.warps.warp import Warp
@@ -33,12 +30,6 @@ def _slanted(laid: LayoutResult) -> LayoutResult:
     """Far marks half a pitch further on, as of a warp that is wound."""
     far = tuple(x + laid.spacing / 2 for x in laid.far)
     return laid._replace(far=far, passes=tuple(one._replace(far=x) for one, x in zip(laid.passes, far, strict=True)))
-
-
-def _tied(phrases: list[Phrase]) -> list[Phrase]:
-    """The tie-on at the near end's left."""
-    left, right = phrases
-    return [left._replace(words=ENGLISH.say(Strip.TIE_ON_LEFT), arrow="left"), right]
 
 
 def _rod_word_below(shapes: Any) -> Any:
@@ -58,11 +49,6 @@ def _of_two_headings(right: Any) -> Any:
 ROD_WRONG: Mapping[str, Wrong] = {
     "far marks on a slant": Wrong(ROD, "strip-far.pdf", returns(rod_module.FromRod, "lay", _slanted)),
     "passes on a slant": Wrong(FLAT | ROD, PICTURE, returns(rod_module.FromRod, "lay", _slanted)),
-    "a knot named at the near end": Wrong(ROD, "strip-near.pdf", returns(wording, "_sides", _tied)),
-    "the way of a winding": Wrong(ROD, "strip-near.pdf", returns(wording, "_way", lambda _: Strip.WAY_FACE_FIRST)),
-    "how to go on left out": Wrong(
-        FLAT | ROD, "strip-far.pdf", returns(wound_strips.FlatEndStrip, "use", lambda sentences: sentences[:1])
-    ),
     "the knots on a frame end": Wrong(
         ROD,
         PICTURE,

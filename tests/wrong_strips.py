@@ -7,19 +7,15 @@ from dataclasses import replace
 from typing import Any
 
 from kits import FLAT, NAILS, NOTCHED, PEGGED
-from wrong_builders import Wrong, returns, swap, value
+from wrong_builders import Wrong, returns, value
 
-import layout.paper.sheets as sheets_module
 import layout.parts.strip as strip_module
 import layout.parts.strip_words as wording
 import layout.parts.strips.nailed as nailed_module
 import layout.parts.strips.notched as notched_module
 import layout.parts.strips.pegged as pegged_module
-import layout.parts.strips.wound as wound_module
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Point, circle
-from layout.frames.kinds.flat_ends import FlatEnd
-from layout.frames.kinds.round_bars import RoundBar
 from layout.messages.catalogue import Role
 from layout.messages.english import ENGLISH
 from layout.messages.roles import Count, Sheet, Strip
@@ -28,7 +24,7 @@ from layout.plan import Plan
 
 ROUND: Mapping[str, object] = {"weaving.slant": "face straight"}
 NEAR = "strip-near.pdf"
-DOUBLED = {"weaving.doubled_selvedges": 2}
+DOUBLED = NOTCHED | {"weaving.doubled_selvedges": 2}
 HELD = NOTCHED | {"frame.notch_density": "5 per cm"}
 NAILED = NAILS | {"frame.nail_length": "12 mm"}
 ROUNDED = FLAT | {"frame.edge_radius": "4 mm"}
@@ -38,11 +34,6 @@ FROM_RIGHT = PEGGED | {"weaving.start": "right", "weaving.near_end": "top", "wea
 def thick_nails(ends: Any, marks: list[float], up: int) -> Any:
     """Circles of 2 mm for nails of 1.8 mm."""
     return [circle(Point(x, up * float(ends.edge_distance.mm)), 1.0, Pen.REGISTER) for x in marks]
-
-
-def turned(right: Any) -> property:
-    """The weaving on the other side."""
-    return property(lambda draft: -right.fget(draft))
 
 
 def crossed(phrases: list[Phrase]) -> list[Phrase]:
@@ -67,15 +58,6 @@ def pointed(old: Any, new: Any) -> Callable[[list[Phrase]], list[Phrase]]:
     return change
 
 
-def arrow_moved(phrases: list[Phrase]) -> list[Phrase]:
-    """The arrow of the way stands at which end it is instead."""
-    begins = ("near end", "far end", "first pass")
-    seen, way = (k for k, phrase in enumerate(phrases) if phrase.words.startswith(begins))
-    arrow = phrases[way].arrow
-    own = {seen: arrow, way: ""}
-    return [phrase._replace(arrow=own.get(k, phrase.arrow)) for k, phrase in enumerate(phrases)]
-
-
 def says(old: Role, new: Role) -> Callable[[tuple[str, ...]], tuple[str, ...]]:
     """One message in the place of another."""
     return lambda notes: tuple(note.replace(ENGLISH.say(old), ENGLISH.say(new)) for note in notes)
@@ -87,19 +69,7 @@ def worded(old: str, new: str) -> Callable[[list[str]], list[str]]:
 
 
 STRIPS: Mapping[str, Wrong] = {
-    "a strip upside down": Wrong(ROUND, "strip-near.svg", swap(strip_module._Draft, "up", turned)),
-    "marks behind the edge that they mark": Wrong(
-        ROUNDED, "strip-far.svg", returns(wound_module, "_over_edge", lambda b: replace(b, marks=(-9.0, -2.0)))
-    ),
     # what a strip is folded and cut to
-    "half a turn of a thinner bar": Wrong(
-        ROUND,
-        "strip-near.svg",
-        swap(RoundBar, "half_turn_mm", lambda right: property(lambda bar: right.fget(bar) * 0.99)),
-    ),
-    "the rounding of an edge forgotten": Wrong(
-        ROUNDED, NEAR, value(FlatEnd, "half_turn_mm", property(lambda end: float(end.thickness.mm)))
-    ),
     "a fold of a notch template inside the board": Wrong(
         NOTCHED, "strip-near.svg", returns(notched_module, "_notched", lambda b: replace(b, lines=((0.5, Pen.FOLD),)))
     ),
@@ -114,28 +84,16 @@ STRIPS: Mapping[str, Wrong] = {
     ),
     "nails drawn thicker": Wrong(NAILED, "strip-far.svg", value(nailed_module, "_nails", thick_nails)),
     # what a strip says
-    "left and right exchanged": Wrong(ROUND, NEAR, returns(wording, "_sides", crossed)),
+    "left and right exchanged": Wrong(NOTCHED, NEAR, returns(wording, "_sides", crossed)),
     "right named at the left": Wrong(NOTCHED, "strip-far.pdf", returns(wording, "_sides", moved)),
-    "the winding goes on the other way": Wrong(
-        ROUND, "strip-near.svg", returns(strip_module, "phrases_for", pointed("right", "left"))
-    ),
     "the arrow to the weaving points away from it": Wrong(
         FROM_RIGHT, NEAR, returns(strip_module, "phrases_for", pointed("down", "up"))
     ),
-    "the arrow of another sentence": Wrong(ROUND, NEAR, returns(strip_module, "phrases_for", arrow_moved)),
     "top and bottom exchanged": Wrong(
-        ROUND, NEAR, returns(strip_module, "notes_for", says(Sheet.FOR_BOTTOM, Sheet.FOR_TOP))
+        NOTCHED, NEAR, returns(strip_module, "notes_for", says(Sheet.FOR_BOTTOM, Sheet.FOR_TOP))
     ),
     "near and far exchanged in words": Wrong(
         FROM_RIGHT, NEAR, value(wording, "_SEEN", {"near": Strip.FAR_FROM_FACE, "far": Strip.NEAR_FROM_FACE})
-    ),
-    "both ends named": Wrong(
-        ROUND,
-        NEAR,
-        returns(strip_module, "phrases_for", lambda all_: [*all_, Phrase(ENGLISH.say(Strip.FAR_FROM_FACE))]),
-    ),
-    "the first pass on the other layer": Wrong(
-        {"weaving.first_pass": "back"}, NEAR, returns(wording, "_way", lambda _: Strip.WAY_FACE_FIRST)
     ),
     "another way through notches": Wrong(HELD, NEAR, returns(wording, "_way", lambda _: Strip.WAY_EVERY)),
     "doubled ends not said": Wrong(DOUBLED, NEAR, value(Plan, "doubled", property(lambda _: ()))),
@@ -143,18 +101,13 @@ STRIPS: Mapping[str, Wrong] = {
         DOUBLED, NEAR, value(Plan, "doubled", property(lambda _: (ENGLISH.say(Count.DOUBLED_OUTER, outer=3),)))
     ),
     "the sett of winds said for ends": Wrong(
-        ROUND,
+        NOTCHED,
         NEAR,
         value(
             Plan,
             "sett_words",
             property(lambda _: ENGLISH.say(Count.SETT_CM_WINDS, sett="1.25 ends per cm", count="5", unit="4 cm")),
         ),
-    ),
-    "as many ends as winds": Wrong(
-        ROUND,
-        NEAR,
-        returns(sheets_module, "_head", lambda head: replace(head, facts=head.facts.replace("50 ends", "25 ends"))),
     ),
     "pegs of another size in words": Wrong(PEGGED, NEAR, returns(pegged_module, "_drilling", worded("2.5 mm", "3 mm"))),
     "rows of pegs another distance apart in words": Wrong(
@@ -173,11 +126,6 @@ STRIPS: Mapping[str, Wrong] = {
         NOTCHED,
         "strip-far.pdf",
         returns(notched_module, "_notching", worded("1.2 mm wide and 6 mm", "6 mm wide and 1.2 mm")),
-    ),
-    "the low form used as the full one": Wrong(
-        ROUND | {"frame.bar_diameter": "5 mm"},
-        NEAR,
-        value(wound_module.RoundBarStrip, "along", Strip.WRAP_BAR),
     ),
     "the title of the other end": Wrong(
         PEGGED, "strip-far.pdf", returns(strip_module, "title_of", lambda _: ENGLISH.say(Strip.DRILLING_NEAR))

@@ -13,6 +13,9 @@ from layout.messages.catalogue import Said
 PT = 25.4 / 72
 """One PDF unit in mm (ISO 32000: 1/72 in)."""
 
+JOINT_THIRD = 7.0
+"""The third cross of a joint within a part stands so far to the right of the first one, in mm."""
+
 STACK_GAP = 10.0
 """Between parts that stand one under the other without paper, in mm."""
 
@@ -70,6 +73,9 @@ class Part:
     do, each with a number in a ring; `blocks` are pictures and lists beside the part; `cautions`
     stand last. A sheet that is not `measured` carries no check scales. On a `narrow` sheet the words stand in a column
     beside the part; where they stand `below`, the part comes first.
+
+    Of a part that may come in pieces, `joint_rows` are the two heights at which the crosses of a joint find room, the
+    first one near the edge to the weaving; with none they stand beside it.
     """
 
     name: str
@@ -86,6 +92,7 @@ class Part:
     measured: bool = True
     narrow: bool = False
     below: bool = False
+    joint_rows: tuple[float, float] | None = None
 
     @property
     def length(self) -> float:

@@ -1,8 +1,8 @@
-"""Which way a part is laid on a kit's paper: straight, else across the diagonal in one piece, else in tiles."""
+"""Which way a part is laid on a kit's paper: upright or straight, else across the diagonal, else in pieces."""
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import replace
 from functools import cache
 from itertools import islice
@@ -19,6 +19,8 @@ from layout.messages.roles import Sheet, SheetNeed
 from layout.paper.area import Area
 from layout.paper.joints import LEAST_PIECE, MOST_PIECES, Build, frame_of, joints_of, pieces, proof_distance
 from layout.paper.laying import diagonal, straight
+from layout.paper.regions import regions
+from layout.paper.tall import Pieces, stand_whole
 from layout.values.errors import FieldError, LayoutError
 
 _GAP = 4.0
@@ -40,7 +42,8 @@ class Furnish(Protocol):
 class Laying(NamedTuple):
     """A whole part on its sheets, in one of the ways; `notes` say what was done and why.
 
-    What is said about the part stands on these sheets, or before them where they are `bare`.
+    What is said about the part stands on these sheets, or before them where they are `bare`; where it is said `once`,
+    on the first of them. Of several parts on the same sheets, which are `together`, `part` has the words for all.
     """
 
     way: str
@@ -48,6 +51,13 @@ class Laying(NamedTuple):
     sheets: tuple[tuple[Piece, ...], ...]
     notes: tuple[str, ...]
     bare: bool = False
+    together: tuple[Part, ...] = ()
+    once: bool = False
+
+    @property
+    def parts(self) -> tuple[Part, ...]:
+        """Every part that lies on these sheets."""
+        return self.together or (self.part,)
 
 
 class _Way(NamedTuple):
@@ -57,9 +67,18 @@ class _Way(NamedTuple):
 
 
 _ORDER = tuple(
-    _Way(name, low, bare) for low in (False, True) for name in ("straight", "diagonal") for bare in (False, True)
+    _Way(name, low, bare)
+    for ways in (("tall", "straight", "diagonal"), ("uprights", "tiles"))
+    for low in (False, True)
+    for name in ways
+    for bare in (False, True)
 )
-_TILED = tuple(_Way("tiles", low, bare) for low in (False, True) for bare in (False, True))
+_ALLOWED: Mapping[str, tuple[str, ...]] = {
+    "auto": ("tall", "straight", "diagonal", "uprights", "tiles"),
+    "straight": ("tall", "straight"),
+    "diagonal": ("diagonal",),
+    "tiles": ("uprights", "tiles"),
+}
 
 
 def choose(build: Build, paper: Paper, furnish: Furnish, metrics: FontMetrics) -> Laying:
@@ -68,10 +87,78 @@ def choose(build: Build, paper: Paper, furnish: Furnish, metrics: FontMetrics) -
     Raises FieldError on paper.lay or paper.size, naming what would fit, where nothing does.
     """
     made: Build = cache(build)
-    for way in (*_ORDER, *_TILED):
+    for way in _ORDER:
         if laying := _try(made, paper, way, furnish, metrics):
             return laying
     raise _refusal(made, paper, furnish, metrics)
+
+
+def choose_together(
+    builds: Sequence[Build], paper: Paper, furnish: Furnish, metrics: FontMetrics, heading: Callable[[Part], Part]
+) -> tuple[Laying, ...]:
+    """How several parts lie: side by side on one sheet, else each in one piece on its own, else all in pieces.
+
+    `heading` gives a part the name that their sheets have where they share them.
+    """
+    made: list[Build] = [cache(build) for build in builds]
+    if laying := _side_by_side(made, paper, furnish, heading):
+        return (laying,)
+    alone = tuple(choose(build, paper, furnish, metrics) for build in made)
+    if any(laying.way == "tiles" for laying in alone):
+        for low in (False, True):
+            if laying := _uprights(made, paper, furnish, metrics, low=low, heading=heading):
+                return (laying,)
+    return tuple(_headed(laying, heading) if laying.part.joint_rows else laying for laying in alone)
+
+
+def _headed(laying: Laying, heading: Callable[[Part], Part]) -> Laying:
+    return laying._replace(part=heading(laying.part), together=(laying.part,))
+
+
+def _side_by_side(
+    builds: Sequence[Build], paper: Paper, furnish: Furnish, heading: Callable[[Part], Part]
+) -> Laying | None:
+    """Upright beside one column of text, in the full form."""
+    grid = regions(paper)
+    try:
+        parts = [build(False, ()) for build in builds]
+    except LayoutError:
+        return None
+    if not (
+        grid.roomy and all(part.narrow and part.joint_rows for part in parts) and paper.lay in ("auto", "straight")
+    ):
+        return None
+    said = heading(parts[0])
+    found = stand_whole(parts, grid, furnish(said))
+    return Laying("tall", said, (found,), (), together=tuple(parts)) if found else None
+
+
+def _uprights(
+    builds: Sequence[Build],
+    paper: Paper,
+    furnish: Furnish,
+    metrics: FontMetrics,
+    *,
+    low: bool,
+    heading: Callable[[Part], Part] = lambda part: part,
+) -> Laying | None:
+    """In upright pieces: beside the text on the first sheet, all over the later ones."""
+    grid = regions(paper)
+    try:
+        part = builds[0](low, ())
+    except LayoutError:
+        return None
+    if not (grid.roomy and part.narrow and part.joint_rows):
+        return None
+    said = heading(replace(part, notes=(*part.notes, *_why(builds[0], low=low), _how_joined(part, 0))))
+    places = Pieces(grid, furnish(said), furnish(said, bare=True))
+    found = places.lay(builds, low=low, cut=lambda whole, joints: pieces(whole, joints, metrics))
+    if found is None:
+        return None
+    sheets, wholes = found
+    together = tuple(wholes) if len(wholes) > 1 else ()
+    whole = said if together else replace(wholes[0], notes=said.notes)
+    return Laying("tiles", whole, sheets, said.notes, together=together, once=True)
 
 
 def _try(build: Build, paper: Paper, way: _Way, furnish: Furnish, metrics: FontMetrics) -> Laying | None:
@@ -79,15 +166,34 @@ def _try(build: Build, paper: Paper, way: _Way, furnish: Furnish, metrics: FontM
         part = build(way.low, ())
     except LayoutError:
         return None
-    if not (way.name == "straight" if part.whole else paper.lay in ("auto", way.name)):
+    if not (way.name == "straight" if part.whole else way.name in _ALLOWED[paper.lay]):
         return None
-    if way.low and not part.whole:
-        part = replace(part, notes=(*part.notes, _why_low(build)))
+    if way.name in ("tall", "uprights") and (way.bare or not part.narrow):
+        return None
+    if way.name == "uprights":
+        return _uprights([build], paper, furnish, metrics, low=way.low)
+    own = len(part.notes)
+    if not part.whole:
+        part = replace(part, notes=(*part.notes, *_why(build, low=way.low)))
     if way.name == "tiles":
         return _tiles(build, part, way, furnish, metrics)
+    found = _in_one_piece(part, way, paper, furnish)
+    return Laying(way.name, part, ((found,),), part.notes[own:], way.bare) if found else None
+
+
+def _in_one_piece(part: Part, way: _Way, paper: Paper, furnish: Furnish) -> Piece | None:
+    if way.name == "tall":
+        grid = regions(paper)
+        found = stand_whole([part], grid, furnish(part)) if grid.roomy and part.narrow else None
+        return found[0] if found else None
     area = furnish(part, mirrored=way.name == "diagonal", bare=way.bare)
     placing = (straight if way.name == "straight" else diagonal)(part, area)
-    return Laying(way.name, part, ((Piece(part, placing),),), part.notes[1:], way.bare) if placing else None
+    return Piece(part, placing) if placing else None
+
+
+def _why(build: Build, *, low: bool) -> tuple[Care, ...]:
+    """Why a part comes in its low form, if it does."""
+    return (_why_low(build),) if low else ()
 
 
 def _why_low(build: Build) -> Care:
@@ -128,12 +234,20 @@ def _tiled(build: Build, part: Part, way: _Way, count: int, furnish: Furnish, me
             return None
         sheets[-1].append(Piece(piece, placing))
         free = replace(free, taken=(*free.taken, _box_of(piece, placing)))
-    return Laying("tiles", jointed, tuple(tuple(sheet) for sheet in sheets), said.notes[1:], way.bare)
+    return Laying(
+        "tiles", jointed, tuple(tuple(sheet) for sheet in sheets), said.notes[len(part.notes) - way.low :], way.bare
+    )
 
 
 def _said(part: Part, count: int) -> Part:
-    note = ENGLISH.say(Sheet.IN_PIECES, count=count, distance=f"{proof_distance(part):.1f}")
-    return replace(part, notes=(*part.notes, note))
+    return replace(part, notes=(*part.notes, _how_joined(part, count)))
+
+
+def _how_joined(part: Part, count: int) -> str:
+    distance = f"{proof_distance(part):.1f}"
+    if part.joint_rows:
+        return ENGLISH.say(Sheet.JOIN, distance=distance)
+    return ENGLISH.say(Sheet.IN_PIECES, count=count, distance=distance)
 
 
 def _box_of(piece: Part, placing: Placing) -> Box:
@@ -176,4 +290,4 @@ def _sized(paper: Paper, name: str) -> Paper:
 
 
 def _fits(build: Build, paper: Paper, furnish: Furnish, metrics: FontMetrics) -> bool:
-    return any(_try(build, paper, way, furnish, metrics) for way in (*_ORDER, *_TILED))
+    return any(_try(build, paper, way, furnish, metrics) for way in _ORDER)

@@ -62,7 +62,7 @@ def furnish(page: Page, said: Head, part: Part, metrics: FontMetrics) -> Furnish
         taken += boxes
         floor = boxes[0][3] + _OVER_SCALES
     right = min(COLUMN_RIGHT, grid.right) if narrow else grid.right
-    here = replace(part, narrow=narrow, blocks=() if page.mirrored else part.blocks)
+    here = replace(part, narrow=narrow and not page.mirrored, blocks=() if page.mirrored else part.blocks)
     text = column(here, grid.left, right, head_box[1], floor, metrics)
     if text.shapes and part.below and not narrow:
         shapes += Placing(0, 0, floor - text.low).shapes(text.shapes)

@@ -9,8 +9,8 @@ from math import cos, radians
 
 from layout.drawing.metrics import FontMetrics
 from layout.drawing.pens import Pen
-from layout.drawing.shapes import Curve, Point, Region, Shape, Text, cross
-from layout.drawing.sheet import Part
+from layout.drawing.shapes import Curve, Point, Region, Shape, Text, cross, rectangle
+from layout.drawing.sheet import JOINT_THIRD, Part
 from layout.drawing.typeset import SMALL
 from layout.messages.english import ENGLISH
 from layout.messages.roles import Sheet
@@ -19,12 +19,15 @@ from layout.paper.clipping import clipped
 OVERLAP = 14.0
 """Each piece goes on this far past its joints, in mm."""
 
+SEAM = 16.0
+"""The same where crosses stand within the part; less by up to a number that would be cut."""
+
 MOST_PIECES, LEAST_PIECE = 60, 40.0
 """A part is not cut into more pieces than this, nor into shorter ones, in mm."""
 
-_OFF, _ARM, _THIRD = 5.0, 4.0, 9.5
-_WHOLE = 8.0  # and further, at most so far, where a running total would be cut from its line
-_LABEL_AT, _CLEAR = 8.0, 0.3
+_OFF, _ARM, _SMALL_ARM, _THIRD = 5.0, 4.0, 1.0, 9.5
+_WHOLE = 8.0  # and further, at most so far, where a number would be cut from its mark
+_LABEL_AT, _BESIDE, _TOGETHER = 8.0, 1.4, 6.0
 
 Build = Callable[[bool, Sequence[float]], Part]
 """Makes a part: in its low form or not, with words clear of these joints."""
@@ -33,8 +36,8 @@ Build = Callable[[bool, Sequence[float]], Part]
 def frame_of(part: Part, count: int) -> Part:
     """An empty piece as large as each of `count` pieces of `part` would be."""
     _, low, _, high = part.box
-    length = part.length / count + 2 * (OVERLAP + _WHOLE)
-    return replace(part, shapes=(), box=(0.0, low - _OFF - _ARM, length, high + _OFF + _ARM))
+    past, beside = (SEAM, 0.0) if part.joint_rows else (OVERLAP + _WHOLE, _OFF + _ARM)
+    return replace(part, shapes=(), box=(0.0, low - beside, part.length / count + 2 * past, high + beside))
 
 
 def joints_of(part: Part, count: int) -> list[float]:
@@ -43,23 +46,32 @@ def joints_of(part: Part, count: int) -> list[float]:
 
 
 def pieces(part: Part, joints: Sequence[float], metrics: FontMetrics) -> list[Part]:
-    """`part` cut at `joints`, each piece with the crosses of its joints and its number written beside it."""
+    """`part` cut at `joints`, each piece with the crosses of its joints.
+
+    Where these stand beside the part, so does the number of the piece; else the part itself shows it.
+    """
     left, low, right, high = part.box
     edges = [left, *joints, right]
-    totals = [*_totals(part.shapes, metrics), *_engraved(part.shapes, metrics)]
+    figures = [*_figures(part.shapes, metrics), *_engraved(part.shapes, metrics)]
+    within = part.joint_rows is not None
+    past, arm, beside = (SEAM, _SMALL_ARM, 0.0) if within else (OVERLAP, _ARM, _OFF + _ARM)
     found = []
     for k, (start, end) in enumerate(pairwise(edges)):
-        begin = _off(start - OVERLAP, totals, 0) if k else left
-        stop = _off(end + OVERLAP, totals, 1) if k < len(joints) else right
-        marks = [point for joint in (start, end) if joint in joints for point in _crosses(joint, low, high)]
+        begin = _off(start - past, figures, within) if k else left
+        stop = _off(end + past, figures, not within) if k < len(joints) else right
+        marks = [point for joint in (start, end) if joint in joints for point in _crosses(joint, part)]
         kept = [point for point in part.datum if begin <= point.x <= stop]
-        hairs = [hair for point in marks for hair in cross(point, _ARM, Pen.REGISTER)]
-        said = ENGLISH.say(Sheet.PIECE, number=k + 1, total=len(edges) - 1)
-        label = Text(Point(start + _LABEL_AT, high + _OFF - 1), SMALL, said)
-        shapes = (*hairs, *_within(part.shapes, begin, stop, metrics), label)
-        box = (begin, low - _OFF - _ARM, stop, high + _OFF + _ARM)
-        found.append(replace(part, shapes=shapes, datum=(*marks, *kept), box=box))
+        hairs = [hair for point in marks for hair in cross(point, arm, Pen.REGISTER)]
+        label = [] if within else [_label(Point(start + _LABEL_AT, high + _OFF - 1), k + 1, len(edges) - 1)]
+        shapes = (*hairs, *_within(part.shapes, begin, stop, metrics), *label)
+        found.append(
+            replace(part, shapes=shapes, datum=(*marks, *kept), box=(begin, low - beside, stop, high + beside))
+        )
     return found
+
+
+def _label(at: Point, number: int, total: int) -> Text:
+    return Text(at, SMALL, ENGLISH.say(Sheet.PIECE, number=number, total=total))
 
 
 def proof_distance(part: Part) -> float:
@@ -67,21 +79,21 @@ def proof_distance(part: Part) -> float:
     return max(point.x for point in part.datum) - min(point.x for point in part.datum)
 
 
-def _crosses(joint: float, low: float, high: float) -> tuple[Point, Point, Point]:
+def _crosses(joint: float, part: Part) -> tuple[Point, Point, Point]:
+    _, low, _, high = part.box
+    if part.joint_rows:
+        first, second = part.joint_rows
+        return Point(joint, second), Point(joint, first), Point(joint + JOINT_THIRD, first)
     return Point(joint, high + _OFF), Point(joint, low - _OFF), Point(joint + _THIRD, low - _OFF)
 
 
 Span = tuple[float, float]
 
 
-def _totals(shapes: Sequence[Shape], metrics: FontMetrics) -> list[Span]:
-    """From where to where each unit line and the total drawn after it reach."""
-    spans = []
-    for one, other in pairwise(shapes):
-        if isinstance(one, Curve) and one.pen is Pen.UNIT and isinstance(other, Text):
-            first, last = _span(other, metrics)
-            spans.append((min(first, one.start.x) - _CLEAR, max(last, one.start.x) + _CLEAR))
-    return spans
+def _figures(shapes: Sequence[Shape], metrics: FontMetrics) -> list[Span]:
+    """From where to where each number and the mark beside it reach, with their white."""
+    spans = (_span(shape, metrics) for shape in shapes if isinstance(shape, Text) and shape.words.isdigit())
+    return [(first - _BESIDE, last + _BESIDE) for first, last in spans]
 
 
 def _engraved(shapes: Sequence[Shape], metrics: FontMetrics) -> list[Span]:
@@ -95,25 +107,51 @@ def _off(edge: float, spans: Sequence[Span], side: int) -> float:
     return next((span[side] for span in spans if span[0] < edge < span[1]), edge)
 
 
-def _span(shape: Text | Region, metrics: FontMetrics) -> Span:
+def _span(shape: Shape, metrics: FontMetrics) -> Span:
     if isinstance(shape, Text):
         end = shape.at.x + metrics.width(shape.words, shape.size, shape.pen) * cos(radians(shape.angle))
         return min(shape.at.x, end), max(shape.at.x, end)
-    xs = [point.x for contour in shape.contours for point in contour.points()]
-    return min(xs), max(xs)
+    ends = [_ends(path) for path in (shape.contours if isinstance(shape, Region) else (shape,))]
+    return min(low for low, _ in ends), max(high for _, high in ends)
 
 
 def _within(shapes: Sequence[Shape], begin: float, stop: float, metrics: FontMetrics) -> list[Shape]:
-    """Lines cut off at `begin` and `stop`; words, with the arrow head drawn after them, only where they are whole."""
+    """Lines and grey areas cut off at `begin` and `stop`; words and signs only where they are whole."""
     kept: list[Shape] = []
-    phrase: list[Text | Region] = []
+    sign: list[Shape] = []
     for shape in [*shapes, None]:
-        if phrase and not isinstance(shape, Region):
-            spans = [_span(piece, metrics) for piece in phrase]
-            kept += phrase if all(begin <= first and last <= stop for first, last in spans) else []
-            phrase = []
-        if isinstance(shape, Curve):
+        if sign and not (shape is not None and _goes_on(sign, shape, metrics)):
+            spans = [_span(each, metrics) for each in sign]
+            kept += sign if all(begin <= first and last <= stop for first, last in spans) else []
+            sign = []
+        if isinstance(shape, Region) and shape.pen is Pen.TINT:
+            kept += _cut_off(shape, begin, stop)
+        elif isinstance(shape, Curve) and shape.pen is not Pen.OUTLINE:
             kept += clipped(shape, begin, stop)
         elif shape is not None:
-            phrase.append(shape)
+            sign.append(shape)
     return kept
+
+
+def _goes_on(sign: Sequence[Shape], shape: Shape, metrics: FontMetrics) -> bool:
+    """Whether `shape` belongs to a sign or to words that have begun: an arrow, scissors, words and their arrow head."""
+    if isinstance(sign[-1], Text):
+        return isinstance(shape, Region) and shape.pen is Pen.SOLID
+    if isinstance(sign[0], Text) or isinstance(shape, Text) or shape.pen not in (Pen.OUTLINE, Pen.SOLID):
+        return False
+    return _span(shape, metrics)[1] - min(_span(each, metrics)[0] for each in sign) < _TOGETHER
+
+
+def _cut_off(area: Region, begin: float, stop: float) -> list[Region]:
+    """What is left of an upright rectangle."""
+    left, right = _ends(area.contours[0])
+    low, high = max(left, begin), min(right, stop)
+    if low >= high:
+        return []
+    ys = [point.y for point in area.contours[0].points()]
+    return [Region((rectangle(low, min(ys), high, max(ys), area.pen),), area.pen)]
+
+
+def _ends(path: Curve) -> Span:
+    xs = [point.x for point in path.points()]
+    return min(xs), max(xs)

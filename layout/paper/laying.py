@@ -11,6 +11,7 @@ from layout.paper.area import Area
 
 _TRIES = 9
 _PAST_EDGE = 2.0  # scissors on the long edge of a part reach so far past it, and must not leave the printable area
+_SHARES = (0.0, 0.5, 1.0)
 
 
 def straight(part: Part, area: Area) -> Placing | None:
@@ -57,13 +58,18 @@ def diagonal(part: Part, area: Area) -> Placing | None:
     high = asin(min(1.0, area.height / span)) - lean if span > area.height else pi / 2
     for k in range(_TRIES if low <= high else 0):
         off = (k + 1) // 2 * (-1) ** k / (_TRIES + 1)  # the middle first, then to either side
-        placing = _centred(part, area, degrees(low + (high - low) * (0.5 + off)))
-        if area.holds(part.box, placing):
-            return placing
+        turn = degrees(low + (high - low) * (0.5 + off))
+        for share in _SHARES:
+            placing = _moved(part, area, turn, share)
+            if area.holds(part.box, placing):
+                return placing
     return None
 
 
-def _centred(part: Part, area: Area, turn: float) -> Placing:
+def _moved(part: Part, area: Area, turn: float, share: float) -> Placing:
+    """In the middle of the area, moved by a `share` of what is free down and to the right, away from the words."""
     left, bottom, right, top = part.box
-    middle = Placing(turn).points([Point((left + right) / 2, (bottom + top) / 2)])[0]
-    return Placing(turn, (area.left + area.right) / 2 - middle.x, (area.bottom + area.top) / 2 - middle.y)
+    corners = Placing(turn).points([Point(x, y) for x in (left, right) for y in (bottom, top)])
+    xs, ys = zip(*corners, strict=True)
+    across, up = (area.width - max(xs) + min(xs)) / 2, (area.height - max(ys) + min(ys)) / 2
+    return Placing(turn, area.left + across * (1 + share) - min(xs), area.bottom + up * (1 - share) - min(ys))

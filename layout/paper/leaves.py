@@ -31,8 +31,9 @@ def leaves_of(layings: Sequence[Laying], rest: Rest) -> Iterator[Leaf]:
         said = _said(part)
         if laying.bare and said not in told:
             yield from _words(replace(part, measured=False, narrow=False), rest)
-        for pieces in laying.sheets:
-            yield Leaf(without_words(part) if laying.bare else part, pieces, mirrored)
+        for number, pieces in enumerate(laying.sheets):
+            silent = laying.bare or (laying.once and number)
+            yield Leaf(without_words(part) if silent else part, pieces, mirrored)
         left_over = () if laying.bare else rest(part, mirrored)
         if left_over and said not in told:
             more = replace(without_words(part), blocks=left_over, measured=False, narrow=False)

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 
 from layout.drawing.metrics import FontMetrics
@@ -13,7 +13,7 @@ from layout.messages.catalogue import Catalogue
 from layout.messages.roles import Count
 from layout.messages.roles import Sheet as Sheets
 from layout.paper.area import Area
-from layout.paper.choice import Furnish, Laying, choose
+from layout.paper.choice import Furnish, Laying, choose, choose_together
 from layout.paper.code import Modules
 from layout.paper.furniture import Furnished, Page, finished, furnish
 from layout.paper.head import Head
@@ -45,6 +45,13 @@ def lay(plan: Plan, build: Build | Paned, metrics: FontMetrics) -> Laying:
     if isinstance(build, Paned):
         return lay_in_panes(build, plan.kit.paper, take_room)
     return choose(build, plan.kit.paper, take_room, metrics)
+
+
+def lay_together(
+    plan: Plan, builds: Sequence[Build], metrics: FontMetrics, heading: Callable[[Part], Part]
+) -> tuple[Laying, ...]:
+    """How parts lie that share their sheets where they can, under the name that `heading` gives a part."""
+    return choose_together(builds, plan.kit.paper, furnisher(plan, metrics), metrics, heading)
 
 
 def furnisher(plan: Plan, metrics: FontMetrics) -> Furnish:

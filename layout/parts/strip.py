@@ -1,6 +1,4 @@
-"""The marking strip of one frame end: laid on its bar or board, it shows where every wind crosses.
-
-For ends with notches or pegs it is the template by which they are sawn or drilled.
+"""The strip of one frame end: a marking strip that is wrapped round it, or the template by which it is made.
 
 The part's y axis runs up the paper; its x is the plan's x, 0 the centre of the weaving and left negative, as the frame
 stands before the weaver. All positions come from the plan as exact fractions and are turned into mm once.
@@ -16,16 +14,14 @@ from layout.drawing.pens import Pen
 from layout.drawing.shapes import Curve, Point, Shape, Text, line, rectangle
 from layout.drawing.sheet import Part
 from layout.drawing.typeset import SMALL, is_tall
-from layout.messages.english import ENGLISH
-from layout.messages.roles import Strip
+from layout.parts.marking.kinds import MARKING, wrapped_strip
 from layout.parts.phrases import PlacedPhrase
 from layout.parts.ruler import CORNER, Ruler
 from layout.parts.strip_room import NUMBER_GAP, check_room, free_of, reach
 from layout.parts.strip_words import notes_for, phrases_for, title_of
 from layout.parts.strips.bands import EDGE_CLEAR, Bands
-from layout.parts.strips.strips import beside, full_bands, low_bands, outlines, tallest
+from layout.parts.strips.strips import beside, full_bands, low_bands, outlines
 from layout.plan import Plan
-from layout.values.errors import LayoutError
 from layout.warps.warp import End
 
 _TEN_MORE = 0.6
@@ -33,21 +29,17 @@ _FLUSH = 1e-6  # mm
 
 
 def strip(plan: Plan, end: End, metrics: FontMetrics, *, low: bool = False, joints: Sequence[float] = ()) -> Part:
-    """The marking strip of `end`; `low` gives the form with the outermost line only.
+    """The strip of `end`; `low` gives a form that lies on small sheets.
 
     Words keep clear of the `joints` (x in mm). Raises LayoutError where the full form cannot be had on this bar, and
     FieldError where words or totals find no room.
     """
     ends, tall = plan.kit.frame.ends, is_tall(plan.kit.name)
+    if ends.name in MARKING:
+        return wrapped_strip(plan, end, metrics, low=low, joints=joints)
     bands = low_bands(ends, tall=tall) if low else full_bands(ends, tall=tall)
-    if bands is None:
-        raise LayoutError(Strip.TOO_THIN)
-    draft = _Draft(plan, end, metrics, low, joints, bands)
     flush = abs(bands.back) < _FLUSH
-    part = draft.part(notes_for(plan, end, low=low, flush=flush))
-    if not low and part.height > tallest(ends):
-        raise LayoutError(Strip.CLOSES)
-    return part
+    return _Draft(plan, end, metrics, low, joints, bands).part(notes_for(plan, end, low=low, flush=flush))
 
 
 @dataclass(slots=True)
@@ -74,7 +66,6 @@ class _Draft(Ruler):
         shapes += self.crosses(datum)
         shapes += [*self.winds(), *self.units(), *self.limits(), *self.centre(words, floors)]
         shapes += outlines(self.plan, self.end, self.up)
-        shapes += self.gluing_edge(left, min(floors))
         shapes += [shape for placed in words for shape in self.phrase(placed, floors[placed.row])]
         title = title_of(self.plan, self.end)
         return Part(f"strip-{self.end}", title, tuple(shapes), datum, (left, low, right, high), notes, narrow=True)
@@ -97,12 +88,11 @@ class _Draft(Ruler):
         return self.packed_in(left, right, phrases, height_of)
 
     def winds(self) -> list[Curve]:
-        """One mark a contact; every tenth one stronger (the tie-on of a wound warp is wind 0 of the near end)."""
-        first = 0 if self.end == "near" and self.plan.warp.kind == "wound" else 1
+        """One mark a contact; every tenth one stronger."""
         marks = []
-        for number, x in enumerate(self.contacts, first):
-            low, high = self.bands.span(number - first)
-            ten = number > 0 and number % 10 == 0
+        for number, x in enumerate(self.contacts, 1):
+            low, high = self.bands.span(number - 1)
+            ten = number % 10 == 0
             marks.append(self.upright(x, low - _TEN_MORE * ten, high, Pen.TEN if ten else Pen.MARK))
         return marks
 
@@ -127,14 +117,6 @@ class _Draft(Ruler):
         low, high = self.bands.marks
         words_from = next(floors[placed.row] for placed in words if placed.phrase.stand == "centre")
         return self.centre_lines(low - _TEN_MORE, high, (words_from, words_from + self.bands.row))
-
-    def gluing_edge(self, left: float, lowest_words: float) -> list[Text]:
-        """Names the gluing edge, unless words had to go there."""
-        glue = self.bands.glue
-        if glue is None or lowest_words < glue:
-            return []
-        words = ENGLISH.say(Strip.GLUING_EDGE)
-        return [Text(Point(left + 4, self.baseline(glue - 1.2 - self.bands.row, glue - 1.2)), SMALL, words)]
 
     def row_foot(self, floor: float) -> float:
         """The y of the lower edge, as the words stand, of the row at v = `floor`."""

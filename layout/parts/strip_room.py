@@ -45,13 +45,18 @@ def free_of(uprights: Sequence[float], first: float, inward: int) -> float:
     return next((x for x in (first, *midways) if all(abs(x - upright) >= _FREE for upright in uprights)), first)
 
 
-def check_room(plan: Plan, length: float, metrics: FontMetrics) -> None:
-    """FieldError where a strip of `length` mm is too short for words, or a marking unit too small for its totals."""
+def check_length(plan: Plan, length: float) -> None:
+    """FieldError where a strip of `length` mm is too short for words."""
     if length < _LEAST:
         frame = plan.kit.frame
         least = f"{_LEAST + 2 * _OFF_SIDES:g}"
         got = f"{float(frame.outer_width.mm - 2 * frame.side_width.mm):g} mm"
         raise FieldError("frame.outer_width", SheetNeed.STRIP_ROOM, got, 'outer_width = "12 cm"', least=least)
+
+
+def check_room(plan: Plan, length: float, metrics: FontMetrics) -> None:
+    """The same, and FieldError where a marking unit is too small for its totals."""
+    check_length(plan, length)
     unit = plan.warp.sett.unit
     most = len(plan.warp.far)
     room = metrics.width(str(most), SMALL) + NUMBER_GAP + _LIMIT_LINE

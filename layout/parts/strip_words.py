@@ -1,4 +1,4 @@
-"""Which messages the marking strips and templates and their sheets carry."""
+"""Which messages the templates and their sheets carry."""
 
 from __future__ import annotations
 
@@ -21,7 +21,7 @@ def title_of(plan: Plan, end: End) -> str:
 
 
 def phrases_for(plan: Plan, end: End, *, up: int, brief: bool) -> list[Phrase]:
-    """The words of a strip; `up` is +1 where the weaving lies above it on the paper, `brief` spares rows and room."""
+    """The words of a template; `up` is +1 where the weaving lies above it on the paper, `brief` spares room."""
     forward = plan.warp.toward > 0
     name = [] if brief and is_tall(plan.kit.name) else [Phrase(plan.kit.name, optional=brief)]
     return [
@@ -29,22 +29,20 @@ def phrases_for(plan: Plan, end: End, *, up: int, brief: bool) -> list[Phrase]:
         Phrase(ENGLISH.say(Strip.CENTRE), "centre"),
         Phrase(ENGLISH.say(Strip.EDGE_TO_WEAVING), arrow="up" if up > 0 else "down"),
         Phrase(ENGLISH.say(_SEEN[end])),
-        Phrase(ENGLISH.say(_way(plan, end)), arrow="right" if forward else "left"),
+        Phrase(ENGLISH.say(_way(plan)), arrow="right" if forward else "left"),
         Phrase(plan.sett_words, optional=brief),
         *map(Phrase, plan.doubled),
         *name,
     ]
 
 
-def _way(plan: Plan, end: End) -> Strip:
+def _way(plan: Plan) -> Strip:
     """How the thread goes."""
-    return STRIPS.of(plan.kit.frame.ends).way_at(plan, end)
+    return STRIPS.of(plan.kit.frame.ends).way(plan)
 
 
 def _sides(plan: Plan, end: End, *, forward: bool) -> list[Phrase]:
     """Left and right, with the tie-on and the tie-off where they are: an odd warp is tied off at the far end."""
-    if plan.warp.kind == "rod":  # tied there
-        return [Phrase(ENGLISH.say(Strip.LEFT), "left"), Phrase(ENGLISH.say(Strip.RIGHT), "right")]
     first = end == "near"
     last = (end == "far") == bool(plan.warp.ends % 2)
     starts, ends = (0, 1) if forward else (1, 0)

@@ -16,7 +16,7 @@ from layout.paper.choice import Laying
 from layout.paper.regions import regions
 from layout.paper.sheets import lay
 from layout.plan import Plan
-from layout.products import PRODUCTS, suiting
+from layout.products import PRODUCTS, laid, suiting
 from layout.values.errors import FieldError
 from templates_gen.files.board_drawings import BoardDrawings
 from templates_gen.lettering.outlines import outlined
@@ -38,8 +38,7 @@ class PrintedDrawings:
     def layings(self, name: str) -> tuple[Laying, ...]:
         """How the parts of a product lie on the kit's paper; FieldError where they cannot."""
         if name not in self._layings:
-            builds = PRODUCTS[name].builds(self.plan, self.metrics)
-            self._layings[name] = tuple(lay(self.plan, build, self.metrics) for build in builds)
+            self._layings[name] = laid(name, self.plan, self.metrics)
         return self._layings[name]
 
     def alone(self, name: str) -> Laid:

@@ -60,7 +60,7 @@ def _on_paper(drawn: PrintedDrawings, file: str, names: Iterable[str]) -> Output
     if file == KIT_FILE:
         grid = f"{_GRID}.{_PAPER}" if _GRID in drawn.names else ""
         layings = [*with_first_sheet(drawn.plan, layings, drawn.metrics, grid)]
-    parts = [laying.part for laying in layings]
+    parts = [part for laying in layings for part in laying.parts]
     about = _about(drawn, file, parts)
     if file == KIT_FILE:
         about = about._replace(outline=tuple(_outline(drawn, layings)))

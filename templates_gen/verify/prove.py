@@ -18,7 +18,7 @@ from templates_gen.verify.printed.grid import prove_grid
 from templates_gen.verify.printed.guide import prove_guide
 from templates_gen.verify.printed.shed_alone import prove_shed
 from templates_gen.verify.printed.start_here import prove_start_here
-from templates_gen.verify.printed.strip_marks import prove_strip
+from templates_gen.verify.printed.strips import prove_strip
 from templates_gen.verify.printed.winding import prove_winding
 from templates_gen.verify.said import check_caption, outside
 

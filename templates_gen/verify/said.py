@@ -15,7 +15,7 @@ from layout.drawing.shapes import Point, Text
 from layout.drawing.sheet import Sheet
 from layout.messages.catalogue import Catalogue, Figure
 from layout.messages.english import ENGLISH
-from layout.messages.roles import Scale, Strip
+from layout.messages.roles import Marking, Scale
 from layout.messages.roles import Sheet as Head
 from templates_gen.messages.roles.proof import Furnished, Words
 from templates_gen.verify.finding import Finding, Findings, finding, once
@@ -118,6 +118,7 @@ class About(NamedTuple):
     notes: tuple[str, ...] = ()
     beside: tuple[str, ...] = ()
     cautions: tuple[str, ...] = ()
+    may: tuple[str, ...] = ()  # said where there is room
 
     def said(self) -> tuple[str, ...]:
         """All of it, message by message."""
@@ -147,7 +148,7 @@ def check_heads(
         beside = [*about.said()[1:], *(_joining(pieces) if joined else [])]
         why = _why_low() if low else ()
         ways = [[*beside, *reason] for reason in _each(why)]
-        found = [_said_of(seen, title, warp, each, about.steps) for each in ways]
+        found = [_said_of(seen, title, warp, each, about) for each in ways]
         wrong += [each.at(seen.where) for each in min(found, key=len)]
     return Findings(0.0, tuple(once(wrong)))
 
@@ -184,23 +185,23 @@ def _stands(message: str, found: Sequence[Word]) -> bool:
 
 
 def _said_of(
-    seen: FoundPart, title: str, warp: Mapping[str, str], beside: Sequence[str], steps: Sequence[str]
+    seen: FoundPart, title: str, warp: Mapping[str, str], beside: Sequence[str], about: About
 ) -> list[Finding]:
     """What a piece's sheet says wrongly: its head is whole, and all else stands there or on a sheet of words.
 
-    Each of the `steps` stands beside its number, wherever it is said.
+    Each step stands beside its number, wherever it is said; what is only explained may be left out.
     """
     head = [title, warp["name"], warp["facts"]]
     number = {"number": seen.number[0], "total": seen.number[1]}
-    here = _accounted(seen, [*head, ENGLISH.say(Head.NUMBER, **number)], beside)
+    here = _accounted(seen, [*head, ENGLISH.say(Head.NUMBER, **number)], [*beside, *about.may])
     missing = [words for words in dict.fromkeys(beside) if words not in here.places]
-    wrong = [*here.wrong, *_unnumbered(steps, here, seen.outside)]
+    wrong = [*here.wrong, *_unnumbered(about.steps, here, seen.outside)]
     for order, outside_there in seen.words_alone if missing else ():
         number = {"number": order, "total": seen.number[1]}
         tile = tile_of(seen.part.name)
         wanted = [*head, ENGLISH.say(Head.NUMBER, **number), *([] if tile.isdigit() or not tile else [tile])]
-        there = account(outside_there, wanted, beside, seen.spoken)
-        if not there.wrong and not list(_unnumbered(steps, there, outside_there)):
+        there = account(outside_there, wanted, [*beside, *about.may], seen.spoken)
+        if not there.wrong and not list(_unnumbered(about.steps, there, outside_there)):
             missing = [words for words in missing if words not in there.places]
     return wrong + [finding(Words.NOWHERE, words=words) for words in missing]
 
@@ -240,8 +241,7 @@ def _joining(pieces: Sequence[FoundPart]) -> list[str]:
 
 
 def _why_low() -> list[str]:
-    reasons = (ENGLISH.say(Head.LOW_FORM, why=ENGLISH.say(role)) for role in (Strip.TOO_THIN, Strip.CLOSES))
-    return [ENGLISH.say(Head.TOO_TALL), *reasons]
+    return [ENGLISH.say(Head.TOO_TALL), ENGLISH.say(Head.LOW_FORM, why=ENGLISH.say(Marking.TOO_THIN))]
 
 
 def pieces_named(pieces: Sequence[FoundPart]) -> list[str]:

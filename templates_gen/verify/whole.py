@@ -55,8 +55,9 @@ def _how_to_wind(kit: Kit) -> tuple[str, ...]:
 WHOLE: Mapping[str, WantedFile] = {
     "start-here": WantedFile(("start-here",), (), lambda kit: kit.paper.use == "download", always_in_kit=True),
     "winding": WantedFile(("winding",), more=_heading_rows),
-    "strip-near": WantedFile(("strip-near",)),
-    "strip-far": WantedFile(("strip-far",)),
+    "strips": WantedFile(("strip-near", "strip-far"), ("pdf",)),
+    "strip-near": WantedFile(("strip-near",), in_kit=False),
+    "strip-far": WantedFile(("strip-far",), in_kit=False),
     "spacing-guide": WantedFile(("spacing-near", "spacing-far")),
     "wrap-gauge": WantedFile(("wrap-gauge",), more=_how_to_wind),
     "frame-check": WantedFile(("frame-check",), ("pdf",)),

@@ -16,6 +16,10 @@ MESSAGES: dict[Role, str | Plural] = {
         "In {count} pieces: against a window, lay each piece on the next so that the three large crosses meet, tape "
         "them, then cut it out. Joined, the small crosses at its two ends are {distance} mm apart."
     ),
+    Sheet.JOIN: (
+        "Against a window, lay each piece on the next so that the three crosses of their joint meet, tape them, then "
+        "cut out. Joined, the crosses at both ends are {distance} mm apart."
+    ),
     Sheet.KNIFE: "Cut on a mat along a steel rule with a sharp blade, fingers clear; blades are not for children.",
     Count.SETT_CM_WINDS: Plural("count", "{sett}, {count} wind to {unit}", "{sett}, {count} winds to {unit}"),
     Count.SETT_CM_ENDS: Plural("count", "{sett}, {count} end to {unit}", "{sett}, {count} ends to {unit}"),

@@ -26,37 +26,12 @@ MESSAGES: dict[Role, str | Plural] = {
     Strip.EDGE_TO_WEAVING: "this edge to the weaving",
     Strip.NEAR_FROM_FACE: "near end, seen from the face",
     Strip.FAR_FROM_FACE: "far end, seen from the face",
-    Strip.WAY_FACE_FIRST: "first pass on the face; the winds go on this way",
-    Strip.WAY_BACK_FIRST: "first pass behind the frame; the winds go on this way",
-    Strip.WAY_CROSSED_ODD: "figure eight, odd ends on the face here; the winds go on this way",
-    Strip.WAY_CROSSED_EVEN: "figure eight, even ends on the face here; the winds go on this way",
-    Strip.WAY_ROD: "once round both frame ends from the loose rod and back; the ends go on this way",
     Strip.WAY_PEGS: "on the face, round one peg after the other; the ends go on this way",
     Strip.WAY_NAILS: "on the face, round one nail after the other; the ends go on this way",
     Strip.WAY_TEETH: "on the face, round the teeth; the ends go on this way",
     Strip.WAY_EVERY_SECOND: "on the face, an end in every second notch; the ends go on this way",
     Strip.WAY_EVERY: "on the face, an end in every notch; the ends go on this way",
     Strip.WAY_TWO: "on the face, two ends to a notch; the ends go on this way",
-    Strip.TOO_THIN: "this bar is too thin for a full strip; the low form shows the outermost line only",
-    Strip.CLOSES: "a full strip would close over itself on this bar; the low form shows the outermost line only",
-    Strip.GLUING_EDGE: "gluing edge",
-    Strip.WRAP_BAR: (
-        "Cut it out: its edge to the weaving lies at the face of the bar, the middle line along the outermost line of "
-        "the bar, the third line at its back; glue the plain edge down behind."
-    ),
-    Strip.WRAP_EDGE: (
-        "Cut it out, fold both dashed lines over the edge, and glue one flap to the face and one to the back."
-    ),
-    Strip.CROSS: (
-        "Wind in a figure eight: from the face of one frame end across to the back of the other, round it to its face, "
-        "and across again."
-    ),
-    Strip.FROM_ROD: (
-        "Tie the thread to the loose rod behind the frame, lead it round both frame ends at the first mark of each, "
-        "round the rod, and back the same way at the next mark."
-    ),
-    Strip.ALONG_BAR: "Cut it out and glue it on with the long line along the outermost line of the bar.",
-    Strip.ALONG_EDGE: "Cut it out and glue it on with the long line along the middle of the edge.",
     Strip.FLUSH: (
         "Cut it out and glue it on the face of the board, its edge away from the weaving flush with the outer edge."
     ),

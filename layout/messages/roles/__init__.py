@@ -9,6 +9,7 @@ from layout.messages.roles.grid import Grid
 from layout.messages.roles.help import KitHelp, StockHelp
 from layout.messages.roles.job import Colour, JobSheet
 from layout.messages.roles.kit import Cross, Table, WindingNeed
+from layout.messages.roles.marking import Marking
 from layout.messages.roles.printed import Count, Guide, Sheet, Strip
 from layout.messages.roles.questions import Question
 from layout.messages.roles.refusals import Refusal
@@ -62,6 +63,7 @@ __all__ = [
     "KitNumber",
     "Known",
     "MakeWord",
+    "Marking",
     "Narrow",
     "NotchNote",
     "Pair",

@@ -31,8 +31,8 @@ class Bands:
     """Heights in mm; `lines` are the fold and register lines, `front` and `back` the smallest reach of the paper.
 
     Marks reach from `marks[0]` to `marks[1]`; every other one may stand in a `second` row, with a reach of its own.
-    Rows of words, each `row` high, fill `room` (from, to) and then go on downward from `below`; with no `below` they go
-    on upward from the room, and the paper grows with them. The gluing edge begins at `glue`.
+    Rows of words, each `row` high, fill `room` (from, to) and then go on upward, and the paper grows with
+    them.
     """
 
     marks: tuple[float, float]
@@ -42,8 +42,6 @@ class Bands:
     back: float
     room: tuple[float, float]
     row: float
-    below: float | None = None
-    glue: float | None = None
     second: tuple[float, float] | None = None
 
     def span(self, number: int) -> tuple[float, float]:
@@ -67,13 +65,7 @@ class Bands:
 
     def rows(self, count: int) -> list[float]:
         """The lower edge v of each of the first `count` rows."""
-        low, high = self.room
-        inside = min(count, int((high - low) / self.row + 1e-9))
-        found = [low + k * self.row for k in range(inside)]
-        for k in range(count - inside):
-            up = low + (inside + k) * self.row
-            found.append(up if self.below is None else self.below - (k + 1) * self.row)
-        return found
+        return [self.room[0] + k * self.row for k in range(count)]
 
 
 def row_height(*, tall: bool) -> float:

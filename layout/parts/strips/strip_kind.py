@@ -24,12 +24,8 @@ class StripKind(ABC, Generic[Ends]):
         return on_the_line()
 
     @abstractmethod
-    def full(self, ends: Ends, row: float) -> Bands | None:
-        """The full form; None where the end is too thin to carry marks and numbers on its face."""
-
-    def tallest(self, ends: Ends) -> float:
-        """The greatest height of a full strip in mm."""
-        return float("inf")
+    def full(self, ends: Ends, row: float) -> Bands:
+        """The full form."""
 
     def titles(self, ends: Ends) -> Mapping[End, Strip]:
         """What the strip of either end is for."""
@@ -38,10 +34,6 @@ class StripKind(ABC, Generic[Ends]):
     @abstractmethod
     def way(self, plan: Plan) -> Strip:
         """How the thread goes."""
-
-    def way_at(self, plan: Plan, end: End) -> Strip:
-        """The same, where each strip says it of its own end."""
-        return self.way(plan)
 
     @abstractmethod
     def use(self, ends: Ends, plan: Plan, *, low: bool, flush: bool) -> list[str]:

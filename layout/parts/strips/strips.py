@@ -1,4 +1,4 @@
-"""The strips of every kind of frame end, by the kind's name, and what a strip asks of its kind."""
+"""The templates of every kind of frame end that is made by one, by the kind's name, and what is asked of a kind."""
 
 from __future__ import annotations
 
@@ -6,26 +6,21 @@ from typing import Any
 
 from layout.drawing.shapes import Curve
 from layout.frames.kinds.by_kind import ByKind
-from layout.frames.kinds.flat_ends import FlatEnd
 from layout.frames.kinds.frame_end import FrameEnd
 from layout.frames.kinds.nails import NailEnd
 from layout.frames.kinds.notched_ends import NotchedEnd
 from layout.frames.kinds.pegged_ends import PeggedEnd
-from layout.frames.kinds.round_bars import RoundBar
 from layout.parts.strips.bands import Bands, row_height
 from layout.parts.strips.nailed import NailedStrip
 from layout.parts.strips.notched import NotchedStrip
 from layout.parts.strips.pegged import PeggedStrip
 from layout.parts.strips.strip_kind import StripKind
-from layout.parts.strips.wound import FlatEndStrip, RoundBarStrip
 from layout.plan import Plan
 from layout.warps.warp import End
 
 STRIPS: ByKind[StripKind[Any]] = ByKind(
     "strips",
     {
-        RoundBar.name: RoundBarStrip(),
-        FlatEnd.name: FlatEndStrip(),
         NotchedEnd.name: NotchedStrip(),
         PeggedEnd.name: PeggedStrip(),
         NailEnd.name: NailedStrip(),
@@ -38,14 +33,9 @@ def low_bands(ends: FrameEnd, *, tall: bool = False) -> Bands:
     return STRIPS.of(ends).low(ends, row_height(tall=tall))
 
 
-def full_bands(ends: FrameEnd, *, tall: bool = False) -> Bands | None:
-    """The full form for these frame ends; None where one is too thin to carry marks and numbers on its face."""
+def full_bands(ends: FrameEnd, *, tall: bool = False) -> Bands:
+    """The full form for these frame ends."""
     return STRIPS.of(ends).full(ends, row_height(tall=tall))
-
-
-def tallest(ends: FrameEnd) -> float:
-    """The greatest height of a full strip in mm."""
-    return STRIPS.of(ends).tallest(ends)
 
 
 def beside(plan: Plan) -> float:

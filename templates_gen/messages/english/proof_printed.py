@@ -14,6 +14,7 @@ from templates_gen.messages.roles.proof_printed import (
     SheetCode,
     Spacing,
     Strips,
+    Wraps,
 )
 
 MESSAGES: dict[Role, str | Plural] = {
@@ -44,6 +45,15 @@ MESSAGES: dict[Role, str | Plural] = {
     Strips.OUTLINE_OFF: "{what}: {micrometres:.1f} micrometres off",
     Strips.ARROWS: "arrows point {found} where {wanted} was wanted",
     Strips.GLUING: "the gluing edge is named where none is",
+    Wraps.REACH: "a mark does not run over all that it must cross",
+    Wraps.NUMBERS: "the numbers are {found}, the kit asks for {wanted}",
+    Wraps.ASTRAY: "the number {number} does not stand beside its own mark",
+    Wraps.CENTRE: "no triangle stands at the centre of the weaving edge",
+    Wraps.TICKS: "a tick of the small scale does not stand on the free edge, as long as its unit asks for",
+    Wraps.FLAP: "the grey of the flap is not where the paper is glued",
+    Wraps.ARROW: "an arrow does not stand between two marks, pointing to the weaving",
+    Wraps.WAY: "the way of winding points {found} where {wanted} was wanted",
+    Wraps.NAME: "the strip does not say for which bar it is",
     Spacing.EDGE: "the long edge is not where the marks begin, on the side of the weaving",
     Spacing.UPRIGHT: "{what}: one does not stand upright",
     Spacing.AT_EDGE: "{what}: one does not begin at the long edge",

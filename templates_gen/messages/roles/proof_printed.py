@@ -42,6 +42,20 @@ class Strips(Role):
     GLUING = "proof_printed.strips.gluing"
 
 
+class Wraps(Role):
+    """Marking strips for round bars and flat ends."""
+
+    REACH = "proof_printed.wraps.reach"
+    NUMBERS = "proof_printed.wraps.numbers"
+    ASTRAY = "proof_printed.wraps.astray"
+    CENTRE = "proof_printed.wraps.centre"
+    TICKS = "proof_printed.wraps.ticks"
+    FLAP = "proof_printed.wraps.flap"
+    ARROW = "proof_printed.wraps.arrow"
+    WAY = "proof_printed.wraps.way"
+    NAME = "proof_printed.wraps.name"
+
+
 class Spacing(Role):
     """Spacing guides."""
 

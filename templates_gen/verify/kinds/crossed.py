@@ -4,16 +4,12 @@ from __future__ import annotations
 
 import math
 from abc import abstractmethod
-from collections.abc import Iterator
-from fractions import Fraction
 
 from layout.frames.kinds.flat_ends import FlatEnd
 from layout.frames.kinds.frame_end import Ends
 from layout.frames.kinds.round_bars import RoundBar
 from layout.kit.kit import Kit
-from layout.messages.english import ENGLISH
-from layout.messages.roles import Strip
-from templates_gen.verify.kinds.truth import Course, Form
+from templates_gen.verify.kinds.truth import Course
 from templates_gen.verify.kinds.wound import FlatEnds, RoundBars, Wound
 from templates_gen.verify.search import root
 
@@ -26,15 +22,6 @@ class Crossed(Wound[Ends]):
         begins = kit.weaving.first_pass == "face"
         comes = not begins
         return (begins, comes) if k % 2 == 0 else (comes, begins)
-
-    def way_at(self, ends: Ends, kit: Kit, sett: Fraction, end: str) -> Strip:
-        """Which ends are in front at that end: the first one is the odd one."""
-        return Strip.WAY_CROSSED_ODD if self.faces(kit, 0)[end == "far"] else Strip.WAY_CROSSED_EVEN
-
-    def use(self, ends: Ends, kit: Kit, sett: Fraction, form: Form) -> Iterator[str]:
-        """As round a frame, and how to cross."""
-        yield from super().use(ends, kit, sett, form)
-        yield ENGLISH.say(Strip.CROSS)
 
     @abstractmethod
     def corner(self, ends: Ends, kit: Kit) -> tuple[float, float, float]:

@@ -9,9 +9,8 @@ from layout.frames.kinds.flat_ends import FlatEnd
 from layout.frames.kinds.frame_end import Ends
 from layout.frames.kinds.round_bars import RoundBar
 from layout.kit.kit import Kit
-from layout.messages.english import ENGLISH
-from layout.messages.roles import Count, Gauge, Strip, Winding
-from templates_gen.verify.kinds.truth import Form, Marks
+from layout.messages.roles import Count, Gauge, Winding
+from templates_gen.verify.kinds.truth import Marks
 from templates_gen.verify.kinds.wound import FlatEnds, RoundBars, Wound
 
 _ROD, _BESIDE_ROD = 8.0, 50.0  # mm: a rod of which a kit says nothing, and what stays unwoven beside it
@@ -51,15 +50,6 @@ class FromRod(Wound[Ends]):
         rod = kit.weaving.rod_diameter
         way = 2 * self.way_mm(ends, float(kit.frame.outer_height.mm))
         return way - (_ROD if rod is None else float(rod.mm)) - _BESIDE_ROD
-
-    def way(self, ends: Ends, kit: Kit, sett: Fraction) -> Strip:
-        """There and back from the rod."""
-        return Strip.WAY_ROD
-
-    def use(self, ends: Ends, kit: Kit, sett: Fraction, form: Form) -> Iterator[str]:
-        """As round a frame, and how to go on."""
-        yield from super().use(ends, kit, sett, form)
-        yield ENGLISH.say(Strip.FROM_ROD)
 
     def together(self, ends: Ends, kit: Kit, inside: float) -> float:
         """One layer: at once."""

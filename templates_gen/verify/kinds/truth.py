@@ -6,7 +6,7 @@ import math
 from abc import ABC, abstractmethod
 from collections.abc import Iterator, Sequence
 from fractions import Fraction
-from typing import Generic, Literal
+from typing import Generic, Literal, NamedTuple
 
 from layout.drawing.pens import Pen
 from layout.frames.kinds.frame_end import Ends
@@ -24,6 +24,20 @@ Course = tuple[float, float]
 """How far an end is off its place at the outer edge of the near end, and at that of the far end."""
 
 
+class Across(NamedTuple):
+    """Heights on a strip: from the weaving `edge` marks reach to the `back` line, where the flap begins that ends at
+    the `free` edge; numbers have their middle in the `lane`. A `low` strip has no flap, and no mark reaches less far
+    than to `marks_to`.
+    """
+
+    edge: float
+    back: float
+    free: float
+    lane: float
+    marks_to: float
+    low: bool
+
+
 class Truth(ABC, Generic[Ends]):
     """One kind of frame end. Heights on a strip are mm from the outermost line, positive toward the weaving."""
 
@@ -37,7 +51,7 @@ class Truth(ABC, Generic[Ends]):
     """The number of the first mark of the near end."""
     titles = (Strip.MARKING_NEAR, Strip.MARKING_FAR)
     glued = False
-    """Whether the full form of a strip has a gluing edge."""
+    """Whether a strip is wrapped round the frame end and glued on behind."""
     full_is_flush = False
     """Whether both forms have the same lines, and the full one begins at the outer edge."""
     cut: tuple[str, ...] = ()
@@ -71,6 +85,10 @@ class Truth(ABC, Generic[Ends]):
     def lines(self, ends: Ends, form: str) -> list[tuple[float, Pen]]:
         """Where the fold and register lines of a strip must lie."""
 
+    def across(self, ends: Ends, form: Form) -> Across:
+        """How high everything stands on a strip that is wrapped round a frame end."""
+        raise NotImplementedError
+
     def paper(self, ends: Ends, form: str, low: float, high: float) -> Iterator[Finding]:
         """Whether the paper of a strip reaches as far as its form needs it."""
         return iter(())
@@ -88,17 +106,13 @@ class Truth(ABC, Generic[Ends]):
         """What the strip is for."""
         return self.titles[end == "far"]
 
-    @abstractmethod
     def way(self, ends: Ends, kit: Kit, sett: Fraction) -> Strip:
-        """How the thread goes, as a strip says it."""
+        """How the thread goes, as a template says it."""
+        raise NotImplementedError
 
-    def way_at(self, ends: Ends, kit: Kit, sett: Fraction, end: str) -> Strip:
-        """The same, where each strip says it of its own end."""
-        return self.way(ends, kit, sett)
-
-    @abstractmethod
     def use(self, ends: Ends, kit: Kit, sett: Fraction, form: Form) -> Iterator[str]:
-        """How a strip is used, in the sizes of the kit."""
+        """How a template is used, in the sizes of the kit."""
+        raise NotImplementedError
 
     def wanted(self, ends: Ends, marks: Sequence[Fraction], to_weaving: int) -> list[Opening]:
         """What must be sawn or drilled; `to_weaving` is +1 where the weaving lies above."""

@@ -6,18 +6,18 @@ import math
 from abc import abstractmethod
 from collections.abc import Iterator
 from fractions import Fraction
+from typing import cast
 
 from layout.drawing.pens import Pen
 from layout.frames.kinds.flat_ends import FlatEnd
 from layout.frames.kinds.frame_end import Ends
 from layout.frames.kinds.round_bars import RoundBar
 from layout.kit.kit import Kit
-from layout.messages.english import ENGLISH
-from layout.messages.roles import Count, Gauge, Strip, Winding
+from layout.messages.roles import Count, Gauge, Winding
 from templates_gen.messages.roles.proof_printed import Strips
 from templates_gen.verify import LIMIT
 from templates_gen.verify.finding import Finding, finding
-from templates_gen.verify.kinds.truth import Form, Marks, Truth, board_inertia
+from templates_gen.verify.kinds.truth import Across, Form, Marks, Truth, board_inertia
 from templates_gen.verify.search import root
 
 _SLOPE = 0.25  # layers come together at 1 in 4, if a kit does not say
@@ -34,9 +34,8 @@ class Wound(Truth[Ends]):
     glued = True
     winds = True
     cut: tuple[str, ...] = ("winding-comb",)
-    side: Pen
-    along: Strip
-    wrapped: Strip
+    on_face = 0.0
+    """How far a strip reaches on the flat of the face, in mm."""
 
     @abstractmethod
     def half_way(self, ends: Ends) -> float:
@@ -71,26 +70,27 @@ class Wound(Truth[Ends]):
         face = (k % 2 == 0) == (kit.weaving.first_pass == "face")
         return face, face
 
+    def across(self, ends: Ends, form: Form) -> Across:
+        """Round the frame end, with a flap of 6 mm; or 1.5 mm to the back of the outermost line, and 8 mm before."""
+        if form == "low":
+            return Across(8.0, -0.5, -1.5, 2.85, 1.5, low=True)
+        way = self.half_way(ends)
+        edge = way + self.on_face
+        return Across(edge, -way, -way - 6, edge - 3.8, edge, low=False)
+
     def lines(self, ends: Ends, form: str) -> list[tuple[float, Pen]]:
-        """Face, outermost line and back of what the warp goes round."""
+        """The outermost line, and folds where the back begins and where the flat of the face does."""
         if form == "low":
             return [(0.0, Pen.REGISTER)]
         way = self.half_way(ends)
-        return [(way, self.side), (0.0, Pen.REGISTER), (-way, self.side)]
+        face = [(way, Pen.FOLD)] if self.on_face else []
+        return [*face, (0.0, Pen.REGISTER), (-way, Pen.FOLD)]
 
     def paper(self, ends: Ends, form: str, low: float, high: float) -> Iterator[Finding]:
-        """Round the frame end, with a gluing edge."""
-        way = self.half_way(ends)
-        if form == "full" and not (high >= way - LIMIT and low < -way - LIMIT):
+        """From the free edge of the flap to the weaving edge."""
+        wanted = self.across(ends, cast(Form, form))
+        if max(abs(high - wanted.edge), abs(low - wanted.free)) > LIMIT:
             yield finding(Strips.PAPER_ROUND)
-
-    def way(self, ends: Ends, kit: Kit, sett: Fraction) -> Strip:
-        """By the layer of the first pass."""
-        return Strip.WAY_FACE_FIRST if kit.weaving.first_pass == "face" else Strip.WAY_BACK_FIRST
-
-    def use(self, ends: Ends, kit: Kit, sett: Fraction, form: Form) -> Iterator[str]:
-        """Along the end or round it."""
-        yield ENGLISH.say(self.wrapped if form == "full" else self.along)
 
     def together(self, ends: Ends, kit: Kit, inside: float) -> float:
         """Both layers leave the end apart, and come in at the slope until they meet."""
@@ -100,8 +100,6 @@ class Wound(Truth[Ends]):
 
 class RoundBars(Wound[RoundBar]):
     """Round bars."""
-
-    side, along, wrapped = Pen.REGISTER, Strip.ALONG_BAR, Strip.WRAP_BAR
 
     def half_way(self, ends: RoundBar) -> float:
         """A quarter of the round."""
@@ -130,7 +128,7 @@ class RoundBars(Wound[RoundBar]):
 class FlatEnds(Wound[FlatEnd]):
     """Boards."""
 
-    side, along, wrapped = Pen.FOLD, Strip.ALONG_EDGE, Strip.WRAP_EDGE
+    on_face = 6.0
 
     def half_way(self, ends: FlatEnd) -> float:
         """Half the thickness, with a quarter circle in the place of a corner."""

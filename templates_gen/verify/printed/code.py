@@ -8,7 +8,8 @@ from __future__ import annotations
 import hashlib
 import json
 from collections.abc import Iterator, Sequence
-from math import dist
+from itertools import pairwise
+from math import ceil, dist
 from typing import NamedTuple
 
 from layout.drawing.pens import Pen
@@ -24,6 +25,7 @@ from templates_gen.verify.finding import NOTHING, Finding, Findings, finding, sa
 
 _MODULE, _WHITE = 0.6, 0.6  # mm
 _EDGE, _FOOT, _SQUARE = 8.0, 18.0, 12.0  # from the side and the lower edge of the sheet; with the white round it
+_STRETCH = 2.0  # mm
 _ROUNDED = 0.005  # mm: the code has hundredths
 _BASE36 = "0123456789ABCDEFGHIJKLMNOPQRSTUVWXYZ"
 
@@ -165,15 +167,28 @@ def _square(low: Sequence[_Low], left: float) -> _Square | None:
 
 
 def _drawn(sheet: Sheet) -> Iterator[tuple[Sequence[Point], Curve | None]]:
-    """The points of everything on a sheet, and the outline where it is one of a black area."""
+    """The points of every black area on a sheet with its outline, and short stretches of all other lines."""
     for shape in sheet.shapes:
         if isinstance(shape, Text):
             yield (shape.at,), None
-        elif isinstance(shape, Region):
-            solid = shape.pen is Pen.SOLID
-            yield from ((contour.points(), contour if solid else None) for contour in shape.contours)
+        elif isinstance(shape, Region) and shape.pen is Pen.SOLID:
+            yield from ((contour.points(), contour) for contour in shape.contours)
         else:
-            yield shape.points(), None
+            for path in shape.contours if isinstance(shape, Region) else (shape,):
+                yield from ((stretch, None) for stretch in _stretches(path))
+
+
+def _stretches(path: Curve) -> Iterator[tuple[Point, Point]]:
+    """A path in stretches of a few mm: the box of a long line that lies across the sheet holds much of it."""
+    points = [*path.points(), *([path.start] if path.closed else [])]
+    for one, other in pairwise(points):
+        slanted = min(abs(one.x - other.x), abs(one.y - other.y)) > LIMIT
+        count = max(1, ceil(dist(one, other) / _STRETCH)) if slanted else 1
+        along = [
+            Point(one.x + (other.x - one.x) * k / count, one.y + (other.y - one.y) * k / count)
+            for k in range(count + 1)
+        ]
+        yield from pairwise(along)
 
 
 def _is_rectangle(contour: Curve) -> bool:

@@ -1,4 +1,4 @@
-"""The marks of a strip, as its pieces show them, checked against the kit's numbers alone."""
+"""The marks of a template, as its pieces show them, checked against the kit's numbers alone."""
 
 from __future__ import annotations
 
@@ -40,14 +40,13 @@ class _Marks:
         return sorted((at.x, words) for at, words in self.figures if low <= at.y <= high)
 
 
-def prove_strip(plan: Plan, pieces: Sequence[FoundPart], *, on_paper: bool) -> Findings:
-    """Every piece of one strip against the kit's numbers; totals are read where words are real (`on_paper`)."""
+def prove_template(plan: Plan, pieces: Sequence[FoundPart], *, on_paper: bool) -> Findings:
+    """Every piece of one template against the kit's numbers; totals are read where words are real (`on_paper`)."""
     end = cast(End, pieces[0].part.name.removeprefix("strip-"))
     sett = plan.warp.sett
     wanted = expected(plan.kit, sett.per_mm, sett.unit.mm)
     total = _uncovered(wanted, end, pieces)
-    if not wanted.wound:
-        total += prove_openings(plan.kit, end, wanted.near if end == "near" else wanted.far, pieces)
+    total += prove_openings(plan.kit, end, wanted.near if end == "near" else wanted.far, pieces)
     numbered: set[int] = set()
     for seen in pieces:
         marks = _look(seen)
@@ -100,12 +99,11 @@ def _piece(wanted: Expected, end: End, box: Box, seen: _Marks) -> Findings:
     def within(xs: Iterable[float]) -> list[float]:
         return [x for x in xs if left <= x <= right]
 
-    first = 0 if end == "near" and wanted.wound else 1
-    contacts = list(enumerate(map(float, wanted.near if end == "near" else wanted.far), first))
+    contacts = list(enumerate(map(float, wanted.near if end == "near" else wanted.far), 1))
     found = Findings(seen.lean, () if seen.lean <= LIMIT else (finding(Strips.UPRIGHT),))
     for pen, xs in (
-        (Pen.TEN, [x for number, x in contacts if number and number % 10 == 0]),
-        (Pen.MARK, [x for number, x in contacts if not (number and number % 10 == 0)]),
+        (Pen.TEN, [x for number, x in contacts if number % 10 == 0]),
+        (Pen.MARK, [x for number, x in contacts if number % 10]),
         (Pen.UNIT, [float(x) for x, _ in wanted.lines[end]]),
         (Pen.EDGE, [float(x) for x in wanted.limits]),
         (Pen.CENTRE, [0.0, 0.0]),

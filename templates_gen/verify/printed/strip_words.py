@@ -43,11 +43,11 @@ def pointing(kit: Kit, end: str, sett: Fraction) -> list[tuple[Role, str]]:
         (role, side) for side, role in sides(kit, end, sett).items() if role not in (Strip.LEFT, Strip.RIGHT)
     ]
     edge = (Strip.EDGE_TO_WEAVING, "up" if to_weaving(kit, end) > 0 else "down")
-    return [*tied, edge, (_way(kit, end, sett), "right" if kit.weaving.start == "left" else "left")]
+    return [*tied, edge, (_way(kit, sett), "right" if kit.weaving.start == "left" else "left")]
 
 
-def _way(kit: Kit, end: str, sett: Fraction) -> Strip:
-    return truth_of(kit).way_at(kit.frame.ends, kit, sett, end)
+def _way(kit: Kit, sett: Fraction) -> Strip:
+    return truth_of(kit).way(kit.frame.ends, kit, sett)
 
 
 def check_arrows(kit: Kit, end: str, sett: Fraction, pieces: Sequence[FoundPart]) -> Findings:
@@ -68,17 +68,16 @@ def check_strip_words(
         Strip.CENTRE,
         Strip.EDGE_TO_WEAVING,
         Strip.NEAR_FROM_FACE if end == "near" else Strip.FAR_FROM_FACE,
-        _way(kit, end, sett),
+        _way(kit, sett),
     ]
     wanted = [*map(ENGLISH.say, said), *doubled(kit)]
     spare = [lines["sett"], lines["name"]]
     low = form == "low"
-    glued = [ENGLISH.say(Strip.GLUING_EDGE)] if truth_of(kit).glued and not low else []
     wanted += pieces_named(pieces)
-    accounted = account(words_on(pieces), wanted if low else [*wanted, *spare], [*spare, *glued] if low else glued)
-    named: dict[Role, str] = {role: ENGLISH.say(role) for role in (*said, Strip.GLUING_EDGE)}
+    accounted = account(words_on(pieces), wanted if low else [*wanted, *spare], spare if low else [])
+    named: dict[Role, str] = {role: ENGLISH.say(role) for role in said}
     places = {role: accounted.places[words][0] for role, words in named.items() if words in accounted.places}
-    wrong = [*accounted.wrong, *_misplaced(kit, end, every, places)]
+    wrong = [*accounted.wrong, *_misplaced(every, places)]
     if not accounted.wrong:
         wrong += astray(pointing(kit, end, sett), places, arrows_on(pieces), [at for at, _ in words_on(pieces)])
     total = Findings(0.0, tuple(problem.at(end_place(end)) for problem in wrong))
@@ -86,12 +85,9 @@ def check_strip_words(
     return total + check_heads(pieces, _title(kit, end), lines, [use], low=low)
 
 
-def _misplaced(kit: Kit, end: str, every: Mapping[str, Strip], places: Mapping[Role, Point]) -> Iterator[Finding]:
-    """Left, right and centre where they are, the gluing edge behind."""
+def _misplaced(every: Mapping[str, Strip], places: Mapping[Role, Point]) -> Iterator[Finding]:
+    """Left, right and centre where they are."""
     yield from misplaced(*(places.get(role) for role in (every["left"], every["right"], Strip.CENTRE)))
-    glued = places.get(Strip.GLUING_EDGE)
-    if glued and to_weaving(kit, end) * glued.y > min(v for v, _ in truth_of(kit).lines(kit.frame.ends, "full")):
-        yield finding(Strips.GLUING)
 
 
 def _title(kit: Kit, end: str) -> str:

@@ -17,12 +17,11 @@ def said(sheet: Sheet) -> list[str]:
 
 @pytest.mark.parametrize("changes", [{}, TILES])
 def test_sheets_are_numbered_through(changes: dict[str, object]) -> None:
-    """In the order of use, near before far, each sheet named after its part and numbered among all of its file."""
+    """In the order of use, both strips together, each sheet named after its part and numbered among all of its file."""
     planned = plan_of(changes)
     sheets = [printed.sheet for printed in sheets_of(planned)]
     names = ["start-here", *(laying.part.name for laying in layings_of(planned) for _ in laying.sheets)]
-    used = [name for name in dict.fromkeys(names) if not name.startswith("strip")]
-    assert used[:5] == ["start-here", "frame-check", "wrap-gauge", "winding", "spacing-near"]
+    assert list(dict.fromkeys(names))[:5] == ["start-here", "frame-check", "wrap-gauge", "strips", "winding"]
     for number, (sheet, name) in enumerate(zip(sheets, names, strict=True), 1):
         assert sheet.name == f"{name} {number} of {len(sheets)}"
         assert f"Sheet {number} of {len(sheets)}" in said(sheet)
@@ -30,16 +29,19 @@ def test_sheets_are_numbered_through(changes: dict[str, object]) -> None:
 
 @pytest.mark.parametrize("changes", [{}, TILES, {"paper.size": "11x17"}])
 def test_every_sheet_says_what_it_is(changes: dict[str, object]) -> None:
-    """Kit, part, sett and ends stand on every sheet, and where on the frame a strip goes."""
+    """Kit, part, sett and ends stand on every sheet, and which bar a strip is for on the strip."""
     for printed in sheets_of(plan_of(changes)):
         words = said(printed.sheet)
         title = printed.pieces[0].part.title
         assert words.count("Heron frame") >= 1
         assert any(row.startswith("2.5 ends per cm, ") and row.endswith(" ends") for row in words)
-        assert title.startswith(next(row for row in words if title.startswith(row)))
         if "strip" in printed.sheet.name:
-            end = "bottom" if title == "Marking strip, near end" else "top"
-            assert any(row.startswith(f"For the {end} of the frame") for row in words)
+            assert any(row.endswith(("arking strips", "arking strip")) for row in words)
+            for piece in printed.pieces:
+                bar = piece.part.name.removeprefix("strip-").capitalize()
+                assert any(row.startswith(f"{bar} bar, ") for row in words)
+        else:
+            assert title.startswith(next(row for row in words if title.startswith(row)))
 
 
 def test_sheets_are_the_size_of_the_paper() -> None:

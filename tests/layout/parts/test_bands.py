@@ -1,23 +1,14 @@
 from __future__ import annotations
 
-from math import pi
-
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
+from kits import NAILS, NOTCHED, PEGGED, kit_of
 
-from layout.frames.kinds.flat_ends import FlatEnd
-from layout.frames.kinds.round_bars import RoundBar
 from layout.parts.strips.bands import Bands
-from layout.parts.strips.strips import full_bands, low_bands, tallest
-from layout.values.units import read_length
+from layout.parts.strips.strips import full_bands, low_bands
 
-diameters = st.floats(4, 120)
-
-
-def bar(mm: float) -> RoundBar:
-    """A round bar of this diameter."""
-    return RoundBar(read_length(f"{mm:.3f} mm"))
+KINDS = (NOTCHED, PEGGED, NAILS)
 
 
 def rows_of(bands: Bands, count: int) -> list[tuple[float, float]]:
@@ -25,12 +16,10 @@ def rows_of(bands: Bands, count: int) -> list[tuple[float, float]]:
     return [(low, low + bands.row) for low in bands.rows(count)]
 
 
-@given(diameters, st.integers(1, 9), st.booleans())
-def test_rows_never_meet(mm: float, count: int, tall: bool) -> None:
+@given(st.sampled_from(KINDS), st.integers(1, 9), st.booleans(), st.booleans())
+def test_rows_never_meet(changes: dict[str, object], count: int, tall: bool, low_form: bool) -> None:
     """However many rows of words there are, none meets another, the marks, the numbers or a register line."""
-    bands = full_bands(bar(mm), tall=tall)
-    if bands is None:
-        return
+    bands = (low_bands if low_form else full_bands)(kit_of(changes).frame.ends, tall=tall)
     taken = [(bands.marks[0] - 0.6, bands.marks[1]), (bands.numbers[0], bands.units_to)]
     rows = rows_of(bands, count)
     for k, (low, high) in enumerate(rows):
@@ -39,41 +28,16 @@ def test_rows_never_meet(mm: float, count: int, tall: bool) -> None:
         assert not any(low < level < high for level, _ in bands.lines)
 
 
-@given(diameters)
-def test_the_full_form_goes_half_round(mm: float) -> None:
-    """The outer register lines of a round bar are half its girth apart; the gluing edge goes on behind."""
-    bands = full_bands(bar(mm))
-    if bands is None:
-        assert mm < 7  # a bar thinner than this has no room for marks and numbers on its face
-        return
-    face, outermost, back = (level for level, _ in bands.lines)
-    assert face - back == pytest.approx(pi * mm / 2, abs=0.002)
-    assert (outermost, bands.front) == (0, face)
-    assert bands.back == pytest.approx(back - 6)
-
-
-def test_rows_stay_where_they_are() -> None:
+@pytest.mark.parametrize("changes", KINDS)
+def test_rows_stay_where_they_are(changes: dict[str, object]) -> None:
     """One row more does not move the rows before it."""
-    for bands in (
-        full_bands(bar(16)),
-        full_bands(bar(9)),
-        low_bands(bar(16)),
-        full_bands(FlatEnd(*[read_length("18 mm")] * 2)),
-    ):
-        assert bands is not None
+    for bands in (full_bands(kit_of(changes).frame.ends), low_bands(kit_of(changes).frame.ends)):
         assert bands.rows(6)[:3] == bands.rows(3)
 
 
-def test_tall_words_take_higher_rows() -> None:
+@pytest.mark.parametrize("changes", KINDS)
+def test_tall_words_take_higher_rows(changes: dict[str, object]) -> None:
     """Capitals with accents raise every row, but not the marks."""
-    plain, tall = full_bands(bar(30)), full_bands(bar(30), tall=True)
-    assert plain is not None
-    assert tall is not None
+    plain, tall = full_bands(kit_of(changes).frame.ends), full_bands(kit_of(changes).frame.ends, tall=True)
     assert tall.row > plain.row + 0.5
     assert (tall.marks, tall.numbers, tall.lines) == (plain.marks, plain.numbers, plain.lines)
-
-
-def test_only_round_bars_limit_the_height() -> None:
-    """A strip may not close over itself on a round bar; a flat end has no such limit."""
-    assert tallest(bar(10)) < pi * 10
-    assert tallest(FlatEnd(read_length("18 mm"), read_length("0 mm"))) == float("inf")

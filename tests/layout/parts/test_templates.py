@@ -99,7 +99,7 @@ def test_notches_that_stay_empty_are_grey() -> None:
 
 def test_an_odd_warp_is_tied_off_at_the_far_end() -> None:
     """Eleven ends: the near end has the tie-on alone, the far end the tie-off at the other side."""
-    for kind in (NOTCHED, PEGGED, {"weaving.tie_off": "far end"}):
+    for kind in (NOTCHED, PEGGED):
         near, far = (words(strip_of(kind | SHORT, end)) for end in ("near", "far"))  # type: ignore[arg-type]
         assert "tie on here \N{MIDDLE DOT} left" in near
         assert "tie off" not in near
@@ -109,7 +109,10 @@ def test_an_odd_warp_is_tied_off_at_the_far_end() -> None:
 
 def test_doubled_ends_are_said_on_the_strip() -> None:
     """The strip says which ends are doubled, and no mark moves."""
-    plain, doubled = strip_of(SHORT), strip_of(SHORT | {"weaving.doubled_selvedges": 2, "weaving.doubled_warp": True})
+    plain, doubled = (
+        strip_of(NOTCHED | SHORT),
+        strip_of(NOTCHED | SHORT | {"weaving.doubled_selvedges": 2, "weaving.doubled_warp": True}),
+    )
     for said in ("every end of two threads", "the outer 2 ends at each side doubled"):
         assert said in words(doubled)
     marks = [

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import io
 import re
-from collections.abc import Callable, Iterable
+from collections.abc import Callable, Iterable, Sequence
 from dataclasses import replace
 from fractions import Fraction
 from functools import cache
@@ -15,13 +15,14 @@ import pytest
 from kits import font_metrics, kit_of
 
 import layout.paper.furniture as furniture
-import layout.parts.strip as strip_module
+import layout.parts.marking.strip as strip_module
 import layout.plan as plan_module
 import layout.warps.wound as wound_module
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Curve, Placing, Point, Region, Shape, Step, Text, line
 from layout.drawing.sheet import Sheet, marks_on, pen_of
-from layout.parts.strip import _Draft
+from layout.parts.marking.numbering import Number
+from layout.parts.marking.strip import _Draft
 from layout.plan import Plan, plan
 from layout.sett.sett import SettInput, SettTaken
 from layout.values.errors import LayoutError
@@ -417,24 +418,14 @@ def _not_counted_off(patch: PATCH) -> None:
     patch.setattr(plan_module, "take_sett", as_measured)
 
 
-def _one_end_too_many_in_a_unit(patch: PATCH) -> None:
-    right = Warp.unit_lines
-    patch.setattr(Warp, "unit_lines", lambda warp, end: [(at, count + 1) for at, count in right(warp, end)])
-
-
-def _lines_off(patch: PATCH) -> None:
-    right = Warp.unit_lines
-    patch.setattr(Warp, "unit_lines", lambda warp, end: [(at + 1, count) for at, count in right(warp, end)])
-
-
 def _contacts(patch: PATCH, change: Callable[[list[float]], list[float]]) -> None:
     right = _Draft.contacts
     patch.setattr(_Draft, "contacts", property(lambda draft: change(right.fget(draft))))  # type: ignore[misc]
 
 
 def _winds(patch: PATCH, change: Callable[[list[Curve]], list[Curve]]) -> None:
-    right = _Draft.winds
-    patch.setattr(_Draft, "winds", lambda draft: change(right(draft)))
+    right = _Draft.marks
+    patch.setattr(_Draft, "marks", lambda draft, numbered: change(list(right(draft, numbered))))
 
 
 def _added_up(xs: list[float]) -> list[float]:
@@ -451,37 +442,36 @@ def _swapped(patch: PATCH) -> None:
     patch.setattr(_Draft, "contacts", property(contacts))
 
 
-def _tens(patch: PATCH) -> None:
-    """Tenth marks counted from the first mark as one, on the near strip too."""
-    right = _Draft.winds
+def _heavy_early(patch: PATCH) -> None:
+    """Heavy marks counted from the first mark as one, on the near strip too."""
+    right = _Draft.marks
 
-    def winds(draft: _Draft) -> list[Curve]:
-        pens = [path.pen for path in right(draft)]
-        return [path._replace(pen=pen) for path, pen in zip(right(draft), [*pens[1:], Pen.MARK], strict=True)]
+    def marks(draft: _Draft, numbered: Sequence[Number]) -> list[Curve]:
+        paths = list(right(draft, numbered))
+        pens = [path.pen for path in paths]
+        return [path._replace(pen=pen) for path, pen in zip(paths, [*pens[1:], Pen.MARK], strict=True)]
 
-    patch.setattr(_Draft, "winds", winds)
+    patch.setattr(_Draft, "marks", marks)
 
 
 def _bars(*bars: tuple[float, str]) -> Callable[[PATCH], None]:
     return lambda patch: patch.setattr(furniture, "BARS", bars)
 
 
-def _no_totals(patch: PATCH) -> None:
-    right = _Draft.units
-    patch.setattr(_Draft, "units", lambda draft: [each for each in right(draft) if isinstance(each, Curve)])
+def _no_numbers(patch: PATCH) -> None:
+    patch.setattr(strip_module, "numbers", lambda *_: [])
 
 
-def _total_of_the_next_line(patch: PATCH) -> None:
-    """Every total stands on the other side of its line, in the unit that it does not count."""
-    patch.setattr(strip_module, "NUMBER_GAP", -12.0)
+def _next_number(patch: PATCH) -> None:
+    """Every number stands beside the mark of the next wind."""
+    right = strip_module.numbers
+    patch.setattr(strip_module, "numbers", lambda *how: [n._replace(number=n.number + 1) for n in right(*how)])
 
 
 BUILDERS: dict[str, Callable[[PATCH], None]] = {
     "marks off by half a pitch": _half_a_pitch_off,
     "one wind too few": _one_wind_less,
     "sett not counted off": _not_counted_off,
-    "a unit counts one too many": _one_end_too_many_in_a_unit,
-    "unit lines 1 mm off": _lines_off,
     "strip mirrored": lambda patch: _contacts(patch, lambda xs: [-x for x in xs]),
     "strip 0.1 % long": lambda patch: _contacts(patch, lambda xs: [x * 1.001 for x in xs]),
     "strip shifted by 2 micrometres": lambda patch: _contacts(patch, lambda xs: [x + 0.002 for x in xs]),
@@ -489,14 +479,13 @@ BUILDERS: dict[str, Callable[[PATCH], None]] = {
     "pitches rounded and added up": lambda patch: _contacts(patch, _added_up),
     "one mark missing": lambda patch: _winds(patch, lambda marks: marks[:-1]),
     "one mark twice": lambda patch: _winds(patch, lambda marks: [marks[0], *marks]),
-    "no strong ticks": lambda patch: _winds(patch, lambda marks: [mark._replace(pen=Pen.MARK) for mark in marks]),
-    "strong ticks one wind early": _tens,
+    "no heavy marks": lambda patch: _winds(patch, lambda marks: [mark._replace(pen=Pen.MARK) for mark in marks]),
+    "heavy marks one wind early": _heavy_early,
     "marks that lean": lambda patch: _winds(
         patch, lambda marks: [mark._replace(start=Point(mark.start.x + 0.01, mark.start.y)) for mark in marks]
     ),
-    "limits at the outer marks": lambda patch: patch.setattr(_Draft, "half", property(lambda _: 99.0)),
-    "no totals": _no_totals,
-    "totals in the next unit": _total_of_the_next_line,
+    "no numbers": _no_numbers,
+    "numbers of the next wind": _next_number,
     "a check bar of 97 mm": _bars((97.0, "100 mm"), (101.6, "4 in")),
     "a check bar of 4 in missing": _bars((100.0, "100 mm")),
 }
@@ -515,7 +504,7 @@ def test_a_wrong_builder_rings(name: str, monkeypatch: PATCH) -> None:
     assert alarm(wanted, data, wrongly)
 
 
-ON_PAPER_ONLY = ("a unit counts one too many", "no totals", "totals in the next unit")
+ON_PAPER_ONLY = ("no numbers", "numbers of the next wind")
 ALONE = [name for name in BUILDERS if name not in ON_PAPER_ONLY and "check bar" not in name]
 
 
@@ -530,7 +519,7 @@ def test_a_wrong_builder_rings_in_a_part_alone(name: str, monkeypatch: PATCH) ->
     assert alarm(wanted, data, wrongly)
 
 
-# 4. Tiles: a total that falls beside a joint stands on one of both pieces, and must not be lost on both.
+# 4. Pieces: a number that falls beside a joint stands on one of both pieces, and must not be lost on both.
 
 TILED: dict[str, object] = {
     "frame.outer_width": "90 cm",
@@ -540,26 +529,21 @@ TILED: dict[str, object] = {
 
 
 @pytest.mark.parametrize("width", [52, 55, 61, 67, 70, 73])
-def test_totals_beside_joints_do_not_ring(width: int) -> None:
-    """Wherever joints fall among the totals, the tiled strip passes."""
+def test_numbers_beside_joints_do_not_ring(width: int) -> None:
+    """Wherever joints fall among the numbers, the strip in pieces passes."""
     tiled = plan(kit_of(TILED | {"weaving.width": f"{width} cm"}))
     wanted = Outputs(tiled, font_metrics()).output("strip-near.pdf")
     assert sum(map(len, wanted.laid)) > 1
     assert alarm(wanted, write(wanted), tiled) == ""
 
 
-def test_a_total_on_no_piece_rings(monkeypatch: PATCH) -> None:
-    """A total that the builder left out everywhere is missed, even where each piece might have lost it to the other."""
-    right = _Draft.units
-
-    def units(draft: _Draft) -> list[Shape]:
-        shapes = right(draft)
-        return [each for each in shapes if not (isinstance(each, Text) and each.words == "30")]
-
-    monkeypatch.setattr(_Draft, "units", units)
+def test_a_number_on_no_piece_rings(monkeypatch: PATCH) -> None:
+    """One that the builder left out everywhere is missed, even where each piece might have lost it to the other."""
+    right = strip_module.numbers
+    monkeypatch.setattr(strip_module, "numbers", lambda *how: [n for n in right(*how) if n.number != 30])
     tiled = plan(kit_of(TILED))
     wanted = Outputs(tiled, font_metrics()).output("strip-near.pdf")
-    assert "no total" in alarm(wanted, write(wanted), tiled)
+    assert "the numbers are" in alarm(wanted, write(wanted), tiled)
 
 
 @pytest.mark.parametrize("name", ["2026", "7", "12 12 12"])

@@ -11,6 +11,7 @@ from kits import font_metrics, kit_of
 from wrong_builders import Patch, Wrong
 from wrong_crossed import CROSSED_WRONG
 from wrong_first import FIRST
+from wrong_marking import MARKING_WRONG
 from wrong_pictures import PICTURES
 from wrong_printed import PRINTED
 from wrong_rod import ROD_WRONG
@@ -22,7 +23,16 @@ from layout.plan import Plan, plan
 from templates_gen.files.output import Output
 from templates_gen.files.outputs import Outputs
 
-EVERY: dict[str, Wrong] = {**PRINTED, **STRIPS, **PICTURES, **SHEETS, **CROSSED_WRONG, **ROD_WRONG, **FIRST}
+EVERY: dict[str, Wrong] = {
+    **PRINTED,
+    **STRIPS,
+    **PICTURES,
+    **SHEETS,
+    **CROSSED_WRONG,
+    **MARKING_WRONG,
+    **ROD_WRONG,
+    **FIRST,
+}
 LEAST = 80
 
 

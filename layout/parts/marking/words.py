@@ -1,0 +1,61 @@
+"""What stands on the flap of a marking strip, wish by wish from what matters most."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from itertools import pairwise
+
+from layout.drawing.pens import Pen
+from layout.messages.roles import Marking
+from layout.parts.marking.flap import Phrase, Stand
+from layout.plan import Plan
+from layout.warps.warp import End
+
+_NAMES = {
+    "near": (Marking.NEAR_BRIEF, Marking.NEAR, Marking.NEAR_PIECE),
+    "far": (Marking.FAR_BRIEF, Marking.FAR, Marking.FAR_PIECE),
+}
+Span = tuple[int, int]
+_SIDES: dict[Stand, Marking] = {"left": Marking.LEFT, "right": Marking.RIGHT}
+_ON: dict[Stand, Marking] = {"left": Marking.ON_LEFT, "right": Marking.ON_RIGHT}
+_OFF: dict[Stand, Marking] = {"left": Marking.OFF_LEFT, "right": Marking.OFF_RIGHT}
+
+
+def wishes(plan: Plan, end: End, count: Span, edges: Sequence[float]) -> list[list[Phrase]]:
+    """The phrases of the strip of `end`, whose marks count from one to another; its pieces have these `edges`."""
+    say, warp = plan.words.say, plan.warp
+    brief, name, piece = _NAMES[end]
+    total = len(edges) - 1
+    labels = [
+        Phrase(f"piece {k}", say(piece, number=k, total=total), pen=Pen.STRONG, between=between)
+        for k, between in enumerate(pairwise(edges), 1)
+    ]
+    whole = total == 1
+    sides = [Phrase(side, say(role), side) for side, role in _SIDES.items()]
+    goes = Marking.ENDS_GO if warp.kind == "rod" else Marking.WINDS_GO
+    found = [
+        [Phrase("name", say(brief), pen=Pen.STRONG)] if whole else labels,
+        sides,
+        [Phrase("centre", say(Marking.CENTRE), "centre")],
+        *([Phrase(side, say(role, number=number), side)] for side, role, number in _tied(plan, end, *count)),
+        [Phrase("way", say(goes), arrow=warp.toward)],
+        *([[Phrase("name", say(name), pen=Pen.STRONG)]] if whole else []),
+    ]
+    if warp.winding == "figure eight":
+        layer = warp.passes[0].layer_at(end)
+        found.append([Phrase("layer", say(Marking.ODD if layer == "face" else Marking.EVEN))])
+    return found
+
+
+def _tied(plan: Plan, end: End, first: int, last: int) -> list[tuple[Stand, Marking, int]]:
+    """At which sides the thread is tied on and off: an odd warp is tied off at the far end, one from a rod there."""
+    if plan.warp.kind == "rod":
+        return []
+    both: tuple[Stand, Stand] = ("left", "right")
+    starts, stops = both[:: plan.warp.toward]
+    found: list[tuple[Stand, Marking, int]] = []
+    if end == "near":
+        found.append((starts, _ON[starts], first))
+    if (end == "far") == bool(plan.warp.ends % 2):
+        found.append((stops, _OFF[stops], last))
+    return found
