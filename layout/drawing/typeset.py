@@ -71,9 +71,9 @@ def wrap(words: str, size: float, width: float, metrics: FontMetrics, pen: Pen =
     return lines
 
 
-def longest_word(words: str, size: float, metrics: FontMetrics) -> float:
+def longest_word(words: str, size: float, metrics: FontMetrics, pen: Pen = Pen.TEXT) -> float:
     """The width in mm below which `wrap` would have to part what belongs together."""
-    return max((metrics.width(piece, size) for piece in _inseparable(words)), default=0.0)
+    return max((metrics.width(piece, size, pen) for piece in _inseparable(words)), default=0.0)
 
 
 _TO_THE_RIGHT = ("«", "„", "(", "×")

@@ -8,7 +8,7 @@ from math import floor
 from layout.drawing.metrics import FontMetrics
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Curve, Point, Text, line, rectangle
-from layout.drawing.typeset import SMALL, wrap
+from layout.drawing.typeset import SMALL, longest_word, wrap
 from layout.messages.catalogue import Role
 from layout.messages.roles import CutWord
 from layout.parts.gauge_table import gauge_table, window_of
@@ -37,7 +37,7 @@ def engraved_table(
     """Heads and rows from side to side and from top to foot, in mm; and what is scored, a rule and a frame.
 
     The rule lies under the heads, the frame round the row of the kit's own sett. Where the heads leave no room
-    for three rows there is no table.
+    for three rows, or one has a word that is wider than its column, there is no table.
     """
     (left, right), (top, foot) = across, down
     table, wide = gauge_table(plan), (right - left) / 3
@@ -46,7 +46,9 @@ def engraved_table(
     rule = first - (max(map(len, heads)) - 1) * ROW - _RULE
     begin = rule + _RULE - _BELOW_RULE - ROW
     count = min(MOST, floor((begin - foot) / ROW) + 1)
-    if count < 3:
+    if count < 3 or any(
+        longest_word(words, SMALL, metrics, Pen.ENGRAVE) > wide - _APART for words in _heads(plan, table.over)
+    ):
         return [], []
     rows = [(each[0], *each[1 + 2 * table.own : 3 + 2 * table.own]) for each in table.rows[:count]]
     lines = [(first - k * ROW, [head[k : k + 1] for head in heads]) for k in range(max(map(len, heads)))]

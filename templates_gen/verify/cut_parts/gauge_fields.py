@@ -43,13 +43,13 @@ class Field(NamedTuple):
 def prove_table(plan: Plan, cut: FoundCut, there: Sequence[Area]) -> tuple[Findings, list[Area]]:
     """What is wrong with the table, and all areas that are none of its fields.
 
-    There may be no table only where a head would take more than two lines.
+    There may be no table only where a head would take more than two lines, or has a word wider than a line.
     """
     scored = cut.paths(Pen.SCORE)
     rules, frames = [p for p in scored if not p.closed], [p for p in scored if p.closed]
     heads = _heads(plan)
     if not scored:
-        wide = any(metrics().width(head, SMALL, Pen.ENGRAVE) > 2 * _COLUMN for head in heads)
+        wide = any(_width(head) > 2 * _COLUMN or max(map(_width, head.split())) > _COLUMN for head in heads)
         return (NOTHING if wide else Findings(0.0, (finding(Cut.NO_TABLE),))), list(there)
     if len(rules) != 1 or len(frames) > 1:
         return Findings(0.0, (finding(Cut.TABLE_LINES, rules=len(rules), frames=len(frames)),)), list(there)
@@ -59,6 +59,10 @@ def prove_table(plan: Plan, cut: FoundCut, there: Sequence[Area]) -> tuple[Findi
     body = [row for row in rows if row[0].spot.y < rule]
     wrong += [*_body(plan, body), *_columns(rows), *_framed(plan, body, frames, rules[0])]
     return Findings(0.0, tuple(wrong)), rest
+
+
+def _width(words: str) -> float:
+    return metrics().width(words, SMALL, Pen.ENGRAVE)
 
 
 def _heads(plan: Plan) -> tuple[str, str, str]:

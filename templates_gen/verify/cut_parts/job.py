@@ -188,7 +188,7 @@ def _operations(
     board: BoardSheets, much: Mapping[str, Choice], colour: Mapping[str, Choice], words: Catalogue
 ) -> Iterator[Finding]:
     """Whether the operations stand in their order, each with its number, sign, amount and colour, and three blanks."""
-    places: list[float] = []
+    places, apart = list[float](), _blanks_apart(board, words)
     for number, (name, role) in enumerate(OPERATIONS.items(), 1):
         found = [
             (k, row)
@@ -205,15 +205,28 @@ def _operations(
         if not any(each in there for each in colour[name]):
             yield finding(Job.COLOUR, name=words.say(role), colour=board.stock.operations[name].colour)
         seen = next(seen for seen in board.seen if row[1] in list(seen.words()))
-        y = row[1][0].y
         places.append(k)
         if not _sign(seen, name, row[1][0]):
             yield finding(Job.SWATCH, name=words.say(role))
-        blanks = [path for path in seen.lines() if path.pen is Pen.HELP and y - _UNDER < path.start.y < y]
-        if len([path for path in blanks if abs(path.start.y - path.steps[0].end.y) < _LEVEL]) != _BLANKS:
+        if not apart and _blanks_under(seen, row[1][0].y) != _BLANKS:
             yield finding(Job.BLANKS, name=words.say(role))
     if places != sorted(places):
         yield finding(Job.OPERATION, name=words.say(JobSheet.ENGRAVE))
+
+
+def _blanks_under(seen: FoundPart, y: float) -> int:
+    """How many lines to write on lie just under a baseline."""
+    lines = [path for path in seen.lines() if path.pen is Pen.HELP and y - _UNDER < path.start.y < y]
+    return sum(1 for path in lines if abs(path.start.y - path.steps[0].end.y) < _LEVEL)
+
+
+def _blanks_apart(board: BoardSheets, words: Catalogue) -> bool:
+    """Whether each setting has a row of its own, with a blank for every operation."""
+    settings = [words.say(role) for role in (JobSheet.POWER, JobSheet.SPEED, JobSheet.PASSES)]
+    found = [
+        _blanks_under(seen, at.y) == _BLANKS for seen in board.seen for at, said in seen.words() if said in settings
+    ]
+    return found == [True] * len(settings)
 
 
 def _sign(seen: FoundPart, name: str, at: Point) -> bool:
