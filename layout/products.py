@@ -12,7 +12,7 @@ from layout.drawing.pane import Paned
 from layout.drawing.sheet import Part
 from layout.paper.choice import Laying
 from layout.paper.joints import Build
-from layout.paper.regions import BODY, FIELD, regions
+from layout.paper.regions import regions
 from layout.paper.room import room_for
 from layout.paper.sheets import lay, lay_together
 from layout.paper.steps import named
@@ -112,7 +112,6 @@ def _as_it_is(part: Part) -> Build:
     return lambda _low, _joints: part
 
 
-_LONG_NAMES = 17.0  # mm that a head may grow by
 ACROSS = 166.0
 """On small paper with a field so wide in mm the steps stand beside the picture."""
 
@@ -123,9 +122,9 @@ def _winding(plan: Plan, metrics: FontMetrics) -> tuple[Build, ...]:
     if not grid.roomy:
         wide = grid.right - grid.left >= ACROSS
         picture: Build = lambda low, _: small_winding(plan, metrics, wide=wide, low=low)  # noqa: E731
-        return picture, lambda _low, _joints: heading_rows(plan, metrics)
-    room = plan.kit.paper.height - BODY - FIELD
-    return (lambda low, _: winding(plan, metrics, room=room - _LONG_NAMES if low else room),)
+        return picture, lambda _low, _joints: heading_rows(plan, metrics, wide=wide)
+    _, high = room_for(plan, winding(plan, metrics), metrics)
+    return (lambda _low, _joints: winding(plan, metrics, high=high),)
 
 
 def _wrap_gauge(plan: Plan, metrics: FontMetrics) -> tuple[Build, ...]:

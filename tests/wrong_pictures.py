@@ -221,14 +221,14 @@ PICTURES: Mapping[str, Wrong] = {
     "a ring on a thread": Wrong({}, PICTURE, returns(winding_module, "rings", moved_ring("2", 5, 0))),
     "the slack pulled nowhere": Wrong({}, PICTURE, value(rings_module, "_pull", lambda *_: [])),
     "the knots of nails on the wood": Wrong(NAILS, PICTURE, swap(nailed_module.NailedPicture, "knot", beside_its_nail)),
-    "nothing said of the tension": Wrong({}, PICTURE, value(winding_module, "_minded", lambda _: [])),
-    "nothing said of tightening": Wrong(TRAVEL, PICTURE, returns(winding_module, "_minded", lambda each: [*each][:1])),
+    "nothing said of the tension": Wrong({}, PICTURE, value(winding_module, "cautions", lambda _: [])),
+    "nothing said of tightening": Wrong(TRAVEL, PICTURE, returns(winding_module, "cautions", lambda each: [*each][:1])),
     "wound at its highest": Wrong(
         TRAVEL,
         PICTURE,
         swap(
             winding_module,
-            "_minded",
+            "cautions",
             lambda right: lambda plan: right(replace(plan, kit=replace(plan.kit, frame=_higher(plan.kit.frame)))),
         ),
     ),

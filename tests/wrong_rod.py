@@ -77,7 +77,7 @@ ROD_WRONG: Mapping[str, Wrong] = {
     ),
     "the rod named elsewhere": Wrong(ROD, PICTURE, returns(winding_module, "side_view", _rod_word_below)),
     "nothing said of the rod that is drawn": Wrong(
-        ROD, PICTURE, returns(winding_module, "_minded", lambda each: [*each][:1])
+        ROD, PICTURE, returns(winding_module, "cautions", lambda each: [*each][:1])
     ),
     "the first end led behind the frame": Wrong(
         ROD,

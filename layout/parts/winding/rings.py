@@ -32,12 +32,10 @@ class Spot(NamedTuple):
     ways: Sequence[Point]
 
 
-def rings(
-    face: Face, section: Section | None, done: Sequence[Action], taken: Taken, metrics: FontMetrics
-) -> list[Shape]:
+def rings(face: Face, section: Section, done: Sequence[Action], taken: Taken, metrics: FontMetrics) -> list[Shape]:
     """A ring for every action on the frame, and for what is seen of it from the side."""
     shapes: list[Shape] = []
-    on_frame, at_side = _on_frame(face), _at_side(face, section) if section else {}
+    on_frame, at_side = _on_frame(face), _at_side(face, section)
     room = face.scale.inner / 2 - face.scale.ring - _KEPT
     beside = face.scale.outer / 2 + face.scale.ring + _KEPT
     for spots, low, high in ((on_frame, -room, room), (at_side, beside, face.scale.right)):
@@ -142,7 +140,7 @@ def _at_side(face: Face, section: Section) -> Mapping[Place, Spot]:
     off = section.half if not section.slope else section.slope * (0.5 - _FIRST) * scale.reach
     side = 1 if section.rod else -1
     spots = {
-        Place.TIE_ON: Spot(Point(section.knot.x + side * to_knot, section.knot.y), _steps(*along)),
+        Place.TIE_ON: Spot(Point(section.knot.x + side * to_knot, section.knot.y), _steps(*along, (float(side), 0.0))),
         Place.FIRST: Spot(Point(x - off - aside, y), _steps(*along, (-1.0, 0.0))),
         Place.FAR_TURN: Spot(Point(x, face.height("far") + up * (scale.ring + _TO_BAR)), _steps((0.0, up))),
         Place.NEAR_TURN: Spot(Point(x, face.height("near") - up * (scale.ring + _TO_BAR)), _steps((0.0, -up))),

@@ -32,7 +32,6 @@ class Scale:
     ring: float
     right: float
     knots: bool = True
-    side_view: bool = True
     list_from: float | None = None
 
     @property
@@ -79,5 +78,5 @@ LOW = Scale(
 )
 LOWEST = replace(LOW, reach=28.0)
 WIDE = replace(LOW, right=136.0, list_from=65.0)
-WIDEST = replace(WIDE, list_from=36.0, side_view=False)
-"""On small paper: upright, lower than that; across, with a list beside, with a wider list."""
+WIDE_LOWEST = replace(LOWEST, right=136.0)
+"""On small paper: upright, and lower than that; across, with a list beside, and lower than that without."""

@@ -25,9 +25,10 @@ _SIDE, _HALF_STICK = 2.4, 0.9
 _DOT, _DOTS_APART, _MOST_DOTS = 0.76, 1.7, 3
 _RING_UP, _RING_DOWN = 3.4, 8.0
 _LIST = 82.0
-_TO_SECTION, _SECTION_LOW = 17.0, 18.0
+_TO_SECTION, _SECTION_LOW, _FIRST = 17.0, 18.0, 6.0
 _UNDER_TITLE = 6.6
-_NAMES_WIDE, _FACE_TO, _FACE_WIDE = 26.0, 40.0, 39.0
+_OFF_RING, _UNDER_BACK, _UNDER_SIDE = 6.8, 8.4, 7.2
+_SHORT, _NAMES_WIDE, _FACE_TO, _FACE_WIDE = 20.0, 26.0, 40.0, 39.0
 
 
 def shed(plan: Plan, corner: Point, right: float, metrics: FontMetrics) -> list[Shape]:
@@ -48,11 +49,11 @@ def shed(plan: Plan, corner: Point, right: float, metrics: FontMetrics) -> list[
     return [*shapes, *_list(plan, at, right, metrics)]
 
 
-def shed_alone(plan: Plan, corner: Point, right: float, metrics: FontMetrics) -> list[Shape]:
-    """The section, and under it the list, without tile and title."""
+def shed_alone(plan: Plan, corner: Point, right: float, metrics: FontMetrics, *, wide: bool) -> list[Shape]:
+    """The section and the list under it, or beside it where it is `wide`, without tile and title."""
     drawn = _Section(plan, metrics)
     level = corner.y - _TO_SECTION - drawn.higher
-    at = Point(corner.x, level - _SECTION_LOW)
+    at = Point(corner.x + _LIST, corner.y - _FIRST) if wide else Point(corner.x, level - _SECTION_LOW)
     return [*Placing(0, corner.x, level).shapes(drawn.shapes()), *_list(plan, at, right, metrics)]
 
 
@@ -195,16 +196,10 @@ class _Section:
             y = max(y, up + len(near) * step)
         shapes += upward(self.ends, SMALL, Point(right, y), metrics, "right")
         side = rows_of(self.plan.words.say(Shed.SIDE_PIECE), SMALL, _FACE_WIDE - 6, metrics)
-        return [
-            *shapes,
-            *downward(
-                side,
-                SMALL,
-                Point(sum(_HEADINGS) / 2 - 6.8, -8.4 if self.plan.warp.kind == "rod" else -7.2),
-                metrics,
-                "centre",
-            ),
-        ]
+        wide_side = max(metrics.width(each, SMALL) for each in side)
+        x = sum(_HEADINGS) / 2 - (_OFF_RING if wide_side < _SHORT else 0.0)
+        y = -_UNDER_BACK if self.plan.warp.kind == "rod" else -_UNDER_SIDE
+        return [*shapes, *downward(side, SMALL, Point(x, y), metrics, "centre")]
 
     def rings(self) -> list[Shape]:
         """Where each thing is done."""

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
+
 from layout.drawing.metrics import FontMetrics
 from layout.drawing.shapes import Point, Shape, Text
 from layout.drawing.symbols import arrow_head, beside, knot
@@ -9,21 +11,29 @@ from layout.drawing.typeset import SMALL
 from layout.messages.roles import Winding
 from layout.parts.winding.face import Face
 from layout.parts.winding.kinds.picture_kind import KNOT, Section
-from layout.parts.winding.lines import downward, rows_of
+from layout.parts.winding.lines import downward, rows_of, step_of
 
 _APART = 3.4  # between two arrows on one line
 _ARROW = (3.0, 2.0)
 _WORDS_OFF, _CAP_OFF = 1.8, 3.7  # from the thread to the baseline of words beside it
-_UNDER, _WIDE = 15.4, 44.0
-_NAMES_AT, _BY_ROD, _IN_LOW = 0.8, 0.5, 0.62
+_WIDE, _CLEAR = 44.0, 1.0
+_NAMES_AT, _IN_LOW, _TO_ROD, _LEAST, _PAST_ROD = 0.8, 0.62, 7.0, 12.0, 6.0
 
 
 def side_view(face: Face, section: Section, metrics: FontMetrics) -> list[Shape]:
     """Sections of both ends, the first two passes with their arrows, the tie-on, and which side is which."""
-    say = face.plan.words.say
-    named = [beside(say(Winding.ROD), section.rod, metrics, 1)] if section.rod else []
+    named = [_rod(face, section.rod, metrics)] if section.rod else []
     tied = knot(section.knot, KNOT)
     return [*section.shapes, tied, *named, *_passes(face, section), *_names(face, section, metrics)]
+
+
+def _rod(face: Face, at: Point, metrics: FontMetrics) -> Text:
+    """The name of a loose rod beside it; a long one turned to the left."""
+    said = face.plan.words.say(Winding.ROD)
+    wide = metrics.width(said, SMALL)
+    if at.x + wide < face.scale.beside:
+        return beside(said, at, metrics, 1)
+    return Text(Point(at.x + metrics.cap * SMALL, at.y - wide / 2), SMALL, said, 90.0)
 
 
 def _passes(face: Face, section: Section) -> list[Shape]:
@@ -44,18 +54,41 @@ def _passes(face: Face, section: Section) -> list[Shape]:
 def _names(face: Face, section: Section, metrics: FontMetrics) -> list[Text]:
     """Face and behind along the thread, by the far end; under it all from where it is seen."""
     say, x = face.plan.words.say, face.side_x
-    off = section.half if not section.slope else section.slope * (_NAMES_AT - 0.5) * face.scale.reach
-    off = max(off, section.half)
-    texts, high = [], _NAMES_AT if face.scale.knots else _IN_LOW
-    for role, baseline, share in (
-        (Winding.SIDE_FACE, x - off - _WORDS_OFF, high),
-        (Winding.SIDE_BEHIND, x + off + _CAP_OFF, high if section.rod is None else _BY_ROD),
-    ):
-        said = say(role)
-        y = face.up(share) - metrics.width(said, SMALL) / 2
-        texts.append(Text(Point(baseline, y), SMALL, said, 90.0))
+    at = face.up(_NAMES_AT if face.scale.knots else _IN_LOW)
+    low, high = face.scale.bar + _CLEAR, face.scale.reach - face.scale.bar - _CLEAR
+    texts, beyond = [*_along(face, section, Winding.SIDE_FACE, (low, high), at, metrics)], False
+    if section.rod:
+        kept = max(_TO_ROD, metrics.width(say(Winding.ROD), SMALL) / 2 + _CLEAR)
+        free = (low, section.rod.y - kept) if face.outward("far") > 0 else (section.rod.y + kept, high)
+        beyond = free[1] - free[0] < _LEAST
+        low, high = (low, high) if beyond else free
+    past = section.rod.x - x - section.half + _PAST_ROD if section.rod and beyond else 0.0
+    texts += _along(face, section, Winding.SIDE_BEHIND, (low, high), at, metrics, past)
     rows = rows_of(say(Winding.FROM_RIGHT), SMALL, min(_WIDE, 2 * (face.scale.right - x)), metrics)
     return [*texts, *downward(rows, SMALL, Point(x, -_under(face)), metrics, "centre")]
+
+
+def _along(
+    face: Face,
+    section: Section,
+    role: Winding,
+    room: tuple[float, float],
+    at: float,
+    metrics: FontMetrics,
+    past: float = 0.0,
+) -> Iterator[Text]:
+    """Words along the thread, turned to the left, within a room from y to y, as close to the height `at` as they can
+    lie, and `past` mm further away from it.
+    """
+    low, high = room
+    rows = rows_of(face.plan.words.say(role), SMALL, high - low, metrics)
+    half = max(metrics.width(row, SMALL) for row in rows) / 2
+    y = min(max(at, low + half), high - half)
+    off = max(section.half, section.slope * (abs(y - face.scale.reach / 2) + half))
+    side, first = (-1, -off - _WORDS_OFF) if role is Winding.SIDE_FACE else (1, off + _CAP_OFF + past)
+    for k, row in enumerate(rows if side > 0 else rows[::-1]):
+        x = face.side_x + first + side * k * step_of(rows, SMALL)
+        yield Text(Point(x, y - metrics.width(row, SMALL) / 2), SMALL, row, 90.0)
 
 
 def _under(face: Face) -> float:

@@ -6,8 +6,7 @@ kit's warp. Numbers in rings stand where things are done. Under the picture: she
 
 from __future__ import annotations
 
-import math
-from collections.abc import Callable, Iterable, Iterator, Sequence
+from collections.abc import Callable, Iterable, Sequence
 from dataclasses import replace
 
 from layout.drawing.metrics import FontMetrics
@@ -15,61 +14,54 @@ from layout.drawing.pens import Pen
 from layout.drawing.shapes import Point, Region, Shape, Text, cross
 from layout.drawing.sheet import Part
 from layout.drawing.signs import ring
-from layout.drawing.typeset import LEAD, SMALL, wrap
+from layout.drawing.typeset import SMALL
 from layout.messages.roles import SheetName, Winding
 from layout.parts.winding.actions import Action, Place, actions
+from layout.parts.winding.cautions import cautions
 from layout.parts.winding.clear import Taken
 from layout.parts.winding.face import Face
 from layout.parts.winding.knots import BAR, BOW, HITCHES, clip, tied
+from layout.parts.winding.knots import WIDE as KNOT_WIDE
 from layout.parts.winding.legend import legend
 from layout.parts.winding.lines import downward, rows_of, step_of
 from layout.parts.winding.listing import listed
 from layout.parts.winding.rings import rings
-from layout.parts.winding.scale import FULL, LOW, LOWEST, WIDE, WIDEST, Scale
+from layout.parts.winding.scale import FULL, LOW, LOWEST, WIDE, WIDE_LOWEST, Scale
 from layout.parts.winding.shed import shed
 from layout.parts.winding.side import side_view
 from layout.parts.winding.words import words
 from layout.plan import Plan
-from layout.values.units import say_length
 
 _ARM, _OFF = 0.5, 1.5
 _LEGEND, _FOOT, _CAUTION, _AIR = 5.5, 4.6, 6.4, 0.5
-ROOM = 220.7
-"""mm: what the head of a sheet that fits on both common office papers leaves."""
+HIGH = 190.0
+"""mm: what head and steps of a sheet leave that fits on both common office papers."""
 _LEAST, _MOST = 62.0, 130.0  # how high the frame may be drawn
-_COLUMN, _FIRST_STEP, _STEP = 74.0, 4.0, 6.2  # of the steps over the picture
+_FIRST_STEP, _FOR_ROD = 4.0, 6.0
 
 
-def winding(plan: Plan, metrics: FontMetrics, *, room: float = ROOM) -> Part:
-    """The winding picture of a plan; with its steps over it, it takes `room` mm downward, if it can.
+def winding(plan: Plan, metrics: FontMetrics, *, high: float = HIGH) -> Part:
+    """The winding picture of a plan, `high` mm high if it can be.
 
     Its register crosses stand at the left side of the frame and past the right one, on the outermost lines of the near
     end (left, right) and the far end.
     """
     part = _part(plan, FULL, metrics)
-    spare = room - _steps_high(part.steps, metrics) - part.height
-    reach = min(_MOST, max(_LEAST, FULL.reach + spare))
+    reach = min(_MOST, max(_LEAST, FULL.reach + high - part.height))
     return part if reach == FULL.reach else _part(plan, replace(FULL, reach=reach), metrics)
 
 
 def small_winding(plan: Plan, metrics: FontMetrics, *, wide: bool = False, low: bool = False) -> Part:
     """A smaller one with fewer passes drawn, without knots, shed stick and heading rows.
 
-    A `wide` one has its steps beside the picture. A `low` one leaves more room for words.
+    A `wide` one has its steps beside the picture. A `low` one leaves more room for words, which stand over it or on a
+    sheet of their own.
     """
-    scale = (WIDEST if low else WIDE) if wide else LOWEST if low else LOW
+    across, upright = (WIDE_LOWEST, LOWEST) if low else (WIDE, LOW)
+    scale = across if wide else upright
+    if low and plan.warp.kind == "rod":  # between both ends
+        scale = replace(scale, reach=scale.reach + _FOR_ROD)
     return _part(plan, scale, metrics)
-
-
-def _steps_high(steps: Sequence[str], metrics: FontMetrics) -> float:
-    """How much the steps take in two columns over the picture."""
-    half = math.ceil(len(steps) / 2)
-    return _FIRST_STEP + max(_column_high(each, metrics) for each in (steps[:half], steps[half:]))
-
-
-def _column_high(steps: Sequence[str], metrics: FontMetrics) -> float:
-    rows = (wrap(step, LEAD, _COLUMN, metrics) for step in steps)
-    return sum((len(each) - 1) * step_of(each, LEAD) + _STEP for each in rows)
 
 
 def _part(plan: Plan, scale: Scale, metrics: FontMetrics) -> Part:
@@ -83,7 +75,7 @@ def _part(plan: Plan, scale: Scale, metrics: FontMetrics) -> Part:
     shapes += legend(face, lowest(shapes, metrics) - _LEGEND, metrics)
     if scale.knots:
         shapes += shed(plan, Point(scale.left, lowest(shapes, metrics) - _FOOT), scale.right, metrics)
-        shapes += cautions(plan, Point(scale.left, lowest(shapes, metrics) - _CAUTION), scale.right, metrics)
+        shapes += _minded(plan, Point(scale.left, lowest(shapes, metrics) - _CAUTION), scale.right, metrics)
     steps = tuple(action.words for action in done)
     if scale.list_from is not None:
         entries = ((str(number), words) for number, words in enumerate(steps, 1))
@@ -106,9 +98,9 @@ def _part(plan: Plan, scale: Scale, metrics: FontMetrics) -> Part:
 
 def _picture(face: Face, done: tuple[Action, ...], crosses: Sequence[Shape], metrics: FontMetrics) -> list[Shape]:
     """Frame, thread, words and rings, the view from the right, and pictures of the knots."""
-    section = face.kind.section(face) if face.scale.side_view else None
+    section = face.kind.section(face)
     shapes: list[Shape] = [*face.frame(), *face.kind.fittings(face), *face.threads(), *face.tied()]
-    shapes += [*(side_view(face, section, metrics) if section else ()), *words(face, metrics)]
+    shapes += [*side_view(face, section, metrics), *words(face, metrics)]
     if face.scale.knots:
         shapes += _knots(face, done, metrics)
     taken = Taken(metrics)
@@ -116,7 +108,7 @@ def _picture(face: Face, done: tuple[Action, ...], crosses: Sequence[Shape], met
     return [*shapes, *rings(face, section, done, taken, metrics)]
 
 
-_LOWER, _APART, _LEAST_APART, _TO_CAPTION = 16.0, 38.0, 31.0, 4.2
+_LOWER, _APART, _LEAST_APART, _TO_CAPTION, _ALONE, _BELOW = 16.0, 38.0, 31.0, 4.2, 30.2, 4.0
 _TO_RING = Point(3.2, 16.6)
 
 
@@ -128,38 +120,31 @@ def _knots(face: Face, done: tuple[Action, ...], metrics: FontMetrics) -> list[S
         (Place.TIE_OFF, Winding.BOW, lambda at: tied(BOW, at)),
     ]
     numbers = {action.place: str(number) for number, action in enumerate(done, 1)}
-    scale, shapes = face.scale, list[Shape]()
-    y, apart = scale.reach - _LOWER, min(_APART, (scale.reach - 26.2) / 2)
-    if apart < _LEAST_APART:  # no room for all three
-        pictures, apart = [pictures[0], pictures[2]], _LEAST_APART
+    scale, shapes, wide = face.scale, list[Shape](), face.scale.right - face.scale.beside
+    captions = {role: rows_of(face.plan.words.say(role), SMALL, wide, metrics) for _, role, _ in pictures}
+    most = max(map(len, captions.values()))
+    apart = _LEAST_APART + (most - 1) * step_of(captions[Winding.BOW], SMALL)
+    count = min(3, int((scale.reach + _BELOW - _ALONE) / apart) + 1)
+    if count < len(pictures):  # the clip is the easiest to do without
+        pictures = [pictures[0], pictures[2]][:count]
+    apart = max(apart, min(_APART, (scale.reach + _BELOW - _ALONE) / max(1, len(pictures) - 1)))
+    y = scale.reach - _LOWER
     for place, role, draw in pictures:
-        left = scale.right - 22.0
-        shapes += draw(Point(left, y))
+        shapes += draw(Point(scale.right - KNOT_WIDE, y))
         shapes += ring(Point(scale.beside + _TO_RING.x, y + _TO_RING.y), numbers[place], metrics)
-        rows = rows_of(face.plan.words.say(role), SMALL, scale.right - scale.beside, metrics)
-        shapes += downward(rows, SMALL, Point(scale.right, y - BAR - _TO_CAPTION), metrics, "right")
+        shapes += downward(captions[role], SMALL, Point(scale.right, y - BAR - _TO_CAPTION), metrics, "right")
         y -= apart
     return shapes
 
 
-def cautions(plan: Plan, at: Point, right: float, metrics: FontMetrics) -> list[Shape]:
-    """What to mind: the warp's tension, a rod that is drawn, a frame whose height can be adjusted."""
+def _minded(plan: Plan, at: Point, right: float, metrics: FontMetrics) -> list[Shape]:
+    """What to mind, the first line at `at`."""
     y, shapes = at.y, list[Shape]()
-    for size, said in _minded(plan):
+    for size, said in cautions(plan):
         rows = rows_of(said, size, right - at.x, metrics)
         shapes += downward(rows, size, Point(at.x, y), metrics)
         y -= len(rows) * step_of(rows, size)
     return shapes
-
-
-def _minded(plan: Plan) -> Iterator[tuple[float, str]]:
-    say, frame = plan.words.say, plan.kit.frame
-    yield LEAD, say(Winding.TENSION)
-    if plan.warp.kind == "rod":
-        yield LEAD, say(Winding.DRAW_ROD)
-    if frame.travel is not None:
-        low, high = (say_length(each.outer_height) for each in (frame, frame.tightened))
-        yield SMALL, say(Winding.TIGHTEN, low=low, tight=high)
 
 
 def lowest(shapes: Iterable[Shape], metrics: FontMetrics) -> float:

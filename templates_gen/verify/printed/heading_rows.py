@@ -44,7 +44,7 @@ def wrong_knots(picture: Picture, ends_far: bool) -> Iterator[Finding]:
     )
     if not right:
         yield finding(Passes.KNOTS)
-    if picture.side_arrows and (len(picture.side_knots) != 1 or not _tied_on_face(picture, picture.side_knots[0])):
+    if len(picture.side_knots) != 1 or not _tied_on_face(picture, picture.side_knots[0]):
         yield finding(Passes.SIDE_KNOT)
 
 
@@ -78,7 +78,7 @@ def wrong_rod_knots(picture: Picture) -> Iterator[Finding]:
     beside = [
         at for at in picture.side_knots if face and at.x > face.x + 1 and abs(at.y - heights[0]) <= _BESIDE * high
     ]
-    if picture.side_arrows and (len(picture.side_knots) != 1 or len(beside) != 1):
+    if len(picture.side_knots) != 1 or len(beside) != 1:
         yield finding(Passes.SIDE_ROD_KNOT)
 
 

@@ -41,7 +41,7 @@ def prove_winding(plan: Plan, pieces: Sequence[FoundPart], *, on_paper: bool) ->
         problems += _wrong_passes(picture, shown)
         on_rod = truth_of(kit).on_rod
         problems += wrong_rod_knots(picture) if on_rod else wrong_knots(picture, passes[-1].up)
-        problems += _wrong_side(picture, passes, may_lack=is_small(kit))
+        problems += _wrong_side(picture, passes)
         if not is_small(kit):
             problems += wrong_shed(kit, seen, min(picture.near, picture.far), lettered=on_paper)
         if on_paper:
@@ -91,13 +91,11 @@ def _wrong_passes(picture: Picture, shown: Sequence[ExpectedPass]) -> Iterator[F
 _CROSSING = {True: Passes.CROSSES_BACK, False: Passes.CROSSES_FACE}
 
 
-def _wrong_side(picture: Picture, wanted: Sequence[ExpectedPass], *, may_lack: bool) -> Iterator[Finding]:
-    """The first two passes as they are seen from the right, the face to the left; small paper may lack the view."""
+def _wrong_side(picture: Picture, wanted: Sequence[ExpectedPass]) -> Iterator[Finding]:
+    """The first two passes as they are seen from the right, where the face lies to the left."""
     arrows = sorted(picture.side_arrows)
     first, second = wanted[:2]
     crosses, high = first.face != first.far_face, abs(picture.far - picture.near)
-    if may_lack and not arrows:
-        return
     if len(arrows) != 2:
         yield finding(Passes.SIDE_ARROWS, arrows=len(arrows))
         return

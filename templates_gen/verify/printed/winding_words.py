@@ -22,9 +22,8 @@ from templates_gen.verify.printed.winding_steps import ExpectedStep
 from templates_gen.verify.said import About, Word, check_heads, squeezed
 from templates_gen.verify.tight import tightening
 
-_NAMED = 2.0  # from the height of the rod to its name, at most, in mm
+_NAMED = 14.0  # from the height of the rod to where its name begins, at most, in mm
 _FIELD = 44.0, 36.0, 160.0, 210.0  # mm that the furniture of a sheet takes, and what is left on paper that is not small
-_ACROSS = 166.0
 _LINE = 5.6  # from one line of a message to the next, at most, in mm
 _ASIDE = 60.0
 _STEP = "4"
@@ -48,8 +47,8 @@ def is_small(kit: Kit) -> bool:
 def check_winding_words(kit: Kit, warp: Mapping[str, str], words: Catalogue, shown: Shown, seen: FoundPart) -> Findings:
     """Every message of the picture once, nothing else, each where it belongs; and what its sheet says beside it."""
     truth, picture, say = truth_of(kit), shown.picture, words.say
-    sides = [Winding.SIDE_FACE, Winding.SIDE_BEHIND, Winding.FROM_RIGHT] if picture.side_arrows else []
-    rod = [Winding.ROD] if truth.on_rod and picture.side_arrows else []
+    sides = [Winding.SIDE_FACE, Winding.SIDE_BEHIND, Winding.FROM_RIGHT]
+    rod = [Winding.ROD] if truth.on_rod else []
     source = truth.numbers(kit.frame.ends)
     roles = [Winding.NEAR_BAR, Winding.FAR_BAR, *sides, *rod, *truth.legend, source]
     wanted = [*map(say, roles), *_between(truth.winds, shown, words)]
@@ -59,7 +58,7 @@ def check_winding_words(kit: Kit, warp: Mapping[str, str], words: Catalogue, sho
         wanted += [*shed_words(kit, words), *cautions(kit, words)]
         allowed = [say(Winding.CLIP)]
     steps = [step.said for step in shown.steps]
-    inside = is_small(kit) and kit.paper.width - _FIELD[0] >= _ACROSS - 0.2
+    inside = is_small(kit) and bool(accounted_for(picture.words, steps[:1]).places)
     accounted = accounted_for(picture.words, [*wanted, *(steps if inside else [])], allowed)
     wrong = [*accounted.wrong]
     if not is_small(kit) and _on_tiles(picture, seen) != [_STEP]:
@@ -76,8 +75,10 @@ def check_winding_words(kit: Kit, warp: Mapping[str, str], words: Catalogue, sho
 def check_shed_words(kit: Kit, warp: Mapping[str, str], words: Catalogue, seen: FoundPart) -> Findings:
     """The same where shed stick and heading rows have a sheet of their own."""
     _, found = split_words(seen.shapes(), list(seen.words()))
-    wrong = accounted_for(found, [*shed_words(kit, words), *cautions(kit, words)]).wrong
-    return Findings(0.0, tuple(wrong)) + check_heads([seen], words.say(Shed.TITLE), warp, [])
+    wrong = accounted_for(found, shed_words(kit, words)).wrong
+    title = words.say(Shed.TITLE)
+    about = About(title, cautions=tuple(cautions(kit, words)))
+    return Findings(0.0, tuple(wrong)) + check_heads([seen], title, warp, [], more=about)
 
 
 def cautions(kit: Kit, words: Catalogue) -> list[str]:
@@ -165,8 +166,6 @@ def _misplaced(
     near, far = (places[words.say(role)][0] for role in (Winding.NEAR_BAR, Winding.FAR_BAR))
     if picture.is_far(near) or not picture.is_far(far):
         yield finding(Passes.ENDS_NAMED)
-    if not picture.side_arrows:
-        return
     rod = places.get(words.say(Winding.ROD), []) if on_rod else []
     if any(at.x < picture.side_knots[0].x or abs(at.y - picture.knots[0].y) > _NAMED for at in rod):
         yield finding(Passes.ROD_NAMED)

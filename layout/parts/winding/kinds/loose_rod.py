@@ -15,7 +15,7 @@ from layout.parts.winding.shown_passes import ShownPass
 from layout.parts.winding.view import View
 from layout.warps.warp import End, Warp
 
-_HEIGHT = 0.75  # of the frame's height, from the near end: clear of the heading rows and of all arrows
+_HEIGHT, _LOWER = 0.75, 0.68  # of the frame's height, from the near end: clear of the heading rows and of all arrows
 _SEEN, _CUT = 0.1, 0.16  # the rod's radius against the height of a frame end, from the face and cut through
 
 _PAST = 2.0  # mm: so far the rod reaches past the weaving
@@ -27,7 +27,7 @@ _Turn = tuple[Point, float, float, float]
 
 def rod_height(view: View) -> float:
     """The y of the rod's middle."""
-    return view.height("near") + view.outward("far") * _HEIGHT * view.scale.reach
+    return view.height("near") + view.outward("far") * (_HEIGHT if view.scale.knots else _LOWER) * view.scale.reach
 
 
 class _FromRod:
