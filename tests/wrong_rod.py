@@ -82,7 +82,11 @@ ROD_WRONG: Mapping[str, Wrong] = {
     "the first end led behind the frame": Wrong(
         ROD,
         PICTURE,
-        value(actions_module, "_ALONE", {"rod": actions_module._ALONE["rod"]._replace(there=WindStep.TO_FAR_BEHIND)}),
+        value(
+            actions_module,
+            "_ALONE",
+            actions_module._ALONE | {"rod": actions_module._ALONE["rod"]._replace(there=WindStep.TO_FAR_BEHIND)},
+        ),
     ),
     "heading rows at both bars": Wrong(
         FLAT | ROD, PICTURE, value(shed_module, "_rows_words", lambda plan: [plan.words.say(Shed.ROWS, rows=2)])

@@ -93,5 +93,4 @@ MESSAGES: dict[Role, str | Plural] = {
     Shed.HITCHED_ROD: (
         "Tie a half hitch round every end at the far bar with warp thread. The others come last, by the rod."
     ),
-    Shed.NO_ROWS: "This kit has no heading rows: weave straight from both bars.",
 }

@@ -86,4 +86,3 @@ class Shed(Role):
     ROWS_ROD = "shed.rows.rod"
     HITCHED = "shed.hitched"
     HITCHED_ROD = "shed.hitched.rod"
-    NO_ROWS = "shed.no_rows"

@@ -9,17 +9,22 @@ import pytest
 from golden import listed, matches
 from hypothesis import given, settings
 from hypothesis import strategies as st
-from ink import Ink, ink_of
+from ink import Ink, ink_of, meetings
 from kits import FLAT, NOTCHED, font_metrics, kit_of, plan_of
+from languages import made_up
 from pictures import EVERY, KINDS
+from test_look import outside
 
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Curve, Point, Region, Text
 from layout.drawing.sheet import Part
+from layout.messages.english import ENGLISH
 from layout.messages.roles import Shed, Winding
+from layout.paper.sheets import lay, printed
 from layout.parts.winding.heading_rows import heading_rows
 from layout.parts.winding.winding import small_winding, winding
 from layout.plan import plan
+from layout.products import PRODUCTS
 
 GOLDEN: dict[str, tuple[dict[str, object], bool]] = {
     **{f"winding-{kind.replace(' ', '-')}": (changes, False) for kind, changes in KINDS.items()},
@@ -226,13 +231,24 @@ def test_every_thing_to_do_has_its_ring(ends: int, kind: str, start: str, small:
 
 
 def test_the_room_decides_how_high_the_frame_is() -> None:
-    """The taller the paper, the higher the frame; where words need much, less of it; never more than asked for."""
-    planned = plan_of({})
-    parts = [winding(planned, font_metrics(), room=room) for room in (180.0, 200.0, 220.7, 260.0)]
-    highs = [part.datum[2].y for part in parts]
-    assert highs == sorted(highs)
-    assert highs[0] < highs[-1]
-    assert all(part.height < room - 24 for part, room in zip(parts[1:], (200.0, 220.7, 260.0), strict=True))
+    """The taller the room, the higher the frame, and the part fills what it is given within its bounds."""
+    planned, highs = plan_of({}), (150.0, 176.0, 190.0, 205.0)
+    parts = [winding(planned, font_metrics(), high=high) for high in highs]
+    assert [part.height for part in parts] == pytest.approx(highs)
+    frames = [part.datum[2].y for part in parts]
+    assert [frames[-1] - frame for frame in frames] == pytest.approx([highs[-1] - high for high in highs])
+    assert winding(planned, font_metrics(), high=900.0).datum[2].y == 130.0
+
+
+@pytest.mark.parametrize("paper", ["common", "148 x 210 mm", "210 x 148 mm"])
+@pytest.mark.parametrize("kind", list(KINDS)[::2])
+def test_words_of_any_length_find_room(kind: str, paper: str) -> None:
+    """In a made-up language with single words four times as long nothing meets and nothing leaves the sheet."""
+    planned = plan(kit_of(KINDS[kind] | {"paper.size": paper}), made_up(ENGLISH))
+    layings = [lay(planned, build, font_metrics()) for build in PRODUCTS["winding"].builds(planned, font_metrics())]
+    pages = printed(planned, layings, font_metrics())
+    assert [meeting for page in pages for meeting in meetings(page.sheet, 0.3)] == []
+    assert [each for page in pages for each in outside(page.sheet)] == []
 
 
 @pytest.mark.parametrize(
