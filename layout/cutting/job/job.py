@@ -98,6 +98,6 @@ def time_words(work: Work, stock: Stock, words: Catalogue) -> str:
     """The time that the work takes at the speeds of the stock, said to be an estimate."""
     time = seconds(work, stock.speeds)
     if time is None:
-        missing = [words.say(OPERATION_WORDS[each]) for each in work.travels if each not in stock.speeds]
+        missing = [each for each in work.travels if each not in stock.speeds]  # as the stock file has them
         return words.say(JobSheet.TIME_UNKNOWN, operations=words.all_of(missing))
     return words.say(JobSheet.TIME_IS, minutes=say_number(time / 60, 1))

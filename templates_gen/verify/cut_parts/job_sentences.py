@@ -102,7 +102,7 @@ def sentences(
 def _times(stock: Stock, work: Mapping[str, float], words: Catalogue) -> Choice:
     """The time that the work takes, or the speeds that are not known."""
     travels = {**work, "engrave": work["engrave"] / _SCAN}
-    missing = [words.say(OPERATIONS[name]) for name in OPERATIONS if travels[name] and name not in stock.speeds]
+    missing = [name for name in OPERATIONS if travels[name] and name not in stock.speeds]
     if missing:
         return [words.say(JobSheet.TIME_UNKNOWN, operations=words.all_of(missing))]
     minutes = sum(travel / stock.speeds[name] for name, travel in travels.items() if travel) / 60

@@ -18,7 +18,14 @@ from templates_gen.verify.finding import NOTHING, Finding, Findings, finding
 from templates_gen.verify.found_parts import FoundPart
 from templates_gen.verify.kinds.truths import truth_of
 from templates_gen.verify.printed.gauge_fields import Asked, Own, outlines_of, prove_fields
-from templates_gen.verify.printed.gauge_words import HOW, STEPS, check_card_words, check_gauge_sheets, check_how_words
+from templates_gen.verify.printed.gauge_words import (
+    HOW,
+    STEPS,
+    check_card_words,
+    check_gauge_sheets,
+    check_how_words,
+    label_in,
+)
 from templates_gen.verify.printed.pairs import laid_evenly, laid_of, most_pairs
 from templates_gen.verify.said import About, check_head
 
@@ -185,15 +192,13 @@ def _labels(seen: FoundPart, spans: Spans, fold: float) -> Findings:
     """Each window holds its own label on the front, and no other."""
     wrong = []
     words = [(at, said) for at, said in seen.words() if at.y > fold]
+    labels = {label_in(label, seen.spoken) for _, label in WINDOWS}
     for wide, label in WINDOWS:
         (left, low), (right, high) = spans[label]
         inside = [said for at, said in words if left < at.x < right and low < at.y < high]
-        if [said for said in inside if said in dict(_NAMES)] != [label]:
+        if [said for said in inside if said in labels] != [label_in(label, seen.spoken)]:
             wrong.append(finding(Card.LABEL, wide=wide, label=label))
     return Findings(0.0, tuple(wrong))
-
-
-_NAMES = [(label, wide) for wide, label in WINDOWS]
 
 
 def _counts(kit: Kit, unit: Length) -> range:

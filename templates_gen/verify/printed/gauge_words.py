@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from fractions import Fraction
+from itertools import product
 
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Point
@@ -12,7 +13,7 @@ from layout.messages.catalogue import Catalogue
 from layout.messages.english import ENGLISH
 from layout.messages.roles import Gauge, SheetName
 from layout.plan import Plan
-from layout.values.units import Length, say_length
+from layout.values.units import Length, in_unit, say_length
 from templates_gen.messages.roles.proof_printed import Card
 from templates_gen.verify import LIMIT
 from templates_gen.verify.finding import Finding, Findings, finding
@@ -36,6 +37,12 @@ STEPS = (Gauge.STEP_CUT, Gauge.STEP_NOTCHES, Gauge.STEP_WIND, Gauge.STEP_COUNT)
 """What is done with the card, in order."""
 
 
+def label_in(label: str, words: Catalogue) -> str:
+    """The label of a window in the language of the card."""
+    number, unit = label.split()
+    return in_unit(number, unit, words)
+
+
 def gauge_is_two(kit: Kit) -> bool:
     """Whether the gauge comes on two sheets."""
     return kit.paper.width < _WIDE or kit.paper.height < _HIGH
@@ -46,7 +53,12 @@ def check_card_words(plan: Plan | None, seen: FoundPart) -> Findings:
     words = plan.words if plan else ENGLISH
     small = plan is not None and gauge_is_two(plan.kit)
     rest = [word for word in words_on([seen]) if not is_of_table(word, seen)]
-    must = [*_LABELS, words.say(Gauge.OF_TABLE), words.say(Gauge.WARP), words.say(Gauge.WEFT)]
+    must = [
+        *(label_in(label, words) for label in _LABELS),
+        words.say(Gauge.OF_TABLE),
+        words.say(Gauge.WARP),
+        words.say(Gauge.WEFT),
+    ]
     may = [words.say(role) for role in _OUTSIDE] if small else []
     must += [] if small else [words.say(role) for role in _OUTSIDE]
     must += [] if small else _how(plan, words)
@@ -112,8 +124,14 @@ def _named(
 ) -> Iterator[Finding]:
     """Each yarn stands after its own word, or there is a line to write it on; warp comes before weft."""
     low, fold = back_of(seen)
-    warp, weft = (places[words.say(role)][-1 if role is Gauge.WARP else 0] for role in (Gauge.WARP, Gauge.WEFT))
-    if not (fold > warp.y > weft.y - LIMIT and (warp.y > weft.y + LIMIT or warp.x < weft.x)):
+    there = [places[words.say(role)] for role in (Gauge.WARP, Gauge.WEFT)]  # pictures may say the same word
+    right = [
+        (warp, weft)
+        for warp, weft in product(*there)
+        if fold > warp.y > weft.y - LIMIT and (warp.y > weft.y + LIMIT or warp.x < weft.x)
+    ]
+    warp, weft = right[0] if right else (there[0][-1], there[1][0])
+    if not right:
         yield finding(Card.LINES)
     rule = rule_of(seen)
     level = [path.start.y for path in seen.lines() if path.pen is Pen.HELP and low < path.start.y < fold]

@@ -142,7 +142,7 @@ def _unlike(plan: Plan, words: Sequence[Word], steps: Sequence[_Step]) -> Iterat
     wanted = [said for step in steps for said in step[1:] if said]
     wanted += [say(role) for role in (Start.BEFORE, Start.PRINT, Start.RULER, Start.KNIFE)]
     letters = [tile for tile in _TILES if not tile.isdigit()]
-    yield from account(words, [*wanted, *numbers_of(plan), *letters]).wrong
+    yield from account(words, [*wanted, *numbers_of(plan), *letters], (), plan.words).wrong
 
 
 def _beside(words: Sequence[Word], tiles: Sequence[Word], steps: Sequence[_Step]) -> Iterator[Finding]:
