@@ -96,6 +96,11 @@ def _at_its_best(build: Build | Paned) -> Part:
 _WORK = {"notched ends": "notching", "pegged ends": "drilling", "nails": "nailing"}
 
 
+def _guides(_: Plan, part: Part) -> Part:
+    """Both guides on one sheet, which says the same of each."""
+    return replace(part, name="spacing-guide")
+
+
 def _strips(plan: Plan, part: Part) -> Part:
     """Both strips on one sheet, named by what is done with them."""
     both = named("strips", _WORK.get(plan.kit.frame.ends.name, "marking"))
@@ -144,7 +149,7 @@ PRODUCTS: Mapping[str, Product] = {
     "strip-near": Product(_at(strip, "near"), in_kit=False),
     "strip-far": Product(_at(strip, "far"), in_kit=False),
     "winding": Product(_winding),
-    "spacing-guide": Product(_at(spacing_guide, "near", "far")),
+    "spacing-guide": Product(_at(spacing_guide, "near", "far"), heading=_guides),
     "weaving-grid": Product(_in_panes(drawing_of), absent=left_out, in_kit=False),
 }
 """Everything that can be made, in the order of use, which is that of the kit's sheets."""

@@ -124,11 +124,11 @@ def _side_by_side(
         parts = [build(False, ()) for build in builds]
     except LayoutError:
         return None
-    if not (
-        grid.roomy and all(part.narrow and part.joint_rows for part in parts) and paper.lay in ("auto", "straight")
-    ):
-        return None
     said = heading(parts[0])
+    alike = said.title == parts[0].title  # else only parts that are read together have words for both
+    standing = grid.roomy and all(part.narrow and (part.joint_rows or alike) for part in parts)
+    if not standing or paper.lay not in ("auto", "straight"):
+        return None
     found = stand_whole(parts, grid, furnish(said))
     return Laying("tall", said, (found,), (), together=tuple(parts)) if found else None
 
