@@ -69,7 +69,13 @@ def _left_out(face: Face, metrics: FontMetrics) -> list[Text]:
     said = face.plan.words.say(role, first=numbers[0], last=numbers[1])
     width = face.scale.gap + _IN_GAP
     rows = _even(said, width, metrics)
-    if len(rows) <= _ROWS and all(metrics.width(each, SMALL) <= width for each in rows) and _whole(rows, said):
+    by_rod = face.plan.warp.kind == "rod" and not face.scale.knots  # it lies where the words would
+    if (
+        not by_rod
+        and len(rows) <= _ROWS
+        and all(metrics.width(each, SMALL) <= width for each in rows)
+        and _whole(rows, said)
+    ):
         at = Point(sum(face.way.gap) / 2, face.up(DOTS_AT) + _OVER_DOTS)
         return upward(rows, SMALL, at, metrics, "centre")
     scale = face.scale
