@@ -26,7 +26,7 @@ from templates_gen.verify.finding import said as place
 from templates_gen.verify.found_parts import FoundPart, found_on
 from templates_gen.verify.said import Word, account, squeezed
 
-_LEVEL = 1e-3  # mm
+_LEVEL, _FAR = 1e-3, 1e5  # mm
 _ROW = 0.6  # words and numbers in rings whose baselines are closer than this, in mm, stand in one row
 _BLANKS, _UNDER = 3, 1.5  # lines to write on in a row, and how far under its baseline they lie at most
 _SWATCHES = {"engrave": (1, 10.0, 4.4), "score": (4, 1.9, 1.6), "cut": (1, 10.0, 1.6)}
@@ -50,6 +50,15 @@ class BoardSheets:
     def on_board(self) -> list[Word]:
         """The words inside the outline of the board, or between it and rings round it."""
         return [word for word in self.seen[0].words() if _inside(word[0], self.picture.board)]
+
+    @cached_property
+    def in_lists(self) -> list[Word]:
+        """All other words, those of each further sheet as far below the ones before as no sheet is high."""
+        found = list[Word]()
+        for k, seen in enumerate(self.seen):
+            words = (word for word in seen.words() if k or word not in self.on_board)
+            found += [(Point(at.x, at.y - k * _FAR), said) for at, said in words]
+        return found
 
     @cached_property
     def rows(self) -> list[list[Word]]:
@@ -118,7 +127,7 @@ def _board(
     choices += [[each] for each in steps(board.stock, words)]
     for name, role in OPERATIONS.items():
         choices += [[words.say(role)], amounts(work, words)[name], colours(board.stock, words)[name]]
-    said = [word for row in board.rows for word in row]
+    said = board.in_lists
     everything = squeezed("".join(words for _, words in said))
     wanted = [_one_of(choice, said, everything) for choice in choices]
     wanted += [each for _, kind, count in rows for each in (kind.part.title, *_size_and_times(kind.part, count, words))]

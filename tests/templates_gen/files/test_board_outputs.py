@@ -72,6 +72,16 @@ def test_the_job_sheet_fits_every_paper(size: str) -> None:
     assert (result.problems, result.sound) == ((), True)
 
 
+def test_long_lists_go_on_on_further_sheets() -> None:
+    """What the stock cannot give is said in lines that stand as high as those of another sheet: none are mixed up."""
+    for width, grain in ((420.0, "none"), (210.0, "x")):
+        made = boards(replace(FAST, grain=grain, width=width, height=297.0), {"paper.size": "148 x 210 mm"})
+        output = made.output(JOB_FILE)
+        assert len(output.sheets) > len(drawn(made).boards.sheets)
+        result = findings(made.plan, output, read(output, write(output)))
+        assert (result.sentences, result.sound) == ((), True)
+
+
 def test_a_part_that_was_asked_for_alone_comes_without_boards() -> None:
     """--only makes that part's files and nothing else."""
     only = Outputs(plan_of(), font_metrics(), ("comb",), FAST)
