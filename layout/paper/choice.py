@@ -118,19 +118,21 @@ def _headed(laying: Laying, heading: Callable[[Part], Part]) -> Laying:
 def _side_by_side(
     builds: Sequence[Build], paper: Paper, furnish: Furnish, heading: Callable[[Part], Part]
 ) -> Laying | None:
-    """Upright beside one column of text, in the full form."""
+    """Upright beside one column of text, in the low form where there is no full one."""
     grid = regions(paper)
+    low = False
     try:
         parts = [build(False, ()) for build in builds]
     except LayoutError:
-        return None
-    said = heading(parts[0])
+        low, parts = True, [build(True, ()) for build in builds]
+    why = _why(builds[0], low=low)
+    said = heading(replace(parts[0], notes=(*parts[0].notes, *why)))
     alike = said.title == parts[0].title  # else only parts that are read together have words for both
     standing = grid.roomy and all(part.narrow and (part.joint_rows or alike) for part in parts)
     if not standing or paper.lay not in ("auto", "straight"):
         return None
     found = stand_whole(parts, grid, furnish(said))
-    return Laying("tall", said, (found,), (), together=tuple(parts)) if found else None
+    return Laying("tall", said, (found,), why, together=tuple(parts)) if found else None
 
 
 def _uprights(

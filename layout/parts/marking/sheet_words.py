@@ -14,6 +14,7 @@ from layout.drawing.signs import scissors, small_arrow, triangle
 from layout.drawing.typeset import SMALL
 from layout.frames.kinds.flat_ends import FlatEnd
 from layout.messages.roles import Marking, SheetName
+from layout.parts.marking.section import section
 from layout.plan import Plan
 from layout.values.units import Length, say_length
 
@@ -30,7 +31,11 @@ def explained(part: Part, plan: Plan, metrics: FontMetrics, *, low: bool, arrows
         title=say(_NAMES[part.name]),
         purpose=say(SheetName.PURPOSE_STRIPS),
         steps=tuple(map(say, _steps(plan, low=low))),
-        blocks=(_reading(plan, metrics, low=low, arrows=arrows), _legend(plan, low=low)),
+        blocks=(
+            section(plan, metrics, low=low),
+            _reading(plan, metrics, low=low, arrows=arrows),
+            _legend(plan, low=low),
+        ),
         cautions=(say(Marking.CAUTION_KNIFE), say(Marking.CAUTION_CHILDREN)),
         narrow=True,
     )

@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from itertools import pairwise
 
 from layout.drawing.pens import Pen
-from layout.messages.roles import Marking
+from layout.messages.roles import Marking, Sheet
 from layout.parts.marking.flap import Phrase, Stand
 from layout.plan import Plan
 from layout.warps.warp import End
@@ -27,14 +27,15 @@ def wishes(plan: Plan, end: End, count: Span, edges: Sequence[float]) -> list[li
     brief, name, piece = _NAMES[end]
     total = len(edges) - 1
     labels = [
-        Phrase(f"piece {k}", say(piece, number=k, total=total), pen=Pen.STRONG, between=between)
+        [Phrase(f"piece {k}", say(role, number=k, total=total), pen=Pen.STRONG, between=between)]
+        for role in (Sheet.PIECE, piece)
         for k, between in enumerate(pairwise(edges), 1)
     ]
     whole = total == 1
     sides = [Phrase(side, say(role), side) for side, role in _SIDES.items()]
     goes = Marking.ENDS_GO if warp.kind == "rod" else Marking.WINDS_GO
     found = [
-        [Phrase("name", say(brief), pen=Pen.STRONG)] if whole else labels,
+        *([[Phrase("name", say(brief), pen=Pen.STRONG)]] if whole else labels),
         sides,
         [Phrase("centre", say(Marking.CENTRE), "centre")],
         *([Phrase(side, say(role, number=number), side)] for side, role, number in _tied(plan, end, *count)),

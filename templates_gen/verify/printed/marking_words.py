@@ -33,16 +33,20 @@ def check_marking_words(plan: Plan, end: str, form: Form, pieces: Sequence[Found
     brief = {side: say(role) for side, role in (("left", Marking.LEFT), ("right", Marking.RIGHT))}
     whole = len(pieces) == 1
     name, short, numbered = _NAMES[end]
-    labels = [] if whole else [say(numbered, number=k, total=len(pieces)) for k in range(1, len(pieces) + 1)]
+    counted = [] if whole else [{"number": k, "total": len(pieces)} for k in range(1, len(pieces) + 1)]
+    labels = [[say(role, **each) for role in (numbered, Sheet.PIECE)] for each in counted]
     names = [say(name), say(short)] if whole else []
     all_said = [*sides.values(), *names[:1], say(Marking.CENTRE), say(_goes(kit)), *map(say, _layer(kit, end))]
     length = max(seen.part.box[2] for seen in pieces) - min(seen.part.box[0] for seen in pieces)
     all_there = whole and sum(_LETTER * len(words) + _AROUND for words in all_said) <= length
-    may = [*all_said, *brief.values(), *names]
-    accounted = account(words_on(pieces), [*(all_said if all_there else []), *labels], may)
+    may = [*all_said, *brief.values(), *names, *(words for label in labels for words in label)]
+    accounted = account(words_on(pieces), all_said if all_there else [], may)
     places = {words: found[0] for words, found in accounted.places.items()}
     wrong = [*accounted.wrong, *_misplaced(sides, brief, say(Marking.CENTRE), places)]
-    if whole and length >= _NAMED and not any(each in places for each in names):
+    unnamed = whole and length >= _NAMED and not any(each in places for each in names)
+    for label, seen in zip(labels, pieces, strict=False):
+        unnamed |= seen.part.length >= 2 * _NAMED and not any(each in places for each in label)
+    if unnamed:
         wrong.append(finding(Wraps.NAME))
     total = Findings(0.0, tuple(problem.at(end_place(end)) for problem in wrong))
     return total + _sheets(plan, end, form, pieces)
@@ -62,15 +66,15 @@ def _sheets(plan: Plan, end: str, form: Form, pieces: Sequence[FoundPart]) -> Fi
     both = say(SheetName.NAME_STRIPS)
     total = NOTHING
     for seen in pieces:
-        title = both if any(words == both for _, words in seen.outside) else own
-        about = _sheet_says(plan, form, title, pieces)
-        shared = title == both and end == "far" and len(pieces) > 1
-        first = seen.number[0] == pieces[0].number[0] and not shared
-        if not first:
-            about = about._replace(
-                steps=(), notes=(), cautions=(), may=(*about.may, *about.steps, *about.notes, *about.cautions)
-            )
-        total += check_heads([seen], title, warp, [], low=first and form == "low", joined=False, more=about)
+        found = []
+        for title in (both, own):
+            about = _sheet_says(plan, form, title, pieces)
+            first = seen.number[0] == pieces[0].number[0] and not (title == both and end == "far" and len(pieces) > 1)
+            if not first:
+                about = about._replace(steps=(), notes=(), cautions=(), may=(*about.said()[2:], *about.may))
+            low = first and form == "low"
+            found.append(check_heads([seen], title, warp, [], low=low, joined=False, more=about))
+        total += min(found, key=lambda each: len(each.problems))
     return total
 
 
@@ -110,8 +114,32 @@ def _sheet_says(plan: Plan, form: Form, title: str, pieces: Sequence[FoundPart])
         tuple(map(say, steps)),
         tuple(joined),
         cautions=tuple(map(say, cautions)),
-        may=(*map(say, read), say(Marking.A_SCALE, **lengths)),
+        may=(*map(say, (*_section(kit, low=low), *read)), say(Marking.A_SCALE, **lengths), _size(plan)),
     )
+
+
+def _section(kit: Kit, *, low: bool) -> list[Marking]:
+    """The names in the picture of the lower bar: the thread goes up the face where it is the near one, face first."""
+    board = isinstance(kit.frame.ends, FlatEnd)
+    up = (kit.weaving.near_end == "bottom") == (kit.weaving.first_pass == "face")
+    way = [Marking.UP_FACE, Marking.DOWN_BEHIND] if up else [Marking.DOWN_FACE, Marking.UP_BEHIND]
+    return [
+        Marking.SECTION_LOW if low else Marking.SECTION_EDGE if board else Marking.SECTION,
+        Marking.FROM_RIGHT,
+        Marking.BOARD if board else Marking.BAR,
+        Marking.WEAVING_EDGE,
+        Marking.NUMBERS,
+        Marking.OUTERMOST,
+        Marking.BACK_LINE,
+        Marking.FLAP,
+        *([Marking.ON_FACE, Marking.BEHIND] if truth_of(kit).on_rod else way),
+    ]
+
+
+def _size(plan: Plan) -> str:
+    """How thick the bar or the board is."""
+    size: Length = getattr(plan.kit.frame.ends, "thickness", None) or getattr(plan.kit.frame.ends, "diameter")  # noqa: B009
+    return say_length(size, plan.words)
 
 
 def _misplaced(
