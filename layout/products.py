@@ -86,7 +86,7 @@ def _in_panes(make: Callable[[Plan, FontMetrics], Paned]) -> Builds:
 def _at_its_best(build: Build | Paned) -> Part:
     """A whole drawing; a part in its full form, or in its low one where the full form cannot be had."""
     if isinstance(build, Paned):
-        return build.draw(build.whole)
+        return build.draw(build.whole, None)
     try:
         return build(False, ())
     except LayoutError:

@@ -12,6 +12,7 @@ from wrong_builders import Spoil, Wrong, returns, swap, value
 
 import layout.frames.load as load_module
 import layout.frames.tension as tension_module
+import layout.paper.panes as panes_module
 import layout.parts.check_items as items_module
 import layout.parts.frame_check as check_module
 import layout.parts.frame_figure as figure_module
@@ -19,7 +20,7 @@ import layout.parts.frame_pull as pull_module
 import layout.parts.gauge_back as back_module
 import layout.parts.gauge_table as table_module
 import layout.parts.grid as grid_module
-import layout.parts.grid_size as size_module
+import layout.parts.grid_key as key_module
 import layout.parts.guide_sheet as guide_sheet_module
 import layout.parts.guide_words as guide_module
 import layout.parts.spacing_guide as spacing_module
@@ -79,6 +80,23 @@ def worded(changed: Mapping[Role, str]) -> Spoil:
 def own_row(change: Callable[[Any], Any]) -> Spoil:
     """A gauge that picks another row out."""
     return returns(gauge_module, "gauge_table", lambda table: table._replace(own_row=change(table.own_row)))
+
+
+def remarked(name: str, change: Callable[[Any], Any]) -> Spoil:
+    """A grid whose columns and rows are said with another value."""
+    wide = "4 mm" if name != "wide" else change("4 mm")
+    rows = 176 if name != "rows" else change(176)
+    said = (
+        ENGLISH.say(Grid.COLUMNS, columns=50, wide=wide),
+        ENGLISH.say(Grid.ROWS, rows=rows, picks=2 * rows, high="1.923 mm"),
+        ENGLISH.say(Grid.LESS, less="1.5 mm"),
+    )
+    return returns(grid_module, "remarks_for", lambda _: said)
+
+
+def _third(on: Any) -> Any:
+    """The fourth piece as the third."""
+    return on._replace(number=3) if on.number == 4 else on
 
 
 def more(text: object) -> str:
@@ -268,10 +286,8 @@ SHEETS: Mapping[str, Wrong] = {
         PAIRS, GAUGE, returns(gauge_module, "gauge_table", lambda table: table._replace(over="2 in"))
     ),
     # the weaving grid
-    "one row more than there is in words": Wrong(BEADS, GRID, reworded(size_module, Grid.CELLS_LESS, rows=more)),
-    "columns as wide as two ends in words": Wrong(
-        BEADS, GRID, reworded(size_module, Grid.CELLS_LESS, wide=lambda _: "8 mm")
-    ),
+    "one row more than there is in words": Wrong(BEADS, GRID, remarked("rows", lambda rows: rows + 1)),
+    "columns as wide as two ends in words": Wrong(BEADS, GRID, remarked("wide", lambda _: "8 mm")),
     "a guess said to be counted": Wrong(
         {"weft": {"wrap": {"turns": 11, "window": "2 cm"}}}, GRID, returns(grid_module, "notes_for", lambda n: n[:1])
     ),
@@ -279,10 +295,31 @@ SHEETS: Mapping[str, Wrong] = {
         BEADS | MIRRORED, GRID, returns(grid_module, "grid_of", lambda grid: replace(grid, mirrored=False))
     ),
     "woven from its face, said of a back": Wrong(
-        BEADS | BACK, GRID, instead(size_module, Grid.FROM_BACK, Grid.FROM_FACE)
+        BEADS | BACK, GRID, returns(grid_module, "notes_for", lambda _: (ENGLISH.say(Grid.FROM_FACE),))
     ),
     "a mirrored grid not said to be one": Wrong(
-        BEADS | MIRRORED, GRID, instead(size_module, Grid.USE_MIRRORED, Grid.USE)
+        BEADS | MIRRORED, GRID, returns(grid_module, "notes_for", lambda _: (ENGLISH.say(Grid.FROM_BACK),))
+    ),
+    "a fourth piece that calls itself the third": Wrong(
+        BEADS, GRID, swap(grid_module, "key_of", lambda right: lambda on, *rest: right(_third(on), *rest))
+    ),
+    "a map that fills another piece": Wrong(
+        BEADS, GRID, swap(key_module, "_map", lambda right: lambda on, metrics: right(_third(on), metrics))
+    ),
+    "no legend": Wrong(BEADS, GRID, returns(key_module, "signs", lambda _: ())),
+    "grey where nothing is laid over": Wrong(
+        BEADS, GRID, returns(grid_module._Draft, "under", lambda grey: [*grey, grid_module._grey(-20, 10, 0, 20)])
+    ),
+    "no grey": Wrong(BEADS, GRID, returns(grid_module._Draft, "under", lambda _: ())),
+    "not said where to cut": Wrong(BEADS, GRID, returns(grid_module, "trims", lambda _: ())),
+    "cut at the right": Wrong(
+        BEADS,
+        GRID,
+        swap(grid_module, "trims", lambda right: lambda pane: right(replace(pane, left=pane.right - 10))),
+    ),
+    "joined on the centre line": Wrong(BEADS, GRID, value(panes_module, "_FROM_MIDDLE", 0.0)),
+    "steps of a grid in another order": Wrong(
+        BEADS, GRID, returns(grid_module._Draft, "with_words", lambda part: replace(part, steps=part.steps[::-1]))
     ),
     "one bead less than fits": Wrong(
         BEADS | {"weaving.height": "as high as fits"},

@@ -16,10 +16,17 @@ _SHARES = (0.0, 0.5, 1.0)
 
 def straight(part: Part, area: Area) -> Placing | None:
     """The part lying along the sheet, else standing up it, as far up as it can; None if it does not fit."""
-    for placing in (*_lying(part, area), *_standing(part, area)):
-        if area.holds(part.box, placing):
-            return placing
-    return None
+    return lying(part, area) or standing(part, area)
+
+
+def lying(part: Part, area: Area) -> Placing | None:
+    """The part along the sheet, as far up as it can; None if it does not fit."""
+    return next((placing for placing in _lying(part, area) if area.holds(part.box, placing)), None)
+
+
+def standing(part: Part, area: Area) -> Placing | None:
+    """The part turned a quarter to the left, as far up as it can; None if it does not fit."""
+    return next((placing for placing in _standing(part, area) if area.holds(part.box, placing)), None)
 
 
 def _lying(part: Part, area: Area) -> Iterator[Placing]:

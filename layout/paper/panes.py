@@ -1,7 +1,8 @@
 """A drawing larger than the paper, cut both ways: positions stay where they were, joints show the same crosses twice.
 
 Every piece goes on past its joints. Its left and lower edges, where there is a neighbour, are trimmed and laid over
-that neighbour, so that the last piece laid hides nothing that the others do not show.
+that neighbour, which is grey there, so that the last piece laid hides nothing that the others do not show. The first
+sheet says what is to be done; where it has no room for that, a sheet of words comes before it.
 """
 
 from __future__ import annotations
@@ -9,18 +10,19 @@ from __future__ import annotations
 from collections.abc import Callable, Iterator, Sequence
 from dataclasses import replace
 from itertools import pairwise, product
+from typing import NamedTuple
 
-from layout.drawing.pane import Pane, Paned
+from layout.drawing.pane import OnSheet, Pane, Paned
 from layout.drawing.shapes import Placing, Point
 from layout.drawing.sheet import Part, Piece
 from layout.kit.kit import Paper
 from layout.messages.english import ENGLISH
-from layout.messages.roles import Grid, Sheet, SheetNeed
+from layout.messages.roles import SheetNeed
 from layout.paper.choice import Furnish, Laying
-from layout.paper.laying import straight
+from layout.paper.laying import lying, standing
 from layout.values.errors import FieldError
 
-OVERLAP = 8.0
+OVERLAP = 3.0
 """Each piece goes on about this far past its joints, in mm."""
 
 Span = tuple[float, float]
@@ -31,60 +33,122 @@ MOST_SHEETS = 120
 """A drawing is not cut into more sheets than this."""
 
 _PARTS = (0.1, 0.45, 0.95)  # of a joint, where its crosses stand: unlike, so that a turned piece never meets
-_INSET, _SHORT, _BESIDE = 5.0, 20.0, 3.0
+_FEW = (0.25, 0.8)  # the same of a short one
+_INSET, _SHORT = 5.0, 20.0
+_LEAST, _CLOSER = 2.6, 0.25  # from a joint to an edge of a piece at least, and in what steps it is looked for
+_LOWER = (
+    1.0,
+    0.92,
+    0.84,
+    0.76,
+    0.68,
+    0.6,
+)  # how high the lowest row is, in rows, where words stand over its first piece
+_FROM_MIDDLE, _STEP, _TRIES = OVERLAP + 1.0, 1.0, 24
+
+
+class _Try(NamedTuple):
+    """So many pieces, the lowest row so high in rows; `bare` where a sheet of words comes before them."""
+
+    across: int
+    up: int
+    lower: float
+    turned: bool
+    bare: bool
+
+    def on(self, number: int) -> OnSheet:
+        """How a piece stands on its sheet."""
+        return OnSheet(number, self.across, self.up, self.turned, says=not self.bare and number == 1)
 
 
 def lay_in_panes(paned: Paned, paper: Paper, furnish: Furnish) -> Laying:
-    """How the drawing lies on `paper`: whole if it can, straight or standing, else in the fewest equal pieces.
+    """How the drawing lies on `paper`: whole if it can, straight or standing, else in the fewest pieces.
 
     FieldError where it would need more than MOST_SHEETS.
     """
-    whole = paned.draw(paned.whole)
-    if placing := straight(whole, furnish(whole)):
-        return Laying("straight", whole, ((Piece(whole, placing),),), whole.notes[1:])
-    said = replace(whole, notes=(*whole.notes, _how_to_join(whole, MOST_SHEETS, MOST_SHEETS)))
-    area = furnish(said)
-    too_large: list[tuple[float, float]] = []
-    for across, up in _counts():
-        cuts = _cuts(paned, across, up)
-        spans = _spans(paned, cuts)
-        size = _largest(spans[0]), _largest(spans[1])
-        if any(size[0] >= width and size[1] >= height for width, height in too_large):
-            continue
-        if placing := straight(_frame(whole, paned.whole, *size), area):
-            return _in_pieces(paned, whole, cuts, placing)
-        too_large.append(size)
-    raise _refusal(whole, paper)
+    base = paned.draw(paned.whole, None)
+    too_large: dict[tuple[bool, bool], list[Span]] = {}
+    for tried in _tries():
+        if laying := _laid(paned, base, tried, furnish, too_large.setdefault((tried.turned, tried.bare), [])):
+            return laying
+    raise _refusal(base, paper)
 
 
-def _counts() -> list[tuple[int, int]]:
-    """Every number of pieces across and up, the fewest sheets first."""
+def _tries() -> list[_Try]:
+    """Everything that can be tried, the fewest sheets first, what is said on the first sheet before what is not."""
     numbers = range(1, MOST_SHEETS + 1)
-    counts = [(across, up) for across in numbers for up in numbers if 1 < across * up <= MOST_SHEETS]
-    return sorted(counts, key=lambda count: (count[0] * count[1], sum(count)))
+    counts = [(across, up) for across in numbers for up in numbers if across * up <= MOST_SHEETS]
+    tries = [
+        _Try(across, up, lower, turned, bare)
+        for across, up in counts
+        for bare in (False, True)
+        for turned in (False, True)
+        for lower in (_LOWER if up > 1 and not bare else (1.0,))
+    ]
+    return sorted(tries, key=lambda each: (each.across * each.up + each.bare, each.bare, each.across + each.up))
 
 
-def _in_pieces(paned: Paned, whole: Part, cuts: Cuts, placing: Placing) -> Laying:
-    """The drawing in pieces, each with its lower left corner where `placing` lays that of a frame at (0, 0)."""
-    notes = (*whole.notes, _how_to_join(whole, len(cuts[0]) - 1, len(cuts[1]) - 1))
-    drawn = [replace(paned.draw(pane), notes=notes) for pane in _panes(paned, cuts)]
-    sheets = tuple((Piece(part, _moved(placing, part)),) for part in drawn)
-    return Laying("tiles", replace(whole, notes=notes), sheets, notes[1:])
+def _laid(paned: Paned, base: Part, tried: _Try, furnish: Furnish, too_large: list[Span]) -> Laying | None:
+    """The drawing in pieces, each as high up on its sheet as it can lie; None where one does not fit.
+
+    No piece that is not the first can be larger than those that are known to be `too_large`.
+    """
+    sides = paned.whole.width / tried.across, paned.whole.height / (tried.up - 1 + tried.lower)
+    free = furnish(base, bare=True)
+    if sides[tried.turned] > free.width or sides[not tried.turned] > free.height:
+        return None  # nearly always
+    panes = list(_panes(paned, _cuts(paned, tried)))
+    largest = max(pane.width for pane in panes[-1:] + panes[:1]), max(pane.height for pane in panes[-tried.across :])
+    if any(largest[0] >= width and largest[1] >= height for width, height in too_large):
+        return None
+    place = standing if tried.turned else lying
+    placings: list[Placing] = []
+    for number in (len(panes), *range(1, len(panes))):  # the last one first: it is as large as any but the first row
+        on = tried.on(number)
+        frame = replace(base, shapes=(), datum=(), box=paned.box(panes[number - 1], on))
+        frame = paned.words(frame, on) if number == 1 and not tried.bare else frame
+        placing = place(frame, furnish(frame, bare=tried.bare))
+        if placing is None:
+            if not on.says:
+                too_large.append((panes[number - 1].width, panes[number - 1].height))
+            return None
+        placings.append(placing)
+    placings = [*placings[1:], placings[0]]
+    drawn = [paned.draw(pane, tried.on(number)) for number, pane in enumerate(panes, 1)]
+    sheets = tuple((Piece(part, placing),) for part, placing in zip(drawn, placings, strict=True))
+    first = paned.words(base, tried.on(1))
+    way = "tiles" if len(panes) > 1 else "straight"
+    return Laying(way, first, sheets, (), tried.bare, once=True)
 
 
-def _cuts(paned: Paned, across: int, up: int) -> Cuts:
-    """The edges of so many columns and rows of pieces, joints where crosses stand clear of the lines."""
-    whole = paned.whole
-    middle = Point((whole.left + whole.right) / 2, (whole.bottom + whole.top) / 2)
-    xs = [paned.snap(Point(whole.left + whole.width * k / across, middle.y)).x for k in range(1, across)]
-    ys = [paned.snap(Point(middle.x, whole.bottom + whole.height * k / up)).y for k in range(1, up)]
+def _cuts(paned: Paned, tried: _Try) -> Cuts:
+    """The edges of all columns and rows of pieces, joints where crosses stand clear of the lines and of the middle."""
+    whole, middle = paned.whole, paned.middle
+    row = whole.height / (tried.up - 1 + tried.lower)
+    xs = [
+        _joint(whole.left + whole.width * k / tried.across, middle.x, lambda x: paned.snap(Point(x, middle.y)).x)
+        for k in range(1, tried.across)
+    ]
+    ys = [
+        _joint(whole.bottom + row * (k - 1 + tried.lower), middle.y, lambda y: paned.snap(Point(middle.x, y)).y)
+        for k in range(1, tried.up)
+    ]
     return [whole.left, *xs, whole.right], [whole.bottom, *ys, whole.top]
+
+
+def _joint(at: float, middle: float, snap: Callable[[float], float]) -> float:
+    """The place for a joint that is nearest to `at` and keeps off the `middle`."""
+    for k in range(_TRIES):
+        for place in (snap(at - k * _STEP), snap(at + k * _STEP)):
+            if abs(place - middle) >= _FROM_MIDDLE:
+                return place
+    return snap(at)
 
 
 def _spans(paned: Paned, cuts: Cuts) -> tuple[list[Span], list[Span]]:
     """From where to where each column and each row of pieces goes: past its joints, not past the limits."""
     xs, ys = cuts
-    middle = Point((xs[0] + xs[-1]) / 2, (ys[0] + ys[-1]) / 2)
+    middle = paned.middle
     return (
         list(_overlapped(xs, lambda x: paned.clear(Point(x, middle.y)).x)),
         list(_overlapped(ys, lambda y: paned.clear(Point(middle.x, y)).y)),
@@ -94,24 +158,25 @@ def _spans(paned: Paned, cuts: Cuts) -> tuple[list[Span], list[Span]]:
 def _overlapped(edges: Sequence[float], clear: Callable[[float], float]) -> Iterator[Span]:
     last = len(edges) - 2
     for k, (low, high) in enumerate(pairwise(edges)):
-        yield clear(low - OVERLAP) if k else low, clear(high + OVERLAP) if k < last else high
+        yield _past(low, -1, clear) if k else low, _past(high, 1, clear) if k < last else high
 
 
-def _largest(spans: Sequence[Span]) -> float:
-    return max(high - low for low, high in spans)
+def _past(joint: float, way: int, clear: Callable[[float], float]) -> float:
+    """An edge that lies clear of all lines, and beyond the crosses of the joint."""
+    edges = (clear(joint + way * (OVERLAP + k * _CLOSER)) for k in range(_TRIES))
+    return next(edge for edge in edges if way * (edge - joint) >= _LEAST)
 
 
 def _panes(paned: Paned, cuts: Cuts) -> Iterator[Pane]:
     """The pieces from the lower left on, row by row."""
     across, up = _spans(paned, cuts)
-    total = len(across) * len(up)
-    for number, (row, column) in enumerate(product(range(len(up)), range(len(across))), 1):
+    for row, column in product(range(len(up)), range(len(across))):
         (left, right), (low, high) = across[column], up[row]
         trimmed = tuple(name for name, cut in (("left", column), ("bottom", row)) if cut)
         crosses = dict.fromkeys(map(paned.snap, _crosses(cuts, column, row)))
-        yield Pane(
-            left, low, right, high, trimmed, tuple(crosses), ENGLISH.say(Sheet.PIECE, number=number, total=total)
-        )
+        under_right = across[column + 1][0] if column + 1 < len(across) else None
+        under_top = up[row + 1][0] if row + 1 < len(up) else None
+        yield Pane(left, low, right, high, trimmed, tuple(crosses), under_right, under_top)
 
 
 def _crosses(cuts: Cuts, column: int, row: int) -> Iterator[Point]:
@@ -119,38 +184,18 @@ def _crosses(cuts: Cuts, column: int, row: int) -> Iterator[Point]:
     xs, ys = cuts
     for k in (column, column + 1):
         if 0 < k < len(xs) - 1:
-            yield from (Point(xs[k] + off, y) for y, off in _along(ys[row], ys[row + 1]))
+            yield from (Point(xs[k], y) for y in _along(ys[row], ys[row + 1]))
     for k in (row, row + 1):
         if 0 < k < len(ys) - 1:
-            yield from (Point(x, ys[k] + off) for x, off in _along(xs[column], xs[column + 1]))
+            yield from (Point(x, ys[k]) for x in _along(xs[column], xs[column + 1]))
 
 
-def _along(low: float, high: float) -> list[tuple[float, float]]:
-    """Where crosses stand along a joint from `low` to `high`, and how far off it: a short one has room for two only."""
+def _along(low: float, high: float) -> list[float]:
+    """Where crosses stand along a joint from `low` to `high`: a short one has room for two only."""
     start, run = low + _INSET, high - low - 2 * _INSET
     if run < _SHORT:
-        return [((low + high) / 2, -_BESIDE), ((low + high) / 2, _BESIDE)]
-    return [(start + run * part, 0.0) for part in _PARTS]
-
-
-def _frame(whole: Part, pane: Pane, width: float, height: float) -> Part:
-    """An empty part as large as a piece that shows `width` x `height` mm, its lower left corner at (0, 0)."""
-    left, bottom, right, top = whole.box
-    across, up = right - left - pane.width, top - bottom - pane.height
-    return replace(whole, shapes=(), datum=(), box=(0.0, 0.0, width + across, height + up))
-
-
-def _moved(placing: Placing, part: Part) -> Placing:
-    """`placing` of the frame, moved so that the lower left corner of `part` lies where the frame's does."""
-    corner = replace(placing, dx=0.0, dy=0.0).points([Point(part.box[0], part.box[1])])[0]
-    return replace(placing, dx=placing.dx - corner.x, dy=placing.dy - corner.y)
-
-
-def _how_to_join(whole: Part, across: int, up: int) -> str:
-    xs, ys = [point.x for point in whole.datum], [point.y for point in whole.datum]
-    wide, high = f"{max(xs) - min(xs):.1f}", f"{max(ys) - min(ys):.1f}"
-    role = Grid.JOIN_BOTH if min(across, up) > 1 else Grid.JOIN_LEFT if across > 1 else Grid.JOIN_BELOW
-    return ENGLISH.say(role, count=across * up, across=across, up=up, wide=wide, high=high)
+        return [low + (high - low) * part for part in _FEW]
+    return [start + run * part for part in _PARTS]
 
 
 def _refusal(whole: Part, paper: Paper) -> FieldError:

@@ -83,19 +83,31 @@ def left_out(plan: Plan) -> str:
     return ""
 
 
-def notes_for(plan: Plan, grid: Grid) -> tuple[str, ...]:
-    """How to use the grid, and whether its picks are a guess, for the head of its sheets."""
-    unit = "in" if plan.warp.sett.unit.imperial else "mm"
+def remarks_for(plan: Plan, grid: Grid) -> tuple[str, ...]:
+    """How many columns and rows there are, how large they are, and what is left of the height asked for."""
+    say, unit = plan.words.say, "in" if plan.warp.sett.unit.imperial else "mm"
     asked = plan.kit.weaving.height or Length(height_asked(plan.kit, plan.amounts.weavable_height_mm), unit)
-    rest = asked.mm - grid.height
-    wide, high = (say_length(Length(cell, unit)) for cell in (grid.pitch, grid.bead))
-    values = {"columns": grid.columns, "wide": wide, "rows": grid.rows, "high": high}
-    if rest:
-        cells = ENGLISH.say(Said.CELLS_LESS, **values, less=say_length(Length(rest, asked.unit)))
-    else:
-        cells = ENGLISH.say(Said.CELLS, **values)
+    wide, high = (say_length(Length(cell, unit), plan.words) for cell in (grid.pitch, grid.bead))
+    columns = Said.COLUMNS_MIRRORED if grid.mirrored else Said.COLUMNS
+    said = [
+        say(columns, columns=grid.columns, wide=wide),
+        say(Said.ROWS, rows=grid.rows, picks=2 * grid.rows, high=high),
+    ]
+    if less := _readable(asked.mm - grid.height, imperial=asked.imperial):
+        said.append(say(Said.LESS, less=say_length(less, plan.words)))
+    return tuple(said)
+
+
+def _readable(mm: Fraction, *, imperial: bool) -> Length | None:
+    """A length as a rule shows it, in sixteenths of an inch or tenths of a millimetre; None where that is nothing."""
+    step, unit = (Fraction(127, 80), "in") if imperial else (Fraction(1, 10), "mm")
+    return Length(round(mm / step) * step, unit) if round(mm / step) else None
+
+
+def notes_for(plan: Plan, grid: Grid) -> tuple[str, ...]:
+    """From which side it is woven, and whether its picks are a guess."""
     weaving = plan.kit.weaving
     side = Said.MIRRORED if grid.mirrored else Said.FROM_FACE if weaving.woven_from == "face" else Said.FROM_BACK
-    use = ENGLISH.paragraph([cells, ENGLISH.say(Said.USE_MIRRORED if grid.mirrored else Said.USE), ENGLISH.say(side)])
     picks = plan.amounts.picks_per_cm
-    return (use, ENGLISH.say(Said.GUESS)) if picks and picks.origin is Origin.ASSUMED else (use,)
+    guess = (plan.words.say(Said.GUESS),) if picks and picks.origin is Origin.ASSUMED else ()
+    return plan.words.say(side), *guess

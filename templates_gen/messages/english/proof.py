@@ -53,7 +53,6 @@ MESSAGES: dict[Role, str | Plural] = {
     Words.CENTRE: "the word at the centre does not stand beside it",
     Words.ARROW: "no arrow beside {words!r} points {way}",
     Words.CENTRES: "the centres across and up are not both named",
-    Words.PIECES: "the pieces are not all named, each once",
     Whole.MISSING: "{file} is missing, which this kit must have",
     Whole.SHOWS_TIMES: "{file} shows {part} {found} times where {wanted} was wanted",
     Whole.STRAY: "{file} is there, but this kit does not ask for it",

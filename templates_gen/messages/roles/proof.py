@@ -68,7 +68,6 @@ class Words(Role):
     CENTRE = "proof.words.centre"
     ARROW = "proof.words.arrow"
     CENTRES = "proof.words.centres"
-    PIECES = "proof.words.pieces"
 
 
 class Whole(Role):

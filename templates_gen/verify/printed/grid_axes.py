@@ -2,10 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
 from dataclasses import dataclass
 from fractions import Fraction
-from itertools import pairwise
 
 from layout.drawing.pens import Pen
 from layout.plan import Plan
@@ -34,24 +32,11 @@ class Axis:
 
     def lines(self, window: Span) -> list[tuple[float, Pen]]:
         """Every line inside `window` with its pen, the centre once, from left to right or from below."""
-        pens = {number: Pen.HELP if number % 10 else Pen.MARK for number in range(self.count + 1)}
-        pens |= {0: Pen.EDGE, self.count: Pen.EDGE}
-        found = {Fraction(number): pen for number, pen in pens.items()} | {Fraction(self.count, 2): Pen.EDGE}
+        pens = {number: Pen.GRID if number % 10 else Pen.GRID_TEN for number in range(self.count + 1)}
+        pens |= {0: Pen.LIMIT, self.count: Pen.LIMIT}
+        found = {Fraction(number): pen for number, pen in pens.items()} | {Fraction(self.count, 2): Pen.CENTRE}
         places = sorted(((float(self.start + number * self.cell), pen) for number, pen in found.items()), key=_place)
         return [(at, pen) for at, pen in places if window[0] - LIMIT <= at <= window[1] + LIMIT]
-
-    def blocks(self, window: Span) -> Iterator[tuple[int, Span]]:
-        """Every block of ten, numbered, with what of it lies inside `window`."""
-        edges = [*range(0, self.count, 10), self.count]
-        for number, (one, other) in enumerate(pairwise(edges)):
-            first, last = sorted((self.at(one), self.at(other)))
-            low, high = max(first, window[0]), min(last, window[1])
-            if high - low > LIMIT:
-                yield number, (low, high)
-
-    def block(self, span: Span) -> int:
-        """The number of the block in which the middle of `span` lies."""
-        return int(((span[0] + span[1]) / 2 - float(self.start)) // float(10 * self.cell))
 
 
 def _place(line: tuple[float, Pen]) -> float:

@@ -14,7 +14,7 @@ from kits import font_metrics, plan_of
 from test_look import outside
 
 from layout.drawing.pens import Pen
-from layout.drawing.shapes import Curve, Placing, Point
+from layout.drawing.shapes import Curve, Placing, Point, Region, Text
 from layout.drawing.sheet import Part, Sheet
 from layout.paper.choice import Laying
 from layout.paper.panes import MOST_SHEETS, OVERLAP
@@ -76,10 +76,15 @@ def hairs(part: Part) -> set[tuple[Point, Point]]:
     return {(one.start, one.steps[0].end) for one in lines}
 
 
+SAMPLE = 8.0  # the lines of the legend are so long, in mm
+
+
 def window(part: Part) -> shapely.Polygon:
     """What a piece shows of the grid: as wide as its level lines, as high as its upright ones."""
-    lines = [s for s in part.shapes if isinstance(s, Curve) and s.pen in (Pen.HELP, Pen.MARK, Pen.EDGE)]
-    points = [point for one in lines for point in one.points()]
+    lines = [
+        s for s in part.shapes if isinstance(s, Curve) and s.pen in (Pen.GRID, Pen.GRID_TEN, Pen.LIMIT, Pen.CENTRE)
+    ]
+    points = [point for one in lines if math.dist(*one.points()) != SAMPLE for point in one.points()]
     return shapely.MultiPoint(points).envelope
 
 
@@ -142,24 +147,59 @@ def test_no_piece_is_scaled(kit: str, paper: str) -> None:
     laying, _ = laid(kit, paper)
     placings = [piece.placing for sheet in laying.sheets for piece in sheet]
     assert all(isinstance(placing, Placing) and placing.degrees in (0, 90) for placing in placings)
-    lower = [
-        placing.points([Point(part.box[0], part.box[1])])[0]
-        for placing, part in zip(placings, pieces(laying), strict=True)
-    ]
-    assert all(math.dist(corner, lower[0]) < 1e-9 for corner in lower)
+    assert len({placing.degrees for placing in placings}) == 1
+
+
+@pytest.mark.parametrize(("kit", "paper"), CASES)
+def test_joints_keep_off_the_middle(kit: str, paper: str) -> None:
+    """No strip in which two pieces lie over each other holds a centre line, where pieces are 40 mm or more."""
+    laying, _ = laid(kit, paper)
+    windows = [window(part).bounds for part in pieces(laying)]
+    middle = (0.0, size(kit)[1] / 2)
+    for one, other in product(windows, windows):
+        for k in (0, 1):
+            if (
+                one[k] < other[k] < one[k + 2]
+                and one[1 - k] == pytest.approx(other[1 - k])
+                and one[k + 2] - one[k] > 40
+            ):
+                assert not other[k] <= middle[k] <= one[k + 2]
+
+
+@pytest.mark.parametrize(("kit", "paper"), CASES)
+def test_every_piece_shows_which_it_is(kit: str, paper: str) -> None:
+    """Its number stands beside it, and in the cell of the map that is filled, where there is room for it."""
+    laying, _ = laid(kit, paper)
+    parts = pieces(laying)
+    for number, part in enumerate(parts, 1):
+        words = [shape.words for shape in part.shapes if isinstance(shape, Text)]
+        held = [shape for shape in part.shapes if isinstance(shape, Region) and shape.pen is Pen.HELD]
+        assert len(held) == (len(parts) > 1)
+        assert (" ".join(words).startswith("Piece") or f"Piece {number} of {len(parts)}" in words) == (len(parts) > 1)
+
+
+def test_the_first_sheet_alone_says_what_to_do() -> None:
+    """The words of the first piece stand once; on the sheets after it the grid begins higher."""
+    _, sheets = laid("cm", "common")
+    said = [sum(isinstance(s, Text) and s.words.startswith("Tape") for s in sheet.shapes) for sheet in sheets]
+    assert said == [1, *[0] * (len(sheets) - 1)]
 
 
 @pytest.mark.parametrize("kit", ["cm", "inch", "large"])
 def test_the_proof_distances_are_those_of_the_corners(kit: str) -> None:
     """By hand: W + 9 mm and H + 9 mm, since each small cross stands 4.5 mm off both limits; and how many pieces."""
     laying, _ = laid(kit, "common")
-    note = laying.part.notes[-1]
-    counts = re.match(r"In (\d+) pieces, (\d+) across and (\d+) up", note)
-    assert counts
-    assert int(counts[1]) == int(counts[2]) * int(counts[3]) == len(pieces(laying))
-    said = re.search(r"are ([\d.]+) mm apart across and ([\d.]+) mm up", note)
-    assert said
-    assert (float(said[1]), float(said[2])) == tuple(round(side + 9, 1) for side in size(kit))
+    found = re.search(r"Tape the (\d+) pieces.* are ([\d.]+) x ([\d.]+) mm apart", laying.part.steps[1])
+    assert found
+    assert int(found[1]) == len(pieces(laying))
+    assert (float(found[2]), float(found[3])) == tuple(round(side + 9, 1) for side in size(kit))
+
+
+def test_the_grid_of_the_demo_takes_four_sheets() -> None:
+    """24 x 34 cm on the sheet that prints on A4 and on Letter: two pieces across and two up."""
+    plan = plan_of(BEADS | {"weaving.width": "24 cm", "weaving.height": "34 cm"})
+    laying = lay(plan, drawing_of(plan, font_metrics()), font_metrics())
+    assert len(printed(plan, [laying], font_metrics())) == 4
 
 
 def test_as_few_sheets_as_can_be() -> None:

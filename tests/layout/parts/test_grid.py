@@ -6,20 +6,23 @@ import math
 from fractions import Fraction
 
 import pytest
+import shapely
 from golden import listed, matches
 from hypothesis import given, settings
 from hypothesis import strategies as st
 from kits import font_metrics, plan_of
 
-from layout.drawing.pane import Pane
+from layout.drawing.pane import OnSheet, Pane
 from layout.drawing.pens import Pen
-from layout.drawing.shapes import Curve, Point, Region, Text
+from layout.drawing.shapes import Curve, Placing, Point, Region, Text
 from layout.drawing.sheet import Part
+from layout.messages.english import ENGLISH
 from layout.parts.grid import drawing_of, paned
-from layout.parts.grid_size import LEAST_CELL, Grid, grid_of, left_out, notes_for
+from layout.parts.grid_size import LEAST_CELL, Grid, grid_of, left_out, notes_for, remarks_for
 from layout.plan import Plan
 from layout.products import suiting
 from layout.values.errors import LayoutError
+from layout.values.units import read_length
 
 SMALL = Grid(12, 23, Fraction(4), Fraction(5, 2))
 INCH = Fraction("25.4")
@@ -32,10 +35,10 @@ grids = st.builds(
 )
 
 
-def part_of(grid: Grid, pane: Pane | None = None) -> Part:
+def part_of(grid: Grid, pane: Pane | None = None, on: OnSheet | None = None) -> Part:
     """The grid, or a pane of it."""
-    drawn = paned(grid, ("One column to an end.",), font_metrics())
-    return drawn.draw(pane or drawn.whole)
+    drawn = paned(grid, ("One column to an end.",), ("Woven from its face.",), ENGLISH, font_metrics())
+    return drawn.draw(pane or drawn.whole, on)
 
 
 def lines(part: Part, axis: int, *pens: Pen) -> list[float]:
@@ -47,15 +50,16 @@ def lines(part: Part, axis: int, *pens: Pen) -> list[float]:
 def test_a_small_grid_is_as_it_was() -> None:
     """Twelve ends and twenty-three beads: the drawing that a person has looked at, whole and in a pane."""
     assert matches("weaving-grid", listed(part_of(SMALL)))
-    pane = Pane(-10.0, 9.0, 24.0, 40.0, ("left", "bottom"), (Point(-2.0, 13.75), Point(6.0, 13.75)), "piece 4 of 4")
-    assert matches("weaving-grid-pane", listed(part_of(SMALL, pane)))
+    pane = Pane(-10.0, 9.0, 24.0, 40.0, ("left", "bottom"), (Point(-2.0, 13.75), Point(6.0, 13.75)), 18.0, 34.0)
+    assert matches("weaving-grid-pane", listed(part_of(SMALL, pane, OnSheet(5, 3, 3))))
+    assert matches("weaving-grid-turned", listed(part_of(SMALL, None, OnSheet(turned=True, says=True))))
 
 
 @given(grids)
 @settings(max_examples=40, deadline=None)
 def test_a_column_lies_about_every_end(grid: Grid) -> None:
     """End k lies at (k + 1/2) p - W/2: its column reaches half a pitch to either side, and there are no others."""
-    upright = lines(part_of(grid), 0, Pen.HELP, Pen.MARK, Pen.EDGE)
+    upright = lines(part_of(grid), 0, Pen.GRID, Pen.GRID_TEN, Pen.LIMIT, Pen.CENTRE)
     if grid.columns % 2:
         upright.remove(0.0)  # the centre runs through an end
     p, w = float(grid.pitch), grid.columns * float(grid.pitch)
@@ -68,34 +72,39 @@ def test_a_column_lies_about_every_end(grid: Grid) -> None:
 @settings(max_examples=40, deadline=None)
 def test_a_row_is_a_bead_high(grid: Grid) -> None:
     """The rows lie from 0 up, each as high as a bead, and a centre line at half the height."""
-    level = lines(part_of(grid), 1, Pen.HELP, Pen.MARK, Pen.EDGE)
+    level = lines(part_of(grid), 1, Pen.GRID, Pen.GRID_TEN, Pen.LIMIT, Pen.CENTRE)
     middle = float(grid.height / 2)
     level.remove(min(level, key=lambda y: abs(y - middle))) if grid.rows % 2 else None
     assert level == pytest.approx([j * float(grid.bead) for j in range(grid.rows + 1)], abs=1e-9)
-    assert middle in lines(part_of(grid), 1, Pen.EDGE)
+    assert middle in lines(part_of(grid), 1, Pen.CENTRE)
 
 
 def test_limits_and_centres_are_bold_and_tens_stronger() -> None:
     """By hand: 12 columns of 4 mm from -24 to 24, tens after 40 mm; 23 rows of 2.5 mm up to 57.5, tens at 25 and 50."""
     part = part_of(SMALL)
-    assert lines(part, 0, Pen.EDGE) == [-24, 0, 24]
-    assert lines(part, 0, Pen.MARK) == [16]
-    assert lines(part, 1, Pen.EDGE) == [0, 28.75, 57.5]
-    assert lines(part, 1, Pen.MARK) == [25, 50]
+    assert lines(part, 0, Pen.LIMIT) == [-24, 24]
+    assert lines(part, 0, Pen.CENTRE) == [0]
+    assert lines(part, 0, Pen.GRID_TEN) == [16]
+    assert lines(part, 1, Pen.LIMIT) == [0, 57.5]
+    assert lines(part, 1, Pen.CENTRE) == [28.75]
+    assert lines(part, 1, Pen.GRID_TEN) == [25, 50]
 
 
-@given(grids)
-@settings(max_examples=30, deadline=None)
-def test_shading_is_a_chessboard_of_tens(grid: Grid) -> None:
-    """The middle of a square is shaded if an odd number of tens lie below and left of it together."""
-    regions = [shape for shape in part_of(grid).shapes if isinstance(shape, Region)]
-    boxes = [[f(p[k] for p in r.contours[0].points()) for k in (0, 1) for f in (min, max)] for r in regions]
-    for column in range(0, grid.columns, max(1, grid.columns // 7)):
-        for row in range(0, grid.rows, max(1, grid.rows // 7)):
-            x = float((column + Fraction(1, 2)) * grid.pitch - grid.width / 2)
-            y = float((row + Fraction(1, 2)) * grid.bead)
-            shaded = any(left < x < right and low < y < high for left, right, low, high in boxes)
-            assert shaded == bool((column // 10 + row // 10) % 2)
+def test_only_what_lies_under_another_piece_is_grey() -> None:
+    """By hand: from x 18 to 24 and, left of that, from y 34 to 40; nothing of a whole grid."""
+    pane = Pane(-10.0, 9.0, 24.0, 40.0, ("left", "bottom"), (), 18.0, 34.0)
+    grey = [shape for shape in part_of(SMALL, pane).shapes if isinstance(shape, Region) and shape.pen is Pen.TINT]
+    areas = shapely.union_all([shapely.Polygon(shape.contours[0].points()) for shape in grey])
+    assert areas.equals(shapely.union(shapely.box(18, 9, 24, 40), shapely.box(-10, 34, 18, 40)))
+    assert not [shape for shape in part_of(SMALL).shapes if isinstance(shape, Region)]
+
+
+def test_words_are_upright_on_a_turned_piece() -> None:
+    """Laid by a quarter turn, every word but the centre's at the rows reads level, the numbers of the columns too."""
+    part = part_of(SMALL, None, OnSheet(turned=True, says=True))
+    laid = [shape for shape in Placing(90).shapes(part.shapes) if isinstance(shape, Text)]
+    assert {text.angle for text in laid if text.words != "centre"} == {0.0}
+    assert {text.words for text in laid} >= {"10", "20", "centre", "every ten"}
 
 
 @given(grids)
@@ -125,7 +134,7 @@ def test_it_is_found_by_four_crosses() -> None:
 @settings(max_examples=60)
 def test_a_joint_moves_little_and_off_every_line(grid: Grid, x: float, y: float) -> None:
     """Our own rule: crosses stand at least 0.2 mm from any line, and no further than 4 mm from where they were."""
-    moved = paned(grid, (), font_metrics()).snap(Point(x, y))
+    moved = paned(grid, (), (), ENGLISH, font_metrics()).snap(Point(x, y))
     assert math.dist(moved, (x, y)) < 4 * math.sqrt(2) + 1e-9
     for at, cell, start in ((moved.x, grid.pitch, -grid.width / 2), (moved.y, grid.bead, Fraction(0))):
         part = float((Fraction(at) - start) / cell) % 1
@@ -136,7 +145,7 @@ def test_a_joint_moves_little_and_off_every_line(grid: Grid, x: float, y: float)
 @settings(max_examples=60)
 def test_an_edge_moves_little_and_off_every_line(grid: Grid, x: float, y: float) -> None:
     """Our own rule: edges keep 0.1 mm from any line, the centre lines too, and move by 2 mm at most."""
-    moved = paned(grid, (), font_metrics()).clear(Point(x, y))
+    moved = paned(grid, (), (), ENGLISH, font_metrics()).clear(Point(x, y))
     assert max(abs(moved.x - x), abs(moved.y - y)) <= 2 + 1e-9
     for at, cell, start in ((moved.x, grid.pitch, -grid.width / 2), (moved.y, grid.bead, Fraction(0))):
         part = float((Fraction(at) - start) / cell * 2) % 1  # of half cells: with an odd number one holds the centre
@@ -161,10 +170,26 @@ def test_a_height_is_woven_in_whole_beads() -> None:
     plan = planned({})
     grid = grid_in(plan)
     assert (grid.columns, grid.rows, grid.pitch, grid.bead) == (50, 136, 4, Fraction(5, 2))
-    assert "asked for" not in notes_for(plan, grid)[0]
+    assert len(remarks_for(plan, grid)) == 2
     taller = planned({"weaving.height": "344 mm"})
     assert grid_in(taller).rows == 137
-    assert "137 rows of 2.5 mm, 1.5 mm less than the height asked for" in notes_for(taller, grid_in(taller))[0]
+    assert remarks_for(taller, grid_in(taller))[1:] == (
+        "137 beads (274 picks) of 2.5 mm, rows from below.",
+        "1.5 mm less than the height asked for.",
+    )
+
+
+@given(st.integers(300, 3400))
+@settings(max_examples=30, deadline=None)
+def test_what_is_less_is_said_as_a_rule_shows_it(tenths: int) -> None:
+    """In tenths of a millimetre or in sixteenths of an inch, however fine the bead is; nothing is said of less."""
+    for unit, step in (("mm", Fraction(1, 10)), ("in", Fraction(127, 80))):
+        size = f"{tenths / 10:.1f} mm" if unit == "mm" else f"{tenths // 16 / 16} in"
+        plan = planned({"weaving.height": size, "sett.given": "8 epi" if unit == "in" else "2.5 ends/cm"}, 26, "5 cm")
+        said = remarks_for(plan, grid_in(plan))[2:]
+        if said:
+            length = read_length(said[0].split(" less")[0])
+            assert (length.mm / step).denominator == 1
 
 
 @pytest.mark.parametrize(
@@ -197,8 +222,8 @@ def test_a_guess_of_the_picks_is_said() -> None:
 def test_an_inch_kit_is_told_in_inches() -> None:
     """8 an inch and 10 beads an inch: an eighth and a tenth."""
     plan = planned({"sett.given": "8 epi"}, 10, "1 in")
-    assert "columns of 1/8 in" in notes_for(plan, grid_in(plan))[0]
-    assert "rows of 0.1 in" in notes_for(plan, grid_in(plan))[0]
+    assert "columns of 1/8 in" in remarks_for(plan, grid_in(plan))[0]
+    assert "picks) of 0.1 in" in remarks_for(plan, grid_in(plan))[1]
 
 
 VAST = {"weaving.width": "2 m", "weaving.height": "1 m", "frame.outer_width": "3 m", "frame.outer_height": "2 m"}

@@ -12,9 +12,9 @@ from kits import NAILS, NOTCHED, PEGGED, font_metrics, plan_of
 
 import layout.paper.panes as panes_module
 import layout.parts.grid as grid_module
-from layout.drawing.pane import Pane
+from layout.drawing.pane import OnSheet, Pane
 from layout.drawing.pens import Pen
-from layout.drawing.shapes import Curve, Point, Region, Shape, Text
+from layout.drawing.shapes import Curve, Point, Shape, Text
 from layout.drawing.sheet import Part
 from layout.parts.grid import _Draft
 from layout.parts.grid_size import Grid
@@ -36,6 +36,8 @@ KITS: dict[str, dict[str, object]] = {
     "from its back": BEADS | {"weaving.woven_from": "back", "weaving.width": "12 cm", "weaving.height": "15 cm"},
     "nails": BEADS | NAILS,
     "pegged": BEADS | PEGGED | {"weaving.doubled_selvedges": 2},
+    "turned": BEADS | {"weaving.width": "18 cm", "weaving.height": "10 cm"},
+    "words apart": BEADS | {"paper.size": "210 x 148 mm"},
     "large": BEADS | {"weaving.width": "60 cm", "frame.outer_width": "70 cm", "weaving.start": "right"},
 }
 PATCH = pytest.MonkeyPatch
@@ -66,8 +68,8 @@ def _grid(patch: PATCH, change: Callable[[Grid], Grid]) -> None:
 def _drawn(patch: PATCH, method: str, change: Callable[[list[Any]], list[Any]]) -> None:
     right = getattr(_Draft, method)
 
-    def changed(draft: _Draft, pane: Pane) -> Iterator[Shape]:
-        yield from change(list(right(draft, pane)))
+    def changed(draft: _Draft, pane: Pane, **how: bool) -> Iterator[Shape]:
+        yield from change(list(right(draft, pane, **how)))
 
     patch.setattr(_Draft, method, changed)
 
@@ -95,17 +97,6 @@ def _short(lines: list[Curve]) -> list[Curve]:
     return [*lines[:2], one._replace(steps=(one.steps[0]._replace(end=Point(end.x, end.y - 0.01)),)), *lines[3:]]
 
 
-def _shifted(blocks: list[Region]) -> list[Region]:
-    """The shading one block further, as if the first ten were shaded."""
-    moved = []
-    for block in blocks:
-        (path,) = block.contours
-        points = [Point(x + 40, y) for x, y in path.points()]
-        steps = tuple(step._replace(end=point) for step, point in zip(path.steps, points[1:], strict=True))
-        moved.append(Region((path._replace(start=points[0], steps=steps),), block.pen))
-    return moved
-
-
 def _numbered(change: Callable[[int], int]) -> Callable[[list[Text]], list[Text]]:
     return lambda texts: [one._replace(words=str(change(int(one.words)))) for one in texts]
 
@@ -124,13 +115,10 @@ BUILDERS: dict[str, Callable[[PATCH], None]] = {
     "a line missing": lambda patch: _drawn(patch, "lines", lambda lines: [*lines[:3], *lines[4:]]),
     "a line twice": lambda patch: _drawn(patch, "lines", lambda lines: [lines[0], *lines]),
     "a line too short": lambda patch: _drawn(patch, "lines", _short),
-    "tens not stronger": lambda patch: _drawn(patch, "lines", _pen(Pen.MARK, Pen.HELP)),
-    "all lines strong": lambda patch: _drawn(patch, "lines", _pen(Pen.HELP, Pen.MARK)),
-    "no bold limits": lambda patch: _drawn(patch, "lines", _pen(Pen.EDGE, Pen.MARK)),
+    "tens not stronger": lambda patch: _drawn(patch, "lines", _pen(Pen.GRID_TEN, Pen.GRID)),
+    "all lines strong": lambda patch: _drawn(patch, "lines", _pen(Pen.GRID, Pen.GRID_TEN)),
+    "no bold limits": lambda patch: _drawn(patch, "lines", _pen(Pen.LIMIT, Pen.GRID_TEN)),
     "no centre": lambda patch: _drawn(patch, "lines", lambda lines: lines[:-2]),
-    "no shading": lambda patch: _drawn(patch, "tens", lambda _: []),
-    "a block not shaded": lambda patch: _drawn(patch, "tens", lambda blocks: blocks[:-1]),
-    "the other blocks shaded": lambda patch: _drawn(patch, "tens", _shifted),
     "no numbers": lambda patch: _drawn(patch, "numbers", lambda _: []),
     "numbers one too high": lambda patch: _drawn(patch, "numbers", _numbered(lambda n: n + 1)),
     "numbers ten too high": lambda patch: _drawn(patch, "numbers", _numbered(lambda n: n + 10)),
@@ -182,9 +170,9 @@ def test_a_moved_cross_rings(monkeypatch: PATCH) -> None:
     """A joint whose crosses stand elsewhere than on the neighbour makes a piece that is not true to scale."""
     right = _Draft.part
 
-    def part(draft: _Draft, pane: Pane) -> Part:
-        made = right(draft, pane)
-        if not pane.label.startswith("piece 2 "):
+    def part(draft: _Draft, pane: Pane, on: OnSheet | None = None) -> Part:
+        made = right(draft, pane, on)
+        if on is None or on.number != 2:
             return made
         first = next(k for k, s in enumerate(made.shapes) if isinstance(s, Curve) and s.pen is Pen.REGISTER)
         moved = [_moved(shape) if k in (first, first + 1) else shape for k, shape in enumerate(made.shapes)]
