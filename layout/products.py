@@ -135,7 +135,7 @@ def _winding(plan: Plan, metrics: FontMetrics) -> tuple[Build, ...]:
 def _wrap_gauge(plan: Plan, metrics: FontMetrics) -> tuple[Build, ...]:
     """The card and how it is wound, on small paper each for itself."""
     if regions(plan.kit.paper).roomy:
-        return (lambda _low, _joints: wrap_gauge(plan, metrics),)
+        return (lambda low, _: wrap_gauge(plan, metrics, low=low),)
     return (
         lambda low, _: card_alone(plan, metrics, low=low),
         lambda low, _: winding_alone(plan, metrics, low=low),

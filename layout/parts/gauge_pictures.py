@@ -18,6 +18,7 @@ _LONG, _HIGH, _BESIDE, _APART = 44.0, 16.0, 8.0, 5.0
 _FIRST, _LAST, _NOTCH = 10.0, 34.0, (1.0, 2.6)  # notches of a card in a picture, and their size
 _WARP, _WEFT, _PITCH = 0.2, 1.75, 3.1  # the first threads, from the first notch, and from warp to warp
 _WEFT_WIDE, _BOW = 0.94, 0.6
+_OVER_TAIL = 4.6
 _TITLE, _OVER, _UNDER, _SAID, _ROW_GAP, _ENTRY_GAP, _SAMPLE_GAP = 8.6, 5.0, 4.2, 4.6, 3.0, 10.0, 2.0
 _WARPS = 2, 8  # drawn while it is wound, and in a full window
 
@@ -109,7 +110,8 @@ def _picture(k: int, words: Catalogue, metrics: FontMetrics) -> list[Shape]:
     if k == 0:
         said = words.say(Gauge.SEEN_WARP)
         x = tail.x - 9.4 - metrics.width(said, SMALL)
-        shapes.append(Text(Point(x, _HIGH + 2.1), SMALL, said))
+        at = Point(x, _HIGH + 2.1) if x > -_BESIDE else Point(-_BESIDE, _HIGH + _OVER_TAIL)  # a long one over the yarn
+        shapes.append(Text(at, SMALL, said))
     if k == 1:
         shapes += _weft_tail(words)
     return shapes if k < 2 else [*shapes, *_measured()]

@@ -59,9 +59,9 @@ class _Said(NamedTuple):
     words: Catalogue
 
 
-def wrap_gauge(plan: Plan, metrics: FontMetrics) -> Part:
-    """The gauge of a kit on usual paper: the card, unfolded, and how it is wound under it."""
-    return _whole(_said_of(plan), _purpose(plan), metrics)
+def wrap_gauge(plan: Plan, metrics: FontMetrics, *, low: bool = False) -> Part:
+    """The gauge of a kit on usual paper: the card, unfolded, and how it is wound; if `low`, without pictures."""
+    return _whole(_said_of(plan), _purpose(plan), metrics, pictures=not low)
 
 
 def card_alone(plan: Plan, metrics: FontMetrics, *, low: bool = False) -> Part:
@@ -122,10 +122,10 @@ class _Drawn(NamedTuple):
     box: Box
 
 
-def _whole(said: _Said, purpose: str, metrics: FontMetrics) -> Part:
+def _whole(said: _Said, purpose: str, metrics: FontMetrics, *, pictures: bool = True) -> Part:
     form = wide_form(_HALF)
     card = _card(form, said, metrics, outside=True)
-    how, foot = _how(said, form.length, metrics), card.box[1] - _WHITE
+    how, foot = _how(said, form.length, metrics, pictures=pictures), card.box[1] - _WHITE
     shapes = (*card.shapes, *Placing(0, 0, foot).shapes(how.shapes))
     left, _, right, top = card.box
     return _part(

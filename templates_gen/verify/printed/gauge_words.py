@@ -61,10 +61,10 @@ def check_card_words(plan: Plan | None, seen: FoundPart) -> Findings:
     ]
     may = [words.say(role) for role in _OUTSIDE] if small else []
     must += [] if small else [words.say(role) for role in _OUTSIDE]
-    must += [] if small else _how(plan, words)
     if plan:
         may += [plan.kit.warp, plan.kit.weft, _others(plan)]
-    accounted = account(rest, must, may)
+    ways = ([],) if small else (_how(plan, words), _how(plan, words, pictures=False))
+    accounted = min((account(rest, [*must, *way], may) for way in ways), key=lambda each: len(each.wrong))
     wrong = list(accounted.wrong)
     if not wrong:
         wrong += _named(plan, seen, accounted.places, words)

@@ -8,15 +8,20 @@ import shapely.affinity
 from golden import listed, matches
 from hypothesis import given
 from hypothesis import strategies as st
-from kits import NOTCHED, PEGGED, font_metrics, plan_of
+from kits import NOTCHED, PEGGED, font_metrics, kit_of, plan_of
+from languages import made_up
+from test_look import outside
 
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Curve, Text
 from layout.drawing.sheet import Part
+from layout.messages.english import ENGLISH
 from layout.paper.sheets import lay as laying
+from layout.paper.sheets import printed
 from layout.parts.gauge_form import narrow_form, wide_form
 from layout.parts.gauge_table import ROWS, gauge_table, neighbours
 from layout.parts.wrap_gauge import card_alone, wrap_gauge
+from layout.plan import plan
 from layout.products import PRODUCTS
 from layout.values.units import read_length
 
@@ -232,3 +237,14 @@ def test_small_paper_holds_the_card(size: str, name: str) -> None:
     planned = plan_of({"paper.size": size, "name": name})
     builds = PRODUCTS["wrap-gauge"].builds(planned, font_metrics())
     assert [laying(planned, build, font_metrics()).part.name for build in builds] == ["wrap-gauge", "gauge-how"]
+
+
+@pytest.mark.parametrize("size", ["common", "letter", "a3", "148 x 210 mm", "210 x 148 mm"])
+@pytest.mark.parametrize("name", ["W" * 40, "Heron frame"])
+def test_words_of_any_length_find_paper(size: str, name: str) -> None:
+    """In a made-up language, half as long again, the card is refused on no paper, and nothing leaves a sheet."""
+    planned = plan(kit_of(CM | {"paper.size": size, "name": name}), made_up(ENGLISH))
+    layings = [
+        laying(planned, build, font_metrics()) for build in PRODUCTS["wrap-gauge"].builds(planned, font_metrics())
+    ]
+    assert [each for page in printed(planned, layings, font_metrics()) for each in outside(page.sheet)] == []

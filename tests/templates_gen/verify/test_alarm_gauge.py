@@ -90,8 +90,8 @@ def drawn(change: Change) -> Callable[[pytest.MonkeyPatch], None]:
     def apply(patch: pytest.MonkeyPatch) -> None:
         right = products.wrap_gauge
 
-        def wrong(of: Plan, metrics: object) -> Part:
-            part = right(of, metrics)  # type: ignore[arg-type]
+        def wrong(of: Plan, metrics: object, *, low: bool = False) -> Part:
+            part = right(of, metrics, low=low)  # type: ignore[arg-type]
             return replace(part, shapes=tuple(change(list(part.shapes))))
 
         patch.setattr(products, "wrap_gauge", wrong)
