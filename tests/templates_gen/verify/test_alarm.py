@@ -14,13 +14,12 @@ from typing import Any
 import pytest
 from kits import font_metrics, kit_of
 
-import layout.paper.furniture as furniture
 import layout.parts.marking.strip as strip_module
 import layout.plan as plan_module
 import layout.warps.wound as wound_module
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Curve, Placing, Point, Region, Shape, Step, Text, line
-from layout.drawing.sheet import Sheet, marks_on, pen_of
+from layout.drawing.sheet import Sheet, pen_of
 from layout.parts.marking.numbering import Number
 from layout.parts.marking.strip import _Draft
 from layout.plan import Plan, plan
@@ -149,15 +148,15 @@ BYTES: dict[str, tuple[str, Callable[[bytes], bytes]]] = {
     "PDF y not turned": ("strip-near.pdf", numbers(lambda value, k: PAGE - value if k else value)),
     "PDF left and right mirrored": ("strip-near.pdf", numbers(lambda value, k: value if k else 595 - value)),
     "PDF in mm instead of points": ("strip-near.pdf", numbers(lambda value, _: value * 25.4 / 72)),
-    "PDF cut line without dash": ("strip-near.pdf", content(b"[8.50394 4.25197] 0 d", b"[] 0 d")),
-    "PDF cut line with the dash of a fold": ("strip-near.pdf", content(b"[8.50394 4.25197]", b"[2.83465 2.83465]")),
-    "PDF cut line too wide": ("strip-near.pdf", content(b"0.70866 w\n[8.5", b"0.99213 w\n[8.5")),
+    "PDF fold without dash": ("strip-near.pdf", content(b"[6.80315 3.96850] 0 d", b"[] 0 d")),
+    "PDF fold with another dash": ("strip-near.pdf", content(b"[6.80315 3.96850]", b"[2.83465 2.83465]")),
+    "PDF cut line too wide": ("strip-near.pdf", content(b"0.99213 w\n", b"1.41732 w\n")),
     "PDF outline open": ("strip-near.pdf", content(b" h\nS", b"\nS")),
     "PDF filled instead of drawn": ("strip-near.pdf", content(b" h\nS", b" h\nf")),
     "PDF one number more": ("strip-near.pdf", content(b" l\nS", b" l\n10 10 m 20 20 l\nS")),
-    "PDF wrong running total": ("strip-near.pdf", content(b"(12) Tj", b"(11) Tj")),
+    "PDF wrong number": ("strip-near.pdf", content(b"(50) Tj", b"(51) Tj")),
     "PDF wrong word": ("strip-near.pdf", content(b"left", b"felt")),
-    "PDF words of another size": ("strip-near.pdf", content(b" 8.00000 Tf", b" 8.01000 Tf")),
+    "PDF words of another size": ("strip-near.pdf", content(b" 7.50000 Tf", b" 7.51000 Tf")),
     "PDF page turned": ("strip-near.pdf", lambda data: data.replace(b"/MediaBox", b"/Rotate 90 /MediaBox")),
     "PDF with another unit": ("strip-near.pdf", lambda data: data.replace(b"/MediaBox", b"/UserUnit 2 /MediaBox")),
     "PDF to be scaled when printed": ("strip-near.pdf", lambda data: data.replace(b"/None", b"/AppD")),
@@ -173,8 +172,8 @@ BYTES: dict[str, tuple[str, Callable[[bytes], bytes]]] = {
     "SVG drawing at 97 %": ("strip-near.svg", svg_points(lambda x: x * 0.97, lambda y: y * 0.97)),
     "SVG y not turned": ("strip-near.svg", svg_points(lambda x: x, lambda y: svg_size()[1] - y)),
     "SVG left and right mirrored": ("strip-near.svg", svg_points(lambda x: svg_size()[0] - x, lambda y: y)),
-    "SVG cut line without dash": ("strip-near.svg", svg(rb' stroke-dasharray="3,1.5"', b"")),
-    "SVG cut line too wide": ("strip-near.svg", svg(rb'(id="cut".*?stroke-width)="0.25"', rb'\1="0.5"')),
+    "SVG fold without dash": ("strip-near.svg", svg(rb' stroke-dasharray="2.4,1.4"', b"")),
+    "SVG cut line too wide": ("strip-near.svg", svg(rb'(id="cut".*?stroke-width)="0.35"', rb'\1="0.5"')),
     "SVG cut line grey": ("strip-near.svg", svg(rb'id="cut" stroke="#000000"', b'id="cut" stroke="#808080"')),
     "SVG cut line renamed": ("strip-near.svg", svg(rb'id="cut"', b'id="fold"')),
     "SVG outline open": ("strip-near.svg", svg(rb' Z"', b'"')),
@@ -286,21 +285,21 @@ def opened(old: Shape) -> Shape:
     return old._replace(closed=False)
 
 
-ON_PAPER, BOTH = ("kit.pdf",), ("kit.pdf", "strip-far.svg")
+ON_PAPER, ALONE_FILE, BOTH = ("kit.pdf",), ("strip-far.svg",), ("kit.pdf", "strip-far.svg")
 DRAWN: dict[str, tuple[tuple[str, ...], Change]] = {
     "one mark 10 micrometres aside": (BOTH, changed(Pen.MARK, aside(0.010))),
     "one mark 2 micrometres aside": (BOTH, changed(Pen.MARK, aside(0.002))),
     "one tenth mark aside": (BOTH, changed(Pen.TEN, aside(-0.010))),
     "one unit line aside": (BOTH, changed(Pen.UNIT, aside(0.010))),
-    "one limit aside": (BOTH, changed(Pen.EDGE, aside(0.010))),
-    "the centre aside": (BOTH, changed(Pen.CENTRE, aside(0.010))),
+    "the fold aside": (BOTH, changed(Pen.FOLD, aside(0.010))),
+    "the centre aside": (BOTH, changed(Pen.CENTRE_SHORT, aside(0.010))),
     "one register hair aside": (BOTH, changed(Pen.REGISTER, aside(0.010))),
     "the cut line aside": (BOTH, changed(Pen.CUT, aside(0.010))),
     "an arrow aside": (BOTH, changed(Pen.SOLID, aside(0.010))),
     "words aside": (BOTH, changed(Pen.TEXT, aside(0.010))),
     "one mark missing": (BOTH, without(Pen.MARK)),
     "one tenth mark missing": (BOTH, without(Pen.TEN)),
-    "a limit missing": (BOTH, without(Pen.EDGE)),
+    "the fold missing": (BOTH, without(Pen.FOLD)),
     "the cut line missing": (BOTH, without(Pen.CUT)),
     "words missing": (BOTH, without(Pen.TEXT)),
     "one mark twice": (BOTH, twice(Pen.MARK)),
@@ -311,27 +310,27 @@ DRAWN: dict[str, tuple[tuple[str, ...], Change]] = {
     "a mark with the pen of the cut line": (BOTH, repenned(Pen.MARK, Pen.CUT)),
     "a mark with the pen of a tenth": (BOTH, repenned(Pen.MARK, Pen.TEN)),
     "a grey mark": (BOTH, repenned(Pen.MARK, Pen.HELP)),
-    "the cut line open": (BOTH, changed(Pen.CUT, opened)),
+    "the cut line open": (ALONE_FILE, changed(Pen.CUT, opened)),
     "a mark shorter": (BOTH, changed(Pen.MARK, shorter)),
     "another order": (BOTH, lambda shapes, _: [*shapes[1:], shapes[0]]),
     "nothing drawn": (BOTH, lambda _, __: []),
     "y not turned": (BOTH, everywhere(lambda p, sheet: Point(p.x, sheet.height - p.y))),
     "left and right mirrored": (BOTH, everywhere(lambda p, sheet: Point(sheet.width - p.x, p.y))),
     "97 % of its size": (BOTH, everywhere(lambda p, _: Point(p.x * 0.97, p.y * 0.97))),
-    "0.01 % wider": (BOTH, everywhere(lambda p, _: Point(p.x * 1.0001, p.y))),
+    "0.01 % larger": (BOTH, everywhere(lambda p, _: Point(p.x * 1.0001, p.y * 1.0001))),
     "inches for mm": (BOTH, everywhere(lambda p, _: Point(p.x / 25.4, p.y / 25.4))),
-    "a wrong running total": (ON_PAPER, says("12", "13")),
+    "a wrong number": (ON_PAPER, says("10", "11")),
     "a wrong word": (BOTH, says("Heron frame", "Heron flame")),
-    "a check bar of 97 mm": (ON_PAPER, changed(Pen.RULE, shorter)),
-    "a check bar missing": (ON_PAPER, without(Pen.RULE)),
-    "no check bars at all": (ON_PAPER, lambda shapes, _: [each for each in shapes if pen_of(each) is not Pen.RULE]),
+    "a check scale aside": (ON_PAPER, changed(Pen.RULE, aside(0.010))),
+    "a check scale missing": (ON_PAPER, without(Pen.RULE)),
+    "no check scales at all": (ON_PAPER, lambda shapes, _: [each for each in shapes if pen_of(each) is not Pen.RULE]),
 }  # fmt: skip
 
 
 def redrawn(wanted: Output, change: Change) -> list[Sheet]:
     """The file's sheets, the first that shows a strip of them changed."""
     sheets = list(wanted.sheets)
-    at = next(k for k, sheet in enumerate(sheets) if marks_on(sheet))
+    at = next(k for k, sheet in enumerate(sheets) if any(shape.pen is Pen.MARK for shape in sheet.shapes))
     one = sheets[at]
     sheets[at] = Sheet(one.name, one.width, one.height, tuple(change(list(one.shapes), one)))
     return sheets
@@ -454,10 +453,6 @@ def _heavy_early(patch: PATCH) -> None:
     patch.setattr(_Draft, "marks", marks)
 
 
-def _bars(*bars: tuple[float, str]) -> Callable[[PATCH], None]:
-    return lambda patch: patch.setattr(furniture, "BARS", bars)
-
-
 def _no_numbers(patch: PATCH) -> None:
     patch.setattr(strip_module, "numbers", lambda *_: [])
 
@@ -486,8 +481,6 @@ BUILDERS: dict[str, Callable[[PATCH], None]] = {
     ),
     "no numbers": _no_numbers,
     "numbers of the next wind": _next_number,
-    "a check bar of 97 mm": _bars((97.0, "100 mm"), (101.6, "4 in")),
-    "a check bar of 4 in missing": _bars((100.0, "100 mm")),
 }
 
 
@@ -505,7 +498,7 @@ def test_a_wrong_builder_rings(name: str, monkeypatch: PATCH) -> None:
 
 
 ON_PAPER_ONLY = ("no numbers", "numbers of the next wind")
-ALONE = [name for name in BUILDERS if name not in ON_PAPER_ONLY and "check bar" not in name]
+ALONE = [name for name in BUILDERS if name not in ON_PAPER_ONLY]
 
 
 @pytest.mark.parametrize("name", ALONE)
