@@ -25,6 +25,7 @@ from templates_gen.verify.printed.strip_marks import matched
 from templates_gen.verify.printed.warp_words import said_of
 
 _TENTH, _CLOSE = 10, 1.5  # a heavy mark stands at every tenth end, where the pitch in mm is not below this
+_LONGER = 0.3  # mm: by so much at least marks of tens, and of units, are longer than the others
 _INK = 0.45  # half of the thick edge's line, so deep lies its middle
 _SMALL = {False: Fraction(10), True: Fraction(127, 10)}  # the scale counts in cm, or in half inches
 
@@ -169,7 +170,7 @@ def _lengths(ends: Sequence[GuideEnd], units: Units, shown: Sequence[_Shown]) ->
                     found.setdefault(("end", _is_in(x, tens)), []).append(deep)
     alike = all(max(each) - min(each) <= LIMIT for each in found.values())
     longer = all(
-        min(found[what, True]) > max(found[what, False]) + 0.5
+        min(found[what, True]) > max(found[what, False]) + _LONGER
         for what in ("end", "unit")
         if (what, True) in found and (what, False) in found
     )
