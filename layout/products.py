@@ -23,7 +23,7 @@ from layout.parts.spacing_guide import spacing_guide
 from layout.parts.strip import strip
 from layout.parts.winding.heading_rows import heading_rows
 from layout.parts.winding.winding import small_winding, winding
-from layout.parts.wrap_gauge import card_alone, winding_alone, wrap_gauge
+from layout.parts.wrap_gauge import card_alone, gauge_card, winding_alone, wrap_gauge
 from layout.plan import Plan
 from layout.values.errors import LayoutError
 from layout.warps.warp import End
@@ -43,9 +43,9 @@ def _nothing(_: Plan) -> str:
 class Product(NamedTuple):
     """One thing to make, of one part or several that belong together.
 
-    `builds` makes each part for paper, and `alone` each at its best. `suits` tells whether a plan asks for it;
-    `absent` says why one that asks for it cannot have it. `forms` are the kinds of
-    files that it has to itself; on paper it is in the kit's one file too, unless it is not `in_kit`.
+    `builds` makes each part for paper, and `alone` each at its best, of `single` where that is less. `suits` tells
+    whether a plan asks for it; `absent` says why one that asks for it cannot have it. `forms` are the kinds of files
+    that it has to itself; on paper it is in the kit's one file too, unless it is not `in_kit`.
     Parts that share their sheets where they can have a `heading`: it gives a part the name of these sheets.
     """
 
@@ -55,10 +55,11 @@ class Product(NamedTuple):
     absent: Callable[[Plan], str] = _nothing
     in_kit: bool = True
     heading: Callable[[Plan, Part], Part] | None = None
+    single: Builds | None = None
 
     def alone(self, plan: Plan, metrics: FontMetrics) -> tuple[Part, ...]:
         """The parts as a file of their own holds them: each at its best."""
-        return tuple(map(_at_its_best, self.builds(plan, metrics)))
+        return tuple(map(_at_its_best, (self.single or self.builds)(plan, metrics)))
 
 
 class _AtAnEnd(Protocol):
@@ -142,9 +143,16 @@ def _wrap_gauge(plan: Plan, metrics: FontMetrics) -> tuple[Build, ...]:
     )
 
 
+def _gauge_card(plan: Plan, metrics: FontMetrics) -> tuple[Build, ...]:
+    """The card without how it is wound."""
+    if regions(plan.kit.paper).roomy:
+        return (lambda _low, _joints: gauge_card(plan, metrics),)
+    return _wrap_gauge(plan, metrics)
+
+
 PRODUCTS: Mapping[str, Product] = {
     "frame-check": Product(_frame_check, forms=("pdf",)),
-    "wrap-gauge": Product(_wrap_gauge),
+    "wrap-gauge": Product(_wrap_gauge, single=_gauge_card),
     "strips": Product(_at(strip, "near", "far"), forms=("pdf",), heading=_strips),
     "strip-near": Product(_at(strip, "near"), in_kit=False),
     "strip-far": Product(_at(strip, "far"), in_kit=False),

@@ -64,6 +64,16 @@ def wrap_gauge(plan: Plan, metrics: FontMetrics, *, low: bool = False) -> Part:
     return _whole(_said_of(plan), _purpose(plan), metrics, pictures=not low)
 
 
+def gauge_card(plan: Plan, metrics: FontMetrics) -> Part:
+    """The card alone, as a file of its own holds it."""
+    return _card_part(_said_of(plan), _purpose(plan), metrics)
+
+
+def gauge_card_of(table: GaugeTable, purpose: str, metrics: FontMetrics) -> Part:
+    """The same with this table, for any kit."""
+    return _card_part(_Said(table, Names(), "", ENGLISH), purpose, metrics)
+
+
 def card_alone(plan: Plan, metrics: FontMetrics, *, low: bool = False) -> Part:
     """The card of a kit on small paper; in its `low` form it takes less room."""
     said = _said_of(plan)
@@ -120,6 +130,10 @@ class _Drawn(NamedTuple):
     shapes: tuple[Shape, ...]
     datum: tuple[Point, Point, Point]
     box: Box
+
+
+def _card_part(said: _Said, purpose: str, metrics: FontMetrics) -> Part:
+    return _part(NAME, said, purpose, _card(wide_form(_HALF), said, metrics, outside=True))
 
 
 def _whole(said: _Said, purpose: str, metrics: FontMetrics, *, pictures: bool = True) -> Part:

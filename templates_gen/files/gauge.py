@@ -20,7 +20,7 @@ from layout.paper.head import Head
 from layout.paper.sheets import sheet_alone
 from layout.paper.steps import place_of
 from layout.parts.gauge_table import any_table
-from layout.parts.wrap_gauge import wrap_gauge_of
+from layout.parts.wrap_gauge import gauge_card_of, wrap_gauge_of
 from layout.values.units import Length, exact_length
 from templates_gen.codes.modules import codes_for
 from templates_gen.disk.exchange import Exchange
@@ -67,7 +67,8 @@ def make_gauge(
 
 def _outputs(asked: GaugeAsked, metrics: FontMetrics) -> Iterator[Output]:
     table = any_table(asked.unit, counted_by(asked.ends))
-    part = wrap_gauge_of(table, ENGLISH.say(Gauge.ANY, window=table.over), metrics)
+    purpose = ENGLISH.say(Gauge.ANY, window=table.over)
+    part, card = (make(table, purpose, metrics) for make in (wrap_gauge_of, gauge_card_of))
     head = Head(place_of(part.name).tile, part.title, part.purpose, "", "", "")
     paper = Paper(named_size("common"))
     (modules,) = codes_for(_about(asked, _PAPER), paper, 1)
@@ -75,8 +76,8 @@ def _outputs(asked: GaugeAsked, metrics: FontMetrics) -> Iterator[Output]:
     if printed is None:
         raise AssertionError(part.name)  # the card is made for any sheet
     yield _output(asked, _PAPER, printed.sheet, printed.pieces, on_paper=True)
-    laid = (Piece(part, stacked([part])[0]),)
-    yield _output(asked, _ALONE, outlined(sheet_of(part.name, [part])), laid, on_paper=False)
+    laid = (Piece(card, stacked([card])[0]),)
+    yield _output(asked, _ALONE, outlined(sheet_of(card.name, [card])), laid, on_paper=False)
 
 
 def _output(asked: GaugeAsked, file: str, sheet: Sheet, laid: tuple[Piece, ...], *, on_paper: bool) -> Output:

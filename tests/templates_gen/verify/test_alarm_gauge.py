@@ -88,13 +88,15 @@ def drawn(change: Change) -> Callable[[pytest.MonkeyPatch], None]:
     """A builder whose shapes come out changed."""
 
     def apply(patch: pytest.MonkeyPatch) -> None:
-        right = products.wrap_gauge
+        for name in ("wrap_gauge", "gauge_card"):
+            patch.setattr(products, name, changed(getattr(products, name)))
 
-        def wrong(of: Plan, metrics: object, *, low: bool = False) -> Part:
-            part = right(of, metrics, low=low)  # type: ignore[arg-type]
+    def changed(right: Callable[..., Part]) -> Callable[..., Part]:
+        def wrong(*of: object, **how: bool) -> Part:
+            part = right(*of, **how)
             return replace(part, shapes=tuple(change(list(part.shapes))))
 
-        patch.setattr(products, "wrap_gauge", wrong)
+        return wrong
 
     return apply
 
