@@ -20,7 +20,7 @@ from layout.parts.frame_check import bare_check, frame_check
 from layout.parts.grid import drawing_of
 from layout.parts.grid_size import left_out
 from layout.parts.spacing_guide import spacing_guide
-from layout.parts.strip import strip
+from layout.parts.strip import strip, work_of
 from layout.parts.winding.heading_rows import heading_rows
 from layout.parts.winding.winding import small_winding, winding
 from layout.parts.wrap_gauge import card_alone, gauge_card, winding_alone, wrap_gauge
@@ -94,9 +94,6 @@ def _at_its_best(build: Build | Paned) -> Part:
         return build(True, ())
 
 
-_WORK = {"notched ends": "notching", "pegged ends": "drilling", "nails": "nailing"}
-
-
 def _guides(_: Plan, part: Part) -> Part:
     """Both guides on one sheet, which says the same of each."""
     return replace(part, name="spacing-guide")
@@ -104,7 +101,7 @@ def _guides(_: Plan, part: Part) -> Part:
 
 def _strips(plan: Plan, part: Part) -> Part:
     """Both strips on one sheet, named by what is done with them."""
-    both = named("strips", _WORK.get(plan.kit.frame.ends.name, "marking"))
+    both = named("strips", work_of(plan))
     return replace(part, name="strips", title=plan.words.say(both.name)) if both else part
 
 

@@ -72,16 +72,17 @@ END_KEYS.add(
 
 # The table of inputs is made of the keys of all kinds when it is first imported; all else follows.
 
+from layout.drawing.metrics import FontMetrics  # noqa: E402
 from layout.drawing.pens import Pen  # noqa: E402
-from layout.drawing.shapes import Curve, Placing, Point, Shape, circle, line  # noqa: E402
+from layout.drawing.shapes import Point, Shape, circle, line  # noqa: E402
+from layout.drawing.sheet import Block  # noqa: E402
 from layout.drawing.symbols import block  # noqa: E402
 from layout.frames.frame import Frame  # noqa: E402
 from layout.kit.kit import Kit, Weaving, kit_values, read_kit  # noqa: E402
-from layout.messages.english import ENGLISH  # noqa: E402
-from layout.messages.roles import Count, Gauge, Strip, Winding  # noqa: E402
-from layout.parts.strips.bands import AIR, NUMBERS, WORDS_FROM, Bands  # noqa: E402
-from layout.parts.strips.strip_kind import StripKind  # noqa: E402
-from layout.parts.strips.strips import STRIPS  # noqa: E402
+from layout.messages.roles import Count, Gauge, SheetName, Template, Winding  # noqa: E402
+from layout.parts.template.kinds import TEMPLATES  # noqa: E402
+from layout.parts.template.levels import Levels, Opening, rows  # noqa: E402
+from layout.parts.template.template_kind import Numbered, TemplateKind  # noqa: E402
 from layout.parts.winding.kinds.picture_kind import BOARD, PictureKind, Section, wood  # noqa: E402
 from layout.parts.winding.kinds.pictures import PICTURES  # noqa: E402
 from layout.parts.winding.shown_passes import ShownPass  # noqa: E402
@@ -98,10 +99,10 @@ from templates_gen.files.outputs import Outputs  # noqa: E402
 from templates_gen.files.proof import findings, read, write  # noqa: E402
 from templates_gen.inputs import stock_file  # noqa: E402
 from templates_gen.lettering import fonts  # noqa: E402
+from templates_gen.messages.roles.proof_printed import Mark  # noqa: E402
 from templates_gen.screen.report import plan_table  # noqa: E402
-from templates_gen.verify.found_parts import FoundPart  # noqa: E402
-from templates_gen.verify.kinds.opening import Opening, circles  # noqa: E402
-from templates_gen.verify.kinds.truth import Form, Marks, Truth, board_inertia  # noqa: E402
+from templates_gen.verify.kinds.opening import Opening as Seen  # noqa: E402
+from templates_gen.verify.kinds.truth import Asked, Form, Marks, Says, Sheets, Truth, board_inertia  # noqa: E402
 from templates_gen.verify.kinds.truths import TRUTHS  # noqa: E402
 from templates_gen.verify.whole import lacking  # noqa: E402
 
@@ -127,36 +128,33 @@ class PinnedWay(Way[PinnedEnd]):
         return computed(2 * one, "Up and down between pins."), computed(warp.ends * one, "Every end.")
 
 
-class PinnedStrip(StripKind[PinnedEnd]):
+class PinnedTemplate(TemplateKind[PinnedEnd]):
     """On the face, from the outer edge past the pins."""
 
-    def low(self, ends: PinnedEnd, row: float) -> Bands:
-        """From just outside the pins."""
-        return _bands(ends, row, float(ends.pin_distance.mm) - 2.6)
+    work = "marking"
+    reading = (Template.A_PEG, Template.NUMBER_PEG, Template.DOTS)
+    cautions = (Template.CAUTION_DRILL,)
 
-    def full(self, ends: PinnedEnd, row: float) -> Bands:
-        """From the outer edge."""
-        return _bands(ends, row, 0.0)
+    def first(self, end: End) -> int:
+        """Near pins count from 0."""
+        return 0 if end == "near" else 1
 
-    def way(self, plan: Plan) -> Strip:
-        """Round pins."""
-        return Strip.WAY_PEGS
+    def levels(self, ends: PinnedEnd, *, low: bool) -> Levels:
+        """From the outer edge, or from just outside the pins."""
+        return rows((float(ends.pin_distance.mm),), PIN, from_edge=not low)
 
-    def use(self, ends: PinnedEnd, plan: Plan, *, low: bool, flush: bool) -> list[str]:
-        """Drill by it."""
-        return [ENGLISH.say(Strip.DRILL)]
-
-    def outlines(self, ends: PinnedEnd, plan: Plan, end: End, up: int) -> list[Curve]:
+    def openings(self, ends: PinnedEnd, marks: Numbered, plan: Plan, *, low: bool) -> Iterator[Opening]:
         """A hole for every pin."""
-        y = up * float(ends.pin_distance.mm)
-        return [circle(Point(float(x), y), PIN, Pen.REGISTER) for x in plan.warp.marks(end)]
+        for number, x in marks:
+            yield Opening(number, x, float(ends.pin_distance.mm), 2 * PIN, 2 * PIN, is_round=True)
 
+    def steps(self, ends: PinnedEnd, plan: Plan, *, low: bool) -> Iterator[str]:
+        """Drill by it."""
+        yield plan.words.say(Template.STEP_PRICK)
 
-def _bands(ends: PinnedEnd, row: float, back: float) -> Bands:
-    at = float(ends.pin_distance.mm)
-    marks, top = (at - 1.8, at + 1.8), at + 1.8 + NUMBERS
-    room = (top - WORDS_FROM, top - WORDS_FROM)
-    return Bands(marks, (marks[1], top), ((at, Pen.REGISTER),), top, back, room, row + AIR)
+    def pictures(self, ends: PinnedEnd, plan: Plan, metrics: FontMetrics, *, low: bool) -> Iterator[Block]:
+        """None."""
+        return iter(())
 
 
 class PinnedPicture(PictureKind):
@@ -200,7 +198,7 @@ class PinnedTruth(Truth[PinnedEnd]):
     sett = (Count.SETT_INCH_PEGS, Count.SETT_CM_PEGS)
     legend = (Winding.ON_FACE, Winding.KNOT)
     first_near = 0
-    opening = "hole"
+    opening = Mark.HOLE
     full_is_flush = True
 
     def follow(self, ends: PinnedEnd, kit: Kit, middles: list[Fraction], pitch: Fraction) -> Marks:
@@ -216,27 +214,25 @@ class PinnedTruth(Truth[PinnedEnd]):
 
     def lines(self, ends: PinnedEnd, form: str) -> list[tuple[float, Pen]]:
         """The row."""
-        return [(float(ends.pin_distance.mm), Pen.REGISTER)]
+        return [(float(ends.pin_distance.mm), Pen.HELP)]
 
-    def rows(self, ends: PinnedEnd) -> tuple[float, float]:
-        """The row."""
-        return (float(ends.pin_distance.mm),) * 2
+    def sheets(self, ends: PinnedEnd) -> Sheets:
+        """Strips that mark."""
+        names = SheetName.NAME_STRIPS, SheetName.NAME_STRIP_NEAR, SheetName.NAME_STRIP_FAR
+        return Sheets(*names, Template.PURPOSE_HELD)
 
-    def way(self, ends: PinnedEnd, kit: Kit, sett: Fraction) -> Strip:
-        """Round pins."""
-        return Strip.WAY_PEGS
-
-    def use(self, ends: PinnedEnd, kit: Kit, sett: Fraction, form: Form) -> Iterator[str]:
+    def says(self, ends: PinnedEnd, asked: Asked) -> Says:
         """Drill by it."""
-        yield ENGLISH.say(Strip.DRILL)
+        say = asked.words.say
+        steps = [say(Template.STEP_CUT), say(Template.STEP_PRICK)]
+        beside = [say(Template.READING), say(Template.A_PEG)]
+        counts = {"near": asked.ends // 2, "far": (asked.ends + 1) // 2}
+        beside.append(say(Template.NUMBER_PEG, **counts))
+        return Says(steps, beside, [say(Template.CAUTION_DRILL)], [])
 
-    def wanted(self, ends: PinnedEnd, marks: Sequence[Fraction], to_weaving: int) -> list[Opening]:
+    def filled(self, ends: PinnedEnd, marks: Sequence[Fraction], to_weaving: int, form: Form) -> list[Seen]:
         """A hole for every pin, 1 mm across."""
-        return [Opening(float(x), to_weaving * float(ends.pin_distance.mm), 1.0, 1.0) for x in marks]
-
-    def find(self, ends: PinnedEnd, seen: FoundPart) -> Iterator[Opening]:
-        """Circles."""
-        return circles(seen)
+        return [Seen(float(x), to_weaving * float(ends.pin_distance.mm), 1.0, 1.0, True) for x in marks]
 
     def together(self, ends: PinnedEnd, kit: Kit, inside: float) -> float:
         """From the pins on."""
@@ -252,7 +248,7 @@ class PinnedTruth(Truth[PinnedEnd]):
 
 
 WAYS.add(PinnedEnd.name, PinnedWay())
-STRIPS.add(PinnedEnd.name, PinnedStrip())
+TEMPLATES.add(PinnedEnd.name, PinnedTemplate())
 PICTURES.add(PinnedEnd.name, PinnedPicture())
 TRUTHS.add(PinnedEnd.name, PinnedTruth())
 
@@ -299,8 +295,8 @@ def main() -> None:
     except FieldErrors as error:
         refused = str(error)
 
-    right = PinnedStrip.outlines
-    PinnedStrip.outlines = lambda *how: Placing(0, 0.01, 0).shapes(right(*how))  # type: ignore
+    right = PinnedTemplate.openings
+    PinnedTemplate.openings = lambda *how, **low: [o._replace(x=o.x + 0.01) for o in right(*how, **low)]  # type: ignore
     wrong = found_in(planned, "strip-near.svg", Outputs(planned, metrics))
     again = read_kit(kit_values(kit), metrics) == kit
     said = {"problems": problems, "lost": lost, "refused": refused, "wrong": wrong, "again": again}

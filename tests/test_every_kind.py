@@ -11,7 +11,8 @@ from ink import meetings
 from kits import KINDS, font_metrics, kit_of, parts_of, sheets_of
 from test_look import GAP, LEAST, drawn, outside
 
-from layout.drawing.shapes import Text
+from layout.drawing.pens import Pen
+from layout.drawing.shapes import Curve, Text
 from layout.frames.kinds.notched_ends import NotchedEnd
 from layout.kit.inputs import BY_KEY
 from layout.plan import plan
@@ -110,7 +111,8 @@ def test_a_large_peg_stands_whole_in_tiles() -> None:
     for printed in sheets_of(planned):
         for part in (part for part, _ in printed.pieces if part.name.startswith("strip-")):
             for shape in part.shapes:
-                if not isinstance(shape, Text) and hasattr(shape, "closed") and shape.closed and len(shape.steps) == 8:
+                if isinstance(shape, Curve) and shape.pen is Pen.HOLE:
+                    assert shape.closed
                     xs = [point.x for point in shape.points()]
                     assert math.isclose(max(xs) - min(xs), 25, abs_tol=1e-6)
                     circles.add((part.name, round((max(xs) + min(xs)) / 2, 3)))

@@ -16,7 +16,7 @@ from layout.frames.kinds.by_kind import ByKind, MissingPieceError
 from layout.kit.inputs import BY_KEY
 from layout.kit.kinds.all_keys import END_KEYS
 from layout.parts.marking.kinds import MARKING
-from layout.parts.strips.strips import STRIPS
+from layout.parts.template.kinds import TEMPLATES
 from layout.parts.winding.kinds.pictures import PICTURES
 from layout.warps.ways import WAYS
 from templates_gen.verify.kinds.truths import TRUTHS
@@ -81,7 +81,7 @@ def test_every_kind_has_every_piece(table: ByKind[Any]) -> None:
 
 def test_every_kind_has_a_strip_or_a_template() -> None:
     """One of the two."""
-    assert [*MARKING, *STRIPS] == list(BY_KEY["frame.ends"].choices)
+    assert [*MARKING, *TEMPLATES] == list(BY_KEY["frame.ends"].choices)
 
 
 def test_a_missing_piece_is_named() -> None:

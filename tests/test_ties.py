@@ -8,7 +8,7 @@ from hypothesis import strategies as st
 from layout.cutting.parts.comb_body import LIMIT_MARK, marks
 from layout.drawing.shapes import Point
 from templates_gen.verify.kinds.opening import Opening
-from templates_gen.verify.printed.openings import _belongs
+from templates_gen.verify.printed.openings import belongs
 from templates_gen.writers.cutting.checks import repeated
 
 _STEPS = st.integers(-4_000_000, 4_000_000)
@@ -39,7 +39,7 @@ def test_a_hole_at_the_edge_of_a_piece_is_where_it_is_drawn(edge: float, one: fl
     """A hole that touches the edge is asked for on the piece on which it stands, and on no other."""
     hole = Opening(edge - 1.0 + one, 0.0, 2.0, 2.0)
     box = (edge - 50.0, -10.0, edge + other, 10.0)
-    assert _belongs(hole, box, [hole])
-    assert not _belongs(hole, box, [])
-    assert _belongs(hole._replace(x=edge - 2.0), box, [])
-    assert not _belongs(hole._replace(x=edge), box, [hole._replace(x=edge)])
+    assert belongs(hole, box, [hole])
+    assert not belongs(hole, box, [])
+    assert belongs(hole._replace(x=edge - 2.0), box, [])
+    assert not belongs(hole._replace(x=edge), box, [hole._replace(x=edge)])

@@ -14,15 +14,12 @@ import layout.estimate.headings as headings_module
 import layout.estimate.room_left as room_left_module
 import layout.parts.guide_sheet as guide_sheet_module
 import layout.parts.guide_words as guide_words_module
-import layout.parts.strip as strip_module
-import layout.parts.strips.pegged as holes_module
 import layout.plan as plan_module
 import layout.warps.nailed as nailed_module
 import layout.warps.pegged as pegged_module
 import layout.warps.warping as warping_module
 from layout.drawing.shapes import Placing
 from layout.sett.marking_units import SINGLY
-from layout.warps.warp import Warp
 
 ROUND: Mapping[str, object] = {"weaving.slant": "face straight"}
 HELD = NOTCHED | {"frame.notch_density": "5 per cm"}
@@ -52,23 +49,6 @@ def fan_of_a_thread(thick: Fraction) -> Spoil:
 
 
 PRINTED: Mapping[str, Wrong] = {
-    # marks
-    "a total one too high": Wrong(
-        NOTCHED,
-        "strip-near.pdf",
-        returns(Warp, "unit_lines", lambda lines: [(at, total + 1) for at, total in lines]),
-    ),
-    "a notch aside": Wrong(NOTCHED, "strip-near.pdf", returns(strip_module, "outlines", aside)),
-    "a tick at a notch that is used": Wrong(HELD, "strip-near.pdf", returns(strip_module, "outlines", aside)),
-    "rows of pegs exchanged": Wrong(
-        PEGGED, "strip-near.pdf", returns(pegged_module, "in_outer_row", lambda outer: not outer)
-    ),
-    "rows of pegs as far apart as from the edge": Wrong(
-        PEGGED,
-        "strip-far.svg",
-        value(holes_module, "peg_depth", lambda ends, k: ends.edge_distance.mm * (1 if k % 2 else 2)),
-    ),
-    "pegs of one row": Wrong(PEGGED, "strip-near.pdf", returns(holes_module, "peg_depth", lambda _: Fraction(22))),
     # the fan
     "the thread left out between pegs": Wrong(TIED, "spacing-guide.pdf", fan_of_a_thread(Fraction(0))),
     "the thread taken twice between pegs": Wrong(TIED, "spacing-guide.pdf", fan_of_a_thread(Fraction(4, 5))),

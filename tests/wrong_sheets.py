@@ -31,7 +31,7 @@ from layout.drawing.shapes import Point, Text
 from layout.drawing.sheet import Part
 from layout.messages.catalogue import Catalogue, Role
 from layout.messages.english import ENGLISH
-from layout.messages.roles import Beam, Gauge, Grid, Guide, Strip
+from layout.messages.roles import Beam, Gauge, Grid, Guide, Marking
 
 GUIDE, CHECK, GAUGE, GRID = "spacing-guide.pdf", "frame-check.pdf", "wrap-gauge.pdf", "weaving-grid.pdf"
 TOP = {"weaving.near_end": "top", "weaving.first_pass": "back"}
@@ -117,7 +117,7 @@ def without_last(part: Part) -> Part:
 
 def sides_exchanged(phrases: Any) -> Any:
     """Left at the right, and right at the left."""
-    words = {ENGLISH.say(Strip.LEFT): "right", ENGLISH.say(Strip.RIGHT): "left"}
+    words = {ENGLISH.say(Marking.LEFT): "right", ENGLISH.say(Marking.RIGHT): "left"}
     return [phrase._replace(stand=words.get(phrase.words, phrase.stand)) for phrase in phrases]
 
 

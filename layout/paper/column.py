@@ -51,7 +51,8 @@ def column(part: Part, left: float, right: float, top: float, floor: float, metr
     free = top - floor - (foot.high + _LEAST if foot else 0.0)
     kept, rest = _fitting([_block(block, width, metrics) for block in part.blocks], said, free)
     sections = [*said, *kept]
-    gap = _white(sections, free) if part.narrow else _USUAL
+    white = _white(sections, free)
+    gap = white if part.narrow else min(white, _USUAL)
     shapes: list[Shape] = []
     y = top
     for section in sections:

@@ -29,6 +29,8 @@ _OFF, _ARM, _SMALL_ARM, _THIRD = 5.0, 4.0, 1.0, 9.5
 _WHOLE = 8.0  # and further, at most so far, where a number would be cut from its mark
 _LABEL_AT, _BESIDE, _TOGETHER = 8.0, 1.4, 6.0
 
+_WHOLE_OR_NOT = (Pen.HELP, Pen.HOLE, Pen.UNIT)
+
 Build = Callable[[bool, Sequence[float]], Part]
 """Makes a part: in its low form or not, with words clear of these joints."""
 
@@ -124,13 +126,28 @@ def _within(shapes: Sequence[Shape], begin: float, stop: float, metrics: FontMet
             spans = [_span(each, metrics) for each in sign]
             kept += sign if all(begin <= first and last <= stop for first, last in spans) else []
             sign = []
-        if isinstance(shape, Region) and shape.pen is Pen.TINT:
+        if shape is not None and _is_whole_or_not(shape, stop - begin):
+            low, high = _span(shape, metrics)
+            kept += [shape] if begin <= low and high <= stop else []
+        elif isinstance(shape, Region) and shape.pen is Pen.TINT:
             kept += _cut_off(shape, begin, stop)
         elif isinstance(shape, Curve) and shape.pen is not Pen.OUTLINE:
             kept += clipped(shape, begin, stop)
         elif shape is not None:
             sign.append(shape)
     return kept
+
+
+def _is_whole_or_not(shape: Shape, long: float) -> bool:
+    """Whether `shape` is a notch, a hole or a dot, which no joint cuts: what is drawn all along a part is longer."""
+    if isinstance(shape, Region):
+        return shape.pen is Pen.TINT and _length(shape.contours[0]) < long
+    return isinstance(shape, Curve) and shape.closed and shape.pen in _WHOLE_OR_NOT
+
+
+def _length(path: Curve) -> float:
+    low, high = _ends(path)
+    return high - low
 
 
 def _goes_on(sign: Sequence[Shape], shape: Shape, metrics: FontMetrics) -> bool:

@@ -7,8 +7,6 @@ from layout.messages.roles import Count, Sheet
 
 MESSAGES: dict[Role, str | Plural] = {
     Sheet.NUMBER: "Sheet {number} of {total}",
-    Sheet.FOR_BOTTOM: "For the bottom of the frame as it stands before you.",
-    Sheet.FOR_TOP: "For the top of the frame as it stands before you.",
     Sheet.PIECE: "piece {number} of {total}",
     Sheet.LOW_FORM: "Low form: {why}.",
     Sheet.TOO_TALL: "Low form: the full one is too tall to lie on this sheet in one piece.",

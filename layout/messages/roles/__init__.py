@@ -10,13 +10,14 @@ from layout.messages.roles.help import KitHelp, StockHelp
 from layout.messages.roles.job import Colour, JobSheet
 from layout.messages.roles.kit import Cross, Table, WindingNeed
 from layout.messages.roles.marking import Marking
-from layout.messages.roles.printed import Count, Guide, Sheet, Strip
+from layout.messages.roles.printed import Count, Guide, Sheet
 from layout.messages.roles.questions import Question
 from layout.messages.roles.refusals import Refusal
 from layout.messages.roles.sett import Counted, NotchNote, SettNeed, SettNote, WrapWords
 from layout.messages.roles.sheets import Scale, SheetName, Titles
 from layout.messages.roles.start import KitNumber, Start
 from layout.messages.roles.stock import Caliper, SheetNeed, StockNeed
+from layout.messages.roles.templates import Template
 from layout.messages.roles.values import Entry, Known, SettUnit, Unit, Value
 from layout.messages.roles.warps import Spacing, WarpNeed, WarpNote
 from layout.messages.roles.winding import Shed, Winding, WindStep
@@ -85,8 +86,8 @@ __all__ = [
     "Stated",
     "StockHelp",
     "StockNeed",
-    "Strip",
     "Table",
+    "Template",
     "Thickness",
     "ThicknessKind",
     "Titles",

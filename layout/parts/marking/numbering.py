@@ -41,13 +41,18 @@ def step_of(last: int, pitch: float) -> int:
     return next((step for step in steps if step * pitch >= room and last <= _MOST * step), 10000)
 
 
-def numbers(marks: Sequence[float], first: int, ends: Span, metrics: FontMetrics) -> list[Number]:
-    """The numbers of `marks`, which count from `first`, on paper between both `ends`; 1 where it has room too."""
-    last = first + len(marks) - 1
-    pitch = abs(marks[1] - marks[0]) if len(marks) > 1 else ends[1] - ends[0]
+def said_of(every: Sequence[int], pitch: float) -> list[int]:
+    """Which of `every` number in a row stands on the paper, where the marks are a `pitch` apart."""
+    first, last = every[0], every[-1]
     step = step_of(last, pitch)
     next_to_one = pitch if first == 0 else (step - 1) * pitch
-    said = [n for n in range(first, last + 1) if n % step == 0 or (n == 1 and next_to_one >= _ALONE)]
+    return [n for n in every if n % step == 0 or (n == 1 and next_to_one >= _ALONE)]
+
+
+def numbers(marks: Sequence[float], first: int, ends: Span, metrics: FontMetrics) -> list[Number]:
+    """The numbers of `marks`, which count from `first`, on paper between both `ends`; 1 where it has room too."""
+    pitch = abs(marks[1] - marks[0]) if len(marks) > 1 else ends[1] - ends[0]
+    said = said_of(range(first, first + len(marks)), pitch)
     return [_beside(n, marks[n - first], ends[1], metrics) for n in said]
 
 

@@ -128,8 +128,8 @@ class _Draft(Ruler):
     def ticks(self) -> Iterator[Curve]:
         """The small scale along the free edge, from the limit where winding begins to the other one."""
         warp, free = self.plan.warp, self.levels.free
-        long = _multiples(warp.sett.unit.mm, warp.width)
-        for distance in sorted(long | _multiples(small_unit(self.plan), warp.width)):
+        long = multiples(warp.sett.unit.mm, warp.width)
+        for distance in sorted(long | multiples(small_unit(self.plan), warp.width)):
             x = float(warp.toward * (distance - warp.width / 2))
             yield self.upright(x, free + (_LONG_TICK if distance in long else _TICK), free, Pen.UNIT)
 
@@ -151,5 +151,6 @@ class _Draft(Ruler):
         return shapes
 
 
-def _multiples(unit: Fraction, width: Fraction) -> set[Fraction]:
+def multiples(unit: Fraction, width: Fraction) -> set[Fraction]:
+    """Every multiple of a unit from 0 to the width."""
     return {unit * k for k in range(width // unit + 1)}

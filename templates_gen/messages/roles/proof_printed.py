@@ -23,23 +23,16 @@ class Strips(Role):
     """Marks of strips and guides."""
 
     TOO_SHORT = "proof_printed.strips.too_short"
-    NO_TOTAL = "proof_printed.strips.no_total"
     UPRIGHT = "proof_printed.strips.upright"
     COUNT = "proof_printed.strips.count"
     OFF = "proof_printed.strips.off"
-    TOTAL = "proof_printed.strips.total"
-    TOTAL_STRAY = "proof_printed.strips.total_stray"
     LINES = "proof_printed.strips.lines"
     LINE_OFF = "proof_printed.strips.line_off"
     PAPER = "proof_printed.strips.paper"
     PAPER_ROUND = "proof_printed.strips.paper_round"
-    NOT_CROSSING = "proof_printed.strips.not_crossing"
-    UNIT_AWAY = "proof_printed.strips.unit_away"
     LOST = "proof_printed.strips.lost"
     OUTLINES = "proof_printed.strips.outlines"
     OUTLINE_OFF = "proof_printed.strips.outline_off"
-    ARROWS = "proof_printed.strips.arrows"
-    GLUING = "proof_printed.strips.gluing"
 
 
 class Wraps(Role):
@@ -54,6 +47,19 @@ class Wraps(Role):
     ARROW = "proof_printed.wraps.arrow"
     WAY = "proof_printed.wraps.way"
     NAME = "proof_printed.wraps.name"
+
+
+class Openings(Role):
+    """Templates for notches, pegs and nails."""
+
+    CROSS = "proof_printed.openings.cross"
+    PAPER = "proof_printed.openings.paper"
+    DOTS = "proof_printed.openings.dots"
+    ARROW = "proof_printed.openings.arrow"
+    COVERED = "proof_printed.openings.covered"
+    ASTRAY = "proof_printed.openings.astray"
+    NUMBERS = "proof_printed.openings.numbers"
+    NAME = "proof_printed.openings.name"
 
 
 class Spacing(Role):

@@ -8,13 +8,13 @@ from fractions import Fraction
 from layout.drawing.pens import Pen
 from layout.frames.kinds.nails import NailEnd
 from layout.kit.kit import Kit
-from layout.messages.english import ENGLISH
-from layout.messages.roles import Count, Gauge, Strip, Winding
+from layout.messages.roles import Count, Gauge, SheetName, Template, Winding
 from layout.values.units import say_length
 from templates_gen.messages.roles.proof_printed import Mark
-from templates_gen.verify.found_parts import FoundPart
-from templates_gen.verify.kinds.opening import Opening, circles
-from templates_gen.verify.kinds.truth import Course, Form, Marks, Truth, board_inertia
+from templates_gen.verify.finding import Finding
+from templates_gen.verify.kinds.opening import Opening
+from templates_gen.verify.kinds.pins import far_pins, lay_of_holes, paper_of_holes, path_of_pins
+from templates_gen.verify.kinds.truth import Asked, Course, Form, Marks, Says, Sheets, Truth, board_inertia
 from templates_gen.verify.printed.pegs import end_thickness, touching
 
 
@@ -26,7 +26,6 @@ class NailEnds(Truth[NailEnd]):
     sett = (Count.SETT_INCH_NAILS, Count.SETT_CM_NAILS)
     legend = (Winding.ON_FACE, Winding.KNOT)
     first_near = 0
-    titles = (Strip.NAILING_NEAR, Strip.NAILING_FAR)
     opening = Mark.NAIL
     full_is_flush = True
 
@@ -46,35 +45,38 @@ class NailEnds(Truth[NailEnd]):
 
     def lines(self, ends: NailEnd, form: str) -> list[tuple[float, Pen]]:
         """The row."""
-        return [(float(ends.edge_distance.mm), Pen.REGISTER)]
+        return [(float(ends.edge_distance.mm), Pen.HELP)]
 
-    def rows(self, ends: NailEnd) -> tuple[float, float]:
-        """All in one row."""
-        return (float(ends.edge_distance.mm),) * 2
+    def paper(self, ends: NailEnd, form: str, low: float, high: float) -> Iterator[Finding]:
+        """From the outer edge of the board, or from so far beyond the row that every cross is whole."""
+        yield from paper_of_holes(float(ends.edge_distance.mm), float(ends.nail_diameter.mm), form, low)
 
-    def way(self, ends: NailEnd, kit: Kit, sett: Fraction) -> Strip:
-        """Round nails."""
-        return Strip.WAY_NAILS
+    def sheets(self, ends: NailEnd) -> Sheets:
+        """Templates to nail by."""
+        names = SheetName.NAME_NAILS, SheetName.NAME_NAILS_NEAR, SheetName.NAME_NAILS_FAR
+        return Sheets(*names, SheetName.PURPOSE_NAILS)
 
-    def use(self, ends: NailEnd, kit: Kit, sett: Fraction, form: Form) -> Iterator[str]:
+    def says(self, ends: NailEnd, asked: Asked) -> Says:
         """How to lay it and to nail."""
-        if form == "full":
-            yield ENGLISH.say(Strip.FLUSH)
-        else:
-            yield ENGLISH.say(Strip.ROW_FROM_EDGE, row=say_length(ends.edge_distance))
-        yield ENGLISH.say(Strip.NAIL_SIZE, nail=say_length(ends.nail_diameter))
+        say, count, nail = asked.words.say, asked.ends, say_length(ends.nail_diameter, asked.words)
+        lay = lay_of_holes(asked, ends.edge_distance, float(ends.nail_diameter.mm))
         if ends.nail_length:
-            yield ENGLISH.say(Strip.NAIL_OUT, out=say_length(ends.nail_length))
-        yield ENGLISH.say(Strip.NAIL)
+            drive = say(Template.STEP_NAIL_OUT, nail=nail, out=say_length(ends.nail_length, asked.words))
+        else:
+            drive = say(Template.STEP_NAIL, nail=nail)
+        counts = {"near": count // 2, "far": (count + 1) // 2}
+        beside = [
+            *map(say, (Template.ROUND_NAILS, Template.TWO_TO_A_NAIL, Template.A_NAIL)),
+            say(Template.NUMBER_NAIL, **counts),
+            *path_of_pins(asked.words),
+        ]
+        cautions = [say(Template.CAUTION_NAIL), say(Template.CAUTION_COVER)]
+        return Says([say(Template.STEP_CUT), lay, say(Template.STEP_PRICK), drive], beside, cautions, far_pins(asked))
 
-    def wanted(self, ends: NailEnd, marks: Sequence[Fraction], to_weaving: int) -> list[Opening]:
+    def filled(self, ends: NailEnd, marks: Sequence[Fraction], to_weaving: int, form: Form) -> list[Opening]:
         """A circle as wide as a nail at every mark."""
         y, wide = to_weaving * float(ends.edge_distance.mm), float(ends.nail_diameter.mm)
-        return [Opening(float(x), y, wide, wide) for x in marks]
-
-    def find(self, ends: NailEnd, seen: FoundPart) -> Iterator[Opening]:
-        """Circles."""
-        return circles(seen)
+        return [Opening(float(x), y, wide, wide, True) for x in marks]
 
     def together(self, ends: NailEnd, kit: Kit, inside: float) -> float:
         """All ends lie on the face from the nails on."""

@@ -8,21 +8,25 @@ from fractions import Fraction
 from layout.drawing.pens import Pen
 from layout.frames.kinds.notched_ends import NotchedEnd
 from layout.kit.kit import Kit
-from layout.messages.english import ENGLISH
-from layout.messages.roles import Count, Gauge, Strip, Winding
+from layout.messages.roles import Count, Gauge, Marking, SheetName, Template, Winding
 from layout.values.units import say_length
 from templates_gen.messages.roles.proof_printed import Strips
 from templates_gen.verify import LIMIT
 from templates_gen.verify.finding import Finding, finding
-from templates_gen.verify.found_parts import FoundPart
-from templates_gen.verify.kinds.opening import Opening, square_cuts, ticks
-from templates_gen.verify.kinds.truth import Form, Marks, Truth, board_inertia
+from templates_gen.verify.kinds.opening import Opening
+from templates_gen.verify.kinds.truth import Asked, Form, Marks, Says, Sheets, Truth, board_inertia
 
-_HELD = {
-    Strip.WAY_EVERY_SECOND: (Strip.HELD_EVERY_SECOND, Strip.EMPTY),
-    Strip.WAY_EVERY: (Strip.HELD_EVERY,),
-    Strip.WAY_TWO: (Strip.HELD_TWO,),
-}
+_HELD = {1: Template.STEP_EVERY_SECOND, 2: Template.STEP_EVERY, 4: Template.STEP_TWO}
+"""By how many ends lie in two notches of a bar that has them."""
+
+_EDGE_PART, _SHORT, _BOX = 12.0, 2.0, 2.5
+"""How far a template goes over the edge at most, how much its notches end before that, and how high the boxes are that
+stand on notches which are there; mm."""
+
+
+def skips_notches(ends: NotchedEnd, sett: Fraction) -> bool:
+    """Whether every second notch of a bar that has them stays empty at `sett` ends per mm."""
+    return ends.density is not None and 2 * sett == ends.density.per_mm
 
 
 class NotchedEnds(Truth[NotchedEnd]):
@@ -58,56 +62,72 @@ class NotchedEnds(Truth[NotchedEnd]):
         return [(near[k // 2], far[(k + 1) // 2]) for k in range(count)]
 
     def lines(self, ends: NotchedEnd, form: str) -> list[tuple[float, Pen]]:
-        """The edge."""
+        """The edge, or the ground of notches that are there."""
         if ends.density:
             return [(0.0, Pen.REGISTER)]
         return [(0.0, Pen.FOLD)] if form == "full" else []
 
     def paper(self, ends: NotchedEnd, form: str, low: float, high: float) -> Iterator[Finding]:
-        """To the back of the board, or to its edge."""
-        flap = -float(ends.thickness.mm) if form == "full" else 0.0
+        """Over the edge of the board, or to it."""
+        flap = -self._over(ends) if form == "full" else 0.0
         if not ends.density and not abs(low - flap) <= LIMIT:
             yield finding(Strips.PAPER, low=low, flap=flap)
 
-    def rows(self, ends: NotchedEnd) -> tuple[float, float]:
-        """The ground of the notches that are still to be made."""
-        ground = 0.0 if ends.density else float(ends.notch_depth.mm)
-        return ground, ground
+    def _over(self, ends: NotchedEnd) -> float:
+        return min(float(ends.thickness.mm), _EDGE_PART)
 
-    def title(self, ends: NotchedEnd, end: str) -> Strip:
+    def sheets(self, ends: NotchedEnd) -> Sheets:
         """A template where the notches are still to be made."""
         if ends.density:
-            return super().title(ends, end)
-        return Strip.NOTCHING_NEAR if end == "near" else Strip.NOTCHING_FAR
+            names = SheetName.NAME_STRIPS, SheetName.NAME_STRIP_NEAR, SheetName.NAME_STRIP_FAR
+            return Sheets(*names, Template.PURPOSE_HELD)
+        names = SheetName.NAME_NOTCHES, SheetName.NAME_NOTCHES_NEAR, SheetName.NAME_NOTCHES_FAR
+        return Sheets(*names, SheetName.PURPOSE_NOTCHES)
 
-    def way(self, ends: NotchedEnd, kit: Kit, sett: Fraction) -> Strip:
-        """By how many ends lie in a notch that is there."""
-        if ends.density is None:
-            return Strip.WAY_TEETH
-        return {1: Strip.WAY_EVERY_SECOND, 2: Strip.WAY_EVERY, 4: Strip.WAY_TWO}[int(2 * sett / ends.density.per_mm)]
-
-    def use(self, ends: NotchedEnd, kit: Kit, sett: Fraction, form: Form) -> Iterator[str]:
+    def says(self, ends: NotchedEnd, asked: Asked) -> Says:
         """How to saw, or which notches to take."""
+        say, words = asked.words.say, asked.words
+        path = [say(Template.THROUGH_NOTCHES), say(Template.TIE_ON, number=1)]
+        path += map(say, (Template.NEAR_BAR, Template.BEHIND, Template.NUMBER_NOTCH))
         if ends.density:
-            yield from map(ENGLISH.say, (*_HELD[self.way(ends, kit, sett)], Strip.DRIFT))
-            return
-        yield ENGLISH.say(Strip.OVER_EDGE if form == "full" else Strip.FLUSH)
-        width, depth = say_length(ends.notch_width), say_length(ends.notch_depth)
-        yield ENGLISH.say(Strip.NOTCH_SIZE, width=width, depth=depth)
-        yield ENGLISH.say(Strip.SAW)
+            use = int(2 * asked.sett / ends.density.per_mm)
+            empty = [say(Template.AN_EMPTY_NOTCH)] if use == 1 else []
+            held = (Marking.STEP_CUT, Template.STEP_LAY_GROUND, _HELD[use], Template.STEP_DRIFT)
+            return Says(list(map(say, held)), [say(Marking.READING), *path, say(Template.A_USED_NOTCH), *empty], [], [])
+        width, depth = say_length(ends.notch_width, words), say_length(ends.notch_depth, words)
+        lies = [Template.HOW_IT_LIES, Template.BAR, Template.WEAVING, Template.FACE_PART, Template.A_NOTCH]
+        full = asked.form == "full"
+        lies += [Template.EDGE_PART, Template.FOLD_AT, Template.FOLD] if full else [Template.PLAIN_EDGE]
+        beside = [say(Template.READING), *path, *map(say, lies), say(Template.NOTCH_DEEP, depth=depth)]
+        steps = [
+            say(Template.STEP_CUT),
+            say(Template.STEP_FOLD if full else Template.STEP_LAY_FACE),
+            say(Template.STEP_SAW, width=width, depth=depth),
+            say(Template.STEP_SMOOTH),
+        ]
+        return Says(steps, beside, [say(Template.CAUTION_SAW), say(Template.CAUTION_AS_MAKER_SAW)], [])
 
-    def wanted(self, ends: NotchedEnd, marks: Sequence[Fraction], to_weaving: int) -> list[Opening]:
-        """A notch at every mark; of a bar that is there, ticks at notches that stay empty."""
+    def dots(self, ends: NotchedEnd) -> Template:
+        """Never sawn, where something is."""
+        return Template.DOTS if ends.density else Template.DOTS_SAWN
+
+    def filled(self, ends: NotchedEnd, marks: Sequence[Fraction], to_weaving: int, form: Form) -> list[Opening]:
+        """A notch at every mark, over the edge too; of a bar that is there, a box on every notch that is used."""
+        wide, deep, over = float(ends.notch_width.mm), float(ends.notch_depth.mm), 0.0
+        if ends.density:
+            deep = _BOX
+        elif form == "full":
+            over = self._over(ends) - min(_SHORT, self._over(ends) / 3)
+        return [Opening(float(x), to_weaving * (deep - over) / 2, wide, deep + over) for x in marks]
+
+    def empty(self, ends: NotchedEnd, marks: Sequence[Fraction], to_weaving: int) -> list[Opening]:
+        """The notches of a bar that stay empty between those that are used."""
         if ends.density is None:
-            deep = to_weaving * float(ends.notch_depth.mm)
-            return [Opening(float(x), deep / 2, float(ends.notch_width.mm), abs(deep)) for x in marks]
+            return []
         apart, low = 1 / ends.density.per_mm, min(marks)
         every = {low + k * apart for k in range(int((max(marks) - low) / apart) + 1)}
-        return [Opening(float(x), to_weaving * 0.5, 0.0, 1.0) for x in every - set(marks)]
-
-    def find(self, ends: NotchedEnd, seen: FoundPart) -> Iterator[Opening]:
-        """Notches or ticks."""
-        return ticks(seen) if ends.density else square_cuts(seen)
+        wide = float(ends.notch_width.mm)
+        return [Opening(float(x), to_weaving * _BOX / 2, wide, _BOX) for x in every - set(marks)]
 
     def together(self, ends: NotchedEnd, kit: Kit, inside: float) -> float:
         """All ends lie on the face from the ground of the notches on."""

@@ -1,4 +1,4 @@
-"""Notches, holes and ticks as they are found on a piece."""
+"""Notches and holes as they are found on a piece."""
 
 from __future__ import annotations
 
@@ -7,49 +7,55 @@ from collections.abc import Iterator, Sequence
 from typing import NamedTuple
 
 from layout.drawing.pens import Pen
-from layout.drawing.shapes import Curve, Point
+from layout.drawing.shapes import Curve, Point, Region
 from templates_gen.verify import LIMIT
 from templates_gen.verify.found_parts import FoundPart
 
 
 class Opening(NamedTuple):
-    """A notch, a hole or a tick: the middle of it, and what it measures across and up, in mm."""
+    """A notch or a hole: the middle of it, and what it measures across and up, in mm; `round` as a hole is."""
 
     x: float
     y: float
     across: float
     up: float
+    round: bool = False
+
+
+def filled(seen: FoundPart) -> Iterator[Opening]:
+    """What is grey."""
+    for shape in seen.shapes():
+        if isinstance(shape, Region) and shape.pen is Pen.TINT:
+            yield _of(shape.contours[0])
+
+
+def outlined(seen: FoundPart) -> Iterator[Opening]:
+    """What has an outline: notches and holes."""
+    for shape in seen.shapes():
+        if isinstance(shape, Curve) and shape.closed and shape.pen in (Pen.HELP, Pen.HOLE):
+            found = _of(shape)
+            yield found if found.round == (shape.pen is Pen.HOLE) else found._replace(across=-1.0)
+
+
+def _of(path: Curve) -> Opening:
+    """A circle or an upright rectangle; of anything else the width is none."""
+    points = path.points()
+    found = _of_points(points)
+    middle = (found.x, found.y)
+    if path.steps and all(step.through for step in path.steps):
+        on_it = [*points, *(step.through for step in path.steps if step.through)]
+        even = all(abs(math.dist(point, middle) - found.across / 2) <= LIMIT for point in on_it)
+        return found._replace(round=True, across=found.across if even else -1.0)
+    square = len({(round(x, 3), round(y, 3)) for x, y in points}) == _CORNERS and all(
+        abs(abs(x - found.x) - found.across / 2) <= LIMIT and abs(abs(y - found.y) - found.up / 2) <= LIMIT
+        for x, y in points
+    )
+    return found if square else found._replace(across=-1.0)
+
+
+_CORNERS = 4
 
 
 def _of_points(points: Sequence[Point]) -> Opening:
     xs, ys = zip(*points, strict=True)
     return Opening((min(xs) + max(xs)) / 2, (min(ys) + max(ys)) / 2, max(xs) - min(xs), max(ys) - min(ys))
-
-
-def _paths(seen: FoundPart, pen: Pen) -> Iterator[Curve]:
-    return (shape for shape in seen.shapes() if isinstance(shape, Curve) and shape.pen is pen)
-
-
-def circles(seen: FoundPart) -> Iterator[Opening]:
-    """Closed curves whose every point lies equally far from the middle."""
-    for path in _paths(seen, Pen.REGISTER):
-        if path.closed and all(step.through for step in path.steps):
-            found = _of_points(path.points())
-            on_it = [*path.points(), *(step.through for step in path.steps if step.through)]
-            round_ = all(abs(math.dist(point, (found.x, found.y)) - found.across / 2) <= LIMIT for point in on_it)
-            yield found if round_ else found._replace(across=-1.0)
-
-
-def square_cuts(seen: FoundPart) -> Iterator[Opening]:
-    """Open outlines of four corners, square to the edge, that begin and end at the outer edge."""
-    for path in _paths(seen, Pen.REGISTER):
-        if len(path.steps) == 3 and not path.closed:
-            a, b, c, d = path.points()
-            square = max(abs(a.x - b.x), abs(c.x - d.x), abs(b.y - c.y), abs(a.y), abs(d.y)) <= LIMIT
-            found = _of_points((a, b, c, d))
-            yield found if square else found._replace(across=-1.0)
-
-
-def ticks(seen: FoundPart) -> Iterator[Opening]:
-    """Every grey line."""
-    return (_of_points(path.points()) for path in _paths(seen, Pen.HELP))

@@ -9,13 +9,13 @@ from itertools import pairwise
 from layout.drawing.pens import Pen
 from layout.frames.kinds.pegged_ends import PeggedEnd
 from layout.kit.kit import Kit
-from layout.messages.english import ENGLISH
-from layout.messages.roles import Count, Gauge, Strip, Winding
+from layout.messages.roles import Count, Gauge, SheetName, Template, Winding
 from layout.values.units import say_length
 from templates_gen.messages.roles.proof_printed import Mark
-from templates_gen.verify.found_parts import FoundPart
-from templates_gen.verify.kinds.opening import Opening, circles
-from templates_gen.verify.kinds.truth import Course, Form, Marks, Truth, board_inertia
+from templates_gen.verify.finding import Finding
+from templates_gen.verify.kinds.opening import Opening
+from templates_gen.verify.kinds.pins import far_pins, lay_of_holes, paper_of_holes, path_of_pins
+from templates_gen.verify.kinds.truth import Asked, Course, Form, Marks, Says, Sheets, Truth, board_inertia
 from templates_gen.verify.printed.pegs import end_thickness, peg_centres, touching
 
 
@@ -27,7 +27,6 @@ class PeggedEnds(Truth[PeggedEnd]):
     sett = (Count.SETT_INCH_PEGS, Count.SETT_CM_PEGS)
     legend = (Winding.ON_FACE, Winding.KNOT)
     first_near = 0
-    titles = (Strip.DRILLING_NEAR, Strip.DRILLING_FAR)
     cut = ("peg-jig",)
     opening = Mark.HOLE
     full_is_flush = True
@@ -48,35 +47,42 @@ class PeggedEnds(Truth[PeggedEnd]):
 
     def lines(self, ends: PeggedEnd, form: str) -> list[tuple[float, Pen]]:
         """Both rows."""
-        return [(at, Pen.REGISTER) for at in sorted(self.rows(ends))]
-
-    def rows(self, ends: PeggedEnd) -> tuple[float, float]:
-        """The first peg stands in the inner row."""
         outer = float(ends.edge_distance.mm)
-        return outer + float(ends.row_distance.mm), outer
+        return [(outer, Pen.HELP), (outer + float(ends.row_distance.mm), Pen.HELP)]
 
-    def way(self, ends: PeggedEnd, kit: Kit, sett: Fraction) -> Strip:
-        """Round pegs."""
-        return Strip.WAY_PEGS
+    def paper(self, ends: PeggedEnd, form: str, low: float, high: float) -> Iterator[Finding]:
+        """From the outer edge of the board, or from so far beyond the outer row that every cross is whole."""
+        yield from paper_of_holes(float(ends.edge_distance.mm), float(ends.peg_diameter.mm), form, low)
 
-    def use(self, ends: PeggedEnd, kit: Kit, sett: Fraction, form: Form) -> Iterator[str]:
+    def sheets(self, ends: PeggedEnd) -> Sheets:
+        """Templates to drill by."""
+        names = SheetName.NAME_PEGS, SheetName.NAME_PEGS_NEAR, SheetName.NAME_PEGS_FAR
+        return Sheets(*names, SheetName.PURPOSE_PEGS)
+
+    def says(self, ends: PeggedEnd, asked: Asked) -> Says:
         """How to lay it and to drill."""
-        if form == "full":
-            yield ENGLISH.say(Strip.FLUSH)
-        else:
-            yield ENGLISH.say(Strip.FROM_EDGE, outer=say_length(ends.edge_distance))
-        peg, apart = say_length(ends.peg_diameter), say_length(ends.row_distance)
-        yield ENGLISH.say(Strip.PEG_SIZE, peg=peg, apart=apart)
-        yield ENGLISH.say(Strip.DRILL)
+        say, count = asked.words.say, asked.ends
+        lay = lay_of_holes(asked, ends.edge_distance, float(ends.peg_diameter.mm))
+        drill = say(Template.STEP_DRILL, peg=say_length(ends.peg_diameter, asked.words))
+        cautions = [say(Template.CAUTION_DRILL), say(Template.CAUTION_AS_MAKER_DRILL)]
+        counts = {"near": count // 2, "far": (count + 1) // 2}
+        beside = [
+            *map(say, (Template.ROUND_PEGS, Template.TWO_TO_A_PEG, Template.A_PEG)),
+            say(Template.NUMBER_PEG, **counts),
+            *path_of_pins(asked.words),
+        ]
+        return Says([say(Template.STEP_CUT), lay, drill, say(Template.STEP_PEGS)], beside, cautions, far_pins(asked))
 
-    def wanted(self, ends: PeggedEnd, marks: Sequence[Fraction], to_weaving: int) -> list[Opening]:
+    def dots(self, ends: PeggedEnd) -> Template:
+        """Never drilled."""
+        return Template.DOTS_DRILLED
+
+    def filled(self, ends: PeggedEnd, marks: Sequence[Fraction], to_weaving: int, form: Form) -> list[Opening]:
         """A hole for every peg."""
         wide = float(ends.peg_diameter.mm)
-        return [Opening(x, to_weaving * deep, wide, wide) for x, deep in peg_centres(ends, list(map(float, marks)))]
-
-    def find(self, ends: PeggedEnd, seen: FoundPart) -> Iterator[Opening]:
-        """Circles."""
-        return circles(seen)
+        return [
+            Opening(x, to_weaving * deep, wide, wide, True) for x, deep in peg_centres(ends, list(map(float, marks)))
+        ]
 
     def together(self, ends: PeggedEnd, kit: Kit, inside: float) -> float:
         """All ends lie on the face from the inner row on."""

@@ -11,11 +11,11 @@ from typing import Generic, Literal, NamedTuple
 from layout.drawing.pens import Pen
 from layout.frames.kinds.frame_end import Ends
 from layout.kit.kit import Kit
-from layout.messages.roles import Count, Gauge, Strip, Winding
+from layout.messages.catalogue import Catalogue, Role
+from layout.messages.roles import Count, Gauge, SheetName, Template, Winding
 from templates_gen.messages.roles.proof_printed import Mark
 from templates_gen.verify.finding import Finding
-from templates_gen.verify.found_parts import FoundPart
-from templates_gen.verify.kinds.opening import Opening, ticks
+from templates_gen.verify.kinds.opening import Opening
 
 Form = Literal["full", "low"]
 Marks = tuple[tuple[Fraction, ...], tuple[Fraction, ...]]
@@ -38,6 +38,35 @@ class Across(NamedTuple):
     low: bool
 
 
+class Sheets(NamedTuple):
+    """What the sheet of both templates is called, that of each alone, and what it is for."""
+
+    both: SheetName
+    near: SheetName
+    far: SheetName
+    purpose: Role
+
+
+class Says(NamedTuple):
+    """What the sheet of a template says: things to do in their order, pictures and signs, cautions, and what `may`
+    stand there where it has room.
+    """
+
+    steps: list[str]
+    beside: list[str]
+    cautions: list[str]
+    may: list[str]
+
+
+class Asked(NamedTuple):
+    """What the words of a sheet go by: the sett in ends per mm, how many ends there are, and the form of the strip."""
+
+    words: Catalogue
+    sett: Fraction
+    ends: int
+    form: Form
+
+
 class Truth(ABC, Generic[Ends]):
     """One kind of frame end. Heights on a strip are mm from the outermost line, positive toward the weaving."""
 
@@ -49,7 +78,6 @@ class Truth(ABC, Generic[Ends]):
     legend: tuple[Winding, ...]
     first_near = 1
     """The number of the first mark of the near end."""
-    titles = (Strip.MARKING_NEAR, Strip.MARKING_FAR)
     glued = False
     """Whether a strip is wrapped round the frame end and glued on behind."""
     full_is_flush = False
@@ -93,34 +121,30 @@ class Truth(ABC, Generic[Ends]):
         """Whether the paper of a strip reaches as far as its form needs it."""
         return iter(())
 
-    def rows(self, ends: Ends) -> tuple[float, float]:
-        """Where even and odd marks must cross."""
-        return 0.0, 0.0
-
     def numbers(self, ends: Ends) -> Winding:
         """Where the numbers in a picture are from: from what marks the bars."""
-        marking = self.title(ends, "near") in (Strip.MARKING_NEAR, Strip.MARKING_FAR)
+        marking = self.glued or self.sheets(ends).both is SheetName.NAME_STRIPS
         return Winding.BY_STRIPS if marking else Winding.BY_TEMPLATES
 
-    def title(self, ends: Ends, end: str) -> Strip:
-        """What the strip is for."""
-        return self.titles[end == "far"]
-
-    def way(self, ends: Ends, kit: Kit, sett: Fraction) -> Strip:
-        """How the thread goes, as a template says it."""
+    def sheets(self, ends: Ends) -> Sheets:
+        """What the sheets of templates are called."""
         raise NotImplementedError
 
-    def use(self, ends: Ends, kit: Kit, sett: Fraction, form: Form) -> Iterator[str]:
-        """How a template is used, in the sizes of the kit."""
+    def says(self, ends: Ends, asked: Asked) -> Says:
+        """What stands beside templates, in the sizes of the kit."""
         raise NotImplementedError
 
-    def wanted(self, ends: Ends, marks: Sequence[Fraction], to_weaving: int) -> list[Opening]:
-        """What must be sawn or drilled; `to_weaving` is +1 where the weaving lies above."""
+    def dots(self, ends: Ends) -> Template:
+        """How the dots of a template are named."""
+        return Template.DOTS
+
+    def filled(self, ends: Ends, marks: Sequence[Fraction], to_weaving: int, form: Form) -> list[Opening]:
+        """What must be sawn or drilled, mark by mark; `to_weaving` is +1 where the weaving lies above."""
         return []
 
-    def find(self, ends: Ends, seen: FoundPart) -> Iterator[Opening]:
-        """What is there to be sawn or drilled."""
-        return ticks(seen)
+    def empty(self, ends: Ends, marks: Sequence[Fraction], to_weaving: int) -> list[Opening]:
+        """What is there and stays empty."""
+        return []
 
     @abstractmethod
     def together(self, ends: Ends, kit: Kit, inside: float) -> float:

@@ -7,17 +7,17 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterator, Sequence
-from fractions import Fraction
 
 from layout.drawing.pens import Pen
 from layout.kit.kit import Kit
 from templates_gen.messages.roles.proof_printed import Strips
 from templates_gen.verify import LIMIT
-from templates_gen.verify.finding import NOTHING, Finding, Findings, finding, once
+from templates_gen.verify.finding import NOTHING, Findings, finding
 from templates_gen.verify.found_parts import FoundPart
 from templates_gen.verify.kinds.truth import Form
 from templates_gen.verify.kinds.truths import truth_of
 
+_PENS = (Pen.REGISTER, Pen.FOLD, Pen.HELP)
 _ALONG = 0.5  # a line along a piece takes more than this share of its length; hairs of crosses do not
 
 
@@ -42,7 +42,7 @@ def form_of(kit: Kit, end: str, pieces: Sequence[FoundPart]) -> tuple[Form, Find
             return "full", Findings(0.0, (wrong,))
         form = fits[0]
         if len(fits) == 2 and truth.full_is_flush:
-            form = "full" if abs(low) <= LIMIT else "low"
+            form = "low" if list(truth.paper(ends, "full", low, high)) else "full"
         off = max((abs(v - w) for (v, _), (w, _) in zip(wanted[form], found, strict=True)), default=0.0)
         total += Findings(
             off, () if off <= LIMIT else (finding(Strips.LINE_OFF, micrometres=off * 1000).at(seen.where),)
@@ -54,7 +54,7 @@ def form_of(kit: Kit, end: str, pieces: Sequence[FoundPart]) -> tuple[Form, Find
 def _level(seen: FoundPart) -> Iterator[tuple[float, Pen]]:
     """The lines along a piece, from edge to edge: where each lies, and its pen."""
     for (x, y), ((end, _),), pen, _ in seen.lines():
-        if pen in (Pen.REGISTER, Pen.FOLD) and abs(y - end.y) <= LIMIT and abs(x - end.x) > _ALONG * seen.part.length:
+        if pen in _PENS and abs(y - end.y) <= LIMIT and abs(x - end.x) > _ALONG * seen.part.length:
             yield (y + end.y) / 2, pen
 
 
@@ -68,20 +68,3 @@ def _alike(wanted: Sequence[tuple[float, str]], found: Sequence[tuple[float, str
     return len(wanted) == len(found) and all(
         pen == other and abs(v - w) < 0.5 for (v, pen), (w, other) in zip(wanted, found, strict=True)
     )
-
-
-def marks_cross(kit: Kit, end: str, marks: Sequence[Fraction], pieces: Sequence[FoundPart]) -> Findings:
-    """Whether every mark crosses the line, the ground or the row where its wind or end lies, and faces the weaving."""
-    up, wrong, rows = to_weaving(kit, end), list[Finding](), truth_of(kit).rows(kit.frame.ends)
-    place = {round(float(x), 2): rows[k % 2] for k, x in enumerate(marks)}
-    for seen in pieces:
-        for (x, y), ((to, _),), pen, _ in seen.lines():
-            if abs(x - to.x) > abs(y - to.y):
-                continue
-            low, high = sorted((up * y, up * to.y))
-            row = place.get(round(x, 2))
-            if pen in (Pen.MARK, Pen.TEN) and row is not None and not low <= row <= high:
-                wrong.append(finding(Strips.NOT_CROSSING).at(seen.where))
-            if pen is Pen.UNIT and low + high <= 0:
-                wrong.append(finding(Strips.UNIT_AWAY).at(seen.where))
-    return Findings(0.0, tuple(once(wrong)))

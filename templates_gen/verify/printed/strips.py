@@ -9,7 +9,7 @@ from templates_gen.verify.finding import Findings
 from templates_gen.verify.found_parts import FoundPart
 from templates_gen.verify.kinds.truths import truth_of
 from templates_gen.verify.printed.marking import prove_marking
-from templates_gen.verify.printed.strip_marks import prove_template
+from templates_gen.verify.printed.template import prove_template
 
 
 def prove_strip(plan: Plan, pieces: Sequence[FoundPart], *, on_paper: bool) -> Findings:

@@ -9,8 +9,9 @@ from typing import NamedTuple
 from layout.frames.kinds.notched_ends import NotchedEnd
 from layout.kit.kit import Kit
 from layout.messages.catalogue import Catalogue
-from layout.messages.roles import Strip, WindStep
+from layout.messages.roles import WindStep
 from layout.values.units import Length, say_length
+from templates_gen.verify.kinds.notched import skips_notches
 from templates_gen.verify.kinds.truths import truth_of
 from templates_gen.verify.printed.expected_passes import ExpectedPass, NumberedMarks
 
@@ -86,7 +87,7 @@ def _turns(asked: Asked, words: Catalogue) -> Iterator[ExpectedStep]:
         there = second.far_face if crosses else second.face
         roles = _CROSSED[there] if crosses else _OPEN[there]
     elif isinstance(asked.kit.frame.ends, NotchedEnd):
-        empty = truth.way(asked.kit.frame.ends, asked.kit, asked.sett) is Strip.WAY_EVERY_SECOND
+        empty = skips_notches(asked.kit.frame.ends, asked.sett)
         roles = _TEETH if empty else _TOOTH
         back["mark"] = marks.at_far(second).number
     else:

@@ -45,8 +45,8 @@ def test_other_values_than_a_message_has_are_refused(values: dict[str, str]) -> 
 
 def test_a_role_without_a_message_is_refused() -> None:
     """Nothing is said in the place of a message that is lacking."""
-    with pytest.raises(CatalogueError, match=r"no message for strip\.left"):
-        SPOKEN.say(roles.Strip.LEFT)
+    with pytest.raises(CatalogueError, match=r"no message for marking\.left"):
+        SPOKEN.say(roles.Marking.LEFT)
 
 
 def test_every_role_has_its_message_in_english() -> None:

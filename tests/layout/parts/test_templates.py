@@ -1,16 +1,20 @@
-"""Notch templates, drilling templates and strips for bars that are notched already."""
+"""Templates for notches, pegs and nails, and strips that find the notches of a bar."""
 
 from __future__ import annotations
 
-import math
+from collections.abc import Iterator
 
 import pytest
+import shapely
 from golden import listed, matches
-from kits import NAILS, NOTCHED, PEGGED, plan_of, strip_of
+from ink import corners, meetings
+from kits import NAILS, NOTCHED, PEGGED, font_metrics, plan_of, strip_of
 
 from layout.drawing.pens import Pen
-from layout.drawing.shapes import Curve, Text
+from layout.drawing.shapes import Curve, Region, Text
 from layout.drawing.sheet import Part
+from layout.paper.sheets import printed
+from layout.products import laid
 from layout.values.errors import FieldError
 from layout.warps.warp import End
 
@@ -24,6 +28,21 @@ GOLDEN: dict[str, tuple[dict[str, object], End]] = {
     "nail-template-near": (NAILS | SHORT | {"frame.nail_length": "10 mm"}, "near"),
     "drilling-template-far": (PEGGED | SHORT | {"weaving.doubled_selvedges": 1}, "far"),
 }
+KINDS: dict[str, dict[str, object]] = {
+    "notches": NOTCHED,
+    "notches in a thin board": NOTCHED | {"frame.thickness": "3 mm", "frame.notch_depth": "3 mm"},
+    "every second notch": HELD,
+    "two ends to a notch": IN_PAIRS,
+    "pegs": PEGGED | {"sett.given": "4 epi"},
+    "close rows of pegs": PEGGED | {"frame.row_distance": "5 mm", "frame.edge_distance": "6 mm"},
+    "nails": NAILS | {"sett.given": "5 ends/cm"},
+    "nails at the edge": NAILS | {"frame.edge_distance": "3 mm"},
+}
+WAYS: dict[str, dict[str, object]] = {
+    "usual": {"weaving.width": "24 cm"},
+    "from the right, top": {"weaving.near_end": "top", "weaving.start": "right", "weaving.width": "4 cm"},
+    "long, on small paper": {"weaving.width": "24 cm", "paper.size": "148 x 210 mm"},
+}
 
 
 def words(part: Part) -> str:
@@ -31,9 +50,18 @@ def words(part: Part) -> str:
     return " ".join(shape.words for shape in part.shapes if isinstance(shape, Text))
 
 
-def outlines(part: Part) -> list[Curve]:
-    """Notches and holes: register lines of more than one step."""
-    return [s for s in part.shapes if isinstance(s, Curve) and s.pen is Pen.REGISTER and len(s.steps) > 1]
+def openings(part: Part) -> list[shapely.Polygon]:
+    """What is grey, left to right."""
+    grey = [shape for shape in part.shapes if isinstance(shape, Region) and shape.pen is Pen.TINT]
+    return sorted((polygon(shape.contours[0]) for shape in grey), key=lambda each: each.centroid.x)
+
+
+def polygon(path: Curve) -> shapely.Polygon:
+    """A closed path, through the middles of its arcs too."""
+    points = [path.start]
+    for end, through in path.steps:
+        points += [through, end] if through else [end]
+    return shapely.Polygon(points)
 
 
 @pytest.mark.parametrize("name", GOLDEN)
@@ -45,96 +73,158 @@ def test_golden_templates(name: str) -> None:
 
 @pytest.mark.parametrize(("near_end", "up"), [("bottom", 1), ("top", -1)])
 def test_notches_by_hand(near_end: str, up: int) -> None:
-    """Eleven notches from -20 by 4 mm, 1.2 mm wide and 6 mm deep from the outer edge toward the weaving."""
+    """Eleven notches from -20 by 4 mm, 1.2 mm wide, from 10 mm over the edge to 6 mm toward the weaving."""
     part = strip_of(NOTCHED | SHORT | {"weaving.near_end": near_end})
-    found = [path.points() for path in outlines(part)]
-    assert [(a.x + d.x) / 2 for a, _, _, d in found] == pytest.approx([-20 + 4 * k for k in range(11)])
-    for a, b, c, d in found:
-        assert (d.x - a.x, a.y, d.y) == (pytest.approx(1.2), 0, 0)
-        assert (b.y, c.y, b.x, c.x) == (6 * up, 6 * up, a.x, d.x)
+    low, high = sorted((-10 * up, 6 * up))
+    for k, each in enumerate(openings(part)):
+        assert each.bounds == pytest.approx((-20 + 4 * k - 0.6, low, -20 + 4 * k + 0.6, high))
+    assert len(openings(part)) == 11
+    (fold,) = [s for s in part.shapes if isinstance(s, Curve) and s.pen is Pen.FOLD]
+    assert fold.start.y == fold.steps[0].end.y == 0
 
 
 def test_holes_by_hand() -> None:
     """Near pegs from -22 by 8 mm: the first 22 mm from the edge (10 + 12), the next 10 mm, and so on; 2.5 mm wide."""
     part = strip_of(PEGGED | SHORT)
-    marks = sorted(p.start.x for p in part.shapes if isinstance(p, Curve) and p.pen in (Pen.MARK, Pen.TEN))
-    assert marks == [-22, -14, -6, 2, 10, 18]
-    for number, path in enumerate(outlines(part)):
-        x, y = marks[number], 10.0 if number % 2 else 22.0
-        assert path.closed
-        assert all(math.dist(point, (x, y)) == pytest.approx(1.25) for point in path.points())
+    found = openings(part)
+    assert [each.centroid.x for each in found] == pytest.approx([-22, -14, -6, 2, 10, 18])
+    assert [each.centroid.y for each in found] == pytest.approx([22, 10] * 3)
+    assert all(each.bounds[2] - each.bounds[0] == pytest.approx(2.5) for each in found)
 
 
 @pytest.mark.parametrize(("near_end", "up"), [("bottom", 1), ("top", -1)])
 def test_nails_by_hand(near_end: str, up: int) -> None:
-    """Near nails from -22 by 8 mm in one row, 10 mm from the edge; circles of 1.8 mm, each with its cross."""
+    """Near nails from -22 by 8 mm in one row, 10 mm from the edge, 1.8 mm wide; the row's line runs through all."""
     part = strip_of(NAILS | SHORT | {"weaving.near_end": near_end})
-    marks = [p for p in part.shapes if isinstance(p, Curve) and p.pen in (Pen.MARK, Pen.TEN)]
-    assert [mark.start.x for mark in marks] == [-22, -14, -6, 2, 10, 18]
-    assert [(mark.start.y + mark.steps[0].end.y) / 2 for mark in marks] == pytest.approx([10 * up] * 6)
-    for mark, path in zip(marks, outlines(part), strict=True):
-        assert path.closed
-        assert all(math.dist(point, (mark.start.x, 10 * up)) == pytest.approx(0.9) for point in path.points())
-    rows = [p.start.y for p in part.shapes if isinstance(p, Curve) and p.pen is Pen.REGISTER and p.start.x < -23]
-    assert 10 * up in rows
+    found = openings(part)
+    assert [each.centroid.x for each in found] == pytest.approx([-22, -14, -6, 2, 10, 18])
+    assert [each.centroid.y for each in found] == pytest.approx([10 * up] * 6)
+    assert all(each.bounds[3] - each.bounds[1] == pytest.approx(1.8) for each in found)
+    rows = [p for p in part.shapes if isinstance(p, Curve) and p.pen is Pen.HELP and p.start.x < -23]
+    assert [(p.start.y, p.steps[0].end.y) for p in rows] == [(10 * up, 10 * up)]
 
 
-def test_every_cross_is_in_its_hole() -> None:
-    """The upright of a peg is centred on its row, and the row's long line crosses it there."""
+def test_every_hole_has_its_cross() -> None:
+    """An upright through the middle of every hole, 1.6 mm past it, and the line of its row."""
     part = strip_of(PEGGED | SHORT)
-    lines = [p for p in part.shapes if isinstance(p, Curve) and len(p.steps) == 1]
-    rows = {p.start.y for p in lines if p.pen is Pen.REGISTER and p.start.y == p.steps[0].end.y and p.start.x < -23}
-    assert rows >= {10.0, 22.0}
-    middles = [(p.start.y + p.steps[0].end.y) / 2 for p in lines if p.pen is Pen.MARK]
-    assert middles == pytest.approx([22, 10] * 3)
+    lines = [p for p in part.shapes if isinstance(p, Curve) and p.pen is Pen.HELP]
+    hairs = [p for p in lines if p.start.x == p.steps[0].end.x]
+    assert sorted(p.start.x for p in hairs) == pytest.approx([-22, -14, -6, 2, 10, 18])
+    assert [abs(p.steps[0].end.y - p.start.y) for p in hairs] == pytest.approx([2.5 + 3.2] * 6)
+    assert {p.start.y for p in lines if p not in hairs} == {10.0, 22.0}
 
 
-def test_notches_that_stay_empty_are_grey() -> None:
-    """With an end in every second notch of 2 mm, the ten between eleven marks have a short grey tick each."""
+def test_notches_that_stay_empty_are_outlined_alone() -> None:
+    """With an end in every second notch of 2 mm, the ten between eleven grey ones are white."""
     part = strip_of(HELD | SHORT)
-    ticks = [p.start.x for p in part.shapes if isinstance(p, Curve) and p.pen is Pen.HELP]
-    assert ticks == [-18 + 4 * k for k in range(10)]
-    assert not [p for p in strip_of(IN_PAIRS | SHORT).shapes if isinstance(p, Curve) and p.pen is Pen.HELP]
+    outlines = [s for s in part.shapes if isinstance(s, Curve) and s.closed and s.pen is Pen.HELP]
+    middles = sorted(polygon(each).centroid.x for each in outlines)
+    assert middles == pytest.approx([-20 + 2 * k for k in range(21)])
+    assert [each.centroid.x for each in openings(part)] == pytest.approx([-20 + 4 * k for k in range(11)])
+
+
+@pytest.mark.parametrize("kind", KINDS)
+@pytest.mark.parametrize("end", ["near", "far"])
+@pytest.mark.parametrize("low", [False, True])
+def test_nothing_lies_on_an_opening(kind: str, end: End, low: bool) -> None:
+    """No word, dot or line but its own cross, the fold, the line of its row and that of the ground it stands on."""
+    part = strip_of(KINDS[kind] | WAYS["usual"], end, low=low)
+    holes = shapely.unary_union(openings(part))
+    assert not holes.is_empty
+    for shape in part.shapes:
+        for area in _ink(shape):
+            assert not holes.intersects(area), shape
+
+
+def _ink(shape: Curve | Region | Text) -> Iterator[shapely.Geometry]:
+    """What must not lie on an opening."""
+    if isinstance(shape, Text):
+        yield shapely.Polygon(corners(shape))
+    elif isinstance(shape, Region):
+        if shape.pen is not Pen.TINT:
+            yield polygon(shape.contours[0])
+    elif shape.pen not in (Pen.HELP, Pen.HOLE, Pen.FOLD, Pen.CUT):
+        low, high = shape.start, shape.steps[0].end
+        if abs(high.x - low.x) < 200:  # else it is the line of the ground
+            yield shapely.LineString(shape.points()).buffer(shape.pen.ink.width / 2)
+
+
+@pytest.mark.parametrize("kind", KINDS)
+@pytest.mark.parametrize("way", WAYS)
+def test_sheets_of_templates_are_good_drawings(kind: str, way: str) -> None:
+    """Words keep 0.3 mm of white around them on every sheet."""
+    planned = plan_of(KINDS[kind] | WAYS[way])
+    sheets = printed(planned, laid("strips", planned, font_metrics()), font_metrics())
+    assert sheets
+    for each in sheets:
+        assert meetings(each.sheet, 0.3) == []
+
+
+@pytest.mark.parametrize("kind", KINDS)
+def test_numbers_stand_at_their_own_openings(kind: str) -> None:
+    """The opening that is nearest along the template is the one that a number counts."""
+    for end in ("near", "far"):
+        part = strip_of(KINDS[kind] | {"weaving.width": "24 cm"}, end)
+        xs = [each.centroid.x for each in openings(part)]
+        first = 0 if end == "near" and kind not in list(KINDS)[:4] else 1
+        figures = [s for s in part.shapes if isinstance(s, Text) and s.words.isdigit()]
+        assert len(figures) > 3
+        for figure in figures:
+            points = corners(figure)
+            middle = (min(x for x, _ in points) + max(x for x, _ in points)) / 2
+            assert min(range(len(xs)), key=lambda k: abs(xs[k] - middle)) == int(figure.words) - first
+
+
+def test_units_are_dots() -> None:
+    """Open ones 1 cm apart from the limit on, full ones at the marking unit of 2 cm; no line stands for a unit."""
+    part = strip_of(NOTCHED)  # 20 cm
+    full = [s for s in part.shapes if isinstance(s, Region) and s.pen is Pen.SOLID and s.contours[0].steps[0].through]
+    dots = [s for s in part.shapes if isinstance(s, Curve) and s.pen is Pen.UNIT]
+    assert [polygon(s.contours[0]).centroid.x for s in full] == pytest.approx([-100 + 20 * k for k in range(11)])
+    assert [polygon(s).centroid.x for s in dots] == pytest.approx([-90 + 20 * k for k in range(10)])
 
 
 def test_an_odd_warp_is_tied_off_at_the_far_end() -> None:
-    """Eleven ends: the near end has the tie-on alone, the far end the tie-off at the other side."""
-    for kind in (NOTCHED, PEGGED):
-        near, far = (words(strip_of(kind | SHORT, end)) for end in ("near", "far"))  # type: ignore[arg-type]
-        assert "tie on here \N{MIDDLE DOT} left" in near
+    """31 ends: the near end has the tie-on alone, the far end the tie-off at the other side, each with its mark."""
+    wide = {"weaving.width": "12.4 cm"}  # 31 ends
+    for kind, on, off in ((NOTCHED, 1, 31), (PEGGED, 0, 16), (NAILS, 0, 16)):
+        near, far = words(strip_of(kind | wide, "near")), words(strip_of(kind | wide, "far"))
+        assert f"left, tie on at {on}" in near
         assert "tie off" not in near
-        assert "right \N{MIDDLE DOT} tie off here" in far
+        assert f"right, tie off at {off}" in far
         assert "tie on" not in far
 
 
-def test_doubled_ends_are_said_on_the_strip() -> None:
-    """The strip says which ends are doubled, and no mark moves."""
-    plain, doubled = (
-        strip_of(NOTCHED | SHORT),
-        strip_of(NOTCHED | SHORT | {"weaving.doubled_selvedges": 2, "weaving.doubled_warp": True}),
-    )
-    for said in ("every end of two threads", "the outer 2 ends at each side doubled"):
-        assert said in words(doubled)
-    marks = [
-        [p.start.x for p in part.shapes if isinstance(p, Curve) and p.pen in (Pen.MARK, Pen.TEN, Pen.UNIT, Pen.EDGE)]
-        for part in (plain, doubled)
-    ]
-    assert marks[0] == marks[1]
-
-
-@pytest.mark.parametrize(("kind", "caution"), [(NOTCHED, "saw as its maker says"), (PEGGED, "drill as its maker says")])
+@pytest.mark.parametrize(
+    ("kind", "caution"),
+    [
+        (NOTCHED, "Use the saw as its maker says"),
+        (PEGGED, "Use the drill as its maker says"),
+        (NAILS, "with pliers, not with fingers"),
+    ],
+)
 def test_tools_have_their_caution(kind: dict[str, object], caution: str) -> None:
-    """Whoever saws or drills reads to clamp the board and to mind the tool."""
-    (note,) = strip_of(kind).notes
-    assert "Clamp the board" in note
-    assert caution in note
+    """Whoever saws, drills or nails reads to wear glasses and to mind the tool, and how a knife is used."""
+    said = " ".join(strip_of(kind).cautions)
+    assert "Safety glasses on" in said
+    assert caution in said
+    assert "blades are not for children" in said
 
 
-def test_nails_have_their_caution() -> None:
-    """Whoever nails reads to shield the eyes and to keep the fingers off."""
-    (note,) = strip_of(NAILS).notes
-    assert "Shield your eyes" in note
-    assert "with pliers and not with fingers" in note
+def test_steps_say_the_sizes() -> None:
+    """Of what is sawn, drilled and nailed."""
+    assert "Saw out the grey: 1.2 mm wide, 6 mm deep." in strip_of(NOTCHED).steps
+    assert "Prick every cross with an awl. Drill 2.5 mm holes there, upright." in strip_of(PEGGED).steps
+    long = NAILS | {"frame.nail_length": "12 mm"}
+    assert any("nails of 1.8 mm until 12 mm stand out" in step for step in strip_of(long).steps)
+
+
+def test_both_templates_stand_on_one_sheet() -> None:
+    """Beside one text, as long as they are not over 252 mm."""
+    for kind in (NOTCHED, HELD, PEGGED, NAILS):
+        (laying,) = laid("strips", plan_of(kind | {"weaving.width": "24 cm"}), font_metrics())
+        assert laying.way == "tall"
+        assert [piece.part.name for piece in laying.sheets[0]] == ["strip-near", "strip-far"]
 
 
 def test_a_notch_keeps_a_tooth_beside_it() -> None:

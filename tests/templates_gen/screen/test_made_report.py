@@ -15,8 +15,8 @@ from kits import KINDS, font_metrics, plan_of
 from layout.drawing.shapes import Placing, Text
 from layout.drawing.sheet import Part, Piece
 from layout.messages.english import ENGLISH
+from layout.messages.roles import Marking
 from layout.messages.roles import Sheet as Said
-from layout.messages.roles import Strip
 from layout.paper.choice import Laying
 from templates_gen.files.generate import Made, Report
 from templates_gen.files.output import joined_of
@@ -71,7 +71,7 @@ def test_how_to_join_stands_on_the_sheets() -> None:
 def test_a_low_form_is_to_be_minded() -> None:
     """Where the full strip cannot be made, the screen says why."""
     notes = Outputs(plan_of({"frame.bar_diameter": "5 mm"}), font_metrics(), ["strip-near"]).notes
-    why = ENGLISH.say(Said.LOW_FORM, why=ENGLISH.say(Strip.TOO_THIN))
+    why = ENGLISH.say(Said.LOW_FORM, why=ENGLISH.say(Marking.TOO_THIN))
     assert [note.partition(": ")[2] for note in notes] == [why]
 
 

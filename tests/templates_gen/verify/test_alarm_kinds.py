@@ -11,19 +11,12 @@ from typing import Any
 import pytest
 from kits import NAILS, NOTCHED, PEGGED, font_metrics, parts_of, plan_of
 
-import layout.parts.strip as strip_module
-import layout.parts.strips.notched as notched_strip
-import layout.parts.strips.pegged as pegged_strip
-import layout.parts.strips.strips as strips
+import layout.parts.template.template as template_module
 import layout.plan as plan_module
-import layout.warps.pegged as pegged
 import templates_gen.files.drawings as drawings_module
 import templates_gen.files.printed_records as printed_records
-from layout.drawing.pens import Pen
-from layout.drawing.shapes import Curve, Placing
 from layout.plan import Plan
 from layout.products import PRODUCTS, suiting
-from layout.values.units import read_length
 from templates_gen.files.check import Against, check
 from templates_gen.files.generate import ProofError, make
 from templates_gen.files.manifest import MANIFEST
@@ -68,20 +61,10 @@ def test_what_is_right_does_not_ring(kind: str, file: str) -> None:
 PATCH = pytest.MonkeyPatch
 
 
-def outlines(change: Callable[[list[Curve]], list[Curve]]) -> Callable[[PATCH], None]:
-    """A builder that draws other notches, holes or ticks."""
-    right = strips.outlines
-    return lambda patch: patch.setattr(strip_module, "outlines", lambda *how: change(right(*how)))
-
-
-def aside(mm: float) -> Callable[[list[Curve]], list[Curve]]:
-    """The first outline moved to the right."""
-    return lambda paths: [*Placing(0, mm, 0).shapes(paths[:1]), *paths[1:]]  # type: ignore[list-item]
-
-
-def lower(mm: float) -> Callable[[list[Curve]], list[Curve]]:
-    """Every outline moved up the paper."""
-    return lambda paths: [path for path in Placing(0, 0, mm).shapes(paths) if isinstance(path, Curve)]
+def openings(change: Callable[[list[Any]], list[Any]]) -> Callable[[PATCH], None]:
+    """A builder that draws other notches, holes or nails."""
+    right = template_module._Draft.openings
+    return lambda patch: patch.setattr(template_module._Draft, "openings", lambda draft: change(right(draft)))
 
 
 def laid(**changes: Callable[[Plan], object]) -> Callable[[PATCH], None]:
@@ -100,58 +83,16 @@ def one_more(warp: Any) -> object:
     return (*warp.passes, warp.passes[-1])
 
 
-def thicker(patch: PATCH) -> None:
-    """Holes of 3 mm for pegs of 2.5 mm."""
-    right = pegged_strip._holes
-    wide = read_length("3 mm")
-    patch.setattr(pegged_strip, "_holes", lambda ends, *how: right(replace(ends, peg_diameter=wide), *how))
-
-
 ON = ("kit.pdf", "strip-far.svg")
 WRONG: dict[str, tuple[str, Callable[[PATCH], None]]] = {
-    "a notch aside": ("notched", outlines(aside(0.002))),
-    "a notch missing": ("notched", outlines(lambda paths: paths[1:])),
-    "a notch twice": ("notched", outlines(lambda paths: [paths[0], *paths])),
-    "no notches": ("notched", outlines(lambda _: [])),
-    "notches not deep enough": (
-        "notched",
-        outlines(
-            lambda paths: [
-                notched_strip._notch((p.start.x + p.steps[-1].end.x) / 2, 0.6, p.steps[0].end.y * 0.99) for p in paths
-            ]
-        ),
-    ),
-    "notches drawn from the other edge": (
-        "notched",
-        outlines(
-            lambda paths: [
-                notched_strip._notch((p.start.x + p.steps[-1].end.x) / 2, 0.6, -p.steps[0].end.y) for p in paths
-            ]
-        ),
-    ),
-    "notches too wide": (
-        "notched",
-        outlines(
-            lambda paths: [
-                notched_strip._notch((p.start.x + p.steps[-1].end.x) / 2, 0.7, p.steps[0].end.y) for p in paths
-            ]
-        ),
-    ),
-    "a hole aside": ("pegged", outlines(aside(0.002))),
-    "a hole missing": ("pegged", outlines(lambda paths: paths[:-1])),
-    "rows swapped": ("pegged", lambda patch: patch.setattr(pegged, "in_outer_row", lambda number: number % 2 == 0)),
-    "rows too near the edge": ("pegged", outlines(lower(0.01))),
-    "holes too wide": ("pegged", thicker),
-    "a nail aside": ("nailed", outlines(aside(0.002))),
-    "a nail missing": ("nailed", outlines(lambda paths: paths[:-1])),
-    "a nail twice": ("nailed", outlines(lambda paths: [paths[0], *paths])),
-    "a row of nails too near the edge": ("nailed", outlines(lower(0.01))),
+    "no notches but one": ("notched", openings(lambda all_: all_[:1])),
+    "notches drawn from the other edge": ("notched", openings(lambda all_: [o._replace(v=-o.v) for o in all_])),
+    "rows too near the edge": ("pegged", openings(lambda all_: [o._replace(v=o.v + 0.01) for o in all_])),
+    "a row of nails too near the edge": ("nailed", openings(lambda all_: [o._replace(v=o.v + 0.01) for o in all_])),
     "far nails where near ones belong": (
         "nailed",
         laid(far=lambda warp: tuple(x - 4 for x in warp.far)),  # type: ignore[attr-defined]
     ),
-    "a tick aside": ("held, every second", outlines(aside(0.002))),
-    "a tick missing": ("held, every second", outlines(lambda paths: paths[1:])),
     "marks where notches stay empty": (
         "held, every second",
         laid(near=lambda warp: tuple(x + 2 for x in warp.near), far=lambda warp: tuple(x + 2 for x in warp.far)),  # type: ignore[attr-defined]
@@ -179,7 +120,7 @@ def test_a_wrong_template_rings(name: str, monkeypatch: PATCH) -> None:
 
 def test_a_hole_whole_on_no_piece_rings(monkeypatch: PATCH) -> None:
     """In tiles, an outline that every piece lost to the other is missed."""
-    outlines(lambda paths: [*paths[:12], *paths[13:]])(monkeypatch)
+    openings(lambda all_: [*all_[:12], *all_[13:]])(monkeypatch)
     assert "hole" in alarm(plan_of(KINDS["tiles of pegs"]), "strip-near.pdf")
 
 
@@ -229,9 +170,3 @@ def test_a_folder_that_lost_a_file_and_its_line_rings(tmp_path: Path) -> None:
     assert first.problems == ("strip-far.svg is missing, which this kit must have",)
     make(plan_of(), tmp_path / "one", font_metrics(), ["strip-near"])
     assert all(each.problems == () for each in check([tmp_path / "one"], Against(), font_metrics()))
-
-
-def test_pens_of_marks_are_what_the_tests_lean_on() -> None:
-    """Outlines are register lines, ticks are grey: a change of pen is found by the comparison."""
-    assert {path.pen for path in strips.outlines(plan_of(NOTCHED), "near", 1)} == {Pen.REGISTER}
-    assert {path.pen for path in strips.outlines(plan_of(KINDS["held, every second"]), "near", 1)} == {Pen.HELP}

@@ -16,7 +16,7 @@ from wrong_pictures import PICTURES
 from wrong_printed import PRINTED
 from wrong_rod import ROD_WRONG
 from wrong_sheets import SHEETS
-from wrong_strips import STRIPS
+from wrong_templates import TEMPLATES_WRONG
 
 from layout.drawing.sheet import Sheet
 from layout.plan import Plan, plan
@@ -25,7 +25,7 @@ from templates_gen.files.outputs import Outputs
 
 EVERY: dict[str, Wrong] = {
     **PRINTED,
-    **STRIPS,
+    **TEMPLATES_WRONG,
     **PICTURES,
     **SHEETS,
     **CROSSED_WRONG,
@@ -69,7 +69,7 @@ def test_the_proof_alone_finds_a_wrong_builder(name: str, monkeypatch: Patch) ->
 def test_there_are_enough_of_them() -> None:
     """The table is not thinned out, and every kind of frame ends is in it."""
     assert len(EVERY) >= LEAST
-    assert {wrong.kit.get("frame.ends", "round bars") for wrong in PRINTED.values()} == {
+    assert {wrong.kit.get("frame.ends", "round bars") for wrong in EVERY.values()} == {
         "round bars",
         "flat ends",
         "notched ends",

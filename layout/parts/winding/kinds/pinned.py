@@ -20,7 +20,7 @@ class PinnedPicture(PictureKind):
     def radius(self, view: View) -> float:
         """Of a pin, as thick against the pitch as on the frame."""
 
-    def number(self, warp: Warp, k: int, end: End) -> int:  # noqa: ARG002
+    def number(self, warp: Warp, k: int, end: End) -> int:
         """The first pin is 0; each turns two ends."""
         return (k + 1) // 2 if end == "near" else k // 2 + 1
 
