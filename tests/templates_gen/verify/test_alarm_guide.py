@@ -272,10 +272,10 @@ def test_wrong_words_ring(name: str, monkeypatch: pytest.MonkeyPatch) -> None:
 
 
 def test_a_swapped_guide_rings() -> None:
-    """The file with both guides in the other order does not pass."""
-    wanted = Outputs(planned(), font_metrics()).output("spacing-guide.pdf")
+    """The file with the sheets of both guides in the other order does not pass."""
+    wanted = Outputs(planned("tiled"), font_metrics()).output("spacing-guide.pdf")
     turned = replace(wanted, sheets=wanted.sheets[::-1])
-    assert findings(planned(), wanted, read(wanted, write(turned))).problems
+    assert findings(planned("tiled"), wanted, read(wanted, write(turned))).problems
 
 
 @pytest.mark.parametrize("name", ["tiled", "tiled inches"])
