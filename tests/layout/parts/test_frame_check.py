@@ -109,7 +109,7 @@ def test_every_length_is_a_line_of_a_rule(wide: int, high: int, unit: str, sett:
         "frame.material": "beech",
     }
     for check in checks(plan_of(frame)):
-        for number in re.findall(r"([\d /.]*\d) " + unit + r"\b", " ".join(check.sentences)):
+        for number in re.findall(r"((?:\d+ )?\d[\d/.]*) " + unit + r"\b", " ".join(check.sentences)):
             value = sum(map(Fraction, number.split()))
             assert (value * (2 if unit == "mm" else 32)).denominator == 1, number
         assert not re.search(r"\d (cm|%s)\b" % ("in" if unit == "mm" else "mm"), " ".join(check.sentences))

