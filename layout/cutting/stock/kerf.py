@@ -4,7 +4,8 @@ The beam is taken as a spot `kerf_x` wide and `kerf_y` high (a circle where both
 line. What is kept is drawn fatter all round, so a slot is drawn narrower; no position changes, so no pitch does. With
 one kerf for both ways an arc stays an arc of the same middle. With two, straight sides are exact, and each arc becomes
 two (so that none turns by more than 45 degrees afterwards) that go through three exact points each: within a few
-micrometres while neither kerf is half the other again.
+micrometres while neither kerf is half the other again. A flat spot (one kerf none, or far less than the other) does not
+go round by arcs: its line would jump or cross itself. Such a path is drawn with its rounds a little nearer instead.
 """
 
 from __future__ import annotations
@@ -14,16 +15,19 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from layout.cutting.parts.outline import area, turned_back
-from layout.drawing.arcs import halfway, halved, turn
+from layout.cutting.stock.outline_sides import Side, sides_of
+from layout.drawing.arcs import halfway, turn
 from layout.drawing.shapes import Curve, Point, Step
 from layout.messages.catalogue import Role
 from layout.messages.roles import CutNeed
 from layout.values.errors import FieldError, LayoutError
 
-_SAME = 1e-9  # mm, and for directions
 _USUAL = 0.2  # mm
 _KERFS = (0.2, 0.1, 0.05, 0.02, 0.01, 0.005, 0.002, 0.001)  # mm: of these the widest that fits is offered
 _LEAST = 0.01  # mm: what is left of a side that the kerf has not used up
+_ROUND = 3  # a spot of more times its smaller width is too flat to go round by arcs through exact points
+_ALIKE = (0.5, 1.5)  # so many times its own turn an arc may turn where exact points are joined by arcs
+_LEAST_TURN, _MOST_TURN = 0.001, math.pi / 4  # radians: an arc of less is no arc, one of more is not drawn
 
 
 @dataclass(frozen=True, slots=True)
@@ -46,17 +50,29 @@ class Kerf:
         """How far off a straight edge of that normal its line is drawn."""
         return math.hypot(self.x * normal.x, self.y * normal.y) / 2
 
+    def goes_round(self, was: float, now: float) -> bool:
+        """Whether the line beside an arc that turns by `was` radians may turn by `now`: the same way, and as much."""
+        return _LEAST_TURN <= abs(now) <= _MOST_TURN and _ALIKE[0] <= now / was <= _ALIKE[1]
 
-@dataclass(frozen=True, slots=True)
-class _Side:
-    """One step of an outline with the directions that point away from what is kept, at both its ends."""
 
-    start: Point
-    through: Point | None
-    end: Point
-    first: Point
-    last: Point
-    middle: Point
+class _Flat(Kerf):
+    """A kerf whose spot is too flat for a round: every direction goes out evenly, by its shares of both ways.
+
+    Sides along x and y are exact still, and a circle becomes an ellipse, which never crosses itself. A round
+    loses more than is wanted at its slanting edges: with one kerf none an eighth of the other, a (1 - cos t) cos t at
+    its most with a of half the kerf, and a little more where the round is hardly larger than the kerf.
+    """
+
+    __slots__ = ()
+
+    def out(self, normal: Point) -> Point:
+        return Point(self.x * normal.x / 2, self.y * normal.y / 2)
+
+    def reach(self, normal: Point) -> float:
+        return (self.x * normal.x**2 + self.y * normal.y**2) / 2
+
+    def goes_round(self, was: float, now: float) -> bool:
+        return _LEAST_TURN <= abs(now) <= _MOST_TURN and now / was > 0
 
 
 def drawn(outer: Curve, holes: Sequence[Curve], kerf: Kerf) -> tuple[Curve, ...]:
@@ -91,7 +107,17 @@ def _drawn(outer: Curve, holes: Sequence[Curve], kerf: Kerf) -> tuple[Curve, ...
 
 def _moved(path: Curve, kerf: Kerf) -> Curve:
     """`path`, with what is kept on its left, moved to its right."""
-    sides = _sides(path, halves=kerf.x != kerf.y)
+    if max(kerf.x, kerf.y) <= _ROUND * min(kerf.x, kerf.y) or kerf.x == kerf.y:
+        try:
+            return _beside(path, kerf)
+        except _ClosedError:
+            if kerf.x == kerf.y:
+                raise
+    return _beside(path, _Flat(kerf.x, kerf.y))
+
+
+def _beside(path: Curve, kerf: Kerf) -> Curve:
+    sides = sides_of(path, halves=kerf.x != kerf.y)
     corners = [_corner(sides[k - 1], side, kerf) for k, side in enumerate(sides)]
     steps = []
     for k, side in enumerate(sides):
@@ -100,55 +126,18 @@ def _moved(path: Curve, kerf: Kerf) -> Curve:
         if through and kerf.x != kerf.y:
             through = halfway(corners[k], through, there)
         step = Step(there, through)
-        _check(side, corners[k], step)
+        _check(side, corners[k], step, kerf)
         steps.append(step)
     if steps[-1].through is None:
         steps.pop()
     return Curve(corners[0], tuple(steps), path.pen, closed=True)
 
 
-def _sides(path: Curve, *, halves: bool) -> list[_Side]:
-    """Every side of a closed path, the one that its closing draws too; each arc in two where `halves` are wanted."""
-    steps = _halved(path) if halves else list(path.steps)
-    if math.dist(path.start, steps[-1].end) > _SAME:
-        steps.append(Step(path.start))
-    sides, start = [], path.start
-    for end, through in steps:
-        sides.append(_straight(start, end) if through is None else _bent(start, through, end))
-        start = end
-    return sides
-
-
-def _halved(path: Curve) -> list[Step]:
-    steps: list[Step] = []
-    for start, step in zip(path.points(), path.steps, strict=False):
-        steps += [step] if step.through is None else halved(start, step.through, step.end)
-    return steps
-
-
-def _straight(start: Point, end: Point) -> _Side:
-    length = math.dist(start, end)
-    away = Point((end.y - start.y) / length, (start.x - end.x) / length)
-    return _Side(start, None, end, away, away, away)
-
-
-def _bent(start: Point, through: Point, end: Point) -> _Side:
-    """An arc: its directions at start and end lie half its angle before and behind that of its chord."""
-    half = turn(start, through, end) / 2
-    chord = _straight(start, end).first
-    return _Side(start, through, end, _rotated(chord, -half), _rotated(chord, half), chord)
-
-
-def _rotated(direction: Point, angle: float) -> Point:
-    cos, sin = math.cos(angle), math.sin(angle)
-    return Point(cos * direction.x - sin * direction.y, sin * direction.x + cos * direction.y)
-
-
 def _plus(one: Point, other: Point) -> Point:
     return Point(one.x + other.x, one.y + other.y)
 
 
-def _corner(before: _Side, after: _Side, kerf: Kerf) -> Point:
+def _corner(before: Side, after: Side, kerf: Kerf) -> Point:
     """Where the lines beside two sides meet: on the normal of a smooth joint, else where two straight lines cross."""
     one, other = before.last, after.first
     if math.dist(one, other) < 1e-6:
@@ -162,13 +151,17 @@ def _corner(before: _Side, after: _Side, kerf: Kerf) -> Point:
     return _plus(after.start, Point((a * other.y - b * one.y) / across, (b * one.x - a * other.x) / across))
 
 
-def _check(side: _Side, start: Point, step: Step) -> None:
-    """_ClosedError where the side that is left to draw has vanished or turned round."""
+def _check(side: Side, start: Point, step: Step, kerf: Kerf) -> None:
+    """_ClosedError where the side that is left to draw has vanished or turned round, or an arc no longer goes round."""
     dx, dy = side.end.x - side.start.x, side.end.y - side.start.y
     wide = math.hypot(dx, dy)
     left = ((step.end.x - start.x) * dx + (step.end.y - start.y) * dy) / wide
     if left < min(_LEAST, wide / 2) and left < wide:
         raise _ClosedError
+    if side.through and step.through and kerf.x != kerf.y:
+        was, now = turn(side.start, side.through, side.end), turn(start, step.through, step.end)
+        if not kerf.goes_round(was, now):
+            raise _ClosedError
 
 
 def too_wide(kerf: Kerf, role: Role, room: float, said: str = "") -> FieldError:

@@ -14,18 +14,22 @@ from typing import NamedTuple
 
 from layout.drawing.shapes import Curve, Point, Step
 
-_SHARED = 0.002  # mm that two pieces may share, by rounding
+_SHARED = 0.004  # mm that two pieces may share: seen from middles nearly _APART both ways, a common end is two
 _APART = 0.002  # mm by which two lines or circles must differ to count as two
 _TURN = 1e-5  # radians, likewise for the directions of lines
 _FLAT = 1e5  # mm; an arc of a larger radius counts as straight, since its centre cannot be computed well
 
 
 class _Piece(NamedTuple):
-    """`where` are the measures of the line or circle in steps of their tolerances; `first` to `last` along it, mm."""
+    """`where` are the measures of the line or circle in steps of their tolerances; `first` to `last` lie along it.
+
+    These are in units of `size` mm: in mm on a line, in radians on a circle, whose radius may be a little another's.
+    """
 
     where: tuple[float, ...]
     first: float
     last: float
+    size: float
     at: Point
 
 
@@ -43,7 +47,7 @@ def overlap(paths: Iterable[Curve]) -> Point | None:
 def _shared(pieces: list[_Piece]) -> Point | None:
     reached = -math.inf
     for piece in sorted(pieces, key=lambda each: each.first):
-        if piece.first < reached - _SHARED:
+        if (reached - piece.first) * piece.size > _SHARED:
             return piece.at
         reached = max(reached, piece.last)
     return None
@@ -65,7 +69,7 @@ def _straight(start: Point, end: Point) -> Iterator[_Piece]:
         turn -= math.pi
     ux, uy = math.cos(turn), math.sin(turn)
     first, last = sorted((ux * start.x + uy * start.y, ux * end.x + uy * end.y))
-    yield _Piece((turn / _TURN, (ux * start.y - uy * start.x) / _APART), first, last, start)
+    yield _Piece((turn / _TURN, (ux * start.y - uy * start.x) / _APART), first, last, 1.0, start)
 
 
 def _round(start: Point, through: Point, end: Point) -> Iterator[_Piece]:
@@ -83,4 +87,4 @@ def _round(start: Point, through: Point, end: Point) -> Iterator[_Piece]:
     sweep = (math.atan2(other.y - centre.y, other.x - centre.x) - begin) % math.tau
     where = (centre.x / _APART, centre.y / _APART, radius / _APART)
     for turn in (begin, begin + math.tau):
-        yield _Piece(where, turn * radius, (turn + sweep) * radius, start)
+        yield _Piece(where, turn, turn + sweep, radius, start)
