@@ -33,7 +33,7 @@ from templates_gen.files.formats import FORMATS
 from templates_gen.files.generate import ProofError, Report, make
 from templates_gen.files.manifest import MANIFEST, product_of
 from templates_gen.files.outputs import Output
-from templates_gen.messages.roles.proof_printed import Strips
+from templates_gen.messages.roles.proof_printed import Spacing, Strips
 from templates_gen.verify.finding import Findings, finding
 
 MAKE = (
@@ -87,9 +87,11 @@ def test_every_file_is_there_and_reported(made: Made) -> None:
     assert set(there(folder)) == {*FILES, MANIFEST}
     assert [made.file for made in report.made] == list(FILES)
     marks = {made.file: made.marks for made in report.made}
-    # 31 near marks, 30 far marks (30 winds in 24 cm at 8 mm), 6 unit lines (every 4 cm) and 2 limits on each, by hand
-    assert [marks[f"strip-{end}.{form}"] for end in ("near", "far") for form in ("pdf", "svg")] == [39, 39, 38, 38]
-    in_kit = [file for file in FILES if file.endswith("pdf") and file not in ("kit.pdf", "weaving-grid.pdf")]
+    # 31 near marks, 30 far marks (30 winds in 24 cm at 8 mm) and a tick at each of 25 cm, by hand; on paper the signs
+    # are explained once more: 4 marks and 5 ticks.
+    assert [marks[f"strip-{end}.{form}"] for end in ("near", "far") for form in ("pdf", "svg")] == [65, 56, 64, 55]
+    alone = ("kit.pdf", "weaving-grid.pdf", "strip-near.pdf", "strip-far.pdf")
+    in_kit = [file for file in FILES if file.endswith("pdf") and file not in alone]
     assert marks["kit.pdf"] == sum(marks[file] for file in in_kit)
     assert report.marks == sum(marks.values())
     assert 0 <= report.deviation <= 0.001
@@ -120,7 +122,7 @@ def test_the_manifest_lists_each_file(made: Made) -> None:
     assert near["sheet_mm"] == [209.9028, 278.6944]  # 595 x 790 units of 1/72 in (ISO 32000)
     assert near["parts"] == ["strip-near"]
     assert {"strip-near", "strip-far"} < set(kit["parts"])
-    assert (near["sheets"], kit["sheets"]) == (1, len(kit["parts"]))
+    assert (near["sheets"], kit["sheets"]) == (1, 6)  # strips and guides share a sheet each
 
 
 def test_what_is_not_ours_stays(used: Path, made: Made, demo_plan: Plan, metrics: FontMetrics) -> None:
@@ -266,7 +268,7 @@ def test_a_proof_that_fails_says_each_problem_once_and_what_to_do(
     used: Path, demo_plan: Plan, metrics: FontMetrics, monkeypatch: pytest.MonkeyPatch
 ) -> None:
     """A problem that comes three times is said once, with a count; then that the kit is kept and reported."""
-    lean, glue = finding(Strips.UPRIGHT), finding(Strips.GLUING)
+    lean, glue = finding(Strips.UPRIGHT), finding(Spacing.TENTHS)
     monkeypatch.setattr(generate, "findings", lambda *_: Findings(0.0, (lean, glue, lean, lean)))
     with pytest.raises(ProofError) as caught:
         make(demo_plan, used, metrics, only=FEW)
@@ -306,7 +308,7 @@ def test_other_inputs_than_were_given(
         return FORMATS[output.format].write(output.sheets, about)
 
     monkeypatch.setattr(generate, "write", write)
-    with pytest.raises(ProofError, match="inputs"):
+    with pytest.raises(ProofError, match="the code is not that of this file"):
         make(demo_plan, used, metrics, only=FEW)
 
 
