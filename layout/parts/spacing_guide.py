@@ -63,7 +63,7 @@ class _Depths:
 
 
 _FULL = _Depths(7.5, 10.0, 12.0, 16.0, 4.0, 9.6, 2, (1.7, 3.4), 5.5, 5.0, CORNER, 1.3)
-_LOW = _Depths(2.2, 2.9, 4.4, 7.2, 3.4, 2.6, 1, (0.5, 0.9), None, 3.4, 2.0, 0.9)
+_LOW = _Depths(2.2, 2.8, 4.25, 7.3, 3.4, 2.85, 1, (0.4, 0.75), None, 3.4, 2.0, 0.9)
 _MARKS = {"face": (Pen.END_MARK, Pen.TEN), "back": (Pen.END_MARK_BACK, Pen.TEN_BACK)}
 
 
@@ -233,6 +233,8 @@ class _Draft(Ruler):
 
     def scissors(self, deep: float) -> list[Shape]:
         """A pair of scissors on the edge behind, in the first gap between ticks past the middle that has room."""
+        if self.low:
+            return []  # they would stand on its words
         xs = sorted(self.at(distance) for ticks in self.ticks() for distance in ticks)
         gaps = (one for one, other in pairwise(xs) if one > 0 and other - one >= _SCISSORS_ROOM)
         at = next(gaps, None)

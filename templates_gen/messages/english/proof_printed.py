@@ -23,7 +23,6 @@ MESSAGES: dict[Role, str | Plural] = {
     Mark.END: "end mark",
     Mark.TEN: "ten mark",
     Mark.UNIT: "unit mark",
-    Mark.LIMIT: "limit mark",
     Mark.CENTRE: "centre mark",
     Mark.HOLE: "hole",
     Mark.NAIL: "nail",

@@ -12,7 +12,6 @@ class Mark(Role):
     END = "proof_printed.mark.end"
     TEN = "proof_printed.mark.ten"
     UNIT = "proof_printed.mark.unit"
-    LIMIT = "proof_printed.mark.limit"
     CENTRE = "proof_printed.mark.centre"
     HOLE = "proof_printed.mark.hole"
     NAIL = "proof_printed.mark.nail"

@@ -62,7 +62,7 @@ def test_the_demo_kit_has_its_grid(tmp_path: Path) -> None:
     """Made alone, proven, and read back by `check`."""
     made = run("make", "-o", tmp_path, "--only", "weaving-grid", "--list")
     assert made.exit_code == 0
-    assert "weaving-grid.pdf  6 sheets" in made.stdout
+    assert "weaving-grid.pdf  4 sheets" in made.stdout
     assert run("check", tmp_path).exit_code == 0
 
 
