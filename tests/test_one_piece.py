@@ -39,10 +39,10 @@ def test_twelve_inches_lie_in_one_piece(paper: str, number: int) -> None:
 
 @pytest.mark.parametrize("number", range(len(ENDS)))
 def test_twelve_inches_lie_on_one_common_sheet(number: int) -> None:
-    """The sheet that fits both papers is too short for one piece between its targets: there are two, side by side."""
+    """The sheet that fits both papers may be too short between its targets: then two pieces lie side by side."""
     twelve = {"weaving.width": "12 in", "frame.outer_width": "18 in", "sett.given": SETTS[number]}
     for laying in strips_of({**twelve, **ENDS[number]}):
-        assert sum(map(len, laying.sheets)) == 2
+        assert sum(map(len, laying.sheets)) in (1, 2)
         assert len(laying.sheets) <= 2  # the pieces of a thick bar have no room beside each other
 
 

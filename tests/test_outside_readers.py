@@ -136,7 +136,7 @@ def test_resvg_shows_every_line_of_the_grid_where_it_should_be() -> None:
     (sheet,) = wanted.sheets
     pixels = svg_pixels(write(wanted))
     assert pixels.shape == pytest.approx((sheet.height * 10, sheet.width * 10), abs=1)
-    lines = [s for s in sheet.shapes if isinstance(s, Curve) and s.pen in (Pen.HELP, Pen.MARK)]
+    lines = [s for s in sheet.shapes if isinstance(s, Curve) and s.pen in (Pen.GRID, Pen.GRID_TEN)]
     columns = [line.start for line in lines if line.start.x == line.steps[0].end.x]
     assert len(columns) > 40
     for at in columns:

@@ -52,6 +52,7 @@ def furnish(page: Page, said: Head, part: Part, metrics: FontMetrics) -> Furnish
     A `mirrored` sheet has no room for blocks.
     """
     paper, grid = page.paper, regions(page.paper)
+    page = page._replace(mirrored=page.mirrored and grid.roomy)  # small paper has no room to move things to
     narrow = page.mirrored or (part.narrow and grid.roomy)
     shapes, head_box = head(replace(said, narrow=narrow), grid, metrics)
     taken = [*target_boxes(paper)[:_CORNERS], head_box, code_box(grid, mirrored=page.mirrored)]
@@ -78,10 +79,11 @@ def furnish(page: Page, said: Head, part: Part, metrics: FontMetrics) -> Furnish
 
 def finished(page: Page, free: Area, pieces: Sequence[Piece], modules: Modules | None) -> list[Shape]:
     """The targets, clear of everything else on the sheet, and its code."""
+    grid = regions(page.paper)
     highest = page.paper.height - _WORDS_DOWN
     said = [(left, low, right, min(high, highest)) for left, low, right, high in free.taken[_CORNERS:]]
     boxes = [*said, *(box for piece in pieces for box in _boxes_of(piece))]
-    return [*targets(page.paper, boxes), *code(modules, regions(page.paper), mirrored=page.mirrored)]
+    return [*targets(page.paper, boxes), *code(modules, grid, mirrored=page.mirrored and grid.roomy)]
 
 
 def _boxes_of(piece: Piece) -> Iterator[Box]:

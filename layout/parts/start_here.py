@@ -15,7 +15,7 @@ from layout.drawing.pens import Pen
 from layout.drawing.shapes import Placing, Point, Shape, Text, cross, line
 from layout.drawing.sheet import Part
 from layout.drawing.signs import RING, ring, step_tile
-from layout.drawing.typeset import FIGURE, LEAD, SMALL
+from layout.drawing.typeset import FIGURE, LEAD, SMALL, is_tall, leading
 from layout.messages.roles import KitNumber, SheetName, Start
 from layout.parts.hanging import Hanging, beside, rows_of, stack
 from layout.parts.start_icons import icon
@@ -199,7 +199,7 @@ def _figure(figure: KitFigure, wide: float, metrics: FontMetrics) -> Hanging:
     shapes += [*labels, *values]
     y = values[-1].at.y - _REMARK + 4.6
     for remark in figure.remarks:
-        rows = rows_of(remark, LEAD, wide, y - 4.6, metrics)
+        rows = rows_of(remark, LEAD, wide, y - leading(LEAD, tall=is_tall(remark)), metrics)
         shapes += rows
         y = rows[-1].at.y
     return Hanging(tuple(shapes), max(_FIGURE_PITCH, _UNDER_ROW - y - metrics.descent * LEAD))

@@ -17,7 +17,7 @@ from templates_gen.messages.roles.inputs import Only
 KIT, BOARD, JOB = "kit", "board", "job"
 """The families that are files of their own: the one file of all guides, the boards, the job sheet."""
 _FORMS: Mapping[str, tuple[str, ...]] = {KIT: ("pdf",), BOARD: ("svg", "dxf"), JOB: ("pdf",)}
-_SEVERAL: Mapping[str, tuple[str, ...]] = {"strips": ("strip-near", "strip-far"), "boards": (BOARD,)}
+_SEVERAL: Mapping[str, tuple[str, ...]] = {"strips": ("strip-near", "strip-far", "strips"), "boards": (BOARD,)}
 
 
 def products_of(plan: Plan, names: Sequence[str]) -> tuple[str, ...] | None:
@@ -43,7 +43,7 @@ def _each(plan: Plan, said: str, known: Sequence[str]) -> Iterable[str]:
     if dot and form not in forms:
         files = listed([f"{name}.{each}" for each in forms])
         raise OptionError("--only", Only.A_FILE, shown(said), f"--only {name}.{forms[0]}", files=files)
-    return (f"{each}{dot}{form}" for each in names)
+    return (f"{each}{dot}{form}" for each in names if not dot or form in forms_of(each))
 
 
 def _no_part(plan: Plan, said: str, name: str, known: Sequence[str]) -> OptionError:

@@ -25,8 +25,9 @@ def files(names: Sequence[str]) -> tuple[str, ...]:
 @pytest.mark.parametrize(
     ("names", "made"),
     [
-        (["strips"], ("strip-near.pdf", "strip-near.svg", "strip-far.pdf", "strip-far.svg")),
-        (["strips.pdf"], ("strip-near.pdf", "strip-far.pdf")),
+        (["strips"], ("strips.pdf", "strip-near.pdf", "strip-near.svg", "strip-far.pdf", "strip-far.svg")),
+        (["strips.pdf"], ("strips.pdf", "strip-near.pdf", "strip-far.pdf")),
+        (["strips.svg"], ("strip-near.svg", "strip-far.svg")),
         (["strip-near.pdf"], ("strip-near.pdf",)),
         (["Strip-Near.PDF"], ("strip-near.pdf",)),
         (["kit"], ("kit.pdf",)),

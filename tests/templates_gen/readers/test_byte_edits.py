@@ -22,8 +22,10 @@ from templates_gen.files.outputs import Outputs
 from templates_gen.files.proof import findings, write
 from templates_gen.lettering.fonts import font_path
 
-MOST_APART = 17.0
-"""Grey levels of 255: one step of the greys that resvg knows, which an edge may take by a move of a micrometre."""
+MOST_APART = 65.0
+"""Grey levels of 255: a quarter of a pixel, the least that resvg knows of a level edge of a black area, which a move of
+a micrometre may take.
+"""
 
 
 @cache

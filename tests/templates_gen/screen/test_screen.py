@@ -174,7 +174,7 @@ PLACES: dict[str, Callable[[str, str], str]] = {
     "the title": lambda text, acts: re.sub(r"/Title \(.*?\) ?/", f"/Title ({acts}) /", text, count=1, flags=re.DOTALL),
     "an operator": lambda text, acts: text.replace("\nBT\n", f"\n{acts}\nBT\n", 1),
     "words": lambda text, acts: text.replace(") Tj", f"{acts}) Tj", 1),
-    "a font of the page": lambda text, acts: text.replace("/F1+0 8", f"/{acts} 8", 1),
+    "a font of the page": lambda text, acts: text.replace("/F1+0 7", f"/{acts} 7", 1),
     "the trailer": lambda text, acts: text.replace("/Root", f"/{acts} 1 /Root", 1),
 }
 
