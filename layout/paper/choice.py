@@ -158,6 +158,8 @@ def _uprights(
     if found is None:
         return None
     sheets, wholes = found
+    if len({f"{proof_distance(each):.1f}" for each in wholes}) > 1:
+        return None  # one sentence on how they are joined would be wrong for one of them
     together = tuple(wholes) if len(wholes) > 1 else ()
     whole = said if together else replace(wholes[0], notes=said.notes)
     return Laying("tiles", whole, sheets, said.notes, together=together, once=True)

@@ -173,8 +173,8 @@ def _numbers(axis: Axis, k: int, shown: _Shown, window: tuple[Span, Span], numbe
     """
     wrong = []
     for at, words in shown.numbers:
-        if not 0 < window[1 - k][0] - at[1 - k] < _BESIDE or not _near(at, words, k, window[k]):
-            continue
+        if not 0 < window[1 - k][0] - at[1 - k] < _BESIDE or not _near(at, words, k, window[k], 0.1):
+            continue  # one of the other axis may stand at the corner
         there = [n for n in range(10, axis.count + 1, 10) if _near(at, words, k, (axis.at(n), axis.at(n)))]
         if there == [int(words)]:
             numbered.add(int(words))
@@ -184,11 +184,11 @@ def _numbers(axis: Axis, k: int, shown: _Shown, window: tuple[Span, Span], numbe
     return Findings(0.0, tuple(wrong))
 
 
-def _near(at: Point, words: str, k: int, span: Span) -> bool:
-    """Whether the middle of words lies in a span, as they stand on a piece or on a turned one."""
+def _near(at: Point, words: str, k: int, span: Span, off: float = _AT_LINE) -> bool:
+    """Whether the middle of words lies in a span, or `off` mm from it, as they stand on a piece or on a turned one."""
     wide, high = metrics().width(words, _SMALL) / 2, _CAP * _SMALL / 2
     middles = (at[k] + (wide, high)[k], at[k] + (high, -wide)[k])
-    return any(span[0] - _AT_LINE <= middle <= span[1] + _AT_LINE for middle in middles)
+    return any(span[0] - off <= middle <= span[1] + off for middle in middles)
 
 
 def _uncovered(axes: tuple[Axis, Axis], windows: Sequence[tuple[Span, Span]]) -> Findings:

@@ -8,7 +8,6 @@ from collections.abc import Callable, Iterable, Sequence
 from dataclasses import replace
 from fractions import Fraction
 from functools import cache
-from itertools import pairwise
 from typing import Any
 
 import pytest
@@ -547,9 +546,7 @@ def test_a_name_made_of_figures_does_not_ring(name: str) -> None:
     assert alarm(wanted, write(wanted), numbered) == ""
 
 
-def test_all_totals_go_up() -> None:
-    """The totals that the mutations lean on are there: each greater than the one before."""
+def test_the_numbers_that_the_mutations_lean_on_are_there() -> None:
+    """The strip numbers every fifth wind, the sheet its own first and last."""
     words = [shape.words for shape in output("strip-near.pdf").sheets[0].shapes if isinstance(shape, Text)]
-    totals = [int(each) for each in words if each.isdigit()]
-    assert "12" in words
-    assert all(one < other for one, other in pairwise(totals))
+    assert {"5", "10", "15"} < set(words)
