@@ -26,7 +26,7 @@ ROW, BLOCK, HALF_INCH = 1.6, 10.0, 12.7
 _ROWS = 2.4  # from the baseline of the inch numbers up to the rows
 _TOP = _ROWS + 2 * ROW
 _NUMBERS, _CAPTION = _TOP + 0.65, _TOP + 4.35
-_TICK, _LEADING, _WHITE = 0.7, 3.84, 1.0
+_TICK, _LEADING, _WHITE, _OVER = 0.7, 3.84, 1.0, 0.4
 _UPRIGHT, _ASIDE = 10.0, 18.9  # from the right edge of the sheet to the zero of the upright scale; to its box
 _MIRRORED_RIGHT, _MIRRORED_UP = 123.5, 14.7
 _TICKED = [BLOCK * k for k in (1, 2, 3, 4, 6, 7, 8)]  # numbers stand over the others
@@ -56,7 +56,7 @@ def scales(
     said = words.say(Scale.CHECK_AND_PRINT if printing else Scale.CHECK)
     caption = _caption(said, across, max(regions.right - across.x, INCHES), metrics)
     widest = max(metrics.width(each.words, SMALL, Pen.STRONG) for each in caption)
-    top = FOOT + _LEADING * (len(caption) - 1)
+    top = FOOT + _OVER + _LEADING * (len(caption) - 1)
     band = across.x, FIELD - _WHITE, across.x + max(INCHES, widest) + _WHITE, top
     gutter = regions.width - _ASIDE, FIELD + lift - _WHITE, regions.width - SIDE, FIELD + lift + INCHES + 2 * _WHITE
     return [*caption, *flat(across, words, metrics), *upright(up, words, metrics)], [band, gutter]
