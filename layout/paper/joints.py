@@ -156,7 +156,8 @@ def _goes_on(sign: Sequence[Shape], shape: Shape, metrics: FontMetrics) -> bool:
         return isinstance(shape, Region) and shape.pen is Pen.SOLID
     if isinstance(sign[0], Text) or isinstance(shape, Text) or shape.pen not in (Pen.OUTLINE, Pen.SOLID):
         return False
-    return _span(shape, metrics)[1] - min(_span(each, metrics)[0] for each in sign) < _TOGETHER
+    ends = [end for each in (*sign, shape) for end in _span(each, metrics)]
+    return max(ends) - min(ends) < _TOGETHER
 
 
 def _cut_off(area: Region, begin: float, stop: float) -> list[Region]:

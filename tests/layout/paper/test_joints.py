@@ -2,16 +2,19 @@ from __future__ import annotations
 
 import math
 import re
+from dataclasses import replace
 from itertools import pairwise
 
 import pytest
 from kits import FLAT, font_metrics, laying_of, plan_of
 
 from layout.drawing.pens import Pen
-from layout.drawing.shapes import Curve, Point, Region, Shape, Text, cross
+from layout.drawing.shapes import Curve, Point, Region, Shape, Text, cross, rectangle
 from layout.drawing.sheet import Part
+from layout.drawing.signs import DOT, dots
 from layout.paper.choice import Laying
 from layout.paper.joints import LEAST_PIECE, SEAM, proof_distance
+from layout.paper.joints import pieces as cut_at
 
 CASES: dict[str, dict[str, object]] = {
     "60 cm on common": {"weaving.width": "60 cm", "frame.outer_width": "70 cm", "paper.lay": "tiles"},
@@ -204,3 +207,16 @@ def test_long_frames_come_out() -> None:
         laying = laying_of(plan_of(wide), "strip-far")
         assert laying.way == "tiles"
         assert set().union(*map(uprights, pieces(laying))) == uprights(laying.part)
+
+
+@pytest.mark.parametrize("turn", [1, -1])
+def test_dots_far_apart_are_no_one_sign(turn: int) -> None:
+    """Dots stay or go each for itself, whichever way they are counted: one beyond a joint takes none with it."""
+    xs = [x * turn for x in (-60, -40, -20, 0, 20, 40, 60)]
+    drawn = [shape for x in xs for shape in dots([Point(x, 2.0)], full=True)]
+    box = rectangle(-70, -15, 70, 15, Pen.CUT)
+    part = Part("strip-near", "", (box, *drawn), (Point(-69, 0), Point(69, 0), Point(-69, 9)), (-70, -15, 70, 15))
+    for piece in cut_at(replace(part, joint_rows=(5.0, -5.0)), [-30.0], font_metrics()):
+        left, _, right, _ = piece.box
+        shown = {shape.contours[0].start.x - DOT for shape in piece.shapes if isinstance(shape, Region)}
+        assert shown == {float(x) for x in xs if left <= x - DOT and x + DOT <= right}
