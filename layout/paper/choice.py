@@ -13,8 +13,7 @@ from layout.drawing.shapes import Box, Placing, Point
 from layout.drawing.sheet import Care, Part, Piece
 from layout.kit.kit import Paper
 from layout.kit.paper_size import PAPERS, named_size
-from layout.messages.catalogue import Role
-from layout.messages.english import ENGLISH
+from layout.messages.catalogue import Catalogue, Figure, Message, Role
 from layout.messages.roles import Sheet, SheetNeed
 from layout.paper.area import Area
 from layout.paper.joints import LEAST_PIECE, MOST_PIECES, Build, frame_of, joints_of, pieces, proof_distance
@@ -31,10 +30,13 @@ Lay = Literal["auto", "straight", "diagonal", "tiles"]
 
 
 class Furnish(Protocol):
-    """Finds the area that head, words and scales leave for a part.
+    """Finds the area that head, words and scales leave for a part; `words` are those of the sheets.
 
     It may lie across a `mirrored` sheet; a `bare` one leaves the words to a sheet of their own.
     """
+
+    @property
+    def words(self) -> Catalogue: ...  # noqa: D102
 
     def __call__(self, part: Part, *, mirrored: bool = False, bare: bool = False) -> Area: ...  # noqa: D102
 
@@ -125,7 +127,7 @@ def _side_by_side(
         parts = [build(False, ()) for build in builds]
     except LayoutError:
         low, parts = True, [build(True, ()) for build in builds]
-    why = _why(builds[0], low=low)
+    why = _why(builds[0], furnish.words, low=low)
     said = heading(replace(parts[0], notes=(*parts[0].notes, *why)))
     alike = said.title == parts[0].title  # else only parts that are read together have words for both
     standing = grid.roomy and all(part.narrow and (part.joint_rows or alike) for part in parts)
@@ -152,9 +154,10 @@ def _uprights(
         return None
     if not (grid.roomy and part.narrow and part.joint_rows):
         return None
-    said = heading(replace(part, notes=(*part.notes, *_why(builds[0], low=low), _how_joined(part, 0))))
+    why, joined = _why(builds[0], furnish.words, low=low), _how_joined(part, 0, furnish.words)
+    said = heading(replace(part, notes=(*part.notes, *why, joined)))
     places = Pieces(grid, furnish(said), furnish(said, bare=True))
-    found = places.lay(builds, low=low, cut=lambda whole, joints: pieces(whole, joints, metrics))
+    found = places.lay(builds, low=low, cut=lambda whole, joints: pieces(whole, joints, metrics, furnish.words))
     if found is None:
         return None
     sheets, wholes = found
@@ -178,7 +181,7 @@ def _try(build: Build, paper: Paper, way: _Way, furnish: Furnish, metrics: FontM
         return _uprights([build], paper, furnish, metrics, low=way.low)
     own = len(part.notes)
     if not part.whole:
-        part = replace(part, notes=(*part.notes, *_why(build, low=way.low)))
+        part = replace(part, notes=(*part.notes, *_why(build, furnish.words, low=way.low)))
     if way.name == "tiles":
         return _tiles(build, part, way, furnish, metrics)
     found = _in_one_piece(part, way, paper, furnish)
@@ -195,22 +198,22 @@ def _in_one_piece(part: Part, way: _Way, paper: Paper, furnish: Furnish) -> Piec
     return Piece(part, placing) if placing else None
 
 
-def _why(build: Build, *, low: bool) -> tuple[Care, ...]:
+def _why(build: Build, words: Catalogue, *, low: bool) -> tuple[Care, ...]:
     """Why a part comes in its low form, if it does."""
-    return (_why_low(build),) if low else ()
+    return (_why_low(build, words),) if low else ()
 
 
-def _why_low(build: Build) -> Care:
+def _why_low(build: Build, words: Catalogue) -> Care:
     try:
         build(False, ())
     except LayoutError as thin:
-        return Care(ENGLISH.say(Sheet.LOW_FORM, why=thin))
-    return Care(ENGLISH.say(Sheet.TOO_TALL))
+        return Care(words.say(Sheet.LOW_FORM, why=thin.said(words)))
+    return Care(words.say(Sheet.TOO_TALL))
 
 
 def _tiles(build: Build, part: Part, way: _Way, furnish: Furnish, metrics: FontMetrics) -> Laying | None:
     """The fewest equal pieces that fit, as many to a sheet as find room."""
-    area = furnish(_said(part, 2), bare=way.bare)
+    area = furnish(_said(part, 2, furnish.words), bare=way.bare)
     most = min(MOST_PIECES, int(part.length / LEAST_PIECE))
     counts = (n for n in range(2, most + 1) if straight(frame_of(part, n), area))
     tiled = (_tiled(build, part, way, count, furnish, metrics) for count in islice(counts, _COUNTS))
@@ -219,7 +222,7 @@ def _tiles(build: Build, part: Part, way: _Way, furnish: Furnish, metrics: FontM
 
 def _tiled(build: Build, part: Part, way: _Way, count: int, furnish: Furnish, metrics: FontMetrics) -> Laying | None:
     """The part in `count` pieces; None where its words, broken at the joints, make it too tall."""
-    said = _said(part, count)
+    said = _said(part, count, furnish.words)
     joints = joints_of(part, count)
     try:
         jointed = replace(build(way.low, tuple(joints)), notes=said.notes)
@@ -228,7 +231,7 @@ def _tiled(build: Build, part: Part, way: _Way, count: int, furnish: Furnish, me
     area = furnish(said, bare=way.bare)
     sheets: list[list[Piece]] = []
     free = area
-    for piece in pieces(jointed, joints, metrics):
+    for piece in pieces(jointed, joints, metrics, furnish.words):
         placing = straight(piece, free) if sheets else None
         if placing is None:
             free = area
@@ -243,15 +246,15 @@ def _tiled(build: Build, part: Part, way: _Way, count: int, furnish: Furnish, me
     )
 
 
-def _said(part: Part, count: int) -> Part:
-    return replace(part, notes=(*part.notes, _how_joined(part, count)))
+def _said(part: Part, count: int, words: Catalogue) -> Part:
+    return replace(part, notes=(*part.notes, _how_joined(part, count, words)))
 
 
-def _how_joined(part: Part, count: int) -> str:
-    distance = f"{proof_distance(part):.1f}"
+def _how_joined(part: Part, count: int, words: Catalogue) -> str:
+    distance = _plain(proof_distance(part))
     if part.joint_rows:
-        return ENGLISH.say(Sheet.JOIN, distance=distance)
-    return ENGLISH.say(Sheet.IN_PIECES, count=count, distance=distance)
+        return words.say(Sheet.JOIN, distance=distance)
+    return words.say(Sheet.IN_PIECES, count=count, distance=distance)
 
 
 def _box_of(piece: Part, placing: Placing) -> Box:
@@ -264,16 +267,16 @@ def _box_of(piece: Part, placing: Placing) -> Box:
 def _refusal(build: Build, paper: Paper, furnish: Furnish, metrics: FontMetrics) -> FieldError:
     """What cannot fit, and what would: other ways on this paper, then other papers."""
     part = build(True, ())
-    on = {"width": f"{paper.width:.1f}", "up": f"{paper.height:.1f}"}
+    on = {"width": _plain(paper.width), "up": _plain(paper.height)}
     lays: tuple[Lay, ...] = () if part.whole else ("straight", "diagonal", "tiles")
     others = {f'lay = "{lay}"': replace(paper, lay=lay) for lay in lays}
     others |= {f'size = "{name}"': _sized(paper, name) for name in PAPERS}
     fit = [words for words, other in others.items() if _fits(build, other, furnish, metrics)]
     example = _either(fit) if fit else _LARGE
     if part.whole:
-        size = {"part": part.title.lower(), "length": f"{part.length:.0f}", "height": f"{part.height:.0f}"}
-        return FieldError("paper.size", SheetNeed.WHOLE, ENGLISH.say(SheetNeed.GOT_WHOLE, **size, **on), example)
-    got = ENGLISH.say(SheetNeed.GOT_LENGTH, length=f"{part.length:.1f}", **on)
+        size = {"part": part.title, "length": _plain(part.length, 0), "height": _plain(part.height, 0), **on}
+        return FieldError("paper.size", SheetNeed.WHOLE, Message(SheetNeed.GOT_WHOLE, size), example)
+    got = Message(SheetNeed.GOT_LENGTH, {"length": _plain(part.length), **on})
     if paper.lay in _NEEDED:
         return FieldError("paper.lay", _NEEDED[paper.lay], got, example)
     return FieldError("paper.lay", SheetNeed.PIECES, got, example, least=f"{LEAST_PIECE:g}")
@@ -282,10 +285,14 @@ def _refusal(build: Build, paper: Paper, furnish: Furnish, metrics: FontMetrics)
 _NEEDED: Mapping[str, Role] = {"straight": SheetNeed.STRAIGHT, "diagonal": SheetNeed.DIAGONAL}
 
 
-def _either(ways: Sequence[str]) -> str:
-    said, *others = ways
-    for other in others:
-        said = ENGLISH.say(SheetNeed.OR, before=said, after=other)
+def _plain(mm: float, places: int = 1) -> Figure:
+    return Figure(f"{mm:.{places}f}")
+
+
+def _either(ways: Sequence[str]) -> Message | str:
+    said: Message | str = ways[0]
+    for other in ways[1:]:
+        said = Message(SheetNeed.OR, {"before": said, "after": other})
     return said
 
 

@@ -12,7 +12,7 @@ from layout.messages.catalogue import Message
 from layout.messages.roles import SheetNeed
 from layout.paper.choice import Laying
 from layout.paper.regions import FIELD, regions
-from layout.paper.sheets import furnisher
+from layout.paper.sheets import Furnisher
 from layout.plan import Plan
 from layout.values.errors import FieldError
 from layout.values.numerals import say_number
@@ -25,7 +25,7 @@ def job_laid(plan: Plan, job: Job, metrics: FontMetrics) -> Laying:
     grid, paper = regions(plan.kit.paper), plan.kit.paper
     width, high = grid.right - grid.left, paper.height - 2 * FIELD
     (probe, *_) = job_pages(job, (width, high), plan.words, metrics)
-    area = furnisher(plan, metrics)(probe)
+    area = Furnisher(plan, metrics)(probe)
     top = min(box[1] for box in area.taken if box[3] >= grid.head[3] and box[2] - box[0] > width / 2)
     parts = tuple(job_pages(job, (width, top - FIELD), plan.words, metrics))
     for part in parts:

@@ -12,7 +12,7 @@ from layout.drawing.pens import Pen
 from layout.drawing.shapes import Curve, Point, Region, Shape, Text, cross, rectangle
 from layout.drawing.sheet import JOINT_THIRD, Part
 from layout.drawing.typeset import SMALL
-from layout.messages.english import ENGLISH
+from layout.messages.catalogue import Catalogue
 from layout.messages.roles import Sheet
 from layout.paper.clipping import clipped
 
@@ -47,10 +47,10 @@ def joints_of(part: Part, count: int) -> list[float]:
     return [part.box[0] + part.length * k / count for k in range(1, count)]
 
 
-def pieces(part: Part, joints: Sequence[float], metrics: FontMetrics) -> list[Part]:
+def pieces(part: Part, joints: Sequence[float], metrics: FontMetrics, words: Catalogue) -> list[Part]:
     """`part` cut at `joints`, each piece with the crosses of its joints.
 
-    Where these stand beside the part, so does the number of the piece; else the part itself shows it.
+    Where these stand beside the part, so does the number of the piece, in `words`; else the part itself shows it.
     """
     left, low, right, high = part.box
     edges = [left, *joints, right]
@@ -64,7 +64,7 @@ def pieces(part: Part, joints: Sequence[float], metrics: FontMetrics) -> list[Pa
         marks = [point for joint in (start, end) if joint in joints for point in _crosses(joint, part)]
         kept = [point for point in part.datum if begin <= point.x <= stop]
         hairs = [hair for point in marks for hair in cross(point, arm, Pen.REGISTER)]
-        label = [] if within else [_label(Point(start + _LABEL_AT, high + _OFF - 1), k + 1, len(edges) - 1)]
+        label = [] if within else [_label(Point(start + _LABEL_AT, high + _OFF - 1), k + 1, len(edges) - 1, words)]
         shapes = (*hairs, *_within(part.shapes, begin, stop, metrics), *label)
         found.append(
             replace(part, shapes=shapes, datum=(*marks, *kept), box=(begin, low - beside, stop, high + beside))
@@ -72,8 +72,8 @@ def pieces(part: Part, joints: Sequence[float], metrics: FontMetrics) -> list[Pa
     return found
 
 
-def _label(at: Point, number: int, total: int) -> Text:
-    return Text(at, SMALL, ENGLISH.say(Sheet.PIECE, number=number, total=total))
+def _label(at: Point, number: int, total: int, words: Catalogue) -> Text:
+    return Text(at, SMALL, words.say(Sheet.PIECE, number=number, total=total))
 
 
 def proof_distance(part: Part) -> float:

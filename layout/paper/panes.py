@@ -16,7 +16,7 @@ from layout.drawing.pane import OnSheet, Pane, Paned
 from layout.drawing.shapes import Placing, Point
 from layout.drawing.sheet import Part, Piece
 from layout.kit.kit import Paper
-from layout.messages.english import ENGLISH
+from layout.messages.catalogue import Figure, Message
 from layout.messages.roles import SheetNeed
 from layout.paper.choice import Furnish, Laying
 from layout.paper.laying import lying, standing
@@ -199,7 +199,7 @@ def _along(low: float, high: float) -> list[float]:
 
 
 def _refusal(whole: Part, paper: Paper) -> FieldError:
-    part = {"part": whole.title.lower(), "length": f"{whole.length:.0f}", "height": f"{whole.height:.0f}"}
-    on = {"width": f"{paper.width:.0f}", "up": f"{paper.height:.0f}"}
-    got = ENGLISH.say(SheetNeed.GOT_DRAWING, **part, **on)
+    sides = {"length": whole.length, "height": whole.height, "width": paper.width, "up": paper.height}
+    size = {name: Figure(f"{mm:.0f}") for name, mm in sides.items()}
+    got = Message(SheetNeed.GOT_DRAWING, {"part": whole.title, **size})
     return FieldError("paper.size", SheetNeed.EACH, got, 'size = "600 x 3000 mm"', most=MOST_SHEETS)

@@ -5,7 +5,7 @@ from __future__ import annotations
 from layout.drawing.metrics import FontMetrics
 from layout.drawing.sheet import Part
 from layout.paper.regions import FIELD, regions
-from layout.paper.sheets import furnisher
+from layout.paper.sheets import Furnisher
 from layout.plan import Plan
 
 _WHITE = 4.0  # over the check scales
@@ -14,7 +14,7 @@ _WHITE = 4.0  # over the check scales
 def room_for(plan: Plan, probe: Part, metrics: FontMetrics) -> tuple[float, float]:
     """Width and height in mm of the field on a sheet that says what that of `probe` does."""
     grid = regions(plan.kit.paper)
-    area = furnisher(plan, metrics)(probe)
+    area = Furnisher(plan, metrics)(probe)
     inside = [box for box in area.taken if box[0] < grid.right and box[2] > grid.left]
     top = min((box[1] for box in inside if box[3] > grid.height / 2), default=area.top)
     floor = max((box[3] + _WHITE for box in inside if box[3] < grid.height / 2), default=FIELD)

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 
 from layout.drawing.metrics import FontMetrics
 from layout.drawing.pane import Paned
@@ -13,7 +13,7 @@ from layout.messages.catalogue import Catalogue
 from layout.messages.roles import Count
 from layout.messages.roles import Sheet as Sheets
 from layout.paper.area import Area
-from layout.paper.choice import Furnish, Laying, choose, choose_together
+from layout.paper.choice import Laying, choose, choose_together
 from layout.paper.code import Modules
 from layout.paper.furniture import Furnished, Page, finished, furnish
 from layout.paper.head import Head
@@ -41,7 +41,7 @@ def lay(plan: Plan, build: Build | Paned, metrics: FontMetrics) -> Laying:
 
     A paned drawing is cut both ways where it must be, however the kit wants its strips to lie.
     """
-    take_room = furnisher(plan, metrics)
+    take_room = Furnisher(plan, metrics)
     if isinstance(build, Paned):
         return lay_in_panes(build, plan.kit.paper, take_room)
     return choose(build, plan.kit.paper, take_room, metrics)
@@ -51,22 +51,30 @@ def lay_together(
     plan: Plan, builds: Sequence[Build], metrics: FontMetrics, heading: Callable[[Part], Part]
 ) -> tuple[Laying, ...]:
     """How parts lie that share their sheets where they can, under the name that `heading` gives a part."""
-    return choose_together(builds, plan.kit.paper, furnisher(plan, metrics), metrics, heading)
+    return choose_together(builds, plan.kit.paper, Furnisher(plan, metrics), metrics, heading)
 
 
-def furnisher(plan: Plan, metrics: FontMetrics) -> Furnish:
+@dataclass(frozen=True, slots=True)
+class Furnisher:
     """Finds the area that head, words and scales leave; the same for every lay of a part whose words stay."""
-    kept: dict[object, Area] = {}
 
-    def take_room(part: Part, *, mirrored: bool = False, bare: bool = False) -> Area:
+    plan: Plan
+    metrics: FontMetrics
+    kept: dict[object, Area] = field(default_factory=dict)
+
+    @property
+    def words(self) -> Catalogue:
+        """What the sheets are said with."""
+        return self.plan.words
+
+    def __call__(self, part: Part, *, mirrored: bool = False, bare: bool = False) -> Area:
+        """The area for that part."""
         said = (part.title, part.purpose, part.notes, part.steps, part.cautions, part.measured, part.narrow, part.below)
         key = (mirrored, bare, *said, *((*block[:2], block.high, len(block.entries)) for block in part.blocks))
-        if key not in kept:
+        if key not in self.kept:
             shown = without_words(part) if bare else part
-            kept[key] = _furnished(plan, shown, (999, 999), metrics, mirrored=mirrored).area
-        return kept[key]
-
-    return take_room
+            self.kept[key] = _furnished(self.plan, shown, (999, 999), self.metrics, mirrored=mirrored).area
+        return self.kept[key]
 
 
 def _furnished(

@@ -10,7 +10,6 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from layout.estimate.height import bead_of, height_asked
-from layout.messages.english import ENGLISH
 from layout.messages.roles import Grid as Said
 from layout.messages.roles import SheetNeed
 from layout.plan import Plan
@@ -67,19 +66,19 @@ def grid_of(plan: Plan) -> Grid | None:
 
 
 def left_out(plan: Plan) -> str:
-    """Why a plan has no grid, in some words; empty if it has one."""
-    grid, paper = grid_of(plan), plan.kit.paper
+    """Why a plan has no grid, in the words of its sheets; empty if it has one."""
+    say, grid, paper = plan.words.say, grid_of(plan), plan.kit.paper
     if grid is None:
-        return ENGLISH.say(SheetNeed.GRID_NO_PICKS)
+        return say(SheetNeed.GRID_NO_PICKS)
     finest = min(grid.pitch, grid.bead)
     if finest < LEAST_CELL:
-        return ENGLISH.say(SheetNeed.GRID_TOO_FINE, apart=say_number(finest), least=say_number(LEAST_CELL))
+        return say(SheetNeed.GRID_TOO_FINE, apart=say_number(finest), least=say_number(LEAST_CELL))
     if min(grid.width, grid.height) < LEAST_SIDE:
         size = {"width": say_number(grid.width, 1), "height": say_number(grid.height, 1)}
-        return ENGLISH.say(SheetNeed.GRID_TOO_SMALL, **size, least=LEAST_SIDE)
+        return say(SheetNeed.GRID_TOO_SMALL, **size, least=LEAST_SIDE)
     if float(grid.width * grid.height) > MOST_SHEETS_LARGE * paper.width * paper.height:
         size = {"width": say_number(grid.width, 0), "height": say_number(grid.height, 0)}
-        return ENGLISH.say(SheetNeed.GRID_TOO_LARGE, **size, most=MOST_SHEETS_LARGE)
+        return say(SheetNeed.GRID_TOO_LARGE, **size, most=MOST_SHEETS_LARGE)
     return ""
 
 

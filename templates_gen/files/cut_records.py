@@ -7,6 +7,7 @@ from functools import partial
 
 from layout.cutting.products import CUT_PRODUCTS
 from layout.drawing.sheet import STACK_GAP, Care, Part
+from layout.messages.english import ENGLISH
 from layout.paper.choice import Laying
 from layout.values.errors import FieldError
 from templates_gen.document import About
@@ -56,7 +57,7 @@ def _on_paper(drawn: CutDrawings, file: str, name: str, layings: Sequence[Laying
 
 
 def _about(drawn: CutDrawings, file: str, name: str) -> About:
-    what = " and ".join(part.title for part in drawn.built(name))
+    what = drawn.plan.words.all_of([part.title for part in drawn.built(name)])
     return titled(drawn.plan, what, file, drawn.stock)
 
 
@@ -68,7 +69,8 @@ def _size(parts: Sequence[Part]) -> str:
 
 def care_notes(drawn: CutDrawings, name: str) -> list[str]:
     """What a person should know before cutting a product, of what its sheets say."""
-    return [f"{part.title}: {note}" for part in drawn.built(name) for note in part.notes if isinstance(note, Care)]
+    care = ((part.title, note) for part in drawn.built(name) for note in part.notes if isinstance(note, Care))
+    return [f"{ENGLISH.again(title)}: {ENGLISH.again(note)}" for title, note in care]
 
 
 def cut_products_of(file: str) -> tuple[str, ...]:

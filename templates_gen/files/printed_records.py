@@ -6,6 +6,7 @@ from collections.abc import Iterable, Iterator, Sequence
 from functools import partial
 
 from layout.drawing.sheet import Care, Part
+from layout.messages.english import ENGLISH
 from layout.messages.roles import Titles
 from layout.paper.choice import Laying
 from layout.paper.first_sheet import with_first_sheet
@@ -43,10 +44,14 @@ def in_kit(drawn: PrintedDrawings) -> tuple[str, ...]:
 
 
 def printed_notes(drawn: PrintedDrawings, names: Iterable[str]) -> tuple[str, ...]:
-    """What to mind in how the parts of these products lie on paper; how pieces are joined stands on their sheets."""
+    """What to mind in how the parts of these products lie on paper, in English.
+
+    How pieces are joined stands on their sheets.
+    """
+    again = ENGLISH.again
     layings = (laying for name in names for laying in drawn.layings(name))
     notes = ((laying.part.title, note) for laying in layings for note in laying.notes)
-    return tuple(f"{title}: {note}" for title, note in notes if isinstance(note, Care))
+    return tuple(f"{again(title)}: {again(note)}" for title, note in notes if isinstance(note, Care))
 
 
 def _alone(drawn: PrintedDrawings, file: str, name: str) -> Output:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 from pathlib import Path
 
+from layout.messages.english import ENGLISH
 from layout.values.errors import ascii_safe
 from templates_gen.files.changes import Changes
 from templates_gen.files.generate import Report
@@ -37,7 +38,10 @@ def made_values(report: Report, folder: Path, warnings: Sequence[str] = ()) -> d
         "folder": str(folder),
         "files": [made.values for made in report.made],
         "print": [made.file for made in uses.prints],
-        "join": [{"file": join.file, "part": join.part.title, "pieces": join.part.pieces} for join in uses.joins],
+        "join": [
+            {"file": join.file, "part": ENGLISH.again(join.part.title), "pieces": join.part.pieces}
+            for join in uses.joins
+        ],
         "cut": [name for each in (*uses.first, *uses.cuts) for name in each.files],
         "warnings": list(warnings),
         "notes": list(report.notes),

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 from fractions import Fraction
 
+from layout.messages.english import ENGLISH
 from layout.plan import Plan
 from layout.sett.sett import SettTaken
 from layout.values.units import Length, say_length, say_number
@@ -103,7 +104,7 @@ def _spacing(plan: Plan) -> Line:
 
 
 def _count(plan: Plan) -> Line:
-    warp, doubled = plan.warp, plan.doubled
+    warp, doubled = plan.warp, tuple(map(ENGLISH.again, plan.doubled))
     if not warp.winds:
         return message(Row.ENDS), str(warp.ends), listed(doubled)
     number = message(Row.WINDS_AND_PASS, winds=warp.winds) if warp.ends % 2 else str(warp.winds)

@@ -133,7 +133,7 @@ def test_a_whole_part_that_fits_nowhere_is_refused_with_the_papers_that_would_do
     with pytest.raises(FieldError, match=r"^paper\.size: needs a sheet that holds every part in one piece") as caught:
         laid({"paper.size": SMALL}, card(500, 300))
     assert "lay" not in caught.value.example
-    assert "a card of 250 x 150 mm" in str(caught.value)
+    assert "A card of 250 x 150 mm" in str(caught.value)
     for advice in caught.value.example.split(" or "):
         assert laid({"paper.size": advice.split('"')[1]}, card(500, 300)).way == "straight"
     with pytest.raises(FieldError, match=r"for example size = \"600 x 3000 mm\"$"):

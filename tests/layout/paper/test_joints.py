@@ -12,6 +12,7 @@ from layout.drawing.pens import Pen
 from layout.drawing.shapes import Curve, Point, Region, Shape, Text, cross, rectangle
 from layout.drawing.sheet import Part
 from layout.drawing.signs import DOT, dots
+from layout.messages.english import ENGLISH
 from layout.paper.choice import Laying
 from layout.paper.joints import LEAST_PIECE, SEAM, proof_distance
 from layout.paper.joints import pieces as cut_at
@@ -216,7 +217,7 @@ def test_dots_far_apart_are_no_one_sign(turn: int) -> None:
     drawn = [shape for x in xs for shape in dots([Point(x, 2.0)], full=True)]
     box = rectangle(-70, -15, 70, 15, Pen.CUT)
     part = Part("strip-near", "", (box, *drawn), (Point(-69, 0), Point(69, 0), Point(-69, 9)), (-70, -15, 70, 15))
-    for piece in cut_at(replace(part, joint_rows=(5.0, -5.0)), [-30.0], font_metrics()):
+    for piece in cut_at(replace(part, joint_rows=(5.0, -5.0)), [-30.0], font_metrics(), ENGLISH):
         left, _, right, _ = piece.box
         shown = {shape.contours[0].start.x - DOT for shape in piece.shapes if isinstance(shape, Region)}
         assert shown == {float(x) for x in xs if left <= x - DOT and x + DOT <= right}
