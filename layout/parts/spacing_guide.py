@@ -63,7 +63,7 @@ class _Depths:
 
 
 _FULL = _Depths(7.5, 10.0, 12.0, 16.0, 4.0, 9.6, 2, (1.7, 3.4), 5.5, 5.0, CORNER, 1.3)
-_LOW = _Depths(2.2, 2.8, 4.25, 7.3, 3.4, 2.85, 1, (0.4, 0.75), None, 3.4, 2.0, 0.9)
+_LOW = _Depths(2.2, 2.8, 4.25, 7.3, 3.4, 2.85, 1, (0.4, 0.75), None, 6.1, 2.0, 0.9)  # a cross under the numbers
 _MARKS = {"face": (Pen.END_MARK, Pen.TEN), "back": (Pen.END_MARK_BACK, Pen.TEN_BACK)}
 
 

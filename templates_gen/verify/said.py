@@ -146,7 +146,7 @@ def check_heads(
     wrong = []
     for seen in pieces:
         beside = [*about.said()[1:], *(_joining(pieces) if joined else [])]
-        why = _why_low() if low else ()
+        why = why_low() if low else ()
         ways = [[*beside, *reason] for reason in _each(why)]
         found = [_said_of(seen, title, warp, each, about) for each in ways]
         wrong += [each.at(seen.where) for each in min(found, key=len)]
@@ -240,7 +240,8 @@ def _joining(pieces: Sequence[FoundPart]) -> list[str]:
     return [ENGLISH.say(Head.IN_PIECES, count=len(pieces), distance=distance)] if len(pieces) > 1 else []
 
 
-def _why_low() -> list[str]:
+def why_low() -> list[str]:
+    """The reasons that a low form may give; its sheets give one of them."""
     return [ENGLISH.say(Head.TOO_TALL), ENGLISH.say(Head.LOW_FORM, why=ENGLISH.say(Marking.TOO_THIN))]
 
 

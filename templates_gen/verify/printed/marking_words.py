@@ -19,7 +19,7 @@ from templates_gen.verify.kinds.truths import truth_of
 from templates_gen.verify.places import misplaced
 from templates_gen.verify.printed.expected import ends_of
 from templates_gen.verify.printed.warp_words import said_of
-from templates_gen.verify.said import About, account, check_heads, words_on
+from templates_gen.verify.said import About, account, check_heads, why_low, words_on
 
 _NAMED = 60.0  # a strip at least so long says which one it is, in mm
 _LETTER, _AROUND = 1.45, 8.0  # what a letter takes, and what is left free about a phrase, where all are there
@@ -59,7 +59,14 @@ _NAMES = {
 
 
 def _sheets(plan: Plan, end: str, form: Form, pieces: Sequence[FoundPart]) -> Findings:
-    """The sheets of a strip: its own, or those that it shares. What to do stands on the first one."""
+    """The sheets of a strip; all of them give the same reason for a low form."""
+    reasons = [(reason,) for reason in why_low()] if form == "low" else [()]
+    found = [_sheets_with(plan, end, form, pieces, reason) for reason in reasons]
+    return min(found, key=lambda each: len(each.problems))
+
+
+def _sheets_with(plan: Plan, end: str, form: Form, pieces: Sequence[FoundPart], reason: tuple[str, ...]) -> Findings:
+    """The sheets of a strip: its own, or those that it shares. What to do must stand on the first one."""
     sett, say = plan.warp.sett, plan.words.say
     warp = said_of(plan.kit, sett.per_mm, sett.unit)
     own = say(SheetName.NAME_STRIP_NEAR if end == "near" else SheetName.NAME_STRIP_FAR)
@@ -69,11 +76,11 @@ def _sheets(plan: Plan, end: str, form: Form, pieces: Sequence[FoundPart]) -> Fi
         found = []
         for title in (both, own):
             about = _sheet_says(plan, form, title, pieces)
+            about = about._replace(notes=(*reason, *about.notes))
             first = seen.number[0] == pieces[0].number[0] and not (title == both and end == "far" and len(pieces) > 1)
             if not first:
                 about = about._replace(steps=(), notes=(), cautions=(), may=(*about.said()[2:], *about.may))
-            low = first and form == "low"
-            found.append(check_heads([seen], title, warp, [], low=low, joined=False, more=about))
+            found.append(check_heads([seen], title, warp, [], joined=False, more=about))
         total += min(found, key=lambda each: len(each.problems))
     return total
 
