@@ -1,6 +1,6 @@
 """From a page's content stream back to shapes, one instruction after the other. Knows no file structure.
 
-Fifteen operators are known, each in its place. Any other operator, place or operand is refused. So is any
+Eighteen operators are known, each in its place. Any other operator, place or operand is refused. So is any
 transformation except the identity at the beginning of every page, since coordinates are absolute.
 """
 
@@ -121,6 +121,14 @@ class _Walk:
         self.steps = [Step(self.at)]
         self.place = _OPEN
 
+    def rectangle(self, _: bytes, numbers: Numbers) -> None:
+        if self.place == _OPEN:
+            self.subpaths.append((self.start, self.steps, False))
+        x, y, wide, high = (number * MM for number in numbers)
+        corners = Point(x + wide, y), Point(x + wide, y + high), Point(x, y + high)
+        self.subpaths.append((Point(x, y), list(map(Step, corners)), True))
+        self.place = _SHUT
+
     def curve(self, _: bytes, numbers: Numbers) -> None:
         first, second, end = (Point(numbers[k] * MM, numbers[k + 1] * MM) for k in (0, 2, 4))
         self.steps.append(Step(end, middle_of_curve(self.at, first, second, end)))
@@ -217,6 +225,7 @@ _OPERATORS: dict[tuple[str, bytes], tuple[_Act, bytes, int]] = {
         (LINE, b"", 4, _Walk.move_and_line, [_PAGE, _OPEN, _SHUT]),
         (b"c", b"", 6, _Walk.curve, [_MOVED, _OPEN]),
         (b"h", b"", 0, _Walk.close, [_OPEN]),
+        (b"re", b"", 4, _Walk.rectangle, [_PAGE, _OPEN, _SHUT]),
         (b"S", b"", 0, _Walk.stroke, [_OPEN, _SHUT]),
         (b"f", b"", 0, _Walk.fill, [_SHUT]),
         (b"BT", b"", 0, _Walk.begin_text, [_PAGE]),

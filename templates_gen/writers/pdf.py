@@ -21,7 +21,7 @@ from templates_gen.messages.language import message
 from templates_gen.messages.roles.writing import Form
 from templates_gen.writers.checks import check
 from templates_gen.writers.curves import handles
-from templates_gen.writers.pdf_fonts import Encode, encoder, literal, register
+from templates_gen.writers.pdf_fonts import Encode, drop_unused, encoder, literal, register
 
 _PT = 72 / 25.4  # PDF units in a millimetre
 _VERSION = (1, 6)  # the first in which a file may ask to be printed without scaling
@@ -55,6 +55,7 @@ def write(sheets: Sequence[Sheet], about: About) -> bytes:
         _strip(canvas._doc.Pages.pages[-1])
     if about.outline:
         canvas.showOutline()
+    drop_unused(canvas._doc)
     return cast(bytes, canvas.getpdfdata())
 
 
@@ -109,7 +110,7 @@ def _operators(shapes: Sequence[Shape], encoders: Mapping[Face, Encode], colours
             yield from _words(cast(Iterable[Text], run), encoders[pen.ink.face])
         elif pen.ink.fills:
             for region in cast(Iterable[Region], run):
-                yield from map(_subpath, region.contours)
+                yield from map(_contour, region.contours)
                 yield "f"
         else:
             paths = list(map(_subpath, cast(Iterable[Curve], run)))
@@ -129,6 +130,17 @@ def _settings(pen: Pen, colours: Mapping[str, str]) -> Iterator[tuple[str, str]]
         yield "G", f"{ink.grey:g} G"
         yield "w", f"{ink.width * _PT:.5f} w"
         yield "d", "[" + " ".join([f"{part * _PT:.5f}" for part in ink.dash]) + "] 0 d"
+
+
+def _contour(path: Curve) -> str:
+    """One path; a rectangle, of which a code has many, as its corner and its sides (ISO 32000-1, 8.5.2.1: re)."""
+    (left, low), steps, _, closed = path
+    if closed and len(steps) == 3 and not any(step.through for step in steps):
+        right, high = steps[1].end
+        if right > left and high > low and (steps[0].end, steps[2].end) == ((right, low), (left, high)):
+            numbers = (left, low, right - left, high - low)
+            return " ".join([f"{number * _PT:.5f}" for number in numbers]) + " re"
+    return _subpath(path)
 
 
 def _subpath(path: Curve) -> str:

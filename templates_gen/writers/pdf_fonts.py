@@ -1,7 +1,7 @@
 """The print font as the PDF library holds it, and words in its codes.
 
-What comes out the same in nearly every file is made once: the part of the font that is embedded, packed, and its
-widths as numbers of the file. Left to itself, the library makes them again for each.
+A file holds the letters that its words have and no others. What comes out the same again is made once: the part of the
+font that is embedded, packed, and its widths as numbers of the file. Left to itself, the library makes them for each.
 """
 
 from __future__ import annotations
@@ -15,7 +15,8 @@ from layout.drawing.pens import Face
 from templates_gen.lettering import fonts
 from templates_gen.writers.unhinted import unhinted
 
-_KEPT = 16  # programs of some thirty kilobytes; most files of a kit need the same two
+_KEPT = 64  # programs of some ten kilobytes: two for each file of a kit, the same ones when it is made again
+_SPACE = 32
 
 _ESCAPED = {code: f"\\{code:03o}" for code in (*range(32), *range(127, 256))} | {
     code: f"\\{code:c}" for code in b"\\()"
@@ -75,11 +76,10 @@ def _make_once(face: Any) -> None:
 
 def encoder(document: Any, face: Face) -> Encode:
     """The font's own way to write words: its subsets hold 256 characters each, so words may fall into several runs."""
-    from reportlab.pdfbase import pdfmetrics
-
-    font: Any = pdfmetrics.getFont(face.value)
+    font, used = _font(face), _used(document, face)
 
     def encode(words: str) -> list[tuple[str, str]]:
+        used.update(words)
         if words.isascii():  # those have their own codes in the first subset
             return [(font.getSubsetInternalName(0, document), literal(words))]
         runs = font.splitString(words, document)
@@ -88,3 +88,26 @@ def encoder(document: Any, face: Face) -> Encode:
         ]
 
     return encode
+
+
+def drop_unused(document: Any) -> None:
+    """Lets every code that no word of the finished document has stand for a space.
+
+    The library embeds all of ASCII, of which a sheet needs half. Program, widths and map still agree code by code.
+    """
+    for face in Face:
+        used, state = {*map(ord, _used(document, face)), _SPACE}, _font(face).state.get(document)
+        for subset in state.subsets if state else ():
+            subset[:] = [code if code in used or code < _SPACE else _SPACE for code in subset]
+
+
+def _font(face: Face) -> Any:
+    from reportlab.pdfbase import pdfmetrics
+
+    return pdfmetrics.getFont(face.value)
+
+
+def _used(document: Any, face: Face) -> set[str]:
+    """The letters that words of a document have in one face so far, kept with the document."""
+    found: set[str] = vars(document).setdefault("letters_used", {}).setdefault(face, set())
+    return found

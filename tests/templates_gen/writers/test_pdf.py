@@ -15,8 +15,10 @@ import pypdfium2
 import pypdfium2.raw as pdfium
 import pytest
 from font_parts import part_of
+from fontTools.ttLib import TTFont as FontProgram
 from pdf_bytes import put_right
 from pypdf import PdfReader
+from pypdf.generic import ContentStream
 from pypdfium2 import PdfDocument
 from rasters import inked, pdf_pixels
 from reportlab.pdfbase import pdfdoc, pdfmetrics
@@ -24,7 +26,7 @@ from reportlab.pdfbase.pdfdoc import PDFString
 from reportlab.pdfbase.ttfonts import TTFont
 
 from layout.drawing.pens import Face, Pen
-from layout.drawing.shapes import Curve, Point, Region, Shape, Step, Text, circle, filled, line, polygon
+from layout.drawing.shapes import Curve, Point, Region, Shape, Step, Text, circle, filled, line, polygon, rectangle
 from layout.drawing.sheet import Sheet
 from layout.values.errors import LayoutError
 from templates_gen.files.formats import FORMATS, About, ReadError
@@ -123,7 +125,9 @@ OPERATORS = {
     "a matrix later on": ("S\n0 g", "S 2 0 0 2 0 0 cm\n0 g"),
     "a saved state": (ONE, "q 0.9 g Q\n0.9 g\n"),
     "a state from the resources": (ONE, "/GS1 gs 0.9 g\n"),
-    "a rectangle": (ONE, "0.9 g 10 10 20 20 re f\n"),
+    "a rectangle after a place": (ONE, "0.9 g 9 9 m 10 10 20 20 re f\n"),
+    "a rectangle of three numbers": (ONE, "0.9 g 10 20 20 re f\n"),
+    "a rectangle within words": ("(b) Tj", "(b) Tj 10 10 20 20 re f"),
     "a curve of other handles": ("S\n0.70866 w [", "S 9 9 m 9 9 20 20 v S\n0.70866 w ["),
     "a curve of one handle": ("S\n0.70866 w [", "S 9 9 m 15 15 20 20 y S\n0.70866 w ["),
     "an image in the stream": (ONE, "BI /W 1 /H 1 ID x EI 0.9 g\n"),
@@ -571,6 +575,37 @@ def test_the_font_is_embedded_as_the_library_does_it() -> None:
             assert [kept.getCharWidth(code) for code in subset] == [
                 pdfdoc.format(fresh.getCharWidth(code), None) for code in subset
             ]
+
+
+def test_a_file_embeds_the_letters_that_it_says_and_no_others() -> None:
+    """Read by a library of fonts: every other code of ASCII draws a space, and nothing of other letters is there."""
+    words = "Fades & \u00eb\u0416"
+    data = write([Sheet("a", 80, 20, (Text(Point(5, 5), 4, words),))], About("", ""))
+    (text,) = read(data).sheets[0].shapes
+    assert isinstance(text, Text)
+    assert text.words == words
+    (font,) = PdfReader(BytesIO(data)).pages[0]["/Resources"]["/Font"].values()
+    program = font["/FontDescriptor"]["/FontFile2"].get_data()
+    embedded = FontProgram(BytesIO(program))
+    drawn = [name for name in embedded.getGlyphOrder() if embedded["glyf"][name].numberOfContours > 0]
+    parts = {"\u00eb": 2}  # an accent, and the letter under it
+    assert len(drawn) <= 1 + len(set(words) - {" "} - {*parts}) + sum(parts.values())  # 1: .notdef
+
+
+def test_a_rectangle_is_read_as_it_was_drawn() -> None:
+    """Written as a corner and two sides, whichever way it lies; pypdf sees the same operator."""
+    shapes = (
+        Region((rectangle(10, 10, 30.123, 20.456, Pen.SOLID), rectangle(40, 10, 41, 11, Pen.SOLID)), Pen.SOLID),
+        filled([Point(50, 10), Point(50, 30), Point(60, 30), Point(60, 10)], Pen.SOLID),
+    )
+    data = write([Sheet("a", 80, 40, shapes)], About("", ""))
+    for drawn, found in zip(shapes, read(data).sheets[0].shapes, strict=True):
+        assert isinstance(found, Region)
+        for one, other in zip(drawn.contours, found.contours, strict=True):
+            assert other.points() == [pytest.approx(point, abs=1e-5) for point in one.points()]
+    content = PdfReader(BytesIO(data)).pages[0].get_contents()
+    assert content is not None
+    assert [name for _, name in ContentStream(content, None).operations].count(b"re") == 2
 
 
 def test_what_a_file_carries_is_escaped_as_the_library_does_it() -> None:
