@@ -84,8 +84,14 @@ class FoundPart:
 
     def paths(self, pen: Pen) -> Iterator[Curve]:
         """Every path of one pen that lies inside the part's box, in its coordinates."""
-        drawn = [shape for shape in self.sheet.shapes if isinstance(shape, Curve) and shape.pen is pen]
-        yield from (path for path in self._inside(drawn) if isinstance(path, Curve))
+        if pen not in self._paths:
+            drawn = [shape for shape in self.sheet.shapes if isinstance(shape, Curve) and shape.pen is pen]
+            self._paths[pen] = tuple([path for path in self._inside(drawn) if isinstance(path, Curve)])
+        return iter(self._paths[pen])
+
+    @cached_property
+    def _paths(self) -> dict[Pen, tuple[Curve, ...]]:
+        return {}
 
     def _inside(self, shapes: Sequence[Shape]) -> Iterator[Shape]:
         firsts = zip(self.lie.all_back(list(map(_first, shapes))), shapes, strict=True)

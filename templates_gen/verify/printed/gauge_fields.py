@@ -69,7 +69,7 @@ def prove_fields(asked: Asked, seen: FoundPart) -> Findings:
     if rule is None:
         return Findings(0.0, (finding(Card.ROWS, found=0, wanted=len(asked.counts)),))
     y, (_, fold) = rule[1], back_of(seen)
-    fields = [_field(word) for word in seen.words() if is_of_table(word, seen)]
+    fields = [_field(word) for word in words_of_table(seen)]
     rows = _rows([each for each in fields if each.y < y])
     wanted = list(_table(asked))
     wrong = [
@@ -106,11 +106,11 @@ def rule_of(seen: FoundPart) -> tuple[float, float] | None:
     return (min(point.x for point in longest.points()), longest.start.y) if longest else None
 
 
-def is_of_table(word: Word, seen: FoundPart) -> bool:
-    """Whether words stand in the table: on the back, beside the grey column of the kit's own unit."""
+def words_of_table(seen: FoundPart) -> list[Word]:
+    """The words that stand in the table: on the back, beside the grey column of the kit's own unit."""
     rule, (low, fold) = rule_of(seen), back_of(seen)
     top = max((box[3] for box in _boxes(seen, Pen.TINT) if box[3] < fold), default=fold)
-    return rule is not None and low < word[0].y < top and word[0].x > rule[0] - 1
+    return [word for word in seen.words() if rule and low < word[0].y < top and word[0].x > rule[0] - 1]
 
 
 def _field(word: Word) -> _Field:

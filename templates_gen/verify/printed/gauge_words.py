@@ -18,7 +18,7 @@ from templates_gen.messages.roles.proof_printed import Card
 from templates_gen.verify import LIMIT
 from templates_gen.verify.finding import Finding, Findings, finding
 from templates_gen.verify.found_parts import FoundPart
-from templates_gen.verify.printed.gauge_fields import back_of, is_of_table, rule_of
+from templates_gen.verify.printed.gauge_fields import back_of, rule_of, words_of_table
 from templates_gen.verify.printed.pairs import laid_of, most_pairs, pairs_in, window_of
 from templates_gen.verify.printed.warp_words import said_of
 from templates_gen.verify.said import About, account, check_heads, words_on
@@ -52,7 +52,8 @@ def check_card_words(plan: Plan | None, seen: FoundPart) -> Findings:
     """Every message of the card once and nothing else, each yarn under its own word; without a plan for any kit."""
     words = plan.words if plan else ENGLISH
     small = plan is not None and gauge_is_two(plan.kit)
-    rest = [word for word in words_on([seen]) if not is_of_table(word, seen)]
+    in_table = words_of_table(seen)
+    rest = [word for word in words_on([seen]) if word not in in_table]
     must = [
         *(label_in(label, words) for label in _LABELS),
         words.say(Gauge.OF_TABLE),
