@@ -15,7 +15,7 @@ from layout.cutting.parts.outline import Corner, outline
 from layout.cutting.parts.teeth import toothed_edge
 from layout.cutting.stock.kerf import Kerf, too_wide
 from layout.cutting.stock.stock import Stock
-from layout.cutting.stock.tooth_strength import LEAST, SLENDER, looser
+from layout.cutting.stock.tooth_strength import LEAST, SLENDER, looser, too_thin
 from layout.drawing.metrics import FontMetrics
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Curve, Point, Text, circle
@@ -95,14 +95,7 @@ def _check(plan: Plan, tooth: float, notch: float, depth: float, stock: Stock) -
     if max(kerf.x, kerf.y) >= notch:
         raise too_wide(kerf, CutNeed.KERF_NOTCH, notch, say_number(notch))
     if tooth < LEAST:
-        example = _looser(plan, notch + LEAST)
-        raise FieldError(
-            "frame.notch_width",
-            CutNeed.NOTCHES_APART,
-            Message(Unit.MM, {"number": say_fixed(tooth, 2)}),
-            example,
-            least=say_number(LEAST),
-        )
+        raise too_thin("frame.notch_width", CutNeed.NOTCHES_APART, tooth, _looser(plan, notch + LEAST))
     if depth > SLENDER * tooth:
         values = {"slender": say_number(SLENDER), "most": say_fixed(SLENDER * tooth, 1)}
         example = f'notch_depth = "{int(SLENDER * tooth)} mm"'

@@ -13,15 +13,14 @@ from layout.cutting.parts.end_bars import way_up
 from layout.cutting.parts.outline import boxed, outline
 from layout.cutting.stock.kerf import Kerf, too_wide
 from layout.cutting.stock.stock import Stock
-from layout.cutting.stock.tooth_strength import LEAST, looser
+from layout.cutting.stock.tooth_strength import LEAST, looser, too_thin
 from layout.drawing.metrics import FontMetrics
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Curve, Point, Text, circle, line
 from layout.drawing.sheet import Care, Part
 from layout.drawing.typeset import LEAD, wrap
 from layout.frames.kinds.pegged_ends import PeggedEnd
-from layout.messages.catalogue import Message
-from layout.messages.roles import CutNeed, CutNote, CutWord, Unit
+from layout.messages.roles import CutNeed, CutNote, CutWord
 from layout.plan import Plan
 from layout.values.errors import FieldError
 from layout.values.numerals import say_fixed, say_number
@@ -79,14 +78,7 @@ def _check(plan: Plan, centres: list[Point], radius: float, stock: Stock) -> flo
     apart = [math.dist(one, other) for k in (1, 2) for one, other in zip(centres, centres[k:], strict=False)]
     between = min([*(distance - 2 * radius for distance in apart), *(-y - radius for _, y in centres)])
     if between < LEAST:
-        works = _works(plan, between + 2 * radius, radius)
-        raise FieldError(
-            "frame.peg_diameter",
-            CutNeed.WOOD,
-            Message(Unit.MM, {"number": say_fixed(between, 2)}),
-            works,
-            least=say_number(LEAST),
-        )
+        raise too_thin("frame.peg_diameter", CutNeed.WOOD, between, _works(plan, between + 2 * radius, radius))
     return between
 
 

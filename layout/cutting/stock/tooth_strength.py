@@ -5,10 +5,12 @@ from __future__ import annotations
 import math
 
 from layout.cutting.stock.stock import Stock
+from layout.messages.catalogue import Message
 from layout.messages.english import ENGLISH
-from layout.messages.roles import CutNote
+from layout.messages.roles import CutNeed, CutNote, Unit
 from layout.plan import Plan
-from layout.values.numerals import say_number
+from layout.values.errors import FieldError
+from layout.values.numerals import say_fixed, say_number
 from layout.values.quantity import Quantity, assumed, computed, measured
 
 LEAST = 1.0
@@ -43,6 +45,11 @@ def looser(plan: Plan, spacing: float) -> str:
     """The line of a kit with the densest sett, in whole ends per 10 cm, that lays the marks `spacing` mm apart."""
     ends = math.floor(100 * float(plan.warp.spacing) / (float(plan.warp.pitch) * spacing))
     return f'given = "{ends} per 10 cm" in [sett]'
+
+
+def too_thin(field: str, role: CutNeed, left: float, works: str) -> FieldError:
+    """The refusal by `role` of what leaves no more than `left` mm of wood; `works` is a line that leaves enough."""
+    return FieldError(field, role, Message(Unit.MM, {"number": say_fixed(left, 2)}), works, least=say_number(LEAST))
 
 
 def narrow(width: float, stock: Stock) -> bool:

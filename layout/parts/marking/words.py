@@ -8,6 +8,7 @@ from itertools import pairwise
 from layout.drawing.pens import Pen
 from layout.messages.roles import Marking, Sheet
 from layout.parts.marking.flap import Phrase, Stand
+from layout.parts.marking.ties import sides, tied
 from layout.plan import Plan
 from layout.warps.warp import End
 
@@ -16,9 +17,6 @@ _NAMES = {
     "far": (Marking.FAR_BRIEF, Marking.FAR, Marking.FAR_PIECE),
 }
 Span = tuple[int, int]
-_SIDES: dict[Stand, Marking] = {"left": Marking.LEFT, "right": Marking.RIGHT}
-_ON: dict[Stand, Marking] = {"left": Marking.ON_LEFT, "right": Marking.ON_RIGHT}
-_OFF: dict[Stand, Marking] = {"left": Marking.OFF_LEFT, "right": Marking.OFF_RIGHT}
 
 
 def wishes(plan: Plan, end: End, count: Span, edges: Sequence[float]) -> list[list[Phrase]]:
@@ -32,11 +30,10 @@ def wishes(plan: Plan, end: End, count: Span, edges: Sequence[float]) -> list[li
         for k, between in enumerate(pairwise(edges), 1)
     ]
     whole = total == 1
-    sides = [Phrase(side, say(role), side) for side, role in _SIDES.items()]
     goes = Marking.ENDS_GO if warp.kind == "rod" else Marking.WINDS_GO
     found = [
         *([[Phrase("name", say(brief), pen=Pen.STRONG)]] if whole else labels),
-        sides,
+        sides(plan.words),
         [Phrase("centre", say(Marking.CENTRE), "centre")],
         *([Phrase(side, say(role, number=number), side)] for side, role, number in _tied(plan, end, *count)),
         [Phrase("way", say(goes), arrow=warp.toward)],
@@ -49,14 +46,5 @@ def wishes(plan: Plan, end: End, count: Span, edges: Sequence[float]) -> list[li
 
 
 def _tied(plan: Plan, end: End, first: int, last: int) -> list[tuple[Stand, Marking, int]]:
-    """At which sides the thread is tied on and off: an odd warp is tied off at the far end, one from a rod there."""
-    if plan.warp.kind == "rod":
-        return []
-    both: tuple[Stand, Stand] = ("left", "right")
-    starts, stops = both[:: plan.warp.toward]
-    found: list[tuple[Stand, Marking, int]] = []
-    if end == "near":
-        found.append((starts, _ON[starts], first))
-    if (end == "far") == bool(plan.warp.ends % 2):
-        found.append((stops, _OFF[stops], last))
-    return found
+    """Where the thread is tied to this bar: nowhere where it is tied to a rod."""
+    return [] if plan.warp.kind == "rod" else tied(plan, end, first, last)

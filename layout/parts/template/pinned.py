@@ -6,6 +6,7 @@ from collections.abc import Iterator
 
 from layout.drawing.metrics import FontMetrics
 from layout.drawing.sheet import Block
+from layout.frames.kinds.frame_end import Ends
 from layout.frames.kinds.nails import NailEnd
 from layout.frames.kinds.pegged_ends import PeggedEnd
 from layout.messages.roles import Template
@@ -18,16 +19,20 @@ from layout.warps.pegged import peg_depth
 from layout.warps.warp import End
 
 
-class DrilledTemplate(TemplateKind[PeggedEnd]):
+class PinTemplate(TemplateKind[Ends]):
+    """Pins round which the thread turns."""
+
+    def first(self, end: End) -> int:
+        """The warp is tied on at pin 0 of the near end."""
+        return 0 if end == "near" else 1
+
+
+class DrilledTemplate(PinTemplate[PeggedEnd]):
     """Pegs in two rows."""
 
     work = "drilling"
     reading = (Template.A_PEG, Template.NUMBER_PEG, Template.DOTS_DRILLED)
     cautions = (Template.CAUTION_DRILL, Template.CAUTION_AS_MAKER_DRILL)
-
-    def first(self, end: End) -> int:
-        """The warp is tied on at peg 0 of the near end."""
-        return 0 if end == "near" else 1
 
     def levels(self, ends: PeggedEnd, *, low: bool) -> Levels:
         """From the outer edge, or from beyond the outer row."""
@@ -52,16 +57,12 @@ class DrilledTemplate(TemplateKind[PeggedEnd]):
         yield round_pins(plan, metrics, staggered=True, title=Template.ROUND_PEGS, beside=Template.TWO_TO_A_PEG)
 
 
-class NailedTemplate(TemplateKind[NailEnd]):
+class NailedTemplate(PinTemplate[NailEnd]):
     """Nails in one row."""
 
     work = "nailing"
     reading = (Template.A_NAIL, Template.NUMBER_NAIL, Template.DOTS)
     cautions = (Template.CAUTION_NAIL, Template.CAUTION_COVER)
-
-    def first(self, end: End) -> int:
-        """The warp is tied on at nail 0 of the near end."""
-        return 0 if end == "near" else 1
 
     def levels(self, ends: NailEnd, *, low: bool) -> Levels:
         """From the outer edge, or from beyond the row."""

@@ -8,7 +8,8 @@ from itertools import pairwise
 from layout.drawing.pens import Pen
 from layout.messages.catalogue import Role
 from layout.messages.roles import Marking, Template
-from layout.parts.marking.flap import Phrase, Stand
+from layout.parts.marking.flap import Phrase
+from layout.parts.marking.ties import sides, tied
 from layout.plan import Plan
 from layout.warps.warp import End
 
@@ -17,9 +18,6 @@ _PIECES = {
     "near": (Template.NEAR_PIECE, Marking.NEAR_PIECE),
     "far": (Template.FAR_PIECE, Marking.FAR_PIECE),
 }
-_SIDES: dict[Stand, Marking] = {"left": Marking.LEFT, "right": Marking.RIGHT}
-_ON: dict[Stand, Marking] = {"left": Marking.ON_LEFT, "right": Marking.ON_RIGHT}
-_OFF: dict[Stand, Marking] = {"left": Marking.OFF_LEFT, "right": Marking.OFF_RIGHT}
 
 TO_WEAVING = "weaving"
 """The phrase that has an arrow to the weaving before it."""
@@ -33,9 +31,9 @@ def wishes(plan: Plan, end: End, count: tuple[int, int], edges: Sequence[float])
     short, long = (_labels(plan, role, edges) for role in _PIECES[end])
     return [
         [Phrase("name", say(brief), pen=Pen.STRONG)] if whole else short,
-        [Phrase(side, say(role), side) for side, role in _SIDES.items()],
+        sides(plan.words),
         [Phrase("centre", say(Marking.CENTRE), "centre")],
-        *([Phrase(side, say(role, number=number), side)] for side, role, number in _tied(plan, end, *count)),
+        *([Phrase(side, say(role, number=number), side)] for side, role, number in tied(plan, end, *count)),
         [Phrase(TO_WEAVING, say(Template.TO_WEAVING), arrow=-1)],
         *([[Phrase("name", say(name), pen=Pen.STRONG)]] if whole else [[label] for label in long]),
     ]
@@ -48,15 +46,3 @@ def _labels(plan: Plan, role: Role, edges: Sequence[float]) -> list[Phrase]:
         Phrase(f"piece {k}", plan.words.say(role, number=k, total=total), pen=Pen.STRONG, between=between)
         for k, between in enumerate(pairwise(edges), 1)
     ]
-
-
-def _tied(plan: Plan, end: End, first: int, last: int) -> list[tuple[Stand, Marking, int]]:
-    """At which sides the thread is tied on and off: an odd warp is tied off at the far end."""
-    both: tuple[Stand, Stand] = ("left", "right")
-    starts, stops = both[:: plan.warp.toward]
-    found: list[tuple[Stand, Marking, int]] = []
-    if end == "near":
-        found.append((starts, _ON[starts], first))
-    if (end == "far") == bool(plan.warp.ends % 2):
-        found.append((stops, _OFF[stops], last))
-    return found

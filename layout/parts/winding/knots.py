@@ -31,47 +31,37 @@ class _Strand(NamedTuple):
     white: float = _WHITE
 
 
+_END = _Strand(((3.6, 5), (3.6, 3.2, 5, 3, 8, 3), (10, 3)), 0.0)
 _STEM = _Strand(((8, 19), (8, 0.3)))
 _ON_BAR = _Strand(((8, 0.3), (8, -7)), 0.0)
 _LOWER = _Strand(((13, 0.6), (13, 4), (13, 6.4, 11, 6.8, 8, 6.8), (5, 6.8, 3.6, 6.6, 3.6, 5)))
 
+
+def _second_turn(left: tuple[float, ...]) -> _Strand:
+    """From the end of the first hitch up at the right and over the stem, and down at the left as given."""
+    up = (16.6, 3, 17, 4.4, 17, 7), (17, 10.6)
+    return _Strand(((10, 3), (14, 3), *up, (17, 13.4, 14, 13.8, 8, 13.8), left))
+
+
 HITCHES = (
-    _Strand(((3.6, 5), (3.6, 3.2, 5, 3, 8, 3), (10, 3)), 0.0),
+    _END,
     _Strand(((3.6, 12), (3.6, 10.2, 5, 10, 8, 10), (10.5, 10)), 0.0),
     _STEM,
     _ON_BAR,
     _LOWER,
-    _Strand(
-        (
-            (10, 3),
-            (14, 3),
-            (16.6, 3, 17, 4.4, 17, 7),
-            (17, 10.6),
-            (17, 13.4, 14, 13.8, 8, 13.8),
-            (5, 13.8, 3.6, 13.6, 3.6, 12),
-        )
-    ),
+    _second_turn((5, 13.8, 3.6, 13.6, 3.6, 12)),
     _Strand(((10.5, 10), (19, 10), (20.6, 10, 21.4, 9, 21.6, 7))),
 )
 """Two half hitches round the thread itself, the lowest strand first."""
 
 BOW = (
-    _Strand(((3.6, 5), (3.6, 3.2, 5, 3, 8, 3), (10, 3)), 0.0),
+    _END,
     _Strand(((3.6, 12.4), (3.6, 11.1, 5, 10.9, 8, 10.9), (10.5, 10.9)), 0.0),
     _Strand(((2.2, 5), (1.6, 8, 4, 8.8, 8, 8.8), (10.5, 8.8)), 0.0),
     _STEM,
     _ON_BAR,
     _LOWER,
-    _Strand(
-        (
-            (10, 3),
-            (14, 3),
-            (16.6, 3, 17, 4.4, 17, 7),
-            (17, 10.6),
-            (17, 13.4, 14, 13.8, 8, 13.8),
-            (5, 13.8, 3.6, 13.7, 3.6, 12.4),
-        )
-    ),
+    _second_turn((5, 13.8, 3.6, 13.7, 3.6, 12.4)),
     _Strand(((10.5, 10.9), (18.4, 10.9), (23, 10.9, 23, 8.8, 18.4, 8.8), (10.5, 8.8)), 0.75),
 )
 """Two half hitches, of which the last is drawn through as a loop."""

@@ -2,32 +2,31 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Sequence
 from fractions import Fraction
 
 from layout.drawing.pens import Pen
 from layout.frames.kinds.nails import NailEnd
 from layout.kit.kit import Kit
-from layout.messages.roles import Count, Gauge, SheetName, Template, Winding
+from layout.messages.roles import Count, Gauge, SheetName, Template
 from layout.values.units import say_length
 from templates_gen.messages.roles.proof_printed import Mark
-from templates_gen.verify.finding import Finding
 from templates_gen.verify.kinds.opening import Opening
-from templates_gen.verify.kinds.pins import far_pins, lay_of_holes, paper_of_holes, path_of_pins
-from templates_gen.verify.kinds.truth import Asked, Course, Form, Marks, Says, Sheets, Truth, board_inertia
+from templates_gen.verify.kinds.pins import Pin, Pins, beside_pins, far_pins, lay_of_holes
+from templates_gen.verify.kinds.truth import Asked, Course, Form, Marks, Says, Sheets, board_inertia
 from templates_gen.verify.printed.pegs import end_thickness, touching
 
 
-class NailEnds(Truth[NailEnd]):
+class NailEnds(Pins[NailEnd]):
     """Boards with nails."""
 
-    laid = 2
     counted = Gauge.NAILS
     sett = (Count.SETT_INCH_NAILS, Count.SETT_CM_NAILS)
-    legend = (Winding.ON_FACE, Winding.KNOT)
-    first_near = 0
     opening = Mark.NAIL
-    full_is_flush = True
+
+    def pin(self, ends: NailEnd) -> Pin:
+        """As the kit has them."""
+        return Pin(ends.edge_distance, ends.nail_diameter)
 
     def follow(self, ends: NailEnd, kit: Kit, middles: list[Fraction], pitch: Fraction) -> Marks:
         """Every nail is as far from the end before it as from the one after it, half a pitch: near and far by turns."""
@@ -36,20 +35,9 @@ class NailEnds(Truth[NailEnd]):
             nails.append(2 * middle - nails[-1])
         return tuple(nails[::2]), tuple(nails[1::2])
 
-    def leans(self, ends: NailEnd, kit: Kit, pitch: Fraction, *, in_pairs: bool) -> Iterator[Fraction]:
-        """From nail to nail it is a pitch; on the sides that face each other a nail and a thread less."""
-        lean = pitch - ends.nail_diameter.mm - Fraction(end_thickness(kit) or 0)
-        while True:
-            yield lean
-            yield -lean
-
     def lines(self, ends: NailEnd, form: str) -> list[tuple[float, Pen]]:
         """The row."""
         return [(float(ends.edge_distance.mm), Pen.HELP)]
-
-    def paper(self, ends: NailEnd, form: str, low: float, high: float) -> Iterator[Finding]:
-        """From the outer edge of the board, or from so far beyond the row that every cross is whole."""
-        yield from paper_of_holes(float(ends.edge_distance.mm), float(ends.nail_diameter.mm), form, low)
 
     def sheets(self, ends: NailEnd) -> Sheets:
         """Templates to nail by."""
@@ -58,18 +46,14 @@ class NailEnds(Truth[NailEnd]):
 
     def says(self, ends: NailEnd, asked: Asked) -> Says:
         """How to lay it and to nail."""
-        say, count, nail = asked.words.say, asked.ends, say_length(ends.nail_diameter, asked.words)
+        say, nail = asked.words.say, say_length(ends.nail_diameter, asked.words)
         lay = lay_of_holes(asked, ends.edge_distance, float(ends.nail_diameter.mm))
         if ends.nail_length:
             drive = say(Template.STEP_NAIL_OUT, nail=nail, out=say_length(ends.nail_length, asked.words))
         else:
             drive = say(Template.STEP_NAIL, nail=nail)
-        counts = {"near": count // 2, "far": (count + 1) // 2}
-        beside = [
-            *map(say, (Template.ROUND_NAILS, Template.TWO_TO_A_NAIL, Template.A_NAIL)),
-            say(Template.NUMBER_NAIL, **counts),
-            *path_of_pins(asked.words),
-        ]
+        roles = (Template.ROUND_NAILS, Template.TWO_TO_A_NAIL, Template.A_NAIL)
+        beside = beside_pins(asked, roles, Template.NUMBER_NAIL)
         cautions = [say(Template.CAUTION_NAIL), say(Template.CAUTION_COVER)]
         return Says([say(Template.STEP_CUT), lay, say(Template.STEP_PRICK), drive], beside, cautions, far_pins(asked))
 
@@ -92,10 +76,6 @@ class NailEnds(Truth[NailEnd]):
             line = touching(low, up, radius, right=k % 2 == 0)
             found.append((line(0.0), line(high)))
         return found
-
-    def leaves_thickness_out(self, kit: Kit) -> bool:
-        """The thread lies beside its nails."""
-        return end_thickness(kit) is None
 
     def inertia(self, ends: NailEnd, kit: Kit) -> float | None:
         """A board; what the nails take of it is left aside."""

@@ -2,57 +2,43 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Sequence
 from fractions import Fraction
 from itertools import pairwise
 
 from layout.drawing.pens import Pen
 from layout.frames.kinds.pegged_ends import PeggedEnd
 from layout.kit.kit import Kit
-from layout.messages.roles import Count, Gauge, SheetName, Template, Winding
+from layout.messages.roles import Count, Gauge, SheetName, Template
 from layout.values.units import say_length
 from templates_gen.messages.roles.proof_printed import Mark
-from templates_gen.verify.finding import Finding
 from templates_gen.verify.kinds.opening import Opening
-from templates_gen.verify.kinds.pins import far_pins, lay_of_holes, paper_of_holes, path_of_pins
-from templates_gen.verify.kinds.truth import Asked, Course, Form, Marks, Says, Sheets, Truth, board_inertia
+from templates_gen.verify.kinds.pins import Pin, Pins, beside_pins, far_pins, lay_of_holes
+from templates_gen.verify.kinds.truth import Asked, Course, Form, Marks, Says, Sheets, board_inertia
 from templates_gen.verify.printed.pegs import end_thickness, peg_centres, touching
 
 
-class PeggedEnds(Truth[PeggedEnd]):
+class PeggedEnds(Pins[PeggedEnd]):
     """Boards with pegs."""
 
-    laid = 2
     counted = Gauge.PEGS
     sett = (Count.SETT_INCH_PEGS, Count.SETT_CM_PEGS)
-    legend = (Winding.ON_FACE, Winding.KNOT)
-    first_near = 0
     cut = ("peg-jig",)
     opening = Mark.HOLE
-    full_is_flush = True
+
+    def pin(self, ends: PeggedEnd) -> Pin:
+        """As the kit has them."""
+        return Pin(ends.edge_distance, ends.peg_diameter)
 
     def follow(self, ends: PeggedEnd, kit: Kit, middles: list[Fraction], pitch: Fraction) -> Marks:
         """A peg stands between the two ends it turns, the far ones after the first end; the outer two as far out."""
         between = [middles[0] - pitch / 2, *((a + b) / 2 for a, b in pairwise(middles)), middles[-1] + pitch / 2]
         return tuple(between[0::2]), tuple(between[1::2])
 
-    def leans(self, ends: PeggedEnd, kit: Kit, pitch: Fraction, *, in_pairs: bool) -> Iterator[Fraction]:
-        """From a peg to the next, a pitch on at the other end: between the sides that face each other each end's
-        middle line lies half a peg and half a thread beside the centres.
-        """
-        lean = pitch - ends.peg_diameter.mm - Fraction(end_thickness(kit) or 0)
-        while True:
-            yield lean
-            yield -lean
-
     def lines(self, ends: PeggedEnd, form: str) -> list[tuple[float, Pen]]:
         """Both rows."""
         outer = float(ends.edge_distance.mm)
         return [(outer, Pen.HELP), (outer + float(ends.row_distance.mm), Pen.HELP)]
-
-    def paper(self, ends: PeggedEnd, form: str, low: float, high: float) -> Iterator[Finding]:
-        """From the outer edge of the board, or from so far beyond the outer row that every cross is whole."""
-        yield from paper_of_holes(float(ends.edge_distance.mm), float(ends.peg_diameter.mm), form, low)
 
     def sheets(self, ends: PeggedEnd) -> Sheets:
         """Templates to drill by."""
@@ -61,16 +47,12 @@ class PeggedEnds(Truth[PeggedEnd]):
 
     def says(self, ends: PeggedEnd, asked: Asked) -> Says:
         """How to lay it and to drill."""
-        say, count = asked.words.say, asked.ends
+        say = asked.words.say
         lay = lay_of_holes(asked, ends.edge_distance, float(ends.peg_diameter.mm))
         drill = say(Template.STEP_DRILL, peg=say_length(ends.peg_diameter, asked.words))
         cautions = [say(Template.CAUTION_DRILL), say(Template.CAUTION_AS_MAKER_DRILL)]
-        counts = {"near": count // 2, "far": (count + 1) // 2}
-        beside = [
-            *map(say, (Template.ROUND_PEGS, Template.TWO_TO_A_PEG, Template.A_PEG)),
-            say(Template.NUMBER_PEG, **counts),
-            *path_of_pins(asked.words),
-        ]
+        roles = (Template.ROUND_PEGS, Template.TWO_TO_A_PEG, Template.A_PEG)
+        beside = beside_pins(asked, roles, Template.NUMBER_PEG)
         return Says([say(Template.STEP_CUT), lay, drill, say(Template.STEP_PEGS)], beside, cautions, far_pins(asked))
 
     def dots(self, ends: PeggedEnd) -> Template:
@@ -100,10 +82,6 @@ class PeggedEnds(Truth[PeggedEnd]):
             line = touching(low_pegs[(k + 1) // 2], high_pegs[k // 2], across / 2, right=k % 2 == 0)
             found.append((line(0.0), line(high)))
         return found
-
-    def leaves_thickness_out(self, kit: Kit) -> bool:
-        """The thread lies beside its pegs."""
-        return end_thickness(kit) is None
 
     def inertia(self, ends: PeggedEnd, kit: Kit) -> float | None:
         """A board whose holes the pegs fill."""
