@@ -10,8 +10,8 @@ import pypdfium2
 import resvg_py
 from PIL import Image, ImageDraw
 
-PAGE_DPI, DRAWING_DPI = 50, 75
-GREYS = 16  # so many fit in four bits, and lines still look smooth
+PAGE_DPI, DRAWING_DPI = 40, 75
+GREYS = 8  # few pack well, and lines still look smooth
 COLUMNS = 6
 GAP, CAPTION = 8, 14  # pixels
 
@@ -42,9 +42,10 @@ def contact_sheet(pdfs: Sequence[Path]) -> Image.Image:
 
 def save_small(image: Image.Image, to: Path) -> None:
     """`image` as a PNG of a few greys, four bits to a pixel."""
-    step = 255 // (GREYS - 1)
-    few = Image.frombytes("P", image.size, image.convert("L").point(lambda grey: round(grey / step)).tobytes())
-    few.putpalette([level * step for level in range(GREYS) for _ in range(3)])
+    levels = [round(255 * level / (GREYS - 1)) for level in range(GREYS)]
+    nearest = image.convert("L").point(lambda grey: round(grey * (GREYS - 1) / 255))
+    few = Image.frombytes("P", image.size, nearest.tobytes())
+    few.putpalette([level for level in levels for _ in range(3)])
     few.save(to, optimize=True)
 
 
