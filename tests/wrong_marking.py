@@ -15,6 +15,7 @@ import layout.parts.marking.kinds as kinds_module
 import layout.parts.marking.sheet_words as sheet_module
 import layout.parts.marking.signs as signs_module
 import layout.parts.marking.strip as strip_module
+import layout.parts.marking.ties as ties_module
 import layout.parts.marking.words as words_module
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Placing, Point, line
@@ -124,10 +125,10 @@ MARKING_WRONG: Mapping[str, Wrong] = {
     ),
     # what a strip says
     "left and right exchanged": Wrong(
-        ROUND, FAR, value(words_module, "_SIDES", {"left": Marking.RIGHT, "right": Marking.LEFT})
+        ROUND, FAR, value(ties_module, "_SIDES", {"left": Marking.RIGHT, "right": Marking.LEFT})
     ),
     "tied on at the other side": Wrong(
-        LONG, NEAR, value(words_module, "_ON", {"left": Marking.ON_RIGHT, "right": Marking.ON_LEFT})
+        LONG, NEAR, value(ties_module, "_ON", {"left": Marking.ON_RIGHT, "right": Marking.ON_LEFT})
     ),
     "tied off a wind late": Wrong(
         LONG, NEAR, returns(words_module, "_tied", lambda all_: [(side, role, n + 1) for side, role, n in all_])

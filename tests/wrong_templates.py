@@ -9,6 +9,7 @@ from typing import Any
 from kits import NAILS, NOTCHED, PEGGED
 from wrong_builders import Wrong, returns, swap, value
 
+import layout.parts.marking.ties as ties_module
 import layout.parts.template.levels as levels_module
 import layout.parts.template.notched as notched_module
 import layout.parts.template.pin_picture as pin_picture_module
@@ -149,10 +150,10 @@ TEMPLATES_WRONG: Mapping[str, Wrong] = {
     # what it says
     "left and right exchanged": Wrong(NOTCHED, NEAR, returns(template_module, "wishes", crossed)),
     "tied on at the other side": Wrong(
-        NOTCHED, NEAR, value(words_module, "_ON", {"left": Marking.ON_RIGHT, "right": Marking.ON_LEFT})
+        NOTCHED, NEAR, value(ties_module, "_ON", {"left": Marking.ON_RIGHT, "right": Marking.ON_LEFT})
     ),
     "tied off where the warp is tied on": Wrong(
-        PEGGED, NEAR, value(words_module, "_OFF", {"left": Marking.ON_LEFT, "right": Marking.ON_RIGHT})
+        PEGGED, NEAR, value(ties_module, "_OFF", {"left": Marking.ON_LEFT, "right": Marking.ON_RIGHT})
     ),
     "near and far exchanged in words": Wrong(
         FROM_RIGHT, NEAR, value(words_module, "_NAMES", {"near": (Marking.FAR_BRIEF, Marking.FAR)})

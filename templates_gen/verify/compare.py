@@ -13,6 +13,8 @@ from templates_gen.messages.roles.proof import Compared, Proof
 from templates_gen.verify import LIMIT
 from templates_gen.verify.finding import NOTHING, Finding, Findings, finding, said
 
+_SAME = 2e-5  # mm: places that differ by no more than the rounding of numbers in a file
+
 
 def compare(wanted: Sequence[Sheet], found: Sequence[Sheet]) -> Findings:
     """Count, order, pens, words and positions of every shape on every sheet."""
@@ -65,9 +67,16 @@ def _contours(shape: Shape) -> Sequence[Curve]:
     return shape.contours if isinstance(shape, Region) else ()
 
 
-def _outline(shape: Shape) -> list[tuple[bool, list[bool]]]:
-    """Which contours are closed, and which of their steps are arcs."""
-    return [(path.closed, [through is not None for _, through in path.steps]) for path in _contours(shape)]
+def _outline(shape: Shape) -> list[tuple[bool, bool, list[bool]]]:
+    """Which contours are closed, which of these just miss their start, and which of their steps are arcs."""
+    return [
+        (path.closed, _misses(path), [through is not None for _, through in path.steps]) for path in _contours(shape)
+    ]
+
+
+def _misses(path: Curve) -> bool:
+    """Whether a closed path ends so close to its start that closing it turns a corner, drawn as a spike."""
+    return path.closed and _SAME < math.dist(path.start, path.steps[-1].end) <= LIMIT
 
 
 def _apart(wanted: Shape, found: Shape) -> float:

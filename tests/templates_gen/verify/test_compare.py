@@ -59,6 +59,7 @@ OTHER = {
     "a corner less": lambda: but(CUT, path(CUT)._replace(steps=path(CUT).steps[:-1])),
     "chords for arcs": lambda: but(CIRCLE, path(CIRCLE)._replace(steps=tuple(Step(p) for p, _ in path(CIRCLE).steps))),
     "an arc bent the other way": lambda: but(CIRCLE, _dented(path(CIRCLE))),
+    "a circle that just misses its start": lambda: but(CIRCLE, path(CIRCLE)._replace(start=P(45, 20.0003))),
     "the same outline turned round": lambda: but(CUT, rectangle(60, 30, 10, 10, Pen.CUT)),
     "another word": lambda: but(WORD, Text(P(30, 25), 4, "13")),
     "a larger word": lambda: but(WORD, Text(P(30, 25), 4.002, "12")),
