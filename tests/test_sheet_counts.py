@@ -54,10 +54,13 @@ def test_what_belongs_to_one_step_shares_a_sheet(kind: str) -> None:
     assert found.total() <= 7
 
 
-@pytest.mark.parametrize("size", ["a3", "11x17"])
-def test_large_paper_is_used_in_full(size: str) -> None:
-    """1.2 m wide on the largest named papers."""
-    assert sheets(plan_of(LARGE | {"paper.size": size})).total() <= 10
+@pytest.mark.parametrize("size", PAPERS)
+def test_a_large_kit_takes_ten(size: str) -> None:
+    """1.2 m wide, strips and guides in pieces: ten sheets on small paper, eight on the largest named ones."""
+    found = sheets(plan_of(LARGE | {"paper.size": size}))
+    pieces = 2 if size in ("a3", "11x17") else 3
+    assert (found["strips"], found["spacing-guide"]) == (pieces, pieces)
+    assert found.total() == 4 + 2 * pieces
 
 
 def test_the_grid_is_a_file_of_its_own() -> None:

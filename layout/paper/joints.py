@@ -22,6 +22,9 @@ OVERLAP = 14.0
 SEAM = 16.0
 """The same where crosses stand within the part; less by up to a number that would be cut."""
 
+OFF_CENTRE = 10.0
+"""A joint whose crosses stand within the part keeps so far from the centre, in mm."""
+
 MOST_PIECES, LEAST_PIECE = 60, 40.0
 """A part is not cut into more pieces than this, nor into shorter ones, in mm."""
 
@@ -43,8 +46,14 @@ def frame_of(part: Part, count: int) -> Part:
 
 
 def joints_of(part: Part, count: int) -> list[float]:
-    """Where the joints of `count` equal pieces lie."""
-    return [part.box[0] + part.length * k / count for k in range(1, count)]
+    """Where the joints of `count` equal pieces lie; one that would be in the centre lies beside it."""
+    equal = [part.box[0] + part.length * k / count for k in range(1, count)]
+    return [beside_centre(x) for x in equal] if part.joint_rows else equal
+
+
+def beside_centre(x: float) -> float:
+    """A joint at `x`, or at the left of the centre where that is too close."""
+    return -OFF_CENTRE if abs(x) < OFF_CENTRE else x
 
 
 def pieces(part: Part, joints: Sequence[float], metrics: FontMetrics, words: Catalogue) -> list[Part]:

@@ -14,13 +14,13 @@ from layout.drawing.pens import Pen
 from layout.drawing.shapes import Box, Curve, Placing
 from layout.drawing.sheet import Part, Piece
 from layout.paper.area import TOP, Area
-from layout.paper.joints import LEAST_PIECE, MOST_PIECES, SEAM, Build
+from layout.paper.joints import LEAST_PIECE, MOST_PIECES, SEAM, Build, beside_centre
 from layout.paper.regions import PARTS_APART, Regions
 
 _MARGIN = TOP + 0.3  # the tallest part is 252 mm long on a sheet of 278.7
 _SPILL, _CLOSE = 2.6, 2.4  # how far a pair may reach into the white of the gutter, and how close it may stand then
 _SHORTEST = 100.0  # mm, of a place that is worth using
-_OFF_CENTRE = 10.0  # a joint keeps so far from the centre
+_TRIES = 4
 
 Sheets = tuple[tuple[Piece, ...], ...]
 
@@ -53,8 +53,11 @@ def stand_whole(parts: Sequence[Part], grid: Regions, area: Area) -> tuple[Piece
 
 
 def _edge(part: Part) -> float:
-    """Where the edge to the weaving lies: above the middle it comes to the left, so that these edges point outward."""
-    return part.joint_rows[0] if part.joint_rows else 0.0
+    """How far up the edge to the weaving lies: above the middle it comes to the left, and such edges point outward.
+
+    The last of the three register crosses stands near it, the first one away from it.
+    """
+    return part.datum[-1].y - part.datum[0].y
 
 
 def _paper_of(part: Part) -> Box:
@@ -83,7 +86,23 @@ class Pieces:
     ) -> tuple[Sheets, list[Part]] | None:
         """The sheets, and every part as it is cut; None where a piece finds no place. `cut` cuts at joints."""
         wholes = [build(low, ()) for build in builds]
-        wide = max(paper[3] - paper[1] for paper in map(_paper_of, wholes))
+        wide = _widest(wholes)
+        for _ in range(_TRIES):
+            found = self._laid(builds, wholes, wide, low=low, cut=cut)
+            if found is None or _widest(found[1]) <= wide + 1e-9:
+                return found
+            wide = _widest(found[1])  # words broken at the joints take more rows
+        return None
+
+    def _laid(
+        self,
+        builds: Sequence[Build],
+        wholes: Sequence[Part],
+        wide: float,
+        *,
+        low: bool,
+        cut: Callable[[Part, list[float]], list[Part]],
+    ) -> tuple[Sheets, list[Part]] | None:
         places = self._places(wide)
         sheets: list[list[Piece]] = []
         parts: list[Part] = []
@@ -111,15 +130,27 @@ class Pieces:
             number += 1
 
 
+def _widest(parts: Sequence[Part]) -> float:
+    """How far the paper of the parts reaches across, at most."""
+    return max(paper[3] - paper[1] for paper in map(_paper_of, parts))
+
+
 def _slots(grid: Regions, area: Area, wide: float) -> list[_Place]:
-    """Upright places from left to right, packed from the right edge of the field."""
+    """Upright places from left to right, packed from the right edge of the field; closer where that makes it more."""
+    usual = _packed(grid, area, wide, grid.right, PARTS_APART)
+    closer = _packed(grid, area, wide, grid.right + _SPILL, _CLOSE)
+    return closer if len(closer) > len(usual) else usual
+
+
+def _packed(grid: Regions, area: Area, wide: float, right: float, apart: float) -> list[_Place]:
+    """The places from `right` to the left that are `apart`."""
     found = []
-    x = grid.right - wide
+    x = right - wide
     while x >= grid.left - 1e-9:
         low, high = _free(grid, area, x, x + wide)
         if high - low >= _SHORTEST:
             found.append(_Place(x, low, high - low))
-        x -= wide + PARTS_APART
+        x -= wide + apart
     return found[::-1]
 
 
@@ -147,7 +178,7 @@ def _fill(part: Part, places: Iterator[tuple[int, _Place]]) -> tuple[list[float]
         if last and joints:
             return joints, taken
         at, before = (at + end) / 2 if last else _joint(at + place.long - inner - SEAM, end), at
-        at = -_OFF_CENTRE if abs(at) < _OFF_CENTRE else at  # not in the centre
+        at = beside_centre(at)
         if at - before < LEAST_PIECE:
             return None
         joints.append(at)

@@ -2,11 +2,15 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+from itertools import pairwise
 from typing import NamedTuple
 
+from layout.drawing.metrics import FontMetrics
 from layout.drawing.pens import Pen
+from layout.drawing.typeset import SMALL
 from layout.estimate.headings import heading_height
-from layout.messages.roles import Guide
+from layout.messages.roles import Guide, Sheet
 from layout.parts.phrases import Phrase
 from layout.plan import Plan
 from layout.values.units import in_unit, say_number
@@ -16,12 +20,20 @@ from layout.warps.warp import End
 _INCH = 25.4
 SEEN = {"near": Guide.NEAR_FROM_FACE, "far": Guide.FAR_FROM_FACE}
 ENDS: tuple[End, End] = ("near", "far")
+_PIECE = {"near": Guide.NEAR_PIECE, "far": Guide.FAR_PIECE}
+_BESIDE = 24.0  # what crosses, the word at an end and white take of a piece, in mm
 
 
-def phrases_for(plan: Plan, end: End, *, up: int, brief: bool) -> list[Phrase]:
-    """The words of a guide; `up` is +1 where the weaving lies above it on the paper, a `brief` one spares rows."""
+def phrases_for(
+    plan: Plan, end: End, edges: Sequence[float], metrics: FontMetrics, *, up: int, brief: bool
+) -> list[Phrase]:
+    """The words of a guide, with the name of each piece between the `edges` of its pieces (x in mm).
+
+    `up` is +1 where the weaving lies above it on the paper; a `brief` one spares rows.
+    """
     say = plan.words.say
     return [
+        *_pieces(plan, end, edges, metrics),
         Phrase(say(Guide.LEFT), "left"),
         Phrase(say(Guide.RIGHT), "right"),
         Phrase(say(Guide.CENTRE), "centre"),
@@ -29,6 +41,19 @@ def phrases_for(plan: Plan, end: End, *, up: int, brief: bool) -> list[Phrase]:
         Phrase(say(Guide.EDGE), arrow="up" if up > 0 else "down", optional=brief),
         Phrase(say(Guide.AWAY, away=lies(plan, end).away), optional=True),
     ]
+
+
+def _pieces(plan: Plan, end: End, edges: Sequence[float], metrics: FontMetrics) -> list[Phrase]:
+    """Which piece of which guide each one is; of how many only, where a piece has no room for more."""
+    spans = list(pairwise(edges))
+    if len(spans) == 1:
+        return []
+    for role in (_PIECE[end], Sheet.PIECE):
+        said = [plan.words.say(role, number=k, total=len(spans)) for k in range(1, len(spans) + 1)]
+        widest = max(metrics.width(words, SMALL, Pen.STRONG) for words in said)
+        if widest + _BESIDE <= min(right - left for left, right in spans):
+            break
+    return [Phrase(words, pen=Pen.STRONG, between=span) for words, span in zip(said, spans, strict=True)]
 
 
 class Lie(NamedTuple):

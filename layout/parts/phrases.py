@@ -14,14 +14,15 @@ Arrow = Literal["", "left", "right", "up", "down"]
 ARROW = 2.2
 """Length of an arrow head, in mm."""
 
-_ARROW_GAP, _GAP, _CENTRE_GAP, _WALL = 0.8, 4.0, 0.8, 0.2
+_ARROW_GAP, _GAP, _CENTRE_GAP = 0.8, 4.0, 0.8
 Span = tuple[float, float]
 
 
 class Phrase(NamedTuple):
     """`words` that stand at the `left` or `right` end, beside the `centre` line, or anywhere, with an arrow head.
 
-    An `optional` phrase is left out where it would need a row of its own.
+    An `optional` phrase is left out where it would need a row of its own. One that may stand anywhere keeps `between`
+    two x if these are given.
     """
 
     words: str
@@ -29,6 +30,7 @@ class Phrase(NamedTuple):
     arrow: Arrow = ""
     optional: bool = False
     pen: Pen = Pen.TEXT
+    between: Span | None = None
 
     def width(self, metrics: FontMetrics) -> float:
         """The room it takes, arrow head and all."""
@@ -56,23 +58,26 @@ class _Row:
 
 
 class Packer:
-    """Fills rows between `left` and `right`, keeping every row clear of the `walls`; `height_of` a row on the paper."""
+    """Fills rows between `left` and `right`, each clear of the `walls`, from one x to another.
+
+    `height_of` a row is that on the paper.
+    """
 
     def __init__(
         self,
         left: float,
         right: float,
-        walls: Sequence[float],
+        walls: Sequence[Span],
         metrics: FontMetrics,
         height_of: Callable[[int], float] = float,
     ) -> None:
         self.left, self.right, self.metrics, self.height_of = left, right, metrics, height_of
-        self.walls = [(wall - _WALL, wall + _WALL) for wall in walls]
+        self.walls = list(walls)
         self.rows: list[_Row] = []
 
     def pack(self, phrases: Sequence[Phrase]) -> list[PlacedPhrase]:
         """Where every phrase stands. Phrases with a place of their own go first; one too long for a row is broken."""
-        most = min(self._slack(gap, ()) - _GAP for gap in self._gaps(_Row(list(self.walls))))
+        most = max(self._slack(gap, ()) - _GAP for gap in self._gaps(_Row(list(self.walls))))
         for phrase in sorted(phrases, key=lambda each: each.stand == "anywhere"):
             if phrase.width(self.metrics) > most:
                 self._break(phrase, most)
@@ -91,7 +96,8 @@ class Packer:
         fresh = range(len(self.rows), len(self.rows) + len(lines))
         for number, line in zip(sorted(fresh, key=self.height_of, reverse=True), lines, strict=True):
             row = self._row(number)
-            low, high = gap = max(self._gaps(row), key=lambda gap: gap[1] - gap[0])
+            gaps = [gap for gap in self._gaps(row) if _holds(phrase.between, gap)]
+            low, high = gap = max(gaps, key=lambda gap: gap[1] - gap[0])
             row.fixed.append(((low + high - line.width(self.metrics)) / 2, line))
             row.taken.append(gap)
 
@@ -122,7 +128,7 @@ class Packer:
     def _spread(self, row: _Row, phrase: Phrase) -> bool:
         for gap in self._gaps(row):
             there = [*row.loose.get(gap, []), phrase]
-            if self._slack(gap, there) >= 0:
+            if _holds(phrase.between, gap) and self._slack(gap, there) >= 0:
                 row.loose[gap] = there
                 return True
         return False
@@ -147,3 +153,8 @@ class Packer:
                 placed.append(PlacedPhrase(number, x, phrase))
                 x += phrase.width(self.metrics) + space
         return placed
+
+
+def _holds(between: Span | None, gap: Span) -> bool:
+    """Whether the middle of a gap lies between two x."""
+    return between is None or between[0] <= (gap[0] + gap[1]) / 2 <= between[1]

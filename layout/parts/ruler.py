@@ -12,11 +12,15 @@ from dataclasses import dataclass
 from layout.drawing.metrics import FontMetrics
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Curve, Point, Shape, cross, line
+from layout.drawing.sheet import JOINT_THIRD
 from layout.drawing.typeset import SMALL
 from layout.parts.lettering import FOOT, lettered
 from layout.parts.phrases import Packer, Phrase, PlacedPhrase
 from layout.plan import Plan
 from layout.warps.warp import End
+
+SEAM = 1.5
+"""Words keep so far from the middle of a cross of a joint, in mm."""
 
 CORNER = 0.8
 """How far from both edges of the paper a register cross stands, in mm."""
@@ -74,7 +78,8 @@ class Ruler:
         self, left: float, right: float, phrases: list[Phrase], height_of: Callable[[int], float]
     ) -> list[PlacedPhrase]:
         """The rows of words between both short edges of the paper; `height_of` a row is the y of its lower edge."""
-        packer = Packer(left + _WORDS_SPACE, right - _WORDS_SPACE, self.joints, self.metrics, height_of)
+        walls = [(joint - SEAM, joint + JOINT_THIRD + SEAM) for joint in self.joints]
+        packer = Packer(left + _WORDS_SPACE, right - _WORDS_SPACE, walls, self.metrics, height_of)
         return packer.pack(phrases)
 
     def words_at(self, placed: PlacedPhrase, foot: float) -> list[Shape]:

@@ -45,7 +45,7 @@ class _Depths:
     """How deep behind the edge marks reach, where the middles of numbers and of the first row of words lie, how far
     rows are apart and what lies behind the last of them; how long unit ticks are, and how far before the edge
     behind the middles of their numbers lie; where crosses stand beside the marks and before the edge behind; how wide a
-    triangle at a limit is.
+    triangle at a limit is; where crosses of joints stand, between numbers and words and before the edge behind.
     """
 
     mark: float
@@ -60,10 +60,12 @@ class _Depths:
     cross: float
     corner: float
     limit: float
+    joint: tuple[float, float]
 
 
-_FULL = _Depths(7.5, 10.0, 12.0, 16.0, 4.0, 9.6, 2, (1.7, 3.4), 5.5, 5.0, CORNER, 1.3)
-_LOW = _Depths(2.2, 2.8, 4.25, 7.3, 3.4, 2.85, 1, (0.4, 0.75), None, 6.1, 2.0, 0.9)  # a cross under the numbers
+_FULL = _Depths(7.5, 10.0, 12.0, 16.0, 4.0, 9.6, 2, (1.7, 3.4), 5.5, 5.0, CORNER, 1.3, (14.5, 7.8))
+_LOW = _Depths(2.2, 2.8, 4.25, 7.3, 3.4, 2.85, 1, (0.4, 0.75), None, 6.1, 2.0, 0.9, (6.4, 2.2))  # crosses under numbers
+_JOINED_ROWS = 2  # crosses of joints stand beside two rows of words at least
 _MARKS = {"face": (Pen.END_MARK, Pen.TEN), "back": (Pen.END_MARK_BACK, Pen.TEN_BACK)}
 
 
@@ -86,7 +88,8 @@ class _Draft(Ruler):
         left, right = self.paper()
         check_room(self.plan, right - left, self.metrics)
         words = self.packed(left, right)
-        rows = max(self.depths.least_rows, 1 + max(placed.row for placed in words))
+        least = max(self.depths.least_rows, _JOINED_ROWS if self.joints else 0)
+        rows = max(least, 1 + max(placed.row for placed in words))
         deep = self.depths.words + (rows - 1) * self.depths.row + self.depths.behind
         datum = self.corners(left + CORNER, right - CORNER, deep - self.depths.corner)
         low, high = sorted((0.0, self.y(deep)))
@@ -96,7 +99,9 @@ class _Draft(Ruler):
         shapes += [*self.crosses(datum), *self.scissors(deep), *self.ends(), *self.centre(words)]
         shapes += [*self.scale(left, right, deep), *self.numbers(left, right)]
         shapes += [shape for placed in words for shape in self.worded(placed)]
-        part = Part(f"spacing-{self.end}", "", tuple(shapes), datum, (left, low, right, high), narrow=True)
+        seams = self.y(self.depths.joint[0]), self.y(deep - self.depths.joint[1])
+        box = left, low, right, high
+        part = Part(f"spacing-{self.end}", "", tuple(shapes), datum, box, narrow=True, joint_rows=seams)
         said = guide_sheet(self.plan, self.metrics)
         return replace(
             part,
@@ -124,7 +129,8 @@ class _Draft(Ruler):
 
     def packed(self, left: float, right: float) -> list[PlacedPhrase]:
         """The rows of words between both short edges of the paper."""
-        phrases = phrases_for(self.plan, self.end, up=self.up, brief=self.low)
+        edges = [left, *self.joints, right]
+        phrases = phrases_for(self.plan, self.end, edges, self.metrics, up=self.up, brief=self.low)
         return self.packed_in(left, right, phrases, lambda row: self.y(self.middle(row)))
 
     def middle(self, row: int) -> float:

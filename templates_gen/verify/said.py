@@ -13,7 +13,7 @@ from typing import NamedTuple
 
 from layout.drawing.shapes import Point, Text
 from layout.drawing.sheet import Sheet
-from layout.messages.catalogue import Catalogue, Figure
+from layout.messages.catalogue import Catalogue, Figure, Role
 from layout.messages.english import ENGLISH
 from layout.messages.roles import Marking, Scale
 from layout.messages.roles import Sheet as Head
@@ -245,7 +245,7 @@ def why_low() -> list[str]:
     return [ENGLISH.say(Head.TOO_TALL), ENGLISH.say(Head.LOW_FORM, why=ENGLISH.say(Marking.TOO_THIN))]
 
 
-def pieces_named(pieces: Sequence[FoundPart]) -> list[str]:
-    """What the pieces of a part are called; a part in one piece has no name beside it."""
+def pieces_named(pieces: Sequence[FoundPart], role: Role) -> list[str]:
+    """What the pieces of a part are called by the message of `role`; a part in one piece has no name of that kind."""
     total = len(pieces)
-    return [ENGLISH.say(Head.PIECE, number=k, total=total) for k in range(1, total + 1)] if total > 1 else []
+    return [ENGLISH.say(role, number=k, total=total) for k in range(1, total + 1)] if total > 1 else []

@@ -13,6 +13,8 @@ MESSAGES: dict[Role, str | Plural] = {
     Guide.AWAY: "{away} from the outer edge of the frame",
     Guide.NEAR_FROM_FACE: "Near guide, seen from the face",
     Guide.FAR_FROM_FACE: "Far guide, seen from the face",
+    Guide.NEAR_PIECE: "Near guide, piece {number} of {total}",
+    Guide.FAR_PIECE: "Far guide, piece {number} of {total}",
     Guide.CENTIMETRES: "{number} cm",
     Guide.INCHES: "{number} in",
     Guide.GLUE: (

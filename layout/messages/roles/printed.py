@@ -45,6 +45,8 @@ class Guide(Role):
     AWAY = "guide.away"
     NEAR_FROM_FACE = "guide.near.seen_from_face"
     FAR_FROM_FACE = "guide.far.seen_from_face"
+    NEAR_PIECE = "guide.near.piece"
+    FAR_PIECE = "guide.far.piece"
     CENTIMETRES = "guide.centimetres"
     INCHES = "guide.inches"
     GLUE = "guide.step.glue"

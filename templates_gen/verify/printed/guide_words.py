@@ -9,12 +9,13 @@ from itertools import product
 from typing import TypeVar
 
 from layout.kit.kit import Kit
-from layout.messages.catalogue import Catalogue, Role
+from layout.messages.catalogue import Catalogue, Figure, Role
 from layout.messages.english import ENGLISH
 from layout.messages.roles import Guide, Sheet, SheetName
 from layout.values.numerals import say_number
 from layout.values.units import in_unit
-from templates_gen.verify.finding import Finding, Findings
+from templates_gen.messages.roles.proof import Words
+from templates_gen.verify.finding import NOTHING, Finding, Findings, finding
 from templates_gen.verify.found_parts import FoundPart
 from templates_gen.verify.kinds.truths import truth_of
 from templates_gen.verify.places import arrows_on, astray, misplaced
@@ -25,6 +26,7 @@ _INCH = 25.4
 _NUDGES = (0.0, -1e-6, 1e-6)  # mm: what lies so close to the middle between two last figures may be rounded to either
 Read = TypeVar("Read")
 _ENDS: tuple[End, End] = ("near", "far")
+_PIECE = {"near": Guide.NEAR_PIECE, "far": Guide.FAR_PIECE}
 _BY_THEMSELVES = {"near": Guide.BY_THEMSELVES_NEAR, "far": Guide.BY_THEMSELVES_FAR}
 _OFF = {"near": Guide.OFF_NEAR, "far": Guide.OFF_FAR}
 _ALWAYS = {"near": Guide.ALWAYS_PUSH_NEAR, "far": Guide.ALWAYS_PUSH_FAR}
@@ -132,28 +134,57 @@ def _seen(end: End) -> Guide:
 
 
 def check_words(asked: FanWords, pieces: Sequence[FoundPart]) -> Findings:
-    """Every message of a guide once, nothing else, and all that its sheets say beside it."""
+    """Every message of a guide once, nothing else, each piece named, and all that its sheets say beside it."""
     words = [word for word in words_on(pieces) if not word[1].translate(_SIGNS).isdigit()]
-    named = pieces_named(pieces)
-    accounted = _least(
-        (_accounted(asked, words, named, nudge, pieces[0].spoken) for nudge in _NUDGES), lambda each: each.wrong
+    names = [pieces_named(pieces, role) for role in (_PIECE[asked.end], Sheet.PIECE)]
+    tried = product(_NUDGES, names)
+    accounted, named = _least(
+        ((_accounted(asked, words, named, nudge, pieces[0].spoken), named) for nudge, named in tried),
+        lambda each: each[0].wrong,
     )
-    wrong = list(accounted.wrong)
+    wrong = [*accounted.wrong, *_strangers(named, pieces)]
     if not wrong:
         places = {role: accounted.places[ENGLISH.say(role)][0] for role in asked.roles}
         wrong += misplaced(*(places[role] for role in asked.roles[:3]))
         if at := accounted.places.get(ENGLISH.say(Guide.EDGE)):
             edge = [(Guide.EDGE, "up" if asked.up > 0 else "down")]
             wrong += astray(edge, {Guide.EDGE: at[0]}, arrows_on(pieces), [place for place, _ in words])
-    heads = _least(_heads(asked, pieces), lambda each: each.problems)
+    heads = NOTHING
+    for sheet in {seen.number: seen for seen in pieces}.values():
+        heads += _least(_heads(asked, sheet, pieces), lambda each: each.problems)
     return Findings(0.0, tuple(wrong)) + heads
 
 
-def _heads(asked: FanWords, pieces: Sequence[FoundPart]) -> Iterator[Findings]:
-    """The head with each reading of the figures, in the full form and in the low one."""
+def _strangers(named: Sequence[str], pieces: Sequence[FoundPart]) -> Iterator[Finding]:
+    """Pieces on which the name of another one stands."""
+    for own, seen in zip(named, pieces, strict=False):
+        again = seen.spoken.again
+        others = {again(each) for each in named if each != own}
+        yield from (finding(Words.OTHER, words=said).at(seen.where) for _, said in seen.words() if said in others)
+
+
+def _heads(asked: FanWords, seen: FoundPart, pieces: Sequence[FoundPart]) -> Iterator[Findings]:
+    """What a sheet says, with each reading of the figures, in the full form and in the low one.
+
+    Of a guide in pieces the first sheet says how they are used and joined; later ones may leave it out, as may those
+    of the far guide, since the near one says it of both.
+    """
+    joined = _joined(pieces)
+    first = seen.number == pieces[0].number
+    spared = len(pieces) > 1 and (asked.end == "far" or not first)
     for low, nudge in product((False, True), _NUDGES):
         about = asked.sheet(nudge)
-        yield check_heads(pieces, about.title, asked.warp, (), low=low, more=about)
+        about = about._replace(notes=(*about.notes, *joined))
+        yield check_heads([seen], about.title, asked.warp, (), low=low, joined=False, more=about)
+        if spared:
+            head = About(about.title, about.purpose)
+            yield check_heads([seen], about.title, asked.warp, (), joined=False, more=head)
+
+
+def _joined(pieces: Sequence[FoundPart]) -> list[str]:
+    """How the pieces are joined; nothing where there is one."""
+    xs = [point.x for seen in pieces for point in seen.part.datum]
+    return [ENGLISH.say(Sheet.JOIN, distance=Figure(f"{max(xs) - min(xs):.1f}"))] if len(pieces) > 1 else []
 
 
 def _least(found: Iterable[Read], wrong: Callable[[Read], Sequence[Finding]]) -> Read:

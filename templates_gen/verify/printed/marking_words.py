@@ -8,6 +8,7 @@ from fractions import Fraction
 from layout.drawing.shapes import Point
 from layout.frames.kinds.flat_ends import FlatEnd
 from layout.kit.kit import Kit
+from layout.messages.catalogue import Figure
 from layout.messages.roles import Marking, Sheet, SheetName
 from layout.plan import Plan
 from layout.values.units import Length, say_length
@@ -114,7 +115,7 @@ def _sheet_says(plan: Plan, form: Form, title: str, pieces: Sequence[FoundPart])
     small = Length(Fraction("6.35"), "in") if unit.imperial else Length(Fraction(10), "cm")
     lengths = {"small": say_length(small, plan.words), "unit": say_length(unit, plan.words)}
     xs = [point.x for seen in pieces for point in seen.part.datum]
-    joined = [say(Sheet.JOIN, distance=f"{max(xs) - min(xs):.1f}")] if len(pieces) > 1 else []
+    joined = [say(Sheet.JOIN, distance=Figure(f"{max(xs) - min(xs):.1f}"))] if len(pieces) > 1 else []
     return About(
         title,
         say(SheetName.PURPOSE_STRIPS),

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 from fractions import Fraction
 
-from layout.messages.catalogue import Role
+from layout.messages.catalogue import Figure, Role
 from layout.messages.roles import Marking, Sheet, Template
 from layout.plan import Plan
 from layout.values.units import Length, say_length
@@ -85,7 +85,7 @@ def _sheet_says(plan: Plan, form: Form, title: str, pieces: Sequence[FoundPart])
     names = truth_of(kit).sheets(kit.frame.ends)
     said = truth_of(kit).says(kit.frame.ends, asked)
     xs = [point.x for seen in pieces for point in seen.part.datum]
-    joined = [say(Sheet.JOIN, distance=f"{max(xs) - min(xs):.1f}")] if len(pieces) > 1 else []
+    joined = [say(Sheet.JOIN, distance=Figure(f"{max(xs) - min(xs):.1f}"))] if len(pieces) > 1 else []
     small = Length(Fraction("6.35"), "in") if sett.unit.imperial else Length(Fraction(10), "cm")
     lengths = {"small": say_length(small, plan.words), "unit": say_length(sett.unit, plan.words)}
     beside = [

@@ -16,7 +16,7 @@ GAP = 4.0
 stands: st.SearchStrategy[Literal["left", "right", "anywhere"]] = st.sampled_from(["left", "right", "anywhere"])
 arrows: st.SearchStrategy[Literal["", "left", "right", "up"]] = st.sampled_from(["", "left", "right", "up"])
 sayings = st.lists(st.text("abcW", min_size=1, max_size=9), min_size=1, max_size=9).map(" ".join)
-phrases = st.builds(Phrase, sayings, stands, arrows, st.just(False))
+phrases = st.builds(Phrase, sayings, stands, arrows, st.just(False), between=st.none())
 
 
 def span(placed: PlacedPhrase) -> tuple[float, float]:
@@ -31,7 +31,8 @@ def test_phrases_keep_apart(asked: list[Phrase], length: float, shares: list[flo
     edges = sorted([-length / 2, *walls, length / 2])
     if min(b - a for a, b in pairwise(edges)) < 40:
         walls = []
-    packed = Packer(-length / 2, length / 2, walls, METRICS).pack([Phrase("centre", "centre"), *asked])
+    spans = [(wall - 0.2, wall + 0.2) for wall in walls]
+    packed = Packer(-length / 2, length / 2, spans, METRICS).pack([Phrase("centre", "centre"), *asked])
     for one, other in combinations(packed, 2):
         if one.row == other.row:
             (_a, b), (c, d) = sorted((span(one), span(other)))
@@ -56,8 +57,20 @@ def test_places_of_their_own() -> None:
 
 def test_the_centre_steps_over_a_wall() -> None:
     """Where a joint runs through the word's place it stands on the other side of its line."""
-    (centre,) = Packer(-80, 80, (3.0,), METRICS).pack([Phrase("centre", "centre")])
+    (centre,) = Packer(-80, 80, ((2.8, 3.2),), METRICS).pack([Phrase("centre", "centre")])
     assert span(centre)[1] == pytest.approx(-0.8)
+
+
+def test_a_phrase_keeps_between_two_joints() -> None:
+    """Names of pieces stand each on its own one, whatever room there is on others, and none is broken."""
+    edges = [-80.0, -45.0, 30.0, 80.0]
+    names = [Phrase(f"piece {k}", between=(edges[k - 1], edges[k])) for k in (1, 2, 3)]
+    walls = [(edge - 1.5, edge + 8.5) for edge in edges[1:-1]]
+    packed = Packer(-80, 80, walls, METRICS).pack([Phrase("left", "left"), *names[::-1]])
+    found = {placed.phrase.words: span(placed) for placed in packed}
+    for k in (1, 2, 3):
+        low, high = found[f"piece {k}"]
+        assert edges[k - 1] <= low < high <= edges[k] - 1.5
 
 
 def test_optional_phrases_need_no_row() -> None:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from dataclasses import replace
 from fractions import Fraction
 from functools import cache
@@ -11,14 +11,20 @@ import pytest
 from alarms import alarm_of
 from kits import FLAT, NAILS, NOTCHED, PEGGED, font_metrics, kit_of
 
+import layout.paper.choice as choice_module
+import layout.paper.leaves as leaves_module
+import layout.paper.sheets as sheets_module
 import layout.parts.guide_words as words_module
 import layout.parts.spacing_guide as guide_module
 import layout.warps.fan as fan_module
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Curve, Point, Region, Text
+from layout.drawing.sheet import Part
 from layout.messages.catalogue import Catalogue, Role
 from layout.messages.english import ENGLISH
 from layout.messages.roles import Guide
+from layout.paper.choice import Laying
+from layout.parts.phrases import Phrase
 from layout.parts.spacing_guide import _Draft
 from layout.plan import Plan, plan
 from layout.warps.warp import Warp
@@ -232,7 +238,7 @@ def _other_title(patch: pytest.MonkeyPatch) -> None:
     patch.setattr(
         guide_module,
         "phrases_for",
-        lambda of, end, **more: right(of, SWAPPED[end], **more),
+        lambda of, end, *how, **more: right(of, SWAPPED[end], *how, **more),
     )
 
 
@@ -269,6 +275,71 @@ def test_wrong_words_ring(name: str, monkeypatch: pytest.MonkeyPatch) -> None:
     """A number or a figure that does not follow from the kit is found where words are words."""
     WORDS[name](monkeypatch)
     assert alarm()
+
+
+Phrases = Callable[[list[Phrase]], list[Phrase]]
+
+
+def named(change: Phrases) -> Patch:
+    """What the pieces are called, changed; a guide in one piece has no such names."""
+
+    def apply(patch: pytest.MonkeyPatch) -> None:
+        right = words_module._pieces
+
+        def changed(*given: object) -> list[Phrase]:
+            names = right(*given)  # type: ignore[arg-type]
+            return change(names) if names else []
+
+        patch.setattr(words_module, "_pieces", changed)
+
+    return apply
+
+
+def _silent(patch: pytest.MonkeyPatch) -> None:
+    """Sheets of pieces that have their head only."""
+    right = leaves_module.leaves_of
+
+    def bare(layings: Sequence[Laying], rest: leaves_module.Rest) -> list[leaves_module.Leaf]:
+        return [each._replace(part=leaves_module.without_words(each.part)) for each in right(layings, rest)]
+
+    patch.setattr(sheets_module, "leaves_of", bare)
+
+
+def _shown(change: Callable[[list[Part]], list[Part]]) -> Patch:
+    """Pieces changed after they are cut."""
+
+    def apply(patch: pytest.MonkeyPatch) -> None:
+        right = choice_module.pieces
+        patch.setattr(choice_module, "pieces", lambda *given: change(right(*given)))
+
+    return apply
+
+
+def without_edge(part: Part) -> Part:
+    """A piece that has no thick edge."""
+    return replace(part, shapes=tuple(shape for shape in part.shapes if shape.pen is not Pen.EDGE))
+
+
+PIECES: dict[str, Patch] = {
+    "a piece without a name": named(lambda names: names[1:]),
+    "names of pieces swapped": named(
+        lambda names: [one._replace(words=other.words) for one, other in zip(names, names[::-1], strict=True)]
+    ),
+    "a piece more than there are": named(
+        lambda names: [names[0]._replace(words="Near guide, piece 1 of 9"), *names[1:]]
+    ),
+    "another distance over the joints": lambda patch: patch.setattr(choice_module, "proof_distance", lambda _: 700.0),
+    "nothing said beside the pieces": _silent,
+    "a piece without its thick edge": _shown(lambda parts: [*parts[:-1], without_edge(parts[-1])]),
+    "a piece missing": _shown(lambda parts: [*parts[:-1], parts[-2]]),
+}
+
+
+@pytest.mark.parametrize("name", PIECES)
+def test_wrong_pieces_ring(name: str, monkeypatch: pytest.MonkeyPatch) -> None:
+    """Names of pieces, the sentence that says how they are joined, and the thick edge of each are looked for."""
+    PIECES[name](monkeypatch)
+    assert alarm("pdf", "tiled")
 
 
 def test_a_swapped_guide_rings() -> None:
