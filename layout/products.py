@@ -46,7 +46,8 @@ class Product(NamedTuple):
     `builds` makes each part for paper, and `alone` each at its best, of `single` where that is less. `suits` tells
     whether a plan asks for it; `absent` says why one that asks for it cannot have it. `forms` are the kinds of files
     that it has to itself; on paper it is in the kit's one file too, unless it is not `in_kit`.
-    Parts that share their sheets where they can have a `heading`: it gives a part the name of these sheets.
+    Parts that share their sheets where they can have a `heading`: it gives a part the name of these sheets. What is not
+    made by `default` is made where it is asked for by name.
     """
 
     builds: Builds
@@ -56,6 +57,7 @@ class Product(NamedTuple):
     in_kit: bool = True
     heading: Callable[[Plan, Part], Part] | None = None
     single: Builds | None = None
+    default: Callable[[Plan], bool] = _always
 
     def alone(self, plan: Plan, metrics: FontMetrics) -> tuple[Part, ...]:
         """The parts as a file of their own holds them: each at its best."""
@@ -163,6 +165,11 @@ PRODUCTS: Mapping[str, Product] = {
 def suiting(plan: Plan) -> tuple[str, ...]:
     """The names of the products that suit `plan`, in order."""
     return tuple(name for name, product in PRODUCTS.items() if product.suits(plan) and not product.absent(plan))
+
+
+def made_by_default(plan: Plan) -> tuple[str, ...]:
+    """The names of those of them that are made unasked."""
+    return tuple(name for name in suiting(plan) if PRODUCTS[name].default(plan))
 
 
 def absent(plan: Plan) -> Mapping[str, str]:

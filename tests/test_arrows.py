@@ -16,7 +16,7 @@ import pytest
 from layout.frames.kinds.frame_end import FrameEnd
 
 ROOT = Path(__file__).resolve().parent.parent
-HEAVY = ("reportlab", "svgwrite", "ezdxf", "pypdf", "pint", "fontTools")
+HEAVY = ("reportlab", "svgwrite", "ezdxf", "pypdf", "pint", "fontTools", "segno")
 
 RANKS: tuple[tuple[str, ...], ...] = (
     ("values", "messages"),
@@ -27,9 +27,11 @@ RANKS: tuple[tuple[str, ...], ...] = (
     ("warps",),
     ("estimate",),
     ("plan",),
+    ("box",),
     ("parts", "cutting", "nesting"),
     ("paper",),
     ("products",),
+    ("run",),
 )
 """From the ground up. A module imports from its own rank or a lower one; a folder is one rank for all its files."""
 
@@ -147,6 +149,7 @@ FOR_PROOFS = (
     "layout.frames.frame",
     "layout.frames.kinds",
     "layout.frames.strength",
+    "layout.kit.box",
     "layout.kit.kit",
     "layout.messages",
     "layout.values.numerals",

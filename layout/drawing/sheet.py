@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import NamedTuple
 
 from layout.drawing.pens import PAINTING_ORDER, Pen
@@ -76,6 +76,9 @@ class Part:
 
     Of a part that may come in pieces, `joint_rows` are the two heights at which the crosses of a joint find room, the
     first one near the edge to the weaving; with none they stand beside it.
+
+    The `scissors` are those of its shapes that say where it is cut out by hand; where straight cuts part it from its
+    neighbours it is drawn `bare`, without them.
     """
 
     name: str
@@ -93,6 +96,24 @@ class Part:
     narrow: bool = False
     below: bool = False
     joint_rows: tuple[float, float] | None = None
+    scissors: tuple[Shape, ...] = ()
+
+    @property
+    def trim(self) -> Box:
+        """What is left of it once it is cut out: the box of its cut lines; all of it where it has none."""
+        cut = [
+            at for shape in self.shapes if isinstance(shape, Curve) and shape.pen is Pen.CUT for at in shape.points()
+        ]
+        if not cut:
+            return self.box
+        xs, ys = [at.x for at in cut], [at.y for at in cut]
+        return min(xs), min(ys), max(xs), max(ys)
+
+    @property
+    def bare(self) -> Part:
+        """The same without its scissors, as large as it is once it is cut out."""
+        kept = tuple(shape for shape in self.shapes if shape not in self.scissors)
+        return replace(self, shapes=kept, scissors=(), box=self.trim)
 
     @property
     def length(self) -> float:

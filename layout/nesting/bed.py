@@ -11,6 +11,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import NamedTuple
 
+from layout.drawing.shapes import Box
 from layout.drawing.sheet import Part
 from layout.messages.catalogue import Figure, Message
 from layout.messages.roles import SheetNeed
@@ -23,11 +24,26 @@ _MOST = 1000  # copies of one part
 
 
 class Item(NamedTuple):
-    """`copies` of a part, each turned by one of `turns` (degrees: 0, 90 or both; a part with a grain has only one)."""
+    """`copies` of a part, each turned by one of `turns` (degrees: 0, 90 or both; a part with a grain has only one).
+
+    What takes room is its `trim`: the box that the part is trimmed to, or all that is drawn where that is None.
+    """
 
     part: Part
     copies: int = 1
     turns: tuple[int, ...] = (0, 90)
+    trim: Box | None = None
+
+    @property
+    def box(self) -> Box:
+        """What is placed, in part coordinates."""
+        return self.part.box if self.trim is None else self.trim
+
+    @property
+    def sides(self) -> tuple[float, float]:
+        """From left to right and from bottom to top, in mm."""
+        left, bottom, right, top = self.box
+        return right - left, top - bottom
 
 
 class FreeSpace(NamedTuple):
@@ -87,13 +103,13 @@ def blocks_of(wanted: Sequence[Item], bed: Bed) -> list[Block]:
     Raises FieldError (with an empty field) for a part that no sheet holds, or copies that cannot be meant.
     """
     blocks: list[Block] = []
-    for number, (part, copies, turns) in enumerate(wanted):
-        whole(copies, "copies", Message(SheetNeed.COPIES, {"part": part.title}), "2", most=_MOST)
-        ways = tuple(_way(part, turn, bed.gap) for turn in turns)
+    for number, item in enumerate(wanted):
+        whole(item.copies, "copies", Message(SheetNeed.COPIES, {"part": item.part.title}), "2", most=_MOST)
+        ways = tuple(_way(item, turn, bed.gap) for turn in item.turns)
         fitting = tuple(way for way in ways if way.width <= bed.room.width and way.height <= bed.room.height)
         if not fitting:
-            raise _too_large(part, ways[0], bed)
-        blocks += [Block(number, fitting)] * copies
+            raise _too_large(item.part, ways[0], bed)
+        blocks += [Block(number, fitting)] * item.copies
     return blocks
 
 
@@ -103,8 +119,9 @@ def least_sheets(blocks: Sequence[Block], bed: Bed) -> int:
     return math.ceil(sum(block.ways[0].width * block.ways[0].height for block in blocks) / (width * height))
 
 
-def _way(part: Part, turn: int, gap: float) -> Turn:
-    sides = _up(part.length + gap), _up(part.height + gap)
+def _way(item: Item, turn: int, gap: float) -> Turn:
+    wide, high = item.sides
+    sides = _up(wide + gap), _up(high + gap)
     return Turn(turn, *(sides if turn == 0 else sides[::-1]))
 
 

@@ -34,7 +34,7 @@ def nest(wanted: Sequence[Item], bed: Bed) -> Nest:
     blocks = blocks_of(wanted, bed)
     rows = [way(blocks, bed.room, flat=flat) for way in (in_rows, in_columns) for flat in (True, False)]
     best = min([*rows, *by_splits(blocks, bed.room)], key=lambda sheets: (len(sheets), -_rest(sheets, bed.room)))
-    covered = sum(part.length * part.height * copies for part, copies, _ in wanted)
+    covered = sum(item.copies * wide * high for item in wanted for wide, high in [item.sides])
     area = len(best) * bed.width * bed.height
     laid = tuple(tuple(_piece(spot, wanted, bed) for spot in sorted(spots, key=_reading)) for spots in best)
     return Nest(laid, least_sheets(blocks, bed), 1 - covered / area if area else 0.0)
@@ -53,8 +53,8 @@ def _rest(sheets: Sheets, room: FreeSpace) -> int:
 
 
 def _piece(spot: Spot, wanted: Sequence[Item], bed: Bed) -> Piece:
-    part = wanted[spot.number].part
-    left, _, right, top = part.box
+    item = wanted[spot.number]
+    part, (left, _, right, top) = item.part, item.box
     x, y = bed.edge + spot.x / 1000, bed.height - bed.edge - spot.y / 1000
     if spot.way.turn == 0:
         return Piece(part, Placing(0, x - left, y - top))

@@ -96,12 +96,15 @@ class _Draft(Ruler):
         limits = self.limits()
         shapes: list[Shape] = [rectangle(left, low, right, high, Pen.CUT), limits[0]]
         shapes += [line(Point(left, self.y(_BAND / 2)), Point(right, self.y(_BAND / 2)), Pen.EDGE), limits[1]]
-        shapes += [*self.crosses(datum), *self.scissors(deep), *self.ends(), *self.centre(words)]
+        cut = self.scissors(deep)
+        shapes += [*self.crosses(datum), *cut, *self.ends(), *self.centre(words)]
         shapes += [*self.scale(left, right, deep), *self.numbers(left, right)]
         shapes += [shape for placed in words for shape in self.worded(placed)]
         seams = self.y(self.depths.joint[0]), self.y(deep - self.depths.joint[1])
         box = left, low, right, high
-        part = Part(f"spacing-{self.end}", "", tuple(shapes), datum, box, narrow=True, joint_rows=seams)
+        part = Part(
+            f"spacing-{self.end}", "", tuple(shapes), datum, box, narrow=True, joint_rows=seams, scissors=tuple(cut)
+        )
         said = guide_sheet(self.plan, self.metrics)
         return replace(
             part,

@@ -125,11 +125,12 @@ def _steps(words: Catalogue) -> tuple[str, ...]:
 
 
 class _Drawn(NamedTuple):
-    """Shapes, where their crosses stand, and the box of it all."""
+    """Shapes, where their crosses stand, the box of it all, and which of the shapes are scissors."""
 
     shapes: tuple[Shape, ...]
     datum: tuple[Point, Point, Point]
     box: Box
+    scissors: tuple[Shape, ...] = ()
 
 
 def _card_part(said: _Said, purpose: str, metrics: FontMetrics) -> Part:
@@ -146,14 +147,15 @@ def _whole(said: _Said, purpose: str, metrics: FontMetrics, *, pictures: bool = 
         NAME,
         said,
         purpose,
-        _Drawn(shapes, card.datum, (left, foot - how.high, right, top + _ABOVE)),
+        _Drawn(shapes, card.datum, (left, foot - how.high, right, top + _ABOVE), card.scissors),
         _steps(said.words),
     )
 
 
 def _part(name: str, said: _Said, purpose: str, drawn: _Drawn, steps: tuple[str, ...] = ()) -> Part:
     title = said.words.say(SheetName.NAME_WRAP_GAUGE)
-    return Part(name, title, drawn.shapes, drawn.datum, drawn.box, whole=True, purpose=purpose, steps=steps)
+    shown = name, title, drawn.shapes, drawn.datum, drawn.box
+    return Part(*shown, whole=True, purpose=purpose, steps=steps, scissors=drawn.scissors)
 
 
 def _card(form: Form, said: _Said, metrics: FontMetrics, *, outside: bool) -> _Drawn:
@@ -162,13 +164,14 @@ def _card(form: Form, said: _Said, metrics: FontMetrics, *, outside: bool) -> _D
     datum = Point(_CORNER, _CORNER - half), Point(length - _CORNER, _CORNER - half), Point(_CORNER, half - _CORNER)
     shapes: list[Shape] = [*ground_of(form), rectangle(0, -half, length, half, Pen.CUT), *fold_of(form)]
     shapes += [*edges_of(form), *notches_of(form), *_labels(form, said, metrics)]
-    shapes += [*scissors(Point(length, half * _SCISSORS), -90), *_crosses(datum)]
+    cut = scissors(Point(length, half * _SCISSORS), -90)
+    shapes += [*cut, *_crosses(datum)]
     shapes += back_of(form, said.table, said.names, said.words, metrics)
     low = high = half
     if outside:
         words, low, high = _outside(form, said.words, metrics)
         shapes += words
-    return _Drawn(tuple(shapes), datum, (-_PAST, -low, length + _PAST, high))
+    return _Drawn(tuple(shapes), datum, (-_PAST, -low, length + _PAST, high), tuple(cut))
 
 
 def _crosses(datum: Iterable[Point]) -> list[Shape]:

@@ -8,7 +8,7 @@ from functools import cached_property
 from layout.cutting.stock.stock import Stock
 from layout.drawing.metrics import FontMetrics
 from layout.plan import Plan
-from layout.products import PRODUCTS, absent
+from layout.products import PRODUCTS, absent, made_by_default
 from layout.values.errors import FieldError, LayoutError, shown
 from templates_gen.files.board_drawings import BoardDrawings
 from templates_gen.files.board_records import board_notes, board_records, job_records
@@ -71,7 +71,9 @@ class Outputs:
 
     @property
     def _printed_names(self) -> tuple[str, ...]:
-        return tuple(name for name in self.printed.names if self.asked.has(name))
+        asked = [name for name in self.printed.names if self.asked.has(name)]
+        unasked = made_by_default(self.plan) if self.whole else asked
+        return tuple(name for name in asked if name in unasked)
 
     @property
     def _cut_forms(self) -> Mapping[str, tuple[str, ...]]:

@@ -2,6 +2,8 @@
 
 from layout.messages.catalogue import Between, Catalogue, Plural, Role
 from layout.messages.english import (
+    buying,
+    cards,
     check,
     cutting,
     estimate,
@@ -12,9 +14,12 @@ from layout.messages.english import (
     job,
     kit,
     kit_help,
+    leaflet,
     marking,
     questions,
+    ranges,
     refusals,
+    run,
     sett,
     sheet,
     sheet_names,
@@ -39,6 +44,8 @@ _BETWEEN: dict[Role, str | Plural] = {
 }
 
 _AREAS = (
+    buying,
+    cards,
     check,
     cutting,
     estimate,
@@ -49,9 +56,12 @@ _AREAS = (
     job,
     kit,
     kit_help,
+    leaflet,
     marking,
     questions,
+    ranges,
     refusals,
+    run,
     sett,
     sheet,
     sheet_names,

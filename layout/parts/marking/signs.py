@@ -12,7 +12,9 @@ from layout.drawing.signs import scissors, small_arrow
 _TIP, _ARROW_GAP = 0.8, 4.0  # an arrow's tip lies so far inside; the least gap between marks for it
 _ARROW_HALF, _SCISSORS_HALF = 1.6, 3.1  # half of what they take along the edge, with white
 _SCISSORS_GAP, _SCISSORS_BACK, _FROM_END = 6.6, 2.025, 30.0
-_EYES = 1.95 + 0.17  # how far the eyes of the scissors reach past the edge, with their line
+EYES = 1.95 + 0.17
+"""How far the eyes of the scissors reach past the edge, with their line, in mm."""
+
 _CENTRE, _CROSS, _JOINT = 1.1, 0.5, 1.3  # half widths of the centre, a register cross, a cross of a joint
 
 Span = tuple[float, float]
@@ -39,8 +41,8 @@ class Room(NamedTuple):
         return [x for x in places if all(high <= x - half or x + half <= low for low, high in taken)]
 
 
-def signs(room: Room, edge: float, up: int) -> tuple[list[Shape], float]:
-    """Scissors on the weaving edge, at y = `edge`, and arrows that point at it; how far the scissors reach past it.
+def signs(room: Room, edge: float, up: int) -> tuple[list[Shape], list[Shape]]:
+    """Arrows that point at the weaving edge, at y = `edge`, and scissors on it, which reach `EYES` past it.
 
     `up` is +1 where the weaving lies above. What finds no room is left out.
     """
@@ -52,4 +54,4 @@ def signs(room: Room, edge: float, up: int) -> tuple[list[Shape], float]:
     wanted = (left + (right - left) * part for part in (1 / 6, 1 / 2, 5 / 6))
     places = dict.fromkeys(min(free, key=lambda x: abs(x - at)) for at in wanted if free)
     shapes = [shape for x in places for shape in small_arrow(Point(x, edge - up * _TIP), Point(0, up))]
-    return (shapes, 0.0) if cut is None else ([*shapes, *scissors(Point(cut - _SCISSORS_BACK, edge))], _EYES)
+    return shapes, [] if cut is None else scissors(Point(cut - _SCISSORS_BACK, edge))

@@ -20,7 +20,7 @@ from layout.parts.marking.flap import ARROW, Placed, set_in_row
 from layout.parts.marking.levels import Levels
 from layout.parts.marking.numbering import HEAVY, Number, numbers
 from layout.parts.marking.sheet_words import explained
-from layout.parts.marking.signs import Room, signs
+from layout.parts.marking.signs import EYES, Room, signs
 from layout.parts.marking.words import wishes
 from layout.parts.ruler import CORNER, Ruler
 from layout.parts.strip_room import check_length, free_of, reach
@@ -75,15 +75,15 @@ class _Draft(Ruler):
         shapes += [self.centre(), *self.marks(numbered), *map(self.figure, numbered)]
         shapes += self.words(ends)
         box = left, low, right, high
-        arrows = False
+        arrows, cut = list[Shape](), list[Shape]()
         if not self.low:
-            beside, over = signs(room, self.up * levels.edge, self.up)
-            arrows = any(isinstance(each, Curve) and not each.closed for each in beside)
-            shapes += [*self.flap(left, right), *self.ticks(), *beside]
+            arrows, cut = signs(room, self.up * levels.edge, self.up)
+            over = EYES if cut else 0.0
+            shapes += [*self.flap(left, right), *self.ticks(), *arrows, *cut]
             box = (left, low - over, right, high) if self.up < 0 else (left, low, right, high + over)
         rows = self.up * (_LOW_JOINT if self.low else levels.edge - _JOINT), self.up * levels.words
-        part = Part(f"strip-{self.end}", "", tuple(shapes), datum, box, joint_rows=rows)
-        return explained(part, self.plan, self.metrics, low=self.low, arrows=arrows)
+        part = Part(f"strip-{self.end}", "", tuple(shapes), datum, box, joint_rows=rows, scissors=tuple(cut))
+        return explained(part, self.plan, self.metrics, low=self.low, arrows=bool(arrows))
 
     def corners(self, left: float, low: float, right: float, high: float) -> tuple[Point, Point, Point]:
         """The register crosses: behind in both corners, and at the left of the weaving edge, clear of marks."""

@@ -68,13 +68,14 @@ class _Draft(Ruler):
         shapes += [shape for each in openings for shape in each.drawn(self.up)]
         shapes += [*self.numbers(openings, left, right), *self.words(left, right)]
         box = left, low, right, high
-        cut = None if self.low else self.scissors(left, right)
-        if cut is not None:
-            shapes += scissors(Point(cut, self.up * levels.edge))
+        at = None if self.low else self.scissors(left, right)
+        cut = [] if at is None else scissors(Point(at, self.up * levels.edge))
+        shapes += cut
+        if cut:
             over = self.up * (levels.edge + _EYES)
             box = left, min(low, over), right, max(high, over)
         rows = self.up * levels.joint_rows[0], self.up * levels.joint_rows[1]
-        part = Part(f"strip-{self.end}", "", tuple(shapes), datum, box, joint_rows=rows)
+        part = Part(f"strip-{self.end}", "", tuple(shapes), datum, box, joint_rows=rows, scissors=tuple(cut))
         return explained(part, self.plan, self.metrics, low=self.low)
 
     def marks(self) -> list[tuple[int, float]]:

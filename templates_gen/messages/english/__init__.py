@@ -3,18 +3,34 @@
 from layout.messages.catalogue import Catalogue
 from layout.messages.english import ENGLISH as ON_PARTS
 from templates_gen.messages.english import (
+    buying,
     disk,
     files,
     inputs,
     proof,
     proof_cut,
     proof_printed,
+    ranges,
     reading,
+    run,
     screen,
     writing,
 )
 
-_AREAS = (disk, files, inputs, proof, proof_cut, proof_printed, reading, screen, writing)
+_AREAS = (
+    buying,
+    disk,
+    files,
+    inputs,
+    proof,
+    proof_cut,
+    proof_printed,
+    ranges,
+    reading,
+    run,
+    screen,
+    writing,
+)
 
 ENGLISH = Catalogue({**ON_PARTS.messages, **{role: said for area in _AREAS for role, said in area.MESSAGES.items()}})
 """The one catalogue that there is so far."""

@@ -3,6 +3,7 @@ from __future__ import annotations
 import math
 from collections import Counter
 from collections.abc import Sequence
+from dataclasses import replace
 from itertools import combinations
 
 import pytest
@@ -69,8 +70,8 @@ def test_every_copy_lies_inside_and_clear(job: tuple[list[Item], Bed]) -> None:
     wanted, bed = job
     found = nest(wanted, bed)
     laid = [piece for sheet in found.sheets for piece in sheet]
-    assert Counter(piece.part.name for piece in laid) == {part.name: copies for part, copies, _ in wanted}
-    ways = {part.name: turns for part, _, turns in wanted}
+    assert Counter(piece.part.name for piece in laid) == {item.part.name: item.copies for item in wanted}
+    ways = {item.part.name: item.turns for item in wanted}
     assert all(piece.placing.degrees in ways[piece.part.name] for piece in laid)
     edge = bed.edge - 1e-6
     inside = shapely.box(edge, edge, bed.width - edge, bed.height - edge)
@@ -79,6 +80,21 @@ def test_every_copy_lies_inside_and_clear(job: tuple[list[Item], Bed]) -> None:
         assert all(inside.covers(one) for one in outlines)
         assert all(one.distance(other) >= bed.gap - 1e-6 for one, other in combinations(outlines, 2))
         assert all(one.intersection(other).area < 1e-6 for one, other in combinations(outlines, 2))
+
+
+@given(jobs(), st.floats(0, 40), st.floats(0, 40))
+def test_what_is_trimmed_off_takes_no_room(job: tuple[list[Item], Bed], aside: float, above: float) -> None:
+    """Parts that reach past their trim lie as parts do that are no larger than it."""
+    wanted, bed = job
+    larger = []
+    for item in wanted:
+        left, low, right, high = item.part.box
+        part = replace(item.part, box=(left - aside, low, right + aside, high + above))
+        larger.append(item._replace(part=part, trim=item.part.box))
+    small, large = nest(wanted, bed), nest(larger, bed)
+    assert (small.least, small.waste) == (large.least, large.waste)
+    placed = [[(piece.part.name, piece.placing) for piece in sheet] for sheet in small.sheets]
+    assert placed == [[(piece.part.name, piece.placing) for piece in sheet] for sheet in large.sheets]
 
 
 @given(jobs())

@@ -1,0 +1,7 @@
+"""What is said of a range of kits."""
+
+from __future__ import annotations
+
+from layout.messages.catalogue import Plural, Role
+
+MESSAGES: dict[Role, str | Plural] = {}

@@ -1,0 +1,7 @@
+"""What sheets of a print run say."""
+
+from __future__ import annotations
+
+from layout.messages.catalogue import Plural, Role
+
+MESSAGES: dict[Role, str | Plural] = {}

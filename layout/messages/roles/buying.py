@@ -1,0 +1,1 @@
+"""Roles of what is said of what is bought, and what it costs."""

@@ -1,0 +1,1 @@
+"""Roles of what the cards of a box say."""

@@ -1,0 +1,1 @@
+"""Roles of what the leaflet says."""

@@ -1,0 +1,1 @@
+"""Roles of what is said of a range of kits."""

@@ -1,0 +1,1 @@
+"""Roles of what sheets of a print run say."""

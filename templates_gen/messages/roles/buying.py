@@ -1,0 +1,1 @@
+"""What is said of what is bought and what it costs."""

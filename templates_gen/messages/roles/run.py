@@ -1,0 +1,1 @@
+"""What is said of runs of several kits and copies."""
