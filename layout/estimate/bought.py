@@ -1,20 +1,18 @@
-"""What yarn to buy: hems or waste and spare on top of what is woven, and the balls it makes."""
+"""What yarn to buy: hems or waste and spare on top of what is woven."""
 
 from __future__ import annotations
 
 from typing import NamedTuple
 
-from layout.estimate.weft_colours import ToBuy, balls_of, spare_of
+from layout.estimate.packs import spare_of, weft_packs
 from layout.estimate.weft_need import WeftNeed
 from layout.kit.kit import Kit
-from layout.kit.yarn_facts import YarnFacts, stated
+from layout.kit.yarn_facts import YarnFacts
 from layout.messages.english import ENGLISH
-from layout.messages.roles import Computed, Stated, YardageNeed
+from layout.messages.roles import Computed, YardageNeed
 from layout.values.limits import plain
 from layout.values.quantity import Quantity, combine
-from layout.yardage.amounts import BallsNeed
-from layout.yardage.balls import Wanted, balls, balls_notes
-from layout.yardage.warp_thread import SPARE
+from layout.yardage.amounts import PackNeed
 from layout.yardage.weft_total import area_notes, hem_length
 
 BEAD_OF_PITCH = (0.18, 0.50)
@@ -26,29 +24,29 @@ The least and the most are set about these. Our choice.
 
 
 class Bought(NamedTuple):
-    """In m of the bundle, and balls."""
+    """In m of the bundle, and every yarn to buy."""
 
     hem_m: Quantity | None
     spare_m: Quantity | None
     to_buy_m: Quantity | None
-    balls: tuple[BallsNeed, ...]
+    packs: tuple[PackNeed, ...]
     notes: tuple[str, ...]
 
 
 def weft_bought(kit: Kit, known: YarnFacts, weft: WeftNeed, woven: tuple[Quantity, Quantity], pitch: float) -> Bought:
     """What to buy for a weaving of the size `woven` at a `pitch`, all in mm, and what is unlikely about its weft."""
     notes = _bead_notes(weft, pitch) + (area_notes(weft.per_m2) if weft.per_m2 else ())
-    if weft.laid_m is None or weft.total_m is None:
-        return Bought(None, None, None, (), notes)
     given = kit.amounts
     hem_mm = float(given.hem.mm) if given.hem else 0.0
+    packs = weft_packs(known, kit, weft, 2 * hem_mm / woven[1].value)
+    if weft.laid_m is None or weft.total_m is None:
+        return Bought(None, None, None, packs, notes)
     hem = hem_length(hem_mm, weft.laid_m, woven[1])
     spare = spare_of(given.weft)
     said = {"spare": plain(100 * spare.value)}
     more = combine(_share, ENGLISH.say(Computed.SPARE_WEFT, **said), weft.total_m, hem, spare)
     all_of_it = combine(_sum, ENGLISH.say(Computed.WITH_SPARE, **said), weft.total_m, hem, more)
-    made = balls_of(known, given.weft, weft.laid_m.scaled(1000), 2 * hem_mm / woven[1].value, kit.weft)
-    return Bought(hem if given.hem else None, more, all_of_it, made.balls, notes + made.notes)
+    return Bought(hem if given.hem else None, more, all_of_it, packs, notes)
 
 
 def _share(laid: float, hem: float, spare: float) -> float:
@@ -66,14 +64,3 @@ def _bead_notes(weft: WeftNeed, pitch: float) -> tuple[str, ...]:
         return ()
     low, high = (plain(round(100 * bound)) for bound in BEAD_OF_PITCH)
     return (ENGLISH.say(YardageNeed.BEAD_ODD, share=plain(round(100 * share)), low=low, high=high),)
-
-
-def warp_bought(kit: Kit, grams: Quantity | None) -> ToBuy:
-    """The balls for all the warp thread in g, its spare with it; none where it is not sold by the ball."""
-    given = kit.amounts.warp
-    if grams is None or given.ball_g is None:
-        return ToBuy((), ())
-    spare = stated(given.spare, SPARE, Stated.SPARE)
-    wanted = Wanted(kit.warp, "", grams.scaled(1 / (1 + spare.value)), given.ball_g)
-    found = balls(wanted, spare, sampled=False)
-    return ToBuy((found,), balls_notes(wanted, spare, found))

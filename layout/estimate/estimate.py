@@ -6,9 +6,10 @@ from dataclasses import replace
 from fractions import Fraction
 from functools import partial
 
-from layout.estimate.bought import warp_bought, weft_bought
+from layout.estimate.bought import weft_bought
 from layout.estimate.height import Woven, height_asked, woven_height
 from layout.estimate.narrowing import Soft, narrows_most
+from layout.estimate.packs import warp_pack
 from layout.estimate.pairing_advice import guess_of, pairing_of
 from layout.estimate.room_left import room_left, weavable_of
 from layout.estimate.warp_need import ADD_WARP, warp_need
@@ -20,6 +21,7 @@ from layout.messages.roles import Reason, Stated
 from layout.values.quantity import Quantity, assumed, combine, measured
 from layout.warps.warp import Warp
 from layout.yardage.amounts import Amounts
+from layout.yardage.balls import balls
 from layout.yardage.given import AmountsGiven
 from layout.yardage.heading import heading_of
 from layout.yardage.shrinkage import left_of, shrunk_by, to_make
@@ -46,7 +48,8 @@ def estimate(kit: Kit, warp: Warp, known: YarnFacts) -> Amounts:
     heading = heading_of(kit.amounts.room)
     notes, warnings = pairing_of(warp.sett, known)
     bought = weft_bought(kit, known, weft, woven, float(warp.pitch))
-    cord = warp_bought(kit, thread.total_g)
+    cord = warp_pack(kit, thread)
+    of_warp, of_weft = balls((cord,)), balls(bought.packs)
     finished, before = _finished(woven, _shrinkage(given))
     guess = guess_of(known)
     amounts = Amounts(
@@ -68,7 +71,7 @@ def estimate(kit: Kit, warp: Warp, known: YarnFacts) -> Amounts:
         woven_mm=woven,
         finished_mm=finished,
         for_finished_mm=before,
-        notes=notes + cord.notes + bought.notes,
+        notes=notes + of_warp.notes + bought.notes + of_weft.notes,
         to_add=(*(() if known.warp else (ADD_WARP,)), *weft.to_add),
         warp_thickness_mm=known.lying,
         weft_pressed_mm=known.weft_thick.pressed if known.weft_thick else None,
@@ -80,7 +83,8 @@ def estimate(kit: Kit, warp: Warp, known: YarnFacts) -> Amounts:
         weft_hem_m=bought.hem_m,
         weft_spare_m=bought.spare_m,
         weft_to_buy_m=bought.to_buy_m,
-        balls=cord.balls + bought.balls,
+        packs=(cord, *bought.packs),
+        balls=of_warp.balls + of_weft.balls,
         woven_rows=high.rows,
         heading_rows=None if heading.hitched else heading.rows,
         first_guess_per_cm=guess.per_mm.scaled(10) if guess else None,

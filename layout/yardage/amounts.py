@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass, field
 from types import MappingProxyType
-from typing import NamedTuple
+from typing import Literal, NamedTuple
 
 from layout.values.quantity import Quantity
 from layout.yardage.weavable import Leashes
@@ -39,6 +39,25 @@ class BallsNeed:
     unsure: bool
 
 
+@dataclass(frozen=True, slots=True)
+class PackNeed:
+    """What is woven of one yarn in one colour, hems and tails with it, and the share to `spare` that comes on top.
+
+    `of` is what it is for. `yarn` is what the kit calls it, `colour` empty where it has none. `grams` is None where it
+    is not known how heavy the yarn is, `metres` where it is not known how long; one of both is. `ball_g` is what a ball
+    of it weighs, where the kit says so; `sampled` where a sample was counted or weighed.
+    """
+
+    of: Literal["warp", "weft"]
+    yarn: str
+    colour: str
+    grams: Quantity | None
+    metres: Quantity | None
+    spare: Quantity
+    sampled: bool = False
+    ball_g: float | None = None
+
+
 class Narrowing(NamedTuple):
     """A measurement that would narrow a figure: the `key` of the kit that takes it, and the phrase that names it."""
 
@@ -56,6 +75,7 @@ class Amounts:
 
     `weft_total_m` is the length of the bundle as it is woven, tails and all. `woven_mm` is width and height as woven,
     `finished_mm` what shrinkage leaves of it, `for_finished_mm` what to weave for the size woven to be left.
+    `packs` are all yarns to buy, `balls` those that are sold by the ball.
     `weft_tails_m` is part of `weft_total_m`; `weft_hem_m` and `weft_spare_m` come on top, and `weft_to_buy_m` is all of
     it. `bead_mm` is the height of two picks, `bubble_rise` how high a pick is best laid, as a share of its width.
     `narrowing` finds which measurement would narrow the weft most; it computes the weft again for each, so only when
@@ -93,6 +113,7 @@ class Amounts:
     weft_hem_m: Quantity | None = None
     weft_spare_m: Quantity | None = None
     weft_to_buy_m: Quantity | None = None
+    packs: tuple[PackNeed, ...] = ()
     balls: tuple[BallsNeed, ...] = ()
     woven_rows: int | None = None
     heading_rows: int | None = None

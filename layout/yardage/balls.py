@@ -3,13 +3,14 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
+from collections.abc import Iterable
+from typing import NamedTuple
 
 from layout.messages.english import ENGLISH
 from layout.messages.roles import Assumed, BallsNote, Computed
 from layout.values.limits import ROUNDING, plain
 from layout.values.quantity import Quantity, assumed, combine
-from layout.yardage.amounts import BallsNeed
+from layout.yardage.amounts import BallsNeed, PackNeed
 
 SPARE = assumed(0.10, ENGLISH.say(Assumed.WEFT_SPARE))
 SPARE_MANY = assumed(0.20, ENGLISH.say(Assumed.WEFT_SPARE_MANY))
@@ -21,34 +22,39 @@ They agree with the one account found: 100 g of ends cut off a tapestry of 1 m2 
 _SMALL = 1 / 3
 
 
-@dataclass(frozen=True, slots=True)
-class Wanted:
-    """A yarn in one colour: how much of it is `woven` in g, waste and hems with it, and what a `ball` weighs in g."""
+class ToBuy(NamedTuple):
+    """Balls of every yarn in every colour that is sold by the ball, and what is to be said of them."""
 
-    yarn: str
-    colour: str
-    woven: Quantity
-    ball: float
+    balls: tuple[BallsNeed, ...]
+    notes: tuple[str, ...]
 
 
-def balls(wanted: Wanted, spare: Quantity, *, sampled: bool) -> BallsNeed:
+def balls(packs: Iterable[PackNeed]) -> ToBuy:
+    """The balls of every yarn that is sold by the ball, and what is to be said of them."""
+    found, notes = list[BallsNeed](), list[str]()
+    for pack in packs:
+        if pack.grams is not None and pack.ball_g is not None:
+            found.append(_balls(pack, pack.grams, pack.ball_g))
+            notes += _notes(pack, pack.grams, pack.ball_g, found[-1])
+    return ToBuy(tuple(found), tuple(notes))
+
+
+def _balls(pack: PackNeed, woven: Quantity, ball: float) -> BallsNeed:
     """Whole balls for what is woven and its spare: the likely figure where a sample was counted or weighed, else the
     highest. Rounded up once, after the spare is added. What is left in g is counted before the spare is used.
     """
-    more = (1 + spare.value) / wanted.ball
-    likely, most = wanted.woven.value * more, wanted.woven.high * more
-    number = max(1, math.ceil((likely if sampled else most) * (1 - ROUNDING)))
-    said = ENGLISH.say(Computed.LEFT, balls=number, grams=plain(wanted.ball))
-    left = combine(lambda woven: max(0.0, number * wanted.ball - woven), said, wanted.woven, falling=(0,))
-    return BallsNeed(wanted.yarn, wanted.colour, number, left, most - likely > 1)
+    more = (1 + pack.spare.value) / ball
+    likely, most = woven.value * more, woven.high * more
+    number = max(1, math.ceil((likely if pack.sampled else most) * (1 - ROUNDING)))
+    said = ENGLISH.say(Computed.LEFT, balls=number, grams=plain(ball))
+    left = combine(lambda grams: max(0.0, number * ball - grams), said, woven, falling=(0,))
+    return BallsNeed(pack.yarn, pack.colour, number, left, most - likely > 1)
 
 
-def balls_notes(wanted: Wanted, spare: Quantity, found: BallsNeed) -> tuple[str, ...]:
+def _notes(pack: PackNeed, woven: Quantity, ball: float, found: BallsNeed) -> tuple[str, ...]:
     """What to do where the highest figure asks for a ball more than the likely one, and where little of one is used."""
-    named = {"yarn": wanted.yarn, "colour": wanted.colour}
-    role = BallsNote.UNSURE_COLOUR if wanted.colour else BallsNote.UNSURE
-    notes = [ENGLISH.say(role, **{key: said for key, said in named.items() if said})] if found.unsure else []
-    if wanted.woven.high * (1 + spare.value) < _SMALL * wanted.ball:
-        role = BallsNote.SMALL_COLOUR if wanted.colour else BallsNote.SMALL
-        notes.append(ENGLISH.say(role, **{key: said for key, said in named.items() if said}))
+    named = {key: said for key, said in (("yarn", pack.yarn), ("colour", pack.colour)) if said}
+    notes = [ENGLISH.say(BallsNote.UNSURE_COLOUR if pack.colour else BallsNote.UNSURE, **named)] if found.unsure else []
+    if woven.high * (1 + pack.spare.value) < _SMALL * ball:
+        notes.append(ENGLISH.say(BallsNote.SMALL_COLOUR if pack.colour else BallsNote.SMALL, **named))
     return tuple(notes)

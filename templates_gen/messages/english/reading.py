@@ -11,6 +11,7 @@ from templates_gen.messages.roles.reading import (
     Page,
     Read,
     Svg,
+    Table,
 )
 
 MESSAGES: dict[Role, str | Plural] = {
@@ -145,4 +146,12 @@ MESSAGES: dict[Role, str | Plural] = {
     Other.SIZE: "page {number} of the PDF is of another size for pypdf",
     Other.UNREADABLE: "the PDF cannot be read by pypdf",
     Other.PAGES: "the PDF has {found} pages for pypdf, and {here} here",
+    Table.LARGE: "the table is larger than {most} bytes",
+    Table.UTF8: "the table is no UTF-8 text from byte {place} on",
+    Table.EMPTY: "the table is empty",
+    Table.LENGTH: "row {row} of the table has {cells} cells, where its first row has {wanted}",
+    Table.SIGN: "the table has {sign} behind a cell, at sign {place}",
+    Table.END: "the last row of the table has no end",
+    Table.QUOTE: "the table has a quote that is not closed",
+    Table.FORMULA: "the table holds {cell}, which programs for tables take for a formula",
 }

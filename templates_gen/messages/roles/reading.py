@@ -169,3 +169,16 @@ class Other(Role):
     SIZE = "reading.other.size"
     UNREADABLE = "reading.other.unreadable"
     PAGES = "reading.other.pages"
+
+
+class Table(Role):
+    """CSV files."""
+
+    LARGE = "reading.table.large"
+    UTF8 = "reading.table.utf8"
+    EMPTY = "reading.table.empty"
+    LENGTH = "reading.table.length"
+    SIGN = "reading.table.sign"
+    END = "reading.table.end"
+    QUOTE = "reading.table.quote"
+    FORMULA = "reading.table.formula"

@@ -1,0 +1,127 @@
+"""How wide the columns of a table are: as wide as their words where all have room, else broken into lines."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from typing import NamedTuple
+
+from layout.drawing.metrics import FontMetrics
+from layout.drawing.pens import Pen
+from layout.drawing.typeset import SMALL, longest_word
+
+GAP = 4.0
+"""White between two columns, in mm."""
+
+TICK, TICK_GAP = 3.8, 2.7
+"""The side of a box to tick, and the white behind it, in mm."""
+
+_SLACK = 1e-6  # mm, so that words as wide as their column are not broken
+
+
+class Column(NamedTuple):
+    """A column under its `title`.
+
+    Its cells end at its `right` edge instead of beginning at its left one, and may be set in `strong` letters. Words
+    of a `broken` column are set in several lines where it has no room for them. A `tick` column has a box to tick in
+    every row instead of words.
+    """
+
+    title: str = ""
+    right: bool = False
+    strong: bool = False
+    broken: bool = False
+    tick: bool = False
+
+    @property
+    def pen(self) -> Pen:
+        """The letters of its cells."""
+        return Pen.STRONG if self.strong else Pen.TEXT
+
+
+class Row(NamedTuple):
+    """The words of each column, in their order ("" for a box to tick); a `total` is set in strong letters."""
+
+    cells: tuple[str, ...]
+    total: bool = False
+
+    def pen(self, column: Column) -> Pen:
+        """The letters of its cell in that column."""
+        return Pen.STRONG if self.total else column.pen
+
+
+def widths(
+    columns: Sequence[Column], rows: Sequence[Row], size: float, width: float, metrics: FontMetrics
+) -> list[float]:
+    """The width of each column in mm; with the gaps between them they take all of `width`.
+
+    What is left over goes to the first column of words that begin at its left edge. Where there is too little room,
+    broken columns become narrower, the widest first; then all.
+    """
+    wide = [_natural(number, column, rows, size, metrics) for number, column in enumerate(columns)]
+    least = [_least(number, column, rows, size, metrics) for number, column in enumerate(columns)]
+    room = width - sum(_gap(column) for column in columns[:-1])
+    over = sum(wide) - room
+    if over <= 0:
+        filled = next((k for k, column in enumerate(columns) if not (column.right or column.tick)), len(wide) - 1)
+        wide[filled] -= over
+        return wide
+    broken = [number for number, column in enumerate(columns) if column.broken]
+    narrowed = _narrowed([wide[k] for k in broken], [least[k] for k in broken], over)
+    for number, each in zip(broken, narrowed, strict=True):
+        wide[number] = each
+    over = sum(wide) - room
+    if over > _SLACK:
+        ticks = sum(each for each, column in zip(wide, columns, strict=True) if column.tick)
+        share = (room - ticks) / (room - ticks + over)
+        wide = [each if column.tick else each * share for each, column in zip(wide, columns, strict=True)]
+    return wide
+
+
+def _gap(column: Column) -> float:
+    return TICK_GAP if column.tick else GAP
+
+
+def lefts(columns: Sequence[Column], wide: Sequence[float]) -> list[float]:
+    """Where each column begins, in mm from the left edge of the table."""
+    found, x = list[float](), 0.0
+    for column, each in zip(columns, wide, strict=True):
+        found.append(x)
+        x += each + _gap(column)
+    return found
+
+
+def _natural(number: int, column: Column, rows: Sequence[Row], size: float, metrics: FontMetrics) -> float:
+    """The width at which no cell is broken; the title may be, between its words."""
+    if column.tick:
+        return TICK
+    cells = (metrics.width(row.cells[number], size, row.pen(column)) for row in rows)
+    return max(_title(column, metrics), *cells, 0.0) + _SLACK
+
+
+def _least(number: int, column: Column, rows: Sequence[Row], size: float, metrics: FontMetrics) -> float:
+    """The width at which no word is broken."""
+    if column.tick:
+        return TICK
+    cells = (longest_word(row.cells[number], size, metrics, row.pen(column)) for row in rows)
+    return max(_title(column, metrics), *cells, 0.0) + _SLACK
+
+
+def _title(column: Column, metrics: FontMetrics) -> float:
+    return longest_word(column.title, SMALL, metrics)
+
+
+def _narrowed(wide: Sequence[float], least: Sequence[float], over: float) -> list[float]:
+    """Widths that are `over` mm less together where `least` allows: what is wider than one level goes down to it."""
+    found = list(wide)
+    while over > _SLACK:
+        free = [k for k, each in enumerate(found) if each > least[k] + _SLACK]
+        if not free:
+            break
+        widest = max(found[k] for k in free)
+        top = [k for k in free if found[k] > widest - _SLACK]
+        lower = max([found[k] for k in free if k not in top] + [least[k] for k in top])
+        step = min(widest - lower, over / len(top))
+        for k in top:
+            found[k] -= step
+        over -= step * len(top)
+    return found
