@@ -115,7 +115,7 @@ def kit_of(changes: dict[str, object] | None = None) -> Kit:
     values = copy.deepcopy(_VALUES)
     for key, value in (changes or {}).items():
         table, _, leaf = key.rpartition(".")
-        place = values[table] if table else values
+        place = values.setdefault(table, {}) if table else values
         assert isinstance(place, dict)
         if value is None:
             place.pop(leaf, None)

@@ -75,6 +75,7 @@ NAILS: dict[str, Any] = ROUND | {
 LEFT_OUT = object()
 
 BESIDE: dict[str, dict[str, Any]] = {
+    "box.also[]": {"name": "beater"},
     "sett.readings[]": {"pairs": 17, "window": "5 cm"},
     "weft.picks": {"number": 44, "over": "5 cm"},
     "weft.beads": {"number": 22, "over": "5 cm"},

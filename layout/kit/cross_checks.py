@@ -8,6 +8,7 @@ from math import floor
 from typing import Any
 
 from layout.frames.travel import travel_offered
+from layout.kit.box_checks import box_errors
 from layout.kit.ends import counted_by, ends_errors, frame_of
 from layout.kit.fields import example_of
 from layout.kit.frame_inputs import LONGEST
@@ -40,6 +41,7 @@ def cross_checks(got: Got) -> list[FieldError]:
         *strength_errors(got),
         *_washed_errors(got),
         *_cartoon_errors(got),
+        *box_errors(got),
     ]
 
 

@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Callable, Iterable, Mapping
+from collections.abc import Callable, Mapping
 from typing import Any
 
 from layout.drawing.metrics import FontMetrics
+from layout.kit.box_fields import read_card, read_lines, read_link, read_mass, read_names, read_sides, read_text
 from layout.kit.input import Input
 from layout.kit.inputs import (
     LEAST_PAPER,
@@ -17,6 +18,7 @@ from layout.kit.inputs import (
     MOST_TENSION,
     VERSION,
 )
+from layout.kit.likeness import closest
 from layout.kit.names import read_name
 from layout.kit.number_fields import read_amount, read_count_of, read_share, read_system, read_whole
 from layout.kit.paper_size import OWN, PAPERS, POINT, PaperSize, named_size
@@ -36,7 +38,9 @@ def read_field(spec: Input, value: object, key: str, metrics: FontMetrics) -> An
     """The value that `value` says for `spec`; FieldError at `key` with the example from the table."""
     value = tame(value)
     try:
-        return read_name(value, metrics) if spec.kind == "name" else _READERS[spec.kind](spec, value)
+        if spec.kind in _OF_LETTERS:
+            return _OF_LETTERS[spec.kind](spec, value, metrics)
+        return _READERS[spec.kind](spec, value)
     except FieldError as error:
         own = error.example if error.example.startswith(f"{spec.leaf} = ") else ""
         raise error.at(key, own or example_of(spec)) from None
@@ -179,13 +183,6 @@ def _colour(_: Input, value: object) -> str:
     return value.lower()
 
 
-def closest(word: str, known: Iterable[str]) -> str:
-    """The one of `known` that `word` was probably meant to be, or nothing."""
-    from difflib import get_close_matches
-
-    return next(iter(get_close_matches(word[:_LONGEST_WORD], list(known), n=1)), "")
-
-
 class _FarTooLarge:
     def __repr__(self) -> str:
         return ENGLISH.say(Value.NOT_SHOWN)
@@ -219,4 +216,15 @@ _READERS: dict[str, Callable[[Input, object], Any]] = {
     "share": read_share,
     "count": read_count_of,
     "system": read_system,
+    "names": read_names,
+    "card": read_card,
+    "sides": read_sides,
+    "mass": read_mass,
+    "link": read_link,
 }
+_OF_LETTERS: dict[str, Callable[[Input, object, FontMetrics], Any]] = {
+    "name": lambda _, value, metrics: read_name(value, metrics),
+    "text": read_text,
+    "lines": read_lines,
+}
+"""What is printed as it was written, so that the font must have its characters."""

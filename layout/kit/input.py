@@ -13,12 +13,15 @@ from layout.values.units import Length
 Kind = Literal[
     "version", "name", "length", "width", "sett", "density", "whole", "flag", "choice", "size", "tables", "number",
     "colour", "force", "amount", "share", "count", "system", "height", "heading",
+    "names", "card", "sides", "mass", "link", "text", "lines",
 ]  # fmt: skip
 
 
 @dataclass(frozen=True, slots=True)
 class Input:
     """One input: `low` and `high` bound a length in mm, `least` and `most` a number; `default` stands without it.
+
+    `most` is also the number of characters of a text or link, of lines, and of entries of a list.
 
     Instead of a length some take one `word`.
 

@@ -7,6 +7,7 @@ from __future__ import annotations
 
 from fractions import Fraction
 
+from layout.kit.box_inputs import BOX_INPUTS
 from layout.kit.frame_inputs import FRAME_INPUTS, LONGEST
 from layout.kit.input import Input
 from layout.kit.input import of_mm as _mm
@@ -213,6 +214,7 @@ INPUTS = (
         choices=(AS_THE_STOCK_SAYS, "every end", "every second end"),
     ),
     *YARN_INPUTS,
+    *BOX_INPUTS,
 )
 
 BY_KEY = {spec.key: spec for spec in INPUTS}

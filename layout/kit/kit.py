@@ -3,17 +3,19 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Any, Literal
 
 from layout.drawing.metrics import FontMetrics
 from layout.frames.frame import Frame
 from layout.frames.strength import Strength
+from layout.kit.box import Box, Legal
 from layout.kit.cross_checks import cross_checks, sett_errors
 from layout.kit.ends import frame_entries, frame_of
 from layout.kit.inputs import VERSION
 from layout.kit.paper_size import PaperSize
 from layout.kit.tables import entries, filled, nested
+from layout.kit.to_plain import to_plain
 from layout.kit.walk import Walk
 from layout.sett.sett import SettInput
 from layout.values.errors import FieldErrors
@@ -90,11 +92,14 @@ class Paper:
         return self.use == "download"
 
 
+_NO_BOX, _NO_WORDS = Box(), Legal()
+
+
 @dataclass(frozen=True, slots=True)
 class Kit:
     """One kit: what it is called, its yarns by name, its sett, frame, weaving, paper, and what it says of amounts.
 
-    `comb` says for which ends a comb that is cut has a slot.
+    `comb` says for which ends a comb that is cut has a slot, `box` what lies in its box, `legal` what its label says.
     """
 
     name: str
@@ -107,6 +112,8 @@ class Kit:
     strength: Strength
     amounts: AmountsGiven
     comb: Literal["as the stock says", "every end", "every second end"] = "as the stock says"
+    box: Box = _NO_BOX
+    legal: Legal = _NO_WORDS
 
 
 _TABLES: Mapping[str, tuple[type, str, Mapping[str, str]]] = {
@@ -119,6 +126,8 @@ _TABLES: Mapping[str, tuple[type, str, Mapping[str, str]]] = {
 """By field of a kit: what it is, the table with its keys, and which fields stand elsewhere."""
 _KEYS = {"name": "name", "warp": "yarns.warp", "weft": "yarns.weft", "comb": "cut.comb"}
 """By field of a kit: its one key."""
+_WHOLE = {"box": _NO_BOX, "legal": _NO_WORDS}
+"""By field of a kit that is one table of the file: what it is where that is left out."""
 
 
 def read_kit(values: Mapping[str, object], metrics: FontMetrics) -> Kit:
@@ -136,7 +145,12 @@ def read_kit(values: Mapping[str, object], metrics: FontMetrics) -> Kit:
     parts: dict[str, Any] = {
         field: filled(make, table, got, places) for field, (make, table, places) in _TABLES.items()
     }
-    return Kit(frame=frame, **parts, **{field: got[key] for field, key in _KEYS.items()})
+    return Kit(
+        frame=frame,
+        **parts,
+        **{field: got[key] for field, key in _KEYS.items()},
+        **{field: got[field] for field in _WHOLE},
+    )
 
 
 def read_sett_input(values: Mapping[str, object], metrics: FontMetrics) -> SettInput:
@@ -155,4 +169,10 @@ def kit_values(kit: Kit) -> dict[str, object]:
     values += frame_entries(kit.frame)
     for field, (_, table, places) in _TABLES.items():
         values += entries(getattr(kit, field), table, places)
+    values += [(key, to_plain(own)) for key, usual in _WHOLE.items() if (own := getattr(kit, key)) != usual]
     return nested(values)
+
+
+def without_legal(kit: Kit) -> Kit:
+    """The same kit without the maker's legal words, an address among them: what files carry that do not show these."""
+    return replace(kit, legal=_NO_WORDS)

@@ -5,26 +5,31 @@ from __future__ import annotations
 import unicodedata
 
 from layout.drawing.metrics import FontMetrics
-from layout.messages.catalogue import Message
+from layout.messages.catalogue import Message, Role
 from layout.messages.roles import Entry
 from layout.values.errors import FieldError, ascii_safe, shown
 
 LONGEST_NAME = 40
-_SURELY_TOO_LONG = 10 * LONGEST_NAME  # not even worth normalising
+_SURELY = 10  # times as long is not even worth normalising
 _EXAMPLE = "Willow frame, small"
 
 
 def read_name(value: object, metrics: FontMetrics) -> str:
     """`value` in composed form (NFC), trimmed; FieldError (no field yet) if it cannot be printed on one line."""
-    if not isinstance(value, str) or len(value) > _SURELY_TOO_LONG:
-        raise FieldError("", Entry.NAME, shown(value), _EXAMPLE, most=LONGEST_NAME)
+    return read_line(value, metrics, LONGEST_NAME, Entry.NAME, Entry.NAME_LONG)
+
+
+def read_line(value: object, metrics: FontMetrics, most: int, needed: Role, shorter: Role) -> str:
+    """The same of at most `most` characters; the roles are those of what is `needed` and of what must be `shorter`."""
+    if not isinstance(value, str) or len(value) > _SURELY * most:
+        raise FieldError("", needed, shown(value), _EXAMPLE, most=most)
     name = unicodedata.normalize("NFC", value).strip()
     for letter in name:
         _check(letter, name, metrics)
     if not name:
-        raise FieldError("", Entry.NAME, shown(name), _EXAMPLE, most=LONGEST_NAME)
-    if len(name) > LONGEST_NAME:
-        raise FieldError("", Entry.NAME_LONG, shown(name), _EXAMPLE, most=LONGEST_NAME, count=len(name))
+        raise FieldError("", needed, shown(name), _EXAMPLE, most=most)
+    if len(name) > most:
+        raise FieldError("", shorter, shown(name), _EXAMPLE, most=most, count=len(name))
     return name
 
 

@@ -13,6 +13,7 @@ from typing import Any
 
 from layout.frames.strength import Dip, Pluck
 from layout.frames.tension import MOST_DIP, lighter
+from layout.kit.box_types import BOX_MAKERS
 from layout.kit.fields import example_of
 from layout.kit.frame_inputs import LONGEST
 from layout.kit.lookup import KIT
@@ -182,6 +183,7 @@ MAKERS: Mapping[str, Maker] = {
     "warp": _thread(WarpGiven),
     "weft": _weft,
     "room": _room,
+    **BOX_MAKERS,
     "weft.strands[]": _thread(StrandGiven),
     "weft.picks": _whole(CountedRows, "weft.picks", "number", "over"),
     "weft.beads": _whole(CountedRows, "weft.beads", "number", "over"),

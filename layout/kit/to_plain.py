@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Iterable, Mapping
 from dataclasses import MISSING, Field, fields, is_dataclass
 from fractions import Fraction
 from typing import Any
 
+from layout.kit.box import CARDS, CardSize, Sides
 from layout.kit.paper_size import PaperSize
 from layout.sett.readings import WrapReading
 from layout.values.forces import Force, exact_force
@@ -43,6 +44,14 @@ def _reading(reading: WrapReading) -> dict[str, object]:
     return {"pairs": reading.pairs, "measure" if reading.measured else "window": exact_length(reading.over)}
 
 
+def _card(card: CardSize) -> str:
+    return card.name if card.name in CARDS else _sides((card.width, card.height))
+
+
+def _sides(sides: Iterable[Length]) -> str:
+    return " x ".join(map(exact_length, sides))
+
+
 def _size(size: PaperSize) -> str:
     return size.words
 
@@ -54,4 +63,6 @@ _WRITERS: Mapping[type, Callable[[Any], Any]] = {
     Fraction: _number,
     WrapReading: _reading,
     PaperSize: _size,
+    CardSize: _card,
+    Sides: _sides,
 }

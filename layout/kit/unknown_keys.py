@@ -5,7 +5,8 @@ from __future__ import annotations
 from collections import Counter
 from typing import NamedTuple
 
-from layout.kit.fields import closest, example_of
+from layout.kit.fields import example_of
+from layout.kit.likeness import closest
 from layout.kit.lookup import KIT, Catalogue
 from layout.messages.catalogue import Message
 from layout.messages.english import ENGLISH

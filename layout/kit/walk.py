@@ -90,9 +90,10 @@ class Walk:
 
     def _list(self, spec: Input, value: object, key: str) -> None:
         """A list of small tables."""
-        if not isinstance(value, list | tuple) or not 1 <= len(value) <= MOST_ENTRIES:
+        least, most = int(spec.least), min(int(spec.most), MOST_ENTRIES)
+        if not isinstance(value, list | tuple) or not least <= len(value) <= most:
             got, example = shown(tame(value)), example_of(spec)
-            self.errors.append(FieldError(key, Table.LIST, got, example, most=MOST_ENTRIES))
+            self.errors.append(FieldError(key, Table.LIST, got, example, least=least, most=most))
             return
         before = len(self.errors)
         keys = [f"{key}[{number}]" for number in range(1, len(value) + 1)]

@@ -12,7 +12,7 @@ from typing import NamedTuple
 from layout.cutting.stock.stock import Stock
 from layout.cutting.stock.stock_values import stock_values, without_money
 from layout.drawing.sheet import Part, Piece, Sheet, cuts_on, marks_on
-from layout.kit.kit import Kit, kit_values
+from layout.kit.kit import Kit, kit_values, without_legal
 from layout.paper.choice import Laying
 from layout.plan import Plan
 from templates_gen.document import About
@@ -75,9 +75,12 @@ def joined_of(layings: Iterable[Laying]) -> tuple[Joined, ...]:
     return tuple(Joined(titles[name], count) for name, count in counts.items() if count > 1)
 
 
-def titled(plan: Plan, what: str, file: str, stock: Stock | None = None) -> About:
-    """What a file says of itself: its kit and `what` it shows, and the inputs that the drawing needs, as JSON text."""
-    values: dict[str, object] = {"file": file, "kit": _values(plan.kit)}
+def titled(plan: Plan, what: str, file: str, stock: Stock | None = None, *, legal: bool = False) -> About:
+    """What a file says of itself: its kit and `what` it shows, and the inputs that the drawing needs, as JSON text.
+
+    The maker's legal words, an address among them, are carried by a file that shows them (`legal`) alone.
+    """
+    values: dict[str, object] = {"file": file, "kit": _values(plan.kit if legal else without_legal(plan.kit))}
     if stock is not None:
         values["stock"] = stock_values(without_money(stock))
     return About(f"{plan.kit.name}: {what}", json.dumps(values, ensure_ascii=False, separators=(",", ":")))
@@ -85,7 +88,7 @@ def titled(plan: Plan, what: str, file: str, stock: Stock | None = None) -> Abou
 
 @lru_cache(_KITS)
 def _values(kit: Kit) -> dict[str, object]:
-    """The values of a kit, which all its files carry; never changed."""
+    """The values of a kit, which its files carry; never changed."""
     return kit_values(kit)
 
 

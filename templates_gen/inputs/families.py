@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Mapping, Sequence
 
 from layout.cutting.products import CUT_PRODUCTS, cut_suiting
-from layout.kit.fields import closest
+from layout.kit.likeness import closest
 from layout.messages.catalogue import Message
 from layout.plan import Plan
 from layout.products import PRODUCTS, absent, suiting

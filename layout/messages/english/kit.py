@@ -8,7 +8,7 @@ from layout.messages.roles import Cross, Table, WindingNeed
 
 MESSAGES: dict[Role, str | Plural] = {
     Table.TABLE: needs("to be a table of keys"),
-    Table.LIST: needs("a list of 1 to {most} tables"),
+    Table.LIST: needs("a list of {least} to {most} tables"),
     Table.MISSING: needs("to be given ({why})"),
     Table.IN_ITS_TABLE: "{line} in [{table}]",
     Table.UNKNOWN: needs("one of the known keys ({known})"),

@@ -1,1 +1,34 @@
-"""Roles of what is said of a range of kits."""
+"""Roles of what is said of a range of kits, and of what lies in a box."""
+
+from __future__ import annotations
+
+from layout.messages.catalogue import Role
+
+
+class BoughtIn(Role):
+    """What is bought in for a box where the maker does not say."""
+
+    BEATER = "bought.beater"
+    NEEDLE = "bought.needle"
+    ROD = "bought.rod"
+
+
+class BoxNeed(Role):
+    """Refusals of what a kit says of its box."""
+
+    NAMES = "box_need.names"
+    NAMES_MEANT = "box_need.names_meant"
+    NAME_TWICE = "box_need.name_twice"
+    CARD = "box_need.card"
+    CARD_BETWEEN = "box_need.card_between"
+    CARD_ON_SHEET = "box_need.card_on_sheet"
+    SIDES = "box_need.sides"
+    SIDES_BETWEEN = "box_need.sides_between"
+    MASS = "box_need.mass"
+    LINK = "box_need.link"
+    LINK_LONG = "box_need.link_long"
+    TEXT = "box_need.text"
+    TEXT_LONG = "box_need.text_long"
+    LINES = "box_need.lines"
+    ITEM = "box_need.item"
+    ITEM_TWICE = "box_need.item_twice"

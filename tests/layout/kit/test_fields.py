@@ -53,6 +53,28 @@ NO_YARN_COUNT: list[object] = [
     "1.000,5",
 ]  # fmt: skip
 NO_SYSTEM: list[object] = [5, 0, True, None, [], {}, "", "cut", "Cut", "lace", "x" * 10**6, float("nan")]
+NO_NAMES: list[object] = [
+    5, 0, 1.5, float("nan"), True, None, {}, "", "strips", ["leaflit"], [5], [[]], ["strips", "strips"], ["x" * 10**6],
+]  # fmt: skip
+NO_CARD: list[object] = [
+    5, 0, -1, 1.5, float("nan"), True, None, [], {}, "", "a5", "90 x 60", "90 mm", "0 x 0 mm", "-90 x 60 mm",
+    "39.9 x 30 mm", "40 x 29.9 mm", "1001 x 60 mm", "NaN x NaN mm", "1000000000 x 60 mm", "90 x 60 kg",
+]  # fmt: skip
+NO_SIDES: list[object] = [
+    5, 0, -1, 1.5, float("nan"), True, None, [], {}, "", "42 x 57 x 6", "42 x 57 cm", "1 x 2 x 3 x 4 cm",
+    "0 x 57 x 6 cm", "42 x 57 x 501 cm", "NaN x 1 x 1 cm", "42 x 57 x 6 kg", "x x cm",
+]  # fmt: skip
+NO_MASS: list[object] = [
+    -1, float("nan"), float("inf"), 1e9, 10**5000, True, None, [], {}, "", "310", "310 mm", "3 N", "-1 g", "101 kg",
+]  # fmt: skip
+NO_LINK: list[object] = [
+    5, 0, 1.5, float("nan"), True, None, [], {}, "example.org", "ftp://example.org", "https://", "https://a b",
+    "https://a\nb", "https://\u202eb", "https://" + "x" * 193, "x" * 10**6, "javascript:alert(1)",
+]  # fmt: skip
+NO_TEXT: list[object] = [value for value in NO_NAME if value not in ("", "x" * 41)] + ["x" * 121]
+NO_LINES: list[object] = [
+    5, 0, 1.5, float("nan"), True, None, {}, "", "a line", [5], [""], ["a"] * 4, ["x" * 61], ["a\nb"], [["a"]],
+]  # fmt: skip
 WRONG: dict[str, list[object]] = {
     "version": [0, -1, 2, 1.0, float("nan"), True, None, [], {}, "", "1", 10**5000],
     "name": NO_NAME,
@@ -73,13 +95,21 @@ WRONG: dict[str, list[object]] = {
     "share": NO_SHARE,
     "count": NO_YARN_COUNT,
     "system": NO_SYSTEM,
+    "names": NO_NAMES,
+    "card": NO_CARD,
+    "sides": NO_SIDES,
+    "mass": NO_MASS,
+    "link": NO_LINK,
+    "text": NO_TEXT,
+    "lines": NO_LINES,
 }
 
 
 def wrong_values(spec: Input) -> list[object]:
     """Every value that is wrong for an input by its kind; nothing at all is an amount of some."""
-    may_be_nought = spec.kind in ("amount", "whole") and spec.least == 0
-    return [value for value in WRONG[spec.kind] if not (may_be_nought and value == 0)]
+    nought = [0] if spec.kind in ("amount", "whole") and spec.least == 0 else []
+    empty = [[]] if spec.kind == "tables" and spec.least == 0 else []
+    return [value for value in WRONG[spec.kind] if not any(value == each for each in (*nought, *empty))]
 
 
 @pytest.mark.parametrize("spec", INPUTS, ids=lambda spec: spec.key)

@@ -12,6 +12,7 @@ from hypothesis import strategies as st
 
 from layout.frames.kinds.flat_ends import FlatEnd
 from layout.frames.kinds.round_bars import RoundBar
+from layout.kit.box_inputs import BOX_INPUTS
 from layout.kit.inputs import INPUTS
 from layout.kit.kinds.all_keys import END_KEYS
 from layout.kit.kit import Kit, kit_values, read_kit, read_sett_input
@@ -147,7 +148,7 @@ def test_a_kit_tells_every_input_it_has(base: dict[str, Any]) -> None:
         f"frame.{leaf}" for leaf in END_KEYS[base["frame"]["ends"]].fields
     }
     foreign |= {"frame.bar_bore" if board else "frame.end_width"}
-    plain = {spec.key for spec in INPUTS if "[]" not in spec.key} - {spec.key for spec in YARN_INPUTS}
+    plain = {spec.key for spec in INPUTS if "[]" not in spec.key} - {spec.key for spec in (*YARN_INPUTS, *BOX_INPUTS)}
     plain = {".".join(key.split(".")[:2]) for key in plain}  # a small table is one value
     foreign |= {"weaving.rod_diameter"}  # a loose rod is not tied off at a frame end
     asked = plain - {"sett.given"} - foreign
