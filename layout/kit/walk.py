@@ -9,7 +9,7 @@ from layout.drawing.metrics import FontMetrics
 from layout.kit.fields import example_of, read_field, tame
 from layout.kit.input import Input
 from layout.kit.lookup import KIT, Catalogue
-from layout.kit.table_types import MAKERS
+from layout.kit.table_types import MAKERS, Maker
 from layout.kit.unknown_keys import entry_example, short_key, unknown_key
 from layout.messages.catalogue import Message
 from layout.messages.roles import Table
@@ -24,12 +24,12 @@ MOST_ENTRIES = 50
 class Walk:
     """One walk over the values of a file: `got` holds what could be read, by dotted key, and `errors` every refusal.
 
-    A key that is missing in `got` was refused; one that was left out stands there with its default. A table of `MAKERS`
+    A key that is missing in `got` was refused; one that was left out stands there with its default. A table of `makers`
     is one value, under the table's own key; `tables.filled` takes all of them from there.
     """
 
-    def __init__(self, metrics: FontMetrics, inputs: Catalogue = KIT) -> None:
-        self.metrics, self.inputs = metrics, inputs
+    def __init__(self, metrics: FontMetrics, inputs: Catalogue = KIT, makers: Mapping[str, Maker] = MAKERS) -> None:
+        self.metrics, self.inputs, self.makers = metrics, inputs, makers
         self.got: dict[str, Any] = {}
         self.errors: list[FieldError] = []
         self._met: set[str] = set()  # keys and tables that were given, or meant by a misspelt one
@@ -79,12 +79,12 @@ class Walk:
             return
         before = len(self.errors)
         self._inside(key, table, value)
-        if table in MAKERS and len(self.errors) == before:
+        if table in self.makers and len(self.errors) == before:
             self._make(key, table, {str(leaf): self.got[_joined(key, str(leaf))] for leaf in value})
 
     def _make(self, key: str, table: str, leaves: Mapping[str, Any]) -> None:
         try:
-            self.got[key] = MAKERS[table](key, leaves)
+            self.got[key] = self.makers[table](key, leaves)
         except FieldError as error:
             self.errors.append(error)
 
@@ -104,15 +104,15 @@ class Walk:
 
     def _fill_in(self) -> None:
         for table in self.inputs.tables:
-            if table not in MAKERS or table in self.got or table in self._met:
+            if table not in self.makers or table in self.got or table in self._met:
                 continue
             if "." not in table:
                 self._make(table, table, {})
-            elif table.split(".")[0] not in MAKERS:
+            elif table.split(".")[0] not in self.makers:
                 self.got[table] = None
         for spec in self.inputs.inputs:
             top = spec.key.split(".")[0]
-            if spec.key in self._met or top in self._met or top in MAKERS or "[]" in spec.key:
+            if spec.key in self._met or top in self._met or top in self.makers or "[]" in spec.key:
                 continue
             if spec.required:
                 missing = Message(Table.MISSING, {"why": Message(spec.help)})

@@ -1,1 +1,53 @@
-"""Roles of what is said of what is bought, and what it costs."""
+"""Roles of what is bought and sold: prices in a range file, what to buy, what it costs."""
+
+from __future__ import annotations
+
+from layout.messages.catalogue import Role
+
+
+class BuyHelp(Role):
+    """The keys of a range file about money, in its order."""
+
+    CURRENCY = "buy_help.currency"
+    COLOURS = "buy_help.colours"
+    ALSO = "buy_help.also"
+    PACK = "buy_help.pack"
+    GRAMS = "buy_help.grams"
+    LENGTH = "buy_help.length"
+    SHEETS = "buy_help.sheets"
+    NUMBER = "buy_help.number"
+    PRICE = "buy_help.price"
+    NAME = "buy_help.name"
+    HOUR = "buy_help.hour"
+    MINUTES = "buy_help.minutes"
+    MARGIN = "buy_help.margin"
+    QUANTITIES = "buy_help.quantities"
+    FROM = "buy_help.from"
+    LESS = "buy_help.less"
+    ROUND_TO = "buy_help.round_to"
+    PEOPLE = "buy_help.people"
+    AT_A_TABLE = "buy_help.at_a_table"
+
+
+class BuyNeed(Role):
+    """Refusals of what is bought and sold."""
+
+    CURRENCY = "buy_need.currency"
+    ONE_SIZE = "buy_need.one_size"
+    SIZE = "buy_need.size"
+    NAMED = "buy_need.named"
+    TWICE = "buy_need.twice"
+    RISING = "buy_need.rising"
+    FROM = "buy_need.from"
+    OF_A_KIT = "buy_need.of_a_kit"
+    OF_A_KIT_MEANT = "buy_need.of_a_kit_meant"
+    NONE_OF_A_KIT = "buy_need.none_of_a_kit"
+
+
+class Buying(Role):
+    """What is bought, and why as much as that."""
+
+    CORD = "buying.cord"
+    SPARE_END = "buying.spare_end"
+    CORD_SPARE = "buying.cord_spare"
+    NUMBER = "buying.number"
