@@ -26,8 +26,9 @@ if TYPE_CHECKING:
     from layout.plan import Plan
     from templates_gen.files.checked import Checked
     from templates_gen.files.generate import Report
+    from templates_gen.inputs.range_file import Range
 
-__all__ = ["check", "load", "load_stock", "make", "plan", "sheet", "words"]
+__all__ = ["check", "load", "load_range", "load_stock", "make", "plan", "sheet", "words"]
 
 
 def load(path: str | Path | None = None) -> Kit:
@@ -39,6 +40,16 @@ def load(path: str | Path | None = None) -> Kit:
     from templates_gen.inputs import kit_file
 
     return kit_file.demo() if path is None else kit_file.load(path)
+
+
+def load_range(path: str | Path) -> Range:
+    """The kits of the TOML file at `path`, which may list several under `[[kits]]`; a plain kit file is a range of one.
+
+    Raises KitFileError or FieldErrors, as `load` does; refusals name the kit.
+    """
+    from templates_gen.inputs import range_file
+
+    return range_file.load_range(path)
 
 
 def load_stock(path: str | Path | None = None) -> Stock:

@@ -34,9 +34,13 @@ class TomlFiles:
 
     def values(self, path: str | Path) -> dict[str, object]:
         """The plain nested values that the file at `path` holds; `refusal` where it cannot be read or parsed."""
+        return self.read(path)[0]
+
+    def read(self, path: str | Path) -> tuple[dict[str, object], str]:
+        """The same, and the text of the file."""
         named, text = named_file(path), self._text(path)
         try:
-            return tomllib.loads(text)
+            return tomllib.loads(text), text
         except tomllib.TOMLDecodeError as error:
             slip = said(slip_in(text, error), text, self.line)
             raise self.refusal(message(File.NOT_YET, file=named, kind=message(self.kind), slip=slip)) from None

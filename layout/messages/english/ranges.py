@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from layout.messages.catalogue import Plural, Role
 from layout.messages.english.forms import needs
-from layout.messages.roles.ranges import BoughtIn, BoxNeed
+from layout.messages.roles.ranges import BoughtIn, BoxNeed, RangeHelp, RangeNeed
 
 _NAMES = "names of what can lie in a box ({names})"
 
@@ -32,4 +32,19 @@ MESSAGES: dict[Role, str | Plural] = {
     BoxNeed.LINES: needs("a list of at most {most} lines of text"),
     BoxNeed.ITEM: needs("a name, and if you like a number and grams"),
     BoxNeed.ITEM_TWICE: needs("each thing once"),
+    RangeHelp.COPIES: "how many boxes of each kit are made in a run",
+    RangeHelp.KITS: "the kits of a range, each over the values that stand above them",
+    RangeHelp.KITS_NAME: "the name of the kit; its files lie in a folder of that name",
+    RangeHelp.KITS_COPIES: "how many boxes of this kit are made",
+    RangeHelp.KITS_WITHOUT: "keys that stand above the kits and that this kit does not take",
+    RangeNeed.OF_KIT: '{field} of "{kit}"',
+    RangeNeed.OF_NUMBER: "{field} of kit {kit}",
+    RangeNeed.KITS: needs("a list of 1 to {most} kits"),
+    RangeNeed.ABOVE: needs("to stand above the kits, once for all"),
+    RangeNeed.NAME: needs("a name"),
+    RangeNeed.NO_PATH: needs("a name that can be the name of a folder, without / and \\ "),
+    RangeNeed.RESERVED: needs('another name: Windows keeps "{reserved}" for itself'),
+    RangeNeed.NO_LETTER: needs("a name with letters or figures, which names its folder"),
+    RangeNeed.SAME: needs('another name than kit {number} has ("{name}"; both would lie in {folder})'),
+    RangeNeed.WITHOUT: needs("keys that the range says above its kits"),
 }

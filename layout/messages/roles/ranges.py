@@ -32,3 +32,28 @@ class BoxNeed(Role):
     LINES = "box_need.lines"
     ITEM = "box_need.item"
     ITEM_TWICE = "box_need.item_twice"
+
+
+class RangeHelp(Role):
+    """The keys of a range beside those of a kit."""
+
+    COPIES = "range_help.copies"
+    KITS = "range_help.kits"
+    KITS_NAME = "range_help.kits_name"
+    KITS_COPIES = "range_help.kits_copies"
+    KITS_WITHOUT = "range_help.kits_without"
+
+
+class RangeNeed(Role):
+    """Refusals of what a range says of its kits."""
+
+    OF_KIT = "range_need.of_kit"
+    OF_NUMBER = "range_need.of_number"
+    KITS = "range_need.kits"
+    ABOVE = "range_need.above"
+    NAME = "range_need.name"
+    NO_PATH = "range_need.no_path"
+    RESERVED = "range_need.reserved"
+    NO_LETTER = "range_need.no_letter"
+    SAME = "range_need.same"
+    WITHOUT = "range_need.without"

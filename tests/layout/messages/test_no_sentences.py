@@ -13,6 +13,7 @@ from layout.cutting.stock.stock_inputs import STOCK
 from layout.drawing.pens import Pen
 from layout.kit.fields import example_of
 from layout.kit.inputs import INPUTS
+from layout.kit.range_values import RANGE_INPUTS
 from layout.messages.catalogue import Role
 
 LAYOUT = Path(__file__).resolve().parents[3] / "layout"
@@ -26,7 +27,7 @@ _WORDS = re.compile(r"[A-Za-z']{2,},? [A-Za-z']+,? [A-Za-z']{2,}")  # three word
 
 FILE_WORDS = {
     words
-    for spec in (*INPUTS, *STOCK.inputs)
+    for spec in (*INPUTS, *STOCK.inputs, *RANGE_INPUTS)
     for words in (spec.default, spec.word, *spec.choices, spec.example, spec.example.strip('"'), example_of(spec))
 } | {str(pen.value) for pen in Pen}
 """What stands in a file of any language as it is: choices and examples, and the names of pens."""

@@ -1,0 +1,32 @@
+"""The plans of the kits of a range."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from layout.kit.range_errors import said_of_all
+from layout.plan import Plan
+from layout.values.errors import FieldError
+from templates_gen.files.kept import planned
+from templates_gen.inputs.range_file import Range
+
+
+def plans_of(kits: Range) -> tuple[Plan, ...]:
+    """The plan of each kit of a range.
+
+    FieldError where a kit alone cannot be woven; FieldErrors with the refusals of all such kits of a range, each with
+    the kit's name.
+    """
+    plans: list[Plan] = []
+    refused: list[tuple[str, Sequence[FieldError]]] = []
+    for each in kits.kits:
+        try:
+            plans.append(planned(each.kit))
+            refused.append((each.kit.name, ()))
+        except FieldError as error:
+            if kits.alone:
+                raise
+            refused.append((each.kit.name, (error,)))
+    if errors := said_of_all(refused):
+        raise errors
+    return tuple(plans)

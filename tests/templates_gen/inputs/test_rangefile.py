@@ -1,0 +1,126 @@
+"""Files that hold several kits."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from pathlib import Path
+
+import pytest
+
+from layout.kit.folder_names import folder_name
+from layout.values.errors import FieldErrors
+from templates_gen.files.run_plans import plans_of
+from templates_gen.inputs import kit_file
+from templates_gen.inputs.kit_file import KitFileError
+from templates_gen.inputs.range_file import load_range, range_of, write_range
+from templates_gen.messages.errors import OptionError
+
+SAMPLES = sorted(Path(__file__).parents[2].joinpath("sample_kits").glob("*.toml"))
+
+
+@pytest.fixture
+def weir(tmp_path: Path) -> Path:
+    """The range to start from, in a file."""
+    file = tmp_path / "weir.toml"
+    write_range(file)
+    return file
+
+
+def test_the_starter_is_a_range_that_can_be_woven(weir: Path) -> None:
+    """Three kits that share a yarn: 40, 60 and 90 ends, as 2.5 ends per cm over 16, 24 and 36 cm are."""
+    found = load_range(weir)
+    assert (found.name, found.alone, found.copies_said) == ("Weir frames", False, True)
+    assert [(each.kit.name, each.copies, each.folder, each.number) for each in found.kits] == [
+        ("Weir frame, small", 10, "weir-frame-small", 1),
+        ("Weir frame, middle", 10, "weir-frame-middle", 2),
+        ("Weir frame, large", 4, "weir-frame-large", 3),
+    ]
+    assert [planned.warp.ends for planned in plans_of(found)] == [40, 60, 90]
+    assert found.shop.keys() == {"buy", "sell", "class"}
+    assert found.text == weir.read_text("utf-8")
+
+
+def test_every_commented_line_of_the_starter_works(weir: Path) -> None:
+    """A line without its # is a key that is taken; tables that stand in comments are too."""
+    text = weir.read_text("utf-8")
+    keys = [line for line in text.split("\n") if line.startswith("# ") and (" = " in line or line.startswith("# ["))]
+    assert len(keys) > 10
+    for line in keys:
+        text = text.replace(line, line.removeprefix("# "))
+    weir.write_text(text, "utf-8")
+    kit = load_range(weir).kits[0].kit
+    assert kit.legal.address == ("1 Example Lane", "00000 Example")
+    assert kit.box.link == "https://example.org/weir"
+    assert kit.box.fold
+
+
+@pytest.mark.parametrize("file", SAMPLES, ids=lambda file: file.stem)
+def test_a_plain_file_is_a_range_of_one(file: Path) -> None:
+    """With the same kit."""
+    found = load_range(file)
+    assert found.alone
+    assert [(each.kit, each.copies) for each in found.kits] == [(kit_file.load(file), 1)]
+    assert replace(range_of(found.kits[0].kit), text=found.text).kits[0].kit == found.kits[0].kit
+
+
+def test_a_plain_file_may_say_what_is_of_a_run(tmp_path: Path) -> None:
+    """Its kit is the same; what it says of a run is judged."""
+    file = tmp_path / "kit.toml"
+    kit_file.write_starter(file)
+    plain = kit_file.load(file)
+    text = file.read_text("utf-8")
+    file.write_text(text.replace("version = 1", "version = 1\ncopies = 7", 1) + "\n[buy]\nhour = 5\n", "utf-8")
+    assert kit_file.load(file) == plain
+    found = load_range(file)
+    assert (found.alone, found.copies_said, found.kits[0].copies, found.shop) == (True, True, 7, {"buy": {"hour": 5}})
+    assert found.kits[0].folder == folder_name(plain.name)
+    file.write_text(text.replace("version = 1", "version = 1\ncopies = 0", 1), "utf-8")
+    for read in (kit_file.load, load_range):
+        with pytest.raises(FieldErrors, match="copies: needs a whole number from 1 to 500, got 0"):
+            read(file)
+
+
+def test_a_range_is_no_single_kit(weir: Path) -> None:
+    """What asks for one kit is told that there are several."""
+    with pytest.raises(KitFileError, match=r"is a range of 3 kits; use load_range"):
+        kit_file.load(weir)
+
+
+def test_refusals_of_all_kits_come_at_once(weir: Path) -> None:
+    """Each with the name of its kit."""
+    text = weir.read_text("utf-8").replace('outer_width = "30 cm"', 'outer_widht = "30 cm"')
+    weir.write_text(text.replace('width = "36 cm"', 'width = "wide"'), "utf-8")
+    with pytest.raises(FieldErrors) as caught:
+        load_range(weir)
+    lines = str(caught.value).split("\n")
+    assert [line.split(": ")[0] for line in lines] == [
+        'frame.outer_widht of "Weir frame, small"',
+        'weaving.width of "Weir frame, large"',
+    ]
+    assert "outer_width" in lines[0]
+
+
+def test_kits_that_cannot_be_woven_are_refused_together(weir: Path) -> None:
+    """Each with the name of its kit; a kit alone is refused as it always was."""
+    text = weir.read_text("utf-8").replace('height = "20 cm"', 'height = "38.9 cm"')
+    weir.write_text(text.replace('height = "48 cm"', 'height = "71.9 cm"'), "utf-8")
+    with pytest.raises(FieldErrors) as caught:
+        plans_of(load_range(weir))
+    names = [str(error).split(": ")[0] for error in caught.value.errors]
+    assert names == ['weaving.height of "Weir frame, small"', 'weaving.height of "Weir frame, large"']
+
+
+def test_kits_are_picked_by_name(weir: Path) -> None:
+    """In the order of the file, and copies are set for all."""
+    found = load_range(weir)
+    picked = found.of(["Weir frame, large", "Weir frame, small"])
+    assert [each.kit.name for each in picked.kits] == ["Weir frame, small", "Weir frame, large"]
+    assert found.of([]) == found
+    assert [each.copies for each in found.times(3).kits] == [3, 3, 3]
+    assert found.times(None) == found
+    with pytest.raises(OptionError) as caught:
+        found.of(["Oak"])
+    assert str(caught.value) == (
+        "--kit: needs the name of a kit in this range (Weir frame, small, Weir frame, middle, Weir frame, large), "
+        "got 'Oak'; for example --kit \"Weir frame, small\""
+    )
