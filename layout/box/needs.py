@@ -101,7 +101,7 @@ def _share(amount: Quantity, share: Quantity) -> Quantity:
 def _cord(plan: Plan) -> Need:
     together = plan.amounts.leashes.together.scaled(1 / 1000)
     spare = _share(together, assumed(CORD_SPARE, ENGLISH.say(Buying.CORD_SPARE)))
-    return Need("leash cord", plan.words.say(Buying.CORD), "", {"m": Taken(together, spare)})
+    return Need("leash cord", "", "", {"m": Taken(together, spare)})
 
 
 def _bought_in(plan: Plan) -> Iterator[Need]:

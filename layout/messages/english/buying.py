@@ -36,7 +36,6 @@ MESSAGES: dict[Role, str | Plural] = {
     BuyNeed.OF_A_KIT: needs("the name of something in a kit of this range ({names})"),
     BuyNeed.OF_A_KIT_MEANT: needs("the name of something in a kit of this range ({meant} is meant)"),
     BuyNeed.NONE_OF_A_KIT: needs("to be left out, since no kit of this range has any"),
-    Buying.CORD: "leash cord",
     Buying.SPARE_END: "Half of the way there and back, and a knot at either end.",
     Buying.CORD_SPARE: "A cord is tied twice before it sits: 10 % to spare.",
     Buying.NUMBER: "As many as the kit says.",

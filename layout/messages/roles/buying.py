@@ -47,7 +47,6 @@ class BuyNeed(Role):
 class Buying(Role):
     """What is bought, and why as much as that."""
 
-    CORD = "buying.cord"
     SPARE_END = "buying.spare_end"
     CORD_SPARE = "buying.cord_spare"
     NUMBER = "buying.number"
