@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from layout.messages.catalogue import Plural, Role
 from layout.messages.english.forms import needs
-from layout.messages.roles.buying import BuyHelp, Buying, BuyNeed
+from layout.messages.roles.buying import BuyHelp, Buying, BuyNeed, Packed, Weighed
 
 MESSAGES: dict[Role, str | Plural] = {
     BuyHelp.CURRENCY: "the currency of all prices, in your own word",
@@ -39,4 +39,26 @@ MESSAGES: dict[Role, str | Plural] = {
     Buying.SPARE_END: "Half of the way there and back, and a knot at either end.",
     Buying.CORD_SPARE: "A cord is tied twice before it sits: 10 % to spare.",
     Buying.NUMBER: "As many as the kit says.",
+    Packed.FRAME: "Frame, {width} x {height}",
+    Packed.WARP: "{yarn}, warp",
+    Packed.SPARE_ENDS: "Spare warp ends, {length}",
+    Packed.WEFT: "{yarn}, weft",
+    Packed.WEFT_BOTH: "{yarn}, {colour}, weft",
+    Packed.CORD: "Leash cord",
+    Packed.STICK: "Shed stick, {length}",
+    Packed.COMB: "Spacing comb",
+    Packed.WINDING_COMBS: "Winding combs, near and far",
+    Packed.GUIDE_CUT: "Spacing guide of wood",
+    Packed.GAUGE_CUT: "Wrap gauge of wood",
+    Packed.LEAFLET: "Leaflet, First warp",
+    Packed.HELP: "Card, Help and finish",
+    Packed.NUMBER: "{number}",
+    Packed.BOTH: "{length}, {weight}",
+    Weighed.FRAME: "frame",
+    Weighed.PAPER: "paper",
+    Weighed.EMPTY: "box",
+    Weighed.SUM: "Everything in the box whose weight is known.",
+    Weighed.STATED: "As the kit says.",
+    Weighed.PAPER_IS: "Paper is taken to weigh {grams} g/m2.",
+    Weighed.WOOD_IS: "Birch plywood is taken to weigh 0.68 g/cm3.",
 }

@@ -50,3 +50,35 @@ class Buying(Role):
     SPARE_END = "buying.spare_end"
     CORD_SPARE = "buying.cord_spare"
     NUMBER = "buying.number"
+
+
+class Packed(Role):
+    """What lies in a box, as its packing list calls it, and how much of it."""
+
+    FRAME = "packed.frame"
+    WARP = "packed.warp"
+    SPARE_ENDS = "packed.spare_ends"
+    WEFT = "packed.weft"
+    WEFT_BOTH = "packed.weft_both"
+    CORD = "packed.cord"
+    STICK = "packed.stick"
+    COMB = "packed.comb"
+    WINDING_COMBS = "packed.winding_combs"
+    GUIDE_CUT = "packed.guide_cut"
+    GAUGE_CUT = "packed.gauge_cut"
+    LEAFLET = "packed.leaflet"
+    HELP = "packed.help"
+    NUMBER = "packed.number"
+    BOTH = "packed.both"
+
+
+class Weighed(Role):
+    """What is weighed of a packed box."""
+
+    FRAME = "weighed.frame"
+    PAPER = "weighed.paper"
+    EMPTY = "weighed.empty"
+    SUM = "weighed.sum"
+    STATED = "weighed.stated"
+    PAPER_IS = "weighed.paper_is"
+    WOOD_IS = "weighed.wood_is"
