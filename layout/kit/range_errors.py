@@ -32,9 +32,15 @@ def in_kit(error: FieldError, kit: str | int) -> FieldError:
     return error if isinstance(error, KitFieldError) else KitFieldError(error, kit)
 
 
-def said_of_all(found: Sequence[tuple[str, Sequence[FieldError]]]) -> FieldErrors | None:
-    """The refusals of all kits, by name, in their order: what is wrong with all in the same way is said once, alone."""
-    shared = set.intersection(*({str(error) for error in errors} for _, errors in found)) if len(found) > 1 else set()
+def said_of_all(found: Sequence[tuple[str, Sequence[FieldError]]], *, alone: bool = False) -> FieldErrors | None:
+    """The refusals of all kits, by name, in their order: what is wrong with all in the same way is said once, alone.
+
+    Those of a kit that is `alone` are left as they are.
+    """
+    if len(found) > 1 or alone:
+        shared = set.intersection(*({str(error) for error in errors} for _, errors in found))
+    else:
+        shared = set()
     first = [error for _, errors in found[:1] for error in errors if str(error) in shared]
     own = [in_kit(error, name) for name, errors in found for error in errors if str(error) not in shared]
     return FieldErrors([*first, *own]) if first or own else None

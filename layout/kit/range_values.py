@@ -57,7 +57,7 @@ class Entry:
 class Ranged:
     """The kits of a file; `alone` where it lists none and is one itself. `shop` is what it says of buying and selling.
 
-    `copies_said` says whether the file tells how many boxes there are.
+    `copies_said` says whether the file tells how many boxes there are; `shared` is what the kits share.
     """
 
     name: str
@@ -65,6 +65,7 @@ class Ranged:
     shop: Values
     alone: bool
     copies_said: bool
+    shared: Values
 
 
 def ranged(values: Values, metrics: FontMetrics) -> Ranged:
@@ -95,7 +96,7 @@ class _Reading:
         if self.errors:
             raise FieldErrors(self.errors)
         said = "copies" in self.values or any("copies" in each for each in self.listed() if isinstance(each, Mapping))
-        return Ranged(name, entries, shop, "kits" not in self.values, said)
+        return Ranged(name, entries, shop, "kits" not in self.values, said, self.shared)
 
     def alone(self, copies: int, shop: Values) -> tuple[str, tuple[Entry, ...]]:
         """The one kit of a file that lists none; its name is judged with it."""

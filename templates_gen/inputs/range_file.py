@@ -2,15 +2,17 @@
 
 from __future__ import annotations
 
+import tomllib
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from pathlib import Path
 
+from layout.box.shop import Shop
 from layout.drawing.metrics import FontMetrics
 from layout.kit.folder_names import folder_name
 from layout.kit.kit import Kit, read_kit
 from layout.kit.range_errors import said_of_all
-from layout.kit.range_values import Entry, Origin, ranged
+from layout.kit.range_values import Origin, ranged
 from layout.values.errors import FieldError, FieldErrors, shown
 from templates_gen.inputs.kit_file import FILES, KitFileError
 from templates_gen.inputs.toml_file import TomlFiles
@@ -20,6 +22,7 @@ from templates_gen.messages.language import listed
 from templates_gen.messages.roles.inputs import File
 from templates_gen.messages.roles.ranges import RangeOption
 
+NO_SHOP = Shop()
 _STARTER = TomlFiles(File.KIT, 'outer_width = "40 cm"', "range.toml", KitFileError)
 
 
@@ -27,7 +30,8 @@ _STARTER = TomlFiles(File.KIT, 'outer_width = "40 cm"', "range.toml", KitFileErr
 class RangeKit:
     """One kit of a range, how many boxes of it are made, and the plain values it was read from.
 
-    `number` is its place in the file; `origins` say by dotted key where each value comes from.
+    `number` is its place in the file; `origins` say by dotted key where each value comes from. The `shop` is that of
+    the range with the kit's own terms of sale.
     """
 
     kit: Kit
@@ -35,7 +39,7 @@ class RangeKit:
     number: int = 1
     values: Mapping[str, object] = field(default_factory=dict)
     origins: Mapping[str, Origin] = field(default_factory=dict)
-    sell: Mapping[str, object] = field(default_factory=dict)
+    shop: Shop = NO_SHOP
 
     @property
     def folder(self) -> str:
@@ -47,15 +51,17 @@ class RangeKit:
 class Range:
     """Several kits, or one that is `alone`, by the `name` of the range; `shop` is what it says of buying and selling.
 
-    `copies_said` tells whether the file says how many boxes there are; `text` is the file itself.
+    `copies_said` tells whether the file says how many boxes there are; `text` is the file itself, `shared` the plain
+    values that all kits share.
     """
 
     name: str
     kits: tuple[RangeKit, ...]
-    shop: Mapping[str, object] = field(default_factory=dict)
+    shop: Shop = NO_SHOP
     alone: bool = False
     copies_said: bool = False
     text: str = field(default="", repr=False)
+    shared: Mapping[str, object] = field(default_factory=dict, repr=False)
 
     def of(self, names: Sequence[str]) -> Range:
         """The same with the kits of these names alone, in their order; OptionError on --kit for a name of none."""
@@ -75,43 +81,54 @@ class Range:
 def load_range(path: str | Path) -> Range:
     """The kits that the TOML file at `path` says.
 
-    Raises KitFileError where the file cannot be read, FieldErrors where it cannot be used: those of the range or,
-    where there are none, those of all its kits, each with its name.
+    Raises KitFileError where the file cannot be read, FieldErrors where it cannot be used: the refusals of the range
+    or, where there are none, those of its shop and of all its kits, each with its name.
     """
-    values, text = FILES.read(path)
+    return _range(*FILES.read(path))
+
+
+def demo() -> Range:
+    """The built-in kit as a range of one."""
+    text = FILES.starter_text()
+    return _range(tomllib.loads(text), text)
+
+
+def _range(values: Mapping[str, object], text: str) -> Range:
     font = metrics()
     found = ranged(values, font)
-    if found.alone:
-        kits: tuple[Kit, ...] = (read_kit(found.entries[0].values, font),)
-    else:
-        kits = _kits(found.entries, font)
-    each = zip(kits, found.entries, strict=True)
-    read = tuple(
-        RangeKit(kit, entry.copies, number, entry.values, entry.origins, entry.sell)
-        for number, (kit, entry) in enumerate(each, 1)
-    )
-    name = kits[0].name if found.alone else found.name
-    return Range(name, read, found.shop, found.alone, found.copies_said, text)
+    shop, wrong = _shop(found.shop, font)
+    kits: list[RangeKit] = []
+    refused: list[tuple[str, Sequence[FieldError]]] = []
+    for number, entry in enumerate(found.entries, 1):
+        own, errors = _shop({**found.shop, "sell": entry.sell}, font) if entry.sell and not wrong else (shop, ())
+        try:
+            kit = read_kit(entry.values, font)
+            kits.append(RangeKit(kit, entry.copies, number, entry.values, entry.origins, own))
+        except FieldErrors as error:
+            errors = (*error.errors, *errors)
+        refused.append((entry.name, errors))
+    said = said_of_all(refused, alone=found.alone)
+    if wrong or said:
+        raise FieldErrors([*wrong, *(said.errors if said else ())])
+    name = kits[0].kit.name if found.alone else found.name
+    return Range(name, tuple(kits), shop, found.alone, found.copies_said, text, found.shared)
+
+
+def _shop(values: Mapping[str, object], font: FontMetrics) -> tuple[Shop, Sequence[FieldError]]:
+    """How the maker buys and sells, or why that cannot be used."""
+    if not values:
+        return NO_SHOP, ()
+    from layout.box.shop_values import read_shop  # not needed by a kit alone
+
+    try:
+        return read_shop(values, font), ()
+    except FieldErrors as error:
+        return NO_SHOP, error.errors
 
 
 def range_of(kit: Kit) -> Range:
     """The range of one kit."""
     return Range(kit.name, (RangeKit(kit, 1),), alone=True)
-
-
-def _kits(entries: Sequence[Entry], font: FontMetrics) -> tuple[Kit, ...]:
-    """Every kit; FieldErrors with the refusals of all of them."""
-    kits: list[Kit] = []
-    refused: list[tuple[str, Sequence[FieldError]]] = []
-    for entry in entries:
-        try:
-            kits.append(read_kit(entry.values, font))
-            refused.append((entry.name, ()))
-        except FieldErrors as error:
-            refused.append((entry.name, error.errors))
-    if errors := said_of_all(refused):
-        raise errors
-    return tuple(kits)
 
 
 def write_range(path: str | Path) -> None:

@@ -6,7 +6,7 @@ import sys
 from collections.abc import Callable
 from functools import wraps
 from pathlib import Path
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
 from layout.cutting.stock.stock import Stock
 from layout.kit.kit import Kit
@@ -14,6 +14,9 @@ from layout.plan import Plan
 from layout.plan import plan as plan_kit
 from layout.values.errors import LayoutError
 from templates_gen.screen.terminal import refuse
+
+if TYPE_CHECKING:
+    from templates_gen.inputs.range_file import Range
 
 
 def sentences(command: Callable[..., None]) -> Callable[..., None]:
@@ -35,6 +38,13 @@ def kit_of(path: Path | None) -> Kit:
     from templates_gen.inputs import kit_file as kitfile
 
     return kitfile.load(path) if path else kitfile.demo()
+
+
+def range_at(path: Path | None) -> Range:
+    """The range of a file, which may hold one kit alone, or that of the demo kit."""
+    from templates_gen.inputs import range_file
+
+    return range_file.load_range(path) if path else range_file.demo()
 
 
 def stock_of(path: Path | None) -> Stock:

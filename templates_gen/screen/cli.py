@@ -14,6 +14,8 @@ from templates_gen.messages.language import message
 from templates_gen.messages.roles.screen import Command
 from templates_gen.screen.asked import kit_of, planned_of, sentences, stock_of
 from templates_gen.screen.commands import JSON, NAME, Commands
+from templates_gen.screen.new_commands import new, new_range, new_stock
+from templates_gen.screen.plan_command import plan
 from templates_gen.screen.terminal import refuse, say, say_json
 from templates_gen.screen.yarn_commands import guess, sett, yarn
 
@@ -32,28 +34,6 @@ def main() -> None:
     for stream in (sys.stdout, sys.stderr):
         if isinstance(stream, io.TextIOWrapper):  # a screen that lacks a letter of a name gets its number instead
             stream.reconfigure(errors="backslashreplace")
-
-
-@main.command()
-@click.argument("file", type=NAME)
-@sentences
-def new(file: Path) -> None:
-    """Write a commented starter kit to FILE; never over a file that is there."""
-    from templates_gen.inputs.kit_file import write_starter
-
-    write_starter(file)
-    say(message(Command.WROTE_KIT, file=shown_path(file)))
-
-
-@main.command("new-stock")
-@click.argument("file", type=NAME)
-@sentences
-def new_stock(file: Path) -> None:
-    """Write a commented stock file (sheet, kerf, operations of a cutter) to FILE; never over a file that is there."""
-    from templates_gen.inputs.stock_file import write_starter
-
-    write_starter(file)
-    say(message(Command.WROTE_STOCK, file=shown_path(file)))
 
 
 @main.command()
@@ -114,25 +94,7 @@ def _show(made: tuple[Plan, Report], out: Path, *, listed: bool, as_json: bool) 
         raise
 
 
-@main.command()
-@KIT
-@JSON
-@sentences
-def plan(kit: Path | None, as_json: bool) -> None:
-    """Show the numbers of KIT (without one: of the built-in demo kit), with reasons."""
-    from templates_gen.files.outputs import Outputs
-    from templates_gen.lettering.fonts import metrics
-    from templates_gen.screen import report
-
-    planned = planned_of(kit)
-    notes = Outputs(planned, metrics()).notes
-    if as_json:
-        say_json(report.plan_values(planned, notes))
-    else:
-        say(report.plan_table(planned, notes))
-
-
-for command in (sett, guess, yarn):
+for command in (new, new_stock, new_range, plan, sett, guess, yarn):
     main.add_command(command)
 
 

@@ -30,3 +30,9 @@ def in_sections(sections: Sequence[Section]) -> list[str]:
     for section in filled:
         said += ["", section.heading, *(f"  {next(lines)}" for _ in section.rows)]
     return said
+
+
+def columned(rows: Sequence[Sequence[str]]) -> list[str]:
+    """Rows of equally many columns as lines with straight columns."""
+    wide = [max(map(len, column)) for column in zip(*rows, strict=True)]
+    return ["  ".join(f"{cell:<{room}}" for cell, room in zip(row, wide, strict=True)).rstrip() for row in rows]

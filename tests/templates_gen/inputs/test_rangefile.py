@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from fractions import Fraction
 from pathlib import Path
 
 import pytest
@@ -15,6 +16,7 @@ from templates_gen.inputs.kit_file import KitFileError
 from templates_gen.inputs.range_file import load_range, range_of, write_range
 from templates_gen.messages.errors import OptionError
 
+PRICE = "buy.warp.price: needs a number from 0 to 1,000,000, without quotes, got "
 SAMPLES = sorted(Path(__file__).parents[2].joinpath("sample_kits").glob("*.toml"))
 
 
@@ -36,7 +38,7 @@ def test_the_starter_is_a_range_that_can_be_woven(weir: Path) -> None:
         ("Weir frame, large", 4, "weir-frame-large", 3),
     ]
     assert [planned.warp.ends for planned in plans_of(found)] == [40, 60, 90]
-    assert found.shop.keys() == {"buy", "sell", "class"}
+    assert (found.shop.currency, found.shop.people, found.shop.margin) == ("EUR", 10, Fraction(2, 5))
     assert found.text == weir.read_text("utf-8")
 
 
@@ -69,10 +71,11 @@ def test_a_plain_file_may_say_what_is_of_a_run(tmp_path: Path) -> None:
     kit_file.write_starter(file)
     plain = kit_file.load(file)
     text = file.read_text("utf-8")
-    file.write_text(text.replace("version = 1", "version = 1\ncopies = 7", 1) + "\n[buy]\nhour = 5\n", "utf-8")
+    of_run = '\n[buy]\ncurrency = "EUR"\nhour = 5\n'
+    file.write_text(text.replace("version = 1", "version = 1\ncopies = 7", 1) + of_run, "utf-8")
     assert kit_file.load(file) == plain
     found = load_range(file)
-    assert (found.alone, found.copies_said, found.kits[0].copies, found.shop) == (True, True, 7, {"buy": {"hour": 5}})
+    assert (found.alone, found.copies_said, found.kits[0].copies, found.shop.hour) == (True, True, 7, 5)
     assert found.kits[0].folder == folder_name(plain.name)
     file.write_text(text.replace("version = 1", "version = 1\ncopies = 0", 1), "utf-8")
     for read in (kit_file.load, load_range):
@@ -124,3 +127,54 @@ def test_kits_are_picked_by_name(weir: Path) -> None:
         "--kit: needs the name of a kit in this range (Weir frame, small, Weir frame, middle, Weir frame, large), "
         "got 'Oak'; for example --kit \"Weir frame, small\""
     )
+
+
+def test_a_kit_has_terms_of_sale_of_its_own(weir: Path) -> None:
+    """Over those of the range; what it buys is that of the range."""
+    text = weir.read_text("utf-8").replace("copies = 4\n", 'copies = 4\nsell = {margin = "50 %"}\n')
+    weir.write_text(text, "utf-8")
+    kits = load_range(weir).kits
+    assert [each.shop.margin for each in kits] == [Fraction(2, 5), Fraction(2, 5), Fraction(1, 2)]
+    assert kits[2].shop.round_to == kits[0].shop.round_to
+    assert kits[2].shop.warp == kits[0].shop.warp
+
+
+@pytest.mark.parametrize(
+    ("old", "new", "said"),
+    [
+        (
+            "price = 14.50",
+            'price = "four"',
+            f"{PRICE}'four'",
+        ),
+        ("price = 14.50", "price = -1", f"{PRICE}-1"),
+        ("price = 14.50", "price = nan", f"{PRICE}nan"),
+        (
+            "price = 14.50",
+            "price = true",
+            f"{PRICE}True",
+        ),
+        ('currency = "EUR"', "", "buy.currency: "),
+        ('margin = "40 %"', 'margin = "100 %"', "sell.margin: "),
+        ("{from = 5", "{from = 1", "sell.quantities: "),
+        ("copies = 4\n", 'copies = 4\nsell = {margin = "150 %"}\n', 'sell.margin of "Weir frame, large": '),
+    ],
+)
+def test_what_the_shop_cannot_be(weir: Path, old: str, new: str, said: str) -> None:
+    """One sentence with its key."""
+    weir.write_text(weir.read_text("utf-8").replace(old, new, 1), "utf-8")
+    with pytest.raises(FieldErrors) as caught:
+        load_range(weir)
+    assert str(caught.value).startswith(said)
+    assert "\n" not in str(caught.value)
+
+
+@pytest.mark.parametrize(
+    ("old", "new", "key"),
+    [('"indigo", pack', '"violet", pack', "buy.colours"), ('"beater", price', '"paddle", price', "buy.also")],
+)
+def test_what_is_bought_is_of_a_kit(weir: Path, old: str, new: str, key: str) -> None:
+    """A colour or a thing that no kit has is refused."""
+    weir.write_text(weir.read_text("utf-8").replace(old, new), "utf-8")
+    with pytest.raises(FieldErrors, match=f"^{key}: "):
+        plans_of(load_range(weir))
