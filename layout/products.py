@@ -11,6 +11,7 @@ from layout.drawing.metrics import FontMetrics
 from layout.drawing.pane import Paned
 from layout.drawing.sheet import Part
 from layout.paper.choice import Laying
+from layout.paper.folded import folded_room
 from layout.paper.joints import Build
 from layout.paper.regions import regions
 from layout.paper.room import room_for
@@ -19,6 +20,7 @@ from layout.paper.steps import named
 from layout.parts.frame_check import bare_check, frame_check
 from layout.parts.grid import drawing_of
 from layout.parts.grid_size import left_out
+from layout.parts.leaflet.leaflet import bare_leaflet, leaflet
 from layout.parts.spacing_guide import spacing_guide
 from layout.parts.strip import strip, work_of
 from layout.parts.winding.heading_rows import heading_rows
@@ -149,6 +151,12 @@ def _gauge_card(plan: Plan, metrics: FontMetrics) -> tuple[Build, ...]:
     return _wrap_gauge(plan, metrics)
 
 
+def _leaflet(plan: Plan, metrics: FontMetrics) -> tuple[Build, ...]:
+    """Its leaves."""
+    room = folded_room(plan, bare_leaflet(plan), metrics)
+    return tuple(_as_it_is(part) for part in leaflet(plan, room, metrics))
+
+
 PRODUCTS: Mapping[str, Product] = {
     "frame-check": Product(_frame_check, forms=("pdf",)),
     "wrap-gauge": Product(_wrap_gauge, single=_gauge_card),
@@ -158,6 +166,7 @@ PRODUCTS: Mapping[str, Product] = {
     "winding": Product(_winding),
     "spacing-guide": Product(_at(spacing_guide, "near", "far"), heading=_guides),
     "weaving-grid": Product(_in_panes(drawing_of), absent=left_out, in_kit=False),
+    "leaflet": Product(_leaflet, forms=("pdf",), in_kit=False),
 }
 """Everything that can be made, in the order of use, which is that of the kit's sheets."""
 

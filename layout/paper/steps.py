@@ -34,6 +34,7 @@ PLACES: Mapping[str, Place] = {
     "spacing-near": Place("5", 5),
     "spacing-far": Place("5", 5),
     "weaving-grid": Place("7", 7),
+    "leaflet": Place(WEAVE),
     "job": Place("L"),
     "job-board": Place("L"),
     "job-more": Place("L"),

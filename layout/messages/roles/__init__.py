@@ -9,6 +9,7 @@ from layout.messages.roles.grid import Grid
 from layout.messages.roles.help import KitHelp, StockHelp
 from layout.messages.roles.job import Colour, JobSheet
 from layout.messages.roles.kit import Cross, Table, WindingNeed
+from layout.messages.roles.leaflet import Leaflet
 from layout.messages.roles.marking import Marking
 from layout.messages.roles.printed import Count, Guide, Sheet
 from layout.messages.roles.questions import Question
@@ -63,6 +64,7 @@ __all__ = [
     "KitHelp",
     "KitNumber",
     "Known",
+    "Leaflet",
     "MakeWord",
     "Marking",
     "Narrow",

@@ -1,0 +1,23 @@
+"""A sheet that is folded at half its width and half its height: what that leaves for what is read on it."""
+
+from __future__ import annotations
+
+from layout.drawing.metrics import FontMetrics
+from layout.drawing.sheet import Part
+from layout.paper.regions import FIELD, regions
+from layout.paper.room import room_for
+from layout.parts.leaflet.panels import Room
+from layout.plan import Plan
+
+_LEAST_HALF, _LEAST_HIGH = 82.0, 250.0
+"""In mm: half a field so wide holds a column of a panel; a lower sheet is not folded across."""
+
+
+def folded_room(plan: Plan, probe: Part, metrics: FontMetrics) -> Room:
+    """The room on a sheet that says what that of `probe` does, from the middle of the sheet to both sides."""
+    grid = regions(plan.kit.paper)
+    _, high = room_for(plan, probe, metrics)
+    half = grid.width / 2 - grid.left
+    top = FIELD + high
+    fold = top - grid.height / 2 if grid.height >= _LEAST_HIGH and half >= _LEAST_HALF else None
+    return Room(half, high, 2 if half >= _LEAST_HALF else 1, fold)
