@@ -38,6 +38,11 @@ def _always(_: Plan) -> bool:
     return True
 
 
+def _boxed(name: str) -> Callable[[Plan], bool]:
+    """Made where the kit says that it lies in its box."""
+    return lambda plan: plan.kit.box.given and plan.kit.box.has(name)
+
+
 def _nothing(_: Plan) -> str:
     return ""
 
@@ -166,7 +171,7 @@ PRODUCTS: Mapping[str, Product] = {
     "winding": Product(_winding),
     "spacing-guide": Product(_at(spacing_guide, "near", "far"), heading=_guides),
     "weaving-grid": Product(_in_panes(drawing_of), absent=left_out, in_kit=False),
-    "leaflet": Product(_leaflet, forms=("pdf",), in_kit=False),
+    "leaflet": Product(_leaflet, forms=("pdf",), in_kit=False, default=_boxed("leaflet")),
 }
 """Everything that can be made, in the order of use, which is that of the kit's sheets."""
 

@@ -164,10 +164,10 @@ FOR_ONE_PROOF = {
     "combs": ("layout.yarns.diameter",),  # how thick a cord is that was only weighed
     "cut_parts.job_amounts": ("layout.cutting.products",),  # a comparison with the parts that its boards must hold
 }
-OF_THE_PLAN = {"kit": None, "warp": {"sett"}, "amounts": {"picks_per_cm"}, "words": {"say", "listed", "figure"}}
+OF_THE_PLAN = {"kit": None, "warp": {"sett"}, "amounts": {"picks_per_cm"}, "words": {"say", "listed", "figure", "paragraph"}}
 REPEATED = {
     "woven_mm", "woven_rows", "warp_total_m", "weft_total_g", "weft_total_m",
-    "warp_per_wind_mm", "weft_tails_m", "leashes",
+    "warp_per_wind_mm", "weft_tails_m", "leashes", "shed_stick_mm", "bubble_rise",
 }  # fmt: skip
 """What proofs of what is printed take from a plan: the sett, which is proven first, and picks that may be a guess."""
 
@@ -229,9 +229,10 @@ def _is_of_cutting(name: str) -> bool:
 def test_a_proof_takes_of_the_plan_only_what_is_proven(name: str) -> None:
     """Kit, sett and picks; a proof that read the warp or a part from the plan would find what the builder found.
 
-    The first sheet and the table of what to buy repeat figures whose formulas have tests of their own (`REPEATED`).
+    The first sheet, the table of what to buy and the leaflet repeat figures whose formulas have tests of their own
+    (`REPEATED`).
     """
-    taken, repeats = set(), name.endswith((".start_numbers", ".to_buy_numbers"))
+    taken, repeats = set(), name.endswith((".start_numbers", ".to_buy_numbers", ".leaflet_numbers"))
     for node in ast.walk(ast.parse(OUTER[name].read_text("utf-8"))):
         if isinstance(node, ast.Attribute) and isinstance(node.value, ast.Name) and node.value.id == "plan":
             taken.add(node.attr)

@@ -11,6 +11,7 @@ from layout.messages.roles import Titles
 from layout.paper.choice import Laying
 from layout.paper.first_sheet import with_first_sheet
 from layout.paper.sheets import leaves
+from layout.parts.leaflet.leaflet import LEAFLET
 from layout.parts.start_here import START
 from layout.products import PRODUCTS
 from templates_gen.document import About, Entry
@@ -77,8 +78,9 @@ def _on_paper(drawn: PrintedDrawings, file: str, names: Iterable[str]) -> Output
 
 
 def _once(names: Sequence[str]) -> tuple[str, ...]:
-    """The first sheet named once, however many sheets it takes on small paper."""
-    return tuple(name for k, name in enumerate(names) if not (k and name == names[0] == START))
+    """The first sheet, and a leaflet, named once, however many sheets they take on small paper."""
+    several = names[0] in (START, LEAFLET)
+    return tuple(name for k, name in enumerate(names) if not (k and several and name == names[0]))
 
 
 def _outline(drawn: PrintedDrawings, layings: Sequence[Laying]) -> Iterator[Entry]:

@@ -16,6 +16,7 @@ from templates_gen.verify.printed.furniture import check_furniture
 from templates_gen.verify.printed.gauge import prove_gauge
 from templates_gen.verify.printed.grid import prove_grid
 from templates_gen.verify.printed.guide import prove_guide
+from templates_gen.verify.printed.leaflet import prove_leaflet
 from templates_gen.verify.printed.shed_alone import prove_shed
 from templates_gen.verify.printed.start_here import prove_start_here
 from templates_gen.verify.printed.strips import prove_strip
@@ -32,6 +33,7 @@ PROOFS: Mapping[str, Callable[..., Findings]] = {
     "spacing-far": prove_guide,
     "wrap-gauge": prove_gauge,
     "gauge-how": prove_gauge,
+    "leaflet": prove_leaflet,
     "frame-check": prove_frame_check,
     "pull-check": prove_frame_check,
     "weaving-grid": prove_grid,

@@ -62,6 +62,7 @@ WHOLE: Mapping[str, WantedFile] = {
     "wrap-gauge": WantedFile(("wrap-gauge",), more=_how_to_wind),
     "frame-check": WantedFile(("frame-check",), ("pdf",)),
     "weaving-grid": WantedFile(("weaving-grid",), in_kit=False, may=True),
+    "leaflet": WantedFile(("leaflet",), ("pdf",), lambda kit: kit.box.given and kit.box.has("leaflet"), in_kit=False),
 }
 """By the name of each file without its ending."""
 

@@ -24,6 +24,7 @@ _MOST = 3  # steps in a panel of a folded sheet
 _WORDS, _TO_TITLE, _RING_AT = WIDE + 5.0, 6.6, WIDE + 7.4
 _TITLE, _FIRST, _UNDER = 3.8, 6.6, 1.2
 _PITCH, _GAP = 32.5, 3.0
+_CROSS = 1.0  # the cross in the corner of a leaf is so wide
 
 
 class Room(NamedTuple):
@@ -70,7 +71,7 @@ def set_step(plan: Plan, number: int, step: LeafletStep, wide: float, metrics: F
     """The picture, beside it the number in a ring, the title, and under that what is done."""
     shapes: list[Shape] = Placing(0, 0, -HIGH).shapes(STEP_PICTURES[step.picture](plan, metrics))
     shapes += ring(Point(_RING_AT, -RING - 0.2), str(number), metrics)
-    titles = rows_of(step.title, LEAD, wide - _WORDS - _TO_TITLE, metrics, Pen.STRONG)
+    titles = rows_of(step.title, LEAD, wide - _WORDS - _TO_TITLE - _CROSS, metrics, Pen.STRONG)
     named = downward(titles, LEAD, Point(_WORDS + _TO_TITLE, -_TITLE), metrics, pen=Pen.STRONG)
     rows = rows_of(step.words, LEAD, wide - _WORDS, metrics)
     said = downward(rows, LEAD, Point(_WORDS, named[-1].at.y - _FIRST), metrics)

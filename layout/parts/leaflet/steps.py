@@ -7,7 +7,7 @@ from fractions import Fraction
 from typing import NamedTuple
 
 from layout.messages.roles import KitNumber, Leaflet
-from layout.parts.leaflet.in_box import in_box
+from layout.parts.leaflet.in_box import COMB, GUIDES, in_box
 from layout.parts.leaflet.marks import marks_step
 from layout.parts.leaflet.winds import evened, tied_on, wound
 from layout.plan import Plan
@@ -73,10 +73,10 @@ def _rows(plan: Plan) -> Iterator[str]:
 
 
 def _space(plan: Plan) -> str:
-    if in_box(plan, "spacing-guide", "spacing-guide-cut"):
+    if in_box(plan, *GUIDES):
         left = plan.kit.weaving.start == "left"
         return plan.words.say(Leaflet.GUIDES_LEFT if left else Leaflet.GUIDES_RIGHT)
-    if in_box(plan, "comb"):
+    if in_box(plan, COMB):
         return plan.words.say(Leaflet.COMB)
     return plan.words.say(Leaflet.BY_EYE, sett=plan.sett_brief)
 

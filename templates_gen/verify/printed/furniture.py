@@ -24,7 +24,9 @@ _NAME = 22 * 25.4 / 72  # mm to the em: the number of the tile in the head
 _SCALES = ((100.0, 10.0, 0), (101.6, 12.7, 1))  # length, block, and the first block that is black
 _HIGH = 1.6
 
-_UNMEASURED = frozenset({"winding", "heading-rows", "frame-check", "pull-check", "gauge-how"})  # and the job sheets
+_UNMEASURED = frozenset(
+    {"winding", "heading-rows", "frame-check", "pull-check", "gauge-how", "leaflet"}
+)  # and the job sheets
 _JOB = "job"
 _TILES: Mapping[str, str] = {
     "frame-check": "1",

@@ -146,7 +146,7 @@ def picture_of(seen: FoundPart, toward: int) -> Picture:
     inside = [arrow for arrow in arrows if left.x < arrow[0].x < right.x]
     low, high = sorted((left.y, other.y))
     passes = sorted(
-        _passes((line for line in faces if line.start.x < right.x), left.y, other.y, inside, toward),
+        passes_between((line for line in faces if line.start.x < right.x), left.y, other.y, inside, toward),
         key=lambda one: one.middle,
     )
     rings, words = split_words(shapes, list(seen.words()))
@@ -226,7 +226,7 @@ class _Line(NamedTuple):
         return (self.other.x - self.one.x) / (self.other.y - self.one.y)
 
 
-def _whole(lines: Iterator[Curve], near: float, far: float) -> Iterator[tuple[_Line, _Line]]:
+def _whole(lines: Iterable[Curve], near: float, far: float) -> Iterator[tuple[_Line, _Line]]:
     """Lines that lead from one end to the other: each twice, or two that go on from each other at half height."""
     high, halves = abs(far - near), list[_Line]()
     for path in lines:
@@ -242,7 +242,9 @@ def _whole(lines: Iterator[Curve], near: float, far: float) -> Iterator[tuple[_L
             yield low, top
 
 
-def _passes(lines: Iterator[Curve], near: float, far: float, arrows: list[Arrow], toward: int) -> Iterator[DrawnPass]:
+def passes_between(
+    lines: Iterable[Curve], near: float, far: float, arrows: list[Arrow], toward: int
+) -> Iterator[DrawnPass]:
     """Lines that lead from one end to the other; what a frame end hides of one is gone on with."""
     for low, top in _whole(lines, near, far):
         one, other, slope = low.one, top.other, (top.other.x - low.one.x) / (top.other.y - low.one.y)

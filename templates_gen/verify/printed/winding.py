@@ -37,8 +37,8 @@ def prove_winding(plan: Plan, pieces: Sequence[FoundPart], *, on_paper: bool) ->
         if not shown:
             problems.append(finding(Passes.GAP, drawn=len(picture.passes), wanted=len(passes)))
             continue
-        off = max(off, _off(picture.passes, shown, float(1 / sett.per_mm)))
-        problems += _wrong_passes(picture, shown)
+        off = max(off, off_of(picture.passes, shown, float(1 / sett.per_mm)))
+        problems += wrong_passes(picture.passes, shown)
         on_rod = truth_of(kit).on_rod
         problems += wrong_rod_knots(picture) if on_rod else wrong_knots(picture, passes[-1].up)
         problems += _wrong_side(picture, passes)
@@ -66,7 +66,7 @@ def _shown(picture: Picture, wanted: Sequence[ExpectedPass]) -> Iterator[Expecte
         yield wanted[k if k < before else k + missing]
 
 
-def _off(drawn: Sequence[DrawnPass], shown: Sequence[ExpectedPass], pitch: float) -> float:
+def off_of(drawn: Sequence[DrawnPass], shown: Sequence[ExpectedPass], pitch: float) -> float:
     """How far the passes are from where they must be, widened as the first two are, on both sides of the gap."""
     scale = (drawn[1].middle - drawn[0].middle) / pitch
     leans = max(abs(one.lean - float(way.lean) * scale) for one, way in zip(drawn, shown, strict=True))
@@ -78,9 +78,9 @@ def _off(drawn: Sequence[DrawnPass], shown: Sequence[ExpectedPass], pitch: float
     return max(leans, *steps)
 
 
-def _wrong_passes(picture: Picture, shown: Sequence[ExpectedPass]) -> Iterator[Finding]:
+def wrong_passes(drawn: Sequence[DrawnPass], shown: Sequence[ExpectedPass]) -> Iterator[Finding]:
     """Layer and direction of every pass that is drawn."""
-    for number, (one, way) in enumerate(zip(picture.passes, shown, strict=True), 1):
+    for number, (one, way) in enumerate(zip(drawn, shown, strict=True), 1):
         if (one.face, one.far_face) != (way.face, way.far_face):
             role = Passes.FACE if way.face else Passes.BEHIND
             yield finding(role if way.face == way.far_face else _CROSSING[way.face], number=number)

@@ -11,6 +11,7 @@ from kits import font_metrics, kit_of
 from wrong_builders import Patch, Wrong
 from wrong_crossed import CROSSED_WRONG
 from wrong_first import FIRST
+from wrong_leaflet import LEAFLET, LEAFLETS
 from wrong_marking import MARKING_WRONG
 from wrong_pictures import PICTURES
 from wrong_printed import PRINTED
@@ -32,6 +33,7 @@ EVERY: dict[str, Wrong] = {
     **MARKING_WRONG,
     **ROD_WRONG,
     **FIRST,
+    **LEAFLETS,
 }
 LEAST = 80
 
@@ -39,7 +41,8 @@ LEAST = 80
 def drawn(wrong: Wrong) -> tuple[Plan, Output]:
     """The plan of a kit, and its file as the layout draws it now."""
     planned = plan(kit_of(dict(wrong.kit)))
-    return planned, Outputs(planned, font_metrics()).output(wrong.file)
+    only = None if wrong.file != LEAFLET else ("leaflet",)
+    return planned, Outputs(planned, font_metrics(), only).output(wrong.file)
 
 
 RIGHT: dict[str, tuple[Sheet, ...]] = {}

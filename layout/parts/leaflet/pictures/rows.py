@@ -7,7 +7,9 @@ from collections.abc import Iterator
 from layout.drawing.metrics import FontMetrics
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Point, Shape, Text, circle, filled, line, rectangle
+from layout.drawing.symbols import notched_block
 from layout.drawing.typeset import SMALL
+from layout.parts.leaflet.in_box import COMB, GUIDES, in_box
 from layout.parts.leaflet.pictures.ground import HIGH, WIDE, Ground, bent, broken, spread
 from layout.plan import Plan
 from layout.yardage.heading import heading_of
@@ -70,19 +72,29 @@ def _hitches(ground: Ground, away: float, xs: list[float]) -> Iterator[Shape]:
 
 
 def space(plan: Plan, metrics: FontMetrics) -> list[Shape]:
-    """A guide along the heading: its marks, numbered from the side where the winding begins, and an end to each."""
+    """An end to each mark of a guide, or in each slot of a comb, or by eye; full or broken as its layer is."""
     warp = plan.warp
     layers = [each.layer_at("near") for each in warp.passes[:_GUIDES]]
     xs = spread(len(layers), 4.5, WIDE - 4.5)[:: warp.toward]
+    shapes: list[Shape] = []
+    if in_box(plan, *GUIDES):
+        shapes += _guide(xs, [layer == "back" for layer in layers], metrics)
+    elif in_box(plan, COMB):
+        shapes += notched_block(0, WIDE, _EDGE, _GUIDE_LOW, sorted(xs), 1.6, _EDGE - 5, Pen.OUTLINE)
+    for k, (x, layer) in enumerate(zip(xs, layers, strict=True)):
+        off = x + warp.toward * (0.9 if k % 2 == 0 else -0.9)
+        shapes.append(bent(((off, HIGH), (off, _EDGE + 7), (x, _EDGE + 7), (x, _EDGE)), Pen.THREAD))
+        shapes.append(line(Point(x, _GUIDE_LOW), Point(x, 0), Pen.THREAD_BACK if layer == "back" else Pen.THREAD))
+    return shapes
+
+
+def _guide(xs: list[float], behind: list[bool], metrics: FontMetrics) -> list[Shape]:
+    """Its thick edge, a mark for each end, full or broken, and the first three numbers."""
     outline = rectangle(0, _GUIDE_LOW, WIDE, _EDGE, Pen.OUTLINE)
     band = rectangle(0, _EDGE - 0.9, WIDE, _EDGE, Pen.SOLID)
     shapes: list[Shape] = [outline, filled(band.points(), Pen.SOLID)]
-    for k, (x, layer) in enumerate(zip(xs, layers, strict=True)):
-        behind = layer == "back"
-        off = x + warp.toward * (0.9 if k % 2 == 0 else -0.9)
-        shapes.append(bent(((off, HIGH), (off, _EDGE + 7), (x, _EDGE + 7), (x, _EDGE)), Pen.THREAD))
-        shapes.append(line(Point(x, _EDGE - 0.9), Point(x, _EDGE - 3.6), Pen.END_MARK_BACK if behind else Pen.END_MARK))
-        shapes.append(line(Point(x, _GUIDE_LOW), Point(x, 0), Pen.THREAD_BACK if behind else Pen.THREAD))
+    for k, (x, back) in enumerate(zip(xs, behind, strict=True)):
+        shapes.append(line(Point(x, _EDGE - 0.9), Point(x, _EDGE - 3.6), Pen.END_MARK_BACK if back else Pen.END_MARK))
         if k < _NUMBERED:
             said = str(k + 1)
             at = Point(x - metrics.width(said, SMALL, Pen.STRONG) / 2, _GUIDE_LOW + 1.6)

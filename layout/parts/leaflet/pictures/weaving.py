@@ -51,7 +51,10 @@ def _height(points: list[Point], x: float) -> float:
 
 
 def sheds(plan: Plan, _: FontMetrics) -> list[Shape]:
-    """From the side: above, the stick on edge lifts half of the ends; below, it lies flat, and leashes lift the rest."""
+    """From the side: above, the stick on edge lifts half of the ends; below, it lies flat, and leashes lift the rest.
+
+    The near end lies to the left.
+    """
     upper = Placing(0, 0, 18.4).shapes(_section(plan, leashed=False))
     return [*upper, *Placing(0, 0, 1.6 + 2.6).shapes(_section(plan, leashed=True))]
 

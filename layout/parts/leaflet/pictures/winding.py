@@ -16,6 +16,7 @@ from layout.parts.winding.face import Face
 from layout.parts.winding.knots import BAR, HITCHES, tied
 from layout.parts.winding.scale import Scale
 from layout.parts.winding.shown_passes import ShownPass, ShownPasses
+from layout.parts.winding.view import ENDS
 from layout.plan import Plan
 
 LEAFLET = Scale(
@@ -59,7 +60,7 @@ def first_passes(plan: Plan, _: FontMetrics) -> list[Shape]:
     """The first passes of this very warp, as far apart as the eye needs, with their arrows and the tie-on."""
     face = Face(plan, LEAFLET, _shown(plan))
     half = WIDE / 2
-    shapes = [shape for end in ("near", "far") for shape in face.kind.board(face, end, -half, half)]  # type: ignore[arg-type]
+    shapes = [shape for end in ENDS for shape in face.kind.board(face, end, -half, half)]
     shapes += [*face.kind.fittings(face), *face.threads()]
     first = face.way.legs[0]
     at = face.knot(first, "near")

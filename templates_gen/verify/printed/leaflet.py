@@ -1,0 +1,189 @@
+"""The leaflet of a kit proven: its folds, its steps in the order of the panels, every word, and every picture."""
+
+from __future__ import annotations
+
+from collections import Counter
+from collections.abc import Iterator, Sequence
+from typing import NamedTuple
+
+from layout.drawing.pens import Pen
+from layout.drawing.shapes import Curve, Placing, Point, Region, Shape, Text
+from layout.messages.roles import Leaflet, Winding
+from layout.plan import Plan
+from templates_gen.messages.roles.proof_leaflet import Leaf, LeafPicture
+from templates_gen.verify import LIMIT
+from templates_gen.verify.finding import Finding, Findings, finding
+from templates_gen.verify.found_parts import FoundPart
+from templates_gen.verify.kinds.truths import truth_of
+from templates_gen.verify.printed.leaflet_facts import Facts, facts_of
+from templates_gen.verify.printed.leaflet_numbers import Told, beside, told
+from templates_gen.verify.printed.leaflet_pictures import CHECKS
+from templates_gen.verify.printed.picture import Ring, split_words
+from templates_gen.verify.printed.warp_words import said_of
+from templates_gen.verify.said import About, Word, account, check_heads
+
+_APART = 10_000.0  # mm: the words of several leaves are looked at as if these lay one under the other
+_TO_RING, _RING_DOWN = 41.4, 2.6  # from the left and the upper edge of a picture to the middle of the ring beside it
+_WIDE, _HIGH, _PAST = 34.0, 26.0, 0.9  # of a picture, and how far its ink may reach past it
+_GUTTER, _HALF, _FOLDED_HIGH, _MOST = 22.0, 82.0, 250.0, 3
+_WORDS_RIGHT, _TITLE_NEAR = (-3.5, 6.0), 3.0
+_SAMPLE, _LINE = 4.0, 10.0  # how far a sample stands before its words at most, and how long it is
+
+
+class _Leaf(NamedTuple):
+    """A leaf: its piece, its rings, the middle of its sheet, and whether it is folded upright and across."""
+
+    seen: FoundPart
+    rings: list[Ring]
+    middle: Point
+    upright: bool
+    across: bool
+
+    def panel(self, at: Point) -> tuple[int, int]:
+        """The row and the column of a place, from the upper left."""
+        row = int(self.across and at.y < self.middle.y)
+        return row, int(self.upright and at.x > self.middle.x)
+
+
+def prove_leaflet(plan: Plan, pieces: Sequence[FoundPart], *, on_paper: bool) -> Findings:
+    """Every leaf: nothing is said or drawn but the steps of this very kit."""
+    if not on_paper:
+        return Findings(0.0, ())
+    facts = facts_of(plan)
+    steps = told(plan, facts)
+    leaves = [_leaf(plan, seen) for seen in pieces]
+    wrong = [each for leaf in leaves for each in _wrong_folds(leaf)]
+    order = [ring for leaf in leaves for ring in sorted(leaf.rings, key=lambda at: (*leaf.panel(at.at), -at.at.y))]
+    found, wanted = [ring.words for ring in order], [str(k) for k in range(1, len(steps) + 1)]
+    if found != wanted:
+        wrong.append(finding(Leaf.ORDER, found=", ".join(found), wanted=len(steps)))
+    else:
+        wrong += _unlike(plan, leaves, steps)
+        wrong += [each for leaf in leaves for each in _pictures(facts, leaf, steps)]
+    say = plan.words.say
+    warp = said_of(plan.kit, plan.warp.sett.per_mm, plan.warp.sett.unit)
+    about = About("", say(Leaflet.PURPOSE, count=len(steps)))
+    return Findings(0.0, tuple(wrong)) + check_heads(pieces, say(Leaflet.NAME), warp, [], joined=False, more=about)
+
+
+def _leaf(plan: Plan, seen: FoundPart) -> _Leaf:
+    rings, _ = split_words(seen.shapes(), list(seen.words()))
+    paper = plan.kit.paper
+    upright = paper.width / 2 - _GUTTER >= _HALF
+    middle = seen.lie.back(Point(seen.sheet.width / 2, seen.sheet.height / 2))
+    return _Leaf(seen, rings, middle, upright, upright and paper.height >= _FOLDED_HIGH)
+
+
+def _wrong_folds(leaf: _Leaf) -> Iterator[Finding]:
+    """A fold in the middle each way that the sheet is folded, nothing across it, three steps in a panel at most."""
+    left, low, right, high = leaf.seen.part.box
+    folds = [path for path in leaf.seen.paths(Pen.FOLD) if max(_size(path)) > 2 * _LINE]
+    up = [path.start.x for path in folds if _size(path)[0] <= LIMIT and _size(path)[1] > 0.9 * (high - low)]
+    across = [path.start.y for path in folds if _size(path)[1] <= LIMIT and _size(path)[0] > 0.9 * (right - left)]
+    placed = all(abs(x - leaf.middle.x) <= LIMIT for x in up) and all(abs(y - leaf.middle.y) <= LIMIT for y in across)
+    if not placed or (len(up), len(across), len(folds)) != (leaf.upright, leaf.across, leaf.upright + leaf.across):
+        yield finding(Leaf.FOLDS)
+    others = [shape for shape in leaf.seen.shapes() if shape not in folds and not isinstance(shape, Text)]
+    if any(_meets(leaf, shape) for shape in others):
+        yield finding(Leaf.ACROSS)
+    if any(isinstance(shape, Text) and shape.angle for shape in leaf.seen.shapes()):
+        yield finding(Leaf.UPRIGHT)
+    if leaf.upright:
+        most = max(Counter(leaf.panel(ring.at) for ring in leaf.rings).values(), default=0)
+        if most > _MOST:
+            yield finding(Leaf.FULL, found=most)
+
+
+def _points(shape: Shape) -> list[Point]:
+    if isinstance(shape, Text):
+        return [shape.at]
+    return [point for path in (shape.contours if isinstance(shape, Region) else (shape,)) for point in path.points()]
+
+
+def _size(path: Curve) -> tuple[float, float]:
+    xs, ys = zip(*path.points(), strict=True)
+    return max(xs) - min(xs), max(ys) - min(ys)
+
+
+def _meets(leaf: _Leaf, shape: Shape) -> bool:
+    xs, ys = zip(*_points(shape), strict=True)
+    upright = leaf.upright and min(xs) < leaf.middle.x < max(xs)
+    return upright or (leaf.across and min(ys) < leaf.middle.y < max(ys))
+
+
+def _unlike(plan: Plan, leaves: Sequence[_Leaf], steps: Sequence[Told]) -> Iterator[Finding]:
+    """What is not said, or said and not asked for, or beside another number than its own."""
+    texts = [(k, leaf, at, said) for k, leaf in enumerate(leaves) for at, said in leaf.seen.words()]
+    words: list[Word] = [(Point(at.x, at.y - k * _APART), said) for k, leaf, at, said in texts]
+    rings = [(Point(r.at.x, r.at.y - k * _APART), r.words) for k, leaf in enumerate(leaves) for r in leaf.rings]
+    say = plan.words.say
+    foot = [say(Leaflet.TENSION), *beside(plan)]
+    legend = {say(role): _PENS[role] for role in truth_of(plan.kit).legend if role in _PENS}
+    legend |= {say(Leaflet.FOLD): Pen.FOLD} if leaves[0].upright else {}
+    every = [*foot, *legend] * len(leaves)
+    accounted = account(words, [*(said for step in steps for said in step[1:]), *every], (), plan.words)
+    yield from accounted.wrong
+    for number, step in enumerate(steps, 1):
+        for said, below in ((step.title, False), (step.said, True)):
+            places = accounted.places.get(said, [])
+            if not any(_nearest(at, rings, below=below) == str(number) for at in places):
+                yield finding(Leaf.ASIDE, words=said, number=number)
+    for said, pen in legend.items():
+        for at in accounted.places.get(said, []):
+            leaf = leaves[min(len(leaves) - 1, round(-at.y / _APART))]
+            if not _has_sample(leaf, Point(at.x, at.y + leaves.index(leaf) * _APART), pen):
+                yield finding(Leaf.SAMPLE, words=said)
+
+
+_PENS = {
+    Winding.ON_FACE: Pen.THREAD,
+    Winding.BEHIND: Pen.THREAD_BACK,
+    Winding.BEHIND_TOOTH: Pen.THREAD_BACK,
+}
+
+
+def _nearest(at: Point, rings: Sequence[Word], *, below: bool) -> str:
+    """The ring to which words belong: the next one above them in their column, or that beside them."""
+    near = [(ring, said) for ring, said in rings if _WORDS_RIGHT[0] < at.x - ring.x < _WORDS_RIGHT[1]]
+    if not below:
+        return next((said for ring, said in near if abs(at.y - ring.y) < _TITLE_NEAR), "")
+    above = [(ring.y - at.y, said) for ring, said in near if ring.y > at.y]
+    return min(above, default=(0.0, ""))[1]
+
+
+def _has_sample(leaf: _Leaf, at: Point, pen: Pen) -> bool:
+    lines = [each for each in leaf.seen.lines() if abs(each.start.y - each.steps[0].end.y) <= LIMIT]
+    ends = [(each.pen, at.x - each.steps[0].end.x, each.start.y - at.y) for each in lines]
+    return any(found is pen and 0 < off < _SAMPLE and 0 < up < 2 for found, off, up in ends)
+
+
+def _pictures(facts: Facts, leaf: _Leaf, steps: Sequence[Told]) -> Iterator[Finding]:
+    """Every picture beside its own ring, and nothing else that is drawn."""
+    rest = [shape for shape in leaf.seen.shapes() if not (isinstance(shape, Text) and shape.words.isdigit() is False)]
+    for ring in leaf.rings:
+        left, low = ring.at.x - _TO_RING, ring.at.y + _RING_DOWN - _HIGH
+        box = left - _PAST, low - _PAST, left + _WIDE + _PAST, low + _HIGH + _PAST
+        inside = [shape for shape in rest if _within(shape, box)]
+        rest = [shape for shape in rest if shape not in inside]
+        step = steps[int(ring.words) - 1]
+        shapes = Placing(0, -left, -low).shapes(inside)
+        problems = [LeafPicture.NOTHING] if not shapes else list(CHECKS[step.picture](facts, shapes))
+        yield from (finding(Leaf.STEP, number=ring.words, what=each) for each in problems)
+    for shape in rest:
+        if not isinstance(shape, Text) and not _of_the_sheet(shape):
+            yield finding(Leaf.STRAY, pen=shape.pen.value)
+
+
+def _within(shape: Shape, box: tuple[float, float, float, float]) -> bool:
+    left, low, right, high = box
+    return all(left <= x <= right and low <= y <= high for x, y in _points(shape))
+
+
+def _of_the_sheet(shape: Curve | Region) -> bool:
+    """Rings with their white, folds, crosses, and the samples of the legend, which are level and 10 mm long."""
+    if isinstance(shape, Region):
+        return shape.pen is Pen.PAPER
+    if shape.pen in (Pen.RING, Pen.FOLD, Pen.REGISTER):
+        return True
+    wide, high = _size(shape)
+    return high <= LIMIT and abs(wide - _LINE) <= LIMIT
