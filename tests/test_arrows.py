@@ -164,7 +164,12 @@ FOR_ONE_PROOF = {
     "combs": ("layout.yarns.diameter",),  # how thick a cord is that was only weighed
     "cut_parts.job_amounts": ("layout.cutting.products",),  # a comparison with the parts that its boards must hold
 }
-OF_THE_PLAN = {"kit": None, "warp": {"sett"}, "amounts": {"picks_per_cm"}, "words": {"say", "listed", "figure", "paragraph"}}
+OF_THE_PLAN = {
+    "kit": None,
+    "warp": {"sett"},
+    "amounts": {"picks_per_cm"},
+    "words": {"say", "listed", "figure", "paragraph"},
+}
 REPEATED = {
     "woven_mm", "woven_rows", "warp_total_m", "weft_total_g", "weft_total_m",
     "warp_per_wind_mm", "weft_tails_m", "leashes", "shed_stick_mm", "bubble_rise",

@@ -61,6 +61,7 @@ NAMES: Mapping[str, Named] = {
     "winding": Named(SheetName.NAME_WINDING, SheetName.PURPOSE_WINDING),
     "spacing-guide": Named(SheetName.NAME_GUIDES, SheetName.PURPOSE_GUIDES),
     "weaving-grid": Named(SheetName.NAME_GRID, SheetName.PURPOSE_GRID),
+    "leaflet": Named(SheetName.NAME_LEAFLET, SheetName.PURPOSE_LEAFLET),
     "job": Named(SheetName.NAME_JOB, SheetName.PURPOSE_JOB),
 }
 """The sheets that are called the same for every warp; those of the marks on the bars are in `MARKS`."""

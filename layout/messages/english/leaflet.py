@@ -6,14 +6,7 @@ from layout.messages.catalogue import Plural, Role
 from layout.messages.roles import Leaflet
 
 MESSAGES: dict[Role, str | Plural] = {
-    Leaflet.NAME: "First warp",
-    Leaflet.PURPOSE: Plural(
-        "count",
-        "{count} step, from the frame to the finished piece.",
-        "{count} steps, from the frame to the finished piece.",
-    ),
     Leaflet.FOLD: "fold",
-    Leaflet.TRIM: "Trim first, then fold.",
     Leaflet.TENSION: "A warped frame is under tension: keep your face clear of it. Local rules come first.",
     Leaflet.GAUGE: "Wrap gauge: only for a new yarn; the card says how.",
     Leaflet.CHECK_SHEET: "Frame check: what to measure on the frame, before and after.",

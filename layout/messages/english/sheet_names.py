@@ -36,6 +36,12 @@ MESSAGES: dict[Role, str | Plural] = {
     SheetName.PURPOSE_GUIDES: "Bring every end to its place.",
     SheetName.NAME_GRID: "Weaving grid",
     SheetName.PURPOSE_GRID: "A column to every end, a row to every bead of two picks.",
+    SheetName.NAME_LEAFLET: "First warp",
+    SheetName.PURPOSE_LEAFLET: Plural(
+        "count",
+        "{count} step, from the frame to the finished piece.",
+        "{count} steps, from the frame to the finished piece.",
+    ),
     SheetName.NAME_JOB: "Laser job",
     SheetName.PURPOSE_JOB: Plural("boards", "One board of {stock}.", "{boards} boards of {stock}."),
     Scale.CHECK: "Check first: both scales must be true to a ruler.",

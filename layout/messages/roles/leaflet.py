@@ -8,10 +8,7 @@ from layout.messages.catalogue import Role
 class Leaflet(Role):
     """Its sheet, and the titles and sentences of its steps."""
 
-    NAME = "leaflet.name"
-    PURPOSE = "leaflet.purpose"
     FOLD = "leaflet.fold"
-    TRIM = "leaflet.trim"
     TENSION = "leaflet.tension"
     GAUGE = "leaflet.beside.gauge"
     CHECK_SHEET = "leaflet.beside.check"

@@ -38,6 +38,8 @@ class SheetName(Role):
     PURPOSE_GUIDES = "sheetname.guides.purpose"
     NAME_GRID = "sheetname.grid"
     PURPOSE_GRID = "sheetname.grid.purpose"
+    NAME_LEAFLET = "sheetname.leaflet"
+    PURPOSE_LEAFLET = "sheetname.leaflet.purpose"
     NAME_JOB = "sheetname.job"
     PURPOSE_JOB = "sheetname.job.purpose"
 

@@ -9,7 +9,7 @@ from layout.drawing.metrics import FontMetrics
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Point, Shape, cross, line
 from layout.drawing.sheet import Part
-from layout.messages.roles import Leaflet
+from layout.messages.roles import SheetName
 from layout.parts.leaflet.foot import foot_of
 from layout.parts.leaflet.panels import Room, filled, panels_of, set_step
 from layout.parts.leaflet.steps import leaflet_steps
@@ -41,12 +41,12 @@ def _part(plan: Plan, shapes: tuple[Shape, ...], count: int, room: Room) -> Part
     hairs = [hair for point in datum for hair in cross(point, _ARM, Pen.REGISTER)]
     return Part(
         LEAFLET,
-        plan.words.say(Leaflet.NAME),
+        plan.words.say(SheetName.NAME_LEAFLET),
         (*shapes, *hairs),
         datum,
         (-room.half, -room.high, room.half, 0.0),
         whole=True,
-        purpose=plan.words.say(Leaflet.PURPOSE, count=count),
+        purpose=plan.words.say(SheetName.PURPOSE_LEAFLET, count=count),
         measured=False,
     )
 

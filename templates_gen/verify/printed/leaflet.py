@@ -8,7 +8,7 @@ from typing import NamedTuple
 
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Curve, Placing, Point, Region, Shape, Text
-from layout.messages.roles import Leaflet, Winding
+from layout.messages.roles import Leaflet, SheetName, Winding
 from layout.plan import Plan
 from templates_gen.messages.roles.proof_leaflet import Leaf, LeafPicture
 from templates_gen.verify import LIMIT
@@ -62,8 +62,10 @@ def prove_leaflet(plan: Plan, pieces: Sequence[FoundPart], *, on_paper: bool) ->
         wrong += [each for leaf in leaves for each in _pictures(facts, leaf, steps)]
     say = plan.words.say
     warp = said_of(plan.kit, plan.warp.sett.per_mm, plan.warp.sett.unit)
-    about = About("", say(Leaflet.PURPOSE, count=len(steps)))
-    return Findings(0.0, tuple(wrong)) + check_heads(pieces, say(Leaflet.NAME), warp, [], joined=False, more=about)
+    about = About("", say(SheetName.PURPOSE_LEAFLET, count=len(steps)))
+    return Findings(0.0, tuple(wrong)) + check_heads(
+        pieces, say(SheetName.NAME_LEAFLET), warp, [], joined=False, more=about
+    )
 
 
 def _leaf(plan: Plan, seen: FoundPart) -> _Leaf:
