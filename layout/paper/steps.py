@@ -35,6 +35,7 @@ PLACES: Mapping[str, Place] = {
     "spacing-far": Place("5", 5),
     "weaving-grid": Place("7", 7),
     "leaflet": Place(WEAVE),
+    "price-sheet": Place("B"),
     "job": Place("L"),
     "job-board": Place("L"),
     "job-more": Place("L"),

@@ -11,16 +11,16 @@ from templates_gen.codes.numerals import numeral
 LENGTH = 9
 """Characters of a digest: 36^9 values, so that a thousand files differ but for one chance in two hundred million."""
 
-_MONEY, _PRINTER = "prices", "printer"
+_MONEY, _PRINTER, _SHOP = "prices", "printer", "shop"
 
 
 def digest_of(inputs: str) -> str:
     """Nine characters of 0-9A-Z for the JSON text that a file carries: its name, kit, language and stock.
 
-    Prices and what a printer asks for are left out: neither changes what a sheet must measure. It is the SHA-256 of the
-    values, with sorted keys, modulo 36^9.
+    Prices, the maker's shop and what a printer asks for are left out: none of them changes what a sheet must measure.
+    It is the SHA-256 of the values, with sorted keys, modulo 36^9.
     """
-    values = {name: _bare(each) for name, each in json.loads(inputs).items()}
+    values = {name: _bare(each) for name, each in json.loads(inputs).items() if name != _SHOP}
     text = json.dumps(values, sort_keys=True, ensure_ascii=True, separators=(",", ":"))
     return numeral(int.from_bytes(hashlib.sha256(text.encode("ascii")).digest()) % 36**LENGTH, LENGTH)
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from layout.messages.catalogue import Plural, Role
 from layout.messages.english.forms import needs
-from layout.messages.roles.buying import BuyHelp, Buying, BuyNeed, Packed, Weighed
+from layout.messages.roles.buying import BuyHelp, Buying, BuyNeed, Packed, Prices, Weighed
 
 MESSAGES: dict[Role, str | Plural] = {
     BuyHelp.CURRENCY: "the currency of all prices, in your own word",
@@ -61,4 +61,27 @@ MESSAGES: dict[Role, str | Plural] = {
     Weighed.STATED: "As the kit says.",
     Weighed.PAPER_IS: "Paper is taken to weigh {grams} g/m2.",
     Weighed.WOOD_IS: "Birch plywood is taken to weigh 0.68 g/cm3.",
+    Prices.NAME: "Price sheet",
+    Prices.PURPOSE: "For you alone: what a box costs, and what it is sold for.",
+    Prices.PURPOSE_IN: "For you alone: what a box costs, and what it is sold for. All sums are in {currency}.",
+    Prices.KITS: Plural("kits", "{kits} kit", "{kits} kits"),
+    Prices.BOXES: Plural("boxes", "{boxes} box", "{boxes} boxes"),
+    Prices.FROM: "Boxes",
+    Prices.COST: "Cost of one",
+    Prices.PRICE: "Price of one",
+    Prices.ALL: "Price of all",
+    Prices.MARGIN: "Left",
+    Prices.PERCENT: "{number} %",
+    Prices.ONE_BOX: Plural("boxes", "Cost of one box, made alone", "Cost of one box, {boxes} made together"),
+    Prices.WARP: "Warp yarn",
+    Prices.WEFT: "Weft yarn",
+    Prices.BOUGHT_IN: "Things bought in",
+    Prices.PAPER: "Paper",
+    Prices.BOARDS: "Boards",
+    Prices.CUTTING: "Cutting",
+    Prices.WORK: "Work",
+    Prices.TOGETHER: "Together",
+    Prices.AT_LEAST: "At least",
+    Prices.MISSING: "Not priced: {things}. Costs and prices are at least what stands here.",
+    Prices.COLOURED: "{yarn}, {colour}",
 }

@@ -55,7 +55,7 @@ def widths(
     """The width of each column in mm; with the gaps between them they take all of `width`.
 
     What is left over goes to the first column of words that begin at its left edge. Where there is too little room,
-    broken columns become narrower, the widest first; then all.
+    titles and broken columns are broken between words, the widest first; then words are, too.
     """
     wide = [_natural(number, column, rows, size, metrics) for number, column in enumerate(columns)]
     least = [_least(number, column, rows, size, metrics) for number, column in enumerate(columns)]
@@ -65,16 +65,15 @@ def widths(
         filled = next((k for k, column in enumerate(columns) if not (column.right or column.tick)), len(wide) - 1)
         wide[filled] -= over
         return wide
-    broken = [number for number, column in enumerate(columns) if column.broken]
-    narrowed = _narrowed([wide[k] for k in broken], [least[k] for k in broken], over)
-    for number, each in zip(broken, narrowed, strict=True):
-        wide[number] = each
-    over = sum(wide) - room
-    if over > _SLACK:
-        ticks = sum(each for each, column in zip(wide, columns, strict=True) if column.tick)
-        share = (room - ticks) / (room - ticks + over)
-        wide = [each if column.tick else each * share for each, column in zip(wide, columns, strict=True)]
-    return wide
+    wide = _narrowed(wide, least, over)
+    letter = [each if column.tick else min(each, size) for each, column in zip(wide, columns, strict=True)]
+    return _narrowed(wide, letter, sum(wide) - room)
+
+
+def fits(columns: Sequence[Column], rows: Sequence[Row], size: float, width: float, metrics: FontMetrics) -> bool:
+    """Whether every cell has room on one line in a table so wide."""
+    wide = (_natural(number, column, rows, size, metrics) for number, column in enumerate(columns))
+    return sum(wide) + sum(_gap(column) for column in columns[:-1]) <= width
 
 
 def _gap(column: Column) -> float:
@@ -91,23 +90,25 @@ def lefts(columns: Sequence[Column], wide: Sequence[float]) -> list[float]:
 
 
 def _natural(number: int, column: Column, rows: Sequence[Row], size: float, metrics: FontMetrics) -> float:
-    """The width at which no cell is broken; the title may be, between its words."""
+    """The width at which neither its title nor a cell is broken."""
     if column.tick:
         return TICK
-    cells = (metrics.width(row.cells[number], size, row.pen(column)) for row in rows)
-    return max(_title(column, metrics), *cells, 0.0) + _SLACK
+    return max(metrics.width(column.title, SMALL), _cells(number, column, rows, size, metrics)) + _SLACK
 
 
 def _least(number: int, column: Column, rows: Sequence[Row], size: float, metrics: FontMetrics) -> float:
-    """The width at which no word is broken."""
+    """The width at which no word is broken, nor a cell that is to stay on one line."""
     if column.tick:
         return TICK
-    cells = (longest_word(row.cells[number], size, metrics, row.pen(column)) for row in rows)
-    return max(_title(column, metrics), *cells, 0.0) + _SLACK
+    cells = _cells(number, column, rows, size, metrics)
+    if column.broken:
+        pens = [(row.cells[number], row.pen(column)) for row in rows]
+        cells = max((longest_word(words, size, metrics, pen) for words, pen in pens), default=0.0)
+    return max(longest_word(column.title, SMALL, metrics), cells) + _SLACK
 
 
-def _title(column: Column, metrics: FontMetrics) -> float:
-    return longest_word(column.title, SMALL, metrics)
+def _cells(number: int, column: Column, rows: Sequence[Row], size: float, metrics: FontMetrics) -> float:
+    return max((metrics.width(row.cells[number], size, row.pen(column)) for row in rows), default=0.0)
 
 
 def _narrowed(wide: Sequence[float], least: Sequence[float], over: float) -> list[float]:

@@ -24,4 +24,7 @@ MESSAGES: dict[Role, str | Plural] = {
     Buy.PAID_LEAST: "That is at least {money} {currency}, without {things}.",
     Tables.HEAD: "the columns of the table are not those that it must have",
     Tables.ROW: "row {row} of the table says {got!r}, where {want!r} is right",
+    Tables.PRICES: "the row {row!r} is missing, or stands elsewhere",
+    Tables.MONEY: "{words!r} says money, which no file for a buyer may",
+    Tables.INPUTS: "the file carries what the maker buys and sells, which no file for a buyer may",
 }

@@ -31,3 +31,6 @@ class Tables(Role):
 
     HEAD = "buying.tables.head"
     ROW = "buying.tables.row"
+    PRICES = "buying.tables.prices"
+    MONEY = "buying.tables.money"
+    INPUTS = "buying.tables.inputs"

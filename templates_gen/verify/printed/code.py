@@ -72,8 +72,9 @@ def _says(text: str, sheet: Sheet, inputs: str, number: int, count: int) -> Iter
 
 
 def _digest(inputs: str) -> str:
-    """The digest once more: SHA-256 of the values, keys sorted, without prices and printer, modulo 36^9."""
+    """The digest once more: SHA-256 of the values, keys sorted, without shop, prices and printer, modulo 36^9."""
     values = json.loads(inputs)
+    values.pop("shop", None)
     for table in values.values():
         for key in ("prices", "printer"):
             if isinstance(table, dict):

@@ -25,7 +25,7 @@ _SCALES = ((100.0, 10.0, 0), (101.6, 12.7, 1))  # length, block, and the first b
 _HIGH = 1.6
 
 _UNMEASURED = frozenset(
-    {"winding", "heading-rows", "frame-check", "pull-check", "gauge-how", "leaflet"}
+    {"winding", "heading-rows", "frame-check", "pull-check", "gauge-how", "leaflet", "price-sheet"}
 )  # and the job sheets
 _JOB = "job"
 _TILES: Mapping[str, str] = {
@@ -40,6 +40,7 @@ _TILES: Mapping[str, str] = {
     "weaving-grid": "7",
     "wrap-gauge": "G",
     "gauge-how": "G",
+    "price-sheet": "B",
 }
 
 

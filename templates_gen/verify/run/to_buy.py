@@ -43,7 +43,9 @@ class Bought(NamedTuple):
     board_price: Fraction | None = None
 
 
-class _Pack(NamedTuple):
+class Pack(NamedTuple):
+    """How a thing is sold: what a pack is called, how much of the unit is in it, what it costs."""
+
     name: str
     size: Decimal | None
     unit: str
@@ -108,7 +110,7 @@ def _rows(
     sums: dict[tuple[Any, ...], list[Decimal]] = {}
     for asked, boxes in kits:
         for one in asked:
-            pack = _pack(one, shop.get("buy", {}))
+            pack = pack_of(one, shop.get("buy", {}))
             unit = pack.unit if pack else next(unit for unit in ("g", "m", "piece") if unit in one.units)
             total = sums.setdefault((one.kind, one.name, one.colour, unit, pack), [Decimal(0)] * 5)
             for k, each in enumerate((*one.units[unit], one.counted(unit))):
@@ -117,7 +119,7 @@ def _rows(
         yield _row((*head, kind, name, colour, unit), total, pack, shop)
 
 
-def _pack(asked: Asked, buy: Mapping[str, Any]) -> _Pack | None:
+def pack_of(asked: Asked, buy: Mapping[str, Any]) -> Pack | None:
     """How a thing is sold: by its own entry, else by that of all, else in the balls of the kit."""
     ball = None if asked.ball is None else Decimal(asked.ball)
     if asked.kind == "weft":
@@ -130,13 +132,13 @@ def _pack(asked: Asked, buy: Mapping[str, Any]) -> _Pack | None:
     else:
         found = buy.get("warp" if asked.kind == "warp" else "leash_cord")
     if not found:
-        return _Pack("", ball, "g", None) if ball and "g" in asked.units else None
+        return Pack("", ball, "g", None) if ball and "g" in asked.units else None
     price = None if "price" not in found else Decimal(repr(found["price"]))
     for key, unit in _SIZES.items():
         if key in found:
-            made = _Pack(found.get("pack", ""), _size(found[key]), unit, price)
+            made = Pack(found.get("pack", ""), _size(found[key]), unit, price)
             return made if unit in asked.units else None
-    return _Pack(found.get("pack", ""), ball, "g", price)
+    return Pack(found.get("pack", ""), ball, "g", price)
 
 
 def _size(said: Any) -> Decimal:
@@ -147,7 +149,7 @@ def _size(said: Any) -> Decimal:
     return Decimal(exact.numerator) / Decimal(exact.denominator)
 
 
-def _row(head: tuple[str, ...], total: Sequence[Decimal], pack: _Pack | None, shop: Mapping[str, Any]) -> _Wanted:
+def _row(head: tuple[str, ...], total: Sequence[Decimal], pack: Pack | None, shop: Mapping[str, Any]) -> _Wanted:
     """The cells of one thing: as many packs as hold what is counted, and no more."""
     likely, counted = total[0], total[-1]
     packs = left = paid = None
@@ -179,12 +181,12 @@ def _made_of(head: tuple[str, ...], shop: Mapping[str, Any], run: Bought) -> Ite
         spare = max((sheets * _MISPRINTS).to_integral_value(ROUND_CEILING), Decimal(_LEAST_MISPRINTS))
         found = shop.get("buy", {}).get("paper")
         price = Decimal(repr(found["price"])) if found and "price" in found else None
-        pack = _Pack(found.get("pack", ""), _size(found["sheets"]), "sheet", price) if found else None
+        pack = Pack(found.get("pack", ""), _size(found["sheets"]), "sheet", price) if found else None
         yield _row((*head, "paper", "", "", "sheet"), (sheets, sheets, sheets, spare, sheets + spare), pack, shop)
     if run.boards:
         boards, cost = Decimal(run.boards), run.board_price
         price = None if cost is None else Decimal(cost.numerator) / Decimal(cost.denominator)
-        pack = _Pack("", Decimal(1), "piece", price)
+        pack = Pack("", Decimal(1), "piece", price)
         yield _row((*head, "board", "", "", "piece"), (boards, boards, boards, Decimal(0), boards), pack, shop)
 
 

@@ -27,7 +27,7 @@ def test_the_steps_count_from_one_to_eight() -> None:
     places = [*PLACES.values(), LEASHES, HEADING, FINISH]
     assert {place.step for place in places if place.step} == set(range(1, 9))
     assert all(place.tile == str(place.step) for place in places if place.step)
-    assert {place.tile for place in places if not place.step} == {"G", "L", WEAVE}
+    assert {place.tile for place in places if not place.step} == {"B", "G", "L", WEAVE}
 
 
 def test_a_part_that_is_cut_has_neither() -> None:

@@ -1,0 +1,115 @@
+"""The price sheet of a run as a file: drawn for the maker alone, and proven."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass
+from functools import partial
+
+from layout.box.needs import needs
+from layout.box.quotes import NO_RATES, Rates, Takes, quote, quotes
+from layout.box.shop_values import shop_values
+from layout.drawing.metrics import FontMetrics
+from layout.drawing.sheet import Part
+from layout.messages.roles import Sheet as Sheets
+from layout.messages.roles.buying import Prices
+from layout.paper.furniture import Page
+from layout.paper.head import Head
+from layout.paper.room import room_under
+from layout.paper.sheets import Printed, sheet_alone
+from layout.paper.steps import place_of
+from layout.parts.price_sheet import PRICE_SHEET, KitPrices, price_pages
+from layout.values.errors import LayoutError
+from templates_gen.codes.modules import codes_for
+from templates_gen.document import Document
+from templates_gen.files.output import Output
+from templates_gen.files.run_about import MAKERS, SoldKit, about_run
+from templates_gen.verify.compare import compare
+from templates_gen.verify.finding import Findings
+from templates_gen.verify.printed.code import prove_codes
+from templates_gen.verify.run.price_sheet import prove_prices
+from templates_gen.verify.run.prices import Boxed, Together
+
+PRICE_FILE = f"{MAKERS}prices.pdf"
+
+_ANY = (166.0, 160.0)  # mm: whatever it holds, its sheet says the same round it
+_MANY = 99
+_EDGE = 2.0  # mm that the crosses of a part reach past its field, above and below
+
+
+@dataclass(frozen=True, slots=True)
+class PriceRun:
+    """What prices follow from: the kits of the range `name`, and what boxes of one take together.
+
+    `takes` gives that for a kit, by its place, and a number of boxes.
+    """
+
+    name: str
+    kits: tuple[SoldKit, ...]
+    takes: Callable[[int, int], Takes]
+    rates: Rates = NO_RATES
+
+
+def price_output(run: PriceRun, metrics: FontMetrics) -> Output:
+    """The file as it must be; LayoutError where the paper of the first kit is too small for it."""
+    first = run.kits[0].plan
+    words, page = first.words, Page(first.kit.paper, first.words)
+    said = [_prices(run, place) for place in range(len(run.kits))]
+    currency = run.kits[0].shop.currency
+    purpose = words.say(Prices.PURPOSE_IN, currency=currency) if currency else words.say(Prices.PURPOSE)
+    (probe, *_) = price_pages(said, _ANY, purpose, words, metrics)
+    width, height = room_under(page, _head(run, probe, _MANY, _MANY), probe, metrics)
+    parts = price_pages(said, (width, height - _EDGE), purpose, words, metrics)
+    about = about_run(run.name, [*run.kits], words.say(Prices.NAME), PRICE_FILE)
+    codes = codes_for(about, first.kit.paper, len(parts))
+    sheets = [
+        _sheet(run, part, (number, len(parts)), modules, metrics)
+        for number, (part, modules) in enumerate(zip(parts, codes, strict=True), 1)
+    ]
+    shown = tuple(sheet.sheet for sheet in sheets)
+    return Output(PRICE_FILE, (PRICE_SHEET,), shown, tuple(sheet.pieces for sheet in sheets), about, on_paper=True)
+
+
+def _prices(run: PriceRun, place: int) -> KitPrices:
+    """The quotes of one kit: for each quantity of its shop, and for the boxes of this run."""
+    plan, copies, shop = run.kits[place].plan, run.kits[place].copies, run.kits[place].shop
+    needed = needs(plan)
+    now = quote(needed, shop, copies, run.takes(place, copies), run.rates)
+    return KitPrices(plan.kit.name, quotes(needed, shop, partial(run.takes, place), run.rates), now)
+
+
+def _sheet(run: PriceRun, part: Part, number: tuple[int, int], modules: Sequence[str], metrics: FontMetrics) -> Printed:
+    first = run.kits[0].plan
+    head = _head(run, part, *number)
+    found = sheet_alone(part, first.kit.paper, head, first.words, metrics, tuple(modules))
+    if found is None:
+        raise LayoutError(f"{part.title}: {first.kit.paper.name}")
+    return found
+
+
+def _head(run: PriceRun, part: Part, number: int, total: int) -> Head:
+    say = run.kits[0].plan.words.say
+    kits, boxes = len(run.kits), sum(each.copies for each in run.kits)
+    facts = run.kits[0].plan.words.listed([say(Prices.KITS, kits=kits), say(Prices.BOXES, boxes=boxes)])
+    return Head(
+        place_of(part.name).tile,
+        part.title,
+        part.purpose,
+        run.name,
+        facts,
+        say(Sheets.NUMBER, number=number, total=total),
+    )
+
+
+def price_findings(run: PriceRun, output: Output, found: Document) -> Findings:
+    """How a price sheet that was read back differs from what was drawn, and from what it must be whatever was drawn."""
+    result = compare(output.sheets, found.sheets)
+    if result.problems:
+        return result
+    kits = [Boxed(each.plan, each.copies, shop_values(each.shop)) for each in run.kits]
+    result += prove_codes(found)
+    return result + prove_prices(found.sheets, output.laid, run.name, kits, partial(_together, run))
+
+
+def _together(run: PriceRun, place: int, boxes: int) -> Together:
+    return Together(*run.takes(place, boxes), *run.rates)

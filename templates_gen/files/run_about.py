@@ -1,0 +1,46 @@
+"""What the files of a run say of themselves: its kits, how many boxes of each; money in those of the maker alone."""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+
+from layout.box.shop import Shop
+from layout.box.shop_values import shop_values
+from layout.kit.kit import kit_values, without_legal
+from layout.plan import Plan
+from templates_gen.document import About
+
+MAKERS = "maker-"
+"""The names of all files that hold money begin so; none of them is for a buyer."""
+
+
+@dataclass(frozen=True, slots=True)
+class SoldKit:
+    """One kit of a run: its plan, how many boxes of it are made, and on what terms it is bought for and sold."""
+
+    plan: Plan
+    copies: int
+    shop: Shop
+
+
+def about_run(name: str, kits: Sequence[SoldKit], what: str, file: str) -> About:
+    """What `file` shows of a run: `name` is that of the range, `what` it holds. Files of the maker alone carry the
+    shop, for each kit with the terms on which that is sold.
+    """
+    values: dict[str, object] = {
+        "file": file,
+        "run": {
+            "name": name,
+            "kits": [kit_values(without_legal(each.plan.kit)) for each in kits],
+            "copies": [each.copies for each in kits],
+        },
+    }
+    if file.startswith(MAKERS):
+        values["shop"] = _shops(kits)
+    return About(f"{name}: {what}", json.dumps(values, ensure_ascii=False, separators=(",", ":")))
+
+
+def _shops(kits: Sequence[SoldKit]) -> list[Mapping[str, object]]:
+    return [shop_values(each.shop) for each in kits]
