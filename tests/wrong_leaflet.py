@@ -9,6 +9,7 @@ from typing import Any
 from kits import CROSSED, FLAT, NAILS, NOTCHED, PEGGED, ROD, TRAVEL
 from wrong_builders import Spoil, Wrong, returns, swap, value
 
+import layout.paper.folded as folded_module
 import layout.parts.leaflet.foot as foot_module
 import layout.parts.leaflet.leaflet as leaflet_module
 import layout.parts.leaflet.panels as panels_module
@@ -17,6 +18,7 @@ import layout.parts.leaflet.pictures.rows as rows_module
 import layout.parts.leaflet.pictures.weaving as weaving_module
 import layout.parts.leaflet.pictures.winding as winding_module
 import layout.parts.leaflet.steps as steps_module
+import layout.parts.leaflet.trimmed as trimmed_module
 import layout.parts.leaflet.winds as winds_module
 from layout.drawing.shapes import Curve, Placing, Point, Step
 from layout.messages.english import ENGLISH
@@ -217,7 +219,14 @@ LEAFLETS: Mapping[str, Wrong] = {
     "a fold beside the middle": Wrong({}, LEAFLET, returns(leaflet_module, "_folds", shifted(0.1, 0))),
     "a fold left out": Wrong({}, LEAFLET, returns(leaflet_module, "_folds", lambda folds: folds[:1])),
     "a picture across a fold": Wrong({}, LEAFLET, picture("frame", shifted(66.0, 0))),
-    "four steps in a panel": Wrong({"paper.size": "a3"}, LEAFLET, value(panels_module, "_MOST", 4)),
+    "a block that is too wide": Wrong({"paper.size": "a3"}, LEAFLET, value(trimmed_module, "WIDE", 211.0)),
+    "a block that is not trimmed": Wrong(
+        {"paper.size": "a3"}, LEAFLET, returns(folded_module, "block_room", lambda room: room._replace(trimmed=False))
+    ),
+    "a mark of the block left out": Wrong(
+        {"paper.size": "a3"}, LEAFLET, returns(leaflet_module, "trimmed", lambda shapes: shapes[1:])
+    ),
+    "four steps in a panel": Wrong({"paper.size": "230 x 345 mm"}, LEAFLET, value(panels_module, "_MOST", 4)),
     "a leaf lost": Wrong(SMALL, LEAFLET, returns(leaflet_module, "filled", lambda leaves: list(leaves)[:-1])),
     "a number in another ring": Wrong(
         {},

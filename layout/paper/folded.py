@@ -4,9 +4,11 @@ from __future__ import annotations
 
 from layout.drawing.metrics import FontMetrics
 from layout.drawing.sheet import Part
+from layout.paper.area import SIDE
 from layout.paper.regions import FIELD, regions
 from layout.paper.room import room_for
 from layout.parts.leaflet.panels import Room
+from layout.parts.leaflet.trimmed import FOOT, HEAD, HIGH, around, block_room
 from layout.plan import Plan
 
 _LEAST_HALF, _LEAST_HIGH = 82.0, 250.0
@@ -18,6 +20,9 @@ def folded_room(plan: Plan, probe: Part, metrics: FontMetrics) -> Room:
     grid = regions(plan.kit.paper)
     _, high = room_for(plan, probe, metrics)
     half = grid.width / 2 - grid.left
+    left, low, right, block_top = around((0.0, HEAD + FOOT - HIGH, 0.0, 0.0))
+    if grid.width - 2 * SIDE >= right - left and high >= block_top - low:
+        return block_room()
     top = FIELD + high
     fold = top - grid.height / 2 if grid.height >= _LEAST_HIGH and half >= _LEAST_HALF else None
     return Room(half, high, 2 if half >= _LEAST_HALF else 1, fold)

@@ -9,6 +9,7 @@ class Leaflet(Role):
     """Its sheet, and the titles and sentences of its steps."""
 
     FOLD = "leaflet.fold"
+    TRIM = "leaflet.trim"
     TENSION = "leaflet.tension"
     GAUGE = "leaflet.beside.gauge"
     CHECK_SHEET = "leaflet.beside.check"

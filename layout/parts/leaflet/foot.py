@@ -20,22 +20,24 @@ _SAMPLE, _TO_WORDS, _BETWEEN = 10.0, 2.0, 6.0
 def foot_of(plan: Plan, room: Room, metrics: FontMetrics) -> tuple[list[Shape], float]:
     """Its shapes at the lower edge of a leaf, and how high they stand with the white over them.
 
-    In two columns the caution stands left, the legend right, and what else lies in the box over them by turns.
+    In two columns the caution stands left, the legend right, and what else lies in the box where there is more room.
     """
     wide = 2 * room.half if room.columns == 1 else room.half - FOLD_WHITE
-    said = list(beside_the_steps(plan))
-    left = [plan.words.say(Leaflet.TENSION), *(said if room.columns == 1 else said[::2])]
-    rows = [row for each in left for row in rows_of(each, SMALL, wide, metrics)]
-    step = step_of(rows, SMALL)
+    left = rows_of(plan.words.say(Leaflet.TENSION), SMALL, wide, metrics)
+    said = [rows_of(each, SMALL, wide, metrics) for each in beside_the_steps(plan)]
+    step = step_of([row for rows in (left, *said) for row in rows], SMALL)
     base = -room.high + _BASE
-    shapes = _rows(rows, -room.half, base, step)
     if room.columns == 1:
-        legend, count = _legend(plan, room, Point(-room.half, base + len(rows) * step + 0.6), wide, metrics)
-        return [*shapes, *legend], _BASE + (len(rows) + count) * step + 0.6 + _OVER
+        left += [row for rows in said for row in rows]
+        legend, count = _legend(plan, room, Point(-room.half, base + len(left) * step + 0.6), wide, metrics)
+        return [*_rows(left, -room.half, base, step), *legend], _BASE + (len(left) + count) * step + 0.6 + _OVER
     legend, count = _legend(plan, room, Point(FOLD_WHITE, base), wide, metrics)
-    right = [row for each in said[1::2] for row in rows_of(each, SMALL, wide, metrics)]
-    shapes += _rows(right, FOLD_WHITE, base + count * step, step)
-    return [*shapes, *legend], _BASE + max(len(rows), len(right) + count) * step + _OVER
+    right: list[str] = []
+    for rows in said:
+        shorter = left if len(left) + len(rows) <= len(right) + count + len(rows) else right
+        shorter += rows
+    shapes = [*_rows(left, -room.half, base, step), *_rows(right, FOLD_WHITE, base + count * step, step)]
+    return [*shapes, *legend], _BASE + max(len(left), len(right) + count) * step + _OVER
 
 
 def _rows(rows: list[str], left: float, base: float, step: float) -> list[Shape]:

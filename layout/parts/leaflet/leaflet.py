@@ -13,6 +13,7 @@ from layout.messages.roles import SheetName
 from layout.parts.leaflet.foot import foot_of
 from layout.parts.leaflet.panels import Room, filled, panels_of, set_step
 from layout.parts.leaflet.steps import leaflet_steps
+from layout.parts.leaflet.trimmed import around, trimmed
 from layout.plan import Plan
 
 LEAFLET = "leaflet"
@@ -27,7 +28,8 @@ def leaflet(plan: Plan, room: Room, metrics: FontMetrics) -> tuple[Part, ...]:
     panels = panels_of(room, high)
     steps = [set_step(plan, k, each, panels[0].wide, metrics) for k, each in enumerate(leaflet_steps(plan), 1)]
     folds = _folds(room)
-    return tuple(_part(plan, (*shapes, *folds, *foot), len(steps), room) for shapes in filled(panels, steps))
+    block = trimmed(plan, metrics) if room.trimmed else []
+    return tuple(_part(plan, (*shapes, *folds, *foot, *block), len(steps), room) for shapes in filled(panels, steps))
 
 
 def bare_leaflet(plan: Plan) -> Part:
@@ -37,6 +39,7 @@ def bare_leaflet(plan: Plan) -> Part:
 
 def _part(plan: Plan, shapes: tuple[Shape, ...], count: int, room: Room) -> Part:
     low, right = -room.high + _ARM, room.half - _ARM
+    box = (-room.half, -room.high, room.half, 0.0)
     datum = Point(-right, low), Point(right, low), Point(right, -_ARM)
     hairs = [hair for point in datum for hair in cross(point, _ARM, Pen.REGISTER)]
     return Part(
@@ -44,7 +47,7 @@ def _part(plan: Plan, shapes: tuple[Shape, ...], count: int, room: Room) -> Part
         plan.words.say(SheetName.NAME_LEAFLET),
         (*shapes, *hairs),
         datum,
-        (-room.half, -room.high, room.half, 0.0),
+        around(box) if room.trimmed else box,
         whole=True,
         purpose=plan.words.say(SheetName.PURPOSE_LEAFLET, count=count),
         measured=False,

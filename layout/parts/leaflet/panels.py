@@ -19,7 +19,7 @@ from layout.plan import Plan
 FOLD_WHITE = 7.0
 """From a fold to what stands beside it, in mm."""
 
-_OVER_FOLD, _UNDER_FOLD = 3.0, 8.65
+_OVER_FOLD, _UNDER_FOLD, _LEAST_UNDER = 2.5, 8.65, 4.0
 _MOST = 3  # steps in a panel of a folded sheet
 _WORDS, _TO_TITLE, _RING_AT = WIDE + 5.0, 6.6, WIDE + 7.4
 _TITLE, _FIRST, _UNDER = 3.8, 6.6, 1.2
@@ -30,13 +30,15 @@ _CROSS = 1.0  # the cross in the corner of a leaf is so wide
 class Room(NamedTuple):
     """What a leaf has: `half` its width to either side of the middle and `high`, in mm.
 
-    It is folded upright in the middle where it has two columns, and so far down as `fold` where it has one there.
+    It is folded upright in the middle where it has two columns, and so far down as `fold` where it has one there. On
+    larger paper it is a `trimmed` block.
     """
 
     half: float
     high: float
     columns: int
     fold: float | None
+    trimmed: bool = False
 
 
 class Panel(NamedTuple):
@@ -52,7 +54,9 @@ def panels_of(room: Room, foot: float) -> tuple[Panel, ...]:
     """The panels of a leaf whose foot is so high, in the order in which they are read: row by row."""
     spans = [(0.0, room.high - foot)]
     if room.fold is not None:
-        spans = [(0.0, room.fold - _OVER_FOLD), (room.fold + _UNDER_FOLD, room.high - foot)]
+        lower = room.high - room.fold - foot
+        under = max(_LEAST_UNDER, min(_UNDER_FOLD, lower - (_MOST - 1) * _PITCH - HIGH))
+        spans = [(0.0, room.fold - _OVER_FOLD), (room.fold + under, room.high - foot)]
     if room.columns == 1:
         lefts, wide = [-room.half], 2 * room.half
     else:

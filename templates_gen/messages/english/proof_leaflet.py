@@ -10,6 +10,7 @@ MESSAGES: dict[Role, str | Plural] = {
     Leaf.ACROSS: "something lies across a fold of the leaflet",
     Leaf.UPRIGHT: "words of the leaflet do not stand upright",
     Leaf.ORDER: "the steps of the leaflet are {found}, panel by panel, where 1 to {wanted} were wanted",
+    Leaf.BLOCK: "the leaflet is not trimmed as its paper asks for, or something lies outside its marks",
     Leaf.FULL: "a panel of the leaflet holds {found} steps",
     Leaf.ASIDE: '"{words}" does not stand beside its number, {number}',
     Leaf.STRAY: "something is drawn beside the pictures of the leaflet ({pen})",

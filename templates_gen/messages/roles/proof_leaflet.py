@@ -12,6 +12,7 @@ class Leaf(Role):
     ACROSS = "proof_leaflet.across"
     UPRIGHT = "proof_leaflet.upright"
     ORDER = "proof_leaflet.order"
+    BLOCK = "proof_leaflet.block"
     FULL = "proof_leaflet.full"
     ASIDE = "proof_leaflet.aside"
     STRAY = "proof_leaflet.stray"

@@ -2,9 +2,7 @@
 
 from __future__ import annotations
 
-from collections import Counter
 from collections.abc import Iterator, Sequence
-from typing import NamedTuple
 
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Curve, Placing, Point, Region, Shape, Text
@@ -16,33 +14,17 @@ from templates_gen.verify.finding import Finding, Findings, finding
 from templates_gen.verify.found_parts import FoundPart
 from templates_gen.verify.kinds.truths import truth_of
 from templates_gen.verify.printed.leaflet_facts import Facts, facts_of
+from templates_gen.verify.printed.leaflet_leaves import LINE, OneLeaf, leaf_of, points_of, size_of, wrong_folds
 from templates_gen.verify.printed.leaflet_numbers import Told, beside, told
 from templates_gen.verify.printed.leaflet_pictures import CHECKS
-from templates_gen.verify.printed.picture import Ring, split_words
 from templates_gen.verify.printed.warp_words import said_of
 from templates_gen.verify.said import About, Word, account, check_heads
 
 _APART = 10_000.0  # mm: the words of several leaves are looked at as if these lay one under the other
 _TO_RING, _RING_DOWN = 41.4, 2.6  # from the left and the upper edge of a picture to the middle of the ring beside it
 _WIDE, _HIGH, _PAST = 34.0, 26.0, 0.9  # of a picture, and how far its ink may reach past it
-_GUTTER, _HALF, _FOLDED_HIGH, _MOST = 22.0, 82.0, 250.0, 3
 _WORDS_RIGHT, _TITLE_NEAR = (-3.5, 6.0), 3.0
-_SAMPLE, _LINE = 4.0, 10.0  # how far a sample stands before its words at most, and how long it is
-
-
-class _Leaf(NamedTuple):
-    """A leaf: its piece, its rings, the middle of its sheet, and whether it is folded upright and across."""
-
-    seen: FoundPart
-    rings: list[Ring]
-    middle: Point
-    upright: bool
-    across: bool
-
-    def panel(self, at: Point) -> tuple[int, int]:
-        """The row and the column of a place, from the upper left."""
-        row = int(self.across and at.y < self.middle.y)
-        return row, int(self.upright and at.x > self.middle.x)
+_SAMPLE = 4.0  # so far a sample stands before its words at most
 
 
 def prove_leaflet(plan: Plan, pieces: Sequence[FoundPart], *, on_paper: bool) -> Findings:
@@ -51,8 +33,8 @@ def prove_leaflet(plan: Plan, pieces: Sequence[FoundPart], *, on_paper: bool) ->
         return Findings(0.0, ())
     facts = facts_of(plan)
     steps = told(plan, facts)
-    leaves = [_leaf(plan, seen) for seen in pieces]
-    wrong = [each for leaf in leaves for each in _wrong_folds(leaf)]
+    leaves = [leaf_of(plan, seen) for seen in pieces]
+    wrong = [each for leaf in leaves for each in wrong_folds(plan, leaf)]
     order = [ring for leaf in leaves for ring in sorted(leaf.rings, key=lambda at: (*leaf.panel(at.at), -at.at.y))]
     found, wanted = [ring.words for ring in order], [str(k) for k in range(1, len(steps) + 1)]
     if found != wanted:
@@ -68,52 +50,7 @@ def prove_leaflet(plan: Plan, pieces: Sequence[FoundPart], *, on_paper: bool) ->
     )
 
 
-def _leaf(plan: Plan, seen: FoundPart) -> _Leaf:
-    rings, _ = split_words(seen.shapes(), list(seen.words()))
-    paper = plan.kit.paper
-    upright = paper.width / 2 - _GUTTER >= _HALF
-    middle = seen.lie.back(Point(seen.sheet.width / 2, seen.sheet.height / 2))
-    return _Leaf(seen, rings, middle, upright, upright and paper.height >= _FOLDED_HIGH)
-
-
-def _wrong_folds(leaf: _Leaf) -> Iterator[Finding]:
-    """A fold in the middle each way that the sheet is folded, nothing across it, three steps in a panel at most."""
-    left, low, right, high = leaf.seen.part.box
-    folds = [path for path in leaf.seen.paths(Pen.FOLD) if max(_size(path)) > 2 * _LINE]
-    up = [path.start.x for path in folds if _size(path)[0] <= LIMIT and _size(path)[1] > 0.9 * (high - low)]
-    across = [path.start.y for path in folds if _size(path)[1] <= LIMIT and _size(path)[0] > 0.9 * (right - left)]
-    placed = all(abs(x - leaf.middle.x) <= LIMIT for x in up) and all(abs(y - leaf.middle.y) <= LIMIT for y in across)
-    if not placed or (len(up), len(across), len(folds)) != (leaf.upright, leaf.across, leaf.upright + leaf.across):
-        yield finding(Leaf.FOLDS)
-    others = [shape for shape in leaf.seen.shapes() if shape not in folds and not isinstance(shape, Text)]
-    if any(_meets(leaf, shape) for shape in others):
-        yield finding(Leaf.ACROSS)
-    if any(isinstance(shape, Text) and shape.angle for shape in leaf.seen.shapes()):
-        yield finding(Leaf.UPRIGHT)
-    if leaf.upright:
-        most = max(Counter(leaf.panel(ring.at) for ring in leaf.rings).values(), default=0)
-        if most > _MOST:
-            yield finding(Leaf.FULL, found=most)
-
-
-def _points(shape: Shape) -> list[Point]:
-    if isinstance(shape, Text):
-        return [shape.at]
-    return [point for path in (shape.contours if isinstance(shape, Region) else (shape,)) for point in path.points()]
-
-
-def _size(path: Curve) -> tuple[float, float]:
-    xs, ys = zip(*path.points(), strict=True)
-    return max(xs) - min(xs), max(ys) - min(ys)
-
-
-def _meets(leaf: _Leaf, shape: Shape) -> bool:
-    xs, ys = zip(*_points(shape), strict=True)
-    upright = leaf.upright and min(xs) < leaf.middle.x < max(xs)
-    return upright or (leaf.across and min(ys) < leaf.middle.y < max(ys))
-
-
-def _unlike(plan: Plan, leaves: Sequence[_Leaf], steps: Sequence[Told]) -> Iterator[Finding]:
+def _unlike(plan: Plan, leaves: Sequence[OneLeaf], steps: Sequence[Told]) -> Iterator[Finding]:
     """What is not said, or said and not asked for, or beside another number than its own."""
     texts = [(k, leaf, at, said) for k, leaf in enumerate(leaves) for at, said in leaf.seen.words()]
     words: list[Word] = [(Point(at.x, at.y - k * _APART), said) for k, leaf, at, said in texts]
@@ -123,6 +60,9 @@ def _unlike(plan: Plan, leaves: Sequence[_Leaf], steps: Sequence[Told]) -> Itera
     legend = {say(role): _PENS[role] for role in truth_of(plan.kit).legend if role in _PENS}
     legend |= {say(Leaflet.FOLD): Pen.FOLD} if leaves[0].upright else {}
     every = [*foot, *legend] * len(leaves)
+    if leaves[0].block:
+        warp = said_of(plan.kit, plan.warp.sett.per_mm, plan.warp.sett.unit)
+        every += [say(Leaflet.TRIM), say(SheetName.NAME_LEAFLET), warp["name"], warp["facts"]] * len(leaves)
     accounted = account(words, [*(said for step in steps for said in step[1:]), *every], (), plan.words)
     yield from accounted.wrong
     for number, step in enumerate(steps, 1):
@@ -153,13 +93,13 @@ def _nearest(at: Point, rings: Sequence[Word], *, below: bool) -> str:
     return min(above, default=(0.0, ""))[1]
 
 
-def _has_sample(leaf: _Leaf, at: Point, pen: Pen) -> bool:
+def _has_sample(leaf: OneLeaf, at: Point, pen: Pen) -> bool:
     lines = [each for each in leaf.seen.lines() if abs(each.start.y - each.steps[0].end.y) <= LIMIT]
     ends = [(each.pen, at.x - each.steps[0].end.x, each.start.y - at.y) for each in lines]
     return any(found is pen and 0 < off < _SAMPLE and 0 < up < 2 for found, off, up in ends)
 
 
-def _pictures(facts: Facts, leaf: _Leaf, steps: Sequence[Told]) -> Iterator[Finding]:
+def _pictures(facts: Facts, leaf: OneLeaf, steps: Sequence[Told]) -> Iterator[Finding]:
     """Every picture beside its own ring, and nothing else that is drawn."""
     rest = [shape for shape in leaf.seen.shapes() if not (isinstance(shape, Text) and shape.words.isdigit() is False)]
     for ring in leaf.rings:
@@ -178,7 +118,7 @@ def _pictures(facts: Facts, leaf: _Leaf, steps: Sequence[Told]) -> Iterator[Find
 
 def _within(shape: Shape, box: tuple[float, float, float, float]) -> bool:
     left, low, right, high = box
-    return all(left <= x <= right and low <= y <= high for x, y in _points(shape))
+    return all(left <= x <= right and low <= y <= high for x, y in points_of(shape))
 
 
 def _of_the_sheet(shape: Curve | Region) -> bool:
@@ -187,5 +127,7 @@ def _of_the_sheet(shape: Curve | Region) -> bool:
         return shape.pen is Pen.PAPER
     if shape.pen in (Pen.RING, Pen.FOLD, Pen.REGISTER):
         return True
-    wide, high = _size(shape)
-    return high <= LIMIT and abs(wide - _LINE) <= LIMIT
+    wide, high = size_of(shape)
+    if shape.pen is Pen.HELP and not shape.closed:  # the marks of a block
+        return True
+    return high <= LIMIT and abs(wide - LINE) <= LIMIT

@@ -10,7 +10,7 @@ from golden import listed, matches
 from hypothesis import Phase, given, settings
 from hypothesis import strategies as st
 from ink import meetings
-from kits import CROSSED, KINDS, NAILS, ROD, font_metrics, kit_of, plan_of
+from kits import CROSSED, KINDS, NAILS, ROD, font_metrics, kit_of, parts_of, plan_of
 from languages import made_up
 from test_look import GAP, NAMES, outside
 
@@ -27,9 +27,10 @@ from layout.plan import Plan, plan
 from layout.products import made_by_default
 from templates_gen.files.outputs import Outputs
 from templates_gen.inputs import kit_file
+from templates_gen.verify.whole import lacking
 
 DEMO = plan(kit_file.demo())
-PAPERS = ("common", "a4", "letter", "a3", "11x17", "148 x 210 mm", "210 x 148 mm", "600 x 3000 mm")
+PAPERS = ("common", "a4", "letter", "a3", "11x17", "230 x 345 mm", "148 x 210 mm", "210 x 148 mm", "600 x 3000 mm")
 TURNS: tuple[dict[str, object], ...] = (
     {},
     {"weaving.near_end": "top"},
@@ -79,6 +80,17 @@ def test_nobody_gets_it_unasked() -> None:
     boxed = Outputs(plan_of({"box": {"spare_ends": 3}}), font_metrics())
     assert "leaflet.pdf" in boxed.files
     assert "leaflet" not in boxed.output("kit.pdf").parts
+
+
+def test_a_whole_kit_without_its_leaflet_is_not_whole() -> None:
+    """Where the kit says that it lies in the box."""
+    kit = kit_of({"box": {"holds": ["leaflet"]}})
+    outputs = Outputs(plan(kit), font_metrics())
+    made = parts_of(outputs)
+    assert lacking(kit, made, outputs.without) == ()
+    del made["leaflet.pdf"]
+    (missed,) = lacking(kit, made, outputs.without)
+    assert str(missed) == "leaflet.pdf is missing, which this kit must have"
 
 
 def folded(at: Point, sheet: Sheet) -> tuple[Point, int]:
