@@ -26,9 +26,10 @@ if TYPE_CHECKING:
     from layout.plan import Plan
     from templates_gen.files.checked import Checked
     from templates_gen.files.generate import Report
+    from templates_gen.files.run import RunReport
     from templates_gen.inputs.range_file import Range
 
-__all__ = ["check", "load", "load_range", "load_stock", "make", "plan", "sheet", "words"]
+__all__ = ["check", "load", "load_range", "load_stock", "make", "make_run", "plan", "sheet", "words"]
 
 
 def load(path: str | Path | None = None) -> Kit:
@@ -105,6 +106,18 @@ def make(kit: Kit, folder: str | Path, only: Iterable[str] | None = None, stock:
     numbers = plan(kit)
     names = products_of(numbers, tuple(only)) if only is not None else None
     return generate.make(numbers, Path(folder), metrics(), names, stock=stock or load_stock())
+
+
+def make_run(kits: Range, folder: str | Path, stock: Stock | None = None) -> RunReport:
+    """Writes every file of every kit of a range into a folder of its own below `folder`, and what is of all of them.
+
+    Each is read back from disk and proven; no folder changes before all are. The report holds that of each kit. Raises
+    what `make` raises; refusals name the kit.
+    """
+    from templates_gen.files import run
+    from templates_gen.lettering.fonts import metrics
+
+    return run.make_run(kits, Path(folder), metrics(), stock=stock or load_stock())
 
 
 def words(language: str) -> Catalogue:

@@ -14,6 +14,7 @@ from commands import run
 
 from templates_gen.disk.faults import FaultError
 from templates_gen.files import generate
+from templates_gen.files import run as making
 
 BAD = (
     "", " ", "0", "-1", "1", "7", "12", "1.5", "1,5", "20.14", "19.76", "0.3", "90", "1000000", "9" * 400, "nan", "inf",
@@ -39,10 +40,14 @@ _COMMANDS = (
     (*_TRIAL, "--slot", "0.30", "--drawn-for", "5"),
     (*_TRIAL, "--slot", "0.30", "--stock", "stock.toml"),
     ("make", "demo.toml", "--only", "strips", "-o", "strips"),
+    ("make", "demo.toml", "--copies", "3", "-o", "strips"),
+    ("make", "range.toml", "--kit", "Weir frame, small", "--copies", "3", "-o", "strips"),
     ("plan", "demo.toml"),
+    ("plan", "range.toml", "--kit", "Weir frame, small"),
     ("check", "demo.toml", "--kit", "demo.toml", "--stock", "stock.toml"),
     ("new", "demo.toml"),
     ("new-stock", "stock.toml"),
+    ("new-range", "range.toml"),
 )
 _FLAGS = ("--weighed",)
 _EXAMPLE = re.compile(r"(?P<field>[^:]+): (?P<needed>needs .*), got .*; for example (?P<example>.*)")
@@ -119,10 +124,11 @@ def test_the_example_for_every_bad_option_works(
         raise FaultError("the options are read")
 
     monkeypatch.setattr(generate, "make", unmade)
+    monkeypatch.setattr(making, "make_run", unmade)
 
     @cache
     def complaints(*words: str) -> tuple[str, ...]:
-        for file in ("demo.toml", "stock.toml"):
+        for file in ("demo.toml", "stock.toml", "range.toml"):
             tmp_path.joinpath(file).write_bytes(resources.files("templates_gen").joinpath("data", file).read_bytes())
         return tuple(run(*words).stderr.splitlines())
 

@@ -102,6 +102,10 @@ class Exchange:
             with suppress(OSError):  # one that holds anything stays
                 folder.rmdir()
 
+    def begin(self) -> None:
+        """From now on a stop is heeded at once; the first `write` begins too."""
+        self._heed()
+
     def _heed(self) -> None:
         if self._waiting:
             self._waiting = False

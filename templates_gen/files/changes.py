@@ -29,6 +29,8 @@ class Changes:
 
 
 NOTHING = Changes()
+_TABLE = ".csv"
+"""The ending of a table, which is no form of sheets."""
 
 
 def former_manifest(folder: Path) -> Manifest:
@@ -66,4 +68,4 @@ def _there(folder: Path, name: str) -> bool:
 
 
 def _could_be_ours(name: str) -> bool:
-    return not name.startswith(".") and any(name.endswith(form.suffix) for form in FORMATS.values())
+    return not name.startswith(".") and name.endswith((*(form.suffix for form in FORMATS.values()), _TABLE))

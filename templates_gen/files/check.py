@@ -4,19 +4,17 @@ from __future__ import annotations
 
 import hashlib
 from collections.abc import Iterable, Mapping, Sequence
-from dataclasses import dataclass
 from pathlib import Path
 
-from layout.cutting.stock.stock import Stock
-from layout.cutting.stock.stock_values import without_money
 from layout.drawing.metrics import FontMetrics
-from layout.kit.kit import Kit
 from layout.plan import Plan
 from layout.values.errors import LayoutError, shown, shown_path, shown_sentences
 from templates_gen.disk.faults import FaultError, fault
 from templates_gen.disk.plain import read_plain
 from templates_gen.disk.recovery import LARGEST_FILE
 from templates_gen.document import Document, ReadError
+from templates_gen.files.against import Against
+from templates_gen.files.check_run import checked_table, lacking_files, proofs_of, wrong_folder
 from templates_gen.files.checked import Checked, counted
 from templates_gen.files.cut_records import cut_products_of
 from templates_gen.files.embedded import Embedded, embedded_inputs
@@ -30,24 +28,8 @@ from templates_gen.files.proof import findings
 from templates_gen.messages.language import listed, message
 from templates_gen.messages.roles.disk import Fault
 from templates_gen.messages.roles.files import Check
-from templates_gen.messages.roles.proof import Compared
-from templates_gen.verify.finding import Finding, Findings, finding
+from templates_gen.verify.finding import Finding
 from templates_gen.verify.whole import lacking
-
-
-@dataclass(frozen=True, slots=True)
-class Against:
-    """The kit and the stock that files are checked against; None for what each file carries itself."""
-
-    kit: Kit | None = None
-    stock: Stock | None = None
-
-    def unlike(self, said: Embedded) -> Findings:
-        """Whether a file carries another kit or stock than these."""
-        kit = self.kit is not None and said.kit != self.kit
-        stock = self.stock is not None and said.stock is not None and said.stock != without_money(self.stock)
-        unlike = [role for role, differs in ((Compared.OTHER_KIT, kit), (Compared.OTHER_STOCK, stock)) if differs]
-        return Findings(0.0, tuple(map(finding, unlike)))
 
 
 def check(paths: Iterable[Path], against: Against, metrics: FontMetrics) -> list[Checked]:
@@ -82,6 +64,8 @@ def _folder(folder: Path, against: Against, metrics: FontMetrics) -> list[Checke
         found = [path for path in inside if form_of(path)]
         whole = Checked(_said(folder), None, None, 0.0, (str(error), *stopped))
         return [whole, *(_single(path, against, metrics) for path in found)]
+    if manifest.folders:
+        return _run(folder, manifest, against, metrics)
     checked = [_listed(folder / name, digest, against, metrics) for name, digest in manifest.digests.items()]
     strays = [
         Checked(_said(path), None, None, 0.0, (message(Check.UNLISTED, manifest=MANIFEST),))
@@ -93,6 +77,23 @@ def _folder(folder: Path, against: Against, metrics: FontMetrics) -> list[Checke
     if problems:
         checked.insert(0, Checked(_said(folder), None, None, 0.0, problems))
     return [*checked, *strays]
+
+
+def _run(folder: Path, manifest: Manifest, against: Against, metrics: FontMetrics) -> list[Checked]:
+    """The folder of a run: its own files, then those of each kit by the kit's own manifest."""
+    problems = (*left_by_runs(folder), *lacking_files(manifest))
+    checked = [Checked(_said(folder), None, None, 0.0, problems)] if problems else []
+    prove = proofs_of(manifest, against, metrics)
+    checked += [checked_table(folder / name, digest, prove) for name, digest in manifest.digests.items()]
+    strays = unlisted(files_in(folder), manifest)
+    checked += [Checked(_said(path), None, None, 0.0, (message(Check.UNLISTED, manifest=MANIFEST),)) for path in strays]
+    for entry in manifest.folders:
+        place = folder / entry["folder"]
+        wrong = wrong_folder(place, entry["sha256"])
+        checked += [Checked(_said(place), None, None, 0.0, (wrong,))] if wrong else []
+        if is_a(Path.is_dir, place):
+            checked += _folder(place, against.of(entry["name"]), metrics)
+    return checked
 
 
 def _lacking(
@@ -174,6 +175,7 @@ def _file(path: Path, data: bytes, against: Against, metrics: FontMetrics, name:
             raise ReadError(message(Check.ENDING, endings=endings, got=got))
         found = form.read(data)
         said = embedded_inputs(found.about.inputs, metrics)
+        against = against.of(said.kit.name) if against.found else against
         if name and said.file != name:
             raise ReadError(message(Check.OTHER_NAME, made=shown(said.file), listed=shown(name)))
         plan = planned(against.kit or said.kit)
@@ -190,3 +192,6 @@ def _outputs(plan: Plan, said: Embedded, against: Against, metrics: FontMetrics)
     product = product_of(said.file)
     stock = (against.stock or said.stock) if said.stock is not None else None
     return kept_outputs(plan, metrics, (product,) if product else None, stock)
+
+
+__all__ = ["Against", "check"]

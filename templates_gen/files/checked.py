@@ -23,7 +23,7 @@ class Count:
 class Checked:
     """One file: what was asked, what was found (None where that is unknown), how far off, what is wrong.
 
-    What is `unread` could not be read at all.
+    What is `unread` could not be read at all. Of a table, `rows` is what is said of these instead of sheets.
     """
 
     file: str
@@ -32,6 +32,7 @@ class Checked:
     deviation: float
     problems: tuple[str, ...]
     unread: bool = False
+    rows: str = ""
 
 
 def counted(source: Output | Document | None) -> Count | None:

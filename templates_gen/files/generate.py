@@ -136,23 +136,44 @@ def make(
     Raises FieldError where the kit cannot be laid out, ProofError where a file did not come back right, FaultError
     where the folder cannot be written. In each case the folder is as it was.
     """
+    with Exchange(folder, MANIFEST, tell) as exchange:
+        ready = prepared(plan, exchange, metrics, only, progress, stock)
+        exchange.settle(ready.report.changes.removed)
+    return ready.report
+
+
+class Prepared(NamedTuple):
+    """What was made and proven of a kit and waits to be moved into place, and the sha256 of its manifest."""
+
+    report: Report
+    manifest: str
+
+
+def prepared(
+    plan: Plan,
+    exchange: Exchange,
+    metrics: FontMetrics,
+    only: Sequence[str] | None = None,
+    progress: Callable[[int, int, str], None] = lambda *_: None,
+    stock: Stock | None = None,
+) -> Prepared:
+    """Every file of `plan`, or those of `only`, written into `exchange`, read back and proven, its manifest last."""
     wanted = kept_outputs(plan, metrics, only, stock)
     known: dict[str, _Known] = proven_files(plan, stock, metrics)
-    with Exchange(folder, MANIFEST, tell) as exchange:
-        former = former_manifest(folder)
-        made = []
-        for done, record in enumerate(wanted.records.values()):
-            progress(done, len(wanted.records), record.name)
-            known[record.name] = _made(plan, record, exchange, known.get(record.name))
-            made.append(known[record.name].made)
-        if wanted.whole:
-            _check_whole(wanted, made)
-        entries = [each.values for each in made]
-        new = Manifest(tuple(entries), True) if only is None else former.merged(entries, wanted.asked)
-        found = changes(folder, former, new, {each.file: each.sha256 for each in made})
-        exchange.write(MANIFEST, new.text())
-        exchange.settle(found.removed)
-    return Report(tuple(made), wanted.notes + wanted.absent, found, wanted.board_notes)
+    former = former_manifest(exchange.folder)
+    made = []
+    for done, record in enumerate(wanted.records.values()):
+        progress(done, len(wanted.records), record.name)
+        known[record.name] = _made(plan, record, exchange, known.get(record.name))
+        made.append(known[record.name].made)
+    if wanted.whole:
+        _check_whole(wanted, made)
+    entries = [each.values for each in made]
+    new = Manifest(tuple(entries), True) if only is None else former.merged(entries, wanted.asked)
+    found = changes(exchange.folder, former, new, {each.file: each.sha256 for each in made})
+    written = exchange.write(MANIFEST, new.text())
+    report = Report(tuple(made), wanted.notes + wanted.absent, found, wanted.board_notes)
+    return Prepared(report, hashlib.sha256(written).hexdigest())
 
 
 class _Known(NamedTuple):

@@ -24,10 +24,14 @@ Entry = Mapping[str, Any]
 
 @dataclass(frozen=True, slots=True)
 class Manifest:
-    """What is said of each file, in order, and whether the files are a `whole` kit."""
+    """What is said of each file, in order, and whether the files are a `whole` kit.
+
+    That of a run says of each `folder` of a kit below it: its name, the kit's, its copies, the sha256 of its manifest.
+    """
 
     entries: tuple[Entry, ...]
     whole: bool
+    folders: tuple[Entry, ...] = ()
 
     @property
     def digests(self) -> dict[str, str]:
@@ -56,7 +60,9 @@ class Manifest:
 
     def text(self) -> bytes:
         """It as JSON text."""
-        values = {"version": 1, "whole": self.whole, "files": list(self.entries)}
+        values: dict[str, object] = {"version": 1, "whole": self.whole, "files": list(self.entries)}
+        if self.folders:
+            values["kits"] = list(self.folders)
         return (json.dumps(values, indent=2) + "\n").encode()
 
 
@@ -67,18 +73,27 @@ def read_manifest(data: bytes) -> Manifest:
     try:
         said = json.loads(data)
         entries = tuple(dict(entry) for entry in said["files"])
-        found = Manifest(entries, said.get("whole") is True)
+        folders = tuple(dict(entry) for entry in said.get("kits", ()))
+        found = Manifest(entries, said.get("whole") is True, folders)
         listed = found.digests
         parts = found.parts if found.whole else {}
     except (ValueError, TypeError, KeyError, AttributeError, RecursionError) as error:
         raise ValueError("not a manifest") from error
     texts = (*listed, *listed.values(), *(name for names in parts.values() for name in names))
-    few = 0 < len(entries) <= _MOST_FILES
+    few = 1 <= len(entries) + len(folders) <= _MOST_FILES and all(map(_names_a_folder, folders))
     if not few or not all(isinstance(text, str) for text in texts) or len(listed) < len(entries):
         raise ValueError("not a manifest")
     if any(Path(name).name != name for name in listed):
         raise ValueError("not a manifest")
     return found
+
+
+def _names_a_folder(entry: Entry) -> bool:
+    """Whether an entry says of a folder of a kit what a run writes down."""
+    texts = [entry.get(key) for key in ("folder", "name", "sha256")]
+    name = texts[0]
+    plain = isinstance(name, str) and name != "" and Path(name).name == name and not name.startswith(".")
+    return plain and all(isinstance(text, str) for text in texts) and type(entry.get("copies")) is int
 
 
 def _asked_for(file: str, asked: Selection) -> bool:

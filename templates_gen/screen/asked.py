@@ -9,9 +9,6 @@ from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 from layout.cutting.stock.stock import Stock
-from layout.kit.kit import Kit
-from layout.plan import Plan
-from layout.plan import plan as plan_kit
 from layout.values.errors import LayoutError
 from templates_gen.screen.terminal import refuse
 
@@ -33,13 +30,6 @@ def sentences(command: Callable[..., None]) -> Callable[..., None]:
     return run
 
 
-def kit_of(path: Path | None) -> Kit:
-    """The kit of a file, or the demo kit."""
-    from templates_gen.inputs import kit_file as kitfile
-
-    return kitfile.load(path) if path else kitfile.demo()
-
-
 def range_at(path: Path | None) -> Range:
     """The range of a file, which may hold one kit alone, or that of the demo kit."""
     from templates_gen.inputs import range_file
@@ -52,8 +42,3 @@ def stock_of(path: Path | None) -> Stock:
     from templates_gen.inputs import stock_file as stockfile
 
     return stockfile.load(path) if path else stockfile.built_in()
-
-
-def planned_of(path: Path | None) -> Plan:
-    """The plan of a kit file, or of the demo kit."""
-    return plan_kit(kit_of(path))

@@ -6,6 +6,7 @@ from collections.abc import Sequence
 
 from templates_gen.files.checked import Checked, Count
 from templates_gen.messages.language import message
+from templates_gen.messages.roles.run import RunCheck
 from templates_gen.messages.roles.screen import CheckLine
 from templates_gen.screen.counts import counted, micrometres, sheets_of
 from templates_gen.verify.finding import said_once
@@ -33,6 +34,9 @@ def checked_table(checked: Sequence[Checked]) -> str:
         if not each.problems and each.asked:
             file, deviation = each.file.ljust(longest), micrometres(each.deviation)
             lines.append(message(CheckLine.RIGHT, file=file, counts=_said(each.asked), deviation=deviation))
+            continue
+        if not each.problems and each.rows:
+            lines.append(message(RunCheck.RIGHT, file=each.file.ljust(longest), rows=each.rows))
             continue
         lines.append(message(CheckLine.WRONG, file=each.file))
         lines += [f"       {line}" for line in (*_differing(each), *said_once(each.problems))]

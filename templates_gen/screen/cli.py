@@ -5,26 +5,20 @@ from __future__ import annotations
 import io
 import sys
 from pathlib import Path
-from typing import TYPE_CHECKING, Any
+from typing import Any
 
 import click
 
 from layout.values.errors import shown_path
 from templates_gen.messages.language import message
 from templates_gen.messages.roles.screen import Command
-from templates_gen.screen.asked import kit_of, planned_of, sentences, stock_of
+from templates_gen.screen.asked import range_at, sentences, stock_of
 from templates_gen.screen.commands import JSON, NAME, Commands
+from templates_gen.screen.make_command import make
 from templates_gen.screen.new_commands import new, new_range, new_stock
 from templates_gen.screen.plan_command import plan
 from templates_gen.screen.terminal import refuse, say, say_json
 from templates_gen.screen.yarn_commands import guess, sett, yarn
-
-if TYPE_CHECKING:
-    from layout.plan import Plan
-    from templates_gen.files.generate import Report
-
-KIT = click.argument("kit", required=False, type=NAME)
-STOCK = click.option("--stock", type=NAME, metavar="FILE", help="What parts are cut from; else 3 mm birch plywood.")
 
 
 @click.group(cls=Commands, context_settings={"help_option_names": ["-h", "--help"]})
@@ -36,71 +30,13 @@ def main() -> None:
             stream.reconfigure(errors="backslashreplace")
 
 
-@main.command()
-@KIT
-@click.option("-o", "--out", default="strips", show_default=True, type=NAME, help="Folder.")
-@click.option(
-    "--only",
-    multiple=True,
-    metavar="NAME",
-    help="Make this alone: a part, strips, kit, board, job.pdf; again for more.",
-)
-@STOCK
-@click.option("--list", "listed", is_flag=True, help="List every file that was made, too.")
-@JSON
-@sentences
-def make(kit: Path | None, out: Path, only: tuple[str, ...], stock: Path | None, listed: bool, as_json: bool) -> None:
-    """Make every file of KIT (without one: of the built-in demo kit), each read back and proven."""
-    from templates_gen.disk.stopping import StoppedError, stoppable
-
-    with stoppable() as stops:
-        try:
-            _show(_made(kit, out, only, stock), out, listed=listed, as_json=as_json)
-        except StoppedError as error:
-            if not stops.finished:
-                refuse(message(Command.STOPPED, folder=shown_path(out)))
-                sys.exit(128 + error.number)
-
-
-def _made(kit: Path | None, out: Path, only: tuple[str, ...], stock: Path | None) -> tuple[Plan, Report]:
-    from templates_gen.files import generate
-    from templates_gen.inputs.families import products_of
-    from templates_gen.lettering.fonts import metrics
-    from templates_gen.screen.progress import progress
-
-    planned = planned_of(kit)
-    names = products_of(planned, only)
-    try:
-        with progress() as show:
-            return planned, generate.make(planned, out, metrics(), names, show, stock_of(stock), refuse)
-    except generate.ProofError as error:
-        refuse(error)
-        sys.exit(1)
-
-
-def _show(made: tuple[Plan, Report], out: Path, *, listed: bool, as_json: bool) -> None:
-    from templates_gen.screen.made_report import made_rows, made_text, made_values
-
-    planned, report = made
-    try:
-        if as_json:
-            return say_json(made_values(report, out, planned.warnings))
-        say(message(Command.INTO, folder=shown_path(out)))
-        if listed:
-            say(made_rows(report))
-        say(made_text(report, planned.warnings))
-    except OSError as error:
-        error.add_note(message(Command.IN_PLACE, folder=shown_path(out)))
-        raise
-
-
-for command in (new, new_stock, new_range, plan, sett, guess, yarn):
+for command in (new, new_stock, new_range, make, plan, sett, guess, yarn):
     main.add_command(command)
 
 
 @main.command()
 @click.argument("paths", nargs=-1, required=True, type=NAME)
-@click.option("--kit", type=NAME, help="Check against this kit, not the inputs a file carries.")
+@click.option("--kit", type=NAME, help="Check against this kit or range, not the inputs a file carries.")
 @click.option("--stock", type=NAME, help="Check what is cut against this stock, not the one a file carries.")
 @JSON
 @sentences
@@ -114,7 +50,9 @@ def check(paths: tuple[Path, ...], kit: Path | None, stock: Path | None, as_json
     from templates_gen.lettering.fonts import metrics
     from templates_gen.screen.check_report import checked_table, checked_values
 
-    against = Against(kit_of(kit) if kit else None, stock_of(stock) if stock else None)
+    found = range_at(kit) if kit else None
+    one = found.kits[0].kit if found and found.alone and not found.copies_said else None
+    against = Against(one, stock_of(stock) if stock else None, None if one else found)
     checked = check_paths(paths, against, metrics())
     if as_json:
         say_json(checked_values(checked))

@@ -20,11 +20,16 @@ _FEW = 3  # names in a row that are still read
 
 def made_text(report: Report, warnings: Sequence[str] = ()) -> str:
     """What to print, join, cut and mind, what was proven, and last what is new in the folder."""
-    uses = uses_of(report.made)
     mind = [*warnings, *(note for note in report.notes if note not in report.board_notes)]
-    lines = [*_print_and_join(uses), *_cut(uses), *_indented(report.board_notes)]
+    lines = use_lines(report)
     lines += [message(Made.MIND), *_indented(mind)] if mind else []
-    return "\n".join([*lines, _proven(report), *_changes(report.changes)])
+    return "\n".join([*lines, _proven(report), *changed_lines(report.changes)])
+
+
+def use_lines(report: Report) -> list[str]:
+    """What to print, join and cut."""
+    uses = uses_of(report.made)
+    return [*_print_and_join(uses), *_cut(uses), *_indented(report.board_notes)]
 
 
 def _indented(sentences: Iterable[str]) -> list[str]:
@@ -109,7 +114,7 @@ def proven_rows(report: Report) -> str:
     return "\n".join((made_rows(report), _proven(report)))
 
 
-def _changes(changes: Changes) -> list[str]:
+def changed_lines(changes: Changes) -> list[str]:
     """What needs care, then one line of counts, with names where they are few."""
     care = []
     if changes.kept:

@@ -3,5 +3,18 @@
 from __future__ import annotations
 
 from layout.messages.catalogue import Plural, Role
+from templates_gen.messages.roles.run import Run, RunCheck, RunLine
 
-MESSAGES: dict[Role, str | Plural] = {}
+MESSAGES: dict[Role, str | Plural] = {
+    Run.PARTLY: "{fault}; the new files are in place in {folders} already, so run it again",
+    Run.OTHER_FOLDERS: "Of another run, and left as they are: {folders}.",
+    Run.OF_KIT: "{name}: {note}",
+    RunLine.KIT: "{folder}: {boxes}",
+    RunLine.BOXES: Plural("number", "{number} box", "{number} boxes"),
+    RunCheck.RIGHT: "right  {file}  {rows}",
+    RunCheck.ROWS: "{number} rows, every cell computed again",
+    RunCheck.ROWS_READ: "{number} rows can be read; --kit with the range computes them again",
+    RunCheck.NO_FOLDER: "is missing, though {manifest} lists it",
+    RunCheck.OTHER_MANIFEST: "is not the folder that {manifest} of the run lists; run it again",
+    RunCheck.FILE_MISSING: "lacks {file}",
+}

@@ -1,1 +1,31 @@
 """What is said of runs of several kits and copies."""
+
+from __future__ import annotations
+
+from layout.messages.catalogue import Role
+
+
+class Run(Role):
+    """Making a run."""
+
+    PARTLY = "run.partly"
+    OTHER_FOLDERS = "run.other_folders"
+    OF_KIT = "run.of_kit"
+
+
+class RunLine(Role):
+    """What a run prints."""
+
+    KIT = "run.line.kit"
+    BOXES = "run.line.boxes"
+
+
+class RunCheck(Role):
+    """What is wrong with the folder of a run."""
+
+    RIGHT = "run.check.right"
+    ROWS = "run.check.rows"
+    ROWS_READ = "run.check.rows_read"
+    NO_FOLDER = "run.check.no_folder"
+    OTHER_MANIFEST = "run.check.other_manifest"
+    FILE_MISSING = "run.check.file_missing"

@@ -1,0 +1,168 @@
+"""Making a run: every kit of a range in a folder of its own, and what is of all of them beside these folders."""
+
+from __future__ import annotations
+
+import hashlib
+from collections.abc import Callable, Iterator, Sequence
+from dataclasses import dataclass
+from pathlib import Path
+
+from layout.cutting.stock.stock import Stock
+from layout.drawing.metrics import FontMetrics
+from layout.plan import Plan
+from templates_gen.disk.exchange import Exchange
+from templates_gen.disk.together import Together
+from templates_gen.document import ReadError
+from templates_gen.files.changes import Changes, changes, former_manifest
+from templates_gen.files.generate import Made, ProofError, Report, prepared
+from templates_gen.files.manifest import MANIFEST, Entry, Manifest
+from templates_gen.files.run_outputs import Planned, RunOutputs, RunTable
+from templates_gen.files.run_plans import plans_of
+from templates_gen.inputs.families import products_of
+from templates_gen.inputs.range_file import Range, RangeKit
+from templates_gen.messages.errors import OptionError
+from templates_gen.messages.language import message
+from templates_gen.messages.roles.files import Refused
+from templates_gen.readers.csv import read
+from templates_gen.writers import csv
+
+
+@dataclass(frozen=True, slots=True)
+class KitMade:
+    """What was made of one kit of a run, in the `folder` of that name."""
+
+    kit: RangeKit
+    plan: Plan
+    report: Report
+
+    @property
+    def folder(self) -> str:
+        """The name of its folder."""
+        return self.kit.folder
+
+
+@dataclass(frozen=True, slots=True)
+class RunReport:
+    """What `make_run` did: each kit, the `tables` of all of them as the manifest lists these, and their changes.
+
+    `others` are folders of an earlier run that this one has no part in; they stay as they are.
+    """
+
+    kits: tuple[KitMade, ...]
+    tables: tuple[Entry, ...]
+    changes: Changes
+    outputs: RunOutputs
+    others: tuple[str, ...] = ()
+
+    @property
+    def every(self) -> tuple[Made, ...]:
+        """All files that hold sheets."""
+        return tuple(made for each in self.kits for made in each.report.made)
+
+    @property
+    def files(self) -> int:
+        """How many files were made and proven, tables too."""
+        return len(self.every) + len(self.tables)
+
+    @property
+    def marks(self) -> int:
+        """How many measured marks were proven."""
+        return sum(made.marks for made in self.every)
+
+    @property
+    def cuts(self) -> int:
+        """How many outlines that are cut were proven."""
+        return sum(made.cuts for made in self.every)
+
+    @property
+    def deviation(self) -> float:
+        """The largest deviation in mm."""
+        return max((made.deviation for made in self.every), default=0.0)
+
+
+Progress = Callable[[int, int, str], None]
+
+
+def make_run(
+    found: Range,
+    folder: Path,
+    metrics: FontMetrics,
+    only: Sequence[str] = (),
+    progress: Progress = lambda *_: None,
+    stock: Stock | None = None,
+    tell: Callable[[str], None] = lambda _: None,
+) -> RunReport:
+    """Writes every file of every kit, or those that `only` names, and the files of the run, into `folder`.
+
+    All are proven before any is moved into place; the folders of the kits change first, `folder` itself last. What is
+    of all kits is made where nothing is named. Errors as `generate.make`; refusals say which kit they are of.
+    """
+    plans = plans_of(found)
+    outputs = RunOutputs(found, plans, metrics, stock)
+    names = {each.folder: products for each, products in zip(outputs.kits, _asked(plans, only), strict=True)}
+    with Together(folder, list(names), MANIFEST, tell) as together:
+        together.begin()
+        made: list[KitMade] = []
+        digests: dict[str, str] = {}
+        for each, step in zip(outputs.kits, _steps(progress, outputs.kits), strict=True):
+            exchange = together.inside[each.folder]
+            ready = prepared(each.plan, exchange, metrics, names[each.folder], step, stock)
+            made.append(KitMade(each.kit, each.plan, ready.report))
+            digests[each.folder] = ready.manifest
+        former = former_manifest(folder)
+        tables = () if only else tuple(_made_table(table, together.root) for table in outputs.tables)
+        entries = former.entries if only else tables
+        new = Manifest(entries, not only, tuple(_folder_entry(each, digests) for each in outputs.kits))
+        changed = changes(folder, former, new, {each["file"]: each["sha256"] for each in tables})
+        together.root.write(MANIFEST, new.text())
+        together.settle({each.folder: each.report.changes.removed for each in made}, changed.removed)
+    others = tuple(str(entry["folder"]) for entry in former.folders if entry["folder"] not in names)
+    return RunReport(tuple(made), tables, changed, outputs, others)
+
+
+def _asked(plans: Sequence[Plan], only: Sequence[str]) -> Iterator[tuple[str, ...] | None]:
+    """The products of each kit that `only` names; OptionError where it names one that no kit has."""
+    refused: dict[str, list[OptionError]] = {name: [] for name in only}
+    known = []
+    for plan in plans:
+        own: list[str] = []
+        for name in only:
+            try:
+                own += products_of(plan, [name]) or ()
+            except OptionError as error:
+                refused[name].append(error)
+        known.append(tuple(own))
+    for errors in refused.values():
+        if len(errors) == len(plans):
+            raise errors[0]
+    return iter(known if only else [None] * len(plans))
+
+
+def _steps(progress: Progress, kits: Sequence[Planned]) -> Iterator[Progress]:
+    """For each kit what hears of its files, with the kit's folder before their names."""
+
+    def inside(folder: str) -> Progress:
+        return lambda done, total, name: progress(done, total, f"{folder}/{name}")
+
+    return (inside(each.folder) for each in kits)
+
+
+def _made_table(table: RunTable, exchange: Exchange) -> Entry:
+    """A table written, read back from disk and proven: what the manifest says of it."""
+    name = table.record.name
+    data = exchange.write(name, csv.write(table.record.rows))
+    what = message(Refused.NOT_KEPT, file=name)
+    try:
+        result = table.prove(read(data))
+    except ReadError as error:
+        raise ProofError(what, [str(error)]) from error
+    if not result.sound:
+        raise ProofError(what, result.sentences)
+    rows = len(table.record.rows)
+    return {"file": name, "sha256": hashlib.sha256(data).hexdigest(), "rows": rows, "parts": []}
+
+
+def _folder_entry(each: Planned, digests: dict[str, str]) -> dict[str, object]:
+    """What the manifest says of a kit's folder."""
+    name, copies = each.kit.kit.name, each.kit.copies
+    return {"folder": each.folder, "name": name, "copies": copies, "sha256": digests[each.folder]}

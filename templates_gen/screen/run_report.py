@@ -1,0 +1,90 @@
+"""What a run made: for people what to do with it, kit by kit, and what to buy; for programs all of it."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from pathlib import Path
+
+from templates_gen.files.changes import Changes
+from templates_gen.files.run import KitMade, RunReport
+from templates_gen.messages.language import listed, message
+from templates_gen.messages.roles.run import Run, RunLine
+from templates_gen.messages.roles.screen import Made
+from templates_gen.screen.buying_report import buy_sentences, buy_values
+from templates_gen.screen.counts import counted, micrometres
+from templates_gen.screen.made_report import changed_lines, made_rows, made_values, use_lines
+
+_KINDS = ("new", "changed", "same", "removed", "kept", "other_kit")
+
+
+def run_text(report: RunReport, *, as_rows: bool = False) -> str:
+    """Each kit with what to print and to cut, then what to buy and mind, what was proven, and what is new."""
+    lines: list[str] = []
+    for each in report.kits:
+        boxes = message(RunLine.BOXES, number=each.kit.copies)
+        lines.append(message(RunLine.KIT, folder=each.folder, boxes=boxes))
+        lines += _indented([made_rows(each.report)] if as_rows else [])
+        lines += _indented(use_lines(each.report))
+    if report.tables:
+        found = report.outputs
+        imperial = found.kits[0].plan.warp.sett.unit.imperial
+        lines += buy_sentences(found.scopes[-1].bought, found.range.shop.currency, imperial=imperial)
+    mind = [*_mind(report.kits)]
+    lines += [message(Made.MIND), *_indented(mind)] if mind else []
+    if report.others:
+        lines.append(message(Run.OTHER_FOLDERS, folders=listed(report.others)))
+    proven = {"files": report.files, "counts": counted(report.marks, report.cuts)}
+    lines.append(message(Made.PROVEN, **proven, deviation=micrometres(report.deviation)))
+    return "\n".join([*lines, *changed_lines(_together(report))])
+
+
+def _indented(texts: Iterable[str]) -> list[str]:
+    return [f"  {line}" for text in texts for line in text.split("\n")]
+
+
+def _mind(kits: tuple[KitMade, ...]) -> Iterable[str]:
+    """What holds for every kit once, and what holds for some with their names."""
+    found = {each.folder: (each.kit.kit.name, _notes(each)) for each in kits}
+    every = [notes for _, notes in found.values()]
+    shared = [note for note in every[0] if len(every) > 1 and all(note in notes for notes in every)]
+    yield from shared
+    for name, notes in found.values():
+        for note in notes:
+            if note not in shared:
+                yield message(Run.OF_KIT, name=name, note=note) if len(every) > 1 else note
+
+
+def _notes(each: KitMade) -> list[str]:
+    report = each.report
+    return [*each.plan.warnings, *(note for note in report.notes if note not in report.board_notes)]
+
+
+def _together(report: RunReport) -> Changes:
+    """What changed in all folders; a file in the folder of a kit is named with it."""
+    found: dict[str, list[str]] = {kind: list(getattr(report.changes, kind)) for kind in _KINDS}
+    for each in report.kits:
+        for kind in _KINDS:
+            found[kind] += [f"{each.folder}/{name}" for name in getattr(each.report.changes, kind)]
+    return Changes(**{kind: tuple(names) for kind, names in found.items()})
+
+
+def run_values(report: RunReport, folder: Path) -> dict[str, object]:
+    """The same for programs: every kit as `make` gives it, the files of the run, and what to buy."""
+    return {
+        "folder": str(folder),
+        "name": report.outputs.range.name,
+        "kits": [
+            {
+                "name": each.kit.kit.name,
+                "copies": each.kit.copies,
+                **made_values(each.report, folder / each.folder, each.plan.warnings),
+            }
+            for each in report.kits
+        ],
+        "files": list(report.tables),
+        "buy": buy_values(report.outputs.scopes) if report.tables else [],
+        "others": list(report.others),
+        "marks": report.marks,
+        "cuts": report.cuts,
+        "deviation_um": round(report.deviation * 1000, 3),
+    }
