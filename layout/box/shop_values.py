@@ -18,11 +18,14 @@ from layout.kit.walk import Walk
 from layout.messages.english import ENGLISH
 from layout.messages.roles.buying import BuyNeed
 from layout.values.errors import FieldError, FieldErrors, shown
-from layout.values.units import Length, exact_length
+from layout.values.units import WORDS, Length, exact_length
 
 Leaves = Mapping[str, Any]
 _SIZES: Mapping[str, Unit] = {"grams": "g", "length": "m", "sheets": "sheet", "number": "piece"}
 """The key that says how much is in a pack, and in what that counts."""
+
+_UNITS = frozenset((*WORDS, "g", "kg", "oz", "lb", "n", "hz", "x", "%"))
+"""What stands beside figures on sheets for a buyer, so that it can name no money."""
 
 
 def read_shop(values: Mapping[str, object], metrics: FontMetrics) -> Shop:
@@ -94,12 +97,15 @@ _MAKERS: Mapping[str, Callable[[str, Leaves], Any]] = {
 
 
 def _currency_errors(got: Leaves) -> Iterator[FieldError]:
-    """Prices without a currency."""
+    """Prices without a currency, and a currency that stands beside figures anyway."""
     packs = [got.get(f"buy.{name}") for name in ("warp", "weft", "leash_cord", "paper")]
     packs += [pack for name in ("colours", "also") for _, pack in got.get(f"buy.{name}") or ()]
     priced = any(pack is not None and pack.price is not None for pack in packs) or got.get("buy.hour") is not None
-    if priced and "buy.currency" in got and not got["buy.currency"]:
+    said = got.get("buy.currency")
+    if priced and "buy.currency" in got and not said:
         yield FieldError("buy.currency", BuyNeed.CURRENCY, shown(None), _example("buy.currency"))
+    if said and (said.lower() in _UNITS or any(map(str.isdigit, said))):
+        yield FieldError("buy.currency", BuyNeed.CURRENCY_WORD, shown(said), _example("buy.currency"))
 
 
 def _quantity_errors(got: Leaves) -> Iterator[FieldError]:

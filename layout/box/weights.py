@@ -8,7 +8,7 @@ from typing import NamedTuple
 from layout.box.needs import Need, needs
 from layout.messages.catalogue import Message
 from layout.messages.english import ENGLISH
-from layout.messages.roles.buying import Packed, Weighed
+from layout.messages.roles.buying import Weighed
 from layout.plan import Plan
 from layout.values.quantity import Quantity, assumed, combine, measured
 
@@ -55,7 +55,7 @@ def _parts(plan: Plan, paper_mm2: float, boards: Boards | None) -> Iterator[tupl
         yield Message(Weighed.FRAME), None
     for need in needs(plan):
         if need.kind == "leash cord":
-            yield Message(Packed.CORD), None
+            yield Message(Weighed.CORD), None
         elif need.kind in ("warp", "weft"):
             yield need.name, _with_spare(need)
     for item in box.items(plan.words):

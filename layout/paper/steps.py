@@ -36,6 +36,7 @@ PLACES: Mapping[str, Place] = {
     "weaving-grid": Place("7", 7),
     "leaflet": Place(WEAVE),
     "price-sheet": Place("B"),
+    "shop-card": Place("B"),
     "job": Place("L"),
     "job-board": Place("L"),
     "job-more": Place("L"),

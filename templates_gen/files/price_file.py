@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable
 from dataclasses import dataclass
 from functools import partial
 
@@ -10,20 +10,12 @@ from layout.box.needs import needs
 from layout.box.quotes import NO_RATES, Rates, Takes, quote, quotes
 from layout.box.shop_values import shop_values
 from layout.drawing.metrics import FontMetrics
-from layout.drawing.sheet import Part
-from layout.messages.roles import Sheet as Sheets
 from layout.messages.roles.buying import Prices
-from layout.paper.furniture import Page
-from layout.paper.head import Head
-from layout.paper.room import room_under
-from layout.paper.sheets import Printed, sheet_alone
-from layout.paper.steps import place_of
-from layout.parts.price_sheet import PRICE_SHEET, KitPrices, price_pages
-from layout.values.errors import LayoutError
-from templates_gen.codes.modules import codes_for
+from layout.parts.price_sheet import KitPrices, price_pages
 from templates_gen.document import Document
 from templates_gen.files.output import Output
-from templates_gen.files.run_about import MAKERS, SoldKit, about_run
+from templates_gen.files.run_about import MAKERS, SoldKit
+from templates_gen.files.run_sheets import room_of, run_output
 from templates_gen.verify.compare import compare
 from templates_gen.verify.finding import Findings
 from templates_gen.verify.printed.code import prove_codes
@@ -33,7 +25,6 @@ from templates_gen.verify.run.prices import Boxed, Together
 PRICE_FILE = f"{MAKERS}prices.pdf"
 
 _ANY = (166.0, 160.0)  # mm: whatever it holds, its sheet says the same round it
-_MANY = 99
 _EDGE = 2.0  # mm that the crosses of a part reach past its field, above and below
 
 
@@ -51,23 +42,14 @@ class PriceRun:
 
 
 def price_output(run: PriceRun, metrics: FontMetrics) -> Output:
-    """The file as it must be; LayoutError where the paper of the first kit is too small for it."""
-    first = run.kits[0].plan
-    words, page = first.words, Page(first.kit.paper, first.words)
+    """The file as it must be; FieldError where the paper of the first kit is too small for it."""
+    words, currency = run.kits[0].plan.words, run.kits[0].shop.currency
     said = [_prices(run, place) for place in range(len(run.kits))]
-    currency = run.kits[0].shop.currency
     purpose = words.say(Prices.PURPOSE_IN, currency=currency) if currency else words.say(Prices.PURPOSE)
     (probe, *_) = price_pages(said, _ANY, purpose, words, metrics)
-    width, height = room_under(page, _head(run, probe, _MANY, _MANY), probe, metrics)
+    width, height = room_of(run.name, run.kits, probe, metrics)
     parts = price_pages(said, (width, height - _EDGE), purpose, words, metrics)
-    about = about_run(run.name, [*run.kits], words.say(Prices.NAME), PRICE_FILE)
-    codes = codes_for(about, first.kit.paper, len(parts))
-    sheets = [
-        _sheet(run, part, (number, len(parts)), modules, metrics)
-        for number, (part, modules) in enumerate(zip(parts, codes, strict=True), 1)
-    ]
-    shown = tuple(sheet.sheet for sheet in sheets)
-    return Output(PRICE_FILE, (PRICE_SHEET,), shown, tuple(sheet.pieces for sheet in sheets), about, on_paper=True)
+    return run_output(run.name, run.kits, parts, PRICE_FILE, metrics)
 
 
 def _prices(run: PriceRun, place: int) -> KitPrices:
@@ -76,29 +58,6 @@ def _prices(run: PriceRun, place: int) -> KitPrices:
     needed = needs(plan)
     now = quote(needed, shop, copies, run.takes(place, copies), run.rates)
     return KitPrices(plan.kit.name, quotes(needed, shop, partial(run.takes, place), run.rates), now)
-
-
-def _sheet(run: PriceRun, part: Part, number: tuple[int, int], modules: Sequence[str], metrics: FontMetrics) -> Printed:
-    first = run.kits[0].plan
-    head = _head(run, part, *number)
-    found = sheet_alone(part, first.kit.paper, head, first.words, metrics, tuple(modules))
-    if found is None:
-        raise LayoutError(f"{part.title}: {first.kit.paper.name}")
-    return found
-
-
-def _head(run: PriceRun, part: Part, number: int, total: int) -> Head:
-    say = run.kits[0].plan.words.say
-    kits, boxes = len(run.kits), sum(each.copies for each in run.kits)
-    facts = run.kits[0].plan.words.listed([say(Prices.KITS, kits=kits), say(Prices.BOXES, boxes=boxes)])
-    return Head(
-        place_of(part.name).tile,
-        part.title,
-        part.purpose,
-        run.name,
-        facts,
-        say(Sheets.NUMBER, number=number, total=total),
-    )
 
 
 def price_findings(run: PriceRun, output: Output, found: Document) -> Findings:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from layout.messages.catalogue import Plural, Role
 from layout.messages.english.forms import needs
-from layout.messages.roles.buying import BuyHelp, Buying, BuyNeed, Packed, Prices, Weighed
+from layout.messages.roles.buying import BuyHelp, Buying, BuyNeed, Packed, Prices, ShopCard, Weighed
 
 MESSAGES: dict[Role, str | Plural] = {
     BuyHelp.CURRENCY: "the currency of all prices, in your own word",
@@ -27,6 +27,7 @@ MESSAGES: dict[Role, str | Plural] = {
     BuyHelp.PEOPLE: "how many people are in the class",
     BuyHelp.AT_A_TABLE: "how many of them sit at a table",
     BuyNeed.CURRENCY: needs("to be given beside prices"),
+    BuyNeed.CURRENCY_WORD: needs("a word for money, without figures, that is no unit of length or weight"),
     BuyNeed.ONE_SIZE: needs("grams or a length, not both"),
     BuyNeed.SIZE: needs("to say how much is in a pack"),
     BuyNeed.NAMED: needs("a name, and how it is sold"),
@@ -55,6 +56,7 @@ MESSAGES: dict[Role, str | Plural] = {
     Packed.NUMBER: "{number}",
     Packed.BOTH: "{length}, {weight}",
     Weighed.FRAME: "frame",
+    Weighed.CORD: "leash cord",
     Weighed.PAPER: "paper",
     Weighed.EMPTY: "box",
     Weighed.SUM: "Everything in the box whose weight is known.",
@@ -84,4 +86,19 @@ MESSAGES: dict[Role, str | Plural] = {
     Prices.AT_LEAST: "At least",
     Prices.MISSING: "Not priced: {things}. Costs and prices are at least what stands here.",
     Prices.COLOURED: "{yarn}, {colour}",
+    ShopCard.NAME: "Shop card",
+    ShopCard.PURPOSE: "A card for each kit, to lay beside it: cut along the full lines.",
+    ShopCard.FRAME: "Frame",
+    ShopCard.WEAVING: "Weaving",
+    ShopCard.WARP: "Warp",
+    ShopCard.SIZE: "{width} x {height}",
+    ShopCard.HOLDS: "In the box",
+    ShopCard.MORE: Plural("number", "and {number} more", "and {number} more"),
+    ShopCard.BETWEEN: "{before} · {after}",
+    ShopCard.PACKED: "Packed",
+    ShopCard.LEAST: "at least {weight}",
+    ShopCard.WITHOUT: "{weight}, without {things}",
+    ShopCard.BOX: "Box",
+    ShopCard.SIDES: "{width} x {height} x {depth}",
+    ShopCard.PRICE: "Price",
 }

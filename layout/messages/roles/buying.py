@@ -33,6 +33,7 @@ class BuyNeed(Role):
     """Refusals of what is bought and sold."""
 
     CURRENCY = "buy_need.currency"
+    CURRENCY_WORD = "buy_need.currency_word"
     ONE_SIZE = "buy_need.one_size"
     SIZE = "buy_need.size"
     NAMED = "buy_need.named"
@@ -76,6 +77,7 @@ class Weighed(Role):
     """What is weighed of a packed box."""
 
     FRAME = "weighed.frame"
+    CORD = "weighed.cord"
     PAPER = "weighed.paper"
     EMPTY = "weighed.empty"
     SUM = "weighed.sum"
@@ -110,3 +112,23 @@ class Prices(Role):
     AT_LEAST = "prices.at_least"
     MISSING = "prices.missing"
     COLOURED = "prices.coloured"
+
+
+class ShopCard(Role):
+    """The card of a kit for the shop, which says all but its price."""
+
+    NAME = "shop_card.name"
+    PURPOSE = "shop_card.purpose"
+    FRAME = "shop_card.frame"
+    WEAVING = "shop_card.weaving"
+    WARP = "shop_card.warp"
+    SIZE = "shop_card.size"
+    HOLDS = "shop_card.holds"
+    MORE = "shop_card.more"
+    BETWEEN = "shop_card.between"
+    PACKED = "shop_card.packed"
+    LEAST = "shop_card.least"
+    WITHOUT = "shop_card.without"
+    BOX = "shop_card.box"
+    SIDES = "shop_card.sides"
+    PRICE = "shop_card.price"

@@ -25,6 +25,8 @@ MESSAGES: dict[Role, str | Plural] = {
     Tables.HEAD: "the columns of the table are not those that it must have",
     Tables.ROW: "row {row} of the table says {got!r}, where {want!r} is right",
     Tables.PRICES: "the row {row!r} is missing, or stands elsewhere",
+    Tables.CARDS: Plural("number", "{number} kit has no card", "{number} kits have no card"),
+    Tables.CARD_SIZE: "card {number} is not of its size, or lies elsewhere",
     Tables.MONEY: "{words!r} says money, which no file for a buyer may",
     Tables.INPUTS: "the file carries what the maker buys and sells, which no file for a buyer may",
 }

@@ -32,5 +32,7 @@ class Tables(Role):
     HEAD = "buying.tables.head"
     ROW = "buying.tables.row"
     PRICES = "buying.tables.prices"
+    CARDS = "buying.tables.cards"
+    CARD_SIZE = "buying.tables.card_size"
     MONEY = "buying.tables.money"
     INPUTS = "buying.tables.inputs"

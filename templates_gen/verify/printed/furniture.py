@@ -25,7 +25,7 @@ _SCALES = ((100.0, 10.0, 0), (101.6, 12.7, 1))  # length, block, and the first b
 _HIGH = 1.6
 
 _UNMEASURED = frozenset(
-    {"winding", "heading-rows", "frame-check", "pull-check", "gauge-how", "leaflet", "price-sheet"}
+    {"winding", "heading-rows", "frame-check", "pull-check", "gauge-how", "leaflet", "price-sheet", "shop-card"}
 )  # and the job sheets
 _JOB = "job"
 _TILES: Mapping[str, str] = {
@@ -41,6 +41,7 @@ _TILES: Mapping[str, str] = {
     "wrap-gauge": "G",
     "gauge-how": "G",
     "price-sheet": "B",
+    "shop-card": "B",
 }
 
 

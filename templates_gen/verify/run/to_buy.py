@@ -113,7 +113,7 @@ def _rows(
             pack = pack_of(one, shop.get("buy", {}))
             unit = pack.unit if pack else next(unit for unit in ("g", "m", "piece") if unit in one.units)
             total = sums.setdefault((one.kind, one.name, one.colour, unit, pack), [Decimal(0)] * 5)
-            for k, each in enumerate((*one.units[unit], one.counted(unit))):
+            for k, each in enumerate((*one.units[unit][:4], one.counted(unit))):
                 total[k] += boxes * Decimal(each)
     for (kind, name, colour, unit, pack), total in sorted(sums.items(), key=lambda entry: _ORDER.index(entry[0][0])):
         yield _row((*head, kind, name, colour, unit), total, pack, shop)

@@ -16,12 +16,15 @@ _WEFT_SPARE, _WEFT_SPARE_MANY, _MANY = 0.10, 0.20, 5
 
 
 class Figures(NamedTuple):
-    """Of one box in one unit: what it takes, likely, at least and at most, and the spare on top of the figure used."""
+    """Of one box in one unit: what it takes, likely, at least and at most, the spare on top of the figure by which it
+    is bought, and that on top of the likely one.
+    """
 
     likely: float
     low: float
     high: float
     spare: float
+    likely_spare: float = 0.0
 
 
 class Asked(NamedTuple):
@@ -62,14 +65,37 @@ def _warp(plan: Plan) -> Asked:
     def metres(whole: float, way: float) -> float:
         return whole / (1 + spare) + ends * (way / 2 + 2 * knot) / 1000
 
-    more = total.high - total.high / (1 + spare)
-    long = Figures(metres(total.value, wind.value), metres(total.low, wind.low), metres(total.high, wind.high), more)
+    each_spare = [each * spare / (1 + spare) for each in (total.high, total.value)]
+    sums = (metres(total.value, wind.value), metres(total.low, wind.low), metres(total.high, wind.high))
+    long = Figures(*sums, *each_spare)
     yarn = given.yarn()
     units = {"m": long}
     if yarn is not None:
         each = float(yarn.tex) / 1000
         units["g"] = Figures(*(figure * each for figure in long))
     return Asked("warp", plan.kit.warp, "", False, given.ball_g, units)
+
+
+def spare_end_mm(plan: Plan) -> float:
+    """The longest that a spare end may have to be."""
+    knot = plan.kit.amounts.warp.knot
+    return plan.amounts.warp_per_wind_mm.high / 2 + 2 * float(_KNOT_MM if knot is None else knot.mm)
+
+
+def warp_m(plan: Plan) -> float:
+    """The most warp that a box takes, its spare with it and no spare ends."""
+    return plan.amounts.warp_total_m.high
+
+
+def stick_mm(plan: Plan) -> float:
+    """How long a shed stick is."""
+    return plan.amounts.shed_stick_mm.value
+
+
+def woven_mm(plan: Plan) -> tuple[float, float]:
+    """How wide and how high the weaving is."""
+    width, height = plan.amounts.woven_mm
+    return width.value, height.value
 
 
 class _Area(NamedTuple):
@@ -90,7 +116,7 @@ def _weft(plan: Plan) -> Iterator[Asked]:
 
     def figures(sums: Sequence[float]) -> Figures:
         likely, low, high = sums
-        return Figures(likely, low, high, (likely if sampled else high) * more)
+        return Figures(likely, low, high, (likely if sampled else high) * more, likely * more)
 
     if not given.strands:
         yield from _undescribed(plan, areas, whole, sampled, figures)

@@ -14,7 +14,7 @@ from layout.box.weights import Boards, packed
 from layout.kit.box import CAN_LIE
 from layout.kit.kit import read_kit
 from layout.messages.catalogue import Message
-from layout.messages.roles.buying import Packed
+from layout.messages.roles.buying import Weighed
 from layout.plan import Plan, plan
 from tests.plain_kits import METRICS, changed
 from tests.yarn_kits import STATED
@@ -123,7 +123,7 @@ def test_a_box_weighed_by_hand() -> None:
     found = packed(made, 2 * 210 * 297, Boards(10_000, 3.0, "Birch plywood"))
     assert found.grams.value == pytest.approx(yarns + 15 + 310 + 9.9792 + 20.4, abs=1e-6)
     assert found.grams.low < found.grams.value < found.grams.high
-    assert found.without == (Message(Packed.CORD),)
+    assert found.without == (Message(Weighed.CORD),)
 
 
 def test_what_has_no_weight_is_named() -> None:
@@ -132,5 +132,5 @@ def test_what_has_no_weight_is_named() -> None:
     found = packed(made, 0, Boards(1, 1, "oak"))
     said = [made.words.words_of(each) if isinstance(each, Message) else each for each in found.without]
     assert said == [
-        "frame", made.kit.warp, "Leash cord", "beater", "tapestry needle", "rod for the leashes", "oak", "box",
+        "frame", made.kit.warp, "leash cord", "beater", "tapestry needle", "rod for the leashes", "oak", "box",
     ]  # fmt: skip

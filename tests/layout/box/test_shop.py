@@ -121,6 +121,8 @@ BAD: tuple[tuple[dict[str, Any], str, str], ...] = (
     ({"buy": {"paper": {"price": 3}, "currency": "EUR"}}, "buy.paper.sheets", "nothing"),
     ({"buy": {"paper": {"sheets": 500, "price": 3}}}, "buy.currency", "nothing"),
     ({"buy": {"hour": 3}}, "buy.currency", "nothing"),
+    ({"buy": {"currency": "kg"}}, "buy.currency", "'kg'"),
+    ({"buy": {"currency": "US$2"}}, "buy.currency", "'US$2'"),
     ({"buy": {"also": [{"name": "b"}, {"name": "b"}]}}, "buy.also", "'b'"),
     ({"buy": {"colours": [{"price": 3}]}}, "buy.colours[1]", "price"),
     ({"buy": 3}, "buy", "3"),
