@@ -93,7 +93,7 @@ def _natural(number: int, column: Column, rows: Sequence[Row], size: float, metr
     """The width at which neither its title nor a cell is broken."""
     if column.tick:
         return TICK
-    return max(metrics.width(column.title, SMALL), _cells(number, column, rows, size, metrics)) + _SLACK
+    return max(metrics.width(column.title, SMALL, column.pen), _cells(number, column, rows, size, metrics)) + _SLACK
 
 
 def _least(number: int, column: Column, rows: Sequence[Row], size: float, metrics: FontMetrics) -> float:
@@ -104,7 +104,7 @@ def _least(number: int, column: Column, rows: Sequence[Row], size: float, metric
     if column.broken:
         pens = [(row.cells[number], row.pen(column)) for row in rows]
         cells = max((longest_word(words, size, metrics, pen) for words, pen in pens), default=0.0)
-    return max(longest_word(column.title, SMALL, metrics), cells) + _SLACK
+    return max(longest_word(column.title, SMALL, metrics, column.pen), cells) + _SLACK
 
 
 def _cells(number: int, column: Column, rows: Sequence[Row], size: float, metrics: FontMetrics) -> float:
