@@ -11,7 +11,7 @@ from layout.drawing.metrics import FontMetrics
 from layout.drawing.pane import Paned
 from layout.drawing.sheet import Part
 from layout.paper.choice import Laying
-from layout.paper.folded import folded_room
+from layout.paper.folded import leaves_on_paper
 from layout.paper.joints import Build
 from layout.paper.regions import regions
 from layout.paper.room import room_for
@@ -20,7 +20,6 @@ from layout.paper.steps import named
 from layout.parts.frame_check import bare_check, frame_check
 from layout.parts.grid import drawing_of
 from layout.parts.grid_size import left_out
-from layout.parts.leaflet.leaflet import bare_leaflet, leaflet
 from layout.parts.spacing_guide import spacing_guide
 from layout.parts.strip import strip, work_of
 from layout.parts.winding.heading_rows import heading_rows
@@ -158,8 +157,7 @@ def _gauge_card(plan: Plan, metrics: FontMetrics) -> tuple[Build, ...]:
 
 def _leaflet(plan: Plan, metrics: FontMetrics) -> tuple[Build, ...]:
     """Its leaves."""
-    room = folded_room(plan, bare_leaflet(plan), metrics)
-    return tuple(_as_it_is(part) for part in leaflet(plan, room, metrics))
+    return tuple(_as_it_is(part) for part in leaves_on_paper(plan, metrics))
 
 
 PRODUCTS: Mapping[str, Product] = {

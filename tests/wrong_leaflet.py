@@ -228,6 +228,11 @@ LEAFLETS: Mapping[str, Wrong] = {
     ),
     "four steps in a panel": Wrong({"paper.size": "230 x 345 mm"}, LEAFLET, value(panels_module, "_MOST", 4)),
     "a leaf lost": Wrong(SMALL, LEAFLET, returns(leaflet_module, "filled", lambda leaves: list(leaves)[:-1])),
+    "leaves numbered from none": Wrong(
+        SMALL,
+        LEAFLET,
+        swap(leaflet_module, "_part", lambda right: lambda *given: right(*given[:4], (given[4][0] - 1, given[4][1]))),
+    ),
     "a number in another ring": Wrong(
         {},
         LEAFLET,

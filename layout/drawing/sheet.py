@@ -74,6 +74,8 @@ class Part:
     stand last. A sheet that is not `measured` carries no check scales. On a `narrow` sheet the words stand in a column
     beside the part; where they stand `below`, the part comes first.
 
+    What is `numbered` for itself says so where a sheet has its number among those of its file.
+
     Of a part that may come in pieces, `joint_rows` are the two heights at which the crosses of a joint find room, the
     first one near the edge to the weaving; with none they stand beside it.
 
@@ -97,6 +99,7 @@ class Part:
     below: bool = False
     joint_rows: tuple[float, float] | None = None
     scissors: tuple[Shape, ...] = ()
+    numbered: str = ""
 
     @property
     def trim(self) -> Box:

@@ -7,12 +7,26 @@ from layout.drawing.sheet import Part
 from layout.paper.area import SIDE
 from layout.paper.regions import FIELD, regions
 from layout.paper.room import room_for
+from layout.parts.leaflet.leaflet import bare_leaflet, leaflet
 from layout.parts.leaflet.panels import Room
 from layout.parts.leaflet.trimmed import FOOT, HEAD, HIGH, around, block_room
 from layout.plan import Plan
 
 _LEAST_HALF, _LEAST_HIGH = 82.0, 250.0
 """In mm: half a field so wide holds a column of a panel; a lower sheet is not folded across."""
+
+
+_SEVERAL = 9  # whatever their number, it is as wide
+
+
+def leaves_on_paper(plan: Plan, metrics: FontMetrics) -> tuple[Part, ...]:
+    """The leaves of a leaflet: what a head says of one alone is not as long as what it says of several."""
+    parts: tuple[Part, ...] = ()
+    for count in (1, _SEVERAL):
+        parts = leaflet(plan, folded_room(plan, bare_leaflet(plan, count), metrics), metrics)
+        if len(parts) == 1:
+            break
+    return parts
 
 
 def folded_room(plan: Plan, probe: Part, metrics: FontMetrics) -> Room:

@@ -69,8 +69,16 @@ class Furnisher:
 
     def __call__(self, part: Part, *, mirrored: bool = False, bare: bool = False) -> Area:
         """The area for that part."""
-        said = (part.title, part.purpose, part.notes, part.steps, part.cautions, part.measured, part.narrow, part.below)
-        key = (mirrored, bare, *said, *((*block[:2], block.high, len(block.entries)) for block in part.blocks))
+        said = (part.title, part.purpose, part.numbered, part.notes, part.steps, part.cautions)
+        key = (
+            mirrored,
+            bare,
+            *said,
+            part.measured,
+            part.narrow,
+            part.below,
+            *((*block[:2], block.high, len(block.entries)) for block in part.blocks),
+        )
         if key not in self.kept:
             shown = without_words(part) if bare else part
             self.kept[key] = _furnished(self.plan, shown, (999, 999), self.metrics, mirrored=mirrored).area
@@ -140,6 +148,6 @@ def _head(plan: Plan, part: Part, number: tuple[int, int]) -> Head:
         part.purpose,
         plan.kit.name,
         words.listed((plan.sett_brief, words.say(Count.ENDS, ends=plan.warp.ends), *plan.doubled)),
-        words.say(Sheets.NUMBER, number=number[0], total=number[1]),
+        part.numbered or words.say(Sheets.NUMBER, number=number[0], total=number[1]),
         place.step,
     )

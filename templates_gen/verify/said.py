@@ -119,6 +119,7 @@ class About(NamedTuple):
     beside: tuple[str, ...] = ()
     cautions: tuple[str, ...] = ()
     may: tuple[str, ...] = ()  # said where there is room
+    numbered: str = ""  # what stands in the place of the sheet's number
 
     def said(self) -> tuple[str, ...]:
         """All of it, message by message."""
@@ -193,7 +194,7 @@ def _said_of(
     """
     head = [title, warp["name"], warp["facts"]]
     number = {"number": seen.number[0], "total": seen.number[1]}
-    here = _accounted(seen, [*head, ENGLISH.say(Head.NUMBER, **number)], [*beside, *about.may])
+    here = _accounted(seen, [*head, about.numbered or ENGLISH.say(Head.NUMBER, **number)], [*beside, *about.may])
     missing = [words for words in dict.fromkeys(beside) if words not in here.places]
     wrong = [*here.wrong, *_unnumbered(about.steps, here, seen.outside)]
     for order, outside_there in seen.words_alone if missing else ():

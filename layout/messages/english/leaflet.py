@@ -6,6 +6,8 @@ from layout.messages.catalogue import Plural, Role
 from layout.messages.roles import Leaflet
 
 MESSAGES: dict[Role, str | Plural] = {
+    Leaflet.INSIDE: "Leaflet, inside",
+    Leaflet.LEAF: "Leaflet, leaf {number} of {total}",
     Leaflet.FOLD: "fold",
     Leaflet.TRIM: "Trim first, then fold.",
     Leaflet.TENSION: "A warped frame is under tension: keep your face clear of it. Local rules come first.",

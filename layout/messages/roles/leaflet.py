@@ -8,6 +8,8 @@ from layout.messages.catalogue import Role
 class Leaflet(Role):
     """Its sheet, and the titles and sentences of its steps."""
 
+    INSIDE = "leaflet.inside"
+    LEAF = "leaflet.leaf"
     FOLD = "leaflet.fold"
     TRIM = "leaflet.trim"
     TENSION = "leaflet.tension"

@@ -9,7 +9,7 @@ from layout.drawing.metrics import FontMetrics
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Point, Shape, cross, line
 from layout.drawing.sheet import Part
-from layout.messages.roles import SheetName
+from layout.messages.roles import Leaflet, SheetName
 from layout.parts.leaflet.foot import foot_of
 from layout.parts.leaflet.panels import Room, filled, panels_of, set_step
 from layout.parts.leaflet.steps import leaflet_steps
@@ -29,15 +29,21 @@ def leaflet(plan: Plan, room: Room, metrics: FontMetrics) -> tuple[Part, ...]:
     steps = [set_step(plan, k, each, panels[0].wide, metrics) for k, each in enumerate(leaflet_steps(plan), 1)]
     folds = _folds(room)
     block = trimmed(plan, metrics) if room.trimmed else []
-    return tuple(_part(plan, (*shapes, *folds, *foot, *block), len(steps), room) for shapes in filled(panels, steps))
+    leaves = list(filled(panels, steps))
+    return tuple(
+        _part(plan, (*shapes, *folds, *foot, *block), room, len(steps), (number, len(leaves)))
+        for number, shapes in enumerate(leaves, 1)
+    )
 
 
-def bare_leaflet(plan: Plan) -> Part:
-    """A leaf of nothing, which says beside itself what any does."""
-    return _part(plan, (), len(leaflet_steps(plan)), Room(1.0, 1.0, 1, None))
+def bare_leaflet(plan: Plan, leaves: int = 1) -> Part:
+    """The last of so many leaves without anything on it, which says beside itself what any of them does."""
+    return _part(plan, (), Room(1.0, 1.0, 1, None), len(leaflet_steps(plan)), (leaves, leaves))
 
 
-def _part(plan: Plan, shapes: tuple[Shape, ...], count: int, room: Room) -> Part:
+def _part(plan: Plan, shapes: tuple[Shape, ...], room: Room, count: int, leaf: tuple[int, int]) -> Part:
+    number, total = leaf
+    several = plan.words.say(Leaflet.LEAF, number=number, total=total)
     low, right = -room.high + _ARM, room.half - _ARM
     box = (-room.half, -room.high, room.half, 0.0)
     datum = Point(-right, low), Point(right, low), Point(right, -_ARM)
@@ -51,6 +57,7 @@ def _part(plan: Plan, shapes: tuple[Shape, ...], count: int, room: Room) -> Part
         whole=True,
         purpose=plan.words.say(SheetName.PURPOSE_LEAFLET, count=count),
         measured=False,
+        numbered=several if total > 1 else plan.words.say(Leaflet.INSIDE),
     )
 
 

@@ -44,10 +44,13 @@ def prove_leaflet(plan: Plan, pieces: Sequence[FoundPart], *, on_paper: bool) ->
         wrong += [each for leaf in leaves for each in _pictures(facts, leaf, steps)]
     say = plan.words.say
     warp = said_of(plan.kit, plan.warp.sett.per_mm, plan.warp.sett.unit)
-    about = About("", say(SheetName.PURPOSE_LEAFLET, count=len(steps)))
-    return Findings(0.0, tuple(wrong)) + check_heads(
-        pieces, say(SheetName.NAME_LEAFLET), warp, [], joined=False, more=about
-    )
+    total = Findings(0.0, tuple(wrong))
+    for number, seen in enumerate(pieces, 1):
+        several = say(Leaflet.LEAF, number=number, total=len(pieces))
+        numbered = several if len(pieces) > 1 else say(Leaflet.INSIDE)
+        about = About("", say(SheetName.PURPOSE_LEAFLET, count=len(steps)), numbered=numbered)
+        total += check_heads([seen], say(SheetName.NAME_LEAFLET), warp, [], joined=False, more=about)
+    return total
 
 
 def _unlike(plan: Plan, leaves: Sequence[OneLeaf], steps: Sequence[Told]) -> Iterator[Finding]:
@@ -106,7 +109,8 @@ def _pictures(facts: Facts, leaf: OneLeaf, steps: Sequence[Told]) -> Iterator[Fi
         left, low = ring.at.x - _TO_RING, ring.at.y + _RING_DOWN - _HIGH
         box = left - _PAST, low - _PAST, left + _WIDE + _PAST, low + _HIGH + _PAST
         inside = [shape for shape in rest if _within(shape, box)]
-        rest = [shape for shape in rest if shape not in inside]
+        taken = set(map(id, inside))
+        rest = [shape for shape in rest if id(shape) not in taken]
         step = steps[int(ring.words) - 1]
         shapes = Placing(0, -left, -low).shapes(inside)
         problems = [LeafPicture.NOTHING] if not shapes else list(CHECKS[step.picture](facts, shapes))
