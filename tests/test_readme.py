@@ -9,6 +9,7 @@ import pytest
 from pages import BLOCK, PAGES, README, ROOT, Runs, blocks_of, broken_links, key_rows, renewed, table_between
 from speed_block import with_speed
 
+from layout.box.shop_inputs import SHOP
 from layout.cutting.products import CUT_PRODUCTS
 from layout.cutting.stock.stock_inputs import STOCK
 from layout.kit.inputs import INPUTS
@@ -22,6 +23,7 @@ from templates_gen.screen.cli import main
 KEYS = {
     "keys": (ROOT / "docs" / "keys.md", INPUTS),
     "stock keys": (ROOT / "docs" / "stock.md", STOCK.inputs),
+    "shop keys": (ROOT / "docs" / "buying.md", SHOP.inputs),
 }
 
 

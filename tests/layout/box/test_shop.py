@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import tomllib
 from fractions import Fraction
+from pathlib import Path
 from typing import Any
 
 import pytest
@@ -159,3 +160,14 @@ def test_every_key_has_its_help() -> None:
     for spec in SHOP.inputs:
         assert ENGLISH.say(spec.help)
         tomllib.loads(f"{spec.leaf} = {spec.example}")
+
+
+def test_the_page_shows_a_shop_that_is_read() -> None:
+    """The example of the page about buying is whole: every key of the tables stands in it."""
+    page = (Path(__file__).parents[3] / "docs" / "buying.md").read_text("utf-8")
+    values = tomllib.loads(page.partition("```toml\n")[2].partition("```")[0])
+    shop = read_shop(values, METRICS)
+    assert shop_values(shop) == shop_values(read_shop(shop_values(shop), METRICS))
+    said = {f"{table}.{key}" for table, keys in values.items() for key in keys}
+    tops = {".".join(spec.key.split("[")[0].split(".")[:2]) for spec in SHOP.inputs}
+    assert said == tops
