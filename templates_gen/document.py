@@ -53,10 +53,12 @@ class About(NamedTuple):
 
     @property
     def language(self) -> str:
-        """The tag (BCP 47) of the language of the sheets, by the kit in the inputs; English where it names none."""
+        """The tag (BCP 47) of the language of the sheets: that of the kit in the inputs, of a run the first."""
         try:
-            code = json.loads(self.inputs)["kit"]["paper"]["language"]
-        except (KeyError, TypeError, ValueError, RecursionError):
+            inputs = json.loads(self.inputs)
+            kit = inputs["run"]["kits"][0] if "run" in inputs else inputs["kit"]
+            code = kit["paper"]["language"]
+        except (KeyError, IndexError, TypeError, ValueError, RecursionError):
             code = "en"
         return _TAGS.get(code, code) if isinstance(code, str) else _TAGS["en"]
 

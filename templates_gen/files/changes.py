@@ -9,7 +9,7 @@ from pathlib import Path
 from templates_gen.disk.plain import kind_at, read_plain
 from templates_gen.disk.recovery import LARGEST_FILE
 from templates_gen.disk.run_folder import digest
-from templates_gen.files.formats import FORMATS
+from templates_gen.files.formats import FORMATS, TABLE
 from templates_gen.files.manifest import MANIFEST, Manifest, read_manifest
 
 
@@ -29,8 +29,6 @@ class Changes:
 
 
 NOTHING = Changes()
-_TABLE = ".csv"
-"""The ending of a table, which is no form of sheets."""
 
 
 def former_manifest(folder: Path) -> Manifest:
@@ -68,4 +66,4 @@ def _there(folder: Path, name: str) -> bool:
 
 
 def _could_be_ours(name: str) -> bool:
-    return not name.startswith(".") and name.endswith((*(form.suffix for form in FORMATS.values()), _TABLE))
+    return not name.startswith(".") and name.endswith((*(form.suffix for form in FORMATS.values()), TABLE))

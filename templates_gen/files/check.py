@@ -14,7 +14,7 @@ from templates_gen.disk.plain import read_plain
 from templates_gen.disk.recovery import LARGEST_FILE
 from templates_gen.document import Document, ReadError
 from templates_gen.files.against import Against
-from templates_gen.files.check_run import checked_table, lacking_files, proofs_of, wrong_folder
+from templates_gen.files.check_run import checked_in_run, lacking_files, outputs_of, wrong_folder
 from templates_gen.files.checked import Checked, counted
 from templates_gen.files.cut_records import cut_products_of
 from templates_gen.files.embedded import Embedded, embedded_inputs
@@ -83,8 +83,8 @@ def _run(folder: Path, manifest: Manifest, against: Against, metrics: FontMetric
     """The folder of a run: its own files, then those of each kit by the kit's own manifest."""
     problems = (*left_by_runs(folder), *lacking_files(manifest))
     checked = [Checked(_said(folder), None, None, 0.0, problems)] if problems else []
-    prove = proofs_of(manifest, against, metrics)
-    checked += [checked_table(folder / name, digest, prove) for name, digest in manifest.digests.items()]
+    outputs = outputs_of(manifest, against, metrics)
+    checked += [checked_in_run(folder / name, digest, outputs, metrics) for name, digest in manifest.digests.items()]
     strays = unlisted(files_in(folder), manifest)
     checked += [Checked(_said(path), None, None, 0.0, (message(Check.UNLISTED, manifest=MANIFEST),)) for path in strays]
     for entry in manifest.folders:

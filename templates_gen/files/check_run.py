@@ -3,65 +3,109 @@
 from __future__ import annotations
 
 import hashlib
-from collections.abc import Callable, Mapping
 from dataclasses import replace
 from pathlib import Path
 
 from layout.drawing.metrics import FontMetrics
-from layout.values.errors import LayoutError, shown_path
+from layout.values.errors import LayoutError, shown_path, shown_sentences
+from templates_gen.disk.faults import fault
 from templates_gen.disk.plain import kind_at, read_plain
 from templates_gen.disk.recovery import LARGEST_FILE
 from templates_gen.disk.run_folder import digest
+from templates_gen.document import Document, ReadError
 from templates_gen.files.against import Against
-from templates_gen.files.checked import Checked
+from templates_gen.files.checked import Checked, counted
+from templates_gen.files.embedded import embedded_run
+from templates_gen.files.folder_contents import form_of, is_there
+from templates_gen.files.formats import TABLE
 from templates_gen.files.manifest import MANIFEST, Manifest
-from templates_gen.files.run_outputs import Rows, RunOutputs
+from templates_gen.files.output import Output
+from templates_gen.files.overview_table import OVERVIEW
+from templates_gen.files.run_outputs import RunOutputs
 from templates_gen.files.run_plans import plans_of
 from templates_gen.files.tables import TO_BUY
+from templates_gen.inputs.range_file import Range
 from templates_gen.messages.language import message
 from templates_gen.messages.roles.disk import Fault
-from templates_gen.messages.roles.files import Check
+from templates_gen.messages.roles.files import Check, Refused
 from templates_gen.messages.roles.run import RunCheck
 from templates_gen.readers.csv import read
-from templates_gen.verify.finding import Findings
-
-Proofs = Mapping[str, Callable[[Rows], Findings]]
 
 
 def lacking_files(manifest: Manifest) -> tuple[str, ...]:
     """What the folder of a whole run must list beside its kits and does not."""
-    wanted = (TO_BUY,) if manifest.whole else ()
+    wanted = (OVERVIEW, TO_BUY) if manifest.whole else ()
     return tuple(message(RunCheck.FILE_MISSING, file=name) for name in wanted if name not in manifest.digests)
 
 
-def proofs_of(manifest: Manifest, against: Against, metrics: FontMetrics) -> Proofs:
-    """What proves each table of a run from the range that is given; nothing without one, or where it has other kits."""
+def outputs_of(manifest: Manifest, against: Against, metrics: FontMetrics) -> RunOutputs | None:
+    """What a run must hold beside its kits, from the range that is given, for the kits and copies that it lists.
+
+    None without a range, or where that has other kits.
+    """
     if against.found is None:
-        return {}
+        return None
     copies = {entry["name"]: entry["copies"] for entry in manifest.folders}
     kits = tuple(replace(kit, copies=copies[kit.kit.name]) for kit in against.found.kits if kit.kit.name in copies)
     if len(kits) < len(copies):
-        return {}
+        return None
     every = against.found
     try:
         plans = dict(zip((kit.number for kit in every.kits), plans_of(every), strict=True))
     except LayoutError:
-        return {}  # it is said of the kits themselves
-    outputs = RunOutputs(replace(every, kits=kits), [plans[kit.number] for kit in kits], metrics, against.stock)
-    return {table.record.name: table.prove for table in outputs.tables}
+        return None  # it is said of the kits themselves
+    return RunOutputs(replace(every, kits=kits), [plans[kit.number] for kit in kits], metrics, against.stock)
 
 
-def checked_table(path: Path, sha256: str, proofs: Proofs) -> Checked:
-    """One table: whether it is the file that was listed, can be read, and holds what it must."""
+def checked_in_run(path: Path, sha256: str, outputs: RunOutputs | None, metrics: FontMetrics) -> Checked:
+    """One file that is of a whole run: against the range in `outputs`, else against what it carries itself."""
     said = shown_path(path)
-    if kind_at(path) == "nothing":
+    if not is_there(path):
         return Checked(said, None, None, 0.0, (message(Check.MISSING, manifest=MANIFEST),))
     try:
         data = read_plain(path, LARGEST_FILE)
     except (OSError, ValueError) as error:
-        from templates_gen.disk.faults import fault
-
         return Checked(said, None, None, 0.0, (str(fault(Fault.READ, path, error, after="")),), unread=True)
+    found = _table(path, data, outputs) if path.suffix == TABLE else _sheets(path, data, outputs, metrics)
+    if hashlib.sha256(data).hexdigest() == sha256:
+        return found
+    return replace(found, problems=(*found.problems, message(Check.OTHER_FILE, manifest=MANIFEST)))
+
+
+def _sheets(path: Path, data: bytes, outputs: RunOutputs | None, metrics: FontMetrics) -> Checked:
+    """A file of sheets, drawn again and proven."""
+    asked: Output | None = None
+    found: Document | None = None
+    problems: tuple[str, ...]
+    deviation = 0.0
+    try:
+        form = form_of(path)
+        if form is None:
+            raise ReadError(message(RunCheck.NO_FILE))
+        found = form.read(data)
+        alike = outputs or _outputs_in(found, metrics)
+        file = next((each for each in alike.files if each.name == path.name), None)
+        if file is None:
+            raise ReadError(message(RunCheck.NO_FILE))
+        asked = file.draw()
+        result = file.prove(asked, found)
+        other = () if found.about == asked.about else (message(Refused.OTHER_INPUTS),)
+        problems, deviation = (*result.sentences, *other), result.deviation
+    except LayoutError as error:
+        problems = tuple(shown_sentences(str(error)).split("\n"))
+    return Checked(shown_path(path), counted(asked), counted(found), deviation, problems)
+
+
+def _outputs_in(found: Document, metrics: FontMetrics) -> RunOutputs:
+    """What the run must hold of which a file carries the kits."""
+    run = embedded_run(found.about.inputs, metrics)
+    kits = Range(run.name, run.kits, run.kits[0].shop, copies_said=True)
+    return RunOutputs(kits, plans_of(kits), metrics, run.stock)
+
+
+def _table(path: Path, data: bytes, outputs: RunOutputs | None) -> Checked:
+    """A table: whether it can be read, and whether it holds what the range asks for."""
+    proofs = {each.record.name: each.prove for each in outputs.tables} if outputs else {}
     problems: tuple[str, ...] = ()
     rows = ""
     try:
@@ -71,9 +115,7 @@ def checked_table(path: Path, sha256: str, proofs: Proofs) -> Checked:
         rows = message(RunCheck.ROWS if prove else RunCheck.ROWS_READ, number=len(found))
     except LayoutError as error:
         problems = (str(error),)
-    if hashlib.sha256(data).hexdigest() != sha256:
-        problems += (message(Check.OTHER_FILE, manifest=MANIFEST),)
-    return Checked(said, None, None, 0.0, tuple(problems), rows=rows)
+    return Checked(shown_path(path), None, None, 0.0, tuple(problems), rows=rows)
 
 
 def wrong_folder(place: Path, sha256: str) -> str:

@@ -44,3 +44,6 @@ FORMATS: Mapping[str, Format] = MappingProxyType(
 """Every format by its name."""
 
 __all__ = ["FORMATS", "About", "Document", "Format", "ReadError"]
+
+TABLE = ".csv"
+"""The suffix of a table, which is no form of sheets."""

@@ -156,9 +156,14 @@ def prepared(
     only: Sequence[str] | None = None,
     progress: Callable[[int, int, str], None] = lambda *_: None,
     stock: Stock | None = None,
+    *,
+    boxed: bool = False,
 ) -> Prepared:
-    """Every file of `plan`, or those of `only`, written into `exchange`, read back and proven, its manifest last."""
-    wanted = kept_outputs(plan, metrics, only, stock)
+    """Every file of `plan`, or those of `only`, written into `exchange`, read back and proven, its manifest last.
+
+    Of a kit that is `boxed`, what lies in its box is among them.
+    """
+    wanted = kept_outputs(plan, metrics, only, stock, boxed=boxed)
     known: dict[str, _Known] = proven_files(plan, stock, metrics)
     former = former_manifest(exchange.folder)
     made = []
@@ -224,5 +229,6 @@ def judged(output: Output, data: bytes, judge: Callable[[Document], Findings]) -
 def _check_whole(wanted: Outputs, made: Iterable[Made]) -> None:
     """ProofError where the kit would lack a file or a part that it must have."""
     files = {each.file: each.parts for each in made}
-    if problems := lacking(wanted.plan.kit, files, wanted.without, wanted.cut.stock if wanted.cut else None):
+    stock = wanted.cut.stock if wanted.cut else None
+    if problems := lacking(wanted.plan.kit, files, wanted.without, stock, boxed=wanted.boxed):
         raise ProofError(message(Refused.NOT_WHOLE), list(map(str, problems)))

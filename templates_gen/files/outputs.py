@@ -26,6 +26,7 @@ from templates_gen.messages.roles.files import Left
 class Outputs:
     """The files of a plan that are asked for, each drawn when it is asked for.
 
+    What lies in a box is made of a kit that is `boxed` whether the kit says what does or not.
     `only` picks products and families by name (`families`), of those that suit the plan; None is all. Without a `stock`
     nothing is cut. `printed` and `cut` are drawings of the same plan and stock, if there are any.
 
@@ -42,8 +43,9 @@ class Outputs:
         *,
         printed: PrintedDrawings | None = None,
         cut: CutDrawings | None = None,
+        boxed: bool = False,
     ) -> None:
-        self.plan, self.metrics = plan, metrics
+        self.plan, self.metrics, self.boxed = plan, metrics, boxed
         self.asked = Selection(only)
         self.whole = self.asked.whole
         self.printed = printed or PrintedDrawings(plan, metrics)
@@ -72,8 +74,9 @@ class Outputs:
     @property
     def _printed_names(self) -> tuple[str, ...]:
         asked = [name for name in self.printed.names if self.asked.has(name)]
-        unasked = made_by_default(self.plan) if self.whole else asked
-        return tuple(name for name in asked if name in unasked)
+        unasked = made_by_default(self.plan)
+        in_box = self.plan.kit.box.has
+        return tuple(name for name in asked if not self.whole or name in unasked or (self.boxed and in_box(name)))
 
     @property
     def _cut_forms(self) -> Mapping[str, tuple[str, ...]]:
@@ -149,11 +152,16 @@ class Outputs:
 
 
 def kept_outputs(
-    plan: Plan, metrics: FontMetrics, only: Sequence[str] | None = None, stock: Stock | None = None
+    plan: Plan,
+    metrics: FontMetrics,
+    only: Sequence[str] | None = None,
+    stock: Stock | None = None,
+    *,
+    boxed: bool = False,
 ) -> Outputs:
     """The files that are asked for, from the drawings that this process keeps."""
     cut = cut_drawings(plan, stock, metrics) if stock else None
-    return Outputs(plan, metrics, only, stock, printed=printed_drawings(plan, metrics), cut=cut)
+    return Outputs(plan, metrics, only, stock, printed=printed_drawings(plan, metrics), cut=cut, boxed=boxed)
 
 
 __all__ = ["KIT_FILE", "Output", "Outputs", "kept_outputs"]

@@ -5,6 +5,7 @@ from __future__ import annotations
 import hashlib
 from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass
+from functools import partial
 from pathlib import Path
 
 from layout.cutting.stock.stock import Stock
@@ -14,9 +15,10 @@ from templates_gen.disk.exchange import Exchange
 from templates_gen.disk.together import Together
 from templates_gen.document import ReadError
 from templates_gen.files.changes import Changes, changes, former_manifest
-from templates_gen.files.generate import Made, ProofError, Report, prepared
+from templates_gen.files.generate import Made, ProofError, Report, judged, prepared
 from templates_gen.files.manifest import MANIFEST, Entry, Manifest
-from templates_gen.files.run_outputs import Planned, RunOutputs, RunTable
+from templates_gen.files.proof import write
+from templates_gen.files.run_outputs import Planned, RunFile, RunOutputs, RunTable
 from templates_gen.files.run_plans import plans_of
 from templates_gen.inputs.families import products_of
 from templates_gen.inputs.range_file import Range, RangeKit
@@ -43,12 +45,13 @@ class KitMade:
 
 @dataclass(frozen=True, slots=True)
 class RunReport:
-    """What `make_run` did: each kit, the `tables` of all of them as the manifest lists these, and their changes.
+    """What `make_run` did: each kit; files and `tables` that are of all of them, these as the manifest lists them.
 
     `others` are folders of an earlier run that this one has no part in; they stay as they are.
     """
 
     kits: tuple[KitMade, ...]
+    made: tuple[Made, ...]
     tables: tuple[Entry, ...]
     changes: Changes
     outputs: RunOutputs
@@ -57,7 +60,7 @@ class RunReport:
     @property
     def every(self) -> tuple[Made, ...]:
         """All files that hold sheets."""
-        return tuple(made for each in self.kits for made in each.report.made)
+        return (*(made for each in self.kits for made in each.report.made), *self.made)
 
     @property
     def files(self) -> int:
@@ -106,18 +109,19 @@ def make_run(
         digests: dict[str, str] = {}
         for each, step in zip(outputs.kits, _steps(progress, outputs.kits), strict=True):
             exchange = together.inside[each.folder]
-            ready = prepared(each.plan, exchange, metrics, names[each.folder], step, stock)
+            ready = prepared(each.plan, exchange, metrics, names[each.folder], step, stock, boxed=True)
             made.append(KitMade(each.kit, each.plan, ready.report))
             digests[each.folder] = ready.manifest
         former = former_manifest(folder)
         tables = () if only else tuple(_made_table(table, together.root) for table in outputs.tables)
-        entries = former.entries if only else tables
+        sheets = () if only else tuple(_made_file(file, together.root) for file in outputs.files)
+        entries = former.entries if only else (*(each.values for each in sheets), *tables)
         new = Manifest(entries, not only, tuple(_folder_entry(each, digests) for each in outputs.kits))
-        changed = changes(folder, former, new, {each["file"]: each["sha256"] for each in tables})
+        changed = changes(folder, former, new, {each["file"]: each["sha256"] for each in entries if not only})
         together.root.write(MANIFEST, new.text())
         together.settle({each.folder: each.report.changes.removed for each in made}, changed.removed)
     others = tuple(str(entry["folder"]) for entry in former.folders if entry["folder"] not in names)
-    return RunReport(tuple(made), tables, changed, outputs, others)
+    return RunReport(tuple(made), sheets, tables, changed, outputs, others)
 
 
 def _asked(plans: Sequence[Plan], only: Sequence[str]) -> Iterator[tuple[str, ...] | None]:
@@ -145,6 +149,13 @@ def _steps(progress: Progress, kits: Sequence[Planned]) -> Iterator[Progress]:
         return lambda done, total, name: progress(done, total, f"{folder}/{name}")
 
     return (inside(each.folder) for each in kits)
+
+
+def _made_file(file: RunFile, exchange: Exchange) -> Made:
+    """A file of the whole run written, read back from disk and proven."""
+    output = file.draw()
+    data = exchange.write(file.name, write(output))
+    return judged(output, data, partial(file.prove, output))
 
 
 def _made_table(table: RunTable, exchange: Exchange) -> Entry:

@@ -3,17 +3,29 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
+from functools import cached_property, partial
 from typing import NamedTuple
 
 from layout.box.buying import Material
 from layout.box.needs import needs
+from layout.box.overview import Row, Singly, overview_row
+from layout.box.quotes import Quote, Rates, Takes, quote
 from layout.box.scopes import Boxed, Scope, to_buy
 from layout.cutting.stock.stock import Stock
 from layout.drawing.metrics import FontMetrics
 from layout.plan import Plan
+from layout.values.limits import exactly
+from templates_gen.document import Document
+from templates_gen.files.output import Output
+from templates_gen.files.overview_table import overview_table
+from templates_gen.files.run_about import SoldKit
+from templates_gen.files.singly import singly_of
 from templates_gen.files.tables import TableRecord, to_buy_table
 from templates_gen.inputs.range_file import Range, RangeKit
 from templates_gen.verify.finding import Findings
+from templates_gen.verify.run.overview import Held, prove_overview
+from templates_gen.verify.run.prices import Boxed as Priced
+from templates_gen.verify.run.prices import Together
 from templates_gen.verify.run.to_buy import Bought, Boxes, prove_to_buy
 
 Rows = Sequence[Sequence[str]]
@@ -39,6 +51,14 @@ class RunTable(NamedTuple):
     prove: Callable[[Rows], Findings]
 
 
+class RunFile(NamedTuple):
+    """A file of sheets that is of a whole run: what it must hold, and what proves a file that was read back."""
+
+    name: str
+    draw: Callable[[], Output]
+    prove: Callable[[Output, Document], Findings]
+
+
 class RunOutputs:
     """What is made of all kits of a run together; `stock` is what their cut parts are cut from."""
 
@@ -46,19 +66,82 @@ class RunOutputs:
         self.range, self.metrics, self.stock = found, metrics, stock
         self.kits = tuple(Planned(kit, plan) for kit, plan in zip(found.kits, plans, strict=True))
 
+    @cached_property
+    def singly(self) -> tuple[Singly, ...]:
+        """What one set of each kit takes, made by itself."""
+        return tuple(singly_of(each.plan, self.metrics, self.stock) for each in self.kits)
+
+    def takes(self, place: int, boxes: int) -> Takes:
+        """What so many boxes of the kit at that place take together."""
+        one = self.singly[place]
+        minutes = None if one.seconds is None else boxes * one.seconds / 60
+        return Takes(boxes * one.each + one.once, boxes * one.boards, minutes)
+
+    @property
+    def rates(self) -> Rates:
+        """What a board and a minute of the cutter cost."""
+        prices = self.stock.prices if self.stock else {}
+        sheet, minute = (prices.get(key) for key in ("sheet", "minute"))
+        return Rates(None if sheet is None else exactly(sheet), None if minute is None else exactly(minute))
+
+    @property
+    def material(self) -> Material:
+        """Paper and boards of the whole run."""
+        taken = [self.takes(place, each.kit.copies) for place, each in enumerate(self.kits)]
+        return Material(sum(one.sheets for one in taken), sum(one.boards for one in taken), self.rates.board)
+
     @property
     def scopes(self) -> tuple[Scope, ...]:
         """What to buy: for each kit, for a class, for the run."""
         boxed = [Boxed(each.kit.kit.name, needs(each.plan), each.kit.copies) for each in self.kits]
-        return to_buy(boxed, self.range.shop, Material())
+        return to_buy(boxed, self.range.shop, self.material)
+
+    @property
+    def rows(self) -> tuple[Row, ...]:
+        """The overview, kit by kit."""
+        return tuple(
+            overview_row(each.plan, each.kit.copies, each.folder, self.singly[place], self._quote(place, each))
+            for place, each in enumerate(self.kits)
+        )
+
+    def _quote(self, place: int, each: Planned) -> Quote:
+        copies = each.kit.copies
+        return quote(needs(each.plan), each.kit.shop, copies, self.takes(place, copies), self.rates)
 
     @property
     def tables(self) -> tuple[RunTable, ...]:
         """The maker's tables."""
-        return (RunTable(to_buy_table(self.scopes, self.range.shop.currency), self._prove_to_buy),)
+        currency = self.range.shop.currency
+        return (
+            RunTable(overview_table(self.rows, currency), self._prove_overview),
+            RunTable(to_buy_table(self.scopes, currency), self._prove_to_buy),
+        )
+
+    @property
+    def files(self) -> tuple[RunFile, ...]:
+        """The files of sheets."""
+        return ()
+
+    @property
+    def sold(self) -> tuple[SoldKit, ...]:
+        """The kits with their copies and the terms on which they are sold."""
+        return tuple(SoldKit(each.plan, each.kit.copies, each.kit.shop) for each in self.kits)
 
     def _prove_to_buy(self, rows: Rows) -> Findings:
         from layout.box.shop_values import shop_values
 
         boxes = [Boxes(each.plan, each.kit.copies) for each in self.kits]
-        return prove_to_buy(rows, boxes, shop_values(self.range.shop), Bought())
+        return prove_to_buy(rows, boxes, shop_values(self.range.shop), Bought(*self.material))
+
+    def _prove_overview(self, rows: Rows) -> Findings:
+        from layout.box.shop_values import shop_values
+
+        held = []
+        for place, each in enumerate(self.kits):
+            boxed = Priced(each.plan, each.kit.copies, shop_values(each.kit.shop))
+            each_one, once, boards, _ = self.singly[place]
+            held.append(Held(boxed, each.folder, each_one, once, boards, partial(self._together, place)))
+        return prove_overview(rows, held)
+
+    def _together(self, place: int, boxes: int) -> Together:
+        return Together(*self.takes(place, boxes), *self.rates)

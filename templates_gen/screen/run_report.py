@@ -81,7 +81,7 @@ def run_values(report: RunReport, folder: Path) -> dict[str, object]:
             }
             for each in report.kits
         ],
-        "files": list(report.tables),
+        "files": [*(made.values for made in report.made), *report.tables],
         "buy": buy_values(report.outputs.scopes) if report.tables else [],
         "others": list(report.others),
         "marks": report.marks,

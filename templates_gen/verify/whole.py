@@ -67,24 +67,38 @@ WHOLE: Mapping[str, WantedFile] = {
 """By the name of each file without its ending."""
 
 
+IN_BOX = ("leaflet", "help", "label")
+"""What lies in the box of a kit that is made in a run, whether the kit says what its box holds or not."""
+
+
 def lacking(
-    kit: Kit, made: Mapping[str, Sequence[str]], without: Collection[str] = (), stock: Stock | None = None
+    kit: Kit,
+    made: Mapping[str, Sequence[str]],
+    without: Collection[str] = (),
+    stock: Stock | None = None,
+    *,
+    boxed: bool = False,
 ) -> tuple[Finding, ...]:
     """What a whole kit must have and `made` (the parts in every file, by the file's name) has not.
 
     `without` names what is said to be impossible for kit or stock; without a `stock` nothing cut is asked for.
+    A kit is `boxed` in a run; one that shows anything of a box was.
     """
-    printed = _printed(kit, made, without)
+    boxed = boxed or any(f"{name}.{_ON_PAPER}" in made for name in IN_BOX)
+    printed = _printed(kit, made, without, boxed=boxed)
     if stock is None:
         return tuple(printed)
     boards = boards_lacking(made, cut_files(kit, made), FOR_CUTTERS, copies(kit, stock))
     return (*printed, *cut_lacking(kit, made, without), *boards)
 
 
-def _printed(kit: Kit, made: Mapping[str, Sequence[str]], without: Collection[str]) -> Iterator[Finding]:
+def _printed(
+    kit: Kit, made: Mapping[str, Sequence[str]], without: Collection[str], *, boxed: bool
+) -> Iterator[Finding]:
     asked: dict[str, list[str]] = {}
     for name, wanted in WHOLE.items():
-        if wanted.when(kit) and not (wanted.may and name in without):
+        in_box = boxed and name in IN_BOX and kit.box.has(name)
+        if (wanted.when(kit) or in_box) and not (wanted.may and name in without):
             parts = (*wanted.parts, *wanted.more(kit))
             asked |= {f"{name}.{form}": list(parts) for form in wanted.forms}
             if (_ON_PAPER in wanted.forms and wanted.in_kit) or wanted.always_in_kit:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from layout.messages.catalogue import Plural, Role
-from templates_gen.messages.roles.run import Run, RunCheck, RunLine
+from templates_gen.messages.roles.run import Overview, Run, RunCheck, RunLine
 
 MESSAGES: dict[Role, str | Plural] = {
     Run.PARTLY: "{fault}; the new files are in place in {folders} already, so run it again",
@@ -16,5 +16,7 @@ MESSAGES: dict[Role, str | Plural] = {
     RunCheck.ROWS_READ: "{number} rows can be read; --kit with the range computes them again",
     RunCheck.NO_FOLDER: "is missing, though {manifest} lists it",
     RunCheck.OTHER_MANIFEST: "is not the folder that {manifest} of the run lists; run it again",
+    RunCheck.NO_FILE: "is no file of such a run",
     RunCheck.FILE_MISSING: "lacks {file}",
+    Overview.ROW: "row {row} says {got}, not {want}",
 }

@@ -28,4 +28,11 @@ class RunCheck(Role):
     ROWS_READ = "run.check.rows_read"
     NO_FOLDER = "run.check.no_folder"
     OTHER_MANIFEST = "run.check.other_manifest"
+    NO_FILE = "run.check.no_file"
     FILE_MISSING = "run.check.file_missing"
+
+
+class Overview(Role):
+    """What is wrong with the overview of a run."""
+
+    ROW = "run.overview.row"

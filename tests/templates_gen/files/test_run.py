@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import csv
 import hashlib
 import json
 import re
@@ -28,7 +29,7 @@ from templates_gen.messages.errors import OptionError
 
 METRICS = font_metrics()
 SMALL, LARGE = "heron-frame-small", "heron-frame-large"
-TO_BUY = "maker-to-buy.csv"
+TO_BUY, OVERVIEW = "maker-to-buy.csv", "maker-overview.csv"
 
 
 def of_two(height: str = "30 cm") -> Range:
@@ -57,12 +58,16 @@ def files_in(folder: Path) -> dict[str, bytes]:
 
 
 def test_each_kit_is_made_as_if_it_were_alone(whole: tuple[Path, RunReport], tmp_path: Path) -> None:
-    """The very same bytes in a folder of the kit's own name; what is of all kits lies beside."""
+    """The very same bytes in a folder of the kit's own name, and what lies in its box; tables lie beside."""
     folder, _ = whole
     for each, plan in zip(of_two().kits, plans_of(of_two()), strict=True):
         generate.make(plan, tmp_path / each.folder, METRICS)
-        assert files_in(tmp_path / each.folder) == files_in(folder / each.folder)
-    assert {path.name for path in folder.iterdir()} == {SMALL, LARGE, MANIFEST, TO_BUY}
+        alone, of_run = files_in(tmp_path / each.folder), files_in(folder / each.folder)
+        assert {name: of_run[name] for name in alone if name != MANIFEST} == {
+            name: data for name, data in alone.items() if name != MANIFEST
+        }
+        assert {"leaflet.pdf"} <= of_run.keys() - alone.keys() <= {"leaflet.pdf", "label.pdf", "help.pdf"}
+    assert {path.name for path in folder.iterdir()} == {SMALL, LARGE, MANIFEST, TO_BUY, OVERVIEW}
 
 
 def test_the_manifest_of_a_run_lists_its_kits(whole: tuple[Path, RunReport]) -> None:
@@ -75,10 +80,10 @@ def test_the_manifest_of_a_run_lists_its_kits(whole: tuple[Path, RunReport]) -> 
     ]
     for kit in values["kits"]:
         assert kit["sha256"] == hashlib.sha256((folder / kit["folder"] / MANIFEST).read_bytes()).hexdigest()
-    assert [(file["file"], file["sha256"]) for file in values["files"]] == [
-        (TO_BUY, hashlib.sha256((folder / TO_BUY).read_bytes()).hexdigest())
-    ]
-    assert report.files == sum(len(each.report.made) for each in report.kits) + 1
+    assert {(file["file"], file["sha256"]) for file in values["files"]} == {
+        (name, hashlib.sha256((folder / name).read_bytes()).hexdigest()) for name in (TO_BUY, OVERVIEW)
+    }
+    assert report.files == sum(len(each.report.made) for each in report.kits) + 2
     assert report.marks > 100
     assert report.deviation < 0.001
 
@@ -135,14 +140,15 @@ def test_one_kit_of_another_run_is_found(copied: Path) -> None:
     assert "another" in str(problems(copied, Against(found=of_two())))
 
 
+@pytest.mark.parametrize("name", [TO_BUY, OVERVIEW])
 @pytest.mark.parametrize("damage", ["number", "row", "formula", "quotes", "gone"])
-def test_a_changed_table_is_found(copied: Path, damage: str) -> None:
+def test_a_changed_table_is_found(copied: Path, damage: str, name: str) -> None:
     """By its sha256, and where the manifest is changed with it, by the range."""
-    file = copied / TO_BUY
+    file = copied / name
     lines = file.read_bytes().decode().split("\r\n")
     if damage == "gone":
         file.unlink()
-        assert "missing" in problems(copied)[TO_BUY][0]
+        assert "missing" in problems(copied)[name][0]
         return
     if damage == "number":
         lines[1] = re.sub(
@@ -151,17 +157,19 @@ def test_a_changed_table_is_found(copied: Path, damage: str) -> None:
     lines = lines[:1] + lines[2:] if damage == "row" else lines
     lines[1] = {"formula": "=1+1", "quotes": '"'}.get(damage, "") + lines[1]
     file.write_bytes("\r\n".join(lines).encode())
-    assert TO_BUY in problems(copied)
+    assert name in problems(copied)
     values = json.loads((copied / MANIFEST).read_bytes())
-    values["files"][0]["sha256"] = hashlib.sha256(file.read_bytes()).hexdigest()
+    next(each for each in values["files"] if each["file"] == name)["sha256"] = hashlib.sha256(
+        file.read_bytes()
+    ).hexdigest()
     (copied / MANIFEST).write_text(json.dumps(values))
-    assert set(problems(copied, Against(found=of_two()))) == {TO_BUY}
+    assert set(problems(copied, Against(found=of_two()))) == {name}
 
 
 def test_a_run_lists_all_its_tables(copied: Path) -> None:
     """A whole run without what is to be bought lacks it."""
     values = json.loads((copied / MANIFEST).read_bytes())
-    values["files"] = []
+    values["files"] = [each for each in values["files"] if each["file"] != TO_BUY]
     (copied / MANIFEST).write_text(json.dumps(values))
     (copied / TO_BUY).unlink()
     assert f"lacks {TO_BUY}" in problems(copied)["."][0]
@@ -174,6 +182,24 @@ def test_a_manifest_leads_nowhere_else(copied: Path, folder: object) -> None:
     values["kits"][0]["folder"] = folder
     with pytest.raises(ValueError, match="not a manifest"):
         read_manifest(json.dumps(values).encode())
+
+
+def test_the_overview_says_what_a_kit_is(whole: tuple[Path, RunReport]) -> None:
+    """Python's own reader of tables finds a row a kit: 30 and 50 ends at 2.5 per cm over 12 and 20 cm, by hand.
+
+    2.5 ends per cm are 6.35 per inch (25.4 mm). In each box lie strips, guides, gauge and leaflet, a sheet each, and a
+    label; once for the run there is a first sheet and a frame check, and no grid since no picks are known.
+    """
+    folder, _ = whole
+    with (folder / OVERVIEW).open(encoding="utf-8", newline="") as file:
+        rows = list(csv.DictReader(file))
+    names = ("kit", "folder", "boxes", "sett_per_cm", "sett_per_inch", "ends", "winds", "width_mm", "sheets_once")
+    assert [tuple(row[name] for name in names) for row in rows] == [
+        ("Heron frame, small", SMALL, "10", "2.500", "6.350", "30", "15", "120.00", "2"),
+        ("Heron frame, large", LARGE, "4", "2.500", "6.350", "50", "25", "200.00", "2"),
+    ]
+    assert all(4 <= int(row["sheets_in_box"]) <= 5 for row in rows)
+    assert {row["cost_is"] for row in rows} == {"at least"}  # nothing has a price
 
 
 def test_what_is_named_is_made_of_each_kit(tmp_path: Path) -> None:

@@ -1,0 +1,64 @@
+"""The overview of a run: what each kit is, what its box takes, and what that costs, a row for each kit."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+from typing import NamedTuple
+
+from layout.box.quotes import Quote
+from layout.plan import Plan
+from layout.values.quantity import Quantity
+
+
+class Singly(NamedTuple):
+    """What one set takes where each is made by itself: sheets in the box, sheets once for a run, boards.
+
+    `seconds` is the cutter's time for the boards, None where that is not known.
+    """
+
+    each: int = 0
+    once: int = 0
+    boards: int = 0
+    seconds: Fraction | None = None
+
+
+class Row(NamedTuple):
+    """One kit; lengths are mm, sett is ends per mm. What is not known is None."""
+
+    name: str
+    folder: str
+    boxes: int
+    sett: Fraction
+    ends: int
+    winds: int | None
+    width: Fraction
+    height: Fraction
+    warp_m: Quantity | None
+    warp_g: Quantity | None
+    weft_m: Quantity | None
+    weft_g: Quantity | None
+    cord_m: Quantity
+    singly: Singly
+    quote: Quote
+
+
+def overview_row(plan: Plan, boxes: int, folder: str, singly: Singly, quote: Quote) -> Row:
+    """The row of a kit; a height that the kit leaves open is that which is woven."""
+    warp, amounts, asked = plan.warp, plan.amounts, plan.kit.weaving.height
+    return Row(
+        plan.kit.name,
+        folder,
+        boxes,
+        warp.sett.per_mm,
+        warp.ends,
+        warp.winds,
+        warp.width,
+        asked.mm if asked else Fraction(amounts.woven_mm[1].value),
+        amounts.warp_total_m,
+        amounts.warp_total_g,
+        amounts.weft_total_m,
+        amounts.weft_total_g,
+        amounts.leashes.together.scaled(1 / 1000),
+        singly,
+        quote,
+    )

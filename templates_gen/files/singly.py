@@ -1,0 +1,62 @@
+"""How many sheets and boards one set of a kit takes where it is made by itself."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from fractions import Fraction
+from functools import lru_cache
+
+from layout.box.overview import Singly
+from layout.cutting.job.work import seconds
+from layout.cutting.stock.stock import Stock
+from layout.drawing.metrics import FontMetrics
+from layout.kit.box import CUT
+from layout.paper.first_sheet import with_first_sheet
+from layout.paper.sheets import leaves
+from layout.plan import Plan
+from layout.products import PRODUCTS
+from templates_gen.files.drawings import PrintedDrawings
+from templates_gen.files.kept import cut_drawings, printed_drawings
+from templates_gen.files.printed_records import in_kit
+
+_KITS = 24
+_START = "start-here"
+
+
+@lru_cache(_KITS)
+def _printed(plan: Plan, metrics: FontMetrics) -> tuple[int, int]:
+    drawn, box = printed_drawings(plan, metrics), plan.kit.box
+    return _sheets(drawn, box.each_holds), _sheets(drawn, box.run_holds)
+
+
+def _sheets(drawn: PrintedDrawings, names: Iterable[str]) -> int:
+    """The sheets of these products, each in a file of its own; what the kit cannot have has none."""
+    return sum(_first(drawn) if name == _START else _of(drawn, [name]) for name in names)
+
+
+def _of(drawn: PrintedDrawings, names: Iterable[str]) -> int:
+    layings = [laying for name in names if name in drawn.names and name in PRODUCTS for laying in drawn.layings(name)]
+    return len(leaves(drawn.plan, layings, drawn.metrics))
+
+
+def _first(drawn: PrintedDrawings) -> int:
+    """How many sheets the first one takes."""
+    layings = [laying for name in in_kit(drawn) for laying in drawn.layings(name)]
+    whole = with_first_sheet(drawn.plan, layings, drawn.metrics, "")
+    return len(leaves(drawn.plan, [*whole], drawn.metrics)) - len(leaves(drawn.plan, layings, drawn.metrics))
+
+
+def singly_of(plan: Plan, metrics: FontMetrics, stock: Stock | None) -> Singly:
+    """What one set takes; boards only where a cut part lies in the box."""
+    each, once = _printed(plan, metrics)
+    if stock is None or not any(plan.kit.box.has(name) for name in CUT):
+        return Singly(each, once)
+    return _cut(plan, metrics, stock, each, once)
+
+
+def _cut(plan: Plan, metrics: FontMetrics, stock: Stock, each: int, once: int) -> Singly:
+    drawn = cut_drawings(plan, stock, metrics).boards
+    if not drawn.parts:
+        return Singly(each, once)
+    time = seconds(drawn.job.work, stock.speeds)
+    return Singly(each, once, len(drawn.boards.sheets), None if time is None else Fraction(time))
