@@ -24,6 +24,8 @@ _MOST = 3  # steps in a panel of a folded sheet
 _WORDS, _TO_TITLE, _RING_AT = WIDE + 5.0, 6.6, WIDE + 7.4
 _TITLE, _FIRST, _UNDER = 3.8, 6.6, 1.2
 _PITCH, _GAP = 32.5, 3.0
+_SAME = 1e-6
+_USUAL = 30.0  # mm: a step of a title and five lines is so high
 _CROSS = 1.0  # the cross in the corner of a leaf is so wide
 
 
@@ -55,7 +57,7 @@ def panels_of(room: Room, foot: float) -> tuple[Panel, ...]:
     spans = [(0.0, room.high - foot)]
     if room.fold is not None:
         lower = room.high - room.fold - foot
-        under = max(_LEAST_UNDER, min(_UNDER_FOLD, lower - (_MOST - 1) * _PITCH - HIGH))
+        under = max(_LEAST_UNDER, min(_UNDER_FOLD, lower - (_MOST - 1) * _PITCH - _USUAL))
         spans = [(0.0, room.fold - _OVER_FOLD), (room.fold + under, room.high - foot)]
     if room.columns == 1:
         lefts, wide = [-room.half], 2 * room.half
@@ -91,7 +93,7 @@ def filled(panels: Sequence[Panel], steps: Sequence[SetStep]) -> Iterator[list[S
         for panel in panels:
             y = 0.0
             for _ in range(_MOST if len(panels) > 1 else len(rest)):
-                if not rest or (y and y + rest[0].high > panel.high):
+                if not rest or (y and y + rest[0].high > panel.high + _SAME):
                     break
                 step = rest.pop(0)
                 shapes += Placing(0, panel.left, -panel.top - y).shapes(step.shapes)

@@ -25,6 +25,7 @@ from layout.parts.leaflet.pictures.pictures import STEP_PICTURES
 from layout.parts.leaflet.steps import leaflet_steps
 from layout.plan import Plan, plan
 from layout.products import made_by_default
+from templates_gen import words
 from templates_gen.files.outputs import Outputs
 from templates_gen.inputs import kit_file
 from templates_gen.verify.whole import lacking
@@ -171,6 +172,16 @@ def test_long_words_take_a_second_leaf() -> None:
     """In a language of longer sentences no size shrinks; what has no room goes to another leaf."""
     assert len(proven(DEMO)) == 1
     assert len(proven(plan(kit_file.demo(), made_up(ENGLISH)))) > 1
+
+
+@pytest.mark.parametrize("language", ["es", "de", "fr"])
+@pytest.mark.parametrize("kind", ["round bars", "figure eight", "loose rod", "notched ends", "pegged ends", "nails"])
+def test_every_language_has_room_on_one_sheet(language: str, kind: str) -> None:
+    """Each way of warping, in words of that language alone: twelve steps in four panels, and a good drawing."""
+    (sheet,) = proven(plan(kit_of(KINDS[kind]), words(language)))
+    assert meetings(sheet, GAP) == []
+    english = {each.title for each in leaflet_steps(plan_of(KINDS[kind]))}
+    assert not english & {shape.words for shape in sheet.shapes if isinstance(shape, Text)}
 
 
 @pytest.mark.parametrize("held", BOXES, ids=lambda held: f"{len(held)} things")
