@@ -83,7 +83,7 @@ def _run(folder: Path, manifest: Manifest, against: Against, metrics: FontMetric
     """The folder of a run: its own files, then those of each kit by the kit's own manifest."""
     problems = (*left_by_runs(folder), *lacking_files(manifest))
     checked = [Checked(_said(folder), None, None, 0.0, problems)] if problems else []
-    outputs = outputs_of(manifest, against, metrics)
+    outputs = outputs_of(folder, manifest, against, metrics)
     checked += [checked_in_run(folder / name, digest, outputs, metrics) for name, digest in manifest.digests.items()]
     strays = unlisted(files_in(folder), manifest)
     checked += [Checked(_said(path), None, None, 0.0, (message(Check.UNLISTED, manifest=MANIFEST),)) for path in strays]

@@ -6,6 +6,7 @@ import hashlib
 from dataclasses import replace
 from pathlib import Path
 
+from layout.cutting.stock.stock import Stock
 from layout.drawing.metrics import FontMetrics
 from layout.values.errors import LayoutError, shown_path, shown_sentences
 from templates_gen.disk.faults import fault
@@ -38,7 +39,7 @@ def lacking_files(manifest: Manifest) -> tuple[str, ...]:
     return tuple(message(RunCheck.FILE_MISSING, file=name) for name in wanted if name not in manifest.digests)
 
 
-def outputs_of(manifest: Manifest, against: Against, metrics: FontMetrics) -> RunOutputs | None:
+def outputs_of(folder: Path, manifest: Manifest, against: Against, metrics: FontMetrics) -> RunOutputs | None:
     """What a run must hold beside its kits, from the range that is given, for the kits and copies that it lists.
 
     None without a range, or where that has other kits.
@@ -54,7 +55,20 @@ def outputs_of(manifest: Manifest, against: Against, metrics: FontMetrics) -> Ru
         plans = dict(zip((kit.number for kit in every.kits), plans_of(every), strict=True))
     except LayoutError:
         return None  # it is said of the kits themselves
-    return RunOutputs(replace(every, kits=kits), [plans[kit.number] for kit in kits], metrics, against.stock)
+    stock = against.stock or _carried(folder, manifest, metrics)
+    return RunOutputs(replace(every, kits=kits), [plans[kit.number] for kit in kits], metrics, stock)
+
+
+def _carried(folder: Path, manifest: Manifest, metrics: FontMetrics) -> Stock | None:
+    """The stock that a file of the run carries, with its prices where the maker's do; None where none can be read."""
+    for name in sorted(manifest.digests):  # those of the maker come before others
+        path = folder / name
+        try:
+            if (form := form_of(path)) and (data := read_plain(path, LARGEST_FILE)):
+                return embedded_run(form.read(data).about.inputs, metrics).stock
+        except (OSError, ValueError):
+            continue
+    return None
 
 
 def checked_in_run(path: Path, sha256: str, outputs: RunOutputs | None, metrics: FontMetrics) -> Checked:

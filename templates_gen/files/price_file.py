@@ -9,6 +9,7 @@ from functools import partial
 from layout.box.needs import needs
 from layout.box.quotes import NO_RATES, Rates, Takes, quote, quotes
 from layout.box.shop_values import shop_values
+from layout.cutting.stock.stock import Stock
 from layout.drawing.metrics import FontMetrics
 from layout.messages.roles.buying import Prices
 from layout.parts.price_sheet import KitPrices, price_pages
@@ -32,13 +33,14 @@ _EDGE = 2.0  # mm that the crosses of a part reach past its field, above and bel
 class PriceRun:
     """What prices follow from: the kits of the range `name`, and what boxes of one take together.
 
-    `takes` gives that for a kit, by its place, and a number of boxes.
+    `takes` gives that for a kit, by its place, and a number of boxes; the `stock` is what boards are.
     """
 
     name: str
     kits: tuple[SoldKit, ...]
     takes: Callable[[int, int], Takes]
     rates: Rates = NO_RATES
+    stock: Stock | None = None
 
 
 def price_output(run: PriceRun, metrics: FontMetrics) -> Output:
@@ -49,7 +51,7 @@ def price_output(run: PriceRun, metrics: FontMetrics) -> Output:
     (probe, *_) = price_pages(said, _ANY, purpose, words, metrics)
     width, height = room_of(run.name, run.kits, probe, metrics)
     parts = price_pages(said, (width, height - _EDGE), purpose, words, metrics)
-    return run_output(run.name, run.kits, parts, PRICE_FILE, metrics)
+    return run_output(run.name, run.kits, parts, PRICE_FILE, metrics, run.stock)
 
 
 def _prices(run: PriceRun, place: int) -> KitPrices:

@@ -8,6 +8,8 @@ from dataclasses import dataclass
 
 from layout.box.shop import Shop
 from layout.box.shop_values import shop_values
+from layout.cutting.stock.stock import Stock
+from layout.cutting.stock.stock_values import stock_values, without_money
 from layout.kit.kit import kit_values, without_legal
 from layout.plan import Plan
 from templates_gen.document import About
@@ -25,9 +27,9 @@ class SoldKit:
     shop: Shop
 
 
-def about_run(name: str, kits: Sequence[SoldKit], what: str, file: str) -> About:
+def about_run(name: str, kits: Sequence[SoldKit], what: str, file: str, stock: Stock | None = None) -> About:
     """What `file` shows of a run: `name` is that of the range, `what` it holds. Files of the maker alone carry the
-    shop, for each kit with the terms on which that is sold.
+    shop, for each kit with the terms on which that is sold; they alone carry what a stock costs.
     """
     values: dict[str, object] = {
         "file": file,
@@ -39,6 +41,8 @@ def about_run(name: str, kits: Sequence[SoldKit], what: str, file: str) -> About
     }
     if file.startswith(MAKERS):
         values["shop"] = _shops(kits)
+    if stock is not None:
+        values["stock"] = stock_values(stock if file.startswith(MAKERS) else without_money(stock))
     return About(f"{name}: {what}", json.dumps(values, ensure_ascii=False, separators=(",", ":")))
 
 

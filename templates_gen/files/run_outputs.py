@@ -11,6 +11,7 @@ from layout.box.needs import needs
 from layout.box.overview import Row, Singly, overview_row
 from layout.box.quotes import Quote, Rates, Takes, quote
 from layout.box.scopes import Boxed, Scope, to_buy
+from layout.box.weights import Boards
 from layout.cutting.stock.stock import Stock
 from layout.drawing.metrics import FontMetrics
 from layout.plan import Plan
@@ -18,8 +19,10 @@ from layout.values.limits import exactly
 from templates_gen.document import Document
 from templates_gen.files.output import Output
 from templates_gen.files.overview_table import overview_table
+from templates_gen.files.price_file import PRICE_FILE, PriceRun, price_findings, price_output
 from templates_gen.files.run_about import SoldKit
-from templates_gen.files.singly import singly_of
+from templates_gen.files.shop_card_file import CARD_FILE, card_findings, card_output
+from templates_gen.files.singly import cut_in_box, singly_of
 from templates_gen.files.tables import TableRecord, to_buy_table
 from templates_gen.inputs.range_file import Range, RangeKit
 from templates_gen.verify.finding import Findings
@@ -119,8 +122,27 @@ class RunOutputs:
 
     @property
     def files(self) -> tuple[RunFile, ...]:
-        """The files of sheets."""
-        return ()
+        """The files of sheets: the maker's prices where the kits are sold, and a card of each kit for the shop."""
+        return (*([self._prices] if self._sells else []), self._cards)
+
+    @property
+    def _sells(self) -> bool:
+        return any(each.kit.shop.currency or each.kit.shop.margin is not None for each in self.kits)
+
+    @property
+    def _prices(self) -> RunFile:
+        run = PriceRun(self.range.name, self.sold, self.takes, self.rates, self.stock)
+        return RunFile(PRICE_FILE, partial(price_output, run, self.metrics), partial(price_findings, run))
+
+    @property
+    def _cards(self) -> RunFile:
+        said = self.range.name, self.sold, self._boards, self.metrics
+        return RunFile(CARD_FILE, partial(card_output, *said, self.stock), partial(card_findings, *said))
+
+    @property
+    def _boards(self) -> tuple[Boards | None, ...]:
+        """What is cut for one box of each kit."""
+        return tuple(cut_in_box(each.plan, self.metrics, self.stock) for each in self.kits)
 
     @property
     def sold(self) -> tuple[SoldKit, ...]:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from layout.cutting.stock.stock import Stock
 from layout.drawing.metrics import FontMetrics
 from layout.drawing.sheet import Part
 from layout.messages.roles import Sheet as Sheets
@@ -28,13 +29,20 @@ def room_of(name: str, kits: Sequence[SoldKit], probe: Part, metrics: FontMetric
     return room_under(Page(first.kit.paper, first.words), _head(name, kits, probe, _MANY, _MANY), probe, metrics)
 
 
-def run_output(name: str, kits: Sequence[SoldKit], parts: Sequence[Part], file: str, metrics: FontMetrics) -> Output:
-    """The file with a sheet for each part, on the paper and in the language of the first kit.
+def run_output(
+    name: str,
+    kits: Sequence[SoldKit],
+    parts: Sequence[Part],
+    file: str,
+    metrics: FontMetrics,
+    stock: Stock | None = None,
+) -> Output:
+    """The file with a sheet for each part, on the paper and in the language of the first kit; it carries the `stock`.
 
     Raises FieldError on paper.size where a part finds no room.
     """
     first = kits[0].plan
-    about = about_run(name, kits, parts[0].title, file)
+    about = about_run(name, kits, parts[0].title, file, stock)
     codes = codes_for(about, first.kit.paper, len(parts))
     sheets = [
         _sheet(name, kits, part, (number, len(parts)), modules, metrics)

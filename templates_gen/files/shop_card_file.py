@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from layout.box.weights import Boards, packed
+from layout.cutting.stock.stock import Stock
 from layout.drawing.metrics import FontMetrics
 from layout.parts.shop_card import cards_on, shop_cards
 from layout.plan import Plan
@@ -24,7 +25,13 @@ CARD_FILE = "shop-card.pdf"
 _EDGE = 1.0  # mm that the outlines and crosses reach past their field, above and below
 
 
-def card_output(name: str, kits: Sequence[SoldKit], boards: Sequence[Boards | None], metrics: FontMetrics) -> Output:
+def card_output(
+    name: str,
+    kits: Sequence[SoldKit],
+    boards: Sequence[Boards | None],
+    metrics: FontMetrics,
+    stock: Stock | None = None,
+) -> Output:
     """The file as it must be; `boards` are what is cut for one box of each kit, None where nothing is.
 
     Raises FieldError on paper.size where the paper of the first kit is too small for a card.
@@ -36,7 +43,7 @@ def card_output(name: str, kits: Sequence[SoldKit], boards: Sequence[Boards | No
     _, height = room_of(name, kits, shop_cards(cards[:1], metrics), metrics)
     most = cards_on(height - _EDGE)
     parts = [shop_cards(cards[begin : begin + most], metrics) for begin in range(0, len(cards), most)]
-    return run_output(name, kits, parts, CARD_FILE, metrics)
+    return run_output(name, kits, parts, CARD_FILE, metrics, stock)
 
 
 def paper_in_box(plan: Plan, metrics: FontMetrics) -> float:

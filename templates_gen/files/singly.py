@@ -7,6 +7,7 @@ from fractions import Fraction
 from functools import lru_cache
 
 from layout.box.overview import Singly
+from layout.box.weights import Boards
 from layout.cutting.job.work import seconds
 from layout.cutting.stock.stock import Stock
 from layout.drawing.metrics import FontMetrics
@@ -60,3 +61,15 @@ def _cut(plan: Plan, metrics: FontMetrics, stock: Stock, each: int, once: int) -
         return Singly(each, once)
     time = seconds(drawn.job.work, stock.speeds)
     return Singly(each, once, len(drawn.boards.sheets), None if time is None else Fraction(time))
+
+
+def cut_in_box(plan: Plan, metrics: FontMetrics, stock: Stock | None) -> Boards | None:
+    """What is cut for one box: the outer sizes of the cut parts that lie in it; None where there is none."""
+    if stock is None:
+        return None
+    drawn = cut_drawings(plan, stock, metrics)
+    parts = [
+        part for name in plan.kit.box.each_holds if name in CUT and name in drawn.names for part in drawn.built(name)
+    ]
+    area = sum(part.length * part.height for part in parts)
+    return Boards(area, stock.thickness, stock.material) if parts else None

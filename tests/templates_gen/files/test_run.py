@@ -9,12 +9,14 @@ import re
 import shutil
 from collections.abc import Iterator
 from dataclasses import replace
+from fractions import Fraction
 from pathlib import Path
 
 import pytest
 from commands import refused, run
 from kits import font_metrics, kit_of
 
+from layout.box.shop import Shop
 from templates_gen.disk.exchange import Exchange
 from templates_gen.disk.faults import FaultError
 from templates_gen.disk.together import Together
@@ -24,12 +26,14 @@ from templates_gen.files.check import check
 from templates_gen.files.manifest import MANIFEST, read_manifest
 from templates_gen.files.run import RunReport, make_run
 from templates_gen.files.run_plans import plans_of
+from templates_gen.inputs import stock_file
 from templates_gen.inputs.range_file import Range, RangeKit, load_range, write_range
 from templates_gen.messages.errors import OptionError
 
 METRICS = font_metrics()
 SMALL, LARGE = "heron-frame-small", "heron-frame-large"
 TO_BUY, OVERVIEW = "maker-to-buy.csv", "maker-overview.csv"
+CARDS = "shop-card.pdf"
 
 
 def of_two(height: str = "30 cm") -> Range:
@@ -67,7 +71,7 @@ def test_each_kit_is_made_as_if_it_were_alone(whole: tuple[Path, RunReport], tmp
             name: data for name, data in alone.items() if name != MANIFEST
         }
         assert {"leaflet.pdf"} <= of_run.keys() - alone.keys() <= {"leaflet.pdf", "label.pdf", "help.pdf"}
-    assert {path.name for path in folder.iterdir()} == {SMALL, LARGE, MANIFEST, TO_BUY, OVERVIEW}
+    assert {path.name for path in folder.iterdir()} == {SMALL, LARGE, MANIFEST, TO_BUY, OVERVIEW, CARDS}
 
 
 def test_the_manifest_of_a_run_lists_its_kits(whole: tuple[Path, RunReport]) -> None:
@@ -81,17 +85,11 @@ def test_the_manifest_of_a_run_lists_its_kits(whole: tuple[Path, RunReport]) -> 
     for kit in values["kits"]:
         assert kit["sha256"] == hashlib.sha256((folder / kit["folder"] / MANIFEST).read_bytes()).hexdigest()
     assert {(file["file"], file["sha256"]) for file in values["files"]} == {
-        (name, hashlib.sha256((folder / name).read_bytes()).hexdigest()) for name in (TO_BUY, OVERVIEW)
+        (name, hashlib.sha256((folder / name).read_bytes()).hexdigest()) for name in (CARDS, OVERVIEW, TO_BUY)
     }
-    assert report.files == sum(len(each.report.made) for each in report.kits) + 2
+    assert report.files == sum(len(each.report.made) for each in report.kits) + 3
     assert report.marks > 100
     assert report.deviation < 0.001
-
-
-def test_prices_stand_in_files_for_the_maker_alone(whole: tuple[Path, RunReport]) -> None:
-    """No other file names what is bought and for how much."""
-    folder, _ = whole
-    assert all("shop" not in data.decode("latin-1") for name, data in files_in(folder).items() if "maker" not in name)
 
 
 def test_a_run_is_right_when_it_is_read_back(whole: tuple[Path, RunReport]) -> None:
@@ -108,6 +106,37 @@ def problems(folder: Path, against: Against | None = None) -> dict[str, tuple[st
     """What is wrong, by the file or folder."""
     checked = check([folder], against or Against(), METRICS)
     return {str(Path(each.file).relative_to(folder)): each.problems for each in checked if each.problems}
+
+
+def test_sheets_of_a_run_are_read_back_by_what_they_carry(copied: Path) -> None:
+    """A card of other kits, or one that is spoilt, is found, with the range and without."""
+    cards = copied / CARDS
+    data = cards.read_bytes()
+    cards.write_bytes(data[: len(data) // 2])
+    assert CARDS in problems(copied)
+    make_run(of_two("26 cm"), copied.parent / "other", METRICS)
+    shutil.copy(copied.parent / "other" / CARDS, cards)
+    assert set(problems(copied)) == {CARDS}
+    assert "inputs" in str(problems(copied, Against(found=of_two()))[CARDS])
+    cards.unlink()
+    assert "missing" in problems(copied)[CARDS][0]
+
+
+def test_prices_are_made_where_the_kits_are_sold(tmp_path: Path) -> None:
+    """In a file of the maker's, which carries the shop; with a stock the boards have their price there too."""
+    shop = Shop(currency="EUR", margin=Fraction(2, 5), hour=Fraction(18), minutes=Fraction(25))
+    stock = replace(stock_file.built_in(), prices={"sheet": 7.5, "minute": 0.8})
+    kit = RangeKit(kit_of({"name": "Heron frame", "box": {"holds": ["shed-stick", "leaflet"]}}), 3, shop=shop)
+    sold = Range("Heron frames", (kit,), shop, copies_said=True)
+    report = make_run(sold, tmp_path / "run", METRICS, stock=stock)
+    assert [made.file for made in report.made] == ["maker-prices.pdf", CARDS]
+    for against in (Against(), Against(found=sold), Against(found=sold, stock=stock)):
+        assert [each for each in check([tmp_path / "run"], against, METRICS) if each.problems] == []
+    carry = {name for name, data in files_in(tmp_path / "run").items() if re.search(rb'shop[\\]*":', data)}
+    assert carry == {"maker-prices.pdf"}
+    dearer = replace(sold, kits=(replace(kit, shop=replace(shop, hour=Fraction(19))),))
+    found = problems(tmp_path / "run", Against(found=dearer))
+    assert set(found) == {"maker-prices.pdf", OVERVIEW}
 
 
 def test_every_damage_is_found(copied: Path) -> None:
