@@ -9,7 +9,8 @@ from typing import NamedTuple, Protocol
 
 from layout.drawing.metrics import FontMetrics
 from layout.drawing.pane import Paned
-from layout.drawing.sheet import Part
+from layout.drawing.sheet import OnScreen, Part
+from layout.paper.cards import lay_cards
 from layout.paper.choice import Laying
 from layout.paper.folded import leaves_on_paper
 from layout.paper.joints import Build
@@ -17,6 +18,8 @@ from layout.paper.regions import regions
 from layout.paper.room import room_for
 from layout.paper.sheets import lay, lay_together
 from layout.paper.steps import named
+from layout.parts.cards.cards import cards
+from layout.parts.cards.legal_card import to_fill_in
 from layout.parts.frame_check import bare_check, frame_check
 from layout.parts.grid import drawing_of
 from layout.parts.grid_size import left_out
@@ -53,7 +56,8 @@ class Product(NamedTuple):
     whether a plan asks for it; `absent` says why one that asks for it cannot have it. `forms` are the kinds of files
     that it has to itself; on paper it is in the kit's one file too, unless it is not `in_kit`.
     Parts that share their sheets where they can have a `heading`: it gives a part the name of these sheets. What is not
-    made by `default` is made where it is asked for by name.
+    made by `default` is made where it is asked for by name. A product `lays` its parts where they lie in a way of
+    their own.
     """
 
     builds: Builds
@@ -64,6 +68,7 @@ class Product(NamedTuple):
     heading: Callable[[Plan, Part], Part] | None = None
     single: Builds | None = None
     default: Callable[[Plan], bool] = _always
+    lays: Callable[[Plan, Sequence[Part], FontMetrics], tuple[Laying, ...]] | None = None
 
     def alone(self, plan: Plan, metrics: FontMetrics) -> tuple[Part, ...]:
         """The parts as a file of their own holds them: each at its best."""
@@ -160,6 +165,17 @@ def _leaflet(plan: Plan, metrics: FontMetrics) -> tuple[Build, ...]:
     return tuple(_as_it_is(part) for part in leaves_on_paper(plan, metrics))
 
 
+def _cards(plan: Plan, metrics: FontMetrics) -> tuple[Build, ...]:
+    """Label, legal card and packing list."""
+    return tuple(map(_as_it_is, cards(plan, metrics)))
+
+
+def _lay_cards(plan: Plan, parts: Sequence[Part], metrics: FontMetrics) -> tuple[Laying, ...]:
+    """As many to a sheet as it holds, with a note on what is left to fill in."""
+    note = to_fill_in(plan)
+    return (lay_cards(plan, parts, metrics, (OnScreen(note),) if note else ()),)
+
+
 PRODUCTS: Mapping[str, Product] = {
     "frame-check": Product(_frame_check, forms=("pdf",)),
     "wrap-gauge": Product(_wrap_gauge, single=_gauge_card),
@@ -170,6 +186,7 @@ PRODUCTS: Mapping[str, Product] = {
     "spacing-guide": Product(_at(spacing_guide, "near", "far"), heading=_guides),
     "weaving-grid": Product(_in_panes(drawing_of), absent=left_out, in_kit=False),
     "leaflet": Product(_leaflet, forms=("pdf",), in_kit=False, default=_boxed("leaflet")),
+    "label": Product(_cards, forms=("pdf",), in_kit=False, default=_boxed("label"), lays=_lay_cards),
 }
 """Everything that can be made, in the order of use, which is that of the kit's sheets."""
 
@@ -194,6 +211,8 @@ def laid(name: str, plan: Plan, metrics: FontMetrics) -> tuple[Laying, ...]:
     """How the parts of a product lie on the paper of `plan`; FieldError where they cannot."""
     product = PRODUCTS[name]
     builds = product.builds(plan, metrics)
+    if product.lays:
+        return product.lays(plan, list(map(_at_its_best, builds)), metrics)
     if product.heading and not any(isinstance(build, Paned) for build in builds):
         named_so = partial(product.heading, plan)
         return lay_together(plan, [build for build in builds if not isinstance(build, Paned)], metrics, named_so)

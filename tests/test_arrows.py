@@ -168,7 +168,7 @@ OF_THE_PLAN = {
     "kit": None,
     "warp": {"sett"},
     "amounts": {"picks_per_cm"},
-    "words": {"say", "listed", "figure", "paragraph"},
+    "words": {"say", "listed", "figure", "paragraph", "all_of"},
 }
 REPEATED = {
     "woven_mm", "woven_rows", "warp_total_m", "weft_total_g", "weft_total_m",
@@ -234,13 +234,11 @@ def _is_of_cutting(name: str) -> bool:
 def test_a_proof_takes_of_the_plan_only_what_is_proven(name: str) -> None:
     """Kit, sett and picks; a proof that read the warp or a part from the plan would find what the builder found.
 
-    The first sheet, the table of what to buy and the leaflet repeat figures whose formulas have tests of their own
-    (`REPEATED`).
+    The first sheet, the table of what to buy, the leaflet and the cards repeat figures whose formulas have tests of
+    their own (`REPEATED`).
     """
-    taken, repeats = (
-        set(),
-        name.endswith((".start_numbers", ".overview_numbers", ".to_buy_numbers", ".leaflet_numbers")),
-    )
+    numbers = (".start_numbers", ".overview_numbers", ".to_buy_numbers", ".leaflet_numbers", ".cards_numbers")
+    taken, repeats = set(), name.endswith(numbers)
     for node in ast.walk(ast.parse(OUTER[name].read_text("utf-8"))):
         if isinstance(node, ast.Attribute) and isinstance(node.value, ast.Name) and node.value.id == "plan":
             taken.add(node.attr)

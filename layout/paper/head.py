@@ -11,10 +11,10 @@ from layout.drawing.metrics import FontMetrics
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Box, Point, Region, Shape, Text, rectangle
 from layout.drawing.typeset import LEAD, LEADING, NAME, SMALL, is_tall, wrap
+from layout.drawing.weave_mark import weave_mark
 from layout.paper.area import SIDE, TOP
 from layout.paper.regions import BODY, COLUMN_RIGHT, FIELD, HEAD_HIGH, Regions
 from layout.paper.small_warp import WARP_WIDE, small_warp
-from layout.paper.weave_mark import weave_mark
 
 WEAVE = "weave"
 """The tile of a sheet that is about the whole work: the mark of plain weave instead of a number."""

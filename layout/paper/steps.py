@@ -37,6 +37,8 @@ PLACES: Mapping[str, Place] = {
     "leaflet": Place(WEAVE),
     "price-sheet": Place("B"),
     "shop-card": Place("B"),
+    "label": Place("B"),
+    "folded-label": Place("B"),
     "job": Place("L"),
     "job-board": Place("L"),
     "job-more": Place("L"),
@@ -64,6 +66,7 @@ NAMES: Mapping[str, Named] = {
     "spacing-guide": Named(SheetName.NAME_GUIDES, SheetName.PURPOSE_GUIDES),
     "weaving-grid": Named(SheetName.NAME_GRID, SheetName.PURPOSE_GRID),
     "leaflet": Named(SheetName.NAME_LEAFLET, SheetName.PURPOSE_LEAFLET),
+    "label": Named(SheetName.NAME_LABEL, SheetName.PURPOSE_LABEL),
     "job": Named(SheetName.NAME_JOB, SheetName.PURPOSE_JOB),
 }
 """The sheets that are called the same for every warp; those of the marks on the bars are in `MARKS`."""

@@ -24,6 +24,8 @@ from templates_gen.inputs.families import KIT
 KIT_FILE = "kit.pdf"
 
 _PAPER, _GRID = "pdf", "weaving-grid"
+_LEGAL = "label.pdf"  # the one file of a kit that shows the maker's legal words
+_SEVERAL = (START, LEAFLET, "packing-list", "folded-label")  # of as many sheets or cards as they need
 
 
 def printed_records(drawn: PrintedDrawings, name: str) -> Iterator[FileRecord]:
@@ -78,9 +80,8 @@ def _on_paper(drawn: PrintedDrawings, file: str, names: Iterable[str]) -> Output
 
 
 def _once(names: Sequence[str]) -> tuple[str, ...]:
-    """The first sheet, and a leaflet, named once, however many sheets they take on small paper."""
-    several = names[0] in (START, LEAFLET)
-    return tuple(name for k, name in enumerate(names) if not (k and several and name == names[0]))
+    """The first sheet, a leaflet and a packing list named once, however many sheets or cards they take."""
+    return tuple(name for k, name in enumerate(names) if not (name in _SEVERAL and name in names[:k]))
 
 
 def _outline(drawn: PrintedDrawings, layings: Sequence[Laying]) -> Iterator[Entry]:
@@ -95,4 +96,4 @@ def _outline(drawn: PrintedDrawings, layings: Sequence[Laying]) -> Iterator[Entr
 def _about(drawn: PrintedDrawings, file: str, parts: Sequence[Part]) -> About:
     words = drawn.plan.words
     what = words.say(Titles.GUIDES) if file == KIT_FILE else words.all_of([part.title for part in parts])
-    return titled(drawn.plan, what, file)
+    return titled(drawn.plan, what, file, legal=file == _LEGAL)

@@ -16,8 +16,15 @@ from templates_gen.messages.roles.inputs import Only
 
 KIT, BOARD, JOB = "kit", "board", "job"
 """The families that are files of their own: the one file of all guides, the boards, the job sheet."""
+BOX = ("leaflet", "help", "label")
+"""The sheets for the box."""
+
 _FORMS: Mapping[str, tuple[str, ...]] = {KIT: ("pdf",), BOARD: ("svg", "dxf"), JOB: ("pdf",)}
-_SEVERAL: Mapping[str, tuple[str, ...]] = {"strips": ("strip-near", "strip-far", "strips"), "boards": (BOARD,)}
+_SEVERAL: Mapping[str, tuple[str, ...]] = {
+    "strips": ("strip-near", "strip-far", "strips"),
+    "boards": (BOARD,),
+    "box": BOX,
+}
 
 
 def products_of(plan: Plan, names: Sequence[str]) -> tuple[str, ...] | None:

@@ -16,7 +16,10 @@ from templates_gen.verify.printed.furniture import check_furniture
 from templates_gen.verify.printed.gauge import prove_gauge
 from templates_gen.verify.printed.grid import prove_grid
 from templates_gen.verify.printed.guide import prove_guide
+from templates_gen.verify.printed.label import prove_label
 from templates_gen.verify.printed.leaflet import prove_leaflet
+from templates_gen.verify.printed.legal_card import prove_legal_card
+from templates_gen.verify.printed.packing_list import prove_folded, prove_packing_list
 from templates_gen.verify.printed.shed_alone import prove_shed
 from templates_gen.verify.printed.start_here import prove_start_here
 from templates_gen.verify.printed.strips import prove_strip
@@ -37,6 +40,10 @@ PROOFS: Mapping[str, Callable[..., Findings]] = {
     "frame-check": prove_frame_check,
     "pull-check": prove_frame_check,
     "weaving-grid": prove_grid,
+    "label": prove_label,
+    "folded-label": prove_folded,
+    "legal-card": prove_legal_card,
+    "packing-list": prove_packing_list,
 }
 """By the name of a part: `proof(plan, pieces, on_paper=)` over all pieces of that part in a file."""
 

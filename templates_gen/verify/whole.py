@@ -52,6 +52,16 @@ def _how_to_wind(kit: Kit) -> tuple[str, ...]:
     return ("gauge-how",) if gauge_is_two(kit) else ()
 
 
+def _boxed(name: str) -> Callable[[Kit], bool]:
+    """What a kit says of its box asks for it."""
+    return lambda kit: kit.box.given and name in (*kit.box.each_holds, *kit.box.run_holds)
+
+
+def _cards(kit: Kit) -> tuple[str, ...]:
+    """Label and packing list, on one card where they are folded over."""
+    return ("folded-label",) if kit.box.fold else ("label", "packing-list")
+
+
 WHOLE: Mapping[str, WantedFile] = {
     "start-here": WantedFile(("start-here",), (), lambda kit: kit.paper.use == "download", always_in_kit=True),
     "winding": WantedFile(("winding",), more=_heading_rows),
@@ -62,7 +72,8 @@ WHOLE: Mapping[str, WantedFile] = {
     "wrap-gauge": WantedFile(("wrap-gauge",), more=_how_to_wind),
     "frame-check": WantedFile(("frame-check",), ("pdf",)),
     "weaving-grid": WantedFile(("weaving-grid",), in_kit=False, may=True),
-    "leaflet": WantedFile(("leaflet",), ("pdf",), lambda kit: kit.box.given and kit.box.has("leaflet"), in_kit=False),
+    "leaflet": WantedFile(("leaflet",), ("pdf",), _boxed("leaflet"), in_kit=False),
+    "label": WantedFile(("legal-card",), ("pdf",), _boxed("label"), in_kit=False, more=_cards),
 }
 """By the name of each file without its ending."""
 

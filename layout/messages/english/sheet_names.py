@@ -42,6 +42,8 @@ MESSAGES: dict[Role, str | Plural] = {
         "{count} step, from the frame to the finished piece.",
         "{count} steps, from the frame to the finished piece.",
     ),
+    SheetName.NAME_LABEL: "Box label, packing list",
+    SheetName.PURPOSE_LABEL: "For the box: paste the label on, lay the cards in.",
     SheetName.NAME_JOB: "Laser job",
     SheetName.PURPOSE_JOB: Plural("boards", "One board of {stock}.", "{boards} boards of {stock}."),
     Scale.CHECK: "Check first: both scales must be true to a ruler.",

@@ -24,8 +24,19 @@ _NAME = 22 * 25.4 / 72  # mm to the em: the number of the tile in the head
 _SCALES = ((100.0, 10.0, 0), (101.6, 12.7, 1))  # length, block, and the first block that is black
 _HIGH = 1.6
 
+_CARDS = ("label", "folded-label", "legal-card", "packing-list")
 _UNMEASURED = frozenset(
-    {"winding", "heading-rows", "frame-check", "pull-check", "gauge-how", "leaflet", "price-sheet", "shop-card"}
+    {
+        "winding",
+        "heading-rows",
+        "frame-check",
+        "pull-check",
+        "gauge-how",
+        "leaflet",
+        "price-sheet",
+        "shop-card",
+        *_CARDS,
+    }
 )  # and the job sheets
 _JOB = "job"
 _TILES: Mapping[str, str] = {
@@ -42,7 +53,7 @@ _TILES: Mapping[str, str] = {
     "gauge-how": "G",
     "price-sheet": "B",
     "shop-card": "B",
-}
+} | dict.fromkeys(_CARDS, "B")
 
 
 def measured(part: str) -> bool:

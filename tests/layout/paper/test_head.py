@@ -10,13 +10,13 @@ from kits import font_metrics
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Curve, Point, Region, Text
 from layout.drawing.typeset import LEAD, NAME, SMALL, is_tall
+from layout.drawing.weave_mark import weave_mark
 from layout.kit.kit import Paper
 from layout.kit.paper_size import PaperSize, named_size
 from layout.paper.head import WEAVE, Head, head
 from layout.paper.regions import regions
 from layout.paper.small_warp import small_warp
 from layout.paper.targets import target_boxes
-from layout.paper.weave_mark import weave_mark
 
 METRICS = font_metrics()
 HIGH = 278.694

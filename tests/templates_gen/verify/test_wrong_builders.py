@@ -9,6 +9,7 @@ import pytest
 from alarms import alarm_on
 from kits import font_metrics, kit_of
 from wrong_builders import Patch, Wrong
+from wrong_cards import CARDS_WRONG
 from wrong_crossed import CROSSED_WRONG
 from wrong_first import FIRST
 from wrong_leaflet import LEAFLET, LEAFLETS
@@ -33,6 +34,7 @@ EVERY: dict[str, Wrong] = {
     **MARKING_WRONG,
     **ROD_WRONG,
     **FIRST,
+    **CARDS_WRONG,
     **LEAFLETS,
 }
 LEAST = 80

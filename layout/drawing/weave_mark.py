@@ -4,7 +4,9 @@ from __future__ import annotations
 
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Curve, Point, Region, polygon, rectangle
-from layout.paper.regions import HEAD_HIGH
+
+MARK_SIDE = 12.0
+"""The side of the black square, in mm."""
 
 _BOUNDS, _MIDDLES, _HALF = (1.7, 4.5, 7.5, 10.3), (3.0, 6.0, 9.0), 0.7
 """Between which places on the square each piece of a thread is seen, where the threads lie, half the width of one."""
@@ -12,7 +14,7 @@ _BOUNDS, _MIDDLES, _HALF = (1.7, 4.5, 7.5, 10.3), (3.0, 6.0, 9.0), 0.7
 
 def weave_mark(corner: Point) -> Region:
     """The mark with its lower left corner at `corner`, as one area: where a thread is seen, it has a hole."""
-    square = rectangle(corner.x, corner.y, corner.x + HEAD_HIGH, corner.y + HEAD_HIGH, Pen.SOLID)
+    square = rectangle(corner.x, corner.y, corner.x + MARK_SIDE, corner.y + MARK_SIDE, Pen.SOLID)
     places = [(column, row) for row in range(3) for column in range(3)]
     return Region((square, *(_hole(corner, column, row) for column, row in places)), Pen.SOLID)
 
