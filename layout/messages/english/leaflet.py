@@ -18,6 +18,8 @@ MESSAGES: dict[Role, str | Plural] = {
     Leaflet.GRID: "Weaving grid: draw on it, or lay it under the warp.",
     Leaflet.START: "Start here: the kit's numbers, all in one place.",
     Leaflet.HELP: "Card, Help and finish: when something goes wrong.",
+    Leaflet.SPARE_ENDS: "Spare ends: for an end that breaks.",
+    Leaflet.NEEDLE: "Tapestry needle: to darn in the tails of the weft.",
     Leaflet.COMB_TOO: "Spacing comb: in place of the guides, one end in each slot.",
     Leaflet.CHECK: "Check the frame",
     Leaflet.CHECK_BARS: "Both diagonals alike? Mark the middle of each bar in pencil.",

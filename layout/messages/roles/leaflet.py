@@ -20,6 +20,8 @@ class Leaflet(Role):
     GRID = "leaflet.beside.grid"
     START = "leaflet.beside.start"
     HELP = "leaflet.beside.help"
+    SPARE_ENDS = "leaflet.beside.spare_ends"
+    NEEDLE = "leaflet.beside.needle"
     COMB_TOO = "leaflet.beside.comb"
     CHECK = "leaflet.check"
     CHECK_BARS = "leaflet.check.bars"

@@ -8,7 +8,7 @@ from layout.drawing.shapes import Point, Shape, Text, line
 from layout.drawing.typeset import SMALL
 from layout.messages.roles import Leaflet, Winding
 from layout.parts.leaflet.in_box import beside_the_steps
-from layout.parts.leaflet.panels import FOLD_WHITE, Room
+from layout.parts.leaflet.panels import FOLD_WHITE, Room, SetStep
 from layout.parts.winding.kinds.pictures import picture_of
 from layout.parts.winding.lines import rows_of, step_of
 from layout.plan import Plan
@@ -17,14 +17,15 @@ _BASE, _OVER = 2.4, 4.0
 _SAMPLE, _TO_WORDS, _BETWEEN = 10.0, 2.0, 6.0
 
 
-def foot_of(plan: Plan, room: Room, metrics: FontMetrics) -> tuple[list[Shape], float]:
+def foot_of(plan: Plan, room: Room, metrics: FontMetrics, *, whole: bool) -> tuple[list[Shape], float]:
     """Its shapes at the lower edge of a leaf, and how high they stand with the white over them.
 
-    In two columns the caution stands left, the legend right, and what else lies in the box where there is more room.
+    One that is not `whole` does not name what else lies in the box. In two columns the caution stands left, the legend
+    right, and what else lies in the box where there is more room.
     """
     wide = 2 * room.half if room.columns == 1 else room.half - FOLD_WHITE
     left = rows_of(plan.words.say(Leaflet.TENSION), SMALL, wide, metrics)
-    said = [rows_of(each, SMALL, wide, metrics) for each in beside_the_steps(plan)]
+    said = [rows_of(each, SMALL, wide, metrics) for each in beside_the_steps(plan) if whole]
     step = step_of([row for rows in (left, *said) for row in rows], SMALL)
     base = -room.high + _BASE
     if room.columns == 1:
@@ -38,6 +39,13 @@ def foot_of(plan: Plan, room: Room, metrics: FontMetrics) -> tuple[list[Shape], 
         shorter += rows
     shapes = [*_rows(left, -room.half, base, step), *_rows(right, FOLD_WHITE, base + count * step, step)]
     return [*shapes, *legend], _BASE + max(len(left), len(right) + count) * step + _OVER
+
+
+def last_of(plan: Plan, wide: float, metrics: FontMetrics) -> list[SetStep]:
+    """What else lies in the box, to stand after the last step; nothing where there is nothing."""
+    rows = [row for each in beside_the_steps(plan) for row in rows_of(each, SMALL, wide, metrics)]
+    step = step_of(rows, SMALL)
+    return [SetStep(tuple(_rows(rows, 0.0, -len(rows) * step, step)), len(rows) * step + 1.0)] if rows else []
 
 
 def _rows(rows: list[str], left: float, base: float, step: float) -> list[Shape]:

@@ -29,9 +29,20 @@ def in_box(plan: Plan, *names: str) -> bool:
 
 
 def beside_the_steps(plan: Plan) -> Iterator[str]:
-    """A line for everything in each box that no step names, once."""
-    held = plan.kit.box.each_holds
+    """A line for everything in each box that no step names, once; what the help card names is left to that."""
+    box = plan.kit.box
+    held = [name for name in box.each_holds if not _lacking(plan, name)]
     roles = [_BESIDE[name] for name in held if name in _BESIDE]
     if COMB in held and in_box(plan, *GUIDES):
         roles.append(Leaflet.COMB_TOO)
+    if not box.has("help"):
+        roles += [Leaflet.SPARE_ENDS] if box.spare_ends else []
+        roles += [Leaflet.NEEDLE] if box.also is None else []
     return map(plan.words.say, dict.fromkeys(roles))
+
+
+def _lacking(plan: Plan, name: str) -> bool:
+    """Whether this kit can have no such thing: a grid without picks, combs to wind with where nothing is wound."""
+    if name == "weaving-grid":
+        return plan.amounts.picks_per_cm is None
+    return name == "winding-comb" and not (plan.warp.winds and name in plan.kit.frame.ends.cut_parts)

@@ -10,8 +10,8 @@ from layout.drawing.pens import Pen
 from layout.drawing.shapes import Point, Shape, cross, line
 from layout.drawing.sheet import Part
 from layout.messages.roles import Leaflet, SheetName
-from layout.parts.leaflet.foot import foot_of
-from layout.parts.leaflet.panels import Room, filled, panels_of, set_step
+from layout.parts.leaflet.foot import foot_of, last_of
+from layout.parts.leaflet.panels import UNDER_FOLD, Room, filled, panels_of, set_step, too_high
 from layout.parts.leaflet.steps import leaflet_steps
 from layout.parts.leaflet.trimmed import around, trimmed
 from layout.plan import Plan
@@ -23,16 +23,26 @@ _ARM = 0.5
 
 
 def leaflet(plan: Plan, room: Room, metrics: FontMetrics) -> tuple[Part, ...]:
-    """Every leaf of a plan's leaflet in a `room` of that size."""
-    foot, high = foot_of(plan, room, metrics)
-    panels = panels_of(room, high)
-    steps = [set_step(plan, k, each, panels[0].wide, metrics) for k, each in enumerate(leaflet_steps(plan), 1)]
-    folds = _folds(room)
-    block = trimmed(plan, metrics) if room.trimmed else []
-    leaves = list(filled(panels, steps))
+    """Every leaf of a plan's leaflet in a `room` of that size, as few as there can be.
+
+    What else lies in the box stands in the foot of each leaf, or once, after the last step. Where a step has no room at
+    all, the leaf is as much higher than the room.
+    """
+    wide = panels_of(room, 0.0, UNDER_FOLD[0])[0].wide
+    steps = [set_step(plan, k, each, wide, metrics) for k, each in enumerate(leaflet_steps(plan), 1)]
+    fixed = [*_folds(room), *(trimmed(plan, metrics) if room.trimmed else [])]
+    found: list[tuple[float, list[list[Shape]]]] = []
+    for in_foot, under in ((True, UNDER_FOLD[0]), (True, UNDER_FOLD[1]), (False, UNDER_FOLD[1])):
+        foot, high = foot_of(plan, room, metrics, whole=in_foot)
+        panels, last = panels_of(room, high, under), [] if in_foot else last_of(plan, wide, metrics)
+        leaves = [[*shapes, *fixed, *foot] for shapes in filled(panels, [*steps, *last])]
+        found.append((too_high(panels, steps), leaves))
+        if found[-1][0] == 0 and len(leaves) == 1:
+            break
+    over, leaves = min(found, key=lambda way: (way[0], len(way[1])))
+    higher = room._replace(high=room.high + over)
     return tuple(
-        _part(plan, (*shapes, *folds, *foot, *block), room, len(steps), (number, len(leaves)))
-        for number, shapes in enumerate(leaves, 1)
+        _part(plan, tuple(shapes), higher, len(steps), (number, len(leaves))) for number, shapes in enumerate(leaves, 1)
     )
 
 

@@ -19,13 +19,15 @@ from layout.plan import Plan
 FOLD_WHITE = 7.0
 """From a fold to what stands beside it, in mm."""
 
-_OVER_FOLD, _UNDER_FOLD, _LEAST_UNDER = 2.5, 8.65, 4.0
+UNDER_FOLD = 8.65, 4.0
+"""From a fold to what stands under it, in mm: as it is best, and at least."""
+
+_OVER_FOLD = 2.5
 _MOST = 3  # steps in a panel of a folded sheet
 _WORDS, _TO_TITLE, _RING_AT = WIDE + 5.0, 6.6, WIDE + 7.4
 _TITLE, _FIRST, _UNDER = 3.8, 6.6, 1.2
 _PITCH, _GAP = 32.5, 3.0
 _SAME = 1e-6
-_USUAL = 30.0  # mm: a step of a title and five lines is so high
 _CROSS = 1.0  # the cross in the corner of a leaf is so wide
 
 
@@ -52,12 +54,13 @@ class Panel(NamedTuple):
     high: float
 
 
-def panels_of(room: Room, foot: float) -> tuple[Panel, ...]:
-    """The panels of a leaf whose foot is so high, in the order in which they are read: row by row."""
+def panels_of(room: Room, foot: float, under: float) -> tuple[Panel, ...]:
+    """The panels of a leaf, in the order in which they are read: row by row.
+
+    Its foot is so high, and the lower ones begin so far `under` the fold.
+    """
     spans = [(0.0, room.high - foot)]
     if room.fold is not None:
-        lower = room.high - room.fold - foot
-        under = max(_LEAST_UNDER, min(_UNDER_FOLD, lower - (_MOST - 1) * _PITCH - _USUAL))
         spans = [(0.0, room.fold - _OVER_FOLD), (room.fold + under, room.high - foot)]
     if room.columns == 1:
         lefts, wide = [-room.half], 2 * room.half
@@ -83,6 +86,11 @@ def set_step(plan: Plan, number: int, step: LeafletStep, wide: float, metrics: F
     said = downward(rows, LEAD, Point(_WORDS, named[-1].at.y - _FIRST), metrics)
     shapes += [*named, *said]
     return SetStep(tuple(shapes), max(HIGH, _UNDER - said[-1].at.y))
+
+
+def too_high(panels: Sequence[Panel], steps: Sequence[SetStep]) -> float:
+    """How much higher the highest step is than the lowest panel; nothing where all have room."""
+    return max(0.0, max(step.high for step in steps) - min(panel.high for panel in panels) - _SAME)
 
 
 def filled(panels: Sequence[Panel], steps: Sequence[SetStep]) -> Iterator[list[Shape]]:

@@ -59,14 +59,15 @@ def _unlike(plan: Plan, leaves: Sequence[OneLeaf], steps: Sequence[Told]) -> Ite
     words: list[Word] = [(Point(at.x, at.y - k * _APART), said) for k, leaf, at, said in texts]
     rings = [(Point(r.at.x, r.at.y - k * _APART), r.words) for k, leaf in enumerate(leaves) for r in leaf.rings]
     say = plan.words.say
-    foot = [say(Leaflet.TENSION), *beside(plan)]
     legend = {say(role): _PENS[role] for role in truth_of(plan.kit).legend if role in _PENS}
     legend |= {say(Leaflet.FOLD): Pen.FOLD} if leaves[0].upright else {}
-    every = [*foot, *legend] * len(leaves)
+    every = [say(Leaflet.TENSION), *legend] * len(leaves)
     if leaves[0].block:
         warp = said_of(plan.kit, plan.warp.sett.per_mm, plan.warp.sett.unit)
         every += [say(Leaflet.TRIM), say(SheetName.NAME_LEAFLET), warp["name"], warp["facts"]] * len(leaves)
-    accounted = account(words, [*(said for step in steps for said in step[1:]), *every], (), plan.words)
+    every += [said for step in steps for said in step[1:]]
+    ways = [account(words, [*every, *beside(plan) * times], (), plan.words) for times in sorted({1, len(leaves)})]
+    accounted = min(ways, key=lambda way: len(way.wrong))  # once on each leaf, or once for all
     yield from accounted.wrong
     for number, step in enumerate(steps, 1):
         for said, below in ((step.title, False), (step.said, True)):

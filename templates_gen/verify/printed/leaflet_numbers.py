@@ -177,16 +177,21 @@ def _ruled(plan: Plan, mm: float) -> str:
 
 def beside(plan: Plan) -> list[str]:
     """What stands for things in each box that no step needs."""
-    held = plan.kit.box.each_holds
-    spaced = any(name.startswith("spacing-guide") for name in (*held, *plan.kit.box.run_holds))
+    kit, truth = plan.kit, truth_of(plan.kit)
+    held, helped = kit.box.each_holds, holds(kit, "help")
+    spaced = holds(kit, "spacing-guide", "spacing-guide-cut")
     wanted = {
         Leaflet.GAUGE: any(name.startswith("wrap-gauge") for name in held),
         Leaflet.CHECK_SHEET: "frame-check" in held,
         Leaflet.WINDING_SHEET: "winding" in held,
-        Leaflet.WINDING_COMBS: "winding-comb" in held,
-        Leaflet.GRID: "weaving-grid" in held,
+        Leaflet.WINDING_COMBS: "winding-comb" in held
+        and "winding-comb" in truth.asks_for(kit.frame.ends)
+        and truth.winds,
+        Leaflet.GRID: "weaving-grid" in held and plan.amounts.picks_per_cm is not None,
         Leaflet.START: "start-here" in held,
         Leaflet.HELP: "help" in held,
         Leaflet.COMB_TOO: "comb" in held and spaced,
+        Leaflet.SPARE_ENDS: kit.box.spare_ends > 0 and not helped,
+        Leaflet.NEEDLE: kit.box.also is None and not helped,
     }
     return [plan.words.say(role) for role, is_there in wanted.items() if is_there]

@@ -19,6 +19,7 @@ from layout.drawing.shapes import Curve, Point, Text
 from layout.drawing.sheet import Sheet
 from layout.messages.english import ENGLISH
 from layout.paper.folded import folded_room
+from layout.parts.leaflet.in_box import beside_the_steps
 from layout.parts.leaflet.leaflet import bare_leaflet, leaflet
 from layout.parts.leaflet.pictures.ground import HIGH, WIDE
 from layout.parts.leaflet.pictures.pictures import STEP_PICTURES
@@ -198,8 +199,22 @@ def test_it_names_what_lies_in_the_box_and_nothing_else(held: list[str], kind: s
     assert ("templates" in said or "strips" in said) == ("strips" in held)
     assert ("A flat stick" in said) == ("shed-stick" not in held)
     assert ("Wrap gauge" in said) == ("wrap-gauge" in held or "wrap-gauge-cut" in held)
-    assert ("Winding combs" in said) == ("winding-comb" in held)
+    assert ("Winding combs" in said) == ("winding-comb" in held and kind == "round bars")
+    assert ("Spare ends" in said) == ("Tapestry needle" in said) == ("help" not in held)
     assert ("Card, Help and finish" in said) == ("help" in held)
+
+
+def test_it_does_not_name_what_cannot_be_had() -> None:
+    """A grid asks for picks; spare ends and a needle lie in the box where the kit does not say otherwise."""
+    held = {"holds": ["leaflet", "weaving-grid"]}
+    assert [*beside_the_steps(plan_of({"box": held}))] == [
+        "Spare ends: for an end that breaks.",
+        "Tapestry needle: to darn in the tails of the weft.",
+    ]
+    bare: dict[str, object] = {"box": held | {"spare_ends": 0, "also": []}}
+    assert [*beside_the_steps(plan_of(bare | {"weft": {"beads": {"number": 36, "over": "5 cm"}}}))] == [
+        "Weaving grid: draw on it, or lay it under the warp."
+    ]
 
 
 @pytest.mark.parametrize("name", STEP_PICTURES)
