@@ -5,15 +5,15 @@ from __future__ import annotations
 import hashlib
 from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass
-from functools import partial
 from pathlib import Path
 
 from layout.cutting.stock.stock import Stock
 from layout.drawing.metrics import FontMetrics
 from layout.plan import Plan
+from layout.values.errors import FieldError
 from templates_gen.disk.exchange import Exchange
 from templates_gen.disk.together import Together
-from templates_gen.document import ReadError
+from templates_gen.document import Document, ReadError
 from templates_gen.files.changes import Changes, changes, former_manifest
 from templates_gen.files.generate import Made, ProofError, Report, judged, prepared
 from templates_gen.files.manifest import MANIFEST, Entry, Manifest
@@ -24,8 +24,10 @@ from templates_gen.inputs.families import products_of
 from templates_gen.inputs.range_file import Range, RangeKit
 from templates_gen.messages.errors import OptionError
 from templates_gen.messages.language import message
-from templates_gen.messages.roles.files import Refused
+from templates_gen.messages.roles.files import Left, Refused
 from templates_gen.readers.csv import read
+from templates_gen.verify.finding import Findings
+from templates_gen.verify.run.money import prove_no_money
 from templates_gen.writers import csv
 
 
@@ -47,7 +49,8 @@ class KitMade:
 class RunReport:
     """What `make_run` did: each kit; files and `tables` that are of all of them, these as the manifest lists them.
 
-    `others` are folders of an earlier run that this one has no part in; they stay as they are.
+    `others` are folders of an earlier run that this one has no part in; they stay as they are. `left_out` says why
+    files of the run are not made: the paper of the first kit cannot hold them.
     """
 
     kits: tuple[KitMade, ...]
@@ -56,6 +59,7 @@ class RunReport:
     changes: Changes
     outputs: RunOutputs
     others: tuple[str, ...] = ()
+    left_out: tuple[str, ...] = ()
 
     @property
     def every(self) -> tuple[Made, ...]:
@@ -114,14 +118,17 @@ def make_run(
             digests[each.folder] = ready.manifest
         former = former_manifest(folder)
         tables = () if only else tuple(_made_table(table, together.root) for table in outputs.tables)
-        sheets = () if only else tuple(_made_file(file, together.root) for file in outputs.files)
+        currency = found.shop.currency
+        tried = [] if only else [_made_file(file, together.root, currency) for file in outputs.files]
+        sheets = tuple(each for each in tried if isinstance(each, Made))
         entries = former.entries if only else (*(each.values for each in sheets), *tables)
         new = Manifest(entries, not only, tuple(_folder_entry(each, digests) for each in outputs.kits))
         changed = changes(folder, former, new, {each["file"]: each["sha256"] for each in entries if not only})
         together.root.write(MANIFEST, new.text())
         together.settle({each.folder: each.report.changes.removed for each in made}, changed.removed)
     others = tuple(str(entry["folder"]) for entry in former.folders if entry["folder"] not in names)
-    return RunReport(tuple(made), sheets, tables, changed, outputs, others)
+    left_out = tuple(each for each in tried if isinstance(each, str))
+    return RunReport(tuple(made), sheets, tables, changed, outputs, others, left_out)
 
 
 def _asked(plans: Sequence[Plan], only: Sequence[str]) -> Iterator[tuple[str, ...] | None]:
@@ -151,11 +158,20 @@ def _steps(progress: Progress, kits: Sequence[Planned]) -> Iterator[Progress]:
     return (inside(each.folder) for each in kits)
 
 
-def _made_file(file: RunFile, exchange: Exchange) -> Made:
-    """A file of the whole run written, read back from disk and proven."""
-    output = file.draw()
-    data = exchange.write(file.name, write(output))
-    return judged(output, data, partial(file.prove, output))
+def _made_file(file: RunFile, exchange: Exchange, currency: str) -> Made | str:
+    """A file of the whole run written, read back from disk and proven; or why there is none.
+
+    None but the maker's may hold a sum of money, whatever its own proof passes.
+    """
+    try:
+        output = file.draw()
+    except FieldError as error:
+        return message(Left.NOT_MADE, name=file.name, why=error)
+
+    def judge(found: Document) -> Findings:
+        return file.prove(output, found) + prove_no_money(file.name, found.sheets, found.about.inputs, currency)
+
+    return judged(output, exchange.write(file.name, write(output)), judge)
 
 
 def _made_table(table: RunTable, exchange: Exchange) -> Entry:

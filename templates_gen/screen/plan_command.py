@@ -61,12 +61,15 @@ def _show_one(found: Range, planned: Plan, *, origins: bool, as_json: bool) -> N
 def _show_all(found: Range, plans: Sequence[Plan], *, origins: bool, as_json: bool) -> None:
     from templates_gen.files.outputs import Outputs
     from templates_gen.lettering.fonts import metrics
-    from templates_gen.screen.range_table import range_table, range_values
+    from templates_gen.screen.buying_report import buy_sentences
+    from templates_gen.screen.range_table import bought, range_table, range_values
 
     if as_json:
         say_json(range_values(found, plans, [Outputs(planned, metrics()).notes for planned in plans]))
         return
     say(range_table(found, plans))
+    imperial = plans[0].warp.sett.unit.imperial
+    say("\n".join(buy_sentences(bought(found, plans), found.shop.currency, imperial=imperial)))
     for each in found.kits if origins else ():
         say("\n".join(_origins(found, each, message(From.TITLE_OF, name=each.kit.name))))
 

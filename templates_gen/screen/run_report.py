@@ -29,7 +29,7 @@ def run_text(report: RunReport, *, as_rows: bool = False) -> str:
         found = report.outputs
         imperial = found.kits[0].plan.warp.sett.unit.imperial
         lines += buy_sentences(found.scopes[-1].bought, found.range.shop.currency, imperial=imperial)
-    mind = [*_mind(report.kits)]
+    mind = [*_mind(report.kits), *report.left_out]
     lines += [message(Made.MIND), *_indented(mind)] if mind else []
     if report.others:
         lines.append(message(Run.OTHER_FOLDERS, folders=listed(report.others)))
