@@ -73,6 +73,12 @@ def contents(plan: Plan, without: Collection[str] = ()) -> tuple[Line, ...]:
     )
 
 
+def once(plan: Plan) -> tuple[Line, ...]:
+    """What there is once for a whole run or class."""
+    holds = [name for name in plan.kit.box.run_holds if not _lacking(plan, name)]
+    return (*_stick(plan, holds), *(_product(plan, name) for name in _PRODUCTS if name in holds))
+
+
 def _lacking(plan: Plan, name: str) -> bool:
     """Whether a plan has no such thing: a grid without picks, combs to wind with where nothing is wound."""
     if name == "weaving-grid":

@@ -36,6 +36,7 @@ PLACES: Mapping[str, Place] = {
     "weaving-grid": Place("7", 7),
     "leaflet": Place(WEAVE),
     "price-sheet": Place("B"),
+    "class-sheet": Place("B"),
     "shop-card": Place("B"),
     "label": Place("B"),
     "folded-label": Place("B"),

@@ -22,6 +22,7 @@ from templates_gen.files.formats import TABLE
 from templates_gen.files.manifest import MANIFEST, Manifest
 from templates_gen.files.output import Output
 from templates_gen.files.overview_table import OVERVIEW
+from templates_gen.files.run_about import MAKERS
 from templates_gen.files.run_outputs import RunOutputs
 from templates_gen.files.run_plans import plans_of
 from templates_gen.files.tables import TO_BUY
@@ -61,13 +62,15 @@ def outputs_of(folder: Path, manifest: Manifest, against: Against, metrics: Font
 
 def _carried(folder: Path, manifest: Manifest, metrics: FontMetrics) -> Stock | None:
     """The stock that a file of the run carries, with its prices where the maker's do; None where none can be read."""
-    for name in sorted(manifest.digests):  # those of the maker come before others
+    for name in sorted(manifest.digests, key=lambda name: not name.startswith(MAKERS)):
         path = folder / name
         try:
-            if (form := form_of(path)) and (data := read_plain(path, LARGEST_FILE)):
-                return embedded_run(form.read(data).about.inputs, metrics).stock
+            form = form_of(path)
+            found = embedded_run(form.read(read_plain(path, LARGEST_FILE)).about.inputs, metrics) if form else None
         except (OSError, ValueError):
             continue
+        if found and found.stock:
+            return found.stock
     return None
 
 

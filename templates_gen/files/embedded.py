@@ -40,7 +40,7 @@ def embedded_run(inputs: str, metrics: FontMetrics) -> EmbeddedRun:
         found = json.loads(inputs)
         file, run, stock = found["file"], found["run"], found.get("stock")
         name, kits, copies = run["name"], list(run["kits"]), list(run["copies"])
-        shops = list(found.get("shop", [{}] * len(kits)))
+        shops = list(found.get("shop", [{"class": found["class"]} if "class" in found else {}] * len(kits)))
     except (ValueError, TypeError, KeyError, AttributeError, RecursionError) as error:
         raise ReadError(message(Carried.NO_INPUTS)) from error
     texts = isinstance(file, str) and isinstance(name, str) and all(type(each) is int for each in copies)

@@ -27,7 +27,14 @@ class SoldKit:
     shop: Shop
 
 
-def about_run(name: str, kits: Sequence[SoldKit], what: str, file: str, stock: Stock | None = None) -> About:
+def about_run(
+    name: str,
+    kits: Sequence[SoldKit],
+    what: str,
+    file: str,
+    stock: Stock | None = None,
+    lesson: tuple[int, int] | None = None,
+) -> About:
     """What `file` shows of a run: `name` is that of the range, `what` it holds. Files of the maker alone carry the
     shop, for each kit with the terms on which that is sold; they alone carry what a stock costs.
     """
@@ -41,6 +48,8 @@ def about_run(name: str, kits: Sequence[SoldKit], what: str, file: str, stock: S
     }
     if file.startswith(MAKERS):
         values["shop"] = _shops(kits)
+    if lesson is not None:
+        values["class"] = {"people": lesson[0], "at_a_table": lesson[1]}
     if stock is not None:
         values["stock"] = stock_values(stock if file.startswith(MAKERS) else without_money(stock))
     return About(f"{name}: {what}", json.dumps(values, ensure_ascii=False, separators=(",", ":")))

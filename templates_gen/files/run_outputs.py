@@ -14,9 +14,11 @@ from layout.box.scopes import Boxed, Scope, to_buy
 from layout.box.weights import Boards
 from layout.cutting.stock.stock import Stock
 from layout.drawing.metrics import FontMetrics
+from layout.parts.class_sheet import Lesson
 from layout.plan import Plan
 from layout.values.limits import exactly
 from templates_gen.document import Document
+from templates_gen.files.class_file import CLASS_FILE, class_findings, class_output
 from templates_gen.files.output import Output
 from templates_gen.files.overview_table import overview_table
 from templates_gen.files.price_file import PRICE_FILE, PriceRun, price_findings, price_output
@@ -123,7 +125,8 @@ class RunOutputs:
     @property
     def files(self) -> tuple[RunFile, ...]:
         """The files of sheets: the maker's prices where the kits are sold, and a card of each kit for the shop."""
-        return (*([self._prices] if self._sells else []), self._cards)
+        lesson = [self._lesson] if self.range.shop.people else []
+        return (*([self._prices] if self._sells else []), *lesson, self._cards)
 
     @property
     def _sells(self) -> bool:
@@ -138,6 +141,13 @@ class RunOutputs:
     def _cards(self) -> RunFile:
         said = self.range.name, self.sold, self._boards, self.metrics
         return RunFile(CARD_FILE, partial(card_output, *said, self.stock), partial(card_findings, *said))
+
+    @property
+    def _lesson(self) -> RunFile:
+        shop = self.range.shop
+        lesson = Lesson(shop.people or 1, shop.at_a_table or 1)
+        said = self.range.name, self.sold, lesson
+        return RunFile(CLASS_FILE, partial(class_output, *said, self.metrics), partial(class_findings, *said))
 
     @property
     def _boards(self) -> tuple[Boards | None, ...]:

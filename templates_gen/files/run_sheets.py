@@ -36,13 +36,15 @@ def run_output(
     file: str,
     metrics: FontMetrics,
     stock: Stock | None = None,
+    lesson: tuple[int, int] | None = None,
 ) -> Output:
-    """The file with a sheet for each part, on the paper and in the language of the first kit; it carries the `stock`.
+    """The file with a sheet for each part, on the paper and in the language of the first kit; it carries the `stock`
+    and how many people are in a `lesson`, and at a table.
 
     Raises FieldError on paper.size where a part finds no room.
     """
     first = kits[0].plan
-    about = about_run(name, kits, parts[0].title, file, stock)
+    about = about_run(name, kits, parts[0].title, file, stock, lesson)
     codes = codes_for(about, first.kit.paper, len(parts))
     sheets = [
         _sheet(name, kits, part, (number, len(parts)), modules, metrics)

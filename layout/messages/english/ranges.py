@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from layout.messages.catalogue import Plural, Role
 from layout.messages.english.forms import needs
-from layout.messages.roles.ranges import BoughtIn, BoxNeed, RangeHelp, RangeNeed
+from layout.messages.roles.ranges import BoughtIn, BoxNeed, ClassSheet, RangeHelp, RangeNeed
 
 _NAMES = "names of what can lie in a box ({names})"
 
@@ -47,4 +47,15 @@ MESSAGES: dict[Role, str | Plural] = {
     RangeNeed.NO_LETTER: needs("a name with letters or figures, which names its folder"),
     RangeNeed.SAME: needs('another name than kit {number} has ("{name}"; both would lie in {folder})'),
     RangeNeed.WITHOUT: needs("keys that the range says above its kits"),
+    ClassSheet.NAME: "Class sheet",
+    ClassSheet.PURPOSE: "People: {people}. Tables: {tables}.",
+    ClassSheet.FOR_EACH: "{kit}: on the table for each person",
+    ClassSheet.FOR_ALL: "{kit}: one for all",
+    ClassSheet.CUT: "Cut before the class",
+    ClassSheet.TIMES: "{amount}, {people} times",
+    ClassSheet.LESSON: "The lesson",
+    ClassSheet.TIME: "Time",
+    ClassSheet.WHAT: "What we do",
+    ClassSheet.REMARKS: "Remarks",
+    ClassSheet.NAMES: "Names",
 }

@@ -57,3 +57,19 @@ class RangeNeed(Role):
     NO_LETTER = "range_need.no_letter"
     SAME = "range_need.same"
     WITHOUT = "range_need.without"
+
+
+class ClassSheet(Role):
+    """What the class sheet says."""
+
+    NAME = "class_sheet.name"
+    PURPOSE = "class_sheet.purpose"
+    FOR_EACH = "class_sheet.for_each"
+    FOR_ALL = "class_sheet.for_all"
+    CUT = "class_sheet.cut"
+    TIMES = "class_sheet.times"
+    LESSON = "class_sheet.lesson"
+    TIME = "class_sheet.time"
+    WHAT = "class_sheet.what"
+    REMARKS = "class_sheet.remarks"
+    NAMES = "class_sheet.names"

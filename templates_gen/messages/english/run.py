@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from layout.messages.catalogue import Plural, Role
-from templates_gen.messages.roles.run import Overview, Run, RunCheck, RunLine
+from templates_gen.messages.roles.run import Lessons, Overview, Run, RunCheck, RunLine
 
 MESSAGES: dict[Role, str | Plural] = {
     Run.PARTLY: "{fault}; the new files are in place in {folders} already, so run it again",
@@ -19,4 +19,6 @@ MESSAGES: dict[Role, str | Plural] = {
     RunCheck.NO_FILE: "is no file of such a run",
     RunCheck.FILE_MISSING: "lacks {file}",
     Overview.ROW: "row {row} says {got}, not {want}",
+    Lessons.TICKS: "{found} boxes to tick instead of {wanted}",
+    Lessons.ROW: "the row {row} is not in its place",
 }

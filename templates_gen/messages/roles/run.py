@@ -36,3 +36,10 @@ class Overview(Role):
     """What is wrong with the overview of a run."""
 
     ROW = "run.overview.row"
+
+
+class Lessons(Role):
+    """What is wrong with a class sheet."""
+
+    TICKS = "run.lessons.ticks"
+    ROW = "run.lessons.row"

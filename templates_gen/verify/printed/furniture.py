@@ -36,6 +36,7 @@ _UNMEASURED = frozenset(
         "price-sheet",
         "shop-card",
         *_CARDS,
+        "class-sheet",
     }
 )  # and the job sheets
 _JOB = "job"
@@ -52,6 +53,7 @@ _TILES: Mapping[str, str] = {
     "wrap-gauge": "G",
     "gauge-how": "G",
     "price-sheet": "B",
+    "class-sheet": "B",
     "shop-card": "B",
 } | dict.fromkeys(_CARDS, "B")
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
+from dataclasses import replace
 from decimal import ROUND_CEILING, Decimal
 from fractions import Fraction
 
@@ -42,6 +43,13 @@ _MARKS: Mapping[str, Role] = {
 def box_list(plan: Plan) -> list[tuple[str, str]]:
     """Every row, its name and its amount."""
     return [*_frame(plan), *_yarns(plan), *_held(plan), *_things(plan)]
+
+
+def once_list(plan: Plan) -> list[tuple[str, str]]:
+    """The same of what there is once for a whole run."""
+    box = plan.kit.box
+    alone = replace(plan, kit=replace(plan.kit, box=replace(box, holds=box.run_holds, once=())))
+    return list(_held(alone))
 
 
 def _inches(plan: Plan) -> bool:

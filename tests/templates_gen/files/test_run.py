@@ -124,12 +124,12 @@ def test_sheets_of_a_run_are_read_back_by_what_they_carry(copied: Path) -> None:
 
 def test_prices_are_made_where_the_kits_are_sold(tmp_path: Path) -> None:
     """In a file of the maker's, which carries the shop; with a stock the boards have their price there too."""
-    shop = Shop(currency="EUR", margin=Fraction(2, 5), hour=Fraction(18), minutes=Fraction(25))
+    shop = Shop(people=10, at_a_table=2, currency="EUR", margin=Fraction(2, 5), hour=Fraction(18), minutes=Fraction(25))
     stock = replace(stock_file.built_in(), prices={"sheet": 7.5, "minute": 0.8})
     kit = RangeKit(kit_of({"name": "Heron frame", "box": {"holds": ["shed-stick", "leaflet"]}}), 3, shop=shop)
     sold = Range("Heron frames", (kit,), shop, copies_said=True)
     report = make_run(sold, tmp_path / "run", METRICS, stock=stock)
-    assert [made.file for made in report.made] == ["maker-prices.pdf", CARDS]
+    assert [made.file for made in report.made] == ["maker-prices.pdf", "class-sheet.pdf", CARDS]
     for against in (Against(), Against(found=sold), Against(found=sold, stock=stock)):
         assert [each for each in check([tmp_path / "run"], against, METRICS) if each.problems] == []
     carry = {name for name, data in files_in(tmp_path / "run").items() if re.search(rb'shop[\\]*":', data)}
