@@ -173,6 +173,7 @@ OF_THE_PLAN = {
 REPEATED = {
     "woven_mm", "woven_rows", "warp_total_m", "weft_total_g", "weft_total_m",
     "warp_per_wind_mm", "weft_tails_m", "leashes", "shed_stick_mm", "bubble_rise",
+    "fringe_near_mm", "fringe_far_mm",
 }  # fmt: skip
 """What proofs of what is printed take from a plan: the sett, which is proven first, and picks that may be a guess."""
 
@@ -237,7 +238,14 @@ def test_a_proof_takes_of_the_plan_only_what_is_proven(name: str) -> None:
     The first sheet, the table of what to buy, the leaflet and the cards repeat figures whose formulas have tests of
     their own (`REPEATED`).
     """
-    numbers = (".start_numbers", ".overview_numbers", ".to_buy_numbers", ".leaflet_numbers", ".cards_numbers")
+    numbers = (
+        ".start_numbers",
+        ".overview_numbers",
+        ".to_buy_numbers",
+        ".leaflet_numbers",
+        ".cards_numbers",
+        ".help_numbers",
+    )
     taken, repeats = set(), name.endswith(numbers)
     for node in ast.walk(ast.parse(OUTER[name].read_text("utf-8"))):
         if isinstance(node, ast.Attribute) and isinstance(node.value, ast.Name) and node.value.id == "plan":

@@ -8,15 +8,20 @@ from typing import Any
 from wrong_builders import Patch, Spoil, Wrong, returns, swap, value
 
 import layout.parts.cards.cards as cards_module
+import layout.parts.cards.help_card as help_module
+import layout.parts.cards.help_words as words_module
 import layout.parts.cards.label as label_module
 import layout.parts.cards.legal_card as legal_module
 import layout.parts.cards.list_rows as rows_module
 import layout.parts.cards.packing_list as list_module
 from layout.box.contents import Line
 from layout.drawing.pens import Pen
-from layout.drawing.shapes import Curve, Placing, Region, Shape
+from layout.drawing.shapes import Curve, Placing, Point, Region, Shape
+from layout.drawing.signs import scissors, small_arrow
 from layout.messages.catalogue import Message
 from layout.messages.roles.buying import Packed
+from layout.messages.roles.cards import HelpCard
+from layout.parts.cards import help_pictures as pictures
 from layout.parts.hanging import Hanging
 
 LABEL = "label.pdf"
@@ -134,7 +139,67 @@ def both(one: Spoil, other: Spoil) -> Spoil:
     return spoil
 
 
+HELP = "help.pdf"
+HELPED = {
+    **YARNS,
+    "box": {"holds": ["help"]},
+    "room": {"heading": "70 mm", "hand": "5 mm", "slope": 1},
+    "weaving.height": "20 cm",
+}
+LOOPS = {**HELPED, "weaving.near_hold": "loose rod", "weaving.height": "60 cm"}
+
+
+def picture(role: HelpCard, wrong: Callable[[], list[Shape]]) -> Spoil:
+    """Another picture over that step."""
+    return swap(help_module, "_FINISH_PICTURES", lambda right: right | {role: wrong})
+
+
+def aside(shapes: list[Shape]) -> list[Shape]:
+    """What is drawn in solid black stands 4.5 mm to the right."""
+    return [Placing(0, 4.5, 0).shapes([each])[0] if each.pen is Pen.SOLID else each for each in shapes]
+
+
+def scissors_aside() -> list[Shape]:
+    """Scissors at the ends beside the middle ones."""
+    cloth = [each for each in pictures.cut() if each.pen is not Pen.OUTLINE]
+    return [*cloth, *scissors(Point(24.6, 10.3))]
+
+
+def mirrored_arrows() -> list[Shape]:
+    """Arrows that point inward."""
+    arrows = [*small_arrow(Point(13, 15), Point(1, 0)), *small_arrow(Point(27, 15), Point(-1, 0))]
+    return [*pictures.trimmed(), *arrows]
+
+
+HELP_WRONG: Mapping[str, Wrong] = {
+    "the width of the warp instead of the weaving": Wrong(HELPED | {"weaving.draw_in": "5 %"}, HELP, swap(
+        words_module, "by_rule", lambda right: lambda mm, *given, **named: right(
+            mm * 1.05 if mm > 150 else mm, *given, **named
+        )
+    )),
+    "tails of another length": Wrong(HELPED, HELP, value(words_module, "_TAIL", 30)),
+    "two troubles exchanged": Wrong(HELPED, HELP, returns(
+        help_module, "help_words", lambda rows: [rows[1], rows[0], *rows[2:]]
+    )),
+    "two steps exchanged": Wrong(HELPED, HELP, returns(
+        help_module, "finish_words", lambda steps: [*steps[:1], steps[2], steps[1], *steps[3:]]
+    )),
+    "ends needled that are long enough to knot": Wrong(HELPED, HELP, value(words_module, "_SHORT_FRINGE", 500.0)),
+    "a knot beside the middle": Wrong(HELPED, HELP, picture(HelpCard.STEP_KNOT, lambda: aside(pictures.knotted()))),
+    "a cut beside the middle": Wrong(HELPED, HELP, picture(HelpCard.STEP_CUT, scissors_aside)),
+    "arrows inward": Wrong(HELPED, HELP, picture(HelpCard.STEP_OUTWARD, mirrored_arrows)),
+    "a rod that is pushed in": Wrong(LOOPS, HELP, picture(HelpCard.STEP_DRAW, lambda: [
+        *pictures.trimmed(), *small_arrow(Point(33, 10.2), Point(-1, 0))
+    ])),
+    "a help card 1 mm narrower": Wrong(HELPED, HELP, returns(help_module, "size_of", less)),
+    "a help card without its fold": Wrong(HELPED, HELP, swap(
+        help_module, "line", lambda right: lambda one, other, _: right(one, other, Pen.HELP)
+    )),
+}  # fmt: skip
+"""By what is wrong."""
+
 CARDS_WRONG: Mapping[str, Wrong] = {
+    **HELP_WRONG,
     "a list that lacks a row": Wrong(KIT, LABEL, contents(lambda lines: lines[:-1])),
     "a row twice": Wrong(KIT, LABEL, contents(lambda lines: [*lines, lines[-1]])),
     "a metre of warp more": Wrong(KIT, LABEL, contents(lambda lines: more(lines, Packed.WARP))),

@@ -38,6 +38,7 @@ PLACES: Mapping[str, Place] = {
     "price-sheet": Place("B"),
     "class-sheet": Place("B"),
     "shop-card": Place("B"),
+    "help": Place("B"),
     "label": Place("B"),
     "folded-label": Place("B"),
     "job": Place("L"),
@@ -67,6 +68,7 @@ NAMES: Mapping[str, Named] = {
     "spacing-guide": Named(SheetName.NAME_GUIDES, SheetName.PURPOSE_GUIDES),
     "weaving-grid": Named(SheetName.NAME_GRID, SheetName.PURPOSE_GRID),
     "leaflet": Named(SheetName.NAME_LEAFLET, SheetName.PURPOSE_LEAFLET),
+    "help": Named(SheetName.NAME_HELP, SheetName.PURPOSE_HELP),
     "label": Named(SheetName.NAME_LABEL, SheetName.PURPOSE_LABEL),
     "job": Named(SheetName.NAME_JOB, SheetName.PURPOSE_JOB),
 }

@@ -25,7 +25,7 @@ KIT_FILE = "kit.pdf"
 
 _PAPER, _GRID = "pdf", "weaving-grid"
 _LEGAL = "label.pdf"  # the one file of a kit that shows the maker's legal words
-_SEVERAL = (START, LEAFLET, "packing-list", "folded-label")  # of as many sheets or cards as they need
+_SEVERAL = (START, LEAFLET, "packing-list", "folded-label", "help")  # of as many sheets or cards as they need
 
 
 def printed_records(drawn: PrintedDrawings, name: str) -> Iterator[FileRecord]:

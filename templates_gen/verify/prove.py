@@ -16,6 +16,7 @@ from templates_gen.verify.printed.furniture import check_furniture
 from templates_gen.verify.printed.gauge import prove_gauge
 from templates_gen.verify.printed.grid import prove_grid
 from templates_gen.verify.printed.guide import prove_guide
+from templates_gen.verify.printed.help_card import prove_help
 from templates_gen.verify.printed.label import prove_label
 from templates_gen.verify.printed.leaflet import prove_leaflet
 from templates_gen.verify.printed.legal_card import prove_legal_card
@@ -40,6 +41,7 @@ PROOFS: Mapping[str, Callable[..., Findings]] = {
     "frame-check": prove_frame_check,
     "pull-check": prove_frame_check,
     "weaving-grid": prove_grid,
+    "help": prove_help,
     "label": prove_label,
     "folded-label": prove_folded,
     "legal-card": prove_legal_card,

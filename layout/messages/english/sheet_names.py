@@ -42,6 +42,8 @@ MESSAGES: dict[Role, str | Plural] = {
         "{count} step, from the frame to the finished piece.",
         "{count} steps, from the frame to the finished piece.",
     ),
+    SheetName.NAME_HELP: "Help and finish",
+    SheetName.PURPOSE_HELP: "A card for the box: cut it out, fold it, lay it in.",
     SheetName.NAME_LABEL: "Box label, packing list",
     SheetName.PURPOSE_LABEL: "For the box: paste the label on, lay the cards in.",
     SheetName.NAME_JOB: "Laser job",

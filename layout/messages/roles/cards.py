@@ -35,6 +35,44 @@ class Card(Role):
     FILL_IN = "card.fill_in"
 
 
+class HelpCard(Role):
+    """The card of help and finish."""
+
+    FOR_FOLDED = "help_card.for_folded"
+    FOR_APART = "help_card.for_apart"
+    HELP = "help_card.help"
+    HELP_IS = "help_card.help.is"
+    SLACK = "help_card.slack"
+    SLACK_ALONG = "help_card.slack.along"
+    SLACK_ALONE = "help_card.slack.alone"
+    BROKEN = "help_card.broken"
+    BROKEN_LAY = "help_card.broken.lay"
+    BROKEN_TIE = "help_card.broken.tie"
+    PULLING = "help_card.pulling"
+    PULLING_ARC = "help_card.pulling.arc"
+    PULLING_WIDE = "help_card.pulling.wide"
+    SHOWING = "help_card.showing"
+    SHOWING_BEAT = "help_card.showing.beat"
+    SHOWING_BEADS = "help_card.showing.beads"
+    NEW_WEFT = "help_card.new_weft"
+    NEW_WEFT_INSIDE = "help_card.new_weft.inside"
+    NEW_WEFT_TAILS = "help_card.new_weft.tails"
+    FINISH = "help_card.finish"
+    FINISH_CUT = "help_card.finish.cut"
+    FINISH_ROD = "help_card.finish.rod"
+    TENSION = "help_card.tension"
+    STEP_HEM = "help_card.step.hem"
+    STEP_WEAVE = "help_card.step.weave"
+    STEP_GLASSES = "help_card.step.glasses"
+    STEP_CUT = "help_card.step.cut"
+    STEP_KNOT = "help_card.step.knot"
+    STEP_NEEDLE = "help_card.step.needle"
+    STEP_OUTWARD = "help_card.step.outward"
+    STEP_DARN = "help_card.step.darn"
+    STEP_SLACKEN = "help_card.step.slacken"
+    STEP_DRAW = "help_card.step.draw"
+
+
 class CardNeed(Role):
     """Refusals of cards whose words find no room."""
 

@@ -40,6 +40,8 @@ class SheetName(Role):
     PURPOSE_GRID = "sheetname.grid.purpose"
     NAME_LEAFLET = "sheetname.leaflet"
     PURPOSE_LEAFLET = "sheetname.leaflet.purpose"
+    NAME_HELP = "sheetname.help"
+    PURPOSE_HELP = "sheetname.help.purpose"
     NAME_LABEL = "sheetname.label"
     PURPOSE_LABEL = "sheetname.label.purpose"
     NAME_JOB = "sheetname.job"

@@ -55,11 +55,17 @@ def ends_at(words: str, size: float, at: Point, metrics: FontMetrics, pen: Pen =
 
 
 def card(
-    plan: Plan, name: str, sides: tuple[float, float], shapes: Iterable[Shape], caption: str, metrics: FontMetrics
+    plan: Plan,
+    name: str,
+    sides: tuple[float, float],
+    shapes: Iterable[Shape],
+    caption: str,
+    metrics: FontMetrics,
+    named: tuple[SheetName, SheetName] = (SheetName.NAME_LABEL, SheetName.PURPOSE_LABEL),
 ) -> Part:
-    """The part `name`: a card of these sides in mm with its lower left corner at (0, 0), and its `caption` over it.
+    """The part `name`: a card of these sides in mm with its lower left corner at (0, 0), its `caption` over it.
 
-    What only helps a person who cuts it out by hand, caption and scissors, are its scissors.
+    Its sheet is `named` so. What only helps a person who cuts it out by hand, caption and scissors, are its scissors.
     """
     wide, high = sides
     outline = rectangle(0, 0, wide, high, Pen.CUT)
@@ -68,7 +74,7 @@ def card(
     hairs = (hair for point in datum for hair in cross(point, _ARM, Pen.REGISTER))
     ink = Pen.CUT.ink.width / 2
     top = max((text.at.y + metrics.ascent * LEAD for text in by_hand if isinstance(text, Text)), default=high + _EYES)
-    title, purpose = plan.words.say(SheetName.NAME_LABEL), plan.words.say(SheetName.PURPOSE_LABEL)
+    title, purpose = map(plan.words.say, named)
     return Part(
         name,
         title,

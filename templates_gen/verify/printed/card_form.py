@@ -9,7 +9,7 @@ from layout.drawing.pens import Pen
 from layout.drawing.shapes import Curve, Point
 from layout.kit.kit import Kit
 from layout.messages.roles import SheetName
-from layout.messages.roles.cards import Card
+from layout.messages.roles.cards import Card, HelpCard
 from layout.plan import Plan
 from layout.values.numerals import say_number
 from templates_gen.messages.roles.proof_cards import Cards
@@ -22,15 +22,20 @@ from templates_gen.verify.said import About, Word, account, check_heads
 Sides = tuple[float, float]
 """Width and height in mm."""
 
-_USUAL = {"label": (105.0, 74.0), "list": (148.0, 105.0)}
+_USUAL = {"label": (105.0, 74.0), "list": (148.0, 105.0), "help": (148.0, 105.0)}
 """A7 and A6 across (ISO 216)."""
 _BESIDE, _ABOVE, _ABOVE_FOLDED, _ABOVE_SMALL = 43.9, 73.6, 68.6, 90.0  # what a sheet needs beside a card
-_SMALL = 250.0
+_SMALL, _LESS = 250.0, 1.0
 
 
 def room_of(kit: Kit) -> Sides:
     """The largest card that a sheet of this paper holds, in whole mm."""
     return floor(kit.paper.width - _BESIDE), floor(kit.paper.height - _ABOVE)
+
+
+def half_of(kit: Kit) -> float:
+    """The highest half of a folded card that a sheet of this paper holds, in whole mm."""
+    return (kit.paper.height - (_ABOVE_SMALL if kit.paper.height < _SMALL else _ABOVE_FOLDED)) // 2
 
 
 def sides_of(kit: Kit, key: str) -> Sides:
@@ -39,9 +44,10 @@ def sides_of(kit: Kit, key: str) -> Sides:
     if asked is not None:
         return float(asked.width.mm), float(asked.height.mm)
     (wide, high), most = _USUAL[key], room_of(kit)
-    if kit.box.fold:
-        above = _ABOVE_SMALL if kit.paper.height < _SMALL else _ABOVE_FOLDED
-        most = most[0], (kit.paper.height - above) // 2
+    if key == "list" and kit.box.fold:
+        most = most[0], half_of(kit)
+    if key == "help" and half_of(kit) < high <= half_of(kit) + _LESS:
+        high = half_of(kit)
     return min(wide, most[0]), min(high, most[1])
 
 
@@ -70,7 +76,16 @@ def check_inside(found: Sequence[Word], sides: Sides) -> list[Finding]:
     return [finding(Cards.PLACE, words=words) for words in outside]
 
 
-def check_sheet(plan: Plan, seen: FoundPart, sides: Sides, caption: Card) -> Findings:
+LABELLED = SheetName.NAME_LABEL, SheetName.PURPOSE_LABEL
+
+
+def check_sheet(
+    plan: Plan,
+    seen: FoundPart,
+    sides: Sides,
+    caption: Card | HelpCard,
+    named: tuple[SheetName, SheetName] = LABELLED,
+) -> Findings:
     """The head of its sheet, and over a card that is cut out by hand what it is for."""
     kit, say = plan.kit, plan.words.say
     total = NOTHING
@@ -78,8 +93,8 @@ def check_sheet(plan: Plan, seen: FoundPart, sides: Sides, caption: Card) -> Fin
         above = [(at, words) for at, words in seen.words() if at.y > sides[1] + LIMIT]
         total += Findings(0.0, tuple(account(above, [say(caption)]).wrong))
     warp = said_of(kit, plan.warp.sett.per_mm, plan.warp.sett.unit)
-    about = About("", say(SheetName.PURPOSE_LABEL))
-    return total + check_heads([seen], say(SheetName.NAME_LABEL), warp, [], more=about)
+    about = About("", say(named[1]))
+    return total + check_heads([seen], say(named[0]), warp, [], more=about)
 
 
 def lines_of(seen: FoundPart, pen: Pen) -> list[tuple[Point, Point]]:

@@ -24,7 +24,7 @@ _NAME = 22 * 25.4 / 72  # mm to the em: the number of the tile in the head
 _SCALES = ((100.0, 10.0, 0), (101.6, 12.7, 1))  # length, block, and the first block that is black
 _HIGH = 1.6
 
-_CARDS = ("label", "folded-label", "legal-card", "packing-list")
+_CARDS = ("help", "label", "folded-label", "legal-card", "packing-list")
 _UNMEASURED = frozenset(
     {
         "winding",

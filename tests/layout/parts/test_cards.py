@@ -17,6 +17,7 @@ from layout.drawing.shapes import Curve, Text
 from layout.drawing.sheet import Part
 from layout.kit.kit import read_kit
 from layout.parts.cards.cards import cards
+from layout.parts.cards.help_card import help_card
 from layout.parts.cards.legal_card import to_fill_in
 from layout.plan import Plan, plan
 from layout.values.errors import FieldError
@@ -49,9 +50,9 @@ def card(made: Plan, name: str) -> Part:
     return next(each for each in cards(made, font_metrics()) if each.name == name)
 
 
-def proven(made: Plan) -> str:
-    """What the proof says of the cards; nothing if they are sound."""
-    return alarm_on(made, Outputs(made, font_metrics(), ["label"]).output("label.pdf"))
+def proven(made: Plan, name: str = "label") -> str:
+    """What the proof says of the cards of a product; nothing if they are sound."""
+    return alarm_on(made, Outputs(made, font_metrics(), [name]).output(f"{name}.pdf"))
 
 
 def words(part: Part) -> list[str]:
@@ -168,6 +169,40 @@ def found_wrong(made: Plan) -> str:
         return error.field
 
 
+@pytest.mark.parametrize("paper", PAPERS)
+@pytest.mark.parametrize("kind", KINDS)
+def test_every_kit_has_help(kind: str, paper: str) -> None:
+    """Every kind of frame on every paper; a sheet of 148 mm across its height holds none of its halves."""
+    made = plan(kit_of({**KINDS[kind], "paper.size": paper}))
+    try:
+        found = proven(made, "help")
+    except FieldError as error:
+        found = error.field
+    assert found == ("paper.size" if paper == "210 x 148 mm" else "")
+
+
+def test_the_help_card_by_hand() -> None:
+    """36 beads over 5 cm: ten beads are 200 / 14.4 = 13.9 mm high; 24 cm less 2 % are 235 mm."""
+    weft = {key: said for key, said in STATED["weft"].items() if key != "picks"} | {
+        "beads": {"number": 36, "over": "5 cm"}
+    }
+    made = planned(weft=weft, weaving=STATED["weaving"] | {"draw_in": "2 %", "width": "24 cm"})
+    (part,) = help_card(made, font_metrics())
+    said = words(part)
+    assert "Ten beads (twenty picks) should stand 14 mm high." in said
+    assert "Measure every 20 mm: it should be 235 mm wide." in said
+    assert "Glasses on, one hand" in said
+    assert sides(part) == (148, 210)
+
+
+def test_a_loose_rod_is_drawn_and_nothing_is_cut() -> None:
+    """Its loops come free; no step cuts."""
+    (part,) = help_card(plan_of(KINDS["loose rod"]), font_metrics())
+    said = " ".join(words(part))
+    assert "Draw out the rod." in said
+    assert "Cut two" not in said
+
+
 @pytest.mark.parametrize(
     "changes",
     [
@@ -217,3 +252,9 @@ def test_golden(name: str) -> None:
     """The drawings do not change unseen."""
     made = planned(box={"link": "https://example.org/weir"}, legal={"maker": "Shop by the Weir"})
     assert matches(name, listed(card(made, name)))
+
+
+def test_golden_help() -> None:
+    """The drawing of the help card does not change unseen."""
+    (part,) = help_card(planned(), font_metrics())
+    assert matches("help-card", listed(part))
