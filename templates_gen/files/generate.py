@@ -206,8 +206,12 @@ def _made(plan: Plan, record: FileRecord, exchange: Exchange, known: _Known | No
 def proven(plan: Plan, output: Output, data: bytes) -> Made:
     """What `data` proved to be; ProofError where it does not come back as `output` was drawn."""
     made = judged(output, data, partial(findings, plan, output))
-    kit = hashlib.sha256(json.dumps(json.loads(output.about.inputs)["kit"]).encode()).hexdigest()
-    return replace(made, kit_sha256=kit)
+    kit = {key: value for key, value in json.loads(output.about.inputs)["kit"].items() if key != _NOT_IN_ALL}
+    return replace(made, kit_sha256=hashlib.sha256(json.dumps(kit).encode()).hexdigest())
+
+
+_NOT_IN_ALL = "legal"
+"""What only files carry that show it: one kit's files differ in it."""
 
 
 def judged(output: Output, data: bytes, judge: Callable[[Document], Findings]) -> Made:

@@ -321,6 +321,18 @@ def test_a_run_that_cannot_be_proven_changes_nothing(tmp_path: Path, monkeypatch
     assert not (tmp_path / "run").exists()
 
 
+def test_legal_words_make_no_other_kit(tmp_path: Path) -> None:
+    """Only the label carries them; with the others it is of one kit all the same, for `check` too."""
+    kit = kit_of({"name": "Heron frame", "box": {"holds": ["label"]}, "legal": {"maker": "Shop by the Weir"}})
+    made = Range("Heron frames", (RangeKit(kit, 2),), copies_said=True)
+    make_run(made, tmp_path / "run", METRICS, ["label", "frame-check"])
+    entries = read_manifest((tmp_path / "run" / "heron-frame" / MANIFEST).read_bytes())
+    assert {entry["file"] for entry in entries.entries} == {"label.pdf", "frame-check.pdf"}
+    assert len(entries.kits) == 1
+    for against in (Against(), Against(found=made)):
+        assert [each for each in check([tmp_path / "run"], against, METRICS) if each.problems] == []
+
+
 # The commands.
 
 
