@@ -348,3 +348,22 @@ def test_files_that_no_manifest_lists(strips: Path) -> None:
     wrong = {Path(each.file).name: each.problems for each in checked(strips) if each.problems}
     assert set(wrong) == {"a copy.svg", "comb-300x40mm-kerf-0.15.dxf"}
     assert all("is not in manifest.json" in problem for (problem,) in wrong.values())
+
+
+LEGAL: dict[str, object] = {"legal": {"maker": "Shop by the Weir"}, "box": {"holds": ["strips", "help", "label"]}}
+
+
+def test_legal_words_stand_in_the_label_alone_and_make_no_other_kit(tmp_path: Path) -> None:
+    """A folder whose label carries the maker's words is of one kit; another maker in the kit given is told."""
+    make(plan_of(LEGAL), tmp_path, font_metrics(), ["strip-near", "help", "label"])
+    assert [each.problems for each in checked(tmp_path)] == [()] * 4
+    assert {path.name for path in tmp_path.iterdir() if b"Shop by the Weir" in _inputs(path)} == {"label.pdf"}
+    other = kit_of(LEGAL | {"legal": {"maker": "Shop by the Mill"}})
+    assert problem(tmp_path / "help.pdf", other) == ""
+    assert problem(tmp_path / "label.pdf", other) != ""
+
+
+def _inputs(path: Path) -> bytes:
+    """What a file carries of its kit; nothing of a manifest."""
+    form = FORMATS.get(path.suffix[1:])
+    return form.read(path.read_bytes()).about.inputs.encode() if form else b""
