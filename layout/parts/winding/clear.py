@@ -31,10 +31,11 @@ class Taken:
         """Whether a disc about `at` keeps a little white to all that is drawn."""
         return all(_distance(at, one, other) >= radius + half + _AIR for one, other, half in self._strokes)
 
-    def first_clear(self, base: Point, ways: Iterable[Point], radius: float) -> Point:
-        """The first clear place at `base` or from there on, step by step, along one of `ways`; else `base`."""
+    def first_clear(self, base: Point, ways: Iterable[Point], radius: float, right: float = math.inf) -> Point:
+        """The first clear place at `base` or from there on, step by step, along one of `ways`, no further to the right
+        than at `right`; else `base`."""
         places = (Point(base.x + k * way.x, base.y + k * way.y) for k in range(_TRIES) for way in ways)
-        return next((at for at in (base, *places) if self.clear(at, radius)), base)
+        return next((at for at in (base, *places) if at.x <= right and self.clear(at, radius)), base)
 
     def _of(self, shape: Shape) -> Iterator[_Stroke]:
         if isinstance(shape, Text):

@@ -3,24 +3,27 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Iterator, Sequence
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from itertools import pairwise
 
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Curve, Point, Region
 from templates_gen.messages.roles.proof_printed import Passes
+from templates_gen.verify import LIMIT
 from templates_gen.verify.finding import Finding, finding
 from templates_gen.verify.found_parts import FoundPart
 from templates_gen.verify.printed.picture import Picture, Ring
 from templates_gen.verify.printed.winding_steps import ExpectedStep
 
+_TO_WORDS = 6.0  # from a ring in a list to the words of its step, at most, in mm
 _POINTS = 7.0  # from the middle of a ring to the arrow that points from it, at most, in mm
 
 
 def wrong_rings(picture: Picture, seen: FoundPart, steps: Sequence[ExpectedStep]) -> Iterator[Finding]:
     """Which things to do lack their ring, what rings say else, what lies on a thread, and what stands elsewhere."""
     numbers = {str(k): step for k, step in enumerate(steps, 1)}
-    on_frame = [ring for ring in picture.rings if ring.at.x < picture.right and ring.words in numbers]
+    numbered = [ring for ring in picture.rings if ring.words in numbers]
+    on_frame = [ring for ring in numbered if ring.at.x < picture.right]
     shown = {ring.words for ring in on_frame}
     yield from (finding(Passes.RINGS, number=number) for number in numbers if number not in shown)
     strays = {ring.words for ring in picture.rings} - set(numbers) - {"a", "b"}
@@ -35,6 +38,9 @@ def wrong_rings(picture: Picture, seen: FoundPart, steps: Sequence[ExpectedStep]
             for number, step in numbers.items()
             if not _in_place(picture, on_frame, number, step.what)
         )
+        outside = [ring for ring in numbered if ring.at.x >= picture.right]
+        beside = [ring for ring in outside if not _is_listed(picture, ring, numbers[ring.words].said)]
+        yield from _wrong_side(picture, beside, on_frame[0].radius, numbers)
 
 
 def _is_thread(shape: object) -> bool:
@@ -56,10 +62,8 @@ def _off(at: Point, one: Point, other: Point) -> float:
 
 
 def _in_place(picture: Picture, rings: Sequence[Ring], number: str, what: str) -> bool:
-    """Knots have their rings beside them, turns at their ends, the slack an arrow to the thread."""
+    """Knots have their rings beside them, turns at their ends, the slack an arrow to the thread, passes a side."""
     mine = [ring for ring in rings if ring.words == number]
-    if what in ("far", "near"):
-        return all(picture.is_far(ring.at) == (what == "far") for ring in mine)
     if what == "pull":
         return any(math.dist(ring.at, at) < _POINTS for ring in mine for at in picture.pointers)
     if what in ("on", "off") and len(picture.knots) == _BOTH:
@@ -68,7 +72,68 @@ def _in_place(picture: Picture, rings: Sequence[Ring], number: str, what: str) -
             return True
         at = by_order[0 if what == "on" else 1]
         return min(rings, key=lambda ring: math.dist(ring.at, at)).words == number
-    return True
+    test = _WHERE.get(what)
+    return test is None or all(test(picture, ring.at) for ring in mine)
+
+
+def _share(picture: Picture, at: Point) -> float:
+    """How high a place is, from 0 at the near end to 1 at the far one."""
+    return (at.y - picture.near) / (picture.far - picture.near)
+
+
+def _past(picture: Picture, which: int, at: Point) -> bool:
+    """Whether a place lies past a pass, as the winding goes on."""
+    one = picture.passes[which]
+    return picture.toward * at.x > one.near + (one.far - one.near) * _share(picture, at)
+
+
+def _inside(picture: Picture, at: Point) -> bool:
+    return 0 < _share(picture, at) < 1
+
+
+_WHERE: Mapping[str, Callable[[Picture, Point], bool]] = {
+    "there": lambda picture, at: _inside(picture, at) and not _past(picture, 0, at),
+    "far": lambda picture, at: picture.is_far(at) and not _past(picture, 0, at),
+    "near": lambda picture, at: _share(picture, at) < 0,
+    "onward": lambda picture, at: _inside(picture, at) and _past(picture, 0, at),
+    "clip": lambda picture, at: _inside(picture, at) and _past(picture, -1, at),
+}
+
+
+def _is_listed(picture: Picture, ring: Ring, said: str) -> bool:
+    """Whether it is the ring of a list, with the words of its step beside it."""
+    level = [(at.x - ring.at.x - ring.radius, words) for at, words in picture.words if abs(at.y - ring.at.y) < 2]
+    return any(0 < off < _TO_WORDS and said.startswith(words) for off, words in level)
+
+
+def _wrong_side(
+    picture: Picture, rings: Sequence[Ring], radius: float, numbers: Mapping[str, ExpectedStep]
+) -> Iterator[Finding]:
+    """In the view from the side the first things to do stand where they are done; knots stand in their order below.
+
+    Rings as large as those on the frame belong to the view, smaller ones to the pictures of knots.
+    """
+    view = [ring for ring in rings if abs(ring.radius - radius) <= LIMIT]
+    for ring in view:
+        what = numbers[ring.words].what
+        right = {
+            "on": _is_nearest(picture.side_knots, view, ring),
+            "there": _inside(picture, ring.at),
+            "far": picture.is_far(ring.at) and not _is_nearest(picture.side_knots, view, ring),
+            "near": _share(picture, ring.at) < 0,
+        }
+        if not right.get(what, False):
+            yield finding(Passes.RING_PLACE, number=ring.words)
+    drawn = sorted((ring for ring in rings if ring not in view), key=lambda ring: -ring.at.y)
+    yield from (
+        finding(Passes.RING_PLACE, number=lower.words)
+        for upper, lower in pairwise(drawn)
+        if int(upper.words) >= int(lower.words)
+    )
+
+
+def _is_nearest(knots: Sequence[Point], rings: Sequence[Ring], mine: Ring) -> bool:
+    return any(min(rings, key=lambda ring: math.dist(ring.at, at)) is mine for at in knots)
 
 
 _BOTH = 2
