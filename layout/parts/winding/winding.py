@@ -17,7 +17,7 @@ from layout.drawing.signs import ring
 from layout.drawing.typeset import SMALL
 from layout.messages.roles import SheetName, Winding
 from layout.parts.winding.actions import Action, Place, actions
-from layout.parts.winding.cautions import cautions
+from layout.parts.winding.cautions import before_it_is_made, cautions
 from layout.parts.winding.clear import Taken
 from layout.parts.winding.face import Face
 from layout.parts.winding.knots import BAR, BOW, HITCHES, clip, tied
@@ -89,6 +89,7 @@ def _part(plan: Plan, scale: Scale, metrics: FontMetrics) -> Part:
         tuple(shapes),
         datum,
         (scale.left, min(ys) - _AIR, scale.right, max(ys) + _AIR),
+        notes=before_it_is_made(plan),
         whole=True,
         purpose=plan.words.say(SheetName.PURPOSE_WINDING if once_round else Winding.PURPOSE_THERE_AND_BACK),
         steps=() if scale.list_from is not None else steps,
