@@ -40,14 +40,16 @@ _LEAST, _MOST = 62.0, 130.0  # how high the frame may be drawn
 _FIRST_STEP, _FOR_ROD = 4.0, 6.0
 
 
-def winding(plan: Plan, metrics: FontMetrics, *, high: float = HIGH) -> Part:
-    """The winding picture of a plan, `high` mm high if it can be.
+def winding(
+    plan: Plan, metrics: FontMetrics, *, high: float = HIGH, room: Callable[[Part], float] | None = None
+) -> Part:
+    """The winding picture of a plan, `high` mm high if it can be; or as high as there is `room` for its words.
 
     Its register crosses stand at the left side of the frame and past the right one, on the outermost lines of the near
     end (left, right) and the far end.
     """
     part = _part(plan, FULL, metrics)
-    reach = min(_MOST, max(_LEAST, FULL.reach + high - part.height))
+    reach = min(_MOST, max(_LEAST, FULL.reach + (room(part) if room else high) - part.height))
     return part if reach == FULL.reach else _part(plan, replace(FULL, reach=reach), metrics)
 
 

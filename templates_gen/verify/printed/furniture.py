@@ -53,7 +53,8 @@ def tile_of(part: str) -> str:
 
 def check_furniture(sheet: Sheet, parts: Sequence[str]) -> Findings:
     """Targets, scales, tile and margins of a sheet that holds these parts, by name."""
-    total = _targets(sheet) + Findings(0.0, tuple(_margins(sheet)))
+    boxes = list(map(_whole_box, sheet.shapes))
+    total = _targets(sheet, boxes) + Findings(0.0, tuple(_margins(sheet, boxes)))
     if any(map(measured, parts)):
         total += check_scales(sheet)
     tiles = [shape for shape in sheet.shapes if isinstance(shape, Text) and shape.pen is Pen.ON_BLACK]
@@ -63,8 +64,11 @@ def check_furniture(sheet: Sheet, parts: Sequence[str]) -> Findings:
     return total + Findings(0.0, (finding(Furnished.TILE),) if wrong else ())
 
 
-def _targets(sheet: Sheet) -> Findings:
-    """The four corner targets at their places, one more at least, each whole and with its white."""
+def _targets(sheet: Sheet, whole: Sequence[Box]) -> Findings:
+    """The four corner targets at their places, one more at least, each whole and with its white.
+
+    `whole` are the boxes of all shapes of the sheet.
+    """
     rings = [shape for shape in sheet.shapes if isinstance(shape, Curve) and shape.pen is Pen.TARGET]
     centres = [_centre(path) for path in rings]
     low, high, right = _BOTTOM, sheet.height - _TOP, sheet.width - _SIDE
@@ -74,7 +78,9 @@ def _targets(sheet: Sheet) -> Findings:
     if len(centres) < _FEWEST:
         wrong.append(finding(Furnished.FEW, found=len(centres), least=_FEWEST))
     dots = [shape for shape in sheet.shapes if isinstance(shape, Region) and shape.pen is Pen.SOLID]
-    boxes = [(shape, box) for shape in sheet.shapes if _may_touch(shape, centres) for box in _boxes(shape)]
+    drawn = zip(sheet.shapes, whole, strict=True)
+    near = [shape for shape, box in drawn if _may_touch(box, shape.pen.ink.width / 2, centres)]
+    boxes = [(shape, box) for shape in near for box in _boxes(shape)]
     alone = [dot for dot in dots if _is_alone(dot, centres)]
     wrong += [finding(Furnished.TARGET, x=at.x, y=at.y) for at in (_centre(dot.contours[0]) for dot in alone)]
     for at, ring in zip(centres, rings, strict=True):
@@ -123,12 +129,21 @@ def _near(shape: Shape, box: Box, at: Point, reach: float) -> bool:
     return math.hypot(dx, dy) < reach - LIMIT
 
 
-def _may_touch(shape: Shape, centres: Sequence[Point]) -> bool:
-    """Whether the white of any target reaches into the box of the whole shape: most shapes lie far off."""
-    points = [shape.at] if isinstance(shape, Text) else [p for path in _paths(shape) for p in path.points()]
-    reach = _RING + _INK + _WHITE + shape.pen.ink.width / 2 + LIMIT
-    xs, ys = [point.x for point in points], [point.y for point in points]
-    left, low, right, high = min(xs) - reach, min(ys) - reach, max(xs) + reach, max(ys) + reach
+def _whole_box(shape: Shape) -> Box:
+    """The box of the ends of all steps of a shape; of words only where they begin."""
+    if isinstance(shape, Text):
+        return (*shape.at, *shape.at)
+    if isinstance(shape, Curve) and len(shape.steps) == 1:  # nearly every shape of a sheet is one line
+        (x, y), (to_x, to_y) = shape.start, shape.steps[0].end
+        return min(x, to_x), min(y, to_y), max(x, to_x), max(y, to_y)
+    xs, ys = zip(*[point for path in _paths(shape) for point in path.points()], strict=True)
+    return min(xs), min(ys), max(xs), max(ys)
+
+
+def _may_touch(box: Box, ink: float, centres: Sequence[Point]) -> bool:
+    """Whether the white of any target reaches into the box of a whole shape: most shapes lie far off."""
+    reach = _RING + _INK + _WHITE + ink + LIMIT
+    left, low, right, high = box[0] - reach, box[1] - reach, box[2] + reach, box[3] + reach
     return any(left < x < right and low < y < high for x, y in centres)
 
 
@@ -143,14 +158,12 @@ def _boxes(shape: Shape) -> Iterator[Box]:
         yield from boxes_along(points, ink)
 
 
-def _margins(sheet: Sheet) -> Iterator[Finding]:
+def _margins(sheet: Sheet, whole: Sequence[Box]) -> Iterator[Finding]:
     """What reaches into the margins that many printers cannot reach."""
     side, top = _MARGINS
-    for shape in sheet.shapes:
-        points = [shape.at] if isinstance(shape, Text) else [p for path in _paths(shape) for p in path.points()]
-        xs, ys = [point.x for point in points], [point.y for point in points]
-        inside = min(xs) >= side - LIMIT and max(xs) <= sheet.width - side + LIMIT
-        if not (inside and min(ys) >= top - LIMIT and max(ys) <= sheet.height - top + LIMIT):
+    for shape, (left, low, right, high) in zip(sheet.shapes, whole, strict=True):
+        inside = left >= side - LIMIT and right <= sheet.width - side + LIMIT
+        if not (inside and low >= top - LIMIT and high <= sheet.height - top + LIMIT):
             yield finding(Furnished.MARGIN, pen=shape.pen.value)
             return
 
