@@ -17,6 +17,7 @@ from layout.kit.inputs import (
     MOST_TENSION,
     VERSION,
 )
+from layout.kit.languages import NAMES, code_of
 from layout.kit.names import read_name
 from layout.kit.number_fields import read_amount, read_count_of, read_share, read_system, read_whole
 from layout.kit.paper_size import OWN, PAPERS, POINT, PaperSize, named_size
@@ -149,6 +150,16 @@ def _choice(spec: Input, value: object) -> str:
     raise FieldError("", Entry.CHOICE, shown(value), "", **listed)
 
 
+def _language(spec: Input, value: object) -> str:
+    """The code of a language, which may be written as one of its names too."""
+    word = value[:_LONGEST_WORD] if isinstance(value, str) else ""
+    if code := code_of(word):
+        return code
+    if meant := closest(word.strip().lower(), NAMES):
+        raise FieldError("", Entry.LANGUAGE_MEANT, shown(value), example_of(spec), meant=NAMES[meant])
+    raise FieldError("", Entry.LANGUAGE, shown(value), example_of(spec))
+
+
 def _size(_: Input, value: object) -> PaperSize:
     """A sheet by its name, or one of your own by its sides, which are rounded to whole PDF units."""
     word = value.strip().lower() if isinstance(value, str) else ""
@@ -219,4 +230,5 @@ _READERS: dict[str, Callable[[Input, object], Any]] = {
     "share": read_share,
     "count": read_count_of,
     "system": read_system,
+    "language": _language,
 }
