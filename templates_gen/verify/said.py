@@ -7,7 +7,7 @@ looked for in the language of the sheets.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Mapping, Sequence
+from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 from typing import NamedTuple
 
@@ -23,7 +23,9 @@ from templates_gen.verify.found_parts import FoundPart
 from templates_gen.verify.printed.furniture import measured, tile_of
 
 _SAME = 0.01  # what was read at places this close, in mm, is one and the same
+_COLUMN = 0.1  # lines that begin so close to each other, in mm, stand in one column
 Word = tuple[Point, str]
+_Taking = Callable[[str, Sequence[Word]], Sequence[Word]]
 
 
 def words_on(pieces: Sequence[FoundPart]) -> list[Word]:
@@ -49,36 +51,63 @@ def account(
 ) -> Accounted:
     """Finds every one of `wanted`, and of `allowed` what is there, among `found`; figures alone are left to others.
 
-    With `words` each message is looked for in that language; its place is noted by what it was asked as.
+    With `words` each message is looked for in that language; its place is noted by what it was asked as. What is said
+    in one line is taken first; where that takes a line of a longer message, the longer ones are.
     """
-    accounted, rest = Accounted(), sorted(found, key=lambda word: (-word[0].y, word[0].x))
     must = list(wanted)
     may = [each for each in allowed if each not in must]
-    broken = []
     again = words.again if words else str
-    for message in (*must, *may):
-        text = again(message)
-        whole = next((word for word in rest if word[1] == text), None)
-        if whole:
-            rest.remove(whole)
-            accounted.places.setdefault(message, []).append(whole[0])
-        else:
-            broken.append(message)
-    for message in broken:
-        text = again(message)
-        if lines := _lines(text, rest) or _lines(text, sorted(rest, key=_by_column)):
-            accounted.places.setdefault(message, []).append(lines[0][0])
-            rest = [word for word in rest if word not in lines]
-        elif message in must:
-            accounted.wrong.append(finding(Words.NOWHERE, words=text))
+    said = [(message, again(message)) for message in (*must, *may)]
+    usual = _accounted_in(found, said, must, (_whole, _in_lines))
+    if not usual.wrong:
+        return usual
+    return min(usual, _accounted_in(found, said, must, (_broken, _whole, _in_lines)), key=lambda each: len(each.wrong))
+
+
+def _accounted_in(
+    found: Sequence[Word], said: Sequence[tuple[str, str]], must: Sequence[str], ways: Sequence[_Taking]
+) -> Accounted:
+    """The same, looking for messages in one way after the other."""
+    accounted, rest = Accounted(), sorted(found, key=lambda word: (-word[0].y, word[0].x))
+    left = list(said)
+    for lines_of in ways:
+        missing = []
+        for message, text in left:
+            if lines := lines_of(text, rest):
+                accounted.places.setdefault(message, []).append(lines[0][0])
+                for line in lines:
+                    rest.remove(line)
+            else:
+                missing.append((message, text))
+        left = missing
+    accounted.wrong += [finding(Words.NOWHERE, words=text) for message, text in left if message in must]
     accounted.wrong += [finding(Words.OTHER, words=words) for _, words in rest if not words.isdigit()]
     return accounted
 
 
-def _by_column(word: Word) -> tuple[float, float]:
-    """Column by column, downward: lines of two columns stand side by side."""
-    (x, y), _ = word
-    return round(x, 1), -y
+def _whole(message: str, found: Sequence[Word]) -> Sequence[Word]:
+    """The first line that is the whole message."""
+    return next(([word] for word in found if word[1] == message), [])
+
+
+def _in_lines(message: str, found: Sequence[Word]) -> Sequence[Word]:
+    """The first lines that make up the message, in one row after the other or in a column."""
+    return _lines(message, found) or _lines(message, _by_column(found))
+
+
+def _broken(message: str, found: Sequence[Word]) -> Sequence[Word]:
+    """The same of a message that stands nowhere in one line."""
+    return [] if _whole(message, found) else _in_lines(message, found)
+
+
+def _by_column(found: Iterable[Word]) -> list[Word]:
+    """Column by column, downward: lines of two columns stand side by side. Rounding parts no column."""
+    columns: list[list[Word]] = []
+    for word in sorted(found, key=lambda word: word[0].x):
+        if not columns or word[0].x - columns[-1][0][0].x > _COLUMN:
+            columns.append([])
+        columns[-1].append(word)
+    return [word for column in columns for word in sorted(column, key=lambda word: -word[0].y)]
 
 
 def _lines(message: str, found: Sequence[Word]) -> list[Word]:
@@ -181,7 +210,7 @@ def check_caption(sheet: Sheet, parts: Sequence[str], spoken: Catalogue, *, prin
 
 def _stands(message: str, found: Sequence[Word]) -> bool:
     """Whether a message stands there, in one line or in several, alone in its rows or in a column."""
-    return bool(_lines(message, found) or _lines(message, sorted(found, key=_by_column)))
+    return bool(_in_lines(message, found))
 
 
 def _said_of(
