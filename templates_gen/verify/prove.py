@@ -11,12 +11,14 @@ from templates_gen.messages.roles.proof import Laid, Proof
 from templates_gen.verify.finding import NOTHING, Findings, finding, said
 from templates_gen.verify.found_parts import FoundPart, found_on
 from templates_gen.verify.printed.expected import sett_is_sound
+from templates_gen.verify.printed.figures import check_figures
 from templates_gen.verify.printed.frame_check import prove_frame_check
 from templates_gen.verify.printed.furniture import check_furniture
 from templates_gen.verify.printed.gauge import prove_gauge
 from templates_gen.verify.printed.grid import prove_grid
 from templates_gen.verify.printed.guide import prove_guide
 from templates_gen.verify.printed.shed_alone import prove_shed
+from templates_gen.verify.printed.signs import check_signs
 from templates_gen.verify.printed.start_here import prove_start_here
 from templates_gen.verify.printed.strips import prove_strip
 from templates_gen.verify.printed.winding import prove_winding
@@ -59,8 +61,11 @@ def prove(plan: Plan, sheets: Sequence[Sheet], laid: Sequence[Sequence[Piece]], 
         total += wrong
         if on_paper:
             names = [piece.part.name for piece in there]
-            total += check_furniture(sheet, names).at(where)
+            total += check_furniture(sheet, names).at(where) + check_signs(sheet, names, sett.unit, plan.words).at(
+                where
+            )
             total += check_caption(sheet, names, plan.words, printing=plan.kit.paper.use == "download").at(where)
+            total += check_figures(sheet, found, plan.kit, sett.per_mm).at(where)
         said_there = outside(sheet, found) if on_paper else ()
         for seen in found:
             pieces.setdefault(seen.part.name, []).append(

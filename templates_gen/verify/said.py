@@ -185,7 +185,7 @@ def check_heads(
 _RING_FROM, _RING_TO, _RING_UP = 2.0, 7.0, 2.0  # where the number of a step begins before its words, in mm
 
 
-def _unnumbered(steps: Sequence[str], found: Accounted, words: Sequence[Word]) -> Iterator[Finding]:
+def unnumbered(steps: Sequence[str], found: Accounted, words: Sequence[Word]) -> Iterator[Finding]:
     """Steps that do not stand beside their own number, counted from one."""
     for number, step in enumerate(steps, 1):
         for x, y in found.places.get(step, [])[:1]:
@@ -224,13 +224,13 @@ def _said_of(
     number = {"number": seen.number[0], "total": seen.number[1]}
     here = _accounted(seen, [*head, ENGLISH.say(Head.NUMBER, **number)], [*beside, *about.may])
     missing = [words for words in dict.fromkeys(beside) if words not in here.places]
-    wrong = [*here.wrong, *_unnumbered(about.steps, here, seen.outside)]
+    wrong = [*here.wrong, *unnumbered(about.steps, here, seen.outside)]
     for order, outside_there in seen.words_alone if missing else ():
         number = {"number": order, "total": seen.number[1]}
         tile = tile_of(seen.part.name)
         wanted = [*head, ENGLISH.say(Head.NUMBER, **number), *([] if tile.isdigit() or not tile else [tile])]
         there = account(outside_there, wanted, [*beside, *about.may], seen.spoken)
-        if not there.wrong and not list(_unnumbered(about.steps, there, outside_there)):
+        if not there.wrong and not list(unnumbered(about.steps, there, outside_there)):
             missing = [words for words in missing if words not in there.places]
     return wrong + [finding(Words.NOWHERE, words=words) for words in missing]
 

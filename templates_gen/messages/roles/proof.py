@@ -56,6 +56,9 @@ class Furnished(Role):
     WHITE = "proof.furnished.white"
     MARGIN = "proof.furnished.margin"
     CAPTION = "proof.furnished.caption"
+    SIGN = "proof.furnished.sign"
+    STEP = "proof.furnished.step"
+    FIGURES = "proof.furnished.figures"
 
 
 class Words(Role):

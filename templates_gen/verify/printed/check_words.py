@@ -66,7 +66,7 @@ def check_frame_words(
     wrong, rest = rows_and_rest(found, table)
     wrong += account(rest, wanted).wrong
     wrong += [] if wrong else list(_numbered(rest, items, words, low=low))
-    wrong += [] if wrong or low else list(_level(rest, _remedies(kit, words)[1:-2]))
+    wrong += [] if wrong or low else [*_level(rest, _remedies(kit, words)[1:-2]), *_bent_named(rest, kit, words)]
     named = (SheetName.NAME_PULL_CHECK, SheetName.PURPOSE_PULL_CHECK)
     title, purpose = named if pulls else (SheetName.NAME_FRAME_CHECK, SheetName.PURPOSE_FRAME_CHECK)
     travels = kit.frame.travel is not None and not pulls
@@ -181,6 +181,15 @@ def _level(found: Sequence[Word], rows: Sequence[str]) -> Iterator[Finding]:
         says = [at.y for at, said in found if does.startswith(said)]
         if not any(abs(one - other) < _LEVEL for one in names for other in says):
             yield finding(Frame.ORDER)
+
+
+def _bent_named(found: Sequence[Word], kit: Kit, words: Catalogue) -> Iterator[Finding]:
+    """Whether the picture of the bend lacks the number of its check."""
+    bent, number = _of_the_picture(kit, words)[0], str(_WITH_PICTURE)
+    places = [at for at, said in found if bent.startswith(said)]
+    numbers = [at for at, said in found if said == number]
+    if not any(0 < at.x - one.x < 2 * _NEAR and abs(at.y - one.y) < _NEAR for at in places for one in numbers):
+        yield finding(Frame.ORDER)
 
 
 def _numbered(found: Sequence[Word], items: Sequence[Item], words: Catalogue, *, low: bool) -> Iterator[Finding]:

@@ -16,13 +16,13 @@ from templates_gen.verify import LIMIT
 from templates_gen.verify.boxes import boxes_along
 from templates_gen.verify.finding import Finding, Findings, finding
 from templates_gen.verify.printed.scales import check_scales
+from templates_gen.verify.printed.tiles import check_tile
 
 _SIDE, _TOP, _BOTTOM = 9.7, 14.7, 15.0  # of a corner target, from the edges
 _RING, _DOT, _INK, _WHITE = 1.2, 0.405, 0.3, 0.5  # radius of ring and dot, half of the ring's line, white around
 _FEWEST = 5
 _ROUND = 8  # steps of a circle
 _MARGINS = 8.0, 13.0
-_NAME = 22 * 25.4 / 72  # mm to the em: the number of the tile in the head
 
 _UNMEASURED = frozenset({"winding", "heading-rows", "frame-check", "pull-check", "gauge-how"})  # and the job sheets
 _JOB = "job"
@@ -57,11 +57,8 @@ def check_furniture(sheet: Sheet, parts: Sequence[str]) -> Findings:
     total = _targets(sheet, boxes) + Findings(0.0, tuple(_margins(sheet, boxes)))
     if any(map(measured, parts)):
         total += check_scales(sheet)
-    tiles = [shape for shape in sheet.shapes if isinstance(shape, Text) and shape.pen is Pen.ON_BLACK]
-    shown = [shape.words for shape in tiles if abs(shape.size - _NAME) <= LIMIT]
     wanted = [tile for tile in dict.fromkeys(map(tile_of, parts)) if tile][:1]
-    wrong = len(shown) > 1 if not parts else shown != wanted
-    return total + Findings(0.0, (finding(Furnished.TILE),) if wrong else ())
+    return total + check_tile(sheet, wanted, alone=not parts)
 
 
 def _targets(sheet: Sheet, whole: Sequence[Box]) -> Findings:

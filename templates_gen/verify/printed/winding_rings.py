@@ -8,6 +8,8 @@ from itertools import pairwise
 
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Curve, Point, Region
+from layout.messages.catalogue import Catalogue, Role
+from layout.messages.roles import Winding
 from templates_gen.messages.roles.proof_printed import Passes
 from templates_gen.verify import LIMIT
 from templates_gen.verify.finding import Finding, finding
@@ -19,7 +21,9 @@ _TO_WORDS = 6.0  # from a ring in a list to the words of its step, at most, in m
 _POINTS = 7.0  # from the middle of a ring to the arrow that points from it, at most, in mm
 
 
-def wrong_rings(picture: Picture, seen: FoundPart, steps: Sequence[ExpectedStep]) -> Iterator[Finding]:
+def wrong_rings(
+    picture: Picture, seen: FoundPart, steps: Sequence[ExpectedStep], words: Catalogue, *, on_rod: bool
+) -> Iterator[Finding]:
     """Which things to do lack their ring, what rings say else, what lies on a thread, and what stands elsewhere."""
     numbers = {str(k): step for k, step in enumerate(steps, 1)}
     numbered = [ring for ring in picture.rings if ring.words in numbers]
@@ -40,7 +44,10 @@ def wrong_rings(picture: Picture, seen: FoundPart, steps: Sequence[ExpectedStep]
         )
         outside = [ring for ring in numbered if ring.at.x >= picture.right]
         beside = [ring for ring in outside if not _is_listed(picture, ring, numbers[ring.words].said)]
-        yield from _wrong_side(picture, beside, on_frame[0].radius, numbers)
+        view = [ring for ring in beside if abs(ring.radius - on_frame[0].radius) <= LIMIT]
+        yield from _wrong_side(picture, view, numbers, on_rod=on_rod)
+        drawn = [ring for ring in beside if ring not in view]
+        yield from _wrong_knots(drawn, list(_captions(picture, words)), numbers)
 
 
 def _is_thread(shape: object) -> bool:
@@ -107,13 +114,9 @@ def _is_listed(picture: Picture, ring: Ring, said: str) -> bool:
 
 
 def _wrong_side(
-    picture: Picture, rings: Sequence[Ring], radius: float, numbers: Mapping[str, ExpectedStep]
+    picture: Picture, view: Sequence[Ring], numbers: Mapping[str, ExpectedStep], *, on_rod: bool
 ) -> Iterator[Finding]:
-    """In the view from the side the first things to do stand where they are done; knots stand in their order below.
-
-    Rings as large as those on the frame belong to the view, smaller ones to the pictures of knots.
-    """
-    view = [ring for ring in rings if abs(ring.radius - radius) <= LIMIT]
+    """In the view from the side the first things to do stand where they are done, each once."""
     for ring in view:
         what = numbers[ring.words].what
         right = {
@@ -124,12 +127,38 @@ def _wrong_side(
         }
         if not right.get(what, False):
             yield finding(Passes.RING_PLACE, number=ring.words)
-    drawn = sorted((ring for ring in rings if ring not in view), key=lambda ring: -ring.at.y)
-    yield from (
-        finding(Passes.RING_PLACE, number=lower.words)
-        for upper, lower in pairwise(drawn)
-        if int(upper.words) >= int(lower.words)
-    )
+    seen = [numbers[ring.words].what for ring in view]
+    wanted = [number for number, step in numbers.items() if step.what in (_FROM_ROD if on_rod else _FROM_SIDE)]
+    yield from (finding(Passes.RINGS, number=number) for number in wanted if seen.count(numbers[number].what) != 1)
+
+
+_FROM_ROD, _FROM_SIDE = ("on", "there", "far"), ("on", "there", "far", "near")
+_KNOTS: Mapping[Role, str] = {Winding.HITCHES: "on", Winding.CLIP: "clip", Winding.BOW: "off"}
+
+
+def _captions(picture: Picture, words: Catalogue) -> Iterator[tuple[Point, str]]:
+    """Where it is said what a picture of a knot shows, and for which thing to do that is."""
+    for role, what in _KNOTS.items():
+        said = words.say(role)
+        lines = [at for at, line in picture.words if at.x > picture.right and (line == said or _begins(said, line))]
+        yield from ((at, what) for at in lines[:1])
+
+
+def _begins(said: str, line: str) -> bool:
+    return said.startswith(f"{line} ")
+
+
+def _wrong_knots(
+    rings: Sequence[Ring], captions: Sequence[tuple[Point, str]], numbers: Mapping[str, ExpectedStep]
+) -> Iterator[Finding]:
+    """Rings beside pictures of knots, from above, that are not those of what the captions under them name."""
+    downward = sorted(rings, key=lambda ring: -ring.at.y)
+    named = sorted(captions, key=lambda caption: -caption[0].y)
+    for ring, (_, what) in zip(downward, named, strict=False):
+        if numbers[ring.words].what != what:
+            yield finding(Passes.RING_PLACE, number=ring.words)
+    if len(downward) != len(named):
+        yield finding(Passes.RINGS, number=next((n for n, step in numbers.items() if step.what == "off"), ""))
 
 
 def _is_nearest(knots: Sequence[Point], rings: Sequence[Ring], mine: Ring) -> bool:
