@@ -25,7 +25,10 @@ KIT = click.argument("kit", required=False, type=NAME)
 STOCK = click.option("--stock", type=NAME, metavar="FILE", help="What parts are cut from; else 3 mm birch plywood.")
 
 
-@click.group(cls=Commands, context_settings={"help_option_names": ["-h", "--help"]})
+_BEGIN = "To begin: templates-gen new mine.toml, fill it in, then templates-gen make mine.toml -o mine."
+
+
+@click.group(cls=Commands, context_settings={"help_option_names": ["-h", "--help"]}, epilog=_BEGIN)
 @click.version_option(package_name="templates-gen")
 def main() -> None:
     """Exact-scale guides and cut parts for loom kits, from one kit file; every file is proven before it exists."""
@@ -34,7 +37,7 @@ def main() -> None:
             stream.reconfigure(errors="backslashreplace")
 
 
-@main.command()
+@main.command(short_help="Write a starter kit file to fill in.")
 @click.argument("file", type=NAME)
 @sentences
 def new(file: Path) -> None:
@@ -45,7 +48,7 @@ def new(file: Path) -> None:
     say(message(Command.WROTE_KIT, file=shown_path(file)))
 
 
-@main.command("new-stock")
+@main.command("new-stock", short_help="Write a starter file for the stock that parts are cut from.")
 @click.argument("file", type=NAME)
 @sentences
 def new_stock(file: Path) -> None:
@@ -56,7 +59,7 @@ def new_stock(file: Path) -> None:
     say(message(Command.WROTE_STOCK, file=shown_path(file)))
 
 
-@main.command()
+@main.command(short_help="Make every file of a kit, or of the demo kit, each proven.")
 @KIT
 @click.option("-o", "--out", default="strips", show_default=True, type=NAME, help="Folder.")
 @click.option(
@@ -114,7 +117,7 @@ def _show(made: tuple[Plan, Report], out: Path, *, listed: bool, as_json: bool) 
         raise
 
 
-@main.command()
+@main.command(short_help="Show the numbers of a kit, with reasons.")
 @KIT
 @JSON
 @sentences
@@ -136,7 +139,7 @@ for command in (sett, guess, yarn):
     main.add_command(command)
 
 
-@main.command()
+@main.command(short_help="Read made files back, and say what is wrong with them.")
 @click.argument("paths", nargs=-1, required=True, type=NAME)
 @click.option("--kit", type=NAME, help="Check against this kit, not the inputs a file carries.")
 @click.option("--stock", type=NAME, help="Check what is cut against this stock, not the one a file carries.")
@@ -164,7 +167,7 @@ def check(paths: tuple[Path, ...], kit: Path | None, stock: Path | None, as_json
     sys.exit(2 if unread else 1 if any(each.problems for each in checked) else 0)
 
 
-@main.command()
+@main.command(short_help="Make a wrap gauge that needs no kit.")
 @click.option("-o", "--out", default="gauge", show_default=True, type=NAME, help="Folder.")
 @click.option("--unit", default="4 cm", show_default=True, help='Marking unit, such as "1 in": its system is used.')
 @click.option("--ends", default="round bars", show_default=True, help="What carries the warp, as in a kit file.")
@@ -186,7 +189,7 @@ def gauge(out: Path, unit: str, ends: str) -> None:
     say(proven_rows(made))
 
 
-@main.command("trial-cut")
+@main.command("trial-cut", short_help="Kerf and ease from a trial cut, in mm.")
 @click.option("--hole", "holes", multiple=True, metavar="SIZE", help="A hole along x; again for every measurement.")
 @click.option("--part", "parts", multiple=True, metavar="SIZE", help="The part that came out of that hole.")
 @click.option("--hole-y", "holes_y", multiple=True, metavar="SIZE", help="A hole along y, where y is measured apart.")
