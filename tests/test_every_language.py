@@ -2,12 +2,16 @@
 
 from __future__ import annotations
 
+from io import BytesIO
+
 import pytest
 from catalogues import LANGUAGES
 from kits import FLAT, INCHES, KINDS, NAILS, NOTCHED, PEGGED, ROD, font_metrics, kit_of
+from pypdf import PdfReader
 
 from layout.drawing.shapes import Text
 from layout.kit.kit import Kit
+from templates_gen.codes.digest import digest_of
 from templates_gen.files import kept
 from templates_gen.files.outputs import Outputs
 from templates_gen.files.proof import findings, read, write
@@ -53,6 +57,23 @@ def test_every_file_is_proven_in_every_language(language: str) -> None:
     sett, sheet = HEADS[language]
     assert any(said.startswith(f"2,5 {sett}") for said in words)
     assert any(said.startswith(f"{sheet} 1 ") for said in words)
+
+
+TAGS = {"en": "en-GB", "es": "es", "de": "de", "fr": "fr"}
+"""By ISO 639-1 and BCP 47."""
+
+
+def test_a_pdf_names_its_language_and_its_code_carries_it() -> None:
+    """As pypdf reads it; the digest in the code differs between files that differ in their language alone."""
+    digests = set()
+    for language, tag in TAGS.items():
+        plan = kept.planned(asked({}, language))
+        for file in ("frame-check.pdf", "job.pdf", "winding.svg"):
+            output = Outputs(plan, font_metrics(), stock=stock_file.built_in()).output(file)
+            if file.endswith(".pdf"):
+                assert PdfReader(BytesIO(write(output))).root_object["/Lang"] == tag, file
+            digests.add(digest_of(output.about.inputs))
+    assert len(digests) == 3 * len(TAGS)
 
 
 def cases() -> list[object]:

@@ -98,5 +98,7 @@ def _outline(drawn: PrintedDrawings, layings: Sequence[Laying]) -> Iterator[Entr
 
 def _about(drawn: PrintedDrawings, file: str, parts: Sequence[Part]) -> About:
     words = drawn.plan.words
-    what = words.say(Titles.GUIDES) if file == KIT_FILE else words.all_of([part.title for part in parts])
+    what = (
+        words.say(Titles.GUIDES) if file == KIT_FILE else words.all_of([*dict.fromkeys(part.title for part in parts)])
+    )
     return titled(drawn.plan, what, file)

@@ -43,5 +43,6 @@ MESSAGES: dict[Role, str | Plural] = {
     Scale.MILLIMETRES: "{length} mm",
     Scale.INCHES: "{length} in",
     Titles.GUIDES: "all guides",
+    Titles.BOARD: "board {number} of {total}",
     Titles.JOB: "cutting job",
 }

@@ -56,3 +56,4 @@ class Titles(Role):
 
     GUIDES = "titles.guides"
     JOB = "titles.job"
+    BOARD = "titles.board"
