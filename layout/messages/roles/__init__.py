@@ -10,7 +10,7 @@ from layout.messages.roles.help import KitHelp, StockHelp
 from layout.messages.roles.job import Colour, JobSheet
 from layout.messages.roles.kit import Cross, Table, WindingNeed
 from layout.messages.roles.marking import Marking
-from layout.messages.roles.printed import Count, Guide, Sheet
+from layout.messages.roles.printed import Count, Guide, KeyMap, Sheet
 from layout.messages.roles.questions import Question
 from layout.messages.roles.refusals import Refusal
 from layout.messages.roles.sett import Counted, NotchNote, SettNeed, SettNote, WrapWords
@@ -60,6 +60,7 @@ __all__ = [
     "Grid",
     "Guide",
     "JobSheet",
+    "KeyMap",
     "KitHelp",
     "KitNumber",
     "Known",
