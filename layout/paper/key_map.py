@@ -72,7 +72,8 @@ def with_key_maps(
         rows = [_row(part, laying, shown[0] + 1, setting.words) for part in parts]
         places = (shown[0], *_of_words(leaves, shown, laying.part))
         for k, form in product(places, _FORMS):
-            if leaf := _keyed(leaves[k], key_map(rows, k + 1, form, setting), furnished):
+            free = leaves[k] is found[k]  # a sheet of words that two parts share has the map of the first one
+            if free and (leaf := _keyed(leaves[k], key_map(rows, k + 1, form, setting), furnished)):
                 leaves[k] = leaf
                 break
     return tuple(leaves)

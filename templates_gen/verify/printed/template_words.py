@@ -51,7 +51,9 @@ def check_template_words(plan: Plan, end: str, form: Form, pieces: Sequence[Foun
     places = {words: found[0] for words, found in accounted.places.items()}
     left, right = (places.get(sides[side], places.get(brief[side])) for side in ("left", "right"))
     wrong = [*accounted.wrong, *misplaced(left, right, places.get(say(Marking.CENTRE)))]
-    if length >= _NAMED and any(sum(each in places for each in both) != 1 for both in named):
+    times = [sum(each in places for each in both) for both in named]
+    must = [length >= _NAMED] if whole else [seen.part.length >= 2 * _NAMED for seen in pieces]
+    if any(count > 1 or (each and not count) for count, each in zip(times, must, strict=True)):
         wrong.append(finding(Openings.NAME))
     found = Findings(0.0, tuple(problem.at(end_place(end)) for problem in wrong))
     return found + _sheets(plan, end, form, pieces)

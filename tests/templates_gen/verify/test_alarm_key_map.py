@@ -8,7 +8,7 @@ from typing import Any
 
 import pytest
 from alarms import alarm_of
-from kits import plan_of
+from kits import KINDS, plan_of
 
 import layout.paper.key_map as map_module
 from layout.drawing.pens import Pen
@@ -24,6 +24,16 @@ KITS: dict[str, dict[str, object]] = {
     "common": {"weaving.width": "70 cm", "frame.outer_width": "80 cm"},
     "top": {"weaving.width": "30 in", "frame.outer_width": "34 in", "weaving.near_end": "top", "paper.size": "a4"},
     "small": {"weaving.width": "30 cm", "frame.outer_width": "40 cm", "paper.size": "148 x 210 mm"},
+    "one sheet of words": KINDS["notched already, every one"]
+    | {
+        "weaving.near_end": "top",
+        "weaving.width": "99 mm",
+        "frame.outer_width": "17 cm",
+        "frame.side_width": "15 mm",
+        "paper.size": "230 x 176 mm",
+        "paper.lay": "tiles",
+        "sett.marking_unit": "1 cm",
+    },
     "one strip": {"weaving.width": "1.2 m", "frame.outer_width": "1.3 m", "paper.size": "a4"},
 }
 
