@@ -145,7 +145,7 @@ def _drawn(row: Row, at: Point, across: float, here: int, metrics: FontMetrics) 
         if sheet == here:
             yield filled(outline.points(), Pen.HELD)
         yield outline
-        pen = Pen.STRONG if sheet == here else Pen.TEXT
+        pen = Pen.STRONG if sheet == here and size == LEAD else Pen.TEXT
         long, up = metrics.width(str(number), size, pen), (_HIGH - metrics.cap * size) / 2
         yield Text(Point(left + (across - long) / 2, at.y + up), size, str(number), pen=pen)
         long = metrics.width(str(sheet), SMALL)
