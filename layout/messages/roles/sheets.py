@@ -18,6 +18,7 @@ class SheetName(Role):
     PURPOSE_WRAP_GAUGE = "sheetname.wrap_gauge.purpose"
     NAME_STRIPS = "sheetname.strips"
     PURPOSE_STRIPS = "sheetname.strips.purpose"
+    PURPOSE_STRIPS_ENDS = "sheetname.strips.purpose.ends"
     NAME_STRIP_NEAR = "sheetname.strip_near"
     NAME_STRIP_FAR = "sheetname.strip_far"
     NAME_NOTCHES = "sheetname.notches"

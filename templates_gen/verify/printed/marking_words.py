@@ -118,7 +118,7 @@ def _sheet_says(plan: Plan, form: Form, title: str, pieces: Sequence[FoundPart])
     joined = [say(Sheet.JOIN, distance=Figure(f"{max(xs) - min(xs):.1f}"))] if len(pieces) > 1 else []
     return About(
         title,
-        say(SheetName.PURPOSE_STRIPS),
+        say(SheetName.PURPOSE_STRIPS_ENDS if ends else SheetName.PURPOSE_STRIPS),
         tuple(map(say, steps)),
         tuple(joined),
         cautions=tuple(map(say, cautions)),

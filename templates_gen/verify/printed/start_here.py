@@ -68,6 +68,8 @@ def _steps(plan: Plan, file: Sequence[Sheet], *, grid: bool) -> list[_Step]:
     kit, say = plan.kit, plan.words.say
     ends = kit.frame.ends.name
     name, marks = _MARKS.get(ends, (SheetName.NAME_STRIPS, Start.STRIPS))
+    if kit.weaving.near_hold == "loose rod":
+        marks = Start.STRIPS_ENDS
     if getattr(kit.frame.ends, "density", None):
         marks = Start.NOTCHES_THERE
     layers, rod = _has_layers(kit), kit.weaving.near_hold == "loose rod"
