@@ -247,6 +247,12 @@ def test_the_code_of_another_file_is_found() -> None:
     assert said_of(sheets(), other).count("the code is not that of this file") == 3
 
 
+@pytest.mark.parametrize("inputs", ["", "{", "[]", "3", '{"file""kit.pdf"}'])
+def test_inputs_that_are_none_have_no_code(inputs: str) -> None:
+    """A file whose inputs were damaged is found, and nothing else happens."""
+    assert said_of(sheets(), About("", inputs))
+
+
 def test_a_lost_or_second_code_is_found() -> None:
     """A sheet without a code, and one with a code on either side."""
     one, *_ = shown = sheets(total=1)

@@ -61,7 +61,8 @@ def prove_code(sheet: Sheet, inputs: str, number: int, count: int) -> Findings:
 
 
 def _says(text: str, sheet: Sheet, inputs: str, number: int, count: int) -> Iterator[Finding]:
-    if not text.startswith(f"TG1{_digest(inputs)}"):
+    digest = _digest(inputs)
+    if digest is None or not text.startswith(f"TG1{digest}"):
         yield finding(SheetCode.OTHER)
         return
     own, total, wide, high = (int(text[i:j], 36) for i, j in ((12, 14), (14, 16), (16, 20), (20, 24)))
@@ -71,9 +72,17 @@ def _says(text: str, sheet: Sheet, inputs: str, number: int, count: int) -> Iter
         yield finding(SheetCode.RECTANGLE, wide=wide / 100, high=high / 100)
 
 
-def _digest(inputs: str) -> str:
-    """The digest once more: SHA-256 of the values, keys sorted, without prices and printer, modulo 36^9."""
-    values = json.loads(inputs)
+def _digest(inputs: str) -> str | None:
+    """The digest once more: SHA-256 of the values, keys sorted, without prices and printer, modulo 36^9.
+
+    None where the inputs are no values.
+    """
+    try:
+        values = json.loads(inputs)
+    except (ValueError, RecursionError):
+        return None
+    if not isinstance(values, dict):
+        return None
     for table in values.values():
         for key in ("prices", "printer"):
             if isinstance(table, dict):
