@@ -71,15 +71,15 @@ def check_frame_words(
     title, purpose = named if pulls else (SheetName.NAME_FRAME_CHECK, SheetName.PURPOSE_FRAME_CHECK)
     travels = kit.frame.travel is not None and not pulls
     lowest = [words.say(Check.AT_LOWEST, low=say_length(kit.frame.outer_height, words))] if travels else []
-    about = About("", words.say(purpose))
+    about = About("", words.say(purpose), beside=_beside(kit, words, items) if low else ())
     return Findings(0.0, tuple(wrong)) + check_heads([seen], words.say(title), warp, lowest, more=about)
 
 
 def _shown(items: list[Item], seen: FoundPart, words: Catalogue, *, low: bool, pulls: bool, apart: bool) -> list[Item]:
     """The checks that a sheet must show: all, or what the card beside it does not."""
     if pulls:
-        heading = words.say(Check.REMEDIES)
-        return items[_WITH_PICTURE if any(_says(sheet, heading) for sheet in seen.file) else _BARE :]
+        pictured = words.say(Check.STRETCHED)
+        return items[_WITH_PICTURE if any(_says(sheet, pictured) for sheet in seen.file) else _BARE :]
     return items[: _BARE if low else _WITH_PICTURE] if apart else items
 
 
@@ -158,6 +158,17 @@ def _remedies(kit: Kit, words: Catalogue) -> list[str]:
     signed = (Check.CHECKED_BY, Check.ON)
     roles = (Check.REMEDIES, Check.ONE_LONGER, Check.SQUEEZE, *(bars if _are_bars(kit) else boards), *signed)
     return list(map(words.say, roles))
+
+
+def _beside(kit: Kit, words: Catalogue, items: Sequence[Item]) -> tuple[str, ...]:
+    """The remedies for what a card checks, where no picture has them: the last one is for frame ends that bend."""
+    heading, *rows = _remedies(kit, words)[:-2]
+    said = [
+        words.say(Check.TITLED, title=one, sentence=other) for one, other in zip(rows[::2], rows[1::2], strict=True)
+    ]
+    numbers = [item.number for item in items]
+    mine = [*(said[:-1] if 1 in numbers else []), *(said[-1:] if _WITH_PICTURE in numbers else [])]
+    return (heading, *mine) if mine else ()
 
 
 def _of_the_picture(kit: Kit, words: Catalogue) -> list[str]:
