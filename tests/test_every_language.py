@@ -24,6 +24,11 @@ OTHERS: dict[str, dict[str, object]] = {
     "inches, loose rod": INCHES | ROD,
     "inches, notched": INCHES | NOTCHED,
     "inches, flat ends on A3": INCHES | FLAT | {"paper.size": "a3"},
+    "inches, units of a half": INCHES
+    | {"sett.given": "8 epi", "sett.marking_unit": "1/2 in", "weaving.width": "7 1/2 in"},
+    "inches, little weft": INCHES
+    | {"weft": {"strands": [{"number": 2, "grams": 50, "length": "160 m"}], "wrap": {"turns": 11, "window": "2 cm"}}}
+    | {"weaving.height": "1 1/4 in", "weaving.width": "5 in"},
     "small paper": {"paper.size": SMALL},
     "small paper lying": {"paper.size": "210 x 148 mm"},
     "small paper, inches, pegged": INCHES | PEGGED | {"paper.size": SMALL},

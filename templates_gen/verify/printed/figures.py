@@ -17,6 +17,8 @@ from templates_gen.verify.kinds.truths import truth_of
 from templates_gen.verify.printed.expected import ends_of
 
 _SMALL, _LEAD = 7.5 * 25.4 / 72, 9.5 * 25.4 / 72  # mm to the em: numbers in pictures, and sentences
+_NAME = 22 * 25.4 / 72  # mm: the size of titles
+_HEAD, _UNDER = 12.0, 30.0  # nothing but the head stands above so far under a title, or where it begins under it
 _SAME = 1e-3
 _RING, _RING_STEPS = 2.4, 8
 _LEVEL, _SIGN = 0.5, 16.0  # a number that is a sign stands so level with its meaning, and so close to it at most, in mm
@@ -44,9 +46,10 @@ def check_figures(sheet: Sheet, found: Sequence[FoundPart], kit: Kit, sett: Frac
 
 
 def _numbers(sheet: Sheet, found: Sequence[FoundPart]) -> list[Text]:
-    """Upright numbers outside all parts that stand in no ring and are no sign."""
+    """Upright numbers outside all parts that stand in no ring, are no sign and end no name of a kit."""
     texts = [shape for shape in sheet.shapes if isinstance(shape, Text) and not shape.angle]
     rings = [_middle(shape) for shape in sheet.shapes if isinstance(shape, Curve) and _is_ring(shape)]
+    titles = [text.at for text in texts if abs(text.size - _NAME) <= _SAME]
     meanings = [text.at for text in texts if text.pen is Pen.TEXT and abs(text.size - _LEAD) <= _SAME]
     return [
         text
@@ -54,10 +57,17 @@ def _numbers(sheet: Sheet, found: Sequence[FoundPart]) -> list[Text]:
         if text.words.isdigit()
         and text.pen is Pen.STRONG
         and abs(text.size - _SMALL) <= _SAME
+        and not any(_in_head(text.at, title) for title in titles)
         and not any(dist(text.at, ring) < _RING for ring in rings)
         and not any(abs(at.y - text.at.y) < _LEVEL and 0 < at.x - text.at.x < _SIGN for at in meanings)
         and not any(seen.holds(seen.lie.back(text.at)) for seen in found)
     ]
+
+
+def _in_head(at: Point, title: Point) -> bool:
+    """Whether words stand where the name of a kit may: beside the title, or under it where that begins."""
+    down = title.y - at.y
+    return down < _HEAD or (abs(at.x - title.x) <= _SAME and down < _UNDER)
 
 
 def _is_ring(path: Curve) -> bool:

@@ -16,6 +16,7 @@ from layout.drawing.sheet import Sheet
 from layout.plan import Plan
 from templates_gen.files.output import Output
 from templates_gen.files.outputs import Outputs
+from templates_gen.files.proof import findings, read, write
 from templates_gen.verify.prove import prove
 
 BEADS: Mapping[str, object] = {"weft": {"beads": {"number": 26, "over": "5 cm"}}}
@@ -206,3 +207,13 @@ def test_a_tile_beside_its_square_is_found() -> None:
         if isinstance(shape, Region) and shape.pen is Pen.SOLID and len(shape.contours[0].steps) == 3
     )
     assert rings("round bars", "frame-check.pdf", exchanged(sheet, square, []))
+
+
+@pytest.mark.parametrize("name", ["2026", "7", "A frame for all of us, in the year 2026", "Reed 1 2 3"])
+@pytest.mark.parametrize("paper", ["common", "148 x 210 mm", "210 x 148 mm"])
+def test_a_name_of_a_kit_may_be_or_end_in_figures(name: str, paper: str) -> None:
+    """Figures of a name are no numbers of a picture, whether they stand alone or begin a line."""
+    planned = plan_of({"name": name, "paper.size": paper})
+    for file in ("strips.pdf", "spacing-guide.pdf"):
+        wanted = Outputs(planned, font_metrics()).output(file)
+        assert findings(planned, wanted, read(wanted, write(wanted))).sentences == ()
