@@ -100,12 +100,14 @@ def leaves(plan: Plan, layings: Sequence[Laying], metrics: FontMetrics) -> tuple
 
 
 def printed(
-    plan: Plan, layings: Sequence[Laying], metrics: FontMetrics, codes: Sequence[Modules] = ()
+    plan: Plan,
+    layings: Sequence[Laying],
+    metrics: FontMetrics,
+    codes: Callable[[int], Sequence[Modules | None]] = lambda total: [None] * total,
 ) -> tuple[Printed, ...]:
-    """The sheets of one file, numbered through; `codes` are the modules of the code of each, where there are any."""
+    """The sheets of one file, numbered through; `codes` gives the modules of the code of each of so many sheets."""
     found = _with_key_maps(plan, leaves(plan, layings, metrics), layings, metrics)
-    modules = [*codes, *[None] * (len(found) - len(codes))]
-    numbered = enumerate(zip(found, modules, strict=True), 1)
+    numbered = enumerate(zip(found, codes(len(found)), strict=True), 1)
     return tuple(_sheet(plan, leaf, (k, len(found)), each, metrics) for k, (leaf, each) in numbered)
 
 

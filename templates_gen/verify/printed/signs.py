@@ -81,11 +81,12 @@ def check_signs(sheet: Sheet, parts: Sequence[str], unit: Length, words: Catalog
     lengths = {"small": say_length(small, words), "unit": say_length(unit, words)}
     wanted = {role: pens for part in parts for role, pens in _SIGNS.get(part, {}).items()}
     found = [shape for shape in sheet.shapes if isinstance(shape, Text) and _is_said(shape)]
+    drawn = [(shape, *next(_points(shape))) for shape in sheet.shapes] if wanted else []
     wrong = []
     for role, pens in wanted.items():
         said = words.say(role, **lengths) if role in _MEASURED else words.say(role)
         places = [text for text in found if text.words == said] or [text for text in found if _begins(said, text.words)]
-        if places and not any(frozenset(_beside(sheet, text)) == pens for text in places):
+        if places and not any(frozenset(_beside(drawn, text)) == pens for text in places):
             wrong.append(finding(Furnished.SIGN, words=said))
     return Findings(0.0, tuple(wrong))
 
@@ -99,12 +100,12 @@ def _begins(said: str, line: str) -> bool:
     return said.startswith(f"{line} ")
 
 
-def _beside(sheet: Sheet, text: Text) -> Iterator[Pen]:
-    """The pens of all that lies where the sign of a meaning stands."""
+def _beside(drawn: Sequence[tuple[Shape, float, float]], text: Text) -> Iterator[Pen]:
+    """The pens of all that lies where the sign of a meaning stands, of shapes with the x and y of a first point."""
     left, right, middle = text.at.x - _FROM, text.at.x - _TO, text.at.y + _MIDDLE
-    for shape in sheet.shapes:
-        if all(left <= x <= right and abs(y - middle) <= _HALF for x, y in _points(shape)):
-            yield shape.pen
+    low, high = middle - _HALF, middle + _HALF
+    near = (shape for shape, x, y in drawn if left <= x <= right and low <= y <= high)
+    yield from (shape.pen for shape in near if all(left <= x <= right and low <= y <= high for x, y in _points(shape)))
 
 
 def _points(shape: Shape) -> Iterator[Point]:
