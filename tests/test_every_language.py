@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from io import BytesIO
 
 import pytest
 from catalogues import LANGUAGES
 from kits import FLAT, INCHES, KINDS, NAILS, NOTCHED, PEGGED, ROD, font_metrics, kit_of
+from languages import made_up
 from pypdf import PdfReader
 
 from layout.drawing.shapes import Text
@@ -16,6 +18,8 @@ from templates_gen.files import kept
 from templates_gen.files.outputs import Outputs
 from templates_gen.files.proof import findings, read, write
 from templates_gen.inputs import stock_file
+from templates_gen.languages import catalogues
+from templates_gen.messages.english import ENGLISH
 
 HEADS = {"es": ("hilos por cm", "Hoja"), "de": ("Fäden pro cm", "Blatt"), "fr": ("fils au cm", "Feuille")}
 SMALL = "148 x 210 mm"
@@ -95,6 +99,29 @@ def cases() -> list[object]:
 def test_every_kind_of_sheet_is_proven_in_every_language(changes: dict[str, object], language: str) -> None:
     """All sheets of the set and the job sheet, for every kind of frame end and way of warping."""
     assert len(proven(asked(changes, language), "kit.pdf", "job.pdf")) > 50
+
+
+@pytest.fixture
+def stretched(monkeypatch: pytest.MonkeyPatch) -> Iterator[None]:
+    """The made-up language in the place of German."""
+    words, real = made_up(ENGLISH), catalogues.catalogue_of
+    monkeypatch.setattr(catalogues, "catalogue_of", lambda code: words if code == "de" else real(code))
+    kept.forget()
+    yield
+    kept.forget()
+
+
+@pytest.mark.parametrize("kind", KINDS)
+def test_every_kind_has_room_for_a_language_of_long_words(kind: str, stretched: None) -> None:
+    """Sentences half as long again, single words four times as long: nothing is lost, broken or out of its place."""
+    assert len(proven(asked(KINDS[kind], "de"), "kit.pdf")) > 50
+
+
+@pytest.mark.slow
+@pytest.mark.parametrize("changes", [*KINDS.values(), INCHES, INCHES | ROD], ids=[*KINDS, "inches", "inches, rod"])
+def test_every_file_of_every_kind_has_room_for_long_words(changes: dict[str, object], stretched: None) -> None:
+    """Printed and cut, each alone."""
+    assert proven(asked(changes, "de"))
 
 
 @pytest.mark.slow

@@ -14,7 +14,6 @@ from typing import NamedTuple
 from layout.drawing.shapes import Point, Text
 from layout.drawing.sheet import Sheet
 from layout.messages.catalogue import Catalogue, Figure, Role
-from layout.messages.english import ENGLISH
 from layout.messages.roles import Marking, Scale
 from layout.messages.roles import Sheet as Head
 from templates_gen.messages.roles.proof import Furnished, Words
@@ -175,7 +174,7 @@ def check_heads(
     wrong = []
     for seen in pieces:
         beside = [*about.said()[1:], *(_joining(pieces) if joined else [])]
-        why = why_low() if low else ()
+        why = why_low(pieces[0].spoken) if low else ()
         ways = [[*beside, *reason] for reason in _each(why)]
         found = [_said_of(seen, title, warp, each, about) for each in ways]
         wrong += [each.at(seen.where) for each in min(found, key=len)]
@@ -222,13 +221,13 @@ def _said_of(
     """
     head = [title, warp["name"], warp["facts"]]
     number = {"number": seen.number[0], "total": seen.number[1]}
-    here = _accounted(seen, [*head, ENGLISH.say(Head.NUMBER, **number)], [*beside, *about.may])
+    here = _accounted(seen, [*head, seen.spoken.say(Head.NUMBER, **number)], [*beside, *about.may])
     missing = [words for words in dict.fromkeys(beside) if words not in here.places]
     wrong = [*here.wrong, *unnumbered(about.steps, here, seen.outside)]
     for order, outside_there in seen.words_alone if missing else ():
         number = {"number": order, "total": seen.number[1]}
         tile = tile_of(seen.part.name)
-        wanted = [*head, ENGLISH.say(Head.NUMBER, **number), *([] if tile.isdigit() or not tile else [tile])]
+        wanted = [*head, seen.spoken.say(Head.NUMBER, **number), *([] if tile.isdigit() or not tile else [tile])]
         there = account(outside_there, wanted, [*beside, *about.may], seen.spoken)
         if not there.wrong and not list(unnumbered(about.steps, there, outside_there)):
             missing = [words for words in missing if words not in there.places]
@@ -244,10 +243,10 @@ def check_head(pieces: Sequence[FoundPart], lines: Sequence[str]) -> Findings:
 def _accounted(seen: FoundPart, wanted: Sequence[str], allowed: Sequence[str]) -> Accounted:
     """The words outside of a piece, with those that every sheet carries."""
     tile = tile_of(seen.part.name)
-    furniture = [*_SCALES, *_SCALES, *([] if tile.isdigit() or not tile else [tile])]
-    captions = [ENGLISH.say(role) for role in (Scale.CHECK, Scale.CHECK_AND_PRINT)]
+    furniture = [*_scales(seen.spoken), *([] if tile.isdigit() or not tile else [tile])]
+    captions = [seen.spoken.say(role) for role in (Scale.CHECK, Scale.CHECK_AND_PRINT)]
     if not measured(seen.part.name):
-        furniture, captions = furniture[2 * len(_SCALES) :], []
+        furniture, captions = furniture[len(_scales(seen.spoken)) :], []
     found = [
         account(seen.outside, [*wanted, *furniture, *caption], allowed, seen.spoken) for caption in _each(captions)
     ]
@@ -259,22 +258,24 @@ def _each(choices: Sequence[str]) -> list[list[str]]:
     return [[choice] for choice in choices] or [[]]
 
 
-_SCALES = (ENGLISH.say(Scale.MILLIMETRES, length=100), ENGLISH.say(Scale.INCHES, length=4))
+def _scales(words: Catalogue) -> list[str]:
+    """What stands at the ends of the check scales, each twice on a sheet."""
+    return 2 * [words.say(Scale.MILLIMETRES, length=100), words.say(Scale.INCHES, length=4)]
 
 
 def _joining(pieces: Sequence[FoundPart]) -> list[str]:
     """How the pieces of a part are joined; nothing where it is in one piece."""
     xs = [point.x for each in pieces for point in each.part.datum]
     distance = Figure(f"{max(xs) - min(xs):.1f}")
-    return [ENGLISH.say(Head.IN_PIECES, count=len(pieces), distance=distance)] if len(pieces) > 1 else []
+    return [pieces[0].spoken.say(Head.IN_PIECES, count=len(pieces), distance=distance)] if len(pieces) > 1 else []
 
 
-def why_low() -> list[str]:
+def why_low(words: Catalogue) -> list[str]:
     """The reasons that a low form may give; its sheets give one of them."""
-    return [ENGLISH.say(Head.TOO_TALL), ENGLISH.say(Head.LOW_FORM, why=ENGLISH.say(Marking.TOO_THIN))]
+    return [words.say(Head.TOO_TALL), words.say(Head.LOW_FORM, why=words.say(Marking.TOO_THIN))]
 
 
 def pieces_named(pieces: Sequence[FoundPart], role: Role) -> list[str]:
     """What the pieces of a part are called by the message of `role`; a part in one piece has no name of that kind."""
     total = len(pieces)
-    return [ENGLISH.say(role, number=k, total=total) for k in range(1, total + 1)] if total > 1 else []
+    return [pieces[0].spoken.say(role, number=k, total=total) for k in range(1, total + 1)] if total > 1 else []

@@ -61,7 +61,7 @@ _NAMES = {
 
 def _sheets(plan: Plan, end: str, form: Form, pieces: Sequence[FoundPart]) -> Findings:
     """The sheets of a strip; all of them give the same reason for a low form."""
-    reasons = [(reason,) for reason in why_low()] if form == "low" else [()]
+    reasons = [(reason,) for reason in why_low(plan.words)] if form == "low" else [()]
     found = [_sheets_with(plan, end, form, pieces, reason) for reason in reasons]
     return min(found, key=lambda each: len(each.problems))
 

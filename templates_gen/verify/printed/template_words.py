@@ -14,6 +14,7 @@ from templates_gen.verify.finding import NOTHING, Findings, end_place, finding
 from templates_gen.verify.found_parts import FoundPart
 from templates_gen.verify.kinds.truth import Asked, Form
 from templates_gen.verify.kinds.truths import truth_of
+from templates_gen.verify.outline import name_of
 from templates_gen.verify.places import misplaced
 from templates_gen.verify.printed.expected import ends_of, expected
 from templates_gen.verify.printed.warp_words import said_of
@@ -67,7 +68,7 @@ def _sheets(plan: Plan, end: str, form: Form, pieces: Sequence[FoundPart]) -> Fi
     both, own = say(names.both), say(names.near if end == "near" else names.far)
     total = NOTHING
     for seen in pieces:
-        title = both if any(words == both for _, words in seen.outside) else own
+        title = both if name_of(seen.sheet) == both else own
         about = _sheet_says(plan, form, title, pieces)
         shared = title == both and end == "far" and len(pieces) > 1
         first = seen.number[0] == pieces[0].number[0] and not shared
