@@ -241,7 +241,8 @@ class _Draft(Ruler):
     def scissors(self, deep: float, words: Sequence[PlacedPhrase]) -> list[Shape]:
         """A pair of scissors on the edge behind, in the first gap between ticks past the middle that has room.
 
-        On a low guide they stand beside its words, and before the middle where there is room there alone.
+        On a low guide they stand beside its words, and before the middle where there is room there alone. Those of the
+        far guide take the next gap, since both guides may lie edge to edge.
         """
         xs = sorted(self.at(distance) for ticks in self.ticks() for distance in ticks)
         gaps = [one + _SCISSORS for one, other in pairwise(xs) if other - one >= _SCISSORS_ROOM]
@@ -250,7 +251,8 @@ class _Draft(Ruler):
             places = [x for x in places if not self.is_taken(x - _EYE, x + _BLADES, words)]
         else:
             places = [x for x in places if x > _SCISSORS]
-        return scissors(Point(places[0], self.y(deep))) if places else []
+        own = places[1:] if self.end == "far" and len(places) > 1 else places
+        return scissors(Point(own[0], self.y(deep))) if own else []
 
     def is_taken(self, left: float, right: float, words: Sequence[PlacedPhrase]) -> bool:
         """Whether words or a joint lie between two x."""
