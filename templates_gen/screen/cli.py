@@ -25,10 +25,11 @@ KIT = click.argument("kit", required=False, type=NAME)
 STOCK = click.option("--stock", type=NAME, metavar="FILE", help="What parts are cut from; else 3 mm birch plywood.")
 
 
-_BEGIN = "To begin: templates-gen new mine.toml, fill it in, then templates-gen make mine.toml -o mine."
-
-
-@click.group(cls=Commands, context_settings={"help_option_names": ["-h", "--help"]}, epilog=_BEGIN)
+@click.group(
+    cls=Commands,
+    context_settings={"help_option_names": ["-h", "--help"]},
+    epilog="To begin: templates-gen new mine.toml, fill it in, then templates-gen make mine.toml -o mine.",
+)
 @click.version_option(package_name="templates-gen")
 def main() -> None:
     """Exact-scale guides and cut parts for loom kits, from one kit file; every file is proven before it exists."""

@@ -61,7 +61,7 @@ WRONG: Mapping[str, tuple[str, Any, str]] = {
         lambda *given: MADE(*given)[::-1],
         "where sheet 1 of",
     ),
-    "no codes": ("templates_gen.files.coded.codes_for", lambda *_: (), "0 codes found"),
+    "no codes": ("templates_gen.files.coded.codes_for", lambda _, __, total: (None,) * total, "0 codes found"),
     "another file's code": ("templates_gen.codes.modules.payload", other_file, "the code is not that of this file"),
     "another digest": (
         "templates_gen.codes.payload.digest_of",
