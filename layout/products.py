@@ -140,8 +140,7 @@ def _winding(plan: Plan, metrics: FontMetrics) -> tuple[Build, ...]:
         wide = grid.right - grid.left >= ACROSS
         picture: Build = lambda low, _: small_winding(plan, metrics, wide=wide, low=low)  # noqa: E731
         return picture, lambda _low, _joints: heading_rows(plan, metrics, wide=wide)
-    _, high = room_for(plan, winding(plan, metrics), metrics)
-    return (lambda _low, _joints: winding(plan, metrics, high=high),)
+    return (lambda _low, _joints: winding(plan, metrics, room=lambda part: room_for(plan, part, metrics)[1]),)
 
 
 def _wrap_gauge(plan: Plan, metrics: FontMetrics) -> tuple[Build, ...]:

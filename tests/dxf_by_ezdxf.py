@@ -39,7 +39,14 @@ def exported(sheet: Sheet, operations: Operations, numbers: dict[str, int]) -> s
     head, end, rest = file.getvalue().partition("  0\nENDSEC\n")
     start, *settings = head.split("  9\n$")
     kept = [f"  9\n${setting}" for setting in settings if "$" + setting.partition("\n")[0] in HEADER]
-    return "".join([start, *kept, end, rest])
+    return unpadded("".join([start, *kept, end, rest]))
+
+
+def unpadded(text: str) -> str:
+    """Group codes without the blanks that fill them up to three places: every second line is one."""
+    lines = text.split("\n")
+    lines[::2] = map(str.strip, lines[::2])
+    return "\n".join(lines)
 
 
 def _drawn(sheet: Sheet, operations: Operations, numbers: dict[str, int]) -> Drawing:

@@ -58,11 +58,9 @@ def part_of(letters: Mapping[int, str]) -> bytes:
     codes = [1 + list(letters).index(code) if code in letters else 0 for code in range(first, max(letters) + 1)]
     return program_of(
         {
-            **{tag: whole[tag] for tag in ("OS/2", "name")},
             "head": whole["head"][:50] + b"\0\0" + whole["head"][52:],
             "hhea": whole["hhea"][:34] + struct.pack(">H", len(names)),
             "maxp": whole["maxp"][:4] + struct.pack(">H", len(names)) + whole["maxp"][6:],
-            "post": b"\0\3\0\0" + whole["post"][4:16] + bytes(16),
             "hmtx": b"".join(struct.pack(">Hh", *each) for each in metrics),
             "loca": struct.pack(f">{len(places)}H", *(place // 2 for place in places)),
             "glyf": b"".join(data),

@@ -82,6 +82,9 @@ ROD: dict[str, object] = {"weaving.near_hold": "loose rod"}
 TRAVEL: dict[str, object] = {"frame.tensioner": "rods", "frame.travel": "20 mm"}
 """A height that can be adjusted, on any kind of frame."""
 
+INCHES: dict[str, object] = {"sett.given": "6 epi", "weaving.width": "8 in", "frame.outer_width": "16 in"}
+"""Marks in inches."""
+
 KINDS: dict[str, dict[str, object]] = {
     "round bars": {},
     "round bars, odd": {"weaving.tie_off": "far end", "weaving.doubled_selvedges": 1},

@@ -72,8 +72,9 @@ def key_rows(inputs: Iterable[Input]) -> Iterator[str]:
         if spec.key.count("[]") <= 1 and "threads[]" not in spec.key:
             left_out = f"; left out: `{spec.default}`" if isinstance(spec.default, str) else ""
             choices = " or ".join(f"`{choice}`" for choice in spec.choices)
+            listed = f": {choices}" if choices and spec.kind in ("choice", "language") else ""
             said = ENGLISH.say(spec.help)
-            said = said[0].upper() + said[1:] + (f": {choices}" if choices and spec.kind == "choice" else "")
+            said = said[0].upper() + said[1:] + listed
             yield f"| `{spec.key}` | {said}{left_out} | `{spec.example}` |"
 
 

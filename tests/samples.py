@@ -39,9 +39,13 @@ def sample_kits() -> dict[str, Kit]:
 def kept(name: str, files: Iterable[str]) -> list[str]:
     """Which of the files of the kit `name` are samples: all of the demo kit, what shows something new of the others.
 
-    Of these that is kit.pdf, and parts to cut that the demo kit does not have; pictures show every sheet.
+    Of these that is kit.pdf, and as SVG parts to cut that the demo kit does not have; pictures show every sheet.
     """
-    return [file for file in files if name == DEMO or file == "kit.pdf" or file.startswith(OF_ONE_KIND)]
+    return [file for file in files if name == DEMO or file == "kit.pdf" or _is_cut_alone(file)]
+
+
+def _is_cut_alone(file: str) -> bool:
+    return file.startswith(OF_ONE_KIND) and file.endswith(".svg")
 
 
 def shown_first(files: Iterable[str]) -> list[str]:

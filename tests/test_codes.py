@@ -1,6 +1,6 @@
 """The codes of sheets: what they say, the modules they are drawn of, and how they are read back and proven.
 
-Outside the project: zxing-cpp (Apache-2.0) writes and reads Data Matrix by ISO/IEC 16022 on its own.
+Outside the project: zxing-cpp (Apache-2.0) and reportlab write Data Matrix by ISO/IEC 16022, and zxing-cpp reads it.
 """
 
 from __future__ import annotations
@@ -19,6 +19,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 from kits import plan_of
 from PIL import Image
+from reportlab.graphics.barcode.ecc200datamatrix import ECC200DataMatrix
 
 from layout.cutting.stock.stock import Stock
 from layout.drawing.pens import Pen
@@ -145,6 +146,19 @@ def test_zxing_writes_the_same_modules(said: str) -> None:
     assert tuple("".join("#" if pixel < 128 else "." for pixel in row) for row in pixels) == modules(said)
 
 
+@given(SAID)
+def test_reportlab_makes_the_same_modules(said: str) -> None:
+    """Its encoder, given the standard's table of this size by hand, agrees on letters and figures."""
+    square = ECC200DataMatrix(said)
+    square.row_modules = square.col_modules = 18
+    square.row_regions = square.col_regions = 1
+    square.row_usable_modules = square.col_usable_modules = 16
+    square.cw_data, square.cw_ecc = 18, 14
+    square.validate()
+    upward = square.encode()  # type: ignore[no-untyped-call]
+    assert bits_of(modules(said)) == [list(map(bool, row)) for row in reversed(upward)]
+
+
 SHORT = ("", "A" * 22, "A" * 23, "A" * 25)
 STRANGE = ("a" * 24, "A" * 23 + " ", "A" * 23 + "Ä", "A" * 23 + "-")
 
@@ -231,6 +245,12 @@ def test_the_code_of_another_file_is_found() -> None:
     """A code made for another kit, or for another file of the kit, is not taken."""
     other = About("", ABOUT.inputs.replace("kit.pdf", "strip-near.pdf"))
     assert said_of(sheets(), other).count("the code is not that of this file") == 3
+
+
+@pytest.mark.parametrize("inputs", ["", "{", "[]", "3", '{"file""kit.pdf"}'])
+def test_inputs_that_are_none_have_no_code(inputs: str) -> None:
+    """A file whose inputs were damaged is found, and nothing else happens."""
+    assert said_of(sheets(), About("", inputs))
 
 
 def test_a_lost_or_second_code_is_found() -> None:

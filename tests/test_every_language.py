@@ -1,59 +1,132 @@
-"""Sheets in every language: drawn, written, read back and proven in it, with no figure or word left to English.
-
-English is the only language that a kit may ask for so far; here the others take its place, for what is drawn and for
-what is proven alike.
-"""
+"""Sheets in every language that a kit may ask for: drawn, written, read back and proven in it."""
 
 from __future__ import annotations
 
 from collections.abc import Iterator
+from io import BytesIO
 
 import pytest
 from catalogues import LANGUAGES
-from kits import KINDS, font_metrics, kit_of
+from kits import FLAT, INCHES, KINDS, NAILS, NOTCHED, PEGGED, ROD, font_metrics, kit_of
+from languages import made_up
+from pypdf import PdfReader
 
 from layout.drawing.shapes import Text
 from layout.kit.kit import Kit
+from templates_gen.codes.digest import digest_of
 from templates_gen.files import kept
 from templates_gen.files.outputs import Outputs
 from templates_gen.files.proof import findings, read, write
-from templates_gen.inputs import kit_file, stock_file
+from templates_gen.inputs import stock_file
 from templates_gen.languages import catalogues
-from templates_gen.languages.catalogues import catalogue_of
+from templates_gen.messages.english import ENGLISH
 
-FILES = ("frame-check.pdf", "strip-near.pdf", "winding.pdf", "spacing-guide.pdf", "job.pdf")
 HEADS = {"es": ("hilos por cm", "Hoja"), "de": ("Fäden pro cm", "Blatt"), "fr": ("fils au cm", "Feuille")}
+SMALL = "148 x 210 mm"
+OTHERS: dict[str, dict[str, object]] = {
+    "inches": INCHES,
+    "inches, loose rod": INCHES | ROD,
+    "inches, notched": INCHES | NOTCHED,
+    "inches, flat ends on A3": INCHES | FLAT | {"paper.size": "a3"},
+    "inches, units of a half": INCHES
+    | {"sett.given": "8 epi", "sett.marking_unit": "1/2 in", "weaving.width": "7 1/2 in"},
+    "inches, little weft": INCHES
+    | {"weft": {"strands": [{"number": 2, "grams": 50, "length": "160 m"}], "wrap": {"turns": 11, "window": "2 cm"}}}
+    | {"weaving.height": "1 1/4 in", "weaving.width": "5 in"},
+    "small paper": {"paper.size": SMALL},
+    "small paper lying": {"paper.size": "210 x 148 mm"},
+    "small paper, inches, pegged": INCHES | PEGGED | {"paper.size": SMALL},
+    "small paper, nails": NAILS | {"paper.size": SMALL},
+    "in a box, on 11x17": {"paper.size": "11x17", "paper.for": "box"},
+}
+"""Kits beside those of every kind: in inches, on other papers."""
 
 
-@pytest.fixture(params=LANGUAGES)
-def language(request: pytest.FixtureRequest, monkeypatch: pytest.MonkeyPatch) -> Iterator[str]:
-    """Every kit is planned and proven in that language; nothing that was kept of another is left."""
-    words = catalogue_of(request.param)
-    monkeypatch.setattr(catalogues, "catalogue_of", lambda _: words)
-    kept.forget()
-    yield request.param
-    kept.forget()
+def asked(changes: dict[str, object], language: str) -> Kit:
+    """A kit whose sheets are in that language."""
+    return kit_of(changes | {"paper.language": language})
 
 
-def proven(kit: Kit, file: str) -> set[str]:
-    """The words of a file of a kit, once it is proven."""
+def proven(kit: Kit, *files: str) -> set[str]:
+    """The words of files of a kit, all of them if none is named, once they are proven."""
     plan = kept.planned(kit)
-    output = Outputs(plan, font_metrics(), stock=stock_file.built_in()).output(file)
-    result = findings(plan, output, read(output, write(output)))
-    assert result.sentences == ()
-    return {shape.words for sheet in output.sheets for shape in sheet.shapes if isinstance(shape, Text)}
+    outputs = Outputs(plan, font_metrics(), stock=stock_file.built_in())
+    words: set[str] = set()
+    for file in files or outputs.files:
+        output = outputs.output(file)
+        assert findings(plan, output, read(output, write(output))).sentences == (), file
+        words |= {shape.words for sheet in output.sheets for shape in sheet.shapes if isinstance(shape, Text)}
+    return words
 
 
-@pytest.mark.parametrize("file", FILES)
-def test_a_file_of_the_demo_kit_is_proven_in_every_language(language: str, file: str) -> None:
-    """Its head says sett and number of the sheet in that language, with a decimal comma."""
-    words = proven(kit_file.demo(), file)
+@pytest.mark.parametrize("language", LANGUAGES)
+def test_every_file_is_proven_in_every_language(language: str) -> None:
+    """Heads say sett and number of the sheet in it, with a decimal comma; what is printed and what is cut."""
+    words = proven(asked({}, language))
     sett, sheet = HEADS[language]
     assert any(said.startswith(f"2,5 {sett}") for said in words)
     assert any(said.startswith(f"{sheet} 1 ") for said in words)
 
 
+TAGS = {"en": "en-GB", "es": "es", "de": "de", "fr": "fr"}
+"""By ISO 639-1 and BCP 47."""
+
+
+def test_a_pdf_names_its_language_and_its_code_carries_it() -> None:
+    """As pypdf reads it; the digest in the code differs between files that differ in their language alone."""
+    digests = set()
+    for language, tag in TAGS.items():
+        plan = kept.planned(asked({}, language))
+        for file in ("frame-check.pdf", "job.pdf", "winding.svg"):
+            output = Outputs(plan, font_metrics(), stock=stock_file.built_in()).output(file)
+            if file.endswith(".pdf"):
+                assert PdfReader(BytesIO(write(output))).root_object["/Lang"] == tag, file
+            digests.add(digest_of(output.about.inputs))
+    assert len(digests) == 3 * len(TAGS)
+
+
+def cases() -> list[object]:
+    """Every kind and every other kit, in one language each in the usual run."""
+    found: list[object] = []
+    for number, (name, changes) in enumerate((KINDS | OTHERS).items()):
+        for place, language in enumerate(LANGUAGES):
+            marks = [] if number % len(LANGUAGES) == place else [pytest.mark.slow]
+            found.append(pytest.param(changes, language, marks=marks, id=f"{language}, {name}"))
+    return found
+
+
+@pytest.mark.parametrize(("changes", "language"), cases())
+def test_every_kind_of_sheet_is_proven_in_every_language(changes: dict[str, object], language: str) -> None:
+    """All sheets of the set and the job sheet, for every kind of frame end and way of warping."""
+    assert len(proven(asked(changes, language), "kit.pdf", "job.pdf")) > 50
+
+
+@pytest.fixture
+def stretched(monkeypatch: pytest.MonkeyPatch) -> Iterator[None]:
+    """The made-up language in the place of German."""
+    words, real = made_up(ENGLISH), catalogues.catalogue_of
+    monkeypatch.setattr(catalogues, "catalogue_of", lambda code: words if code == "de" else real(code))
+    kept.forget()
+    yield
+    kept.forget()
+
+
 @pytest.mark.parametrize("kind", KINDS)
-def test_every_kind_is_wound_in_every_language(language: str, kind: str) -> None:
-    """The picture of the winding and its steps, for every kind of frame end and way of winding."""
-    assert len(proven(kit_of(KINDS[kind]), "winding.pdf")) > 15
+def test_every_kind_has_room_for_a_language_of_long_words(kind: str, stretched: None) -> None:
+    """Sentences half as long again, single words four times as long: nothing is lost, broken or out of its place."""
+    assert len(proven(asked(KINDS[kind], "de"), "kit.pdf")) > 50
+
+
+@pytest.mark.slow
+@pytest.mark.parametrize("changes", [*KINDS.values(), INCHES, INCHES | ROD], ids=[*KINDS, "inches", "inches, rod"])
+def test_every_file_of_every_kind_has_room_for_long_words(changes: dict[str, object], stretched: None) -> None:
+    """Printed and cut, each alone."""
+    assert proven(asked(changes, "de"))
+
+
+@pytest.mark.slow
+@pytest.mark.parametrize("language", LANGUAGES)
+@pytest.mark.parametrize("changes", [*(KINDS | OTHERS).values()], ids=[*KINDS, *OTHERS])
+def test_every_file_of_every_kind_is_proven_in_every_language(changes: dict[str, object], language: str) -> None:
+    """Printed and cut, each alone."""
+    assert proven(asked(changes, language))

@@ -17,7 +17,7 @@ import layout.parts.check_items as items_module
 import layout.parts.frame_check as check_module
 import layout.parts.frame_figure as figure_module
 import layout.parts.frame_pull as pull_module
-import layout.parts.gauge_back as back_module
+import layout.parts.gauge_columns as columns_module
 import layout.parts.gauge_table as table_module
 import layout.parts.grid as grid_module
 import layout.parts.grid_key as key_module
@@ -275,7 +275,7 @@ SHEETS: Mapping[str, Wrong] = {
         PAIRS, GAUGE, returns(gauge_module, "gauge_table", lambda table: table._replace(own=0))
     ),
     "columns of the table exchanged": Wrong(
-        PAIRS, GAUGE, returns(back_module._Back, "_middles", lambda both: (both[1], both[0]))
+        PAIRS, GAUGE, returns(columns_module._Needs, "middles", lambda both: (both[1], both[0]))
     ),
     "a yarn left out of the card": Wrong(
         PAIRS,

@@ -5,13 +5,15 @@ from __future__ import annotations
 import math
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
-from functools import partial
-from itertools import repeat
+from functools import lru_cache, partial
+from itertools import chain, repeat
+from operator import itemgetter
 from typing import NamedTuple
 
 from layout.drawing.pens import Pen
 
 _ARC_STEP = math.radians(45)
+_KEPT = 256  # arcs whose directions are kept: pictures have the same few many times
 
 
 Box = tuple[float, float, float, float]
@@ -32,6 +34,7 @@ class Step(NamedTuple):
     through: Point | None = None
 
 
+_end = itemgetter(0)
 _new_point, _new_step = partial(tuple.__new__, Point), partial(tuple.__new__, Step)
 
 
@@ -55,7 +58,7 @@ class Curve(NamedTuple):
 
     def points(self) -> list[Point]:
         """The start and every step's end, in order."""
-        return [self.start, *[end for end, _ in self.steps]]
+        return [self.start, *map(_end, self.steps)]
 
 
 class Region(NamedTuple):
@@ -89,12 +92,12 @@ def line(start: Point, end: Point, pen: Pen) -> Curve:
 def polygon(points: Iterable[Point], pen: Pen) -> Curve:
     """A closed outline with straight sides through `points` (at least three)."""
     start, *others = points
-    return Curve(start, tuple(Step(point) for point in others), pen, closed=True)
+    return Curve(start, straight_to(others), pen, closed=True)
 
 
 def rectangle(left: float, bottom: float, right: float, top: float, pen: Pen) -> Curve:
     """A closed rectangle, counter-clockwise from its lower left corner."""
-    return polygon((Point(left, bottom), Point(right, bottom), Point(right, top), Point(left, top)), pen)
+    return polygon(points_at((left, right, right, left), (bottom, bottom, top, top)), pen)
 
 
 def filled(points: Iterable[Point], pen: Pen) -> Region:
@@ -104,14 +107,19 @@ def filled(points: Iterable[Point], pen: Pen) -> Region:
 
 def arc(centre: Point, radius: float, from_degrees: float, to_degrees: float) -> tuple[Step, ...]:
     """Steps along a circle, each at most 45 degrees, beginning where the caller stands at `from_degrees`."""
+    cosines, sines = _directions(from_degrees, to_degrees)
+    x, y = centre
+    points = list(points_at([x + radius * cos for cos in cosines], [y + radius * sin for sin in sines]))
+    return tuple(map(_new_step, zip(points[1::2], points[::2], strict=True)))
+
+
+@lru_cache(_KEPT)
+def _directions(from_degrees: float, to_degrees: float) -> tuple[tuple[float, ...], tuple[float, ...]]:
+    """Cosines and sines of where steps of an arc pass and end, in turn."""
     begin, sweep = math.radians(from_degrees), math.radians(to_degrees - from_degrees)
     count = max(1, math.ceil(abs(sweep) / _ARC_STEP - 1e-9))
-
-    def at(fraction: float) -> Point:
-        angle = begin + sweep * fraction
-        return Point(centre.x + radius * math.cos(angle), centre.y + radius * math.sin(angle))
-
-    return tuple(Step(at((k + 1) / count), at((k + 0.5) / count)) for k in range(count))
+    angles = [begin + sweep * fraction for k in range(count) for fraction in ((k + 0.5) / count, (k + 1) / count)]
+    return tuple(map(math.cos, angles)), tuple(map(math.sin, angles))
 
 
 def circle(centre: Point, radius: float, pen: Pen) -> Curve:
@@ -149,28 +157,42 @@ class Placing:
         cos, sin = self._turn()
         dx, dy = self.dx, self.dy
         each = list(points)
+        if (cos, sin) == (1.0, 0.0):
+            return list(points_at([x + dx for x, _ in each], [y + dy for _, y in each]))
         xs, ys = [cos * x - sin * y + dx for x, y in each], [sin * x + cos * y + dy for x, y in each]
         return list(points_at(xs, ys))
 
     def shapes(self, shapes: Iterable[Shape]) -> list[Shape]:
         """The same shapes as they lie on the sheet."""
-        cos, sin = self._turn()
-        dx, dy = self.dx, self.dy
-
-        def put(point: Point) -> Point:
-            x, y = point
-            return Point(cos * x - sin * y + dx, sin * x + cos * y + dy)
-
-        def path(old: Curve) -> Curve:
-            steps = tuple([Step(put(end), through and put(through)) for end, through in old.steps])
-            return Curve(put(old.start), steps, old.pen, old.closed)
-
+        each = list(shapes)
+        put = iter(self.points(chain.from_iterable(map(_points_of, each))))  # all in one go
         placed: list[Shape] = []
-        for shape in shapes:
+        for shape in each:
             if isinstance(shape, Curve):
-                placed.append(path(shape))
+                placed.append(_moved(shape, put))
             elif isinstance(shape, Region):
-                placed.append(Region(tuple([path(contour) for contour in shape.contours]), shape.pen))
+                placed.append(Region(tuple([_moved(contour, put) for contour in shape.contours]), shape.pen))
             else:
-                placed.append(shape._replace(at=put(shape.at), angle=shape.angle + self.degrees))
+                placed.append(shape._replace(at=next(put), angle=shape.angle + self.degrees))
         return placed
+
+
+def _points_of(shape: Shape) -> list[Point]:
+    """Every point of a shape: of each path its start, then of each step the end and what it passes through."""
+    if isinstance(shape, Text):
+        return [shape.at]
+    points = []
+    for path in shape.contours if isinstance(shape, Region) else (shape,):
+        points.append(path.start)
+        for end, through in path.steps:
+            points.append(end)
+            if through is not None:
+                points.append(through)
+    return points
+
+
+def _moved(path: Curve, put: Iterator[Point]) -> Curve:
+    """The same path with the next of the points `put`."""
+    start = next(put)
+    steps = tuple([_new_step((next(put), through and next(put))) for _, through in path.steps])
+    return Curve(start, steps, path.pen, path.closed)

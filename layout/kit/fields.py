@@ -18,6 +18,7 @@ from layout.kit.inputs import (
     MOST_TENSION,
     VERSION,
 )
+from layout.kit.languages import NAMES, code_of
 from layout.kit.likeness import closest
 from layout.kit.names import read_name
 from layout.kit.number_fields import read_amount, read_count_of, read_share, read_system, read_whole
@@ -153,6 +154,16 @@ def _choice(spec: Input, value: object) -> str:
     raise FieldError("", Entry.CHOICE, shown(value), "", **listed)
 
 
+def _language(spec: Input, value: object) -> str:
+    """The code of a language, which may be written as one of its names too."""
+    word = value[:_LONGEST_WORD] if isinstance(value, str) else ""
+    if code := code_of(word):
+        return code
+    if meant := closest(word.strip().lower(), NAMES):
+        raise FieldError("", Entry.LANGUAGE_MEANT, shown(value), example_of(spec), meant=NAMES[meant])
+    raise FieldError("", Entry.LANGUAGE, shown(value), example_of(spec))
+
+
 def _size(_: Input, value: object) -> PaperSize:
     """A sheet by its name, or one of your own by its sides, which are rounded to whole PDF units."""
     word = value.strip().lower() if isinstance(value, str) else ""
@@ -221,6 +232,7 @@ _READERS: dict[str, Callable[[Input, object], Any]] = {
     "sides": read_sides,
     "mass": read_mass,
     "link": read_link,
+    "language": _language,
 }
 _OF_LETTERS: dict[str, Callable[[Input, object, FontMetrics], Any]] = {
     "name": lambda _, value, metrics: read_name(value, metrics),

@@ -11,6 +11,7 @@ from layout.kit.box_inputs import BOX_INPUTS
 from layout.kit.frame_inputs import FRAME_INPUTS, LONGEST
 from layout.kit.input import Input
 from layout.kit.input import of_mm as _mm
+from layout.kit.languages import LANGUAGES
 from layout.kit.paper_size import PAPERS
 from layout.kit.yarn_inputs import YARN_INPUTS
 from layout.messages.roles import KitHelp
@@ -204,6 +205,14 @@ INPUTS = (
         '"box"',
         default="download",
         choices=("download", "box"),
+    ),
+    Input(
+        "paper.language",
+        "language",
+        KitHelp.PAPER_LANGUAGE,
+        '"de"',
+        default="en",
+        choices=tuple(LANGUAGES),
     ),
     Input(
         "cut.comb",

@@ -65,11 +65,13 @@ class Paper:
     """The sheet to draw for, and how a part lies on it.
 
     Who buys a `download` prints the sheets; in a `box` they lie printed, and no sheet says how to print.
+    All that is printed or cut is said in the `language`, by its code (ISO 639-1).
     """
 
     size: PaperSize
     lay: Literal["auto", "straight", "diagonal", "tiles"] = "auto"
     use: Literal["download", "box"] = "download"
+    language: Literal["en", "es", "de", "fr"] = "en"
 
     @property
     def name(self) -> str:

@@ -10,7 +10,7 @@ from typing import NamedTuple
 from layout.drawing.metrics import FontMetrics
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Placing, Point, Shape, Text
-from layout.drawing.sheet import Block, Entry, Part
+from layout.drawing.sheet import Block, Entry, OnScreen, Part
 from layout.drawing.signs import RING, ring
 from layout.drawing.typeset import LEAD, SMALL, is_tall, leading, wrap
 
@@ -120,7 +120,7 @@ def _baselines(lines: Sequence[str], size: float, first: float) -> list[float]:
 
 
 def _notes(notes: Sequence[str], width: float, metrics: FontMetrics) -> Section | None:
-    return _small(notes, width, metrics)
+    return _small(tuple(note for note in notes if not isinstance(note, OnScreen)), width, metrics)
 
 
 @lru_cache(_KEPT)

@@ -10,7 +10,7 @@ from typing import NamedTuple
 from layout.drawing.metrics import FontMetrics
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Box, Point, Region, Shape, Text, rectangle
-from layout.drawing.typeset import LEAD, LEADING, NAME, SMALL, is_tall, wrap
+from layout.drawing.typeset import FIGURE, LEAD, LEADING, NAME, SMALL, is_tall, longest_word, wrap
 from layout.drawing.weave_mark import weave_mark
 from layout.paper.area import SIDE, TOP
 from layout.paper.regions import BODY, COLUMN_RIGHT, FIELD, HEAD_HIGH, Regions
@@ -20,7 +20,7 @@ WEAVE = "weave"
 """The tile of a sheet that is about the whole work: the mark of plain weave instead of a number."""
 
 _NAME, _PURPOSE, _KIT, _FIGURE = 23.75, 29.95, 20.0, 26.77  # baselines, from the top of the sheet
-_LEADINGS = {NAME: 8.4, LEAD: 4.6, SMALL: 3.6}
+_LEADINGS = {NAME: 8.4, FIGURE: 6.2, LEAD: 4.6, SMALL: 3.6}
 _UNDER, _LOWER, _BESIDE, _WHITE = 6.05, 2.0, 4.0, 8.0
 _TARGET = 2.5  # half of the top target with its white, and a little more
 
@@ -78,10 +78,11 @@ def _rows(said: Head, regions: Regions, right: float, metrics: FontMetrics) -> l
     """All rows of words, the number of the sheet first."""
     left, width = regions.left, right - regions.left
     reach = width if not is_tall(said.name) else min(width, regions.width / 2 - _TARGET - left)
-    names = _wrapped(said.name, NAME, reach, metrics, Pen.STRONG)
+    size = NAME if longest_word(said.name, NAME, metrics, Pen.STRONG) <= reach else FIGURE  # no word is broken
+    names = _wrapped(said.name, size, reach, metrics, Pen.STRONG)
     beside = None
     if regions.roomy and len(names) == 1:
-        free = width - metrics.width(names[0], NAME, Pen.STRONG) - _BESIDE
+        free = width - metrics.width(names[0], size, Pen.STRONG) - _BESIDE
         beside = _kit_beside(said, right, free, metrics, lines=1 if said.narrow else 2)
     lower = _LOWER if beside and len(beside) > 2 else 0.0
     ends = right - WARP_WIDE if said.step else right
@@ -90,7 +91,7 @@ def _rows(said: Head, regions: Regions, right: float, metrics: FontMetrics) -> l
         taken = max(taken, metrics.width(said.facts, SMALL) + _BESIDE)
     purpose = _wrapped(said.purpose, LEAD, width - taken, metrics, Pen.TEXT)
     named = [
-        _Row(row, NAME, Pen.STRONG, left, down) for row, down in zip(names, _downs(names, NAME, _NAME), strict=True)
+        _Row(row, size, Pen.STRONG, left, down) for row, down in zip(names, _downs(names, size, _NAME), strict=True)
     ]
     down = _PURPOSE + named[-1].down - _NAME
     rows = [_Row(said.number, SMALL, Pen.TEXT, ends, down + lower, ends=True), *named]

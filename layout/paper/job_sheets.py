@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from layout.cutting.job.job import Job
-from layout.cutting.job.pages import job_pages
+from layout.cutting.job.pages import bare_page, job_pages
 from layout.drawing.metrics import FontMetrics
 from layout.drawing.shapes import Placing
 from layout.drawing.sheet import Part, Piece
@@ -23,9 +23,8 @@ _CROSSES = 1.1  # mm that the crosses of a part reach below its words
 def job_laid(plan: Plan, job: Job, metrics: FontMetrics) -> Laying:
     """How the sheets of `job` lie; FieldError on paper.size where the paper is too small for one of them."""
     grid, paper = regions(plan.kit.paper), plan.kit.paper
-    width, high = grid.right - grid.left, paper.height - 2 * FIELD
-    (probe, *_) = job_pages(job, (width, high), plan.words, metrics)
-    area = Furnisher(plan, metrics)(probe)
+    width = grid.right - grid.left
+    area = Furnisher(plan, metrics)(bare_page(job, plan.words))
     top = min(box[1] for box in area.taken if box[3] >= grid.head[3] and box[2] - box[0] > width / 2)
     parts = tuple(job_pages(job, (width, top - FIELD), plan.words, metrics))
     for part in parts:

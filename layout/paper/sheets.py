@@ -18,9 +18,11 @@ from layout.paper.code import Modules
 from layout.paper.furniture import Furnished, Page, finished, furnish
 from layout.paper.head import Head
 from layout.paper.joints import Build
+from layout.paper.key_map import Setting, with_key_maps
 from layout.paper.laying import straight
 from layout.paper.leaves import Leaf, leaves_of, without_words
 from layout.paper.panes import lay_in_panes
+from layout.paper.regions import COLUMN_RIGHT, regions
 from layout.paper.steps import place_of
 from layout.plan import Plan
 
@@ -106,13 +108,29 @@ def leaves(plan: Plan, layings: Sequence[Laying], metrics: FontMetrics) -> tuple
 
 
 def printed(
-    plan: Plan, layings: Sequence[Laying], metrics: FontMetrics, codes: Sequence[Modules] = ()
+    plan: Plan,
+    layings: Sequence[Laying],
+    metrics: FontMetrics,
+    codes: Callable[[int], Sequence[Modules | None]] = lambda total: [None] * total,
 ) -> tuple[Printed, ...]:
-    """The sheets of one file, numbered through; `codes` are the modules of the code of each, where there are any."""
-    found = leaves(plan, layings, metrics)
-    modules = [*codes, *[None] * (len(found) - len(codes))]
-    numbered = enumerate(zip(found, modules, strict=True), 1)
+    """The sheets of one file, numbered through; `codes` gives the modules of the code of each of so many sheets."""
+    found = _with_key_maps(plan, leaves(plan, layings, metrics), layings, metrics)
+    numbered = enumerate(zip(found, codes(len(found)), strict=True), 1)
     return tuple(_sheet(plan, leaf, (k, len(found)), each, metrics) for k, (leaf, each) in numbered)
+
+
+def _with_key_maps(
+    plan: Plan, found: Sequence[Leaf], layings: Sequence[Laying], metrics: FontMetrics
+) -> tuple[Leaf, ...]:
+    """Maps of parts in pieces, as wide as the column of text or the field, the parts in order as the frame stands."""
+    upper = "far" if plan.kit.weaving.near_end == "bottom" else "near"
+    grid = regions(plan.kit.paper)
+    setting = Setting(plan.words, metrics, min(COLUMN_RIGHT, grid.right) - grid.left)
+
+    def furnished(leaf: Leaf) -> Furnished:
+        return _furnished(plan, leaf.part, (999, 999), metrics, mirrored=leaf.mirrored)
+
+    return with_key_maps(found, layings, upper, furnished, setting)
 
 
 def _sheet(plan: Plan, leaf: Leaf, number: tuple[int, int], modules: Modules | None, metrics: FontMetrics) -> Printed:

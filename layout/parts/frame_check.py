@@ -6,13 +6,14 @@ on small paper two cards without a picture hold all.
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import replace
 
 from layout.drawing.metrics import FontMetrics
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Point, Shape, cross
-from layout.drawing.sheet import Part
+from layout.drawing.sheet import Block, Entry, Part
+from layout.drawing.signs import ring
 from layout.drawing.typeset import SMALL
 from layout.messages.roles import Check as Said
 from layout.messages.roles import SheetName
@@ -47,7 +48,20 @@ def frame_check(plan: Plan, wide: float, high: float, metrics: FontMetrics) -> t
         if less := _sheet(plan, every[:-1], wide, high, metrics):
             return less, _cards(plan, "pull-check", every[-1:], len(every), _CARD, metrics)
     bare = _cards(plan, "frame-check", every[:BARE], 1, _CARD, metrics)
-    return bare, _cards(plan, "pull-check", every[BARE:], BARE + 1, _CARD, metrics)
+    pulls = _cards(plan, "pull-check", every[BARE:], BARE + 1, _CARD, metrics)
+    right, parallel, bending = remedies(plan)
+    frame, pull = {1: right, 2: parallel}, {BARE + 1: bending}
+    return _with_remedies(plan, bare, frame, metrics), _with_remedies(plan, pulls, pull, metrics)
+
+
+def _with_remedies(plan: Plan, card: Part, found: Mapping[int, tuple[str, str]], metrics: FontMetrics) -> Part:
+    """A card, and under it what to do where one of its checks, by its number, does not come out right."""
+    say = plan.words.say
+    entries = tuple(
+        Entry(tuple(ring(Point(0, 0), str(number), metrics)), say(Said.TITLED, title=wrong, sentence=does))
+        for number, (wrong, does) in found.items()
+    )
+    return replace(card, blocks=(Block(say(Said.REMEDIES), entries=entries),), below=True)
 
 
 def _sheet(plan: Plan, every: Sequence[Check], wide: float, high: float, metrics: FontMetrics) -> Part | None:

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from itertools import pairwise
 from typing import NamedTuple
 
 from layout.drawing.metrics import FontMetrics
@@ -12,12 +11,13 @@ from layout.drawing.shapes import Point, Shape, Text, filled, line, rectangle
 from layout.drawing.typeset import LEAD, SMALL, is_tall, leading, wrap
 from layout.messages.catalogue import Catalogue
 from layout.messages.roles import Gauge
+from layout.parts.gauge_columns import Columns, columns_of
 from layout.parts.gauge_form import NOTCH_DEEP, Form
 from layout.parts.gauge_table import GaugeTable
 
 _TOP, _UNDER, _RULE, _FIRST, _ROW = 4.6, 3.2, 1.2, 3.8, 4.1
 _LOW_TOP, _LOW_UNDER, _LOW_FIRST = 3.8, 2.8, 3.1  # the same on a card that is lower than _LOW
-_TINT_DOWN, _ASIDE, _CLEAR = 1.05, 0.28, 1.4
+_TINT_DOWN, _CLEAR = 1.05, 1.4
 _MARGIN, _TABLE_FROM, _TABLE_TO, _NAMES_TO, _LOWEST, _LOW = 5.0, 44.0, 161.2, 41.0, 1.6, 40.0
 _NARROW_MARGIN, _NARROW_COUNTS, _NARROW_TOP, _BLANK = 3.0, 16.0, 10.0, 1.5
 
@@ -94,26 +94,22 @@ class _Back:
     def _right(self) -> float:
         return _TABLE_TO if self.form.wide else self.form.length - _NARROW_MARGIN
 
-    def _columns(self) -> list[tuple[float, float]]:
-        """From where to where the counts and each unit reach."""
+    def _columns(self) -> Columns:
+        """Those of the table, with their heads."""
         left = _TABLE_FROM if self.form.wide else _NARROW_MARGIN
-        units = len(self.table.units)
-        first = (self._right - left) / (units + 1) if self.form.wide else _NARROW_COUNTS
-        group = (self._right - left - first) / units
-        starts = [left, *(left + first + k * group for k in range(units + 1))]
-        return list(pairwise(starts))
+        counts = None if self.form.wide else _NARROW_COUNTS
+        return columns_of(left, self._right, counts, self.table, self.words, self.metrics)
 
     def table_shapes(self) -> list[Shape]:
         """Heads over a rule, rows under it; the kit's own row and column on grey, a box where they cross."""
-        counts, *units = self._columns()
-        table, low_form = self.table, self.form.half <= _LOW
+        columns = self._columns()
+        table, counts, _, middles, heads = columns
+        low_form = self.form.half <= _LOW
         top = -(_LOW_TOP if low_form else _TOP if self.form.wide else _NARROW_TOP)
-        middles = [sum(counts) / 2, *(x for left, right in units for x in self._middles(left, right))]
-        heads = self._heads(counts, units, middles)
         rule = (
             top
             - (_LOW_UNDER if low_form else _UNDER)
-            - max(up + len(said) - 1 for said, _, up, _ in heads) * leading(SMALL)
+            - max(head.up + len(head.lines) - 1 for head in heads) * leading(SMALL)
             - _RULE
         )
         shapes: list[Shape] = [line(Point(counts[0], rule), Point(self._right, rule), Pen.HELP)]
@@ -121,10 +117,10 @@ class _Back:
             for up, row in enumerate(reversed(said), first):
                 shapes.append(self._middled(row, Point(x, rule + _RULE + up * leading(SMALL)), pen))
         y = rule - (_LOW_FIRST if low_form else _FIRST)
-        lowest = _LOWEST if low_form and self._beside_notches(middles) else _LOWEST + NOTCH_DEEP
+        lowest = _LOWEST if low_form and self._beside_notches(table, middles) else _LOWEST + NOTCH_DEEP
         step = min(_ROW, (y + self.form.half - lowest) / (len(table.rows) - 1))
         low = y - (len(table.rows) - 1) * step - _TINT_DOWN
-        shapes += self._picked(counts, units[table.own], (top, low), y, step)
+        shapes += self._picked(columns, (top, low), y, step)
         own = (0, 1 + 2 * table.own, 2 + 2 * table.own)
         for k, fields in enumerate(table.rows):
             for place, (field, x) in enumerate(zip(fields, middles, strict=True)):
@@ -132,38 +128,17 @@ class _Back:
                 shapes.append(self._middled(field, Point(x, y - k * step), pen))
         return shapes
 
-    def _middles(self, left: float, right: float) -> tuple[float, float]:
-        """Where the sett and the winds of a unit stand: as far apart as their heads ask for."""
-        one, other = (self.metrics.width(head, SMALL) for head in self.table.heads)
-        side = max(0.0, right - left - one - other) * _ASIDE
-        return left + side + one / 2, right - side - other / 2
-
-    def _beside_notches(self, middles: Sequence[float]) -> bool:
+    def _beside_notches(self, table: GaugeTable, middles: Sequence[float]) -> bool:
         """Whether the last row keeps clear of the notches of the outer edge, so that it may stand between them."""
         notches = [x for window in self.form.windows for x in window.edges]
-        wide = [self.metrics.width(field, SMALL, Pen.STRONG) / 2 + _CLEAR for field in self.table.rows[-1]]
+        wide = [self.metrics.width(field, SMALL, Pen.STRONG) / 2 + _CLEAR for field in table.rows[-1]]
         return all(abs(x - notch) > half for x, half in zip(middles, wide, strict=True) for notch in notches)
 
-    def _heads(
-        self, counts: tuple[float, float], units: Sequence[tuple[float, float]], middles: Sequence[float]
-    ) -> list[tuple[list[str], float, int, Pen]]:
-        """Each head: its lines, where its middle stands, how many lines over the rule the last one, and its pen."""
-        say, metrics, table = self.words.say, self.metrics, self.table
-        pairs = wrap(say(Gauge.PAIRS, window=table.over), SMALL, counts[1] - counts[0] - 1.0, metrics)
-        heads = [(pairs, middles[0], 0, Pen.TEXT)]
-        for k, (unit, (left, right)) in enumerate(zip(table.units, units, strict=True)):
-            pen = Pen.STRONG if k == table.own else Pen.TEXT
-            said = wrap(say(Gauge.TO_UNIT, unit=unit), SMALL, right - left - 1.0, metrics, pen)
-            heads.append((said, (left + right) / 2, 1, pen))
-        heads += [([head], x, 0, Pen.TEXT) for head, x in zip(table.heads * len(units), middles[1:], strict=True)]
-        return heads
-
-    def _picked(
-        self, counts: tuple[float, float], own: tuple[float, float], reach: tuple[float, float], y: float, step: float
-    ) -> list[Shape]:
-        top, low = reach
+    def _picked(self, columns: Columns, reach: tuple[float, float], y: float, step: float) -> list[Shape]:
+        (table, counts, units, *_), (top, low) = columns, reach
+        own = units[table.own]
         shapes: list[Shape] = [_grey(own[0], low, own[1], top)]
-        if (k := self.table.own_row) is not None:
+        if (k := table.own_row) is not None:
             half = min(_ROW, step) / 2
             middle = y - k * step + self.metrics.cap * SMALL / 2
             shapes.append(_grey(counts[0], middle - half, self._right, middle + half))

@@ -77,6 +77,15 @@ def table_of(
     return GaugeTable(say_length(window, words), said, own, heads, rows)
 
 
+def fewer(table: GaugeTable, count: int) -> GaugeTable:
+    """The same table with `count` units alone: its own, then the one below, then that above."""
+    places = range(len(table.units))
+    nearest = [table.own, *places[: table.own][-1:], *places[table.own + 1 :], *places[: table.own][:-1]]
+    kept = sorted(nearest[:count])
+    rows = tuple((row[0], *(field for k in kept for field in row[1 + 2 * k : 3 + 2 * k])) for row in table.rows)
+    return table._replace(units=tuple(table.units[k] for k in kept), own=kept.index(table.own), rows=rows)
+
+
 def window_of(unit: Length) -> Length:
     """The window that pairs are counted in: 2 in or 5 cm."""
     return USUAL[True][-1] if unit.imperial else Length(Fraction(50), "cm")

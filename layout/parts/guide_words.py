@@ -10,6 +10,7 @@ from layout.drawing.metrics import FontMetrics
 from layout.drawing.pens import Pen
 from layout.drawing.typeset import SMALL
 from layout.estimate.headings import heading_height
+from layout.messages.catalogue import Catalogue
 from layout.messages.roles import Guide, Sheet
 from layout.parts.phrases import Phrase
 from layout.plan import Plan
@@ -72,12 +73,15 @@ def lies(plan: Plan, end: End) -> Lie:
     """How the ends lie at the heading of `end`."""
     warp, fan = plan.warp, fan_of(plan.kit.frame, plan.warp)
     height, imperial = heading_height(plan.kit, plan.amounts.woven_mm[1], end), warp.sett.unit.imperial
-    away = _said(height if end == "near" else fan.high - height, imperial)
+    words = plan.words
+    away = _said(height if end == "near" else fan.high - height, words, imperial=imperial)
     free = fan.needs_no_fingers()
     if free and free[0] <= height <= free[1]:
         return Lie(away, "", away)
-    off = _fine(fan.off(height), imperial)
-    return Lie(away, off, _said(free[0] if end == "near" else fan.high - free[1], imperial) if free else None)
+    off = _fine(fan.off(height), words, imperial=imperial)
+    if not free:
+        return Lie(away, off, None)
+    return Lie(away, off, _said(free[0] if end == "near" else fan.high - free[1], words, imperial=imperial))
 
 
 def leaves_thickness_out(plan: Plan) -> bool:
@@ -85,13 +89,13 @@ def leaves_thickness_out(plan: Plan) -> bool:
     return plan.kit.frame.ends.thread_moves_ends and plan.warp.thickness is None
 
 
-def _said(mm: float, imperial: bool) -> str:
+def _said(mm: float, words: Catalogue, *, imperial: bool) -> str:
     """A height, to the millimetre or the tenth of an inch."""
-    return in_unit(say_number(mm / _INCH, 1), "in") if imperial else in_unit(say_number(mm, 0), "mm")
+    return in_unit(say_number(mm / _INCH, 1), "in", words) if imperial else in_unit(say_number(mm, 0), "mm", words)
 
 
-def _fine(mm: float, imperial: bool) -> str:
+def _fine(mm: float, words: Catalogue, *, imperial: bool) -> str:
     """A small distance, to the tenth of a millimetre or the hundredth of an inch; ten times finer where it is small."""
     if imperial:
-        return in_unit(say_number(mm / _INCH, 2 if mm >= _INCH / 10 else 3), "in")
-    return in_unit(say_number(mm, 1 if mm >= 1 else 2), "mm")
+        return in_unit(say_number(mm / _INCH, 2 if mm >= _INCH / 10 else 3), "in", words)
+    return in_unit(say_number(mm, 1 if mm >= 1 else 2), "mm", words)

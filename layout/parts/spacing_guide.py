@@ -37,6 +37,7 @@ _LIMIT_DEEP = 2.4
 _LOW_PAST, _LONG_ENOUGH = 1.1, 75.0  # mm past the limits, and at least from the centre
 _SMALL_UNITS = {False: Fraction(10), True: Fraction(127, 10)}  # 1 cm; half an inch
 _SCISSORS, _SCISSORS_ROOM = 2.0, 9.0
+_EYE, _BLADES = 1.4, 5.4  # how far a pair of scissors reaches to both sides of its place, with air
 _BAND = Pen.EDGE.ink.width
 
 
@@ -96,7 +97,7 @@ class _Draft(Ruler):
         limits = self.limits()
         shapes: list[Shape] = [rectangle(left, low, right, high, Pen.CUT), limits[0]]
         shapes += [line(Point(left, self.y(_BAND / 2)), Point(right, self.y(_BAND / 2)), Pen.EDGE), limits[1]]
-        cut = self.scissors(deep)
+        cut = self.scissors(deep, words)
         shapes += [*self.crosses(datum), *cut, *self.ends(), *self.centre(words)]
         shapes += [*self.scale(left, right, deep), *self.numbers(left, right)]
         shapes += [shape for placed in words for shape in self.worded(placed)]
@@ -240,11 +241,23 @@ class _Draft(Ruler):
                 free = float(distance) - half - _NUMBER_APART
         return shown
 
-    def scissors(self, deep: float) -> list[Shape]:
-        """A pair of scissors on the edge behind, in the first gap between ticks past the middle that has room."""
-        if self.low:
-            return []  # they would stand on its words
+    def scissors(self, deep: float, words: Sequence[PlacedPhrase]) -> list[Shape]:
+        """A pair of scissors on the edge behind, in the first gap between ticks past the middle that has room.
+
+        On a low guide they stand beside its words, and before the middle where there is room there alone. Those of the
+        far guide take the next gap, since both guides may lie edge to edge.
+        """
         xs = sorted(self.at(distance) for ticks in self.ticks() for distance in ticks)
-        gaps = (one for one, other in pairwise(xs) if one > 0 and other - one >= _SCISSORS_ROOM)
-        at = next(gaps, None)
-        return [] if at is None else scissors(Point(at + _SCISSORS, self.y(deep)))
+        gaps = [one + _SCISSORS for one, other in pairwise(xs) if other - one >= _SCISSORS_ROOM]
+        places = sorted(gaps, key=lambda x: (x < _SCISSORS, abs(x)))
+        if self.low:
+            places = [x for x in places if not self.is_taken(x - _EYE, x + _BLADES, words)]
+        else:
+            places = [x for x in places if x > _SCISSORS]
+        own = places[1:] if self.end == "far" and len(places) > 1 else places
+        return scissors(Point(own[0], self.y(deep))) if own else []
+
+    def is_taken(self, left: float, right: float, words: Sequence[PlacedPhrase]) -> bool:
+        """Whether words or a joint lie between two x."""
+        spans = [(start, start + phrase.width(self.metrics)) for _, start, phrase in words]
+        return any(one < right and left < other for one, other in (*spans, *((x, x) for x in self.joints)))

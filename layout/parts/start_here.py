@@ -15,7 +15,7 @@ from layout.drawing.pens import Pen
 from layout.drawing.shapes import Placing, Point, Shape, Text, cross, line
 from layout.drawing.sheet import Part
 from layout.drawing.signs import RING, ring, step_tile
-from layout.drawing.typeset import FIGURE, LEAD, SMALL, is_tall, leading
+from layout.drawing.typeset import FIGURE, LEAD, SMALL, is_tall, leading, longest_word
 from layout.messages.roles import KitNumber, SheetName, Start
 from layout.parts.hanging import Hanging, beside, rows_of, stack
 from layout.parts.start_icons import icon
@@ -38,6 +38,7 @@ _DATUM = 0.5
 
 
 Thing = TypeVar("Thing")
+_ROUNDED = 1e-6
 
 
 class Room(NamedTuple):
@@ -158,7 +159,8 @@ def _row(
 ) -> tuple[list[Shape], float]:
     """The words of a step from y = 0, the top of its tile, and how far down they reach."""
     say, room = plan.words.say, wide - left
-    names = rows_of(say(step.name), LEAD, room, -_NAME, metrics, Pen.STRONG)
+    widest = longest_word(say(step.name), LEAD, metrics, Pen.STRONG) + _ROUNDED  # the white beside takes the rest
+    names = rows_of(say(step.name), LEAD, max(room, widest), -_NAME, metrics, Pen.STRONG)
     shapes: list[Shape] = [*names]
     y = names[-1].at.y
     if where := sheets_of(plan, step.tile, contents):

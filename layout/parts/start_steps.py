@@ -33,6 +33,8 @@ def work_steps(plan: Plan, *, grid: bool) -> tuple[WorkStep, ...]:
     """Every step, and the gauge beside them; without a `grid` the seventh is weaving alone."""
     ends = plan.kit.frame.ends
     name, marks, icon = _MARKS.get(ends.kind, (SheetName.NAME_STRIPS, Start.STRIPS, "strips"))
+    if marks is Start.STRIPS and plan.warp.kind == "rod":
+        marks = Start.STRIPS_ENDS
     if ends.notches:
         marks = Start.NOTCHES_THERE
     check = Start.CHECK_BARS if ends.name == "round bars" else Start.CHECK_BOARDS

@@ -45,6 +45,7 @@ _HALF, _LOW_HALF, _LOWEST_HALF = 44.0, 34.0, 31.0
 _CORNER, _ARM, _PAST, _OUTSIDE, _WHITE, _BETWEEN = 0.8, 0.5, 1.95, 2.0, 7.0, 6.0
 _UNDER = 1.5  # from the last words to the crosses of their sheet
 _ABOVE = 4.0  # more white over the card, where there is room
+_USUAL, _LEAST_WHITE = 70.6, 5.0  # how high it is how to wind, with each sentence on one line; the least white over it
 _FURNITURE = 43.9 + 2 * _CORNER  # both gutters, and the crosses
 _LABEL, _ARROW, _SAID, _OFF_INK = 0.557, 0.432, 0.307, 0.5
 _SCISSORS = 0.6
@@ -140,14 +141,17 @@ def _card_part(said: _Said, purpose: str, metrics: FontMetrics) -> Part:
 def _whole(said: _Said, purpose: str, metrics: FontMetrics, *, pictures: bool = True) -> Part:
     form = wide_form(_HALF)
     card = _card(form, said, metrics, outside=True)
-    how, foot = _how(said, form.length, metrics, pictures=pictures), card.box[1] - _WHITE
+    how = _how(said, form.length, metrics, pictures=pictures)
+    longer = max(0.0, how.high - _USUAL)  # what words of more lines take, white gives up
+    above = max(0.0, _ABOVE - longer)
+    foot = card.box[1] - max(_LEAST_WHITE, _WHITE - (longer - _ABOVE + above))
     shapes = (*card.shapes, *Placing(0, 0, foot).shapes(how.shapes))
     left, _, right, top = card.box
     return _part(
         NAME,
         said,
         purpose,
-        _Drawn(shapes, card.datum, (left, foot - how.high, right, top + _ABOVE), card.scissors),
+        _Drawn(shapes, card.datum, (left, foot - how.high, right, top + above), card.scissors),
         _steps(said.words),
     )
 

@@ -57,7 +57,7 @@ def _on_paper(drawn: CutDrawings, file: str, name: str, layings: Sequence[Laying
 
 
 def _about(drawn: CutDrawings, file: str, name: str) -> About:
-    what = drawn.plan.words.all_of([part.title for part in drawn.built(name)])
+    what = drawn.plan.words.all_of([*dict.fromkeys(part.title for part in drawn.built(name))])
     return titled(drawn.plan, what, file, drawn.stock)
 
 

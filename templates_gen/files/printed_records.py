@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator, Sequence
 from functools import partial
 
-from layout.drawing.sheet import Care, Part
+from layout.drawing.sheet import Care, OnScreen, Part
 from layout.messages.english import ENGLISH
 from layout.messages.roles import Titles
 from layout.paper.choice import Laying
@@ -53,8 +53,14 @@ def printed_notes(drawn: PrintedDrawings, names: Iterable[str]) -> tuple[str, ..
     """
     again = ENGLISH.again
     layings = (laying for name in names for laying in drawn.layings(name))
-    notes = ((laying.part.title, note) for laying in layings for note in laying.notes)
-    return tuple(f"{again(title)}: {again(note)}" for title, note in notes if isinstance(note, Care))
+    notes = ((laying.part.title, note) for laying in layings for note in _minded(laying))
+    return tuple(f"{again(title)}: {again(note)}" for title, note in notes)
+
+
+def _minded(laying: Laying) -> Iterator[Care]:
+    """What is to be minded in how a part lies, and in the part itself."""
+    yield from (note for note in laying.notes if isinstance(note, Care))
+    yield from (note for note in laying.part.notes if isinstance(note, OnScreen) and note not in laying.notes)
 
 
 def _alone(drawn: PrintedDrawings, file: str, name: str) -> Output:
@@ -95,5 +101,7 @@ def _outline(drawn: PrintedDrawings, layings: Sequence[Laying]) -> Iterator[Entr
 
 def _about(drawn: PrintedDrawings, file: str, parts: Sequence[Part]) -> About:
     words = drawn.plan.words
-    what = words.say(Titles.GUIDES) if file == KIT_FILE else words.all_of([part.title for part in parts])
+    what = (
+        words.say(Titles.GUIDES) if file == KIT_FILE else words.all_of([*dict.fromkeys(part.title for part in parts)])
+    )
     return titled(drawn.plan, what, file, legal=file == _LEGAL)

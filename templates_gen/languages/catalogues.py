@@ -33,9 +33,9 @@ def catalogue_of(language: str) -> Catalogue:
     return ENGLISH if language == "en" else _translated(language, ENGLISH)
 
 
-def words_of(kit: Kit) -> Catalogue:  # noqa: ARG001 - English is the one language that a kit may ask for so far
+def words_of(kit: Kit) -> Catalogue:
     """What the sheets of a kit are said with."""
-    return catalogue_of("en")
+    return catalogue_of(kit.paper.language)
 
 
 def _translated(language: str, english: Catalogue) -> Catalogue:

@@ -9,9 +9,10 @@ from __future__ import annotations
 import math
 import re
 from collections.abc import Callable, Mapping, Sequence
+from functools import partial
 
 from layout.drawing.pens import Pen
-from layout.drawing.shapes import Curve, Point, Region, Shape, Step, Text
+from layout.drawing.shapes import Curve, Point, Region, Shape, Step, Text, points_at, straight_to
 from layout.values.errors import shown
 from templates_gen.document import ReadError
 from templates_gen.messages.language import message
@@ -22,6 +23,7 @@ from templates_gen.readers.tokens import LINE, Font, Numbers, dashes, instructio
 MM = 25.4 / 72
 """Millimetres in one PDF unit, stated here on purpose a second time: ISO 32000 makes it 1/72 inch."""
 
+_new_point, _new_step = partial(tuple.__new__, Point), partial(tuple.__new__, Step)  # there are thousands
 _IDENTITY = re.compile(rb"1 0 0 1 0 0 cm(?=[\t\n\f\r ]|\Z)")
 _PAGE, _MOVED, _OPEN, _SHUT, _TEXT = Page.BETWEEN, Page.MOVED, Page.IN_PATH, Page.CLOSED, Page.IN_WORDS
 
@@ -70,7 +72,7 @@ class _Walk:
         self.place = _PAGE
         self.width, self.line_grey, self.fill_grey = 1.0, 0.0, 0.0  # as every page begins
         self.dash: Numbers = []
-        self.subpaths: list[tuple[Point, list[Step], bool]] = []
+        self.subpaths: list[tuple[Point, Sequence[Step], bool]] = []
         self.start = self.at = Point(0, 0)
         self.steps: list[Step] = []
         self.font: Font | None = None
@@ -109,29 +111,31 @@ class _Walk:
 
     def line(self, _: bytes, numbers: Numbers) -> None:
         self.at = Point(numbers[0] * MM, numbers[1] * MM)
-        self.steps.append(Step(self.at))
+        self.steps.append(_new_step((self.at, None)))
         self.place = _OPEN
 
     def move_and_line(self, _: bytes, numbers: Numbers) -> None:
         if self.place == _OPEN:
             self.subpaths.append((self.start, self.steps, False))
         x, y, end_x, end_y = numbers
-        self.start = Point(x * MM, y * MM)
-        self.at = Point(end_x * MM, end_y * MM)
-        self.steps = [Step(self.at)]
+        self.start = _new_point((x * MM, y * MM))
+        self.at = _new_point((end_x * MM, end_y * MM))
+        self.steps = [_new_step((self.at, None))]
         self.place = _OPEN
 
     def rectangle(self, _: bytes, numbers: Numbers) -> None:
         if self.place == _OPEN:
             self.subpaths.append((self.start, self.steps, False))
         x, y, wide, high = (number * MM for number in numbers)
-        corners = Point(x + wide, y), Point(x + wide, y + high), Point(x, y + high)
-        self.subpaths.append((Point(x, y), list(map(Step, corners)), True))
+        corners = points_at((x + wide, x + wide, x), (y, y + high, y + high))
+        self.subpaths.append((_new_point((x, y)), straight_to(corners), True))
         self.place = _SHUT
 
     def curve(self, _: bytes, numbers: Numbers) -> None:
-        first, second, end = (Point(numbers[k] * MM, numbers[k + 1] * MM) for k in (0, 2, 4))
-        self.steps.append(Step(end, middle_of_curve(self.at, first, second, end)))
+        ax, ay, bx, by, x, y = numbers
+        end = _new_point((x * MM, y * MM))
+        middle = middle_of_curve(self.at, _new_point((ax * MM, ay * MM)), _new_point((bx * MM, by * MM)), end)
+        self.steps.append(_new_step((end, middle)))
         self.at = end
         self.place = _OPEN
 

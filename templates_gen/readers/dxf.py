@@ -25,8 +25,8 @@ _TOP = re.compile(
     r"999\nareas:((?: [1-9][0-9]{0,5})*+)\n"
     r"((?:999\n[ -~]{1,200}\n)++)"
 )
-_SIZE = re.compile(r"  9\n\$LIMMAX\n 10\n(.{1,24})\n 20\n(.{1,24})\n")
-_ENTITIES = "  2\nENTITIES\n"
+_SIZE = re.compile(r"\n9\n\$LIMMAX\n10\n(.{1,24})\n20\n(.{1,24})\n")
+_ENTITIES = "\n2\nENTITIES\n"
 
 
 def read(data: bytes) -> Document:

@@ -18,9 +18,9 @@ from templates_gen.readers.dxf_skeleton import FIRST_HANDLE
 _NUMBER = "-?[0-9][-.0-9e]{0,23}+"
 _PLAIN = re.compile("-?[0-9]+[.]?[0-9]*(?:e-?[0-9]+)?")
 _POLYLINE = re.compile(
-    r"  0\nLWPOLYLINE\n  5\n([0-9A-F]{1,8})\n330\n17\n100\nAcDbEntity\n  8\n([a-z]+)\n"
-    r"100\nAcDbPolyline\n 90\n([1-9][0-9]{0,4})\n 70\n([01])\n"
-    rf"((?: 10\n{_NUMBER}\n 20\n{_NUMBER}\n(?: 42\n{_NUMBER}\n)?)++)"
+    r"0\nLWPOLYLINE\n5\n([0-9A-F]{1,8})\n330\n17\n100\nAcDbEntity\n8\n([a-z]+)\n"
+    r"100\nAcDbPolyline\n90\n([1-9][0-9]{0,4})\n70\n([01])\n"
+    rf"((?:10\n{_NUMBER}\n20\n{_NUMBER}\n(?:42\n{_NUMBER}\n)?)++)"
 )
 """Its handle, its owner (330: 17 is the block of the model space), its layer, how many vertices (no outline of
 ours has a hundred thousand), whether it closes."""
@@ -45,9 +45,9 @@ def outlines(text: str, start: int) -> Outlines:
             raise ReadError(message(Dxf.HANDLE, handle=shown(handle)))
         if layer not in _PEN_OF:
             raise ReadError(message(Dxf.LAYER, layer=shown(layer)))
-        if vertices.count(" 10\n") != int(count) or int(count) < 2:
+        if f"\n{vertices}".count("\n10\n") != int(count) or int(count) < 2:
             raise ReadError(message(Dxf.VERTICES))
-        drawn = _bent if " 42\n" in vertices else _straight
+        drawn = _bent if "\n42\n" in vertices else _straight
         paths.append(drawn(vertices.split("\n"), _PEN_OF[layer], closed=closed == "1"))
         start = found.end()
     return Outlines(paths, start)
@@ -80,9 +80,9 @@ def _vertices(lines: Sequence[str]) -> tuple[list[Point], list[float]]:
     bulges: list[float] = []
     x = 0.0
     for code, value in zip(lines[::2], values, strict=False):  # behind the last value is an empty line
-        if code == " 10":
+        if code == "10":
             x = value
-        elif code == " 20":
+        elif code == "20":
             points.append(Point(x, value))
             bulges.append(0.0)
         else:

@@ -32,9 +32,9 @@ _DESCRIPTOR = {
 }  # fmt: skip
 _SYMBOLIC = 1 << 2  # the flag of a font whose own cmap says what a code draws (ISO 32000-1, Table 123)
 _FLAGS = {Face.REGULAR: _SYMBOLIC, Face.STRONG: _SYMBOLIC | 1 << 18}  # bold letters stay bold where they are small
-_SAME = ("OS/2", "name")  # tables that a part of a font takes over whole; those of hints are left out
 _PADDING = 8  # bytes of nothing behind a glyph, at most: its own to a whole word, and the writer's
-_OWN = ("cmap", "glyf", "head", "hhea", "hmtx", "loca", "maxp", "post")
+_TABLES = {"cmap", "glyf", "head", "hhea", "hmtx", "loca", "maxp"}  # those of hints, and names, are left out
+_LAST_CODE = 255
 _CLOSE = 0.01  # in thousandths of an em: the widths are written with about four decimals
 _FACES = "|".join(face.value for face in Face)
 _BASE_FONT = re.compile(rf"/[A-Z]{{6}}\+({_FACES})")
@@ -65,8 +65,7 @@ def font_of(file: PdfFile, reference: Any) -> Font:
         raise ReadError(message(Read.PROGRAM_LENGTH))
     said = {code: letter for code, letter in letters.items() if ord(letter) in _glyph_of()}
     _check_program(data, frozenset(said.items()), face)
-    _check_widths(font["/FirstChar"], font["/LastChar"], file.found(font["/Widths"]), said, face)
-    return Font(said, face)
+    return Font(_with_widths(font["/FirstChar"], font["/LastChar"], file.found(font["/Widths"]), said, face), face)
 
 
 def _face(base: Any) -> Face | None:
@@ -97,7 +96,7 @@ def _check_program(data: bytes, letters: frozenset[tuple[int, str]], face: Face)
 
 def _same_glyphs(program: Program, letters: Letters, face: Face) -> None:
     """ValueError, LookupError or struct.error unless every letter has the outline and the metrics of the print font."""
-    if set(program.tables) != {*_SAME, *_OWN} or _frame(program) != _frame(_print_font(face)):
+    if set(program.tables) != _TABLES or _frame(program) != _frame(_print_font(face)):
         raise ValueError("tables")
     codes = one_byte_codes(program.tables["cmap"])
     pairs = {(codes[code], _glyph_of()[ord(letter)]) for code, letter in letters.items()}
@@ -121,9 +120,8 @@ def _same_glyph(program: Program, number: int, wanted: int, face: Face) -> Seque
 def _frame(program: Program) -> tuple[bytes, ...]:
     """The values that a subset of a font shares with the whole font."""
     tables = program.tables
-    head, hhea, maxp, post = (tables[name] for name in ("head", "hhea", "maxp", "post"))
-    own = (head[:8] + head[12:50] + head[52:], hhea[:34] + hhea[36:], maxp[:4] + maxp[6:], post[4:16])
-    return (*own, *(tables[name] for name in _SAME))
+    head, hhea, maxp = (tables[name] for name in ("head", "hhea", "maxp"))
+    return head[:8] + head[12:50] + head[52:], hhea[:34] + hhea[36:], maxp[:4] + maxp[6:]
 
 
 @cache
@@ -162,15 +160,18 @@ def _check_descriptor(descriptor: Mapping[str, Any], face: Face) -> None:
         raise ReadError(message(Read.DESCRIPTOR))
 
 
-def _check_widths(first: Any, last: Any, widths: Any, letters: Letters, face: Face) -> None:
+def _with_widths(first: Any, last: Any, widths: Any, letters: Letters, face: Face) -> Letters:
+    """The letters whose codes have a width, which must be that of the print font; no other code may be shown."""
     if type(first) is not int or type(last) is not int or not isinstance(widths, list):
         raise ReadError(message(Read.NO_WIDTHS))
-    if not 0 <= first <= min(letters, default=255) or len(widths) != last - first + 1 or max(letters, default=0) > last:
+    if not 0 <= first <= last <= _LAST_CODE or len(widths) != last - first + 1:
         raise ReadError(message(Read.WIDTHS_FEW))
-    advances = {code: _printed(_glyph_of()[ord(letter)], face)[1].advance for code, letter in letters.items()}
+    shown_by = {code: letter for code, letter in letters.items() if first <= code <= last}
+    advances = {code: _printed(_glyph_of()[ord(letter)], face)[1].advance for code, letter in shown_by.items()}
     _near(
         [widths[code - first] for code in advances], list(advances.values()), message(Read.WIDTHS), _print_font(face).em
     )
+    return shown_by
 
 
 def _near(said: Sequence[Any], units: Sequence[int], unlike: str, em: int) -> None:

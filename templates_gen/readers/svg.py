@@ -26,7 +26,7 @@ LARGEST_FILE = 16_000_000
 """Bytes: the spacing guides of 5,000 ends with all their words in outlines are under a quarter."""
 _MOST_PARTS = 50_000  # elements, and attributes; such a file has 21,000
 _MOST_STEPS = 150_000  # of all lines and outlines, which are read one by one; such a file has 20,000
-_MOST_NUMBERS = 1_600_000  # of all paths, each after a blank or a sign: those of words are read in one go
+_MOST_NUMBERS = 1_600_000  # of all paths, each after a blank or a sign or with a point; words are read in one go
 
 _DECLARATION = b'<?xml version="1.0" encoding="utf-8" ?>\n<svg '
 _SVG = "{http://www.w3.org/2000/svg}"
@@ -36,11 +36,12 @@ _LINE_TO = rf"L{_NUMBER} {_NUMBER}"
 _ARC_TO = rf"A{_NUMBER} {_NUMBER} 0 0 ([01]) {_NUMBER} {_NUMBER}"
 _STEP = re.compile(rf" (?:{_LINE_TO}|{_ARC_TO})")
 _PATH = re.compile(rf"M{_NUMBER} {_NUMBER}((?:{_STEP.pattern})++)( Z)?+(?: (?=M)|\Z)")
-_BY = r"(?:0|(?:[1-9][0-9]{0,3}(?:\.[0-9]{0,2}[1-9])?|\.[0-9]{0,2}[1-9]))"
-_NEXT = rf"(?: {_BY}|-(?!0){_BY})"  # a sign separates numbers as a blank does
-_ONE = rf"(?:-(?!0))?{_BY}{_NEXT}"
-_LINES = rf"l{_ONE}(?:{_NEXT}{_NEXT})*+Z"
-_WORD = re.compile(rf"M{_NUMBER} {_NUMBER}({_LINES}(?:m{_ONE}{_LINES})*+)")
+_WHOLE, _BROKEN = r"(?:0|[1-9][0-9]{0,3})", r"(?:(?:[1-9][0-9]{0,3})?\.[0-9]{0,2}[1-9])"
+_AND = rf"(?:{_WHOLE}(?:-(?!0)| )|{_BROKEN}(?:-(?!0)|(?=\.)| (?=[0-9])))"  # a sign, or a second point, is enough
+_BY = rf"(?:-(?!0))?{_AND}++(?:{_BROKEN}|{_WHOLE})"
+_LINES = rf"l{_BY}Z"
+_WORD = re.compile(rf"M{_NUMBER} {_NUMBER}({_LINES}(?:m{_BY}{_LINES})*+)")
+_ONE = re.compile(r"-?(?:[0-9]*\.[0-9]+|[0-9]+)")
 _LETTERS = (*(pen for pen in Pen if pen.ink.words), Pen.ENGRAVE)  # what fills letters, for the eye and for a cutter
 _SIZE = re.compile(r"([0-9]{1,7}+(?:\.[0-9]++)?+)mm")  # 1 mm is 1 unit: the view box must repeat the size
 
@@ -76,7 +77,8 @@ def read(data: bytes) -> Document:
 def _draws_little(data: bytes) -> None:
     """Refuses a file that draws far more than ours before anything in it is read."""
     parts = max(data.count(b"<"), data.count(b"="))
-    steps, numbers = data.count(b"L") + data.count(b"A"), data.count(b" ") + data.count(b"-")
+    steps = data.count(b"L") + data.count(b"A")
+    numbers = max(data.count(b" ") + data.count(b"-"), data.count(b"."))
     if parts > _MOST_PARTS or steps > _MOST_STEPS or numbers > _MOST_NUMBERS:
         raise ReadError(message(Svg.DRAWS))
 
@@ -161,15 +163,19 @@ def _word(at: Point, commands: str, pen: Pen) -> Iterator[Curve]:
     for contour in commands[:-1].split("Z"):
         move, _, lines = contour.partition("l")
         if move:
-            x, y = _by(move[1:])
+            (x,), (y,) = _by(move[1:])
             at = Point(at.x + x, at.y - y)
-        by = _by(lines)
-        ends = points_at(accumulate(by[::2], initial=at.x), accumulate(by[1::2], sub, initial=at.y))
+        xs, ys = _by(lines)
+        ends = points_at(accumulate(xs, initial=at.x), accumulate(ys, sub, initial=at.y))
         yield Curve(next(ends), straight_to(ends), pen, True)
 
 
-def _by(numbers: str) -> list[float]:
-    return list(map(float, numbers.replace("-", " -").split()))
+def _by(numbers: str) -> tuple[list[float], list[float]]:
+    """The steps across and down, as many of the one as of the other."""
+    by = list(map(float, _ONE.findall(numbers)))
+    if len(by) % 2:
+        raise ReadError(message(Svg.PATH, path=shown(numbers[:50])))
+    return by[::2], by[1::2]
 
 
 def _steps(at: Point, commands: str, height: float) -> Iterator[Step]:

@@ -21,7 +21,11 @@ from templates_gen.screen.terminal import refuse, say, say_json
 from templates_gen.screen.yarn_commands import guess, sett, yarn
 
 
-@click.group(cls=Commands, context_settings={"help_option_names": ["-h", "--help"]})
+@click.group(
+    cls=Commands,
+    context_settings={"help_option_names": ["-h", "--help"]},
+    epilog="To begin: templates-gen new mine.toml, fill it in, then templates-gen make mine.toml -o mine.",
+)
 @click.version_option(package_name="templates-gen")
 def main() -> None:
     """Exact-scale guides and cut parts for loom kits, from one kit file; every file is proven before it exists."""
@@ -34,7 +38,7 @@ for command in (new, new_stock, new_range, make, plan, sett, guess, yarn):
     main.add_command(command)
 
 
-@main.command()
+@main.command(short_help="Read made files back, and say what is wrong with them.")
 @click.argument("paths", nargs=-1, required=True, type=NAME)
 @click.option("--kit", type=NAME, help="Check against this kit or range, not the inputs a file carries.")
 @click.option("--stock", type=NAME, help="Check what is cut against this stock, not the one a file carries.")
@@ -64,7 +68,7 @@ def check(paths: tuple[Path, ...], kit: Path | None, stock: Path | None, as_json
     sys.exit(2 if unread else 1 if any(each.problems for each in checked) else 0)
 
 
-@main.command()
+@main.command(short_help="Make a wrap gauge that needs no kit.")
 @click.option("-o", "--out", default="gauge", show_default=True, type=NAME, help="Folder.")
 @click.option("--unit", default="4 cm", show_default=True, help='Marking unit, such as "1 in": its system is used.')
 @click.option("--ends", default="round bars", show_default=True, help="What carries the warp, as in a kit file.")
@@ -86,7 +90,7 @@ def gauge(out: Path, unit: str, ends: str) -> None:
     say(proven_rows(made))
 
 
-@main.command("trial-cut")
+@main.command("trial-cut", short_help="Kerf and ease from a trial cut, in mm.")
 @click.option("--hole", "holes", multiple=True, metavar="SIZE", help="A hole along x; again for every measurement.")
 @click.option("--part", "parts", multiple=True, metavar="SIZE", help="The part that came out of that hole.")
 @click.option("--hole-y", "holes_y", multiple=True, metavar="SIZE", help="A hole along y, where y is measured apart.")

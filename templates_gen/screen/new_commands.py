@@ -17,7 +17,7 @@ from templates_gen.screen.terminal import say
 FILE = click.argument("file", type=NAME)
 
 
-@click.command()
+@click.command(short_help="Write a starter kit file to fill in.")
 @FILE
 @sentences
 def new(file: Path) -> None:
@@ -28,7 +28,7 @@ def new(file: Path) -> None:
     say(message(Command.WROTE_KIT, file=shown_path(file)))
 
 
-@click.command("new-stock")
+@click.command("new-stock", short_help="Write a starter file for the stock that parts are cut from.")
 @FILE
 @sentences
 def new_stock(file: Path) -> None:
@@ -39,7 +39,7 @@ def new_stock(file: Path) -> None:
     say(message(Command.WROTE_STOCK, file=shown_path(file)))
 
 
-@click.command("new-range")
+@click.command("new-range", short_help="Write a starter file for several kits that share values.")
 @FILE
 @sentences
 def new_range(file: Path) -> None:

@@ -22,7 +22,7 @@ if TYPE_CHECKING:
 KITS = click.option("--kit", "kits", multiple=True, metavar="NAME", help="Of a range, this kit alone; again for more.")
 
 
-@click.command()
+@click.command(short_help="Show the numbers of a kit or range, with reasons.")
 @click.argument("kit", required=False, type=NAME)
 @KITS
 @click.option("--from", "origins", is_flag=True, help="Show where each value comes from, too.")

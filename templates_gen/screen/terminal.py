@@ -36,7 +36,10 @@ class Commands(click.Group):
     """A group of commands whose complaints about words that it does not know show these words, and no more."""
 
     def parse_args(self, ctx: click.Context, args: list[str]) -> list[str]:
-        """What click does, its complaint made visible."""
+        """What click does, its complaint made visible; without a word, what there is."""
+        if not args:
+            click.echo(ctx.get_help(), err=True)
+            ctx.exit(2)
         with _visible():
             return super().parse_args(ctx, args)
 

@@ -29,7 +29,7 @@ def yarn_options(command: Callable[..., None]) -> Callable[..., None]:
     return command
 
 
-@click.command()
+@click.command(short_help="The sett from wrap readings.")
 @click.option("--count", "counts", multiple=True, help="Whole warp-and-weft pairs counted.")
 @click.option("--over", "windows", multiple=True, help='The window they were counted in, such as "2 in".')
 @click.option("--unit", default=None, help='Marking unit, such as "1 in"; without it the smallest that does.')
@@ -57,7 +57,7 @@ def sett(
         say("\n\n".join([*([report.sett_table(taken)] if taken else []), *([guess_table(said)] if said else [])]))
 
 
-@click.command()
+@click.command(short_help="A first guess of the sett, from the two yarns apart.")
 @yarn_options
 @JSON
 @sentences
@@ -73,7 +73,7 @@ def guess(as_json: bool, **yarns: str | None) -> None:
     say_json(guess_values(said)) if as_json else say(guess_table(said))
 
 
-@click.command()
+@click.command(short_help="Show a yarn in every system, by its label.")
 @click.argument("threads", nargs=-1, metavar="YARN...")
 @click.option("--plies", help="How many such threads are folded in the yarn; the count is of one of them.")
 @click.option("--order", help='What is what in a count such as "8/2 Ne": count/plies or plies/count.')

@@ -12,6 +12,8 @@ from templates_gen.messages.roles.proof import Laid
 from templates_gen.verify.finding import Finding, finding
 
 _NAME = 22 * 25.4 / 72  # mm to the em: the name of a sheet, and nothing else in these letters
+_LOWER = 13 * 25.4 / 72  # those of a name with a word that would be too wide in the large ones
+_FIRST, _NEXT = 23.75, 8.0  # mm from the top of the sheet to such a name; to its next row at most
 _SAME = 1e-3
 
 
@@ -24,9 +26,18 @@ def check_outline(sheets: Sequence[Sheet], found: Sequence[Entry]) -> tuple[Find
 
 def name_of(sheet: Sheet) -> str:
     """The name in the head of a sheet, its lines together."""
-    rows = [
-        shape
-        for shape in sheet.shapes
-        if isinstance(shape, Text) and shape.pen is Pen.STRONG and abs(shape.size - _NAME) < _SAME
-    ]
+    strong = [shape for shape in sheet.shapes if isinstance(shape, Text) and shape.pen is Pen.STRONG]
+    rows = [shape for shape in strong if abs(shape.size - _NAME) < _SAME]
+    if not rows:
+        lower = [shape for shape in strong if abs(shape.size - _LOWER) < _SAME]
+        rows = _from(sheet.height - _FIRST, lower)
     return " ".join(row.words for row in sorted(rows, key=lambda row: -row.at.y))
+
+
+def _from(base: float, found: Sequence[Text]) -> list[Text]:
+    """The row on that baseline, and those that go on under it."""
+    rows: list[Text] = []
+    for each in sorted(found, key=lambda row: -row.at.y):
+        if (not rows and abs(each.at.y - base) < _SAME) or (rows and 0 < rows[-1].at.y - each.at.y < _NEXT):
+            rows.append(each)
+    return rows

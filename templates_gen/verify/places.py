@@ -6,7 +6,6 @@ from collections.abc import Iterator, Mapping, Sequence
 
 from layout.drawing.shapes import Point
 from layout.messages.catalogue import Role
-from layout.messages.english import ENGLISH
 from templates_gen.messages.roles.proof import Words
 from templates_gen.verify import LIMIT
 from templates_gen.verify.arrows import Arrow, arrows_in
@@ -46,4 +45,4 @@ def astray(
         else:
             found = [arrow for arrow in row if 0 < at.x - arrow.at.x < _BEFORE]
         if [arrow.way for arrow in found] != [way]:
-            yield finding(Words.ARROW, words=ENGLISH.say(role), way=way)
+            yield finding(Words.ARROW, words=role, way=way)

@@ -11,21 +11,24 @@ from templates_gen.messages.roles.proof import Laid, Proof
 from templates_gen.verify.finding import NOTHING, Findings, finding, said
 from templates_gen.verify.found_parts import FoundPart, found_on
 from templates_gen.verify.printed.expected import sett_is_sound
+from templates_gen.verify.printed.figures import check_figures
 from templates_gen.verify.printed.frame_check import prove_frame_check
 from templates_gen.verify.printed.furniture import check_furniture
 from templates_gen.verify.printed.gauge import prove_gauge
 from templates_gen.verify.printed.grid import prove_grid
 from templates_gen.verify.printed.guide import prove_guide
 from templates_gen.verify.printed.help_card import prove_help
+from templates_gen.verify.printed.key_map import Map, check_map, map_on
 from templates_gen.verify.printed.label import prove_label
 from templates_gen.verify.printed.leaflet import prove_leaflet
 from templates_gen.verify.printed.legal_card import prove_legal_card
 from templates_gen.verify.printed.packing_list import prove_folded, prove_packing_list
 from templates_gen.verify.printed.shed_alone import prove_shed
+from templates_gen.verify.printed.signs import check_signs
 from templates_gen.verify.printed.start_here import prove_start_here
 from templates_gen.verify.printed.strips import prove_strip
 from templates_gen.verify.printed.winding import prove_winding
-from templates_gen.verify.said import check_caption, outside
+from templates_gen.verify.said import Word, check_caption, outside
 
 PROOFS: Mapping[str, Callable[..., Findings]] = {
     "start-here": prove_start_here,
@@ -61,8 +64,11 @@ def prove(plan: Plan, sheets: Sequence[Sheet], laid: Sequence[Sequence[Piece]], 
         return Findings(0.0, (finding(Laid.SETT),))
     total = NOTHING
     pieces: dict[str, list[FoundPart]] = {}
+    maps = [map_on(sheet, plan.words) if on_paper else None for sheet in sheets]
     alone = tuple(
-        (k, outside(sheet, ())) for k, (sheet, there) in enumerate(zip(sheets, laid, strict=True), 1) if not there
+        (k, _but(outside(sheet, ()), shown))
+        for k, (sheet, there, shown) in enumerate(zip(sheets, laid, maps, strict=True), 1)
+        if not there
     )
     for number, (sheet, there) in enumerate(zip(sheets, laid, strict=True), 1):
         where = said(Proof.SHEET, number=number)
@@ -70,9 +76,12 @@ def prove(plan: Plan, sheets: Sequence[Sheet], laid: Sequence[Sequence[Piece]], 
         total += wrong
         if on_paper:
             names = [piece.part.name for piece in there]
-            total += check_furniture(sheet, names).at(where)
+            total += check_furniture(sheet, names).at(where) + check_signs(sheet, names, sett.unit, plan.words).at(
+                where
+            )
             total += check_caption(sheet, names, plan.words, printing=plan.kit.paper.use == "download").at(where)
-        said_there = outside(sheet, found) if on_paper else ()
+            total += check_figures(sheet, found, plan.kit, sett.per_mm).at(where)
+        said_there = _but(outside(sheet, found), maps[number - 1]) if on_paper else ()
         for seen in found:
             pieces.setdefault(seen.part.name, []).append(
                 replace(
@@ -86,4 +95,14 @@ def prove(plan: Plan, sheets: Sequence[Sheet], laid: Sequence[Sequence[Piece]], 
             )
     if total.problems:
         return total
+    below = plan.kit.weaving.near_end == "bottom"
+    for number, (sheet, shown) in enumerate(zip(sheets, maps, strict=True), 1):
+        if shown:
+            wrong_there = tuple(check_map(shown, sheet, number, pieces, near_below=below))
+            total += Findings(0.0, wrong_there).at(said(Proof.SHEET, number=number))
     return sum((PROOFS[name](plan, own, on_paper=on_paper) for name, own in pieces.items()), total)
+
+
+def _but(words: tuple[Word, ...], shown: Map | None) -> tuple[Word, ...]:
+    """Words without those of a map, which has a proof of its own."""
+    return tuple(word for word in words if word not in shown.words) if shown else words

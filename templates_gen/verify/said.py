@@ -7,14 +7,13 @@ looked for in the language of the sheets.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Mapping, Sequence
+from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 from typing import NamedTuple
 
 from layout.drawing.shapes import Point, Text
 from layout.drawing.sheet import Sheet
 from layout.messages.catalogue import Catalogue, Figure, Role
-from layout.messages.english import ENGLISH
 from layout.messages.roles import Marking, Scale
 from layout.messages.roles import Sheet as Head
 from templates_gen.messages.roles.proof import Furnished, Words
@@ -23,7 +22,9 @@ from templates_gen.verify.found_parts import FoundPart
 from templates_gen.verify.printed.furniture import measured, tile_of
 
 _SAME = 0.01  # what was read at places this close, in mm, is one and the same
+_COLUMN = 0.1  # lines that begin so close to each other, in mm, stand in one column
 Word = tuple[Point, str]
+_Taking = Callable[[str, Sequence[Word]], Sequence[Word]]
 
 
 def words_on(pieces: Sequence[FoundPart]) -> list[Word]:
@@ -49,36 +50,63 @@ def account(
 ) -> Accounted:
     """Finds every one of `wanted`, and of `allowed` what is there, among `found`; figures alone are left to others.
 
-    With `words` each message is looked for in that language; its place is noted by what it was asked as.
+    With `words` each message is looked for in that language; its place is noted by what it was asked as. What is said
+    in one line is taken first; where that takes a line of a longer message, the longer ones are.
     """
-    accounted, rest = Accounted(), sorted(found, key=lambda word: (-word[0].y, word[0].x))
     must = list(wanted)
     may = [each for each in allowed if each not in must]
-    broken = []
     again = words.again if words else str
-    for message in (*must, *may):
-        text = again(message)
-        whole = next((word for word in rest if word[1] == text), None)
-        if whole:
-            rest.remove(whole)
-            accounted.places.setdefault(message, []).append(whole[0])
-        else:
-            broken.append(message)
-    for message in broken:
-        text = again(message)
-        if lines := _lines(text, rest) or _lines(text, sorted(rest, key=_by_column)):
-            accounted.places.setdefault(message, []).append(lines[0][0])
-            rest = [word for word in rest if word not in lines]
-        elif message in must:
-            accounted.wrong.append(finding(Words.NOWHERE, words=text))
+    said = [(message, again(message)) for message in (*must, *may)]
+    usual = _accounted_in(found, said, must, (_whole, _in_lines))
+    if not usual.wrong:
+        return usual
+    return min(usual, _accounted_in(found, said, must, (_broken, _whole, _in_lines)), key=lambda each: len(each.wrong))
+
+
+def _accounted_in(
+    found: Sequence[Word], said: Sequence[tuple[str, str]], must: Sequence[str], ways: Sequence[_Taking]
+) -> Accounted:
+    """The same, looking for messages in one way after the other."""
+    accounted, rest = Accounted(), sorted(found, key=lambda word: (-word[0].y, word[0].x))
+    left = list(said)
+    for lines_of in ways:
+        missing = []
+        for message, text in left:
+            if lines := lines_of(text, rest):
+                accounted.places.setdefault(message, []).append(lines[0][0])
+                for line in lines:
+                    rest.remove(line)
+            else:
+                missing.append((message, text))
+        left = missing
+    accounted.wrong += [finding(Words.NOWHERE, words=text) for message, text in left if message in must]
     accounted.wrong += [finding(Words.OTHER, words=words) for _, words in rest if not words.isdigit()]
     return accounted
 
 
-def _by_column(word: Word) -> tuple[float, float]:
-    """Column by column, downward: lines of two columns stand side by side."""
-    (x, y), _ = word
-    return round(x, 1), -y
+def _whole(message: str, found: Sequence[Word]) -> Sequence[Word]:
+    """The first line that is the whole message."""
+    return next(([word] for word in found if word[1] == message), [])
+
+
+def _in_lines(message: str, found: Sequence[Word]) -> Sequence[Word]:
+    """The first lines that make up the message, in one row after the other or in a column."""
+    return _lines(message, found) or _lines(message, _by_column(found))
+
+
+def _broken(message: str, found: Sequence[Word]) -> Sequence[Word]:
+    """The same of a message that stands nowhere in one line."""
+    return [] if _whole(message, found) else _in_lines(message, found)
+
+
+def _by_column(found: Iterable[Word]) -> list[Word]:
+    """Column by column, downward: lines of two columns stand side by side. Rounding parts no column."""
+    columns: list[list[Word]] = []
+    for word in sorted(found, key=lambda word: word[0].x):
+        if not columns or word[0].x - columns[-1][0][0].x > _COLUMN:
+            columns.append([])
+        columns[-1].append(word)
+    return [word for column in columns for word in sorted(column, key=lambda word: -word[0].y)]
 
 
 def _lines(message: str, found: Sequence[Word]) -> list[Word]:
@@ -147,7 +175,7 @@ def check_heads(
     wrong = []
     for seen in pieces:
         beside = [*about.said()[1:], *(_joining(pieces) if joined else [])]
-        why = why_low() if low else ()
+        why = why_low(pieces[0].spoken) if low else ()
         ways = [[*beside, *reason] for reason in _each(why)]
         found = [_said_of(seen, title, warp, each, about) for each in ways]
         wrong += [each.at(seen.where) for each in min(found, key=len)]
@@ -157,7 +185,7 @@ def check_heads(
 _RING_FROM, _RING_TO, _RING_UP = 2.0, 7.0, 2.0  # where the number of a step begins before its words, in mm
 
 
-def _unnumbered(steps: Sequence[str], found: Accounted, words: Sequence[Word]) -> Iterator[Finding]:
+def unnumbered(steps: Sequence[str], found: Accounted, words: Sequence[Word]) -> Iterator[Finding]:
     """Steps that do not stand beside their own number, counted from one."""
     for number, step in enumerate(steps, 1):
         for x, y in found.places.get(step, [])[:1]:
@@ -182,7 +210,7 @@ def check_caption(sheet: Sheet, parts: Sequence[str], spoken: Catalogue, *, prin
 
 def _stands(message: str, found: Sequence[Word]) -> bool:
     """Whether a message stands there, in one line or in several, alone in its rows or in a column."""
-    return bool(_lines(message, found) or _lines(message, sorted(found, key=_by_column)))
+    return bool(_in_lines(message, found))
 
 
 def _said_of(
@@ -194,15 +222,15 @@ def _said_of(
     """
     head = [title, warp["name"], warp["facts"]]
     number = {"number": seen.number[0], "total": seen.number[1]}
-    here = _accounted(seen, [*head, about.numbered or ENGLISH.say(Head.NUMBER, **number)], [*beside, *about.may])
+    here = _accounted(seen, [*head, about.numbered or seen.spoken.say(Head.NUMBER, **number)], [*beside, *about.may])
     missing = [words for words in dict.fromkeys(beside) if words not in here.places]
-    wrong = [*here.wrong, *_unnumbered(about.steps, here, seen.outside)]
+    wrong = [*here.wrong, *unnumbered(about.steps, here, seen.outside)]
     for order, outside_there in seen.words_alone if missing else ():
         number = {"number": order, "total": seen.number[1]}
         tile = tile_of(seen.part.name)
-        wanted = [*head, ENGLISH.say(Head.NUMBER, **number), *([] if tile.isdigit() or not tile else [tile])]
+        wanted = [*head, seen.spoken.say(Head.NUMBER, **number), *([] if tile.isdigit() or not tile else [tile])]
         there = account(outside_there, wanted, [*beside, *about.may], seen.spoken)
-        if not there.wrong and not list(_unnumbered(about.steps, there, outside_there)):
+        if not there.wrong and not list(unnumbered(about.steps, there, outside_there)):
             missing = [words for words in missing if words not in there.places]
     return wrong + [finding(Words.NOWHERE, words=words) for words in missing]
 
@@ -216,10 +244,10 @@ def check_head(pieces: Sequence[FoundPart], lines: Sequence[str]) -> Findings:
 def _accounted(seen: FoundPart, wanted: Sequence[str], allowed: Sequence[str]) -> Accounted:
     """The words outside of a piece, with those that every sheet carries."""
     tile = tile_of(seen.part.name)
-    furniture = [*_SCALES, *_SCALES, *([] if tile.isdigit() or not tile else [tile])]
-    captions = [ENGLISH.say(role) for role in (Scale.CHECK, Scale.CHECK_AND_PRINT)]
+    furniture = [*_scales(seen.spoken), *([] if tile.isdigit() or not tile else [tile])]
+    captions = [seen.spoken.say(role) for role in (Scale.CHECK, Scale.CHECK_AND_PRINT)]
     if not measured(seen.part.name):
-        furniture, captions = furniture[2 * len(_SCALES) :], []
+        furniture, captions = furniture[len(_scales(seen.spoken)) :], []
     found = [
         account(seen.outside, [*wanted, *furniture, *caption], allowed, seen.spoken) for caption in _each(captions)
     ]
@@ -231,22 +259,24 @@ def _each(choices: Sequence[str]) -> list[list[str]]:
     return [[choice] for choice in choices] or [[]]
 
 
-_SCALES = (ENGLISH.say(Scale.MILLIMETRES, length=100), ENGLISH.say(Scale.INCHES, length=4))
+def _scales(words: Catalogue) -> list[str]:
+    """What stands at the ends of the check scales, each twice on a sheet."""
+    return 2 * [words.say(Scale.MILLIMETRES, length=100), words.say(Scale.INCHES, length=4)]
 
 
 def _joining(pieces: Sequence[FoundPart]) -> list[str]:
     """How the pieces of a part are joined; nothing where it is in one piece."""
     xs = [point.x for each in pieces for point in each.part.datum]
     distance = Figure(f"{max(xs) - min(xs):.1f}")
-    return [ENGLISH.say(Head.IN_PIECES, count=len(pieces), distance=distance)] if len(pieces) > 1 else []
+    return [pieces[0].spoken.say(Head.IN_PIECES, count=len(pieces), distance=distance)] if len(pieces) > 1 else []
 
 
-def why_low() -> list[str]:
+def why_low(words: Catalogue) -> list[str]:
     """The reasons that a low form may give; its sheets give one of them."""
-    return [ENGLISH.say(Head.TOO_TALL), ENGLISH.say(Head.LOW_FORM, why=ENGLISH.say(Marking.TOO_THIN))]
+    return [words.say(Head.TOO_TALL), words.say(Head.LOW_FORM, why=words.say(Marking.TOO_THIN))]
 
 
 def pieces_named(pieces: Sequence[FoundPart], role: Role) -> list[str]:
     """What the pieces of a part are called by the message of `role`; a part in one piece has no name of that kind."""
     total = len(pieces)
-    return [ENGLISH.say(role, number=k, total=total) for k in range(1, total + 1)] if total > 1 else []
+    return [pieces[0].spoken.say(role, number=k, total=total) for k in range(1, total + 1)] if total > 1 else []

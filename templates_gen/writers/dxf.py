@@ -2,7 +2,8 @@
 
 R2010 is the oldest version that names its unit and its colours in full and is read everywhere. What stands round the
 outlines is always data/skeleton.dxf with a few values filled in: what a library of the format writes, without settings
-whose defaults are right. What a drawing carries beside its lines stands in comments at the top of the file.
+whose defaults are right and without the blanks before group codes. What a drawing carries beside its lines stands in
+comments at the top of the file.
 """
 
 from __future__ import annotations
@@ -70,8 +71,8 @@ def _polyline(handle: int, layer: str, path: Curve) -> str:
     """One LWPOLYLINE of the model space (owner 17), which takes its looks from its layer."""
     vertices = _vertices(path)
     return (
-        f"  0\nLWPOLYLINE\n  5\n{handle:X}\n330\n17\n100\nAcDbEntity\n  8\n{layer}\n100\nAcDbPolyline\n"
-        f" 90\n{len(vertices)}\n 70\n{int(path.closed)}\n{''.join(vertices)}"
+        f"0\nLWPOLYLINE\n5\n{handle:X}\n330\n17\n100\nAcDbEntity\n8\n{layer}\n100\nAcDbPolyline\n"
+        f"90\n{len(vertices)}\n70\n{int(path.closed)}\n{''.join(vertices)}"
     )
 
 
@@ -97,11 +98,11 @@ def _vertices(path: Curve) -> list[str]:
     corners = path.points()
     if path.closed and math.dist(path.start, corners[-1]) <= _SAME:
         del corners[-1]
-    places = [f" 10\n{_number(x)}\n 20\n{_number(y)}\n" for x, y in corners]
+    places = [f"10\n{_number(x)}\n20\n{_number(y)}\n" for x, y in corners]
     at = path.start
     for k, (end, through) in enumerate(path.steps):
         if through is not None and (bulge := _bulge(at, through, end)):
-            places[k] += f" 42\n{bulge}\n"
+            places[k] += f"42\n{bulge}\n"
         at = end
     return places
 

@@ -7,7 +7,7 @@ font that is embedded, packed, and its widths as numbers of the file. Left to it
 from __future__ import annotations
 
 import zlib
-from collections.abc import Callable
+from collections.abc import Callable, Mapping
 from functools import cache, lru_cache
 from typing import Any
 
@@ -91,14 +91,37 @@ def encoder(document: Any, face: Face) -> Encode:
 
 
 def drop_unused(document: Any) -> None:
-    """Lets every code that no word of the finished document has stand for a space.
+    """Lets every code that no word of the finished document has stand for a space, and those at both ends for nothing.
 
-    The library embeds all of ASCII, of which a sheet needs half. Program, widths and map still agree code by code.
+    The library embeds all of ASCII, of which a sheet needs half. Program and map still agree code by code, and widths
+    are given from the first to the last code that words have.
     """
+    ranges = {}
     for face in Face:
-        used, state = {*map(ord, _used(document, face)), _SPACE}, _font(face).state.get(document)
-        for subset in state.subsets if state else ():
-            subset[:] = [code if code in used or code < _SPACE else _SPACE for code in subset]
+        used, font = set(map(ord, _used(document, face))), _font(face)
+        state = font.state.get(document)
+        for number, subset in enumerate(state.subsets if state else ()):
+            codes = [code for code, letter in enumerate(subset) if letter in used]
+            if codes:
+                ranges[font.getSubsetInternalName(number, document)[1:]] = codes[0], codes[-1]
+            subset[:] = [letter if letter in used or letter < _SPACE else _SPACE for letter in subset]
+    document.delayedFonts.append(_Widths(ranges))  # whose turn is when all fonts are made
+
+
+class _Widths:
+    """Leaves out the widths of each font, by its name, that lie outside a range of codes."""
+
+    def __init__(self, ranges: Mapping[str, tuple[int, int]]) -> None:
+        self._ranges = ranges
+
+    def addObjects(self, document: Any) -> None:  # noqa: N802 - as the library calls it
+        """In the fonts of a document."""
+        from reportlab.pdfbase.pdfdoc import PDFArray
+
+        for name, (first, last) in self._ranges.items():
+            font = document.idToObject["BasicFonts"].dict[name]
+            font.FirstChar, font.LastChar = first, last
+            font.Widths = PDFArray(font.Widths.sequence[first : last + 1])
 
 
 def _font(face: Face) -> Any:

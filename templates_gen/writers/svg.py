@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from functools import lru_cache
 from io import StringIO
-from itertools import groupby
+from itertools import chain, groupby
 from operator import sub
 from typing import TYPE_CHECKING
 
@@ -126,14 +126,20 @@ def _word(region: Region, height: float) -> Iterator[str]:
 def _steps(xs: Sequence[int], ys: Sequence[int]) -> str:
     """From each place to the next, in mm."""
     by = zip(map(sub, xs[1:], xs), map(sub, ys[1:], ys), strict=True)
-    return "".join([_thousandths(x) + _thousandths(y) for x, y in by]).removeprefix(" ")
+    values = list(chain.from_iterable(by))
+    pointed = [False, *[value % 1000 != 0 for value in values]]
+    return "".join(map(_thousandths, values, pointed)).removeprefix(" ")
 
 
 @lru_cache(20_000)
-def _thousandths(value: int) -> str:
-    """The number of mm, without a zero before its point, and with a blank in front unless it begins with a sign."""
+def _thousandths(value: int, pointed: bool) -> str:
+    """The number of mm, without a zero before its point.
+
+    In front is a blank, unless the number before ends at a sign, or at a second point where it is `pointed` itself (SVG
+    1.1, 8.3.9: the grammar for path data).
+    """
     text = _number(value / 1000).replace("0.", ".", 1) if abs(value) < 1000 else _number(value / 1000)
-    return text if value < 0 else f" {text}"
+    return text if value < 0 or (text[0] == "." and pointed) else f" {text}"
 
 
 def _arc(start: Point, through: Point, end: Point, height: float) -> str:

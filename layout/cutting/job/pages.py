@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
+from dataclasses import replace
 
 from layout.cutting.job.job import Job
 from layout.cutting.job.leaders import ROUND
@@ -28,6 +29,12 @@ def job_pages(job: Job, size: tuple[float, float], words: Catalogue, metrics: Fo
     """The parts of all job sheets, each for a sheet of its own, in at most `size` mm where that can be."""
     for board in range(1, len(job.works) + 1):
         yield from _of_board(job, board, size, words, metrics)
+
+
+def bare_page(job: Job, words: Catalogue) -> Part:
+    """What every job sheet says of itself, with nothing on it."""
+    title, purpose = words.say(SheetName.NAME_JOB), _purpose(job, words)
+    return Part("job-board", title, (), (), (0.0, 0.0, 0.0, 0.0), whole=True, purpose=purpose, measured=False)
 
 
 def _of_board(
@@ -94,16 +101,7 @@ def _part(
     found = tuple(datum or (Point(_ARM, low - _ARM), Point(width - _ARM, low - _ARM), Point(width - _ARM, _ARM)))
     hairs = [hair for point in found for hair in cross(point, _ARM, Pen.REGISTER)]
     box = (-1.5, low - 2 * _ARM, width + _ARM, 2 * _ARM)
-    return Part(
-        name,
-        words.say(SheetName.NAME_JOB),
-        (*hairs, *shapes),
-        found,
-        box,
-        whole=True,
-        purpose=_purpose(job, words),
-        measured=False,
-    )
+    return replace(bare_page(job, words), name=name, shapes=(*hairs, *shapes), datum=found, box=box)
 
 
 def _purpose(job: Job, words: Catalogue) -> str:

@@ -39,6 +39,7 @@ MESSAGES: dict[Role, str | Plural] = {
     KitHelp.WEAVING_CARTOON: "whether the weaving grid is mirrored, for a piece woven from its back",
     KitHelp.PAPER_SIZE: "the sheet to draw for; a size of your own is rounded to whole points of 1/72 in",
     KitHelp.PAPER_LAY: "how a part lies on the sheet; auto tries straight, then diagonal, then tiles",
+    KitHelp.PAPER_LANGUAGE: "the language of the sheets and of the words on cut parts, by its code or its name",
     KitHelp.PAPER_FOR: "who prints: the buyer of a download, or you, for a box with the kit in it",
     KitHelp.CUT_COMB: "which warp ends get a slot in a comb that is cut; this goes before too_fine in the stock file",
     KitHelp.FRAME_ENDS: "what carries the warp at the top and bottom of the frame",

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from layout.messages.catalogue import Plural, Role
-from layout.messages.roles import Count, Sheet
+from layout.messages.roles import Count, KeyMap, Sheet
 
 MESSAGES: dict[Role, str | Plural] = {
     Sheet.NUMBER: "Sheet {number} of {total}",
@@ -19,6 +19,11 @@ MESSAGES: dict[Role, str | Plural] = {
         "cut out. Joined, the crosses at both ends are {distance} mm apart."
     ),
     Sheet.KNIFE: "Cut on a mat along a steel rule with a sharp blade, fingers clear; blades are not for children.",
+    KeyMap.TITLE: "How the pieces meet",
+    KeyMap.HERE: "grey: on this sheet",
+    KeyMap.NEAR: "near",
+    KeyMap.FAR: "far",
+    KeyMap.SHEET: "sheet",
     Count.SETT_CM_WINDS: Plural("count", "{sett}, {count} wind to {unit}", "{sett}, {count} winds to {unit}"),
     Count.SETT_CM_ENDS: Plural("count", "{sett}, {count} end to {unit}", "{sett}, {count} ends to {unit}"),
     Count.SETT_CM_PEGS: Plural("count", "{sett}, {count} peg to {unit}", "{sett}, {count} pegs to {unit}"),

@@ -16,6 +16,7 @@ MESSAGES: dict[Role, str | Plural] = {
     SheetName.PURPOSE_WRAP_GAUGE: "Only for a new yarn: wind it, and see whether the sett fits.",
     SheetName.NAME_STRIPS: "Marking strips",
     SheetName.PURPOSE_STRIPS: "The place of every wind.",
+    SheetName.PURPOSE_STRIPS_ENDS: "The place of every end.",
     SheetName.NAME_STRIP_NEAR: "Near marking strip",
     SheetName.NAME_STRIP_FAR: "Far marking strip",
     SheetName.NAME_NOTCHES: "Notch templates",
@@ -53,5 +54,6 @@ MESSAGES: dict[Role, str | Plural] = {
     Scale.MILLIMETRES: "{length} mm",
     Scale.INCHES: "{length} in",
     Titles.GUIDES: "all guides",
+    Titles.BOARD: "board {number} of {total}",
     Titles.JOB: "cutting job",
 }

@@ -13,6 +13,7 @@ MESSAGES: dict[Role, str | Plural] = {
     Start.CHECK_BOARDS: "Is the frame square? Mark the middle of each board.",
     Start.GAUGE: "Only for a new yarn: test the sett.",
     Start.STRIPS: "Where every wind lies on the bars.",
+    Start.STRIPS_ENDS: "Where every end lies on the bars.",
     Start.NOTCHES: "Where to saw a notch for every end.",
     Start.NOTCHES_THERE: "Which notches the warp lies in.",
     Start.PEGS: "Where to drill a hole for every peg.",

@@ -7,6 +7,7 @@ from layout.messages.english.forms import needs
 from layout.messages.roles import Entry, Known, SettUnit, Unit, Value
 
 _SIZE = '{names} or a size such as "210 x 297 mm"'
+_LANGUAGE = '"en" (English), "es" (Spanish), "de" (German) or "fr" (French)'
 _LENGTH = "a length from {low} to {high}"
 _SETT = "a number of ends per inch, per cm or per 10 cm"
 _PULL = "a pull with its unit (N, cN, g, kg, oz or lb)"
@@ -67,6 +68,8 @@ MESSAGES: dict[Role, str | Plural] = {
     Entry.FLAG: needs("true or false, without quotes"),
     Entry.CHOICE: needs("{before} or {last}"),
     Entry.CHOICE_MEANT: needs("{before} or {last} (did you mean {meant}?)"),
+    Entry.LANGUAGE: needs(_LANGUAGE),
+    Entry.LANGUAGE_MEANT: needs(_LANGUAGE + ' (did you mean "{meant}"?)'),
     Entry.PAPER: needs(_SIZE),
     Entry.PAPER_MEANT: needs(_SIZE + " (did you mean {meant}?)"),
     Entry.PAPER_BETWEEN: needs("a sheet of at least 148 x 210 mm and at most 3500 mm along a side"),

@@ -11,7 +11,7 @@ from layout.messages.roles.job import Colour, JobSheet
 from layout.messages.roles.kit import Cross, Table, WindingNeed
 from layout.messages.roles.leaflet import Leaflet
 from layout.messages.roles.marking import Marking
-from layout.messages.roles.printed import Count, Guide, Sheet
+from layout.messages.roles.printed import Count, Guide, KeyMap, Sheet
 from layout.messages.roles.questions import Question
 from layout.messages.roles.refusals import Refusal
 from layout.messages.roles.sett import Counted, NotchNote, SettNeed, SettNote, WrapWords
@@ -61,6 +61,7 @@ __all__ = [
     "Grid",
     "Guide",
     "JobSheet",
+    "KeyMap",
     "KitHelp",
     "KitNumber",
     "Known",

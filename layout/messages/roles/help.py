@@ -37,6 +37,7 @@ class KitHelp(Role):
     PAPER_SIZE = "kit_help.paper_size"
     PAPER_LAY = "kit_help.paper_lay"
     PAPER_FOR = "kit_help.paper_for"
+    PAPER_LANGUAGE = "kit_help.paper_language"
     CUT_COMB = "kit_help.cut_comb"
     FRAME_ENDS = "kit_help.frame_ends"
     FRAME_OUTER_WIDTH = "kit_help.frame_outer_width"

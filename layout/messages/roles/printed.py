@@ -17,6 +17,16 @@ class Sheet(Role):
     KNIFE = "sheet.knife"
 
 
+class KeyMap(Role):
+    """The small map of a part in pieces: their order, and on which sheet each of them is."""
+
+    TITLE = "key_map.title"
+    HERE = "key_map.here"
+    NEAR = "key_map.near"
+    FAR = "key_map.far"
+    SHEET = "key_map.sheet"
+
+
 class Count(Role):
     """The warp in few words: its sett, how many ends, what is doubled."""
 

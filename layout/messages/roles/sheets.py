@@ -18,6 +18,7 @@ class SheetName(Role):
     PURPOSE_WRAP_GAUGE = "sheetname.wrap_gauge.purpose"
     NAME_STRIPS = "sheetname.strips"
     PURPOSE_STRIPS = "sheetname.strips.purpose"
+    PURPOSE_STRIPS_ENDS = "sheetname.strips.purpose.ends"
     NAME_STRIP_NEAR = "sheetname.strip_near"
     NAME_STRIP_FAR = "sheetname.strip_far"
     NAME_NOTCHES = "sheetname.notches"
@@ -62,3 +63,4 @@ class Titles(Role):
 
     GUIDES = "titles.guides"
     JOB = "titles.job"
+    BOARD = "titles.board"

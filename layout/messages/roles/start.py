@@ -15,6 +15,7 @@ class Start(Role):
     CHECK_BOARDS = "start.check.boards"
     GAUGE = "start.gauge"
     STRIPS = "start.strips"
+    STRIPS_ENDS = "start.strips.ends"
     NOTCHES = "start.notches"
     NOTCHES_THERE = "start.notches.there"
     PEGS = "start.pegs"

@@ -83,6 +83,8 @@ class Entry(Role):
     CHOICE_MEANT = "entry.choice_meant"
     PAPER = "entry.paper"
     PAPER_MEANT = "entry.paper_meant"
+    LANGUAGE = "entry.language"
+    LANGUAGE_MEANT = "entry.language_meant"
     PAPER_BETWEEN = "entry.paper_between"
     NUMBER = "entry.number"
     COLOUR = "entry.colour"

@@ -29,7 +29,7 @@ def explained(part: Part, plan: Plan, metrics: FontMetrics, *, low: bool, arrows
     return replace(
         part,
         title=say(_NAMES[part.name]),
-        purpose=say(SheetName.PURPOSE_STRIPS),
+        purpose=say(SheetName.PURPOSE_STRIPS_ENDS if plan.warp.kind == "rod" else SheetName.PURPOSE_STRIPS),
         steps=tuple(map(say, _steps(plan, low=low))),
         blocks=(
             section(plan, metrics, low=low),

@@ -30,7 +30,7 @@ def wishes(plan: Plan, end: End, count: tuple[int, int], edges: Sequence[float])
     whole = len(edges) == 2
     short, long = (_labels(plan, role, edges) for role in _PIECES[end])
     return [
-        [Phrase("name", say(brief), pen=Pen.STRONG)] if whole else short,
+        *([[Phrase("name", say(brief), pen=Pen.STRONG)]] if whole else [[label] for label in short]),
         sides(plan.words),
         [Phrase("centre", say(Marking.CENTRE), "centre")],
         *([Phrase(side, say(role, number=number), side)] for side, role, number in tied(plan, end, *count)),

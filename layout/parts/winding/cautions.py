@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from layout.drawing.sheet import OnScreen
 from layout.drawing.typeset import LEAD, SMALL
 from layout.messages.roles import Winding
 from layout.plan import Plan
@@ -17,5 +18,15 @@ def cautions(plan: Plan) -> Iterator[tuple[float, str]]:
     if plan.warp.kind == "rod":
         yield LEAD, say(Winding.DRAW_ROD)
     if frame.travel is not None:
-        low, high = (say_length(each.outer_height) for each in (frame, frame.tightened))
-        yield SMALL, say(Winding.TIGHTEN, low=low, tight=high)
+        yield SMALL, _tighten(plan)
+
+
+def before_it_is_made(plan: Plan) -> tuple[OnScreen, ...]:
+    """What a person should know of a tensioner before anything is printed; its sheets say it too."""
+    return () if plan.kit.frame.travel is None else (OnScreen(_tighten(plan)),)
+
+
+def _tighten(plan: Plan) -> str:
+    frame = plan.kit.frame
+    low, high = (say_length(each.outer_height) for each in (frame, frame.tightened))
+    return plan.words.say(Winding.TIGHTEN, low=low, tight=high)

@@ -8,11 +8,12 @@ from itertools import pairwise
 
 from layout.drawing.metrics import FontMetrics
 from layout.drawing.pens import Pen
-from layout.drawing.shapes import Curve, Placing, Point, Region, Shape, Text
+from layout.drawing.shapes import Box, Curve, Placing, Point, Region, Shape, Text
 
 _AIR = 0.6
 _NO_INK = (Pen.TINT, Pen.PAPER)
-_Stroke = tuple[Point, Point, float]
+_Stroke = tuple[Box, Point, Point, float]
+"""The box of a line, where it begins and ends, half its width."""
 
 
 class Taken:
@@ -29,12 +30,19 @@ class Taken:
 
     def clear(self, at: Point, radius: float) -> bool:
         """Whether a disc about `at` keeps a little white to all that is drawn."""
-        return all(_distance(at, one, other) >= radius + half + _AIR for one, other, half in self._strokes)
+        x, y = at
+        for (left, low, right, high), one, other, half in self._strokes:
+            far = radius + half + _AIR
+            beside = left - x >= far or x - right >= far or low - y >= far or y - high >= far  # so are most strokes
+            if not beside and _distance(at, one, other) < far:
+                return False
+        return True
 
-    def first_clear(self, base: Point, ways: Iterable[Point], radius: float) -> Point:
-        """The first clear place at `base` or from there on, step by step, along one of `ways`; else `base`."""
+    def first_clear(self, base: Point, ways: Iterable[Point], radius: float, right: float = math.inf) -> Point:
+        """The first clear place at `base` or from there on, step by step, along one of `ways`, no further to the right
+        than at `right`; else `base`."""
         places = (Point(base.x + k * way.x, base.y + k * way.y) for k in range(_TRIES) for way in ways)
-        return next((at for at in (base, *places) if self.clear(at, radius)), base)
+        return next((at for at in (base, *places) if at.x <= right and self.clear(at, radius)), base)
 
     def _of(self, shape: Shape) -> Iterator[_Stroke]:
         if isinstance(shape, Text):
@@ -42,7 +50,7 @@ class Taken:
         elif shape.pen not in _NO_INK:
             for path in shape.contours if isinstance(shape, Region) else (shape,):
                 half = path.pen.ink.width / 2
-                yield from ((one, other, half) for one, other in pairwise(_way(path)))
+                yield from (_stroke(one, other, half) for one, other in pairwise(_way(path)))
 
 
 _TRIES = 24
@@ -62,7 +70,12 @@ def _corners(text: Text, metrics: FontMetrics) -> list[Point]:
 
 
 def _sides(corners: list[Point]) -> Iterator[_Stroke]:
-    yield from ((one, other, 0.0) for one, other in zip(corners, corners[1:] + corners[:1], strict=True))
+    yield from (_stroke(one, other, 0.0) for one, other in zip(corners, corners[1:] + corners[:1], strict=True))
+
+
+def _stroke(one: Point, other: Point, half: float) -> _Stroke:
+    (x, y), (to_x, to_y) = one, other
+    return (min(x, to_x), min(y, to_y), max(x, to_x), max(y, to_y)), one, other, half
 
 
 def _distance(at: Point, one: Point, other: Point) -> float:

@@ -5,6 +5,7 @@ No ring lies on a thread, a line or a word: where its usual place is taken it mo
 
 from __future__ import annotations
 
+import math
 from collections.abc import Iterable, Mapping, Sequence
 from typing import NamedTuple
 
@@ -38,11 +39,11 @@ def rings(face: Face, section: Section, done: Sequence[Action], taken: Taken, me
     on_frame, at_side = _on_frame(face), _at_side(face, section)
     room = face.scale.inner / 2 - face.scale.ring - _KEPT
     beside = face.scale.outer / 2 + face.scale.ring + _KEPT
-    for spots, low, high in ((on_frame, -room, room), (at_side, beside, face.scale.right)):
+    for spots, low, high in ((on_frame, -room, room), (at_side, beside, face.scale.right - face.scale.ring)):
         for number, (_, place) in sorted(enumerate(done, 1), key=_knots_first):
             if spot := spots.get(place):
                 begin = Point(min(max(spot.at.x, low), high), spot.at.y)
-                at = taken.first_clear(begin, spot.ways, face.scale.ring)
+                at = taken.first_clear(begin, spot.ways, face.scale.ring, high if spots is at_side else math.inf)
                 new = ring(at, str(number), metrics, face.scale.ring)
                 if spots is on_frame and place is Place.PULL:
                     new += _pull(face, at)
@@ -107,7 +108,7 @@ def _by_rod(face: Face) -> Mapping[Place, Spot]:
     return {
         Place.TIE_ON: Spot(Point(-off, y), _steps((-toward, 0.0))),
         Place.PULL: Spot(_pulled(face), _steps((0.0, -1.0), (0.0, 1.0))),
-        Place.LAST: Spot(Point(off, y + high), _steps((0.0, up))),
+        Place.LAST: Spot(Point(off, y + high), _steps((0.0, up), (0.0, -2.0 * up))),  # rather below than past the bar
         Place.TIE_OFF: Spot(Point(off, y), _steps((toward, 0.0))),
     }
 

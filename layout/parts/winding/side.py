@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from layout.drawing.metrics import FontMetrics
 from layout.drawing.shapes import Point, Shape, Text
 from layout.drawing.symbols import arrow_head, beside, knot
-from layout.drawing.typeset import SMALL
+from layout.drawing.typeset import SMALL, longest_word
 from layout.messages.roles import Winding
 from layout.parts.winding.face import Face
 from layout.parts.winding.kinds.picture_kind import KNOT, Section
@@ -59,8 +59,8 @@ def _names(face: Face, section: Section, metrics: FontMetrics) -> list[Text]:
     texts, beyond = [*_along(face, section, Winding.SIDE_FACE, (low, high), at, metrics)], False
     if section.rod:
         kept = max(_TO_ROD, metrics.width(say(Winding.ROD), SMALL) / 2 + _CLEAR)
-        free = (low, section.rod.y - kept) if face.outward("far") > 0 else (section.rod.y + kept, high)
-        beyond = free[1] - free[0] < _LEAST
+        free = (0.0, section.rod.y - kept) if face.outward("far") > 0 else (section.rod.y + kept, face.scale.reach)
+        beyond = free[1] - free[0] < max(_LEAST, longest_word(say(Winding.SIDE_BEHIND), SMALL, metrics))
         low, high = (low, high) if beyond else free
     past = section.rod.x - x - section.half + _PAST_ROD if section.rod and beyond else 0.0
     texts += _along(face, section, Winding.SIDE_BEHIND, (low, high), at, metrics, past)

@@ -6,7 +6,7 @@ kit's warp. Numbers in rings stand where things are done. Under the picture: she
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable, Sequence
+from collections.abc import Callable, Iterable, Mapping, Sequence
 from dataclasses import replace
 
 from layout.drawing.metrics import FontMetrics
@@ -17,7 +17,7 @@ from layout.drawing.signs import ring
 from layout.drawing.typeset import SMALL
 from layout.messages.roles import SheetName, Winding
 from layout.parts.winding.actions import Action, Place, actions
-from layout.parts.winding.cautions import cautions
+from layout.parts.winding.cautions import before_it_is_made, cautions
 from layout.parts.winding.clear import Taken
 from layout.parts.winding.face import Face
 from layout.parts.winding.knots import BAR, BOW, HITCHES, clip, tied
@@ -40,14 +40,17 @@ _LEAST, _MOST = 62.0, 130.0  # how high the frame may be drawn
 _FIRST_STEP, _FOR_ROD = 4.0, 6.0
 
 
-def winding(plan: Plan, metrics: FontMetrics, *, high: float = HIGH) -> Part:
-    """The winding picture of a plan, `high` mm high if it can be.
+def winding(
+    plan: Plan, metrics: FontMetrics, *, high: float = HIGH, room: Callable[[Part], float] | None = None
+) -> Part:
+    """The winding picture of a plan, `high` mm high if it can be; or as high as there is `room` for its words.
 
     Its register crosses stand at the left side of the frame and past the right one, on the outermost lines of the near
     end (left, right) and the far end.
     """
     part = _part(plan, FULL, metrics)
-    reach = min(_MOST, max(_LEAST, FULL.reach + high - part.height))
+    least = max(_LEAST, _apart(_captions(plan, FULL, metrics)) + _ALONE - _BELOW)  # room for both knots
+    reach = min(_MOST, max(least, FULL.reach + (room(part) if room else high) - part.height))
     return part if reach == FULL.reach else _part(plan, replace(FULL, reach=reach), metrics)
 
 
@@ -89,6 +92,7 @@ def _part(plan: Plan, scale: Scale, metrics: FontMetrics) -> Part:
         tuple(shapes),
         datum,
         (scale.left, min(ys) - _AIR, scale.right, max(ys) + _AIR),
+        notes=before_it_is_made(plan),
         whole=True,
         purpose=plan.words.say(SheetName.PURPOSE_WINDING if once_round else Winding.PURPOSE_THERE_AND_BACK),
         steps=() if scale.list_from is not None else steps,
@@ -120,10 +124,9 @@ def _knots(face: Face, done: tuple[Action, ...], metrics: FontMetrics) -> list[S
         (Place.TIE_OFF, Winding.BOW, lambda at: tied(BOW, at)),
     ]
     numbers = {action.place: str(number) for number, action in enumerate(done, 1)}
-    scale, shapes, wide = face.scale, list[Shape](), face.scale.right - face.scale.beside
-    captions = {role: rows_of(face.plan.words.say(role), SMALL, wide, metrics) for _, role, _ in pictures}
-    most = max(map(len, captions.values()))
-    apart = _LEAST_APART + (most - 1) * step_of(captions[Winding.BOW], SMALL)
+    scale, shapes = face.scale, list[Shape]()
+    captions = _captions(face.plan, scale, metrics)
+    apart = _apart(captions)
     count = min(3, int((scale.reach + _BELOW - _ALONE) / apart) + 1)
     if count < len(pictures):  # the clip is the easiest to do without
         pictures = [pictures[0], pictures[2]][:count]
@@ -135,6 +138,19 @@ def _knots(face: Face, done: tuple[Action, ...], metrics: FontMetrics) -> list[S
         shapes += downward(captions[role], SMALL, Point(scale.right, y - BAR - _TO_CAPTION), metrics, "right")
         y -= apart
     return shapes
+
+
+def _captions(plan: Plan, scale: Scale, metrics: FontMetrics) -> dict[Winding, list[str]]:
+    """What stands under each picture of a knot, in rows."""
+    wide = scale.right - scale.beside
+    roles = (Winding.HITCHES, Winding.CLIP, Winding.BOW)
+    return {role: rows_of(plan.words.say(role), SMALL, wide, metrics) for role in roles}
+
+
+def _apart(captions: Mapping[Winding, list[str]]) -> float:
+    """From one picture of a knot down to the next, at least."""
+    most = max(map(len, captions.values()))
+    return _LEAST_APART + (most - 1) * step_of(captions[Winding.BOW], SMALL)
 
 
 def _minded(plan: Plan, at: Point, right: float, metrics: FontMetrics) -> list[Shape]:

@@ -44,6 +44,9 @@ class Laid(Role):
     NO_BAR_ACROSS = "proof.laid.no_bar_across"
     NO_BAR_UP = "proof.laid.no_bar_up"
     OUTLINE = "proof.laid.outline"
+    MAP = "proof.laid.map"
+    MAP_ROWS = "proof.laid.map.rows"
+    MAP_GREY = "proof.laid.map.grey"
 
 
 class Furnished(Role):
@@ -56,6 +59,9 @@ class Furnished(Role):
     WHITE = "proof.furnished.white"
     MARGIN = "proof.furnished.margin"
     CAPTION = "proof.furnished.caption"
+    SIGN = "proof.furnished.sign"
+    STEP = "proof.furnished.step"
+    FIGURES = "proof.furnished.figures"
 
 
 class Words(Role):

@@ -66,20 +66,20 @@ def check_frame_words(
     wrong, rest = rows_and_rest(found, table)
     wrong += account(rest, wanted).wrong
     wrong += [] if wrong else list(_numbered(rest, items, words, low=low))
-    wrong += [] if wrong or low else list(_level(rest, _remedies(kit, words)[1:-2]))
+    wrong += [] if wrong or low else [*_level(rest, _remedies(kit, words)[1:-2]), *_bent_named(rest, kit, words)]
     named = (SheetName.NAME_PULL_CHECK, SheetName.PURPOSE_PULL_CHECK)
     title, purpose = named if pulls else (SheetName.NAME_FRAME_CHECK, SheetName.PURPOSE_FRAME_CHECK)
     travels = kit.frame.travel is not None and not pulls
     lowest = [words.say(Check.AT_LOWEST, low=say_length(kit.frame.outer_height, words))] if travels else []
-    about = About("", words.say(purpose))
+    about = About("", words.say(purpose), beside=_beside(kit, words, items) if low else ())
     return Findings(0.0, tuple(wrong)) + check_heads([seen], words.say(title), warp, lowest, more=about)
 
 
 def _shown(items: list[Item], seen: FoundPart, words: Catalogue, *, low: bool, pulls: bool, apart: bool) -> list[Item]:
     """The checks that a sheet must show: all, or what the card beside it does not."""
     if pulls:
-        heading = words.say(Check.REMEDIES)
-        return items[_WITH_PICTURE if any(_says(sheet, heading) for sheet in seen.file) else _BARE :]
+        pictured = words.say(Check.STRETCHED)
+        return items[_WITH_PICTURE if any(_says(sheet, pictured) for sheet in seen.file) else _BARE :]
     return items[: _BARE if low else _WITH_PICTURE] if apart else items
 
 
@@ -160,6 +160,17 @@ def _remedies(kit: Kit, words: Catalogue) -> list[str]:
     return list(map(words.say, roles))
 
 
+def _beside(kit: Kit, words: Catalogue, items: Sequence[Item]) -> tuple[str, ...]:
+    """The remedies for what a card checks, where no picture has them: the last one is for frame ends that bend."""
+    heading, *rows = _remedies(kit, words)[:-2]
+    said = [
+        words.say(Check.TITLED, title=one, sentence=other) for one, other in zip(rows[::2], rows[1::2], strict=True)
+    ]
+    numbers = [item.number for item in items]
+    mine = [*(said[:-1] if 1 in numbers else []), *(said[-1:] if _WITH_PICTURE in numbers else [])]
+    return (heading, *mine) if mine else ()
+
+
 def _of_the_picture(kit: Kit, words: Catalogue) -> list[str]:
     bent = Check.BENT_BAR if _are_bars(kit) else Check.BENT_BOARD
     return list(map(words.say, (bent, Check.GAP, Check.STRETCHED)))
@@ -181,6 +192,15 @@ def _level(found: Sequence[Word], rows: Sequence[str]) -> Iterator[Finding]:
         says = [at.y for at, said in found if does.startswith(said)]
         if not any(abs(one - other) < _LEVEL for one in names for other in says):
             yield finding(Frame.ORDER)
+
+
+def _bent_named(found: Sequence[Word], kit: Kit, words: Catalogue) -> Iterator[Finding]:
+    """Whether the picture of the bend lacks the number of its check."""
+    bent, number = _of_the_picture(kit, words)[0], str(_WITH_PICTURE)
+    places = [at for at, said in found if bent.startswith(said)]
+    numbers = [at for at, said in found if said == number]
+    if not any(0 < at.x - one.x < 2 * _NEAR and abs(at.y - one.y) < _NEAR for at in places for one in numbers):
+        yield finding(Frame.ORDER)
 
 
 def _numbered(found: Sequence[Word], items: Sequence[Item], words: Catalogue, *, low: bool) -> Iterator[Finding]:

@@ -13,7 +13,7 @@ from math import ceil, dist
 from typing import NamedTuple
 
 from layout.drawing.pens import Pen
-from layout.drawing.shapes import Box, Curve, Point, Region, Text
+from layout.drawing.shapes import Box, Curve, Point, Region, Shape, Text
 from layout.drawing.sheet import Sheet
 from templates_gen.document import Document, ReadError
 from templates_gen.messages.roles.proof import Proof
@@ -61,7 +61,8 @@ def prove_code(sheet: Sheet, inputs: str, number: int, count: int) -> Findings:
 
 
 def _says(text: str, sheet: Sheet, inputs: str, number: int, count: int) -> Iterator[Finding]:
-    if not text.startswith(f"TG1{_digest(inputs)}"):
+    digest = _digest(inputs)
+    if digest is None or not text.startswith(f"TG1{digest}"):
         yield finding(SheetCode.OTHER)
         return
     own, total, wide, high = (int(text[i:j], 36) for i, j in ((12, 14), (14, 16), (16, 20), (20, 24)))
@@ -71,9 +72,17 @@ def _says(text: str, sheet: Sheet, inputs: str, number: int, count: int) -> Iter
         yield finding(SheetCode.RECTANGLE, wide=wide / 100, high=high / 100)
 
 
-def _digest(inputs: str) -> str:
-    """The digest once more: SHA-256 of the values, keys sorted, without shop, prices and printer, modulo 36^9."""
-    values = json.loads(inputs)
+def _digest(inputs: str) -> str | None:
+    """The digest once more: SHA-256 of the values, keys sorted, without shop, prices and printer, modulo 36^9.
+
+    None where the inputs are no values.
+    """
+    try:
+        values = json.loads(inputs)
+    except (ValueError, RecursionError):
+        return None
+    if not isinstance(values, dict):
+        return None
     values.pop("shop", None)
     for table in values.values():
         for key in ("prices", "printer"):
@@ -131,12 +140,26 @@ class _Low(NamedTuple):
 def _low(sheet: Sheet) -> list[_Low]:
     """What reaches into the height at which a code stands, anywhere across the sheet."""
     found = []
-    for points, outline in _drawn(sheet):
-        ys = [y for _, y in points]
-        if min(ys) < _FOOT + _SQUARE and max(ys) > _FOOT:
-            xs = [x for x, _ in points]
-            found.append(_Low(points, (min(xs), min(ys), max(xs), max(ys)), outline))
+    for shape in sheet.shapes:
+        low, high = _heights(shape)
+        if low < _FOOT + _SQUARE and high > _FOOT:  # most of a sheet stands higher
+            for points, outline in _drawn(shape):
+                (left, right), (low, high) = _ends([x for x, _ in points]), _ends([y for _, y in points])
+                if low < _FOOT + _SQUARE and high > _FOOT:
+                    found.append(_Low(points, (left, low, right, high), outline))
     return found
+
+
+def _ends(numbers: Sequence[float]) -> tuple[float, float]:
+    return min(numbers), max(numbers)
+
+
+def _heights(shape: Shape) -> tuple[float, float]:
+    """From where to where the points of a shape reach up."""
+    if isinstance(shape, Text):
+        return shape.at.y, shape.at.y
+    paths = shape.contours if isinstance(shape, Region) else (shape,)
+    return _ends([y for path in paths for _, y in path.points()])
 
 
 def _square(low: Sequence[_Low], left: float) -> _Square | None:
@@ -167,16 +190,15 @@ def _square(low: Sequence[_Low], left: float) -> _Square | None:
     return _Square([[count == 1 for count in row] for row in counts], deviation, stray or twice)
 
 
-def _drawn(sheet: Sheet) -> Iterator[tuple[Sequence[Point], Curve | None]]:
-    """The points of every black area on a sheet with its outline, and short stretches of all other lines."""
-    for shape in sheet.shapes:
-        if isinstance(shape, Text):
-            yield (shape.at,), None
-        elif isinstance(shape, Region) and shape.pen is Pen.SOLID:
-            yield from ((contour.points(), contour) for contour in shape.contours)
-        else:
-            for path in shape.contours if isinstance(shape, Region) else (shape,):
-                yield from ((stretch, None) for stretch in _stretches(path))
+def _drawn(shape: Shape) -> Iterator[tuple[Sequence[Point], Curve | None]]:
+    """The points of every contour of a black area with its outline, and short stretches of all other lines."""
+    if isinstance(shape, Text):
+        yield (shape.at,), None
+    elif isinstance(shape, Region) and shape.pen is Pen.SOLID:
+        yield from ((contour.points(), contour) for contour in shape.contours)
+    else:
+        for path in shape.contours if isinstance(shape, Region) else (shape,):
+            yield from ((stretch, None) for stretch in _stretches(path))
 
 
 def _stretches(path: Curve) -> Iterator[tuple[Point, Point]]:
@@ -184,7 +206,10 @@ def _stretches(path: Curve) -> Iterator[tuple[Point, Point]]:
     points = [*path.points(), *([path.start] if path.closed else [])]
     for one, other in pairwise(points):
         slanted = min(abs(one.x - other.x), abs(one.y - other.y)) > LIMIT
-        count = max(1, ceil(dist(one, other) / _STRETCH)) if slanted else 1
+        count = ceil(dist(one, other) / _STRETCH) if slanted else 1
+        if count <= 1:
+            yield one, other
+            continue
         along = [
             Point(one.x + (other.x - one.x) * k / count, one.y + (other.y - one.y) * k / count)
             for k in range(count + 1)

@@ -11,18 +11,18 @@ from collections.abc import Iterator, Mapping, Sequence
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Box, Curve, Point, Region, Shape, Text
 from layout.drawing.sheet import Sheet
-from templates_gen.messages.roles.proof import Furnished, Laid
+from templates_gen.messages.roles.proof import Furnished
 from templates_gen.verify import LIMIT
 from templates_gen.verify.boxes import boxes_along
-from templates_gen.verify.finding import NOTHING, Finding, Findings, finding
+from templates_gen.verify.finding import Finding, Findings, finding
+from templates_gen.verify.printed.scales import check_scales
+from templates_gen.verify.printed.tiles import check_tile
 
 _SIDE, _TOP, _BOTTOM = 9.7, 14.7, 15.0  # of a corner target, from the edges
 _RING, _DOT, _INK, _WHITE = 1.2, 0.405, 0.3, 0.5  # radius of ring and dot, half of the ring's line, white around
 _FEWEST = 5
+_ROUND = 8  # steps of a circle
 _MARGINS = 8.0, 13.0
-_NAME = 22 * 25.4 / 72  # mm to the em: the number of the tile in the head
-_SCALES = ((100.0, 10.0, 0), (101.6, 12.7, 1))  # length, block, and the first block that is black
-_HIGH = 1.6
 
 _CARDS = ("help", "label", "folded-label", "legal-card", "packing-list")
 _UNMEASURED = frozenset(
@@ -70,18 +70,19 @@ def tile_of(part: str) -> str:
 
 def check_furniture(sheet: Sheet, parts: Sequence[str]) -> Findings:
     """Targets, scales, tile and margins of a sheet that holds these parts, by name."""
-    total = _targets(sheet) + Findings(0.0, tuple(_margins(sheet)))
+    boxes = list(map(_whole_box, sheet.shapes))
+    total = _targets(sheet, boxes) + Findings(0.0, tuple(_margins(sheet, boxes)))
     if any(map(measured, parts)):
-        total += _scales(sheet)
-    tiles = [shape for shape in sheet.shapes if isinstance(shape, Text) and shape.pen is Pen.ON_BLACK]
-    shown = [shape.words for shape in tiles if abs(shape.size - _NAME) <= LIMIT]
+        total += check_scales(sheet)
     wanted = [tile for tile in dict.fromkeys(map(tile_of, parts)) if tile][:1]
-    wrong = len(shown) > 1 if not parts else shown != wanted
-    return total + Findings(0.0, (finding(Furnished.TILE),) if wrong else ())
+    return total + check_tile(sheet, wanted, alone=not parts)
 
 
-def _targets(sheet: Sheet) -> Findings:
-    """The four corner targets at their places, one more at least, each whole and with its white."""
+def _targets(sheet: Sheet, whole: Sequence[Box]) -> Findings:
+    """The four corner targets at their places, one more at least, each whole and with its white.
+
+    `whole` are the boxes of all shapes of the sheet.
+    """
     rings = [shape for shape in sheet.shapes if isinstance(shape, Curve) and shape.pen is Pen.TARGET]
     centres = [_centre(path) for path in rings]
     low, high, right = _BOTTOM, sheet.height - _TOP, sheet.width - _SIDE
@@ -91,7 +92,11 @@ def _targets(sheet: Sheet) -> Findings:
     if len(centres) < _FEWEST:
         wrong.append(finding(Furnished.FEW, found=len(centres), least=_FEWEST))
     dots = [shape for shape in sheet.shapes if isinstance(shape, Region) and shape.pen is Pen.SOLID]
-    boxes = [(shape, box) for shape in sheet.shapes if _may_touch(shape, centres) for box in _boxes(shape)]
+    drawn = zip(sheet.shapes, whole, strict=True)
+    near = [shape for shape, box in drawn if _may_touch(box, shape.pen.ink.width / 2, centres)]
+    boxes = [(shape, box) for shape in near for box in _boxes(shape)]
+    alone = [dot for dot in dots if _is_alone(dot, centres)]
+    wrong += [finding(Furnished.TARGET, x=at.x, y=at.y) for at in (_centre(dot.contours[0]) for dot in alone)]
     for at, ring in zip(centres, rings, strict=True):
         if abs(math.dist(ring.start, at) - _RING) > LIMIT or not any(_is_dot(dot, at) for dot in dots):
             wrong.append(finding(Furnished.TARGET, x=at.x, y=at.y))
@@ -107,6 +112,14 @@ def _centre(path: Curve) -> Point:
 def _is_dot(region: Region, at: Point) -> bool:
     (path, *others) = region.contours
     return not others and math.dist(_centre(path), at) <= LIMIT and abs(math.dist(path.start, at) - _DOT) <= LIMIT
+
+
+def _is_alone(region: Region, centres: Sequence[Point]) -> bool:
+    """Whether it is the dot of a target that has lost its ring."""
+    (path, *_), at = region.contours, _centre(region.contours[0])
+    return (
+        len(path.steps) == _ROUND and _is_dot(region, at) and not any(math.dist(at, ring) <= LIMIT for ring in centres)
+    )
 
 
 def _touched(boxes: Sequence[tuple[Shape, Box]], at: Point) -> Iterator[Finding]:
@@ -130,12 +143,21 @@ def _near(shape: Shape, box: Box, at: Point, reach: float) -> bool:
     return math.hypot(dx, dy) < reach - LIMIT
 
 
-def _may_touch(shape: Shape, centres: Sequence[Point]) -> bool:
-    """Whether the white of any target reaches into the box of the whole shape: most shapes lie far off."""
-    points = [shape.at] if isinstance(shape, Text) else [p for path in _paths(shape) for p in path.points()]
-    reach = _RING + _INK + _WHITE + shape.pen.ink.width / 2 + LIMIT
-    xs, ys = [point.x for point in points], [point.y for point in points]
-    left, low, right, high = min(xs) - reach, min(ys) - reach, max(xs) + reach, max(ys) + reach
+def _whole_box(shape: Shape) -> Box:
+    """The box of the ends of all steps of a shape; of words only where they begin."""
+    if isinstance(shape, Text):
+        return (*shape.at, *shape.at)
+    if isinstance(shape, Curve) and len(shape.steps) == 1:  # nearly every shape of a sheet is one line
+        (x, y), (to_x, to_y) = shape.start, shape.steps[0].end
+        return min(x, to_x), min(y, to_y), max(x, to_x), max(y, to_y)
+    xs, ys = zip(*[point for path in _paths(shape) for point in path.points()], strict=True)
+    return min(xs), min(ys), max(xs), max(ys)
+
+
+def _may_touch(box: Box, ink: float, centres: Sequence[Point]) -> bool:
+    """Whether the white of any target reaches into the box of a whole shape: most shapes lie far off."""
+    reach = _RING + _INK + _WHITE + ink + LIMIT
+    left, low, right, high = box[0] - reach, box[1] - reach, box[2] + reach, box[3] + reach
     return any(left < x < right and low < y < high for x, y in centres)
 
 
@@ -150,57 +172,15 @@ def _boxes(shape: Shape) -> Iterator[Box]:
         yield from boxes_along(points, ink)
 
 
-def _margins(sheet: Sheet) -> Iterator[Finding]:
+def _margins(sheet: Sheet, whole: Sequence[Box]) -> Iterator[Finding]:
     """What reaches into the margins that many printers cannot reach."""
     side, top = _MARGINS
-    for shape in sheet.shapes:
-        points = [shape.at] if isinstance(shape, Text) else [p for path in _paths(shape) for p in path.points()]
-        xs, ys = [point.x for point in points], [point.y for point in points]
-        inside = min(xs) >= side - LIMIT and max(xs) <= sheet.width - side + LIMIT
-        if not (inside and min(ys) >= top - LIMIT and max(ys) <= sheet.height - top + LIMIT):
+    for shape, (left, low, right, high) in zip(sheet.shapes, whole, strict=True):
+        inside = left >= side - LIMIT and right <= sheet.width - side + LIMIT
+        if not (inside and low >= top - LIMIT and high <= sheet.height - top + LIMIT):
             yield finding(Furnished.MARGIN, pen=shape.pen.value)
             return
 
 
 def _paths(shape: Curve | Region) -> Sequence[Curve]:
     return shape.contours if isinstance(shape, Region) else (shape,)
-
-
-def _scales(sheet: Sheet) -> Findings:
-    """One scale of each length along each axis: its outline, and every second block in its place."""
-    outlines = [shape for shape in sheet.shapes if isinstance(shape, Curve) and shape.pen is Pen.RULE and shape.closed]
-    solids = [shape for shape in sheet.shapes if isinstance(shape, Region) and shape.pen is Pen.SOLID]
-    total = NOTHING
-    for axis, missing in ((0, Laid.NO_BAR_ACROSS), (1, Laid.NO_BAR_UP)):
-        for length, block, first in _SCALES:
-            off = min((_scale_off(outline, solids, axis, length, block, first) for outline in outlines), default=length)
-            total += Findings(off, () if off <= LIMIT else (finding(missing, length=length),))
-    return total
-
-
-def _scale_off(outline: Curve, solids: Sequence[Region], axis: int, length: float, block: float, first: int) -> float:
-    """How far an outline and the blocks in it are off those of a scale; a whole length where there are none."""
-    left, low, right, high = _box(outline)
-    begin, end, across = (left, right, high - low) if axis == 0 else (low, high, right - left)
-    off = max(abs(end - begin - length), abs(across - _HIGH))
-    if off > LIMIT:
-        return off
-    wanted = [begin + block * k for k in range(first, round(length / block), 2)]
-    inside = [region for region in solids if all(_within(_box(path), outline) for path in region.contours)]
-    if len(inside) != 1 or len(inside[0].contours) != len(wanted):
-        return length
-    found = sorted(_box(path)[axis::2] for path in inside[0].contours)
-    return max(
-        off, *(max(abs(at - begin), abs(at + block - end)) for (begin, end), at in zip(found, wanted, strict=True))
-    )
-
-
-def _box(path: Curve) -> Box:
-    xs, ys = zip(*path.points(), strict=True)
-    return min(xs), min(ys), max(xs), max(ys)
-
-
-def _within(box: Box, outline: Curve) -> bool:
-    left, low, right, high = _box(outline)
-    across = left - LIMIT <= box[0] and box[2] <= right + LIMIT
-    return across and low - LIMIT <= box[1] and box[3] <= high + LIMIT

@@ -28,6 +28,8 @@ _ONE_ROW = 0.5  # words whose baselines are closer than this, in mm, stand in on
 _SMALL = 7.5 * 25.4 / 72  # the size of the letters in the table
 _MIDDLE = 0.6  # what stands over a column has its middle so close to that of the column, in mm
 _NONE = "\N{EN DASH}"
+_ASIDE, _RIGHT, _NARROW_RIGHT = 20.0, 161.2, 86.0  # a table beside the yarns begins further right; where tables end
+_HEADS_FREE = 0.3
 
 
 class Own(NamedTuple):
@@ -71,7 +73,8 @@ def prove_fields(asked: Asked, seen: FoundPart) -> Findings:
     y, (_, fold) = rule[1], back_of(seen)
     fields = [_field(word) for word in words_of_table(seen)]
     rows = _rows([each for each in fields if each.y < y])
-    wanted = list(_table(asked))
+    units = _units(asked.unit, _shown(asked, rows, rule[0]))
+    wanted = list(_table(asked, units))
     wrong = [
         finding(Card.TABLE, found=" ".join(each.words for each in row), wanted=" ".join(said))
         for row, said in zip(rows, wanted, strict=False)
@@ -81,7 +84,7 @@ def prove_fields(asked: Asked, seen: FoundPart) -> Findings:
         wrong.append(finding(Card.ROWS, found=len(rows), wanted=len(wanted)))
     if not wrong:
         heads = [each for each in fields if each.y > y]
-        wrong = [*_heads(asked, heads, [each.x for each in rows[0]]), *_picked(asked, seen, rows, fold)]
+        wrong = [*_heads(asked, units, heads, [each.x for each in rows[0]]), *_picked(asked, units, seen, rows, fold)]
     return Findings(0.0, tuple(wrong))
 
 
@@ -128,39 +131,90 @@ def _rows(fields: Sequence[_Field]) -> list[list[_Field]]:
     return [sorted(row) for row in rows]
 
 
-def _table(asked: Asked) -> Iterator[list[str]]:
+def _shown(asked: Asked, rows: Sequence[Sequence[_Field]], left: float) -> int:
+    """How many units the table has: fewer than usual only where a word over it is wider than an even share of it."""
+    if not rows or not rows[0] or not any(each > _share(left) for each in _words_over(asked)):
+        return _COLUMNS
+    return min(_COLUMNS, max(1, (len(rows[0]) - 1) // 2))
+
+
+def _share(left: float) -> float:
+    """What an even share of the table, which begins at `left`, leaves for a word over a column."""
+    return ((_RIGHT if left > _ASIDE else _NARROW_RIGHT) - left) / (_COLUMNS + 1) - 1.0
+
+
+def _words_over(asked: Asked) -> Iterator[float]:
+    """How wide the words over the columns are."""
+    say = asked.words.say
+    heads = say(Gauge.EPI if asked.unit.imperial else Gauge.PER_CM), say(asked.counted)
+    yield from (metrics().width(head, _SMALL) + 2 * _HEADS_FREE for head in heads)
+    yield from (metrics().width(word, _SMALL, Pen.STRONG) for word in say(Gauge.TO_UNIT, unit="").split())
+    yield from (metrics().width(word, _SMALL) for word in say(Gauge.PAIRS, window="").split())
+
+
+def _table(asked: Asked, units: Sequence[Length]) -> Iterator[list[str]]:
     """Every row of the table."""
     inch_or_cm = Fraction(127, 5) if asked.unit.imperial else Fraction(10)
     window, _ = window_of(asked.unit)
     for count in asked.counts:
         row = [str(count)]
-        for each in _units(asked.unit):
+        for each in units:
             laid, ends = asked.laid(count / window, each.mm)
             row += [say_number(ends / each.mm * inch_or_cm), say_number(laid)] if laid else [_NONE] * 2
         yield [asked.words.figure(each) for each in row]
 
 
-def _heads(asked: Asked, found: Sequence[_Field], columns: Sequence[float]) -> Iterator[Finding]:
+def _heads(
+    asked: Asked, units: Sequence[Length], found: Sequence[_Field], columns: Sequence[float]
+) -> Iterator[Finding]:
     """Over every column what it holds, over each two what unit they are for, over the first what is counted."""
     say, inches = asked.words.say, asked.unit.imperial
     over = say_length(Length(window_of(asked.unit)[0], "in" if inches else "cm"), asked.words)
-    wanted = [(columns[0], say(Gauge.PAIRS, window=over))]
-    for k, unit in enumerate(_units(asked.unit)):
-        one, other = columns[1 + 2 * k], columns[2 + 2 * k]
-        wanted.append(((one + other) / 2, say(Gauge.TO_UNIT, unit=say_length(unit, asked.words))))
-        wanted += [(one, say(Gauge.EPI if inches else Gauge.PER_CM)), (other, say(asked.counted))]
+    sett, counted = say(Gauge.EPI if inches else Gauge.PER_CM), say(asked.counted)
     rest = list(found)
-    for x, message in wanted:
-        left, lines = squeezed(message), []
-        for each in sorted(rest, key=lambda field: -field.y):
-            line = squeezed(each.words)
-            if abs(each.x - x) < _MIDDLE + _leeway(each.words) and left.startswith(line):
-                lines.append(each)
-                left = left[len(line) :]
-        if left:
+    lows: list[tuple[float, float]] = []
+    for one, other, unit in zip(columns[1::2], columns[2::2], units, strict=True):
+        heads = [_taken(message, _over(x, rest), rest) for x, message in ((one, sett), (other, counted))]
+        yield from (
+            finding(Card.HEAD, wanted=said) for said, y in zip((sett, counted), heads, strict=True) if y is None
+        )
+        lows += [(y, below) for y, below in [heads] if y is not None and below is not None]
+        message = say(Gauge.TO_UNIT, unit=say_length(unit, asked.words))
+        if _taken(message, [each for each in rest if one < each.x < other], rest) is None:
             yield finding(Card.HEAD, wanted=message)
-        rest = [each for each in rest if each not in lines]
+    if any(y < below - _ONE_ROW for y, below in lows):  # in two rows the sett stands above
+        yield finding(Card.HEAD, wanted=sett)
+    message = say(Gauge.PAIRS, window=over)
+    if _taken(message, _near(columns[0], rest), rest) is None:
+        yield finding(Card.HEAD, wanted=message)
     yield from (finding(Card.HEAD, wanted=each.words) for each in rest)
+
+
+def _near(x: float, found: Sequence[_Field]) -> list[_Field]:
+    """What has its middle at `x`."""
+    return [each for each in found if abs(each.x - x) < _MIDDLE + _leeway(each.words)]
+
+
+def _over(x: float, found: Sequence[_Field]) -> list[_Field]:
+    """What has its middle at `x`, and then what reaches over it: wide words lie beside the middle of their column."""
+    wide = [each for each in found if abs(each.x - x) < metrics().width(each.words, _SMALL) / 2]
+    near = _near(x, found)
+    return near + [each for each in wide if each not in near]
+
+
+def _taken(message: str, found: Sequence[_Field], rest: list[_Field]) -> float | None:
+    """Takes the lines of a message out of `rest`, and says how high the last lies; None where it is not there."""
+    left, lines = squeezed(message), []
+    for each in sorted(found, key=lambda field: -field.y):
+        line = squeezed(each.words)
+        if left.startswith(line):
+            lines.append(each)
+            left = left[len(line) :]
+    if left:
+        return None
+    for each in lines:
+        rest.remove(each)
+    return lines[-1].y
 
 
 def _leeway(words: str) -> float:
@@ -168,9 +222,11 @@ def _leeway(words: str) -> float:
     return len(words) * _SMALL * 0.03 + 0.6
 
 
-def _picked(asked: Asked, seen: FoundPart, rows: Sequence[Sequence[_Field]], fold: float) -> Iterator[Finding]:
+def _picked(
+    asked: Asked, units: Sequence[Length], seen: FoundPart, rows: Sequence[Sequence[_Field]], fold: float
+) -> Iterator[Finding]:
     """The kit's own column on grey, and where its count gives its sett the row too, with a box where they cross."""
-    own = [each.mm for each in _units(asked.unit)].index(asked.unit.mm)
+    own = [each.mm for each in units].index(asked.unit.mm)
     column = [field for row in rows for field in row[1 + 2 * own : 3 + 2 * own]]
     place = asked.own_row()
     wanted = [column] + ([] if place is None else [list(rows[place])])
@@ -207,10 +263,10 @@ def _inside(box: Box, fields: Sequence[_Field]) -> list[_Field]:
     return [each for each in fields if left < each.x < right and low < each.y < high]
 
 
-def _units(unit: Length) -> list[Length]:
-    """The kit's unit and the two usual ones nearest to it: one on each side where there is one."""
+def _units(unit: Length, count: int) -> list[Length]:
+    """The kit's unit and, of `count` in all, the usual ones nearest to it: one on each side where there is one."""
     usual = [Length(Fraction(str(mm)), "in" if unit.imperial else "cm") for mm in _LADDER[unit.imperial]]
     below = [each for each in usual if each.mm < unit.mm]
     above = [each for each in usual if each.mm > unit.mm]
-    others = [*below[-1:], *above[:1], *above[1:2], *below[-2:-1]][: _COLUMNS - 1]
+    others = [*below[-1:], *above[:1], *above[1:2], *below[-2:-1]][: count - 1]
     return sorted([unit, *others], key=lambda each: each.mm)

@@ -6,7 +6,7 @@ from collections.abc import Iterator, Sequence
 from fractions import Fraction
 
 from layout.drawing.pens import Pen
-from layout.drawing.shapes import Box, Point, Region
+from layout.drawing.shapes import Box, Point, Region, Text
 from layout.messages.roles import Grid, SheetName
 from layout.plan import Plan
 from layout.values.units import Length, say_length
@@ -37,10 +37,11 @@ def check_grid_words(
     for number, k in enumerate(ranks, 1):
         seen, window = pieces[k], windows[k]
         rest = []
+        counted = _above_map(seen)
         for at, words in seen.words():
             if words == say(Grid.CENTRE) and (centre := _centre_at(axes, window, at, words)):
                 centres.add(centre)
-            elif not words.isdigit():
+            elif not words.isdigit() or at in counted:
                 rest.append((_as_it_lies(seen, at), words))
         label = [say(Grid.PIECE, number=number, total=total)] if total > 1 else []
         found = account(rest, label).wrong
@@ -66,6 +67,13 @@ def _as_it_lies(seen: FoundPart, at: Point) -> Point:
     """A place of a piece as its sheet shows it, apart from a shift: words beside a turned piece are upright."""
     zero, along = seen.lie.back(Point(0, 0)), seen.lie.back(Point(1, 0))
     return Point(-at.y, at.x) if abs(along.y - zero.y) > abs(along.x - zero.x) else at
+
+
+def _above_map(seen: FoundPart) -> list[Point]:
+    """Where figures stand that belong to a sentence: in the letters of a heading, and in no cell of the map."""
+    held = [_box(shape) for shape in seen.shapes() if isinstance(shape, Region) and shape.pen is Pen.HELD]
+    strong = [shape.at for shape in seen.shapes() if isinstance(shape, Text) and shape.pen is Pen.STRONG]
+    return [at for at in strong if not any(box[0] < at.x < box[2] and box[1] < at.y < box[3] for box in held)]
 
 
 def _mapped(seen: FoundPart, number: int, total: int) -> bool:

@@ -33,13 +33,16 @@ def check_numbers(
     numbered: set[int] = set()
     measured: set[Fraction] = set()
     wrong: list[Finding] = []
+    said = pieces[0].spoken.figure
     for words, x, pen in _figures(pieces):
         if pen is Pen.STRONG:
             number = int(words)
             numbered.add(number)
             right = _under(by_number.get(number), x, words) and (number == 1 or number % _TENTH == 0)
         else:
-            named = [value for at, value in units if words.split()[0] == say_number(value) and _under(at, x, words)]
+            named = [
+                value for at, value in units if words.split()[0] == said(say_number(value)) and _under(at, x, words)
+            ]
             measured |= set(named)
             right = bool(named) and (" " in words) == (named[0] == units[-1][1])
         if not right:
@@ -64,5 +67,5 @@ def _figures(pieces: Sequence[FoundPart]) -> Iterator[tuple[str, float, Pen]]:
         for shape in seen.shapes():
             if isinstance(shape, Text) and len(shape.words) < 12:
                 first = shape.words.split()[0] if shape.words.split() else ""
-                if first.replace(".", "", 1).isdigit() and len(shape.words.split()) < 3:
+                if first.replace(seen.spoken.decimal, "", 1).isdigit() and len(shape.words.split()) < 3:
                     yield shape.words, shape.at.x, shape.pen

@@ -10,10 +10,10 @@ from typing import TypeVar
 
 from layout.kit.kit import Kit
 from layout.messages.catalogue import Catalogue, Figure, Role
-from layout.messages.english import ENGLISH
 from layout.messages.roles import Guide, Sheet, SheetName
 from layout.values.numerals import say_number
 from layout.values.units import in_unit
+from templates_gen.languages.catalogues import words_of
 from templates_gen.messages.roles.proof import Words
 from templates_gen.verify.finding import NOTHING, Finding, Findings, finding
 from templates_gen.verify.found_parts import FoundPart
@@ -50,6 +50,11 @@ class FanWords:
     whole: Fraction
 
     @property
+    def words(self) -> Catalogue:
+        """The language of its sheets."""
+        return words_of(self.kit)
+
+    @property
     def roles(self) -> tuple[Role, ...]:
         """The messages that stand on every guide of that end."""
         return (Guide.LEFT, Guide.RIGHT, Guide.CENTRE, _seen(self.end))
@@ -61,7 +66,7 @@ class FanWords:
 
     def sheet(self, nudge: float) -> About:
         """What stands beside the guides, each figure a `nudge` in mm more."""
-        say = ENGLISH.say
+        say = self.words.say
         return About(
             say(SheetName.NAME_GUIDES),
             say(SheetName.PURPOSE_GUIDES),
@@ -74,8 +79,10 @@ class FanWords:
     def _lay(self, nudge: float) -> str:
         near, far = (self.away(end, nudge) for end in _ENDS)
         if truth_of(self.kit).on_rod:
-            return ENGLISH.say(Guide.LAY_ROD, near=near)
-        return ENGLISH.say(Guide.LAY, away=near) if near == far else ENGLISH.say(Guide.LAY_BOTH, near=near, far=far)
+            return self.words.say(Guide.LAY_ROD, near=near)
+        return (
+            self.words.say(Guide.LAY, away=near) if near == far else self.words.say(Guide.LAY_BOTH, near=near, far=far)
+        )
 
     def _push(self) -> Role:
         from_left = self.kit.weaving.start == "left"
@@ -92,16 +99,16 @@ class FanWords:
         for end in _ENDS:
             height = fan.heading(end)
             if free is not None and free[0] <= height <= free[1]:
-                yield ENGLISH.say(_BY_THEMSELVES[end])
+                yield self.words.say(_BY_THEMSELVES[end])
                 continue
             said = {"away": self.away(end, nudge), "off": self._fine(fan.off(height) + nudge)}
             if free is None:
-                yield ENGLISH.say(_ALWAYS[end], **said)
+                yield self.words.say(_ALWAYS[end], **said)
             else:
                 settled = self._height((free[0] if end == "near" else fan.high - free[1]) + nudge)
-                yield ENGLISH.say(_OFF[end], **said, free=settled)
+                yield self.words.say(_OFF[end], **said, free=settled)
         if fan.leaves_thickness_out:
-            yield ENGLISH.say(Guide.UNKNOWN_THICKNESS)
+            yield self.words.say(Guide.UNKNOWN_THICKNESS)
 
     def _beside(self) -> Iterator[Role]:
         """Headings, legend and the words of the picture but its measure."""
@@ -118,12 +125,12 @@ class FanWords:
         yield self.away(self._shown(), nudge)
 
     def _height(self, mm: float) -> str:
-        return _short(mm / _INCH, 1, "in") if self.imperial else _short(mm, 0, "mm")
+        return _short(mm / _INCH, 1, "in", self.words) if self.imperial else _short(mm, 0, "mm", self.words)
 
     def _fine(self, mm: float) -> str:
         if self.imperial:
-            return _short(mm / _INCH, 2 if mm >= _INCH / 10 else 3, "in")
-        return _short(mm, 1 if mm >= 1 else 2, "mm")
+            return _short(mm / _INCH, 2 if mm >= _INCH / 10 else 3, "in", self.words)
+        return _short(mm, 1 if mm >= 1 else 2, "mm", self.words)
 
 
 _SIGNS = str.maketrans("", "", ".,")
@@ -144,9 +151,9 @@ def check_words(asked: FanWords, pieces: Sequence[FoundPart]) -> Findings:
     )
     wrong = [*accounted.wrong, *_strangers(named, pieces)]
     if not wrong:
-        places = {role: accounted.places[ENGLISH.say(role)][0] for role in asked.roles}
+        places = {role: accounted.places[asked.words.say(role)][0] for role in asked.roles}
         wrong += misplaced(*(places[role] for role in asked.roles[:3]))
-        if at := accounted.places.get(ENGLISH.say(Guide.EDGE)):
+        if at := accounted.places.get(asked.words.say(Guide.EDGE)):
             edge = [(Guide.EDGE, "up" if asked.up > 0 else "down")]
             wrong += astray(edge, {Guide.EDGE: at[0]}, arrows_on(pieces), [place for place, _ in words])
     heads = NOTHING
@@ -184,7 +191,7 @@ def _heads(asked: FanWords, seen: FoundPart, pieces: Sequence[FoundPart]) -> Ite
 def _joined(pieces: Sequence[FoundPart]) -> list[str]:
     """How the pieces are joined; nothing where there is one."""
     xs = [point.x for seen in pieces for point in seen.part.datum]
-    return [ENGLISH.say(Sheet.JOIN, distance=Figure(f"{max(xs) - min(xs):.1f}"))] if len(pieces) > 1 else []
+    return [pieces[0].spoken.say(Sheet.JOIN, distance=Figure(f"{max(xs) - min(xs):.1f}"))] if len(pieces) > 1 else []
 
 
 def _least(found: Iterable[Read], wrong: Callable[[Read], Sequence[Finding]]) -> Read:
@@ -201,11 +208,11 @@ def _accounted(
     asked: FanWords, words: Sequence[Word], labels: Sequence[str], nudge: float, spoken: Catalogue
 ) -> Accounted:
     """What stands on the guide itself: where it lies and which edge leads are left out where there is no room."""
-    spare = [ENGLISH.say(Guide.EDGE), ENGLISH.say(Guide.AWAY, away=asked.away(asked.end, nudge))]
+    spare = [asked.words.say(Guide.EDGE), asked.words.say(Guide.AWAY, away=asked.away(asked.end, nudge))]
     unit = Guide.INCHES if asked.imperial else Guide.CENTIMETRES
-    spare.append(ENGLISH.say(unit, number=say_number(asked.whole)))
-    return account(words, [*map(ENGLISH.say, asked.roles), *labels], spare, spoken)
+    spare.append(asked.words.say(unit, number=say_number(asked.whole)))
+    return account(words, [*map(asked.words.say, asked.roles), *labels], spare, spoken)
 
 
-def _short(value: float, places: int, unit: str) -> str:
-    return in_unit(say_number(value, places), unit)
+def _short(value: float, places: int, unit: str, words: Catalogue) -> str:
+    return in_unit(say_number(value, places), unit, words)

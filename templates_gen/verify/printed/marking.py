@@ -135,13 +135,17 @@ def _flap(strip: _Strip, seen: FoundPart) -> Findings:
     heights = [strip.up * point.y for grey in greys for path in grey.contours for point in path.points()]
     cut = [point.x for path in seen.paths(Pen.CUT) for point in path.points()]
     sides = [point.x for grey in greys for path in grey.contours for point in path.points()]
-    same = heights and all(
-        abs(one - other) <= LIMIT
-        for one, other in (
-            (min(heights), across.free),
-            (max(heights), across.back),
-            (min(sides), min(cut)),
-            (max(sides), max(cut)),
+    same = (
+        heights
+        and cut
+        and all(
+            abs(one - other) <= LIMIT
+            for one, other in (
+                (min(heights), across.free),
+                (max(heights), across.back),
+                (min(sides), min(cut)),
+                (max(sides), max(cut)),
+            )
         )
     )
     if not same:

@@ -61,7 +61,7 @@ _NAMES = {
 
 def _sheets(plan: Plan, end: str, form: Form, pieces: Sequence[FoundPart]) -> Findings:
     """The sheets of a strip; all of them give the same reason for a low form."""
-    reasons = [(reason,) for reason in why_low()] if form == "low" else [()]
+    reasons = [(reason,) for reason in why_low(plan.words)] if form == "low" else [()]
     found = [_sheets_with(plan, end, form, pieces, reason) for reason in reasons]
     return min(found, key=lambda each: len(each.problems))
 
@@ -118,7 +118,7 @@ def _sheet_says(plan: Plan, form: Form, title: str, pieces: Sequence[FoundPart])
     joined = [say(Sheet.JOIN, distance=Figure(f"{max(xs) - min(xs):.1f}"))] if len(pieces) > 1 else []
     return About(
         title,
-        say(SheetName.PURPOSE_STRIPS),
+        say(SheetName.PURPOSE_STRIPS_ENDS if ends else SheetName.PURPOSE_STRIPS),
         tuple(map(say, steps)),
         tuple(joined),
         cautions=tuple(map(say, cautions)),

@@ -19,7 +19,7 @@ from templates_gen.verify.finding import Finding, Findings, finding
 from templates_gen.verify.found_parts import FoundPart
 from templates_gen.verify.printed.start_numbers import numbers_of
 from templates_gen.verify.printed.warp_words import said_of
-from templates_gen.verify.said import About, Word, account, check_heads
+from templates_gen.verify.said import About, Word, account, check_heads, unnumbered
 
 _GRID = "weaving-grid.pdf"
 _APART = 10_000.0  # mm: the words of several sheets are looked at as if these lay one under the other
@@ -68,6 +68,8 @@ def _steps(plan: Plan, file: Sequence[Sheet], *, grid: bool) -> list[_Step]:
     kit, say = plan.kit, plan.words.say
     ends = kit.frame.ends.name
     name, marks = _MARKS.get(ends, (SheetName.NAME_STRIPS, Start.STRIPS))
+    if kit.weaving.near_hold == "loose rod":
+        marks = Start.STRIPS_ENDS
     if getattr(kit.frame.ends, "density", None):
         marks = Start.NOTCHES_THERE
     layers, rod = _has_layers(kit), kit.weaving.near_hold == "loose rod"
@@ -142,7 +144,9 @@ def _unlike(plan: Plan, words: Sequence[Word], steps: Sequence[_Step]) -> Iterat
     wanted = [said for step in steps for said in step[1:] if said]
     wanted += [say(role) for role in (Start.BEFORE, Start.PRINT, Start.RULER, Start.KNIFE)]
     letters = [tile for tile in _TILES if not tile.isdigit()]
-    yield from account(words, [*wanted, *numbers_of(plan), *letters], (), plan.words).wrong
+    accounted = account(words, [*wanted, *numbers_of(plan), *letters], (), plan.words)
+    yield from accounted.wrong
+    yield from unnumbered(list(map(say, (Start.PRINT, Start.RULER, Start.KNIFE))), accounted, words)
 
 
 def _beside(words: Sequence[Word], tiles: Sequence[Word], steps: Sequence[_Step]) -> Iterator[Finding]:

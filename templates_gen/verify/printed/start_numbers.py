@@ -7,7 +7,7 @@ from collections.abc import Iterator, Mapping
 from fractions import Fraction
 
 from layout.kit.kit import Kit
-from layout.messages.catalogue import Role
+from layout.messages.catalogue import Figure, Role
 from layout.messages.roles import Count, KitNumber, SettUnit, Unit
 from layout.plan import Plan
 from layout.values.numerals import say_number
@@ -114,11 +114,11 @@ def _amount(plan: Plan, figure: object, metric: tuple[Role, float], other: tuple
     yield say(KitNumber.RANGE, low=said[1], high=say(role, number=said[2]))
 
 
-def _two_figures(number: float) -> str:
+def _two_figures(number: float) -> Figure:
     """Two figures of a number, by Python's own exponents: 37, 3.7, 370; zeros are kept, halves go to the even one."""
     exponent = int(f"{number:e}".partition("e")[2]) if number else 0
     if f"{number:e}".startswith("9.99999"):
         exponent = math.floor(math.log10(number))
     step = Fraction(10) ** (exponent - 1)
     value = round(Fraction(number) / step) * step
-    return f"{float(value):.{max(0, 1 - exponent)}f}"
+    return Figure(f"{float(value):.{max(0, 1 - exponent)}f}")

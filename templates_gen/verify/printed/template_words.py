@@ -14,6 +14,7 @@ from templates_gen.verify.finding import NOTHING, Findings, end_place, finding
 from templates_gen.verify.found_parts import FoundPart
 from templates_gen.verify.kinds.truth import Asked, Form
 from templates_gen.verify.kinds.truths import truth_of
+from templates_gen.verify.outline import name_of
 from templates_gen.verify.places import misplaced
 from templates_gen.verify.printed.expected import ends_of, expected
 from templates_gen.verify.printed.warp_words import said_of
@@ -51,7 +52,9 @@ def check_template_words(plan: Plan, end: str, form: Form, pieces: Sequence[Foun
     places = {words: found[0] for words, found in accounted.places.items()}
     left, right = (places.get(sides[side], places.get(brief[side])) for side in ("left", "right"))
     wrong = [*accounted.wrong, *misplaced(left, right, places.get(say(Marking.CENTRE)))]
-    if length >= _NAMED and any(sum(each in places for each in both) != 1 for both in named):
+    times = [sum(each in places for each in both) for both in named]
+    must = [length >= _NAMED] if whole else [seen.part.length >= 2 * _NAMED for seen in pieces]
+    if any(count > 1 or (each and not count) for count, each in zip(times, must, strict=True)):
         wrong.append(finding(Openings.NAME))
     found = Findings(0.0, tuple(problem.at(end_place(end)) for problem in wrong))
     return found + _sheets(plan, end, form, pieces)
@@ -65,7 +68,7 @@ def _sheets(plan: Plan, end: str, form: Form, pieces: Sequence[FoundPart]) -> Fi
     both, own = say(names.both), say(names.near if end == "near" else names.far)
     total = NOTHING
     for seen in pieces:
-        title = both if any(words == both for _, words in seen.outside) else own
+        title = both if name_of(seen.sheet) == both else own
         about = _sheet_says(plan, form, title, pieces)
         shared = title == both and end == "far" and len(pieces) > 1
         first = seen.number[0] == pieces[0].number[0] and not shared

@@ -6,35 +6,37 @@ from collections.abc import Mapping
 from fractions import Fraction
 
 from layout.kit.kit import Kit
-from layout.messages.english import ENGLISH
+from layout.messages.catalogue import Catalogue
 from layout.messages.roles import Count, SettUnit
 from layout.values.units import Length, say_length, say_number
+from templates_gen.languages.catalogues import words_of
 from templates_gen.verify.kinds.truths import truth_of
 from templates_gen.verify.printed.expected import ends_of
 
 
 def said_of(kit: Kit, sett: Fraction, unit: Length) -> Mapping[str, str]:
     """Name, yarns, sett and counts of a kit in words, by what each is; `sett` in ends per mm is proven elsewhere."""
+    words, ends = words_of(kit), ends_of(kit, sett)
     return {
         "name": kit.name,
         "warp": kit.warp,
         "weft": kit.weft,
-        "sett": _sett(kit, sett, unit),
-        "facts": ENGLISH.listed((_brief(sett, unit), ENGLISH.say(Count.ENDS, ends=ends_of(kit, sett)), *doubled(kit))),
-        "counts": ENGLISH.listed(clauses(kit, ends_of(kit, sett))),
+        "sett": _sett(kit, words, sett, unit),
+        "facts": words.listed((_brief(words, sett, unit), words.say(Count.ENDS, ends=ends), *doubled(kit))),
+        "counts": words.listed(clauses(kit, ends)),
     }
 
 
-def _brief(sett: Fraction, unit: Length) -> str:
+def _brief(words: Catalogue, sett: Fraction, unit: Length) -> str:
     role, per = (SettUnit.PER_INCH, Fraction(127, 5)) if unit.imperial else (SettUnit.PER_CM, Fraction(10))
-    return ENGLISH.say(role, number=say_number(sett * per))
+    return words.say(role, number=say_number(sett * per))
 
 
-def _sett(kit: Kit, sett: Fraction, unit: Length) -> str:
+def _sett(kit: Kit, words: Catalogue, sett: Fraction, unit: Length) -> str:
     by_inch, by_cm = truth_of(kit).sett
     count = say_number(sett * unit.mm / truth_of(kit).laid)
     role = by_inch if unit.imperial else by_cm
-    return ENGLISH.say(role, sett=_brief(sett, unit), count=count, unit=say_length(unit))
+    return words.say(role, sett=_brief(words, sett, unit), count=count, unit=say_length(unit))
 
 
 def clauses(kit: Kit, ends: int) -> list[str]:
@@ -44,12 +46,12 @@ def clauses(kit: Kit, ends: int) -> list[str]:
 
 def _counts(kit: Kit, ends: int) -> str:
     if not truth_of(kit).winds or ends < 2:
-        return ENGLISH.say(Count.ENDS, ends=ends)
-    return ENGLISH.say(Count.WINDS_AND_A_PASS if ends % 2 else Count.WINDS, winds=ends // 2, ends=ends)
+        return words_of(kit).say(Count.ENDS, ends=ends)
+    return words_of(kit).say(Count.WINDS_AND_A_PASS if ends % 2 else Count.WINDS, winds=ends // 2, ends=ends)
 
 
 def doubled(kit: Kit) -> list[str]:
     """Which ends are of more than one thread."""
-    said = [ENGLISH.say(Count.DOUBLED)] if kit.weaving.doubled_warp else []
+    said = [words_of(kit).say(Count.DOUBLED)] if kit.weaving.doubled_warp else []
     outer = kit.weaving.doubled_selvedges
-    return [*said, ENGLISH.say(Count.DOUBLED_OUTER, outer=outer)] if outer else said
+    return [*said, words_of(kit).say(Count.DOUBLED_OUTER, outer=outer)] if outer else said

@@ -48,7 +48,7 @@ def prove_winding(plan: Plan, pieces: Sequence[FoundPart], *, on_paper: bool) ->
             steps = expected_steps(asked, plan.words)
             warp = said_of(kit, sett.per_mm, sett.unit)
             problems += wrong_numbers(picture, asked.marks, shown)
-            problems += wrong_rings(picture, seen, steps)
+            problems += wrong_rings(picture, seen, steps, plan.words, on_rod=on_rod)
             problems += check_winding_words(kit, warp, plan.words, Shown(passes, shown, picture, steps), seen).problems
     if off > LIMIT:
         problems.append(finding(Passes.OFF, micrometres=off * 1000))

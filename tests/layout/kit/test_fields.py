@@ -88,6 +88,7 @@ WRONG: dict[str, list[object]] = {
     "whole": NO_COUNT,
     "flag": NO_FLAG,
     "choice": NO_WORD,
+    "language": [*NO_WORD, "it", "italian", "e", "-de"],
     "size": NO_SIZE,
     "force": NO_FORCE,
     "tables": NO_TABLES,

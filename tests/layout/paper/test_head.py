@@ -9,7 +9,7 @@ from kits import font_metrics
 
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Curve, Point, Region, Text
-from layout.drawing.typeset import LEAD, NAME, SMALL, is_tall
+from layout.drawing.typeset import FIGURE, LEAD, NAME, SMALL, is_tall
 from layout.drawing.weave_mark import weave_mark
 from layout.kit.kit import Paper
 from layout.kit.paper_size import PaperSize, named_size
@@ -205,7 +205,7 @@ def test_name_and_kit_keep_four_apart(paper: Paper) -> None:
     for said in HEADS:
         texts = words_of(said, paper)
         number, *others = [text for text in texts if text.pen is not Pen.ON_BLACK]
-        names = [text for text in others if text.size == NAME]
+        names = [text for text in others if text.size in (NAME, FIGURE)]
         for text in others:
             if text.size == SMALL and text.at.x > regions(paper).left + 0.01:
                 assert text.at.x - max(map(right_of, names)) >= 4 - 1e-9
@@ -229,3 +229,17 @@ def test_a_long_kit_takes_two_lines_beside_the_name() -> None:
     *_, one, other, facts = [shape for shape in shapes if isinstance(shape, Text)]
     assert [down_of(text) for text in (one, other, facts)] == pytest.approx([20, 23.6, 27.2], abs=0.01)
     assert HIGH - box[1] == pytest.approx(40, abs=0.01)
+
+
+@pytest.mark.parametrize("paper", PAPERS, ids=str)
+def test_no_word_of_a_name_is_broken(paper: Paper) -> None:
+    """A name with a word wider than the head is set in the next smaller letters of the scale, word by word."""
+    wide = regions(paper).right - regions(paper).left
+    word = "Markierstreifen"
+    while font_metrics().width(word + "m", NAME, Pen.STRONG) <= wide:
+        word += "m"
+    for name, size in ((f"{word} {word}", NAME), (f"{word}mm und", FIGURE)):
+        said = replace(HEADS[0], name=name)
+        found = [text.words for text in words_of(said, paper) if text.size == size and text.pen is Pen.STRONG]
+        assert " ".join(found) == name
+        assert all(set(row.split()) <= set(name.split()) for row in found)

@@ -220,7 +220,7 @@ def test_too_many_sheets_are_refused() -> None:
     plan = plan_of(BEADS | changes)
     drawing = drawing_of(plan, font_metrics())
     with pytest.raises(
-        FieldError, match=rf"^paper\.size: needs .* at most {MOST_SHEETS} sheets, got weaving grid of 201[56] x"
+        FieldError, match=rf"^paper\.size: needs .* at most {MOST_SHEETS} sheets, got Weaving grid of 201[56] x"
     ) as caught:
         lay(plan, drawing, font_metrics())
     advised = caught.value.example.split('"')[1]

@@ -10,14 +10,15 @@ import pytest
 from golden import listed, matches
 from hypothesis import given, settings
 from hypothesis import strategies as st
-from kits import KINDS, font_metrics, plan_of
+from kits import FLAT, KINDS, NAILS, font_metrics, plan_of
 
 from layout.drawing.shapes import Curve, Text
 from layout.drawing.sheet import Part
-from layout.parts.check_items import checks
+from layout.parts.check_items import checks, remedies
 from layout.parts.frame_check import frame_check
 from layout.parts.frame_pull import measuring_table
 from layout.values.by_rule import by_rule
+from templates_gen.files.outputs import Outputs
 
 # A frame of 30 x 40 cm has diagonals of 50 cm (the 3-4-5 triangle).
 RIGHT: dict[str, object] = {
@@ -223,3 +224,15 @@ def test_pictures_of_long_frames_stay_in_their_box(width: str, height: str) -> N
             assert left - 0.3 <= point.x <= right
             assert low <= point.y <= high
     assert [said_by(part).count(number) for number in "12345"] == [3, 3, 3, 2, 1]
+
+
+@pytest.mark.parametrize("kind", [{}, FLAT, NAILS], ids=["bars", "flat", "nails"])
+@pytest.mark.parametrize("size", ["148 x 210 mm", "210 x 148 mm", "215 x 215 mm", "common"])
+def test_every_paper_says_what_to_do_where_it_is_not_right(size: str, kind: dict[str, object]) -> None:
+    """Each remedy of the kit's frame ends stands somewhere on its sheets, once, whether in a table or under a card."""
+    output = Outputs(plan_of(kind | {"paper.size": size}), font_metrics(), ["frame-check"]).output("frame-check.pdf")
+    said = "".join(shape.words for sheet in output.sheets for shape in sheet.shapes if isinstance(shape, Text))
+    squeezed = said.replace(" ", "")
+    for wrong, does in remedies(plan_of(kind)):
+        assert squeezed.count(does.replace(" ", "")) == 1
+        assert wrong.replace(" ", "") in squeezed

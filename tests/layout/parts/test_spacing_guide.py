@@ -222,3 +222,17 @@ def test_crosses_stand_clear(changes: dict[str, object], *, low: bool) -> None:
         assert shapely.box(*part.box).contains(cross)
         assert min(line.distance(cross) for line in lines) > 0.2
     assert shapely.Polygon(part.datum).area > 100
+
+
+@pytest.mark.parametrize("end", ENDS)
+@pytest.mark.parametrize("sett", ["2 per cm", "5 per cm", "8 epi"])
+def test_a_low_guide_shows_where_it_is_cut(sett: str, end: End) -> None:
+    """A pair of scissors, whose eyes are circles, stands on the edge behind, as on a full guide."""
+    for width in ("17 cm", "20 cm", "13 in"):
+        made = guide({"weaving.width": width, "sett.given": sett, "frame.outer_width": "20 in"}, end, low=True)
+        eyes = [shape for shape in made.shapes if isinstance(shape, Curve) and shape.pen is Pen.OUTLINE]
+        behind = max(made.box[1], made.box[3], key=abs)
+        assert len(eyes) == 2
+        assert all(
+            min(y for _, y in eye.points()) - 1.2 < behind < max(y for _, y in eye.points()) + 1.2 for eye in eyes
+        )

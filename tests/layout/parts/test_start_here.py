@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from fractions import Fraction
 from itertools import pairwise
 
@@ -23,6 +24,7 @@ from layout.parts.start_numbers import kit_figures
 from layout.parts.start_steps import work_steps
 from layout.plan import plan
 from layout.values.by_rule import by_rule
+from templates_gen.files.outputs import Outputs
 from templates_gen.inputs import kit_file
 
 DEMO = plan(kit_file.demo())
@@ -160,3 +162,13 @@ def test_a_box_has_no_first_sheet() -> None:
     planned = plan_of({"paper.for": "box"})
     layings = layings_of(planned)
     assert list(with_first_sheet(planned, layings, font_metrics())) == layings
+
+
+@pytest.mark.parametrize("kind", KINDS)
+def test_no_sheet_speaks_of_winds_where_every_end_has_its_mark(kind: str) -> None:
+    """A wind is two ends, on a warp that goes round both frame ends; no other kit has any."""
+    planned = plan_of(dict(KINDS[kind]))
+    sheets = Outputs(planned, font_metrics()).output("kit.pdf").sheets
+    said = " ".join(shape.words for sheet in sheets for shape in sheet.shapes if isinstance(shape, Text))
+    has_winds = planned.warp.kind == "wound"
+    assert bool(re.search(r"\b(every|the|first) wind\b|\bwinds\b", said)) == has_winds

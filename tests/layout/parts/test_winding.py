@@ -112,6 +112,19 @@ def test_steps_by_hand() -> None:
     )
 
 
+@pytest.mark.parametrize("name", KINDS)
+def test_all_rings_lie_in_the_box_of_the_picture(name: str) -> None:
+    """However small it is, and whatever its rings must keep clear of."""
+    planned = plan_of(KINDS[name] | {"weaving.height": "as high as fits", "frame.outer_height": "21 3/16 in"})
+    metrics = font_metrics()
+    small = [small_winding(planned, metrics, wide=wide, low=low) for wide in (False, True) for low in (False, True)]
+    for part in (winding(planned, metrics), *small):
+        left, low, right, high = part.box
+        for at, radius, words in rings(part):
+            assert left <= at.x - radius < at.x + radius <= right + 0.01, words
+            assert low <= at.y - radius < at.y + radius <= high + 0.01, words
+
+
 def test_a_warp_of_one_wind_has_fewer_things_to_do() -> None:
     """Two ends: there, back, and no more; every step has its ring."""
     part = picture({"weaving.width": "8 mm"})

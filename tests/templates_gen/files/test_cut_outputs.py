@@ -27,6 +27,8 @@ from layout.cutting.stock.stock import Operation, Stock
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Curve, Placing, Shape, Text
 from layout.drawing.sheet import Care, Sheet, cuts_on
+from layout.messages.english import ENGLISH
+from layout.messages.roles import Marking
 from layout.plan import Plan
 from layout.values.errors import FieldError, LayoutError
 from templates_gen.files.check import Against, check
@@ -315,15 +317,16 @@ def test_a_stock_that_is_too_small_leaves_a_part_out_and_says_so() -> None:
 def test_what_asks_for_care_is_told_whatever_its_words(monkeypatch: pytest.MonkeyPatch) -> None:
     """A note of a part is said by what it is for: another wording, or another language, changes nothing."""
     right = CUT_PRODUCTS["comb"]
+    plain, mind = ENGLISH.say(Marking.LEFT), ENGLISH.say(Marking.RIGHT)
 
     def other(*given: Any) -> Any:
-        return tuple(replace(part, notes=("plain", Care("mind the teeth"))) for part in right.builds(*given))
+        return tuple(replace(part, notes=(plain, Care(mind))) for part in right.builds(*given))
 
     monkeypatch.setattr("templates_gen.files.drawings.CUT_PRODUCTS", {"comb": right._replace(builds=other)})
     monkeypatch.setattr("templates_gen.files.drawings.cut_suiting", lambda _: ("comb",))
     stated = Outputs(planned(), font_metrics(), ["comb"], stock()).notes
-    assert any(note.endswith("mind the teeth") for note in stated)
-    assert not any(note.endswith("plain") for note in stated)
+    assert any(note.endswith(mind) for note in stated)
+    assert not any(note.endswith(plain) for note in stated)
 
 
 def test_a_name_that_is_printed_and_cut_is_printed_where_it_cannot_be_cut(monkeypatch: pytest.MonkeyPatch) -> None:

@@ -128,6 +128,8 @@ def literals(path: Path) -> Iterator[str]:
             skipped.add(id(node.value))
         if isinstance(node, ast.Call) and _is_of(node.func, "re", "click"):
             skipped |= {id(each) for each in ast.walk(node)}
+        if isinstance(node, ast.keyword) and node.arg == "short_help":
+            skipped.add(id(node.value))
         if isinstance(node, ast.JoinedStr):
             skipped |= {id(each) for each in node.values if isinstance(each, ast.Constant)}
     for node in ast.walk(tree):

@@ -171,7 +171,7 @@ PROGRAMS: dict[str, Callable[[Tables], Tables | bytes | None]] = {
     "codes begun elsewhere": at("cmap", 18, b"\0\1"),
     "colours": lambda tables: {**tables, "COLR": bytes(14)},
     "pictures": lambda tables: {**tables, "sbix": bytes(8)},
-    "no names": without("name"),
+    "names": lambda tables: {**tables, "name": bytes(6)},
     "garbage": lambda _: b"typed by hand: no font",
     "garbage of its length": lambda _: bytes(range(256)) * 64,
     "nothing": lambda _: b"",
@@ -219,7 +219,7 @@ DICTIONARIES: dict[str, Callable[[Any], None]] = {
     "wide letters": widths(lambda width: width * 1.01),
     "fewer widths": lambda font: font["/Widths"].pop(),
     "widths of words": entry("/Widths", ArrayObject([TextStringObject("wide")] * 128)),
-    "codes begun later": entry("/FirstChar", NumberObject(1)),
+    "codes begun later": entry("/FirstChar", NumberObject(2)),
     "codes ended earlier": entry("/LastChar", NumberObject(100)),
     "an encoding": entry("/Encoding", NameObject("/WinAnsiEncoding")),
     "1 said to be 7": font_map(b"<31> <0031>", b"<31> <0037>"),
@@ -244,6 +244,17 @@ def test_a_forged_dictionary_is_refused(name: str) -> None:
     """So do widths, maps and descriptors that are not those of the print font."""
     with pytest.raises(ReadError, match="font"):
         read(forged(DICTIONARIES[name]))
+
+
+def test_a_letter_without_a_width_is_refused() -> None:
+    """A viewer would not move on behind it: widths reach from the first to the last code that words have."""
+
+    def narrower(font: Any) -> None:
+        font[NameObject("/FirstChar")] = NumberObject(font["/FirstChar"] + 1)
+        font["/Widths"].pop(0)
+
+    with pytest.raises(ReadError, match="code"):
+        read(forged(narrower))
 
 
 @pytest.mark.parametrize("face", Face)

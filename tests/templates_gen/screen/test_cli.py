@@ -495,6 +495,20 @@ def test_a_name_that_is_no_text(tmp_path: Path) -> None:
     assert len(ran.stderr.splitlines()) == 1
 
 
+def test_without_a_word_it_says_what_there_is() -> None:
+    """The whole list of commands as `--help` shows it, each in a whole sentence, and how to begin."""
+    alone, asked = process(), process("--help")
+    assert (alone.returncode, alone.stdout) == (2, "")
+    assert alone.stderr == asked.stdout
+    listed = alone.stderr.partition("Commands:")[2]
+    assert "\\n" not in alone.stderr
+    assert "..." not in listed
+    assert isinstance(main, click.Group)
+    for name, command in main.commands.items():
+        assert any(line.split() == [name, *str(command.short_help).split()] for line in listed.split("\n")), name
+    assert listed.rstrip().endswith("-o mine.")
+
+
 def test_help_is_there_for_every_command() -> None:
     """Each command says in a sentence what it does."""
     assert isinstance(main, click.Group)

@@ -10,7 +10,7 @@ from typing import Any
 
 import pytest
 from commands import run
-from kits import KINDS, font_metrics, plan_of
+from kits import FLAT, KINDS, NAILS, TRAVEL, font_metrics, plan_of
 
 from layout.drawing.shapes import Placing, Text
 from layout.drawing.sheet import Part, Piece
@@ -173,3 +173,12 @@ def test_two_parts_in_pieces_on_shared_sheets_are_two_joins() -> None:
     sheets = ((part("a"), part("b"), part("a")), (part("b"), part("b"), part("c")))
     layings = [Laying("tiles", sheets[0][0].part, sheets, ()), Laying("straight", sheets[0][0].part, sheets, ())]
     assert joined_of(layings) == (("A", 2), ("B", 3))
+
+
+@pytest.mark.parametrize("paper", ["common", "148 x 210 mm", "210 x 148 mm"])
+@pytest.mark.parametrize("kind", [{}, FLAT, NAILS], ids=["bars", "flat", "nails"])
+def test_energy_in_a_tightened_frame_is_said_on_the_screen(kind: dict[str, object], paper: str) -> None:
+    """Rods and wedges can fly: whoever makes the sheets reads so once, and nothing of it on a frame without them."""
+    for changes, times in ((TRAVEL, 1), ({}, 0)):
+        notes = Outputs(plan_of(kind | changes | {"paper.size": paper}), font_metrics(), ["kit"]).notes
+        assert sum("stores energy" in note for note in notes) == times

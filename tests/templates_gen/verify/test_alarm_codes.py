@@ -13,6 +13,7 @@ from kits import font_metrics, plan_of
 
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Curve, Placing, Point, Region, Shape, Text
+from layout.drawing.sheet import Sheet
 from layout.paper import targets
 from layout.paper.code import Modules
 from templates_gen.codes import modules as codes
@@ -20,7 +21,9 @@ from templates_gen.codes.digest import digest_of
 from templates_gen.codes.payload import payload
 from templates_gen.files.outputs import Outputs
 from templates_gen.files.proof import findings, read, write
+from templates_gen.verify.printed.furniture import check_furniture
 
+BEADS: Mapping[str, object] = {"weft": {"beads": {"number": 26, "over": "5 cm"}}}
 MADE, SIDES = codes.codes_for, targets.rectangle
 
 
@@ -58,7 +61,7 @@ WRONG: Mapping[str, tuple[str, Any, str]] = {
         lambda *given: MADE(*given)[::-1],
         "where sheet 1 of",
     ),
-    "no codes": ("templates_gen.files.coded.codes_for", lambda *_: (), "0 codes found"),
+    "no codes": ("templates_gen.files.coded.codes_for", lambda _, __, total: (None,) * total, "0 codes found"),
     "another file's code": ("templates_gen.codes.modules.payload", other_file, "the code is not that of this file"),
     "another digest": (
         "templates_gen.codes.payload.digest_of",
@@ -123,3 +126,55 @@ def _near(shape: Shape, at: Point) -> bool:
         return False
     paths = shape.contours if isinstance(shape, Region) else (shape,)
     return all(dist(point, at) < targets.HALF for path in paths for point in path.points())
+
+
+def _without(sheet: Sheet, gone: Callable[[Shape], bool]) -> list[Sheet]:
+    """The same sheet without each one of what is meant, in turn."""
+    return [
+        replace(sheet, shapes=tuple(s for s in sheet.shapes if s is not each)) for each in sheet.shapes if gone(each)
+    ]
+
+
+def _is_target(shape: Shape) -> bool:
+    return shape.pen is Pen.TARGET
+
+
+def test_a_target_that_lost_its_ring_is_found() -> None:
+    """Though enough others are left."""
+    (sheet,) = Outputs(plan_of(), font_metrics()).output("strip-near.pdf").sheets
+    assert check_furniture(sheet, ("strip-near",)).sound
+    rings = sum(map(_is_target, sheet.shapes))
+    spoilt = _without(sheet, _is_target)
+    assert len(spoilt) == rings >= 7
+    for each in spoilt:
+        assert not check_furniture(each, ("strip-near",)).sound
+
+
+SCALED: Mapping[str, Mapping[str, object]] = {
+    "strips.pdf": {},
+    "weaving-grid.pdf": {},
+    "strip-near.pdf": {"weaving.width": "30 cm", "frame.outer_width": "40 cm"},
+}
+
+
+@pytest.mark.parametrize("file", SCALED)
+def test_a_wrong_number_at_a_check_scale_is_found(file: str) -> None:
+    """A scale that calls its middle 60, or has no numbers, says that a right print is wrong."""
+    outputs = Outputs(plan_of({**BEADS, **SCALED[file]}), font_metrics())
+    output = outputs.output(file)
+    parts = output.parts
+    sheet = output.sheets[0]
+    assert check_furniture(sheet, parts).sound
+    numbers = [s for s in sheet.shapes if isinstance(s, Text) and _by_a_scale(s, sheet)]
+    assert len(numbers) == 12
+    for number in numbers:
+        for other in (number._replace(words="7"), number._replace(at=Point(number.at.x + 4, number.at.y + 4))):
+            shapes = tuple(other if shape is number else shape for shape in sheet.shapes)
+            assert not check_furniture(replace(sheet, shapes=shapes), parts).sound, number.words
+
+
+def _by_a_scale(text: Text, sheet: Sheet) -> bool:
+    blocks = [s for s in sheet.shapes if isinstance(s, Region) and len(s.contours) in (4, 5) and s.pen is Pen.SOLID]
+    places = [point for block in blocks for path in block.contours for point in path.points()]
+    small = text.words in ("0", "2", "50", "4 in", "100 mm")
+    return small and min(dist(text.at, place) for place in places) < 14.0

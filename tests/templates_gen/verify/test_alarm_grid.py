@@ -12,6 +12,7 @@ from kits import NAILS, NOTCHED, PEGGED, font_metrics, plan_of
 
 import layout.paper.panes as panes_module
 import layout.parts.grid as grid_module
+import layout.parts.grid_key as key_module
 from layout.drawing.pane import OnSheet, Pane
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Curve, Point, Shape, Text
@@ -51,6 +52,19 @@ def alarm(plan: Plan, form: str) -> str:
     result = findings(plan, wanted, found)
     assert result.problems or result.deviation <= 0.001
     return "; ".join(result.sentences)
+
+
+@pytest.mark.parametrize("kit", ["pieces", "turned", "words apart", "large"])
+def test_which_piece_it_is_may_be_said_in_two_lines(kit: str, monkeypatch: PATCH) -> None:
+    """Of a hundred pieces the last figure begins a line; a narrow column breaks it off from few. It is still read."""
+    right = key_module.wrap
+
+    def narrow(words: str, size: float, width: float, *others: Any) -> list[str]:
+        heading = words.startswith("Piece ")
+        return right(words, size, font_metrics().width(words, size) - 1 if heading else width, *others)
+
+    monkeypatch.setattr(key_module, "wrap", narrow)
+    assert alarm(plan_of(KITS[kit]), "pdf") == ""
 
 
 @pytest.mark.parametrize("form", ["pdf", "svg"])

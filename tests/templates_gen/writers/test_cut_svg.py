@@ -62,6 +62,8 @@ CHANGES = {
     "a word of idle noughts": (WORD, WORD.replace("10.5", "10.50")),
     "a word of a nought below nought": (WORD, WORD.replace("l12.7 0", "l12.7-0")),
     "a word of giant steps": (WORD, WORD.replace("10.5", "10000.5")),
+    "a word of a needless blank": (WORD, WORD.replace("10.5", "10.5 .5-1 0")),
+    "a word of an odd number": (WORD, WORD.replace("10.5", "10.5-1.5")),
     "a word of two blanks": (WORD, WORD.replace(" 0-", "  0-")),
     "a word that goes on elsewhere": (WORD, WORD + "M1 1l1 0 0 1Z"),
     "a word that moves and draws nothing": (WORD, WORD + "m1 1"),

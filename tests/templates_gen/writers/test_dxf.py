@@ -59,71 +59,71 @@ def test_a_file_typed_by_hand_is_read_in_millimetres() -> None:
 
 # --- what the reader refuses
 
-SCORED = TYPED[TYPED.index("  0\nLAYER\n  5\n30\n") : TYPED.index("  0\nLAYER\n  5\n31\n")]
+SCORED = TYPED[TYPED.index("0\nLAYER\n5\n30\n") : TYPED.index("0\nLAYER\n5\n31\n")]
 """The layer of scored lines."""
 
-OBJECTS = TYPED[TYPED.index("  0\nSECTION\n  2\nOBJECTS\n") : TYPED.index("  0\nEOF\n")]
+OBJECTS = TYPED[TYPED.index("0\nSECTION\n2\nOBJECTS\n") : TYPED.index("0\nEOF\n")]
 
 CHANGES = {
-    "unit inch": ("$INSUNITS\n 70\n4", "$INSUNITS\n 70\n1"),
-    "no unit": ("$INSUNITS\n 70\n4", "$INSUNITS\n 70\n0"),
-    "unit left out": ("  9\n$INSUNITS\n 70\n4\n", ""),
-    "unit twice": ("  9\n$INSUNITS\n 70\n4\n", "  9\n$INSUNITS\n 70\n4\n  9\n$INSUNITS\n 70\n4\n"),
-    "imperial": ("$MEASUREMENT\n 70\n1", "$MEASUREMENT\n 70\n0"),
+    "unit inch": ("$INSUNITS\n70\n4", "$INSUNITS\n70\n1"),
+    "no unit": ("$INSUNITS\n70\n4", "$INSUNITS\n70\n0"),
+    "unit left out": ("9\n$INSUNITS\n70\n4\n", ""),
+    "unit twice": ("9\n$INSUNITS\n70\n4\n", "9\n$INSUNITS\n70\n4\n9\n$INSUNITS\n70\n4\n"),
+    "imperial": ("$MEASUREMENT\n70\n1", "$MEASUREMENT\n70\n0"),
     "another version": ("AC1024", "AC1009"),
-    "other limits": ("$LIMMIN\n 10\n0.0", "$LIMMIN\n 10\n1.0"),
-    "no limits": ("  9\n$LIMMAX\n 10\n110.5\n 20\n60.0\n", ""),
+    "other limits": ("$LIMMIN\n10\n0.0", "$LIMMIN\n10\n1.0"),
+    "no limits": ("9\n$LIMMAX\n10\n110.5\n20\n60.0\n", ""),
     "a layer too few": (SCORED, ""),
     "a layer too many": (SCORED, SCORED + SCORED.replace("score", "mark")),
-    "a layer frozen": ("2\ncut\n 70\n0", "2\ncut\n 70\n1"),
+    "a layer frozen": ("2\ncut\n70\n0", "2\ncut\n70\n1"),
     "a layer switched off": ("62\n1\n420", "62\n-1\n420"),
     "a wrong colour": ("420\n16711680", "420\n16711681"),
     "a wrong numbered colour": ("62\n1\n420", "62\n5\n420"),
     "no colour": ("420\n16711680\n", ""),
     "a wrong weight": ("370\n0", "370\n5"),
-    "a dashed layer": ("16711680\n  6\nContinuous", "16711680\n  6\nDASHED"),
+    "a dashed layer": ("16711680\n6\nContinuous", "16711680\n6\nDASHED"),
     "a layer that is not printed": ("16711680\n", "16711680\n290\n0\n"),
     "another table": ('"cut": ["#ff0000"', '"cut": ["#ee0000"'),
     "another width in the table": ('"cut": ["#ff0000", 0.01]', '"cut": ["#ff0000", 0.1]'),
     "two operations of one colour": ('"score": ["#00ff00"', '"score": ["#ff0000"'),
     "an operation too few": ('"cut": ["#ff0000", 0.01], ', ""),
     "no operations": ('"operations"', '"operation"'),
-    "another layer": ("  8\ncut", "  8\nmark"),
-    "the layer of nothing": ("  8\ncut", "  8\n0"),
-    "a colour of its own": ("  8\ncut\n", "  8\ncut\n 62\n5\n"),
-    "on the paper": ("  8\ncut\n", "  8\ncut\n 67\n1\n"),
-    "turned up": ("AcDbPolyline\n 90\n5", "AcDbPolyline\n210\n0.0\n220\n1.0\n230\n0.0\n 90\n5"),
-    "wide": (" 70\n1\n 10\n0.0", " 70\n1\n 43\n0.2\n 10\n0.0"),
-    "a raised line": (" 70\n1\n 10\n0.0", " 70\n1\n 38\n2.0\n 10\n0.0"),
-    "a scaled entity": ("  8\ncut\n", "  8\ncut\n 48\n0.97\n"),
-    "another entity": ("LWPOLYLINE\n  5\n34", "LINE\n  5\n34"),
-    "an insert": ("  0\nLWPOLYLINE\n  5\n34", "  0\nINSERT\n  5\nB1\n  2\nblock\n  0\nLWPOLYLINE\n  5\n34"),
-    "words": ("  0\nLWPOLYLINE\n  5\n34", "  0\nTEXT\n  5\nB1\n  1\nwords\n  0\nLWPOLYLINE\n  5\n34"),
-    "a block that draws": ("BLOCKS\n", "BLOCKS\n  0\nBLOCK\n  0\nLINE\n  0\nENDBLK\n"),
-    "a count that is wrong": ("AcDbPolyline\n 90\n5", "AcDbPolyline\n 90\n4"),
-    "a flag that is none": (" 90\n5\n 70\n1", " 90\n5\n 70\n129"),
-    "a bulge on an open line": (" 10\n5.0\n 20\n35.0\n", " 10\n5.0\n 20\n35.0\n 42\n0.1\n"),
+    "another layer": ("8\ncut", "8\nmark"),
+    "the layer of nothing": ("8\ncut", "8\n0"),
+    "a colour of its own": ("8\ncut\n", "8\ncut\n62\n5\n"),
+    "on the paper": ("8\ncut\n", "8\ncut\n67\n1\n"),
+    "turned up": ("AcDbPolyline\n90\n5", "AcDbPolyline\n210\n0.0\n220\n1.0\n230\n0.0\n90\n5"),
+    "wide": ("70\n1\n10\n0.0", "70\n1\n43\n0.2\n10\n0.0"),
+    "a raised line": ("70\n1\n10\n0.0", "70\n1\n38\n2.0\n10\n0.0"),
+    "a scaled entity": ("8\ncut\n", "8\ncut\n48\n0.97\n"),
+    "another entity": ("LWPOLYLINE\n5\n34", "LINE\n5\n34"),
+    "an insert": ("0\nLWPOLYLINE\n5\n34", "0\nINSERT\n5\nB1\n2\nblock\n0\nLWPOLYLINE\n5\n34"),
+    "words": ("0\nLWPOLYLINE\n5\n34", "0\nTEXT\n5\nB1\n1\nwords\n0\nLWPOLYLINE\n5\n34"),
+    "a block that draws": ("BLOCKS\n", "BLOCKS\n0\nBLOCK\n0\nLINE\n0\nENDBLK\n"),
+    "a count that is wrong": ("AcDbPolyline\n90\n5", "AcDbPolyline\n90\n4"),
+    "a flag that is none": ("90\n5\n70\n1", "90\n5\n70\n129"),
+    "a bulge on an open line": ("10\n5.0\n20\n35.0\n", "10\n5.0\n20\n35.0\n42\n0.1\n"),
     "a bulge of 60 degrees": ("0.198912367379658", "0.267949192431123"),
-    "a width at a corner": (" 10\n46.0\n 20\n0.0\n", " 10\n46.0\n 20\n0.0\n 40\n0.1\n"),
-    "half a corner": (" 10\n46.0\n 20\n0.0\n", " 10\n46.0\n"),
-    "no number": (" 10\n46.0", " 10\nnan"),
-    "endless": (" 10\n46.0", " 10\ninf"),
-    "a large number": (" 10\n46.0", " 10\n123456789.0"),
-    "a comma": (" 10\n46.0", " 10\n46,0"),
-    "an open area": (" 90\n3\n 70\n1", " 90\n3\n 70\n0"),
+    "a width at a corner": ("10\n46.0\n20\n0.0\n", "10\n46.0\n20\n0.0\n40\n0.1\n"),
+    "half a corner": ("10\n46.0\n20\n0.0\n", "10\n46.0\n"),
+    "no number": ("10\n46.0", "10\nnan"),
+    "endless": ("10\n46.0", "10\ninf"),
+    "a large number": ("10\n46.0", "10\n123456789.0"),
+    "a comma": ("10\n46.0", "10\n46,0"),
+    "an open area": ("90\n3\n70\n1", "90\n3\n70\n0"),
     "an area too many": ("areas: 1", "areas: 1 1"),
     "an area too large": ("areas: 1", "areas: 2"),
     "no area": ("areas: 1", "areas:"),
     "no areas": ("999\nareas: 1\n", ""),
     "no inputs": ('{"inputs": "{}", ', "{"),
-    "a comment among lines": ("  8\ncut", "999\nnote\n  8\ncut"),
+    "a comment among lines": ("8\ncut", "999\nnote\n8\ncut"),
     "another section": ("OBJECTS", "THUMBNAILIMAGE"),
     "a section too few": (OBJECTS, ""),
-    "no end": ("  0\nEOF\n", ""),
-    "half a pair": ("  0\nEOF\n", "  0\n"),
-    "something after the end": ("  0\nEOF\n", "  0\nEOF\n  0\nEOF\n"),
-    "a code that is none": ("  8\ncut", "  x\ncut"),
-    "half a unit's value": ("$INSUNITS\n 70\n4", "$INSUNITS\n 70\n4.0"),
+    "no end": ("0\nEOF\n", ""),
+    "half a pair": ("0\nEOF\n", "0\n"),
+    "something after the end": ("0\nEOF\n", "0\nEOF\n0\nEOF\n"),
+    "a code that is none": ("8\ncut", "  x\ncut"),
+    "half a unit's value": ("$INSUNITS\n70\n4", "$INSUNITS\n70\n4.0"),
 }
 
 
@@ -159,7 +159,7 @@ def test_ezdxf_writes_the_same_file(name: str) -> None:
     data = write([sheet], ABOUT)
     layers = {layer.dxf.name: layer.dxf.color for layer in opened(data).layers}
     text = data.decode()
-    assert text[text.index("  0\nSECTION") :] == exported(sheet, OPERATIONS, layers)
+    assert text[text.index("0\nSECTION") :] == exported(sheet, OPERATIONS, layers)
 
 
 def test_colours_are_those_of_ezdxf() -> None:
