@@ -55,6 +55,7 @@ _TILES: Mapping[str, str] = {
     "price-sheet": "B",
     "class-sheet": "B",
     "shop-card": "B",
+    "run-list": "B",
 } | dict.fromkeys(_CARDS, "B")
 
 
@@ -78,6 +79,11 @@ def check_furniture(sheet: Sheet, parts: Sequence[str]) -> Findings:
     wanted = [tile for tile in dict.fromkeys(map(tile_of, parts)) if tile][:1]
     wrong = len(shown) > 1 if not parts else shown != wanted
     return total + Findings(0.0, (finding(Furnished.TILE),) if wrong else ())
+
+
+def check_gutter(sheet: Sheet) -> Findings:
+    """Targets, margins and the upright scale of a sheet with parts of several boxes."""
+    return _targets(sheet) + Findings(0.0, tuple(_margins(sheet))) + _scales(sheet, _AXES[1:])
 
 
 def _targets(sheet: Sheet) -> Findings:
@@ -166,12 +172,15 @@ def _paths(shape: Curve | Region) -> Sequence[Curve]:
     return shape.contours if isinstance(shape, Region) else (shape,)
 
 
-def _scales(sheet: Sheet) -> Findings:
+_AXES = ((0, Laid.NO_BAR_ACROSS), (1, Laid.NO_BAR_UP))
+
+
+def _scales(sheet: Sheet, axes: Sequence[tuple[int, Laid]] = _AXES) -> Findings:
     """One scale of each length along each axis: its outline, and every second block in its place."""
     outlines = [shape for shape in sheet.shapes if isinstance(shape, Curve) and shape.pen is Pen.RULE and shape.closed]
     solids = [shape for shape in sheet.shapes if isinstance(shape, Region) and shape.pen is Pen.SOLID]
     total = NOTHING
-    for axis, missing in ((0, Laid.NO_BAR_ACROSS), (1, Laid.NO_BAR_UP)):
+    for axis, missing in axes:
         for length, block, first in _SCALES:
             off = min((_scale_off(outline, solids, axis, length, block, first) for outline in outlines), default=length)
             total += Findings(off, () if off <= LIMIT else (finding(missing, length=length),))
