@@ -37,23 +37,32 @@ class Cut(NamedTuple):
         return (self.at, self.at + self.gap) if self.gap else (self.at,)
 
 
-def cuts_of(pieces: Sequence[Box], sheet: Box) -> tuple[Cut, ...]:
+class _Piece(NamedTuple):
+    """What is cut out, and all that it takes: words may stand beside it."""
+
+    trim: Box
+    room: Box
+
+
+def cuts_of(pieces: Sequence[Box], sheet: Box, rooms: Sequence[Box] = ()) -> tuple[Cut, ...]:
     """The cuts that leave every one of `pieces` alone and trimmed (but for `THIN` strips); each goes right through
     what is left then.
 
     Of a panel the margins come off first, above and below, left and right. Then it is parted on the axis that leaves
     more panels (across where both leave as many), from the top or from the left, and each of these is cut so.
+    `rooms` are what the pieces take with the words beside them, where there are any: no cut parts these.
     LayoutError where no straight cut goes between two pieces.
     """
-    return tuple(cut._replace(number=number) for number, cut in enumerate(_cut(sheet, pieces), 1))
+    both = [_Piece(trim, room) for trim, room in zip(pieces, rooms or pieces, strict=True)]
+    return tuple(cut._replace(number=number) for number, cut in enumerate(_cut(sheet, both), 1))
 
 
-def _cut(panel: Box, pieces: Sequence[Box]) -> Iterator[Cut]:
+def _cut(panel: Box, pieces: Sequence[_Piece]) -> Iterator[Cut]:
     if not pieces:
         return
     for axis in _AXES:
         low, high = _SIDES[axis]
-        span = min(piece[low] for piece in pieces), max(piece[high] for piece in pieces)
+        span = min(piece.trim[low] for piece in pieces), max(piece.trim[high] for piece in pieces)
         kept = tuple(
             end if abs(end - panel[side]) > THIN else panel[side] for side, end in zip((low, high), span, strict=True)
         )
@@ -70,10 +79,10 @@ def _cut(panel: Box, pieces: Sequence[Box]) -> Iterator[Cut]:
     yield from _parted(panel, bands[axis], axis)
 
 
-def _parted(panel: Box, bands: Sequence[Sequence[Box]], axis: Axis) -> Iterator[Cut]:
+def _parted(panel: Box, bands: Sequence[Sequence[_Piece]], axis: Axis) -> Iterator[Cut]:
     """The cuts between the bands of a panel, and then those of each band."""
     low, high = _SIDES[axis]
-    spans = [(min(piece[low] for piece in band), max(piece[high] for piece in band)) for band in bands]
+    spans = [(min(piece.trim[low] for piece in band), max(piece.trim[high] for piece in band)) for band in bands]
     ends = panel[1 - low], panel[3 - low]
     cuts = [Cut(0, axis, begin, end - begin, *ends) for (_, begin), (end, _) in pairwise(spans)]
     begins, stops = [panel[low], *(end for end, _ in spans[1:])], [*(begin for _, begin in spans[:-1]), panel[high]]
@@ -91,15 +100,15 @@ def _within(panel: Box, axis: Axis, begin: float, stop: float) -> Box:
     return (begin, bottom, stop, top) if axis == "x" else (left, begin, right, stop)
 
 
-def _bands(pieces: Sequence[Box], axis: Axis) -> list[list[Box]]:
+def _bands(pieces: Sequence[_Piece], axis: Axis) -> list[list[_Piece]]:
     """The pieces in groups that a straight cut can part, from the lower side on."""
     low, high = _SIDES[axis]
-    bands: list[list[Box]] = []
+    bands: list[list[_Piece]] = []
     reach = 0.0
-    for piece in sorted(pieces, key=lambda each: each[low]):
-        if bands and piece[low] < reach + _NEAR:
+    for piece in sorted(pieces, key=lambda each: each.room[low]):
+        if bands and piece.room[low] < reach + _NEAR:
             bands[-1].append(piece)
         else:
             bands.append([piece])
-        reach = max(reach, piece[high]) if len(bands[-1]) > 1 else piece[high]
+        reach = max(reach, piece.room[high]) if len(bands[-1]) > 1 else piece.room[high]
     return bands

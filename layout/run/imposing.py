@@ -142,7 +142,7 @@ def _together(many: Sequence[_Pages]) -> _Pages:
 
 def _placed(page: _Page, times: int, parts: Sequence[tuple[RunPart, int]], placer: _Placer) -> Placed:
     pieces = tuple(Piece(placer.parts[k], placing) for k, placing in page)
-    cuts = cuts_of(list(trims_of(pieces)), placer.bed.sheet)
+    cuts = cuts_of(list(trims_of(pieces)), placer.bed.sheet, list(boxes_of(pieces)))
     return Placed(pieces, tuple(parts[k][0].kit for k, _ in page), cuts, times)
 
 

@@ -14,7 +14,7 @@ from layout.run.bed import RunBed
 from layout.run.cuts import Cut
 
 _LONG, _OFF, _CLEAR = 3.0, 0.5, 0.2
-_STEP, _BESIDE, _WHITE, _FURTHEST, _NEAR = 0.5, 0.5, 0.14, 8.0, 1e-6
+_STEP, _BESIDE, _WHITE, _FURTHEST, _NEAR = 0.5, 0.5, 0.14, 12.0, 1e-6
 
 
 def crop_marks(cuts: Sequence[Cut], pieces: Sequence[Box], bed: RunBed, taken: Sequence[Box]) -> list[Curve]:

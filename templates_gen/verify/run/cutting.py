@@ -13,8 +13,8 @@ from templates_gen.verify.found_parts import FoundPart
 from templates_gen.verify.run.pages import ClaimedCut, PlacedPage, box_of, trim_of
 
 _THIN = 0.5  # mm: so much may stay beside a part
-_NEAR = 10.0  # mm: how far beyond the end of its cut a mark may reach
-_BESIDE = 8.0  # mm: how far from its line a number may stand
+_NEAR = 12.0  # mm: how far beyond the end of its cut a mark may reach
+_BESIDE = 12.0  # mm: how far from its line a number may stand
 
 
 def prove_cuts(page: PlacedPage, found: Sequence[FoundPart]) -> Findings:

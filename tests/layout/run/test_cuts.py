@@ -96,3 +96,11 @@ def test_two_cards_over_one_are_cut_in_this_order() -> None:
         ("y", 58, 2, 10, 90),
         ("x", 50, 2, 60, 90),
     ]
+
+
+def test_no_cut_parts_a_part_from_the_words_beside_it() -> None:
+    """The words of the lower one reach over the lower edge of the one beside the upper one."""
+    trims = [(0.0, 52.0, 40.0, 100.0), (0.0, 0.0, 40.0, 44.0), (44.0, 45.0, 60.0, 100.0)]
+    rooms = [(0.0, 52.0, 40.0, 100.0), (0.0, 0.0, 40.0, 49.0), trims[2]]
+    cuts = cuts_of(trims, (0, 0, 60, 100), rooms)
+    assert (cuts[0].axis, cuts[0].at, cuts[0].gap) == ("x", 40, 4)

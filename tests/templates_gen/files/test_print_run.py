@@ -16,9 +16,9 @@ from layout.run.bed import run_bed
 from layout.run.cuts import Cut
 from layout.run.run import Run, RunKit
 from layout.run.run_sheet import Gutter, run_sheet
-from templates_gen.files import print_files
 from templates_gen.files.kept import planned, printed_drawings
 from templates_gen.files.print_files import PrintFiles
+from templates_gen.files.print_pages import PrintPages
 from templates_gen.files.print_proof import print_findings
 from templates_gen.files.proof import read, write
 from templates_gen.files.run_about import SoldKit
@@ -246,14 +246,14 @@ def test_a_file_that_says_another_number_is_found(files: PrintFiles) -> None:
 
 def test_a_run_list_that_says_another_sum_is_found(files: PrintFiles, monkeypatch: pytest.MonkeyPatch) -> None:
     """A builder that counts one sheet too few, and one that says too small a bound."""
-    good = print_files.PrintPages.totals
+    good = PrintPages.totals
     for change in ({"sheets": -1}, {"singly": 1}, {"least": -1}):
 
         def wrong(self: Any, lists: int, change: dict[str, int] = change) -> Any:
             found = good(self, lists)
             return replace(found, **{key: getattr(found, key) + more for key, more in change.items()})
 
-        monkeypatch.setattr(print_files.PrintPages, "totals", wrong)
+        monkeypatch.setattr(PrintPages, "totals", wrong)
         again = PrintFiles(files.run, files.sold, files.layings, METRICS)
         output = again.output("print-1-time.pdf")
         assert print_findings(again, output, read(output, write(output))).problems
