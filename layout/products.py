@@ -19,7 +19,7 @@ from layout.paper.room import room_for
 from layout.paper.sheets import lay, lay_together
 from layout.paper.steps import named
 from layout.parts.cards.cards import cards
-from layout.parts.cards.help_card import help_card
+from layout.parts.cards.help_card import help_card, help_left_out
 from layout.parts.cards.legal_card import to_fill_in
 from layout.parts.frame_check import bare_check, frame_check
 from layout.parts.grid import drawing_of
@@ -170,6 +170,11 @@ def _cards(plan: Plan, metrics: FontMetrics) -> tuple[Build, ...]:
     return tuple(map(_as_it_is, cards(plan, metrics)))
 
 
+def _has_help(plan: Plan) -> bool:
+    """On low paper only a kit asks for it whose box holds it."""
+    return not help_left_out(plan) or (plan.kit.box.given and plan.kit.box.has("help"))
+
+
 def _help(plan: Plan, metrics: FontMetrics) -> tuple[Build, ...]:
     """The card of help and finish, or its two halves."""
     return tuple(map(_as_it_is, help_card(plan, metrics)))
@@ -195,7 +200,9 @@ PRODUCTS: Mapping[str, Product] = {
     "spacing-guide": Product(_at(spacing_guide, "near", "far"), heading=_guides),
     "weaving-grid": Product(_in_panes(drawing_of), absent=left_out, in_kit=False),
     "leaflet": Product(_leaflet, forms=("pdf",), in_kit=False, default=_boxed("leaflet")),
-    "help": Product(_help, forms=("pdf",), in_kit=False, default=_boxed("help"), lays=_lay_help),
+    "help": Product(
+        _help, _has_help, forms=("pdf",), absent=help_left_out, in_kit=False, default=_boxed("help"), lays=_lay_help
+    ),
     "label": Product(_cards, forms=("pdf",), in_kit=False, default=_boxed("label"), lays=_lay_cards),
 }
 """Everything that can be made, in the order of use, which is that of the kit's sheets."""

@@ -63,7 +63,7 @@ def head(said: Head, regions: Regions, metrics: FontMetrics) -> tuple[list[Shape
     right = min(COLUMN_RIGHT, regions.right) if said.narrow else regions.right
     rows = _rows(said, regions, right, metrics)
     shapes: list[Shape] = [
-        *_tile(said.tile, regions, metrics),
+        *tile_of(said.tile, regions, metrics),
         *(_set(row, regions.height, metrics) for row in rows if row.words),
     ]
     number = rows[0]
@@ -143,8 +143,8 @@ def _set(row: _Row, height: float, metrics: FontMetrics) -> Text:
     return Text(Point(x, height - row.down), row.size, row.words, pen=row.pen)
 
 
-def _tile(tile: str, regions: Regions, metrics: FontMetrics) -> list[Shape]:
-    """The black square in the left gutter, as high as the head, with what it shows in white."""
+def tile_of(tile: str, regions: Regions, metrics: FontMetrics) -> list[Shape]:
+    """The black square in the left gutter, as high as the head, with what it shows in white; nothing for no tile."""
     low, top = regions.height - FIELD - HEAD_HIGH, regions.height - FIELD
     square = rectangle(SIDE, low, SIDE + HEAD_HIGH, top, Pen.SOLID)
     if tile == WEAVE:

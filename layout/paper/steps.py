@@ -41,6 +41,7 @@ PLACES: Mapping[str, Place] = {
     "help": Place("B"),
     "label": Place("B"),
     "folded-label": Place("B"),
+    "run-list": Place("B"),
     "job": Place("L"),
     "job-board": Place("L"),
     "job-more": Place("L"),

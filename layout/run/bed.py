@@ -11,8 +11,8 @@ from layout.drawing.shapes import Box
 from layout.kit.kit import Paper
 from layout.nesting.bed import Bed
 
-GAP = 1.5
-"""Between two parts, in mm: the room of a knife (common practice, no source)."""
+GAP = 2.2
+"""Between two parts, in mm: room for a knife (common practice, no source), and for the number of a cut."""
 
 _LEFT, _RIGHT, _UP = 24.0, 12.2, 17.0
 

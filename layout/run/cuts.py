@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from itertools import pairwise
 from typing import Literal, NamedTuple
 
@@ -11,7 +11,11 @@ from layout.values.errors import LayoutError
 
 Axis = Literal["x", "y"]
 
+_AXES: tuple[Axis, ...] = ("y", "x")
+_SIDES: Mapping[Axis, tuple[int, int]] = {"x": (0, 2), "y": (1, 3)}
 _NEAR = 1e-6  # mm: what sums of floats may leave between two edges that are one
+THIN = 0.5
+"""Less than this, in mm, is not cut off: parts that are all but alike stand in one row."""
 
 
 class Cut(NamedTuple):
@@ -33,64 +37,78 @@ class Cut(NamedTuple):
         return (self.at, self.at + self.gap) if self.gap else (self.at,)
 
 
-def cuts_of(pieces: Sequence[Box], sheet: Box) -> tuple[Cut, ...]:
-    """The cuts that leave every one of `pieces` alone and trimmed; each goes right through what is left then.
+class _Piece(NamedTuple):
+    """What is cut out, and all that it takes: words may stand beside it."""
 
-    All cuts of a panel on one axis follow each other, on the axis that leaves more panels (across where both leave as
-    many), from the top and from the left; then each panel is cut so. LayoutError where no straight cut goes between
-    two pieces.
+    trim: Box
+    room: Box
+
+
+def cuts_of(pieces: Sequence[Box], sheet: Box, rooms: Sequence[Box] = ()) -> tuple[Cut, ...]:
+    """The cuts that leave every one of `pieces` alone and trimmed (but for `THIN` strips); each goes right through
+    what is left then.
+
+    Of a panel the margins come off first, above and below, left and right. Then it is parted on the axis that leaves
+    more panels (across where both leave as many), from the top or from the left, and each of these is cut so.
+    `rooms` are what the pieces take with the words beside them, where there are any: no cut parts these.
+    LayoutError where no straight cut goes between two pieces.
     """
-    found = enumerate(_cut(sheet, pieces), 1)
-    return tuple(cut._replace(number=number) for number, cut in found)
+    both = [_Piece(trim, room) for trim, room in zip(pieces, rooms or pieces, strict=True)]
+    return tuple(cut._replace(number=number) for number, cut in enumerate(_cut(sheet, both), 1))
 
 
-def _cut(panel: Box, pieces: Sequence[Box]) -> Iterator[Cut]:
+def _cut(panel: Box, pieces: Sequence[_Piece]) -> Iterator[Cut]:
     if not pieces:
         return
-    bands: dict[Axis, list[list[Box]]] = {axis: _bands(pieces, axis) for axis in ("y", "x")}
-    open_ones = [axis for axis in bands if len(bands[axis]) > 1 or _loose(panel, pieces, axis)]
-    if not open_ones and len(pieces) == 1:
+    for axis in _AXES:
+        low, high = _SIDES[axis]
+        span = min(piece.trim[low] for piece in pieces), max(piece.trim[high] for piece in pieces)
+        kept = tuple(
+            end if abs(end - panel[side]) > THIN else panel[side] for side, end in zip((low, high), span, strict=True)
+        )
+        ends = panel[1 - low], panel[3 - low]
+        off = [Cut(0, axis, at, 0.0, *ends) for at, side in zip(kept, (low, high), strict=True) if at != panel[side]]
+        yield from off if axis == "x" else reversed(off)
+        panel = _within(panel, axis, *kept)
+    if len(pieces) == 1:
         return
-    axis = max(open_ones, key=lambda each: len(bands[each]), default=None)
-    if axis is None or max(map(len, bands.values())) == 1 < len(pieces):
+    bands = {axis: _bands(pieces, axis) for axis in _AXES}
+    axis = max(_AXES, key=lambda each: len(bands[each]))
+    if len(bands[axis]) == 1:
         raise LayoutError(f"no straight cut goes between {len(pieces)} pieces")
-    low, high = (0, 2) if axis == "x" else (1, 3)
-    spans = [(min(piece[low] for piece in band), max(piece[high] for piece in band)) for band in bands[axis]]
-    cuts = list(_between(panel, spans, axis))
-    yield from cuts if axis == "x" else reversed(cuts)
-    parted = list(zip(bands[axis], spans, strict=True))
-    for band, (begin, end) in parted if axis == "x" else reversed(parted):
-        left, bottom, right, top = panel
-        yield from _cut((begin, bottom, end, top) if axis == "x" else (left, begin, right, end), band)
+    yield from _parted(panel, bands[axis], axis)
 
 
-def _between(panel: Box, spans: Sequence[tuple[float, float]], axis: Axis) -> Iterator[Cut]:
-    """The cuts of a panel on one axis, from its lower side on: what lies beside the bands is cut off."""
-    low, high, *ends = (panel[0], panel[2], panel[1], panel[3]) if axis == "x" else (*panel[1::2], *panel[::2])
-    if spans[0][0] - low > _NEAR:
-        yield Cut(0, axis, spans[0][0], 0.0, ends[0], ends[1])
-    for (_, begin), (end, _) in pairwise(spans):
-        yield Cut(0, axis, begin, end - begin, ends[0], ends[1])
-    if high - spans[-1][1] > _NEAR:
-        yield Cut(0, axis, spans[-1][1], 0.0, ends[0], ends[1])
+def _parted(panel: Box, bands: Sequence[Sequence[_Piece]], axis: Axis) -> Iterator[Cut]:
+    """The cuts between the bands of a panel, and then those of each band."""
+    low, high = _SIDES[axis]
+    spans = [(min(piece.trim[low] for piece in band), max(piece.trim[high] for piece in band)) for band in bands]
+    ends = panel[1 - low], panel[3 - low]
+    cuts = [Cut(0, axis, begin, end - begin, *ends) for (_, begin), (end, _) in pairwise(spans)]
+    begins, stops = [panel[low], *(end for end, _ in spans[1:])], [*(begin for _, begin in spans[:-1]), panel[high]]
+    parts = list(zip(bands, begins, stops, strict=True))
+    if axis == "y":
+        cuts.reverse()
+        parts.reverse()
+    yield from cuts
+    for band, begin, stop in parts:
+        yield from _cut(_within(panel, axis, begin, stop), band)
 
 
-def _loose(panel: Box, pieces: Sequence[Box], axis: Axis) -> bool:
-    """Whether the pieces leave something of the panel at either side."""
-    low, high = (0, 2) if axis == "x" else (1, 3)
-    least, most = min(piece[low] for piece in pieces), max(piece[high] for piece in pieces)
-    return least - panel[low] > _NEAR or panel[high] - most > _NEAR
+def _within(panel: Box, axis: Axis, begin: float, stop: float) -> Box:
+    left, bottom, right, top = panel
+    return (begin, bottom, stop, top) if axis == "x" else (left, begin, right, stop)
 
 
-def _bands(pieces: Sequence[Box], axis: Axis) -> list[list[Box]]:
+def _bands(pieces: Sequence[_Piece], axis: Axis) -> list[list[_Piece]]:
     """The pieces in groups that a straight cut can part, from the lower side on."""
-    low, high = (0, 2) if axis == "x" else (1, 3)
-    bands: list[list[Box]] = []
+    low, high = _SIDES[axis]
+    bands: list[list[_Piece]] = []
     reach = 0.0
-    for piece in sorted(pieces, key=lambda each: each[low]):
-        if bands and piece[low] < reach + _NEAR:
+    for piece in sorted(pieces, key=lambda each: each.room[low]):
+        if bands and piece.room[low] < reach + _NEAR:
             bands[-1].append(piece)
         else:
             bands.append([piece])
-        reach = max(reach, piece[high]) if len(bands[-1]) > 1 else piece[high]
+        reach = max(reach, piece.room[high]) if len(bands[-1]) > 1 else piece.room[high]
     return bands

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterable, Iterator, Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from itertools import chain
 from typing import NamedTuple
 
@@ -20,7 +20,10 @@ MOST_SETS, MOST_PIECES = 12, 170
 
 
 class RunPart(NamedTuple):
-    """A part that lies once in every box of the `kit`th kit of a run, counted from 0."""
+    """A part that lies once in every box of the `kit`th kit of a run, counted from 0.
+
+    It is drawn without its scissors, since cuts take their place; its box holds words beside what is cut out, too.
+    """
 
     part: Part
     kit: int
@@ -60,13 +63,13 @@ _Pages = Mapping[_Page, int]
 
 
 def imposed(parts: Sequence[tuple[RunPart, int]], bed: RunBed) -> Imposed:
-    """Every part so many times (its copies) on sheets of the bed, without its scissors: cuts take their place.
+    """Every part so many times (its copies) on sheets of the bed.
 
     Parts of the same number of copies are placed together: so many boxes at a time as take the fewest sheets, then the
     fewest different ones. Few boxes in all are also tried all at once. One part to a page would never take fewer.
     FieldError, with an empty field, for a part larger than the bed.
     """
-    placer = _Placer([each.part.bare for each, _ in parts], bed)
+    placer = _Placer([each.part for each, _ in parts], bed)
     groups: dict[int, list[int]] = {}
     for k, (_, copies) in enumerate(parts):
         groups.setdefault(copies, []).append(k)
@@ -139,7 +142,7 @@ def _together(many: Sequence[_Pages]) -> _Pages:
 
 def _placed(page: _Page, times: int, parts: Sequence[tuple[RunPart, int]], placer: _Placer) -> Placed:
     pieces = tuple(Piece(placer.parts[k], placing) for k, placing in page)
-    cuts = cuts_of(list(boxes_of(pieces)), placer.bed.sheet)
+    cuts = cuts_of(list(trims_of(pieces)), placer.bed.sheet, list(boxes_of(pieces)))
     return Placed(pieces, tuple(parts[k][0].kit for k, _ in page), cuts, times)
 
 
@@ -149,6 +152,11 @@ def boxes_of(pieces: Iterable[Piece]) -> Iterator[Box]:
         left, bottom, right, top = part.box
         xs, ys = zip(*placing.points((Point(left, bottom), Point(right, top))), strict=True)
         yield min(xs), min(ys), max(xs), max(ys)
+
+
+def trims_of(pieces: Iterable[Piece]) -> Iterator[Box]:
+    """The same of what is left of each once it is cut out."""
+    return boxes_of(piece._replace(part=replace(piece.part, box=piece.part.trim)) for piece in pieces)
 
 
 def _area(box: Box, more: float = 0.0) -> float:

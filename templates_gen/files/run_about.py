@@ -34,15 +34,18 @@ def about_run(
     file: str,
     stock: Stock | None = None,
     lesson: tuple[int, int] | None = None,
+    *,
+    legal: bool = False,
 ) -> About:
     """What `file` shows of a run: `name` is that of the range, `what` it holds. Files of the maker alone carry the
-    shop, for each kit with the terms on which that is sold; they alone carry what a stock costs.
+    shop, for each kit with the terms on which that is sold; they alone carry what a stock costs. Files that show the
+    maker's legal words (`legal`) carry these.
     """
     values: dict[str, object] = {
         "file": file,
         "run": {
             "name": name,
-            "kits": [kit_values(without_legal(each.plan.kit)) for each in kits],
+            "kits": [kit_values(each.plan.kit if legal else without_legal(each.plan.kit)) for each in kits],
             "copies": [each.copies for each in kits],
         },
     }

@@ -22,6 +22,8 @@ from templates_gen.files.class_file import CLASS_FILE, class_findings, class_out
 from templates_gen.files.output import Output
 from templates_gen.files.overview_table import overview_table
 from templates_gen.files.price_file import PRICE_FILE, PriceRun, price_findings, price_output
+from templates_gen.files.print_files import PrintFiles, print_files
+from templates_gen.files.print_proof import print_findings
 from templates_gen.files.run_about import SoldKit
 from templates_gen.files.shop_card_file import CARD_FILE, card_findings, card_output
 from templates_gen.files.singly import cut_in_box, singly_of
@@ -93,7 +95,7 @@ class RunOutputs:
     def material(self) -> Material:
         """Paper and boards of the whole run."""
         taken = [self.takes(place, each.kit.copies) for place, each in enumerate(self.kits)]
-        return Material(sum(one.sheets for one in taken), sum(one.boards for one in taken), self.rates.board)
+        return Material(self.printing.totals.sheets, sum(one.boards for one in taken), self.rates.board)
 
     @property
     def scopes(self) -> tuple[Scope, ...]:
@@ -124,9 +126,17 @@ class RunOutputs:
 
     @property
     def files(self) -> tuple[RunFile, ...]:
-        """The files of sheets: the maker's prices where the kits are sold, and a card of each kit for the shop."""
+        """The files of sheets: the print run, the maker's prices where kits are sold, a card of each for the shop."""
+        found = self.printing
+        prove = partial(print_findings, found)
+        prints = (RunFile(name, partial(found.output, name), prove) for name in found.names)
         lesson = [self._lesson] if self.range.shop.people else []
-        return (*([self._prices] if self._sells else []), *lesson, self._cards)
+        return (*prints, *([self._prices] if self._sells else []), *lesson, self._cards)
+
+    @cached_property
+    def printing(self) -> PrintFiles:
+        """What the run prints."""
+        return print_files(self.range.name, self.sold, self.metrics)
 
     @property
     def _sells(self) -> bool:

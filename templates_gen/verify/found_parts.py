@@ -24,7 +24,8 @@ class FoundPart:
 
     Of a sheet of paper, `outside` are the words outside all parts and where they begin, `words_alone` those of the
     sheets of the file that hold words only, by their number, `number` the sheet's and how many there are, and `file`
-    all of them; `spoken` is the language of its words.
+    all of them; `spoken` is the language of its words. On the sheet of a print run, `in_run`, the words outside are not
+    about this part alone, and others prove them.
     """
 
     part: Part
@@ -36,6 +37,7 @@ class FoundPart:
     number: tuple[int, int] = (1, 1)
     file: tuple[Sheet, ...] = ()
     spoken: Catalogue = ENGLISH
+    in_run: bool = False
 
     def holds(self, point: Point) -> bool:
         """Whether a point in the part's coordinates lies in its box."""

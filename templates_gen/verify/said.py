@@ -17,7 +17,7 @@ from layout.messages.catalogue import Catalogue, Figure, Role
 from layout.messages.roles import Marking, Scale
 from layout.messages.roles import Sheet as Head
 from templates_gen.messages.roles.proof import Furnished, Words
-from templates_gen.verify.finding import Finding, Findings, finding, once
+from templates_gen.verify.finding import NOTHING, Finding, Findings, finding, once
 from templates_gen.verify.found_parts import FoundPart
 from templates_gen.verify.printed.furniture import measured, tile_of
 
@@ -168,8 +168,10 @@ def check_heads(
     """What every piece's sheet says outside of it: kit, name, sett, number, notes, scales, and nothing else.
 
     `warp` is the warp in words; a `low` form says why it is low, and a part in pieces how they are `joined`. `more` is
-    what else is said, its own title and notes left out.
+    what else is said, its own title and notes left out. Pieces on the sheets of a print run have no such heads.
     """
+    if all(seen.in_run for seen in pieces):
+        return NOTHING
     more = more or About(title)
     about = more._replace(title=title, notes=(*notes, *more.notes))
     wrong = []

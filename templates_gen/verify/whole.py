@@ -73,7 +73,7 @@ WHOLE: Mapping[str, WantedFile] = {
     "frame-check": WantedFile(("frame-check",), ("pdf",)),
     "weaving-grid": WantedFile(("weaving-grid",), in_kit=False, may=True),
     "leaflet": WantedFile(("leaflet",), ("pdf",), _boxed("leaflet"), in_kit=False),
-    "help": WantedFile(("help",), ("pdf",), _boxed("help"), in_kit=False),
+    "help": WantedFile(("help",), ("pdf",), _boxed("help"), in_kit=False, may=True),
     "label": WantedFile(("legal-card",), ("pdf",), _boxed("label"), in_kit=False, more=_cards),
 }
 """By the name of each file without its ending."""

@@ -73,5 +73,6 @@ MESSAGES: dict[Role, str | Plural] = {
     CardNeed.WORDS: needs("at least {width} x {height} mm for these words"),
     CardNeed.FOLD: needs("paper that holds label and packing list on one card"),
     CardNeed.LEGAL: needs("fewer letters: all legal words must find room on a card of {width} x {height} mm"),
+    CardNeed.TOO_LOW: "the card needs a sheet on which it is {least} mm high; name larger paper (paper.size)",
     CardNeed.LINK: needs("at most {most} letters on a card of this size"),
 }

@@ -80,3 +80,4 @@ class CardNeed(Role):
     LINK = "card_need.link"
     FOLD = "card_need.fold"
     LEGAL = "card_need.legal"
+    TOO_LOW = "card_need.too_low"

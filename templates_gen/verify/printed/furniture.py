@@ -15,7 +15,7 @@ from templates_gen.messages.roles.proof import Furnished
 from templates_gen.verify import LIMIT
 from templates_gen.verify.boxes import boxes_along
 from templates_gen.verify.finding import Finding, Findings, finding
-from templates_gen.verify.printed.scales import check_scales
+from templates_gen.verify.printed.scales import UPWARD, check_scales
 from templates_gen.verify.printed.tiles import check_tile
 
 _SIDE, _TOP, _BOTTOM = 9.7, 14.7, 15.0  # of a corner target, from the edges
@@ -55,6 +55,7 @@ _TILES: Mapping[str, str] = {
     "price-sheet": "B",
     "class-sheet": "B",
     "shop-card": "B",
+    "run-list": "B",
 } | dict.fromkeys(_CARDS, "B")
 
 
@@ -76,6 +77,12 @@ def check_furniture(sheet: Sheet, parts: Sequence[str]) -> Findings:
         total += check_scales(sheet)
     wanted = [tile for tile in dict.fromkeys(map(tile_of, parts)) if tile][:1]
     return total + check_tile(sheet, wanted, alone=not parts)
+
+
+def check_gutter(sheet: Sheet) -> Findings:
+    """Targets, margins and the upright scale of a sheet with parts of several boxes."""
+    boxes = list(map(_whole_box, sheet.shapes))
+    return _targets(sheet, boxes) + Findings(0.0, tuple(_margins(sheet, boxes))) + check_scales(sheet, UPWARD)
 
 
 def _targets(sheet: Sheet, whole: Sequence[Box]) -> Findings:

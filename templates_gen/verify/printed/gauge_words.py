@@ -64,7 +64,8 @@ def check_card_words(plan: Plan | None, seen: FoundPart) -> Findings:
     must += [] if small else [words.say(role) for role in _OUTSIDE]
     if plan:
         may += [plan.kit.warp, plan.kit.weft, _others(plan)]
-    ways = ([],) if small else (_how(plan, words), _how(plan, words, pictures=False))
+    alone = small or seen.in_run  # how it is wound stands elsewhere
+    ways = ([],) if alone else (_how(plan, words), _how(plan, words, pictures=False))
     accounted = min((account(rest, [*must, *way], may) for way in ways), key=lambda each: len(each.wrong))
     wrong = list(accounted.wrong)
     if not wrong:

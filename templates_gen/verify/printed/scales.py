@@ -28,13 +28,20 @@ _HIGH = 1.6
 _NEAR = 3.0  # how far its numbers stand from a scale at most, in mm
 
 
-def check_scales(sheet: Sheet) -> Findings:
-    """One scale of each length along each axis: its outline, every second block in its place, and its numbers."""
+Axis = tuple[int, Laid]
+"""0 for x or 1 for y, and what is wrong where it has no scale."""
+
+ACROSS: Axis = 0, Laid.NO_BAR_ACROSS
+UPWARD: Axis = 1, Laid.NO_BAR_UP
+
+
+def check_scales(sheet: Sheet, *axes: Axis) -> Findings:
+    """One scale of each length along each axis, or along those asked for: its outline, every second block in its place, and its numbers."""
     outlines = [shape for shape in sheet.shapes if isinstance(shape, Curve) and shape.pen is Pen.RULE and shape.closed]
     solids = [shape for shape in sheet.shapes if isinstance(shape, Region) and shape.pen is Pen.SOLID]
     texts = [shape for shape in sheet.shapes if isinstance(shape, Text)]
     total = NOTHING
-    for axis, missing in ((0, Laid.NO_BAR_ACROSS), (1, Laid.NO_BAR_UP)):
+    for axis, missing in axes or (ACROSS, UPWARD):
         for length, block, first, whole in _SCALES:
             offs = [_scale_off(outline, solids, axis, length, block, first) for outline in outlines]
             off, outline = min(zip(offs, outlines, strict=True), default=(length, None), key=lambda each: each[0])

@@ -42,8 +42,8 @@ def test_never_more_sheets_than_one_box_to_a_page(kits: list[tuple[list[tuple[fl
         one = [Item(each.part) for each, _ in parts if each.kit == k]
         by_itself += copies * len(nest(one, BED.for_nesting).sheets)
     assert found.papers <= by_itself
-    area = math.fsum((each.part.length + 1.5) * (each.part.height + 1.5) * copies for each, copies in parts)
-    assert found.least == math.ceil(area / ((BED.width + 1.5) * (BED.height + 1.5)) - 1e-9) <= found.papers
+    area = math.fsum((each.part.length + 2.2) * (each.part.height + 2.2) * copies for each, copies in parts)
+    assert found.least == math.ceil(area / ((BED.width + 2.2) * (BED.height + 2.2)) - 1e-9) <= found.papers
 
 
 @settings(max_examples=15)
