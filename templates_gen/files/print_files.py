@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 from functools import cached_property
+from itertools import islice
 
 from layout.drawing.metrics import FontMetrics
 from layout.drawing.sheet import Part
@@ -96,8 +97,7 @@ class PrintFiles:
                 yield self._list_sheet(part, number, next(left))
         for own in file.own:
             plan = self.run.kits[own.kit].plan
-            modules = [next(left) for _ in range(self.pages.page_count(own))]
-            yield from printed(plan, own.layings, self.metrics, modules)
+            yield from printed(plan, own.layings, self.metrics, lambda total: list(islice(left, total)))
         names = [kit.plan.kit.name for kit in self.run.kits]
         for page in file.placed:
             kits = names_on(page.placed, names)

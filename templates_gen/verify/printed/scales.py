@@ -36,7 +36,7 @@ UPWARD: Axis = 1, Laid.NO_BAR_UP
 
 
 def check_scales(sheet: Sheet, *axes: Axis) -> Findings:
-    """One scale of each length along each axis, or along those asked for: its outline, every second block in its place, and its numbers."""
+    """One scale of each length along each axis, or those asked for: outline, every second block, numbers."""
     outlines = [shape for shape in sheet.shapes if isinstance(shape, Curve) and shape.pen is Pen.RULE and shape.closed]
     solids = [shape for shape in sheet.shapes if isinstance(shape, Region) and shape.pen is Pen.SOLID]
     texts = [shape for shape in sheet.shapes if isinstance(shape, Text)]
