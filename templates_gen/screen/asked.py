@@ -11,7 +11,6 @@ from typing import Any
 from layout.cutting.stock.stock import Stock
 from layout.kit.kit import Kit
 from layout.plan import Plan
-from layout.plan import plan as plan_kit
 from layout.values.errors import LayoutError
 from templates_gen.screen.terminal import refuse
 
@@ -46,4 +45,6 @@ def stock_of(path: Path | None) -> Stock:
 
 def planned_of(path: Path | None) -> Plan:
     """The plan of a kit file, or of the demo kit."""
-    return plan_kit(kit_of(path))
+    from templates_gen.files.kept import planned
+
+    return planned(kit_of(path))
