@@ -41,6 +41,24 @@ class Furnish(Protocol):
     def __call__(self, part: Part, *, mirrored: bool = False, bare: bool = False) -> Area: ...  # noqa: D102
 
 
+class _Headed(NamedTuple):
+    """The area that is left under the words which sheets of a part have in the end."""
+
+    furnish: Furnish
+    heading: Callable[[Part], Part]
+
+    @property
+    def words(self) -> Catalogue:
+        return self.furnish.words
+
+    def __call__(self, part: Part, *, mirrored: bool = False, bare: bool = False) -> Area:
+        return self.furnish(_with_heading(part, self.heading), mirrored=mirrored, bare=bare)
+
+
+def _with_heading(part: Part, heading: Callable[[Part], Part]) -> Part:
+    return heading(part) if part.joint_rows else part
+
+
 class Laying(NamedTuple):
     """A whole part on its sheets, in one of the ways; `notes` say what was done and why.
 
@@ -105,7 +123,8 @@ def choose_together(
     made: list[Build] = [cache(build) for build in builds]
     if laying := _side_by_side(made, paper, furnish, heading):
         return (laying,)
-    alone = tuple(choose(build, paper, furnish, metrics) for build in made)
+    headed = _Headed(furnish, heading)
+    alone = tuple(choose(build, paper, headed, metrics) for build in made)
     if any(laying.way == "tiles" for laying in alone):
         for low in (False, True):
             if laying := _uprights(made, paper, furnish, metrics, low=low, heading=heading):

@@ -16,7 +16,7 @@ from layout.drawing.metrics import FontMetrics
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Curve, Point, Region, Shape, Text, filled, line, rectangle
 from layout.drawing.sheet import Part
-from layout.drawing.signs import scissors
+from layout.drawing.signs import EYES, scissors
 from layout.drawing.typeset import SMALL
 from layout.messages.roles import Guide
 from layout.parts.guide_sheet import guide_sheet
@@ -97,11 +97,13 @@ class _Draft(Ruler):
         limits = self.limits()
         shapes: list[Shape] = [rectangle(left, low, right, high, Pen.CUT), limits[0]]
         shapes += [line(Point(left, self.y(_BAND / 2)), Point(right, self.y(_BAND / 2)), Pen.EDGE), limits[1]]
-        shapes += [*self.crosses(datum), *self.scissors(deep, words), *self.ends(), *self.centre(words)]
+        cut = self.scissors(deep, words)
+        shapes += [*self.crosses(datum), *cut, *self.ends(), *self.centre(words)]
         shapes += [*self.scale(left, right, deep), *self.numbers(left, right)]
         shapes += [shape for placed in words for shape in self.worded(placed)]
         seams = self.y(self.depths.joint[0]), self.y(deep - self.depths.joint[1])
-        box = left, low, right, high
+        over = EYES if cut else 0.0
+        box = (left, low - over, right, high) if self.up > 0 else (left, low, right, high + over)
         part = Part(f"spacing-{self.end}", "", tuple(shapes), datum, box, narrow=True, joint_rows=seams)
         said = guide_sheet(self.plan, self.metrics)
         return replace(
