@@ -102,7 +102,7 @@ class _Draft(Ruler):
         shapes += [*self.scale(left, right, deep), *self.numbers(left, right)]
         shapes += [shape for placed in words for shape in self.worded(placed)]
         seams = self.y(self.depths.joint[0]), self.y(deep - self.depths.joint[1])
-        over = EYES if cut else 0.0
+        over = EYES if cut and not self.low else 0.0  # a low guide takes all the room across a sheet
         box = (left, low - over, right, high) if self.up > 0 else (left, low, right, high + over)
         part = Part(f"spacing-{self.end}", "", tuple(shapes), datum, box, narrow=True, joint_rows=seams)
         said = guide_sheet(self.plan, self.metrics)
