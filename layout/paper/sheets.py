@@ -13,7 +13,7 @@ from layout.messages.catalogue import Catalogue
 from layout.messages.roles import Count
 from layout.messages.roles import Sheet as Sheets
 from layout.paper.area import Area
-from layout.paper.choice import Laying, choose, choose_together
+from layout.paper.choice import Laying, choose
 from layout.paper.code import Modules
 from layout.paper.furniture import Furnished, Page, finished, furnish
 from layout.paper.head import Head
@@ -24,6 +24,7 @@ from layout.paper.leaves import Leaf, leaves_of, without_words
 from layout.paper.panes import lay_in_panes
 from layout.paper.regions import COLUMN_RIGHT, regions
 from layout.paper.steps import place_of
+from layout.paper.together import choose_together
 from layout.plan import Plan
 
 _MOST = 999  # sheets: a number for which every head keeps room
