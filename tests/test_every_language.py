@@ -100,6 +100,14 @@ def test_no_word_meets_anything_in_any_language(kind: str, language: str, size: 
     assert meets(kind, language, size) == []
 
 
+@pytest.mark.parametrize("end", ["bottom", "top"])
+@pytest.mark.parametrize("language", LANGUAGES)
+@pytest.mark.parametrize("kind", ["figure eight", "figure eight, flat ends, odd", "loose rod"])
+def test_low_pictures_hold_what_lies_between_both_ends(kind: str, language: str, end: str) -> None:
+    """On small paper that lies, a crossing or a rod has room for its knots and rings, wherever the steps stand."""
+    assert proven(asked(KINDS[kind] | {"paper.size": "210 x 148 mm", "weaving.near_end": end}, language), "winding.pdf")
+
+
 @pytest.mark.slow
 @pytest.mark.parametrize(("kind", "language", "size"), ALL)
 def test_no_word_of_any_kind_meets_anything_in_any_language(kind: str, language: str, size: str) -> None:

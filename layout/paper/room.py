@@ -11,10 +11,10 @@ from layout.plan import Plan
 _WHITE = 4.0  # over the check scales
 
 
-def room_for(plan: Plan, probe: Part, metrics: FontMetrics) -> tuple[float, float]:
-    """Width and height in mm of the field on a sheet that says what that of `probe` does."""
+def room_for(plan: Plan, probe: Part, metrics: FontMetrics, *, bare: bool = False) -> tuple[float, float]:
+    """Width and height in mm of the field on a sheet that says what that of `probe` does; on a `bare` one nothing."""
     grid = regions(plan.kit.paper)
-    area = Furnisher(plan, metrics)(probe)
+    area = Furnisher(plan, metrics)(probe, bare=bare)
     inside = [box for box in area.taken if box[0] < grid.right and box[2] > grid.left]
     top = min((box[1] for box in inside if box[3] > grid.height / 2), default=area.top)
     floor = max((box[3] + _WHITE for box in inside if box[3] < grid.height / 2), default=FIELD)
