@@ -138,7 +138,8 @@ def _winding(plan: Plan, metrics: FontMetrics) -> tuple[Build, ...]:
     grid = regions(plan.kit.paper)
     if not grid.roomy:
         wide = grid.right - grid.left >= ACROSS
-        picture: Build = lambda low, _: small_winding(plan, metrics, wide=wide, low=low)  # noqa: E731
+        bare: Callable[[Part], float] = lambda part: room_for(plan, part, metrics, bare=True)[1]  # noqa: E731
+        picture: Build = lambda low, _: small_winding(plan, metrics, wide=wide, low=low, room=bare)  # noqa: E731
         return picture, lambda _low, _joints: heading_rows(plan, metrics, wide=wide)
     return (lambda _low, _joints: winding(plan, metrics, room=lambda part: room_for(plan, part, metrics)[1]),)
 

@@ -12,6 +12,8 @@ from PIL import Image, ImageDraw
 
 PAGE_DPI, DRAWING_DPI = 40, 75
 GREYS = 8  # few pack well, and lines still look smooth
+GROUND = round(255 * 6 / (GREYS - 1))
+"""The grey between pages, one of the few."""
 COLUMNS = 6
 GAP, CAPTION = 8, 14  # pixels
 
@@ -31,7 +33,7 @@ def contact_sheet(pdfs: Sequence[Path]) -> Image.Image:
     width = max(image.width for _, image in pages) + GAP
     height = max(image.height for _, image in pages) + GAP + CAPTION
     rows = -(-len(pages) // COLUMNS)
-    sheet = Image.new("L", (min(len(pages), COLUMNS) * width + GAP, rows * height + GAP), 204)
+    sheet = Image.new("L", (min(len(pages), COLUMNS) * width + GAP, rows * height + GAP), GROUND)
     draw = ImageDraw.Draw(sheet)
     for k, (name, image) in enumerate(pages):
         x, y = GAP + k % COLUMNS * width, GAP + k // COLUMNS * height

@@ -4,9 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from io import BytesIO
+from itertools import product
 
 import pytest
 from catalogues import LANGUAGES
+from ink import Meeting, meetings
 from kits import FLAT, INCHES, KINDS, NAILS, NOTCHED, PEGGED, ROD, font_metrics, kit_of
 from languages import made_up
 from pypdf import PdfReader
@@ -22,7 +24,7 @@ from templates_gen.languages import catalogues
 from templates_gen.messages.english import ENGLISH
 
 HEADS = {"es": ("hilos por cm", "Hoja"), "de": ("Fäden pro cm", "Blatt"), "fr": ("fils au cm", "Feuille")}
-SMALL = "148 x 210 mm"
+COMMON, SMALL = "common", "148 x 210 mm"
 OTHERS: dict[str, dict[str, object]] = {
     "inches": INCHES,
     "inches, loose rod": INCHES | ROD,
@@ -37,6 +39,10 @@ OTHERS: dict[str, dict[str, object]] = {
     "small paper lying": {"paper.size": "210 x 148 mm"},
     "small paper, inches, pegged": INCHES | PEGGED | {"paper.size": SMALL},
     "small paper, nails": NAILS | {"paper.size": SMALL},
+    "small paper, pegs in two rows": PEGGED
+    | {"frame.peg_diameter": "2.5 mm", "frame.row_distance": "12 mm", "frame.edge_distance": "10 mm"}
+    | {"weaving.doubled_warp": True, "weaving.tie_off": "far end", "weaving.start": "right", "sett.given": "10 epi"}
+    | {"weaving.width": "234.2 mm", "frame.outer_width": "394 mm", "paper.size": SMALL},
     "in a box, on 11x17": {"paper.size": "11x17", "paper.for": "box"},
 }
 """Kits beside those of every kind: in inches, on other papers."""
@@ -66,6 +72,47 @@ def test_every_file_is_proven_in_every_language(language: str) -> None:
     sett, sheet = HEADS[language]
     assert any(said.startswith(f"2,5 {sett}") for said in words)
     assert any(said.startswith(f"{sheet} 1 ") for said in words)
+
+
+@pytest.mark.parametrize("language", LANGUAGES)
+def test_every_cut_file_in_inches_is_proven_in_every_language(language: str) -> None:
+    """What is engraved names inches as the language does."""
+    kit = asked(INCHES, language)
+    cut = Outputs(kept.planned(kit), font_metrics(), stock=stock_file.built_in())
+    assert proven(kit, *(file for file in cut.files if "-kerf-" in file))
+
+
+SHEETS = (COMMON, "a4", SMALL, "210 x 148 mm")
+CODES = tuple(LANGUAGES)
+SOME = [(kind, CODES[k % len(CODES)], SHEETS[k % len(SHEETS)]) for k, kind in enumerate(KINDS)]
+ALL = [each for each in product(KINDS, LANGUAGES, SHEETS) if each not in SOME]
+
+
+def meets(kind: str, language: str, size: str) -> list[Meeting]:
+    """Words that come closer than 0.3 mm to anything on the printed sheets of a kind."""
+    plan = kept.planned(asked(KINDS[kind] | {"paper.size": size}, language))
+    return [each for sheet in Outputs(plan, font_metrics()).output("kit.pdf").sheets for each in meetings(sheet, 0.3)]
+
+
+@pytest.mark.parametrize(("kind", "language", "size"), SOME)
+def test_no_word_meets_anything_in_any_language(kind: str, language: str, size: str) -> None:
+    """Longer words find their room in pictures too."""
+    assert meets(kind, language, size) == []
+
+
+@pytest.mark.parametrize("end", ["bottom", "top"])
+@pytest.mark.parametrize("language", LANGUAGES)
+@pytest.mark.parametrize("kind", ["figure eight", "figure eight, flat ends, odd", "loose rod"])
+def test_low_pictures_hold_what_lies_between_both_ends(kind: str, language: str, end: str) -> None:
+    """On small paper that lies, a crossing or a rod has room for its knots and rings, wherever the steps stand."""
+    assert proven(asked(KINDS[kind] | {"paper.size": "210 x 148 mm", "weaving.near_end": end}, language), "winding.pdf")
+
+
+@pytest.mark.slow
+@pytest.mark.parametrize(("kind", "language", "size"), ALL)
+def test_no_word_of_any_kind_meets_anything_in_any_language(kind: str, language: str, size: str) -> None:
+    """The same for every kind in every language on every paper."""
+    assert meets(kind, language, size) == []
 
 
 TAGS = {"en": "en-GB", "es": "es", "de": "de", "fr": "fr"}

@@ -30,3 +30,14 @@ def test_strips_on_small_paper_are_accepted(ends: str, size: str, lay: str) -> N
         planned = plan(kit_of(changes | {"paper": {"size": size, "lay": lay}}))
         output = Outputs(planned, font_metrics()).output("strips.pdf")
         assert findings(planned, output, Document(output.sheets, output.about)).problems == ()
+
+
+@pytest.mark.parametrize("size", ["common", "a4", "letter"])
+def test_strips_across_a_sheet_are_accepted(size: str) -> None:
+    """A strip that lies as close to targets in the corners as it may is not taken to lie in their white."""
+    for width in ("262 mm", "285 mm", "297.3 mm", "305 mm", "311.7 mm", "12 3/8 in"):
+        changes = {"weaving.width": width, "frame.outer_width": "427 mm", "sett.given": "5 per cm", "paper.size": size}
+        planned = plan(kit_of(changes))
+        for end in ("near", "far"):
+            output = Outputs(planned, font_metrics()).output(f"strip-{end}.pdf")
+            assert findings(planned, output, Document(output.sheets, output.about)).problems == ()

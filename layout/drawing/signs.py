@@ -26,6 +26,10 @@ _SHAFT, _HEAD, _HEAD_WIDE, _OVERLAP = 2.0, 2.2, 1.8, 0.5
 _DIMENSION_WIDE, _DIMENSION_OFF, _WORDS_UP = 1.4, 0.1, 1.4
 
 
+EYES = 1.95 + 0.17
+"""How far the eyes of scissors reach past the line that they stand on, with their own line, in mm."""
+
+
 def scissors(at: Point, turn: float = 0.0) -> list[Shape]:
     """A pair of scissors on a cut line through `at`, where its eyes stand at both sides; the blades lie along `turn`.
 

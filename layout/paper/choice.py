@@ -6,27 +6,24 @@ from collections.abc import Callable, Mapping, Sequence
 from dataclasses import replace
 from functools import cache
 from itertools import islice
-from typing import Literal, NamedTuple, Protocol
+from typing import NamedTuple, Protocol
 
 from layout.drawing.metrics import FontMetrics
 from layout.drawing.shapes import Box, Placing, Point
 from layout.drawing.sheet import Care, Part, Piece
 from layout.kit.kit import Paper
-from layout.kit.paper_size import PAPERS, named_size
-from layout.messages.catalogue import Catalogue, Figure, Message, Role
-from layout.messages.roles import Sheet, SheetNeed
+from layout.messages.catalogue import Catalogue
+from layout.messages.roles import Sheet
 from layout.paper.area import Area
 from layout.paper.joints import LEAST_PIECE, MOST_PIECES, Build, frame_of, joints_of, pieces, proof_distance
 from layout.paper.laying import diagonal, straight
+from layout.paper.refusal import plain, refusal
 from layout.paper.regions import regions
 from layout.paper.tall import Pieces, stand_whole
-from layout.values.errors import FieldError, LayoutError
+from layout.values.errors import LayoutError
 
 _GAP = 4.0
-_LARGE = 'size = "600 x 3000 mm"'
 _COUNTS = 4  # so many numbers of pieces are tried from the fewest on
-
-Lay = Literal["auto", "straight", "diagonal", "tiles"]
 
 
 class Furnish(Protocol):
@@ -92,52 +89,10 @@ def choose(build: Build, paper: Paper, furnish: Furnish, metrics: FontMetrics) -
     for way in _ORDER:
         if laying := _try(made, paper, way, furnish, metrics):
             return laying
-    raise _refusal(made, paper, furnish, metrics)
+    raise refusal(made, paper, lambda other: any(_try(made, other, way, furnish, metrics) for way in _ORDER))
 
 
-def choose_together(
-    builds: Sequence[Build], paper: Paper, furnish: Furnish, metrics: FontMetrics, heading: Callable[[Part], Part]
-) -> tuple[Laying, ...]:
-    """How several parts lie: side by side on one sheet, else each in one piece on its own, else all in pieces.
-
-    `heading` gives a part the name that their sheets have where they share them.
-    """
-    made: list[Build] = [cache(build) for build in builds]
-    if laying := _side_by_side(made, paper, furnish, heading):
-        return (laying,)
-    alone = tuple(choose(build, paper, furnish, metrics) for build in made)
-    if any(laying.way == "tiles" for laying in alone):
-        for low in (False, True):
-            if laying := _uprights(made, paper, furnish, metrics, low=low, heading=heading):
-                return (laying,)
-    return tuple(_headed(laying, heading) if laying.part.joint_rows else laying for laying in alone)
-
-
-def _headed(laying: Laying, heading: Callable[[Part], Part]) -> Laying:
-    return laying._replace(part=heading(laying.part), together=(laying.part,))
-
-
-def _side_by_side(
-    builds: Sequence[Build], paper: Paper, furnish: Furnish, heading: Callable[[Part], Part]
-) -> Laying | None:
-    """Upright beside one column of text, in the low form where there is no full one."""
-    grid = regions(paper)
-    low = False
-    try:
-        parts = [build(False, ()) for build in builds]
-    except LayoutError:
-        low, parts = True, [build(True, ()) for build in builds]
-    why = _why(builds[0], furnish.words, low=low)
-    said = heading(replace(parts[0], notes=(*parts[0].notes, *why)))
-    alike = said.title == parts[0].title  # else only parts that are read together have words for both
-    standing = grid.roomy and all(part.narrow and (part.joint_rows or alike) for part in parts)
-    if not standing or paper.lay not in ("auto", "straight"):
-        return None
-    found = stand_whole(parts, grid, furnish(said))
-    return Laying("tall", said, (found,), why, together=tuple(parts)) if found else None
-
-
-def _uprights(
+def uprights(
     builds: Sequence[Build],
     paper: Paper,
     furnish: Furnish,
@@ -154,7 +109,7 @@ def _uprights(
         return None
     if not (grid.roomy and part.narrow and part.joint_rows):
         return None
-    why, joined = _why(builds[0], furnish.words, low=low), _how_joined(part, 0, furnish.words)
+    why, joined = why_low(builds[0], furnish.words, low=low), _how_joined(part, 0, furnish.words)
     said = heading(replace(part, notes=(*part.notes, *why, joined)))
     places = Pieces(grid, furnish(said), furnish(said, bare=True))
     found = places.lay(builds, low=low, cut=lambda whole, joints: pieces(whole, joints, metrics, furnish.words))
@@ -178,10 +133,10 @@ def _try(build: Build, paper: Paper, way: _Way, furnish: Furnish, metrics: FontM
     if way.name in ("tall", "uprights") and (way.bare or not part.narrow):
         return None
     if way.name == "uprights":
-        return _uprights([build], paper, furnish, metrics, low=way.low)
+        return uprights([build], paper, furnish, metrics, low=way.low)
     own = len(part.notes)
     if not part.whole:
-        part = replace(part, notes=(*part.notes, *_why(build, furnish.words, low=way.low)))
+        part = replace(part, notes=(*part.notes, *why_low(build, furnish.words, low=way.low)))
     if way.name == "tiles":
         return _tiles(build, part, way, furnish, metrics)
     found = _in_one_piece(part, way, paper, furnish)
@@ -198,12 +153,12 @@ def _in_one_piece(part: Part, way: _Way, paper: Paper, furnish: Furnish) -> Piec
     return Piece(part, placing) if placing else None
 
 
-def _why(build: Build, words: Catalogue, *, low: bool) -> tuple[Care, ...]:
+def why_low(build: Build, words: Catalogue, *, low: bool) -> tuple[Care, ...]:
     """Why a part comes in its low form, if it does."""
-    return (_why_low(build, words),) if low else ()
+    return (_reason(build, words),) if low else ()
 
 
-def _why_low(build: Build, words: Catalogue) -> Care:
+def _reason(build: Build, words: Catalogue) -> Care:
     try:
         build(False, ())
     except LayoutError as thin:
@@ -251,7 +206,7 @@ def _said(part: Part, count: int, words: Catalogue) -> Part:
 
 
 def _how_joined(part: Part, count: int, words: Catalogue) -> str:
-    distance = _plain(proof_distance(part))
+    distance = plain(proof_distance(part))
     if part.joint_rows:
         return words.say(Sheet.JOIN, distance=distance)
     return words.say(Sheet.IN_PIECES, count=count, distance=distance)
@@ -262,43 +217,3 @@ def _box_of(piece: Part, placing: Placing) -> Box:
     corners = placing.points([Point(x, y) for x in (left, right) for y in (bottom, top)])
     xs, ys = zip(*corners, strict=True)
     return min(xs) - _GAP, min(ys) - _GAP, max(xs) + _GAP, max(ys) + _GAP
-
-
-def _refusal(build: Build, paper: Paper, furnish: Furnish, metrics: FontMetrics) -> FieldError:
-    """What cannot fit, and what would: other ways on this paper, then other papers."""
-    part = build(True, ())
-    on = {"width": _plain(paper.width), "up": _plain(paper.height)}
-    lays: tuple[Lay, ...] = () if part.whole else ("straight", "diagonal", "tiles")
-    others = {f'lay = "{lay}"': replace(paper, lay=lay) for lay in lays}
-    others |= {f'size = "{name}"': _sized(paper, name) for name in PAPERS}
-    fit = [words for words, other in others.items() if _fits(build, other, furnish, metrics)]
-    example = _either(fit) if fit else _LARGE
-    if part.whole:
-        size = {"part": part.title, "length": _plain(part.length, 0), "height": _plain(part.height, 0), **on}
-        return FieldError("paper.size", SheetNeed.WHOLE, Message(SheetNeed.GOT_WHOLE, size), example)
-    got = Message(SheetNeed.GOT_LENGTH, {"length": _plain(part.length), **on})
-    if paper.lay in _NEEDED:
-        return FieldError("paper.lay", _NEEDED[paper.lay], got, example)
-    return FieldError("paper.lay", SheetNeed.PIECES, got, example, least=f"{LEAST_PIECE:g}")
-
-
-_NEEDED: Mapping[str, Role] = {"straight": SheetNeed.STRAIGHT, "diagonal": SheetNeed.DIAGONAL}
-
-
-def _plain(mm: float, places: int = 1) -> Figure:
-    return Figure(f"{mm:.{places}f}")
-
-
-def _either(ways: Sequence[str]) -> Message | str:
-    said: Message | str = ways[0]
-    for other in ways[1:]:
-        said = Message(SheetNeed.OR, {"before": said, "after": other})
-    return said
-
-
-def _sized(paper: Paper, name: str) -> Paper:
-    return replace(paper, size=named_size(name))
-
-
-def _fits(build: Build, paper: Paper, furnish: Furnish, metrics: FontMetrics) -> bool:
-    return any(_try(build, paper, way, furnish, metrics) for way in _ORDER)

@@ -143,18 +143,19 @@ def _block(block: Block, width: float, metrics: FontMetrics) -> Section:
         y -= _TITLE_DOWN
         shapes.append(Text(Point(0, y), LEAD, block.title, pen=Pen.STRONG))
         x = metrics.width(block.title, LEAD, Pen.STRONG) + _BESIDE
-        if block.beside and x + metrics.width(block.beside, SMALL) > width:
-            x, y = 0.0, y - leading(SMALL)
-        if block.beside:
-            shapes.append(Text(Point(x, y), SMALL, block.beside))
+        rows = [block.beside] if block.beside else []
+        if rows and x + metrics.width(block.beside, SMALL) > width:
+            x, y, rows = 0.0, y - leading(SMALL), wrap(block.beside, SMALL, width, metrics)
+        shapes += [Text(Point(x, y - k * leading(SMALL)), SMALL, row) for k, row in enumerate(rows)]
+        y -= max(0, len(rows) - 1) * leading(SMALL)
         y -= _UNDER_TITLE
     if block.shapes:
         shapes += Placing(0, 0, y).shapes(block.shapes)
         y -= block.high
     entries = _in_a_row if block.in_a_row else _one_under_another
-    rows = entries(block.entries, width, metrics)
-    shapes += Placing(0, 0, y).shapes(rows.shapes)
-    return Section(tuple(shapes), rows.high - y)
+    listed = entries(block.entries, width, metrics)
+    shapes += Placing(0, 0, y).shapes(listed.shapes)
+    return Section(tuple(shapes), listed.high - y)
 
 
 def _one_under_another(entries: Sequence[Entry], width: float, metrics: FontMetrics) -> Section:

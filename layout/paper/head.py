@@ -31,7 +31,8 @@ class Head:
 
     `tile` is a number, a letter, `WEAVE` or nothing; `facts` the warp in few words; `number` which sheet this is.
     `step` of the work is how far the pick of the small warp has come; a sheet of no step, 0, has no small warp. A
-    `narrow` head ends where the column of text does, beside parts that stand as high as the sheet.
+    `narrow` head ends where the column of text does, beside parts that stand as high as the sheet. Room is kept for the
+    `widest` number, so that a sheet is laid out the same whichever number it gets.
     """
 
     tile: str
@@ -42,6 +43,7 @@ class Head:
     number: str
     step: int = 0
     narrow: bool = False
+    widest: str = ""
 
 
 class _Row(NamedTuple):
@@ -86,7 +88,8 @@ def _rows(said: Head, regions: Regions, right: float, metrics: FontMetrics) -> l
         beside = _kit_beside(said, right, free, metrics, lines=1 if said.narrow else 2)
     lower = _LOWER if beside and len(beside) > 2 else 0.0
     ends = right - WARP_WIDE if said.step else right
-    taken = right - ends + metrics.width(said.number, SMALL) + _BESIDE
+    number = max(metrics.width(words, SMALL) for words in (said.number, said.widest))
+    taken = right - ends + number + _BESIDE
     if lower:  # the facts stand nearly as low
         taken = max(taken, metrics.width(said.facts, SMALL) + _BESIDE)
     purpose = _wrapped(said.purpose, LEAD, width - taken, metrics, Pen.TEXT)

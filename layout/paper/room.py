@@ -14,9 +14,9 @@ from layout.plan import Plan
 _WHITE = 4.0  # over the check scales
 
 
-def room_for(plan: Plan, probe: Part, metrics: FontMetrics) -> tuple[float, float]:
-    """Width and height in mm of the field on a sheet that says what that of `probe` does."""
-    return _room(regions(plan.kit.paper), Furnisher(plan, metrics)(probe))
+def room_for(plan: Plan, probe: Part, metrics: FontMetrics, *, bare: bool = False) -> tuple[float, float]:
+    """Width and height in mm of the field on a sheet that says what that of `probe` does; on a `bare` one nothing."""
+    return _room(regions(plan.kit.paper), Furnisher(plan, metrics)(probe, bare=bare))
 
 
 def room_under(page: Page, said: Head, probe: Part, metrics: FontMetrics) -> tuple[float, float]:

@@ -13,7 +13,7 @@ from layout.messages.catalogue import Catalogue
 from layout.messages.roles import Count
 from layout.messages.roles import Sheet as Sheets
 from layout.paper.area import Area
-from layout.paper.choice import Laying, choose, choose_together
+from layout.paper.choice import Laying, choose
 from layout.paper.code import Modules
 from layout.paper.furniture import Furnished, Page, finished, furnish
 from layout.paper.head import Head
@@ -24,7 +24,10 @@ from layout.paper.leaves import Leaf, leaves_of, without_words
 from layout.paper.panes import lay_in_panes
 from layout.paper.regions import COLUMN_RIGHT, regions
 from layout.paper.steps import place_of
+from layout.paper.together import choose_together
 from layout.plan import Plan
+
+_MOST = 999  # sheets: a number for which every head keeps room
 
 
 @dataclass(frozen=True, slots=True)
@@ -83,7 +86,7 @@ class Furnisher:
         )
         if key not in self.kept:
             shown = without_words(part) if bare else part
-            self.kept[key] = _furnished(self.plan, shown, (999, 999), self.metrics, mirrored=mirrored).area
+            self.kept[key] = _furnished(self.plan, shown, (_MOST, _MOST), self.metrics, mirrored=mirrored).area
         return self.kept[key]
 
 
@@ -102,7 +105,7 @@ def leaves(plan: Plan, layings: Sequence[Laying], metrics: FontMetrics) -> tuple
     """The sheets of one file, not yet drawn: those of the parts, and those of words that find no room beside one."""
 
     def rest(part: Part, mirrored: bool) -> tuple[Block, ...]:
-        return _furnished(plan, part, (999, 999), metrics, mirrored=mirrored).rest if part.blocks else ()
+        return _furnished(plan, part, (_MOST, _MOST), metrics, mirrored=mirrored).rest if part.blocks else ()
 
     return tuple(leaves_of(layings, rest))
 
@@ -128,7 +131,7 @@ def _with_key_maps(
     setting = Setting(plan.words, metrics, min(COLUMN_RIGHT, grid.right) - grid.left)
 
     def furnished(leaf: Leaf) -> Furnished:
-        return _furnished(plan, leaf.part, (999, 999), metrics, mirrored=leaf.mirrored)
+        return _furnished(plan, leaf.part, (_MOST, _MOST), metrics, mirrored=leaf.mirrored)
 
     return with_key_maps(found, layings, upper, furnished, setting)
 
@@ -168,4 +171,5 @@ def _head(plan: Plan, part: Part, number: tuple[int, int]) -> Head:
         words.listed((plan.sett_brief, words.say(Count.ENDS, ends=plan.warp.ends), *plan.doubled)),
         part.numbered or words.say(Sheets.NUMBER, number=number[0], total=number[1]),
         place.step,
+        widest=words.say(Sheets.NUMBER, number=_MOST, total=_MOST),
     )

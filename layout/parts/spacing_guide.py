@@ -16,7 +16,7 @@ from layout.drawing.metrics import FontMetrics
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Curve, Point, Region, Shape, Text, filled, line, rectangle
 from layout.drawing.sheet import Part
-from layout.drawing.signs import scissors
+from layout.drawing.signs import EYES, scissors
 from layout.drawing.typeset import SMALL
 from layout.messages.roles import Guide
 from layout.parts.guide_sheet import guide_sheet
@@ -102,7 +102,8 @@ class _Draft(Ruler):
         shapes += [*self.scale(left, right, deep), *self.numbers(left, right)]
         shapes += [shape for placed in words for shape in self.worded(placed)]
         seams = self.y(self.depths.joint[0]), self.y(deep - self.depths.joint[1])
-        box = left, low, right, high
+        over = EYES if cut and not self.low else 0.0  # a low guide takes all the room across a sheet
+        box = (left, low - over, right, high) if self.up > 0 else (left, low, right, high + over)
         part = Part(
             f"spacing-{self.end}", "", tuple(shapes), datum, box, narrow=True, joint_rows=seams, scissors=tuple(cut)
         )

@@ -22,6 +22,13 @@ def boxes_along(points: Sequence[Point], ink: float = 0.0) -> Iterator[Box]:
             yield min(x0, x1) - ink, min(y0, y1) - ink, max(x0, x1) + ink, max(y0, y1) + ink
 
 
+def off_step(at: Point, one: Point, other: Point) -> float:
+    """How far a place is from the straight step from `one` to `other`, in mm."""
+    dx, dy = other.x - one.x, other.y - one.y
+    along = min(1.0, max(0.0, ((at.x - one.x) * dx + (at.y - one.y) * dy) / (dx * dx + dy * dy or 1.0)))
+    return math.dist(at, (one.x + along * dx, one.y + along * dy))
+
+
 def reaches(points: Sequence[Point], box: Box) -> bool:
     """Whether the closed line through `points`, or the area in it, reaches into a box."""
     closed = [*points, points[0]]

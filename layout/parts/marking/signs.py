@@ -7,14 +7,11 @@ from itertools import pairwise
 from typing import NamedTuple
 
 from layout.drawing.shapes import Point, Shape
-from layout.drawing.signs import scissors, small_arrow
+from layout.drawing.signs import EYES, scissors, small_arrow
 
 _TIP, _ARROW_GAP = 0.8, 4.0  # an arrow's tip lies so far inside; the least gap between marks for it
 _ARROW_HALF, _SCISSORS_HALF = 1.6, 3.1  # half of what they take along the edge, with white
 _SCISSORS_GAP, _SCISSORS_BACK, _FROM_END = 6.6, 2.025, 30.0
-EYES = 1.95 + 0.17
-"""How far the eyes of the scissors reach past the edge, with their line, in mm."""
-
 _CENTRE, _CROSS, _JOINT = 1.1, 0.5, 1.3  # half widths of the centre, a register cross, a cross of a joint
 
 Span = tuple[float, float]

@@ -19,6 +19,7 @@ _ROOM, _APART = 63.0, 24.0  # from the first notch to the last, and from one to 
 _TOP, _BAR, _GROUND, _EDGE = -1.4, -13.4, -19.4, -24.4
 _THREAD, _BEHIND, _KNOT, _ARROW, _NUMBER, _HIGH = -20.3, -20.0, -15.6, -6.5, -27.2, 29.5
 _WIDE, _WIDE_FOR_TWO, _ON, _BESIDE = 1.5, 4.2, 7.0, 2.4
+_NAME_IN, _NAME_WIDE = 1.2, 13.8  # where the bar's name begins, left of the first notch and its knot
 
 
 def through_notches(plan: Plan, metrics: FontMetrics, every: int) -> Block:
@@ -80,8 +81,13 @@ class _Path:
             at = Point(_FIRST + self.apart * number, _NUMBER)
             yield self.mirror.words(str(number + 1), at, self.metrics, Pen.STRONG)
         say = self.plan.words.say
-        yield self.mirror.words(say(Template.NEAR_BAR), Point(WIDE - 1.2, -16.0), self.metrics, side=-1)
-        lines = wrap(say(Template.TIE_ON, number=1), SMALL, _FIRST - _BESIDE - 1, self.metrics)
-        for k, said in enumerate(lines):
+        yield from self.rows(say(Template.NEAR_BAR), Point(_NAME_IN, -16.0), _NAME_WIDE, 1)
+        tied = say(Template.TIE_ON, number=1)
+        yield from self.rows(tied, Point(_FIRST - _PAIR - _BESIDE, -4.0), _FIRST - _BESIDE - 1, -1)
+
+    def rows(self, said: str, at: Point, wide: float, side: int) -> Iterator[Shape]:
+        """Words in rows that begin (`side` 1) or end (-1) at a place, the first of them at its height."""
+        lines = wrap(said, SMALL, wide, self.metrics)
+        for k, words in enumerate(lines):
             down = (len(lines) - 1 - k if self.mirror.ends else k) * leading(SMALL)
-            yield self.mirror.words(said, Point(_FIRST - _PAIR - _BESIDE, -4.0 - down), self.metrics, side=-1)
+            yield self.mirror.words(words, Point(at.x, at.y - down), self.metrics, side=side)

@@ -96,7 +96,8 @@ def _on_frame(face: Face) -> Mapping[Place, Spot]:
     }
     if face.way.left_out:
         middle = Point(sum(face.way.gap) / 2, face.up(DOTS_AT) - _TO_DOTS - scale.ring)
-        spots[Place.GAP] = Spot(middle, _steps((0.0, -1.0)))
+        down, up_too = (0.0, -1.0), (0.0, 1.0)  # with a rod no words stand over the dots
+        spots[Place.GAP] = Spot(middle, _steps(down, up_too) if face.plan.warp.kind == "rod" else _steps(down))
     return {**spots, **(_by_rod(face) if face.plan.warp.kind == "rod" else {})}
 
 

@@ -28,7 +28,7 @@ _LIST = 82.0
 _TO_SECTION, _SECTION_LOW, _FIRST = 17.0, 18.0, 6.0
 _UNDER_TITLE = 6.6
 _OFF_RING, _UNDER_BACK, _UNDER_SIDE = 6.8, 8.4, 7.2
-_SHORT, _NAMES_WIDE, _FACE_TO, _FACE_WIDE = 20.0, 26.0, 40.0, 39.0
+_SHORT, _NAMES_WIDE, _FACE_TO, _FACE_WIDE = 20.0, (23.0, 19.0), 40.0, 39.0  # names of bars end short of the thread
 
 
 def shed(plan: Plan, corner: Point, right: float, metrics: FontMetrics) -> list[Shape]:
@@ -93,7 +93,8 @@ class _Section:
     def __init__(self, plan: Plan, metrics: FontMetrics) -> None:
         self.plan, self.metrics = plan, metrics
         say = plan.words.say
-        self.bars = [rows_of(say(role), SMALL, _NAMES_WIDE, metrics) for role in (Shed.NEAR_BAR, Shed.FAR_BAR)]
+        names = zip((Shed.NEAR_BAR, Shed.FAR_BAR), _NAMES_WIDE, strict=True)
+        self.bars = [rows_of(say(role), SMALL, wide, metrics) for role, wide in names]
         lifted = {Shed.STICK_FACE: Shed.FACE_ENDS, Shed.STICK_FRONT: Shed.FRONT_ENDS}.get(_stick_role(plan))
         self.ends = rows_of(say(lifted or Shed.SECOND_ENDS), SMALL, _FACE_WIDE, metrics)
         self.at_headings: tuple[float, ...] = _HEADINGS[1:] if plan.warp.kind == "rod" else _HEADINGS
@@ -185,7 +186,7 @@ class _Section:
     def names(self) -> list[Shape]:
         """The bars, the ends that are lifted, a side piece."""
         (near, far), metrics = self.bars, self.metrics
-        up, step = _BAR + 1.8, step_of(self.ends, SMALL)
+        up, step = _BAR + 2.0, step_of(self.ends, SMALL)
         shapes: list[Shape] = [*upward(near, SMALL, Point(0.2, up), metrics)]
         shapes += upward(far, SMALL, Point(_LONG - 0.2, up), metrics, "right")
         wide = max(metrics.width(each, SMALL) for each in self.ends)

@@ -37,7 +37,9 @@ _LEGEND, _FOOT, _CAUTION, _AIR = 5.5, 4.6, 6.4, 0.5
 HIGH = 190.0
 """mm: what head and steps of a sheet leave that fits on both common office papers."""
 _LEAST, _MOST = 62.0, 130.0  # how high the frame may be drawn
-_FIRST_STEP, _FOR_ROD = 4.0, 6.0
+_FIRST_STEP = 4.0
+_BETWEEN = {"round": 0.0, "figure eight": 9.0, "loose rod": 9.0}
+"""How much higher a low picture is for what lies between both ends."""
 
 
 def winding(
@@ -54,17 +56,22 @@ def winding(
     return part if reach == FULL.reach else _part(plan, replace(FULL, reach=reach), metrics)
 
 
-def small_winding(plan: Plan, metrics: FontMetrics, *, wide: bool = False, low: bool = False) -> Part:
+def small_winding(
+    plan: Plan, metrics: FontMetrics, *, wide: bool = False, low: bool = False, room: Callable[[Part], float]
+) -> Part:
     """A smaller one with fewer passes drawn, without knots, shed stick and heading rows.
 
     A `wide` one has its steps beside the picture. A `low` one leaves more room for words, which stand over it or on a
-    sheet of their own.
+    sheet of their own; what lies between both ends has as much of its own as a sheet without words has `room`.
     """
     across, upright = (WIDE_LOWEST, LOWEST) if low else (WIDE, LOW)
     scale = across if wide else upright
-    if low and plan.warp.kind == "rod":  # between both ends
-        scale = replace(scale, reach=scale.reach + _FOR_ROD)
-    return _part(plan, scale, metrics)
+    part = _part(plan, scale, metrics)
+    more = _BETWEEN[plan.kit.weaving.how_wound] if low else 0.0
+    if not more:
+        return part
+    reach = scale.reach + min(more, max(0.0, room(part) - part.height))
+    return _part(plan, replace(scale, reach=reach), metrics)
 
 
 def _part(plan: Plan, scale: Scale, metrics: FontMetrics) -> Part:

@@ -77,13 +77,29 @@ def _left_out(face: Face, metrics: FontMetrics) -> list[Text]:
         and _whole(rows, said)
     ):
         at = Point(sum(face.way.gap) / 2, face.up(DOTS_AT) + _OVER_DOTS)
-        return upward(rows, SMALL, at, metrics, "centre")
+        texts = upward(rows, SMALL, at, metrics, "centre")
+        if _is_clear(face, texts, metrics):
+            return texts
     scale = face.scale
     rows = rows_of(said, SMALL, scale.outer - _NAME_WIDE - 2, metrics)
     return upward(rows, SMALL, Point(scale.outer / 2, scale.reach + scale.past + _UP), metrics, "right")
 
 
-_ROWS, _NARROWER = 3, 0.5
+def _is_clear(face: Face, texts: Sequence[Text], metrics: FontMetrics) -> bool:
+    """Whether words over the dots lie under the far end, and between all passes."""
+    if max(text.at.y for text in texts) + metrics.ascent * SMALL > face.scale.reach - face.scale.bar - _OFF:
+        return False
+    for leg in face.way.legs:
+        near, far = (face.meets(leg, end) for end in ENDS)
+        for text in texts:
+            for y in (text.at.y, text.at.y + metrics.cap * SMALL):
+                x = near.x + (far.x - near.x) * (y - near.y) / (far.y - near.y)
+                if text.at.x - _OFF < x < text.at.x + metrics.width(text.words, SMALL) + _OFF:
+                    return False
+    return True
+
+
+_ROWS, _NARROWER, _OFF = 3, 0.5, 0.7
 
 
 def _even(said: str, width: float, metrics: FontMetrics) -> list[str]:

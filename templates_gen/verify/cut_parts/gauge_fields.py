@@ -69,16 +69,16 @@ def _heads(plan: Plan) -> tuple[str, str, str]:
     say, unit = plan.words.say, plan.warp.sett.unit
     counted = _COUNTED[truth_of(plan.kit).counted]
     return (
-        say(CutWord.GAUGE_PAIRS, window=window_of(unit)[1]),
+        say(CutWord.GAUGE_PAIRS, window=say_length(window_of(unit), plan.words)),
         say(CutWord.GAUGE_EPI if unit.imperial else CutWord.GAUGE_PER_CM),
-        say(counted, unit=say_length(unit)),
+        say(counted, unit=say_length(unit, plan.words)),
     )
 
 
 def _wanted(plan: Plan) -> Iterator[tuple[str, str, str]]:
     """As many rows as there may be."""
     unit = plan.warp.sett.unit
-    window, per = window_of(unit)[0], Fraction(127, 5) if unit.imperial else Fraction(10)
+    window, per = window_of(unit).mm, Fraction(127, 5) if unit.imperial else Fraction(10)
     first = max(1, most_pairs(plan.kit, unit) - _BEFORE)
     for count in range(first, first + _MOST):
         laid, ends = laid_of(plan.kit, count / window, unit.mm)

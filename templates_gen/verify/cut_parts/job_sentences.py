@@ -34,7 +34,7 @@ def steps(stock: Stock, words: Catalogue) -> list[str]:
     """What to do, in its order."""
     up, across = say_number(stock.kerf_x), say_number(stock.kerf_y)
     kerf = Message(JobSheet.KERF_ONE, {"kerf": up})
-    if stock.kerf_x != stock.kerf_y:
+    if up != across:  # two that are written alike are one to the reader
         kerf = Message(JobSheet.KERF_TWO, {"up": up, "across": across})
     return [
         words.say(JobSheet.STEP_SQUARE),

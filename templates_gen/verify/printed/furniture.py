@@ -7,13 +7,14 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterator, Mapping, Sequence
+from itertools import pairwise
 
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Box, Curve, Point, Region, Shape, Text
 from layout.drawing.sheet import Sheet
 from templates_gen.messages.roles.proof import Furnished
 from templates_gen.verify import LIMIT
-from templates_gen.verify.boxes import boxes_along
+from templates_gen.verify.boxes import off_step
 from templates_gen.verify.finding import Finding, Findings, finding
 from templates_gen.verify.printed.scales import UPWARD, check_scales
 from templates_gen.verify.printed.tiles import check_tile
@@ -101,13 +102,13 @@ def _targets(sheet: Sheet, whole: Sequence[Box]) -> Findings:
     dots = [shape for shape in sheet.shapes if isinstance(shape, Region) and shape.pen is Pen.SOLID]
     drawn = zip(sheet.shapes, whole, strict=True)
     near = [shape for shape, box in drawn if _may_touch(box, shape.pen.ink.width / 2, centres)]
-    boxes = [(shape, box) for shape in near for box in _boxes(shape)]
+    steps = [(shape, step) for shape in near for step in _steps(shape)]
     alone = [dot for dot in dots if _is_alone(dot, centres)]
     wrong += [finding(Furnished.TARGET, x=at.x, y=at.y) for at in (_centre(dot.contours[0]) for dot in alone)]
     for at, ring in zip(centres, rings, strict=True):
         if abs(math.dist(ring.start, at) - _RING) > LIMIT or not any(_is_dot(dot, at) for dot in dots):
             wrong.append(finding(Furnished.TARGET, x=at.x, y=at.y))
-        wrong += _touched(boxes, at)
+        wrong += _touched(steps, at)
     return Findings(0.0 if math.isinf(off) else min(off, LIMIT), tuple(wrong))
 
 
@@ -129,25 +130,21 @@ def _is_alone(region: Region, centres: Sequence[Point]) -> bool:
     )
 
 
-def _touched(boxes: Sequence[tuple[Shape, Box]], at: Point) -> Iterator[Finding]:
-    """What lies in the white of a target, by the boxes of all that is drawn."""
-    reach = _RING + _INK + _WHITE
-    x, y = at
-    for shape, box in boxes:
-        close = box[0] - reach < x < box[2] + reach and box[1] - reach < y < box[3] + reach
-        if close and _near(shape, box, at, reach):
-            yield finding(Furnished.WHITE, x=x, y=y, pen=shape.pen.value)
+def _touched(steps: Sequence[tuple[Shape, tuple[Point, Point]]], at: Point) -> Iterator[Finding]:
+    """What lies in the white of a target, by the steps of all that is drawn, with their ink."""
+    reach = _RING + _INK + _WHITE - LIMIT
+    for shape, (one, other) in steps:
+        ink = 0.0 if isinstance(shape, Text) else shape.pen.ink.width / 2
+        if off_step(at, one, other) < reach + ink and not _is_of(shape, at):
+            yield finding(Furnished.WHITE, x=at.x, y=at.y, pen=shape.pen.value)
             return
 
 
-def _near(shape: Shape, box: Box, at: Point, reach: float) -> bool:
+def _is_of(shape: Shape, at: Point) -> bool:
+    """Whether a shape is the ring or the dot of the target itself."""
     if isinstance(shape, Curve) and shape.pen is Pen.TARGET and math.dist(_centre(shape), at) <= LIMIT:
-        return False
-    if isinstance(shape, Region) and shape.pen is Pen.SOLID and _is_dot(shape, at):
-        return False
-    left, low, right, high = box
-    dx, dy = max(left - at.x, 0.0, at.x - right), max(low - at.y, 0.0, at.y - high)
-    return math.hypot(dx, dy) < reach - LIMIT
+        return True
+    return isinstance(shape, Region) and shape.pen is Pen.SOLID and _is_dot(shape, at)
 
 
 def _whole_box(shape: Shape) -> Box:
@@ -168,15 +165,13 @@ def _may_touch(box: Box, ink: float, centres: Sequence[Point]) -> bool:
     return any(left < x < right and low < y < high for x, y in centres)
 
 
-def _boxes(shape: Shape) -> Iterator[Box]:
-    """The boxes of the steps of a shape with their ink; of words only where they begin."""
+def _steps(shape: Shape) -> Iterator[tuple[Point, Point]]:
+    """The steps of a shape from point to point; of words only where they begin."""
     if isinstance(shape, Text):
-        yield shape.at.x, shape.at.y, shape.at.x, shape.at.y
+        yield shape.at, shape.at
         return
-    ink = shape.pen.ink.width / 2
-    for path in shape.contours if isinstance(shape, Region) else (shape,):
-        points = [*path.points(), *([path.start] if path.closed else [])]
-        yield from boxes_along(points, ink)
+    for path in _paths(shape):
+        yield from pairwise([*path.points(), *([path.start] if path.closed else [])])
 
 
 def _margins(sheet: Sheet, whole: Sequence[Box]) -> Iterator[Finding]:

@@ -55,7 +55,7 @@ class Asked(NamedTuple):
         """The row of the kit's own count; none where that count does not come to the kit's sett."""
         if self.own is None or self.own.pairs not in self.counts:
             return None
-        _, ends = self.laid(self.own.pairs / window_of(self.unit)[0], self.unit.mm)
+        _, ends = self.laid(self.own.pairs / window_of(self.unit).mm, self.unit.mm)
         return list(self.counts).index(self.own.pairs) if ends / self.unit.mm == self.own.per_mm else None
 
 
@@ -155,7 +155,7 @@ def _words_over(asked: Asked) -> Iterator[float]:
 def _table(asked: Asked, units: Sequence[Length]) -> Iterator[list[str]]:
     """Every row of the table."""
     inch_or_cm = Fraction(127, 5) if asked.unit.imperial else Fraction(10)
-    window, _ = window_of(asked.unit)
+    window = window_of(asked.unit).mm
     for count in asked.counts:
         row = [str(count)]
         for each in units:
@@ -169,7 +169,7 @@ def _heads(
 ) -> Iterator[Finding]:
     """Over every column what it holds, over each two what unit they are for, over the first what is counted."""
     say, inches = asked.words.say, asked.unit.imperial
-    over = say_length(Length(window_of(asked.unit)[0], "in" if inches else "cm"), asked.words)
+    over = say_length(window_of(asked.unit), asked.words)
     sett, counted = say(Gauge.EPI if inches else Gauge.PER_CM), say(asked.counted)
     rest = list(found)
     lows: list[tuple[float, float]] = []

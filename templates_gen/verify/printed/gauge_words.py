@@ -101,22 +101,21 @@ def _how(plan: Plan | None, words: Catalogue, *, pictures: bool = True) -> list[
 
 def _this_kit(plan: Plan) -> Iterator[str]:
     kit, sett = plan.kit, plan.warp.sett
-    window, _ = window_of(sett.unit)
+    window = window_of(sett.unit)
     pairs = most_pairs(kit, sett.unit)
-    _, ends = laid_of(kit, pairs / window, sett.unit.mm)
+    _, ends = laid_of(kit, pairs / window.mm, sett.unit.mm)
     if pairs and ends / sett.unit.mm == sett.per_mm:
-        said = say_length(Length(window, "in" if sett.unit.imperial else "cm"), plan.words)
+        said = say_length(window, plan.words)
         words = said_of(kit, sett.per_mm, sett.unit)["sett"]
         yield plan.words.say(Gauge.THIS_KIT, pairs=pairs, window=said, sett=words)
 
 
 def _others(plan: Plan) -> str:
     """How many pairs the same sett gives in the two windows that are not the table's."""
-    _, over = window_of(plan.warp.sett.unit)
-    inch = Fraction(127, 5)
-    widths = {"1 in": Length(inch, "in"), "2 in": Length(2 * inch, "in"), "5 cm": Length(Fraction(50), "cm")}
+    over, inch = window_of(plan.warp.sett.unit), Fraction(127, 5)
+    windows = Length(inch, "in"), Length(2 * inch, "in"), Length(Fraction(50), "cm")
     (one, first), (other, second) = (
-        (say_length(each, plan.words), pairs_in(plan.kit, each.mm)) for name, each in widths.items() if name != over
+        (say_length(each, plan.words), pairs_in(plan.kit, each.mm)) for each in windows if each != over
     )
     return plan.words.say(Gauge.OTHERS, one=one, first=first, other=other, second=second)
 

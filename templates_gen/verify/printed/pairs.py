@@ -9,14 +9,14 @@ from layout.values.units import Length
 from templates_gen.verify.kinds.truths import truth_of
 
 
-def window_of(unit: Length) -> tuple[Fraction, str]:
-    """The window to count in, in mm, and its name."""
-    return (Fraction(254, 5), "2 in") if unit.imperial else (Fraction(50), "5 cm")
+def window_of(unit: Length) -> Length:
+    """The window to count in."""
+    return Length(Fraction(254, 5), "in") if unit.imperial else Length(Fraction(50), "cm")
 
 
 def most_pairs(kit: Kit, unit: Length) -> int:
     """The most pairs that the sett of a kit holds in the window, found by trying one more after another."""
-    return pairs_in(kit, window_of(unit)[0])
+    return pairs_in(kit, window_of(unit).mm)
 
 
 def pairs_in(kit: Kit, window: Fraction) -> int:

@@ -12,6 +12,7 @@ from layout.messages.catalogue import Catalogue, Role
 from layout.messages.roles import Winding
 from templates_gen.messages.roles.proof_printed import Passes
 from templates_gen.verify import LIMIT
+from templates_gen.verify.boxes import off_step
 from templates_gen.verify.finding import Finding, finding
 from templates_gen.verify.found_parts import FoundPart
 from templates_gen.verify.printed.picture import Picture, Ring
@@ -58,14 +59,7 @@ def _meet(ring: Ring, thread: Curve) -> bool:
     points = [thread.start]
     for end, through in thread.steps:
         points += [end] if through is None else [through, end]
-    return any(_off(ring.at, one, other) < ring.radius for one, other in pairwise(points))
-
-
-def _off(at: Point, one: Point, other: Point) -> float:
-    """How far a place is from a line between two points."""
-    dx, dy = other.x - one.x, other.y - one.y
-    along = min(1.0, max(0.0, ((at.x - one.x) * dx + (at.y - one.y) * dy) / (dx * dx + dy * dy or 1.0)))
-    return math.dist(at, (one.x + along * dx, one.y + along * dy))
+    return any(off_step(ring.at, one, other) < ring.radius for one, other in pairwise(points))
 
 
 def _in_place(picture: Picture, rings: Sequence[Ring], number: str, what: str) -> bool:

@@ -51,7 +51,8 @@ def marks(part: Part, *pens: Pen) -> dict[float, float]:
 
 def units(part: Part) -> dict[float, float]:
     """How long each tick of the scale of units is, by its x; every one begins at the edge behind."""
-    behind = max(abs(part.box[1]), abs(part.box[3]))
+    cut = next(shape for shape in part.shapes if isinstance(shape, Curve) and shape.pen is Pen.CUT)
+    behind = max(abs(point.y) for point in cut.points())
     paths = [shape for shape in part.shapes if isinstance(shape, Curve) and shape.pen is Pen.UNIT]
     assert all(abs(path.start.y) == pytest.approx(behind) for path in paths)
     return {path.start.x: round(abs(path.start.y - path.steps[0].end.y), 6) for path in sorted(paths)}
