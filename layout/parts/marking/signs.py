@@ -7,7 +7,7 @@ from itertools import pairwise
 from typing import NamedTuple
 
 from layout.drawing.shapes import Point, Shape
-from layout.drawing.signs import EYES, scissors, small_arrow
+from layout.drawing.signs import scissors, small_arrow
 
 _TIP, _ARROW_GAP = 0.8, 4.0  # an arrow's tip lies so far inside; the least gap between marks for it
 _ARROW_HALF, _SCISSORS_HALF = 1.6, 3.1  # half of what they take along the edge, with white

@@ -14,13 +14,13 @@ from layout.drawing.metrics import FontMetrics
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Curve, Point, Region, Shape, Text, line, rectangle
 from layout.drawing.sheet import JOINT_THIRD, Part
-from layout.drawing.signs import triangle
+from layout.drawing.signs import EYES, triangle
 from layout.drawing.typeset import SMALL
 from layout.parts.marking.flap import ARROW, Placed, set_in_row
 from layout.parts.marking.levels import Levels
 from layout.parts.marking.numbering import HEAVY, Number, numbers
 from layout.parts.marking.sheet_words import explained
-from layout.parts.marking.signs import EYES, Room, signs
+from layout.parts.marking.signs import Room, signs
 from layout.parts.marking.words import wishes
 from layout.parts.ruler import CORNER, Ruler
 from layout.parts.strip_room import check_length, free_of, reach
