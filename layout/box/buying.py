@@ -97,7 +97,7 @@ def purchases(wanted: Sequence[Wanted], shop: Shop, material: Material = NO_MATE
     return tuple(sorted(each, key=lambda one: _ORDER.index(one.kind))) + tuple(_made_of(material, shop))
 
 
-_ORDER: tuple[Kind, ...] = ("warp", "weft", "leash cord", "bought in")
+_ORDER: tuple[Kind, ...] = ("warp", "weft", "leash_cord", "bought_in")
 
 
 def key_of(need: Need, shop: Shop) -> Key:
@@ -119,9 +119,9 @@ def pack_of(need: Need, shop: Shop) -> Pack | None:
 def _said(need: Need, shop: Shop) -> Pack | None:
     if need.kind == "warp":
         return shop.warp
-    if need.kind == "leash cord":
+    if need.kind == "leash_cord":
         return shop.leash_cord
-    if need.kind == "bought in":
+    if need.kind == "bought_in":
         return shop.also.get(need.name)
     return next((shop.colours[name] for name in names_of(need) if name in shop.colours), shop.weft)
 

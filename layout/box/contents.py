@@ -111,7 +111,7 @@ def _yarns(plan: Plan) -> Iterator[Line]:
     for need in weft:
         yield Line(_weft_name(need, several=several), _both(plan, need))
     for need in others:
-        if need.kind == "leash cord":
+        if need.kind == "leash_cord":
             yield Line(Message(Packed.CORD), _amount(plan, need.figure("m"), "m"))
 
 

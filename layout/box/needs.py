@@ -15,7 +15,7 @@ from layout.values.quantity import Quantity, assumed, combine, measured
 from layout.yardage.amounts import PackNeed
 from layout.yardage.warp_thread import KNOT
 
-Kind = Literal["warp", "weft", "leash cord", "bought in", "paper", "board"]
+Kind = Literal["warp", "weft", "leash_cord", "bought_in", "paper", "board"]
 
 CORD_SPARE = 0.10
 """A cord is tied twice before it sits. Our own choice."""
@@ -101,10 +101,10 @@ def _share(amount: Quantity, share: Quantity) -> Quantity:
 def _cord(plan: Plan) -> Need:
     together = plan.amounts.leashes.together.scaled(1 / 1000)
     spare = _share(together, assumed(CORD_SPARE, ENGLISH.say(Buying.CORD_SPARE)))
-    return Need("leash cord", "", "", {"m": Taken(together, spare)})
+    return Need("leash_cord", "", "", {"m": Taken(together, spare)})
 
 
 def _bought_in(plan: Plan) -> Iterator[Need]:
     said = ENGLISH.say(Buying.NUMBER)
     for item in plan.kit.box.items(plan.words):
-        yield Need("bought in", item.name, "", {"piece": Taken(measured(item.number, said), measured(0, said))})
+        yield Need("bought_in", item.name, "", {"piece": Taken(measured(item.number, said), measured(0, said))})

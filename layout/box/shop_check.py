@@ -18,7 +18,7 @@ def shop_errors(shop: Shop, boxes: Iterable[Sequence[Need]]) -> Iterator[FieldEr
     """A refusal of each colour, yarn or thing in [buy] that none of these boxes takes."""
     every = [need for needs in boxes for need in needs]
     weft = dict.fromkeys(name for need in every if need.kind == "weft" for name in names_of(need))
-    things = dict.fromkeys(need.name for need in every if need.kind == "bought in")
+    things = dict.fromkeys(need.name for need in every if need.kind == "bought_in")
     for key, said, known in (("buy.colours", shop.colours, weft), ("buy.also", shop.also, things)):
         for name in said:
             if name not in known:

@@ -54,7 +54,7 @@ def _parts(plan: Plan, paper_mm2: float, boards: Boards | None) -> Iterator[tupl
     if box.frame:
         yield Message(Weighed.FRAME), None
     for need in needs(plan):
-        if need.kind == "leash cord":
+        if need.kind == "leash_cord":
             yield Message(Weighed.CORD), None
         elif need.kind in ("warp", "weft"):
             yield need.name, _with_spare(need)

@@ -30,8 +30,8 @@ _BESIDE, _GAP = 62.0, 8.0
 _SPENT: Mapping[Spent, Role] = {
     "warp": Prices.WARP,
     "weft": Prices.WEFT,
-    "leash cord": Packed.CORD,
-    "bought in": Prices.BOUGHT_IN,
+    "leash_cord": Packed.CORD,
+    "bought_in": Prices.BOUGHT_IN,
     "paper": Prices.PAPER,
     "board": Prices.BOARDS,
     "cutting": Prices.CUTTING,
@@ -94,7 +94,7 @@ def lacking(cost: Cost, words: Catalogue) -> list[str]:
 def _called(each: Purchase | str, words: Catalogue) -> str:
     if isinstance(each, str):
         return words.say(Prices.CUTTING if each == "cutting" else Prices.WORK)
-    if each.kind in ("warp", "weft", "bought in"):
+    if each.kind in ("warp", "weft", "bought_in"):
         return words.say(Prices.COLOURED, yarn=each.name, colour=each.colour) if each.colour else each.name
     return words.say(_SPENT[each.kind])
 

@@ -7,6 +7,7 @@ from itertools import pairwise
 from typing import Literal, NamedTuple
 
 from layout.drawing.shapes import Box
+from layout.messages.roles.run import RunSheet
 from layout.values.errors import LayoutError
 
 Axis = Literal["x", "y"]
@@ -75,7 +76,7 @@ def _cut(panel: Box, pieces: Sequence[_Piece]) -> Iterator[Cut]:
     bands = {axis: _bands(pieces, axis) for axis in _AXES}
     axis = max(_AXES, key=lambda each: len(bands[each]))
     if len(bands[axis]) == 1:
-        raise LayoutError(f"no straight cut goes between {len(pieces)} pieces")
+        raise LayoutError(RunSheet.NO_CUT)
     yield from _parted(panel, bands[axis], axis)
 
 

@@ -20,7 +20,7 @@ _HEAD = (
     "warp_g", "weft_m", "weft_g", "weft_g_low", "weft_g_high", "leash_cord_m", "sheets_in_box", "sheets_once", "boards",
     "cost", "cost_is", "price", "currency",
 )  # fmt: skip
-"""`cost` and `price` are those of one box where so many are made; `cost_is` says whether all of it has a price."""
+"""`cost` and `price` are of one box where so many are made; `cost_is` "all", or "part" where something has no price."""
 
 
 def overview_table(rows: Iterable[Row], currency: str) -> TableRecord:
@@ -38,7 +38,7 @@ def _cells(row: Row, currency: str) -> Iterable[Cell]:
     cost, price = row.quote.cost, row.quote.price
     yield from (
         money(cost.whole),
-        "at least" if cost.missing else "all",
+        "part" if cost.missing else "all",
         money(price.each if price else None),
         currency,
     )

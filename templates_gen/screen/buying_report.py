@@ -54,7 +54,7 @@ def _thing(bought: Purchase, *, imperial: bool) -> str:
 
 def _name(bought: Purchase) -> str:
     """What is bought, with its colour."""
-    own = {"leash cord": Buy.CORD, "paper": Buy.PAPER}.get(bought.kind)
+    own = {"leash_cord": Buy.CORD, "paper": Buy.PAPER}.get(bought.kind)
     if own:
         return message(own)
     if bought.kind == "board":

@@ -19,7 +19,7 @@ from templates_gen.screen.ranges import LONG, WEIGHT, Unit, about
 from templates_gen.screen.report import CM, INCH, plan_values
 from templates_gen.screen.tables import columned
 
-_YARNS = ("warp", "weft", "leash cord")
+_YARNS = ("warp", "weft", "leash_cord")
 
 
 def range_table(found: Range, plans: Sequence[Plan]) -> str:

@@ -14,6 +14,7 @@ MESSAGES: dict[Role, str | Plural] = {
     ),
     RunSheet.HOLDS: "For {kits}",
     RunSheet.HOLDS_MANY: Plural("kits", "For {kits} kit of the run", "For {kits} kits of the run"),
+    RunSheet.NO_CUT: "no straight cut goes between these parts",
     RunList.NAME: "Run list",
     RunList.PURPOSE: "What to print, how often, and how to cut it.",
     RunList.FILE: "File",
@@ -22,7 +23,6 @@ MESSAGES: dict[Role, str | Plural] = {
     RunList.HOLDS: "What it holds",
     RunList.KITS: "For",
     RunList.FROM_TO: "{first} to {last}",
-    RunList.LIST: "this list",
     RunList.TIMES_PRINTED: Plural("times", "once", "{times} times"),
     RunList.TOGETHER: Plural(
         "sheets",

@@ -6,12 +6,13 @@ from layout.messages.catalogue import Role
 
 
 class RunSheet(Role):
-    """In the gutter of a sheet on which parts are placed."""
+    """In the gutter of a sheet on which parts are placed, and why it cannot be cut."""
 
     PLACED = "run_sheet.placed"
     CUT = "run_sheet.cut"
     HOLDS = "run_sheet.holds"
     HOLDS_MANY = "run_sheet.holds_many"
+    NO_CUT = "run_sheet.no_cut"
 
 
 class RunList(Role):
@@ -25,7 +26,6 @@ class RunList(Role):
     HOLDS = "run_list.holds"
     KITS = "run_list.kits"
     FROM_TO = "run_list.from_to"
-    LIST = "run_list.list"
     TIMES_PRINTED = "run_list.times_printed"
     TOGETHER = "run_list.together"
     AREA = "run_list.area"

@@ -141,7 +141,7 @@ def _yarns(plan: Plan) -> Iterator[Listed]:
         both = known[0] if len(known) == 1 else say(Packed.BOTH, length=known[0], weight=known[1])
         yield Listed(_weft_name(plan, each, many=many), both)
     for each in asked:
-        if each.kind == "leash cord":
+        if each.kind == "leash_cord":
             yield Listed(say(Packed.CORD), _amount(plan, "m", each.counted("m")))
 
 

@@ -77,7 +77,7 @@ def _yarns(plan: Plan) -> Iterator[tuple[str, str]]:
     weft = [one for one in asked if one.kind == "weft"]
     for one in weft:
         yield _called(plan, one, several=len({each.name for each in weft}) > 1), _both(plan, one)
-    (cord,) = (one for one in asked if one.kind == "leash cord")
+    (cord,) = (one for one in asked if one.kind == "leash_cord")
     yield say(Packed.CORD), _amount(plan, cord.counted("m"), "m")
 
 

@@ -54,7 +54,7 @@ def _row(held: Held) -> Iterator[str]:
     name, cost = found.costs[-1]
     price = found.prices[0][2] if len(found.prices[0]) > 2 else ""
     yield _plain(cost, figure)
-    yield "at least" if name == boxed.plan.words.say(Prices.AT_LEAST) else "all"
+    yield "part" if name == boxed.plan.words.say(Prices.AT_LEAST) else "all"
     yield _plain(price, figure)
     yield str(boxed.shop.get("buy", {}).get("currency", ""))
 

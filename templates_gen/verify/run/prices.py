@@ -20,8 +20,8 @@ _MISPRINTS, _LEAST_MISPRINTS = Decimal("0.02"), 2
 _NAMES: Mapping[str, Role] = {
     "warp": Prices.WARP,
     "weft": Prices.WEFT,
-    "leash cord": Packed.CORD,
-    "bought in": Prices.BOUGHT_IN,
+    "leash_cord": Packed.CORD,
+    "bought_in": Prices.BOUGHT_IN,
     "paper": Prices.PAPER,
     "board": Prices.BOARDS,
     "cutting": Prices.CUTTING,

@@ -117,7 +117,7 @@ def _weight(kit: Carded) -> str:
     if box.frame:
         without.append(say(Weighed.FRAME))
     for one in asked_of(plan):
-        if one.kind == "leash cord":
+        if one.kind == "leash_cord":
             without.append(say(Weighed.CORD))
         elif one.kind in ("warp", "weft"):
             if "g" in one.units:

@@ -21,7 +21,7 @@ _SIZES = {"grams": "g", "length": "m", "sheets": "sheet", "number": "piece"}
 _PLACES = {"g": Decimal("0.1"), "m": Decimal("0.01"), "sheet": Decimal(1), "piece": Decimal(1)}
 _CENT, _SAME = Decimal("0.01"), Decimal("1e-9")
 _MISPRINTS, _LEAST_MISPRINTS = Decimal("0.02"), 2
-_ORDER = ("warp", "weft", "leash cord", "bought in")
+_ORDER = ("warp", "weft", "leash_cord", "bought_in")
 
 
 _Wanted = tuple[str | Decimal, ...]
@@ -126,7 +126,7 @@ def pack_of(asked: Asked, buy: Mapping[str, Any]) -> Pack | None:
         entries = {entry["name"]: entry for entry in buy.get("colours", ())}
         names = (f"{asked.name}, {asked.colour}", asked.colour, asked.name) if asked.colour else (asked.name,)
         found = next((entries[name] for name in names if name in entries), buy.get("weft"))
-    elif asked.kind == "bought in":
+    elif asked.kind == "bought_in":
         found = next((entry for entry in buy.get("also", ()) if entry["name"] == asked.name), None)
         found = found and {"number": 1, **found}
     else:

@@ -49,10 +49,10 @@ def asked_of(plan: Plan) -> list[Asked]:
     cord = leashes.number * leashes.each.value / 1000
     figures = Figures(cord, cord, cord, cord * _CORD_SPARE)
     things = [
-        Asked("bought in", item.name, "", False, None, {"piece": Figures(item.number, item.number, item.number, 0)})
+        Asked("bought_in", item.name, "", False, None, {"piece": Figures(item.number, item.number, item.number, 0)})
         for item in plan.kit.box.items(plan.words)
     ]
-    return [_warp(plan), *_weft(plan), Asked("leash cord", "", "", False, None, {"m": figures}), *things]
+    return [_warp(plan), *_weft(plan), Asked("leash_cord", "", "", False, None, {"m": figures}), *things]
 
 
 def _warp(plan: Plan) -> Asked:

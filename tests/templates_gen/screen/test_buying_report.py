@@ -28,8 +28,8 @@ SHOP = Shop(
 NEEDS = (
     need("warp", "heron cord", amount=182),
     need("weft", "marsh wool", "madder", amount=100),
-    need("leash cord", "", unit="m", amount=4.25),
-    need("bought in", "beater", unit="piece", amount=1),
+    need("leash_cord", "", unit="m", amount=4.25),
+    need("bought_in", "beater", unit="piece", amount=1),
 )
 
 
