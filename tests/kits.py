@@ -13,7 +13,7 @@ from layout.paper.first_sheet import with_first_sheet
 from layout.paper.sheets import Printed, lay, printed
 from layout.parts.strip import strip
 from layout.plan import Plan, plan
-from layout.products import PRODUCTS, laid, suiting
+from layout.products import PRODUCTS, laid, made_by_default
 from layout.warps.warp import End
 from templates_gen.files.outputs import Outputs
 from templates_gen.inputs import kit_file as kitfile
@@ -145,7 +145,7 @@ def laying_of(planned: Plan, name: str) -> Laying:
 
 def layings_of(planned: Plan) -> list[Laying]:
     """How every part of a plan lies on its paper, once: strips as they come together."""
-    names = [name for name in suiting(planned) if name not in ("strip-near", "strip-far")]
+    names = [name for name in made_by_default(planned) if name not in ("strip-near", "strip-far")]
     return [laying for name in names for laying in laid(name, planned, font_metrics())]
 
 

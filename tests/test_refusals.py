@@ -87,7 +87,7 @@ def _ends(spec: Input) -> list[Any]:
 def _example_works(spec: Input, values: Sequence[Any]) -> None:
     use = remembering(planned)
     found = [chain(placed(spec.key, value)[0], use, KIT) for value in [*values, *_ends(spec)]]
-    assert sum(map(bool, found)) > len(values) / 3
+    assert sum(map(bool, found)) > len(values) / 4  # words take most texts
     assert max(map(len, found)) <= 4
 
 

@@ -28,7 +28,7 @@ if TYPE_CHECKING:
 STOCK = click.option("--stock", type=NAME, metavar="FILE", help="What parts are cut from; else 3 mm birch plywood.")
 
 
-@click.command(short_help="Make every file of a kit or range, or of the demo kit, each proven.")
+@click.command(short_help="Make every file of a kit or range, each proven.")
 @click.argument("kit", required=False, type=NAME)
 @click.option("-o", "--out", default="strips", show_default=True, type=NAME, help="Folder.")
 @click.option(

@@ -17,7 +17,7 @@ from layout.messages.english import ENGLISH
 from layout.messages.roles import Count, SheetName, SheetNeed
 from layout.messages.roles.cards import CardNeed, HelpCard
 from layout.parts.cards import help_pictures as pictures
-from layout.parts.cards.card import MARGIN, card, ends_at, half_of, size_of
+from layout.parts.cards.card import MARGIN, card, ends_at, half_of, room_of, size_of
 from layout.parts.cards.help_words import finish_words, help_words
 from layout.parts.hanging import Hanging, rows_of
 from layout.plan import Plan
@@ -70,22 +70,34 @@ def help_left_out(plan: Plan) -> str:
 def help_card(plan: Plan, metrics: FontMetrics) -> tuple[Part, ...]:
     """Both halves on one card that is folded in the middle; on two cards where the paper is too small for that.
 
-    Raises FieldError on box.help, or on the paper, where the words find no room.
+    A card of no asked size is as high as the paper allows where its words have no room on the usual one.
+    Raises FieldError on box.help, or on the paper, where they find none there either.
     """
-    wide, high = size_of(plan, plan.kit.box.help, CARDS[HELP])
-    say, half = plan.words.say, half_of(plan)
-    if plan.kit.box.help is None and half < high <= half + _LESS:
-        high = half
-    sides = wide, high
-    drawn = (_drawn(each, sides, metrics) for each in (_help(plan, wide, metrics), _finish(plan, wide, metrics)))
-    halves = [each for each in drawn if each is not None]
-    if len(halves) < 2:
-        raise _refusal(plan, sides)
+    say, half, choices = plan.words.say, half_of(plan), _choices(plan)
+    found = ((sides, halves) for sides in choices if (halves := _halves(plan, sides, metrics)))
+    (wide, high), halves = next(found, (choices[0], []))
+    if not halves:
+        raise _refusal(plan, choices[0])
     if high <= half:
         fold = line(Point(MARGIN, high), Point(wide - MARGIN, high), Pen.FOLD)
         shapes = [*Placing(0, 0, high).shapes(halves[0]), *halves[1], fold]
         return (card(plan, "help", (wide, 2 * high), shapes, say(HelpCard.FOR_FOLDED), metrics, _NAMED),)
-    return tuple(card(plan, "help", sides, each, say(HelpCard.FOR_APART), metrics, _NAMED) for each in halves)
+    return tuple(card(plan, "help", (wide, high), each, say(HelpCard.FOR_APART), metrics, _NAMED) for each in halves)
+
+
+def _choices(plan: Plan) -> list[tuple[float, float]]:
+    """The sides in mm that a card may have, the best first."""
+    wide, high = size_of(plan, plan.kit.box.help, CARDS[HELP])
+    if plan.kit.box.help is not None:
+        return [(wide, high)]
+    half = half_of(plan)
+    return [(wide, half if half < high <= half + _LESS else high), (wide, room_of(plan)[1])]
+
+
+def _halves(plan: Plan, sides: tuple[float, float], metrics: FontMetrics) -> list[list[Shape]]:
+    """Both halves on cards of these sides; none where one of them has no room."""
+    drawn = [_drawn(each(plan, sides[0], metrics), sides, metrics) for each in (_help, _finish)]
+    return [each for each in drawn if each is not None] if None not in drawn else []
 
 
 def _drawn(half: _Half, sides: tuple[float, float], metrics: FontMetrics) -> list[Shape] | None:

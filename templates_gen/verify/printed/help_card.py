@@ -23,6 +23,7 @@ from templates_gen.verify.printed.card_form import (
     half_of,
     lines_of,
     on_card,
+    room_of,
     sides_of,
 )
 from templates_gen.verify.printed.cards_numbers import warp_of
@@ -39,7 +40,7 @@ _EYE, _ARCS = 0.8, 8  # mm; steps round a circle
 
 def prove_help(plan: Plan, pieces: Sequence[FoundPart], *, on_paper: bool) -> Findings:
     """Both halves on one card with a fold between them, or on two cards."""
-    wide, high = sides = sides_of(plan.kit, "help")
+    wide, high = sides = _sides(plan, pieces)
     folded = high <= half_of(plan.kit)
     own = (wide, 2 * high) if folded else sides
     total = sum((check_outline(seen, own) for seen in pieces), Findings(0.0, ()))
@@ -55,6 +56,14 @@ def prove_help(plan: Plan, pieces: Sequence[FoundPart], *, on_paper: bool) -> Fi
     help_half, finish_half = (_half(pieces[k if not folded else 0], own, high, k, folded=folded) for k in (0, 1))
     wrong = [*_help(plan, *help_half, sides), *_finish(plan, *finish_half, sides)]
     return total + Findings(0.0, tuple(wrong))
+
+
+def _sides(plan: Plan, pieces: Sequence[FoundPart]) -> Sides:
+    """The sides of the card; a usual one may be as high as the paper allows, where each half has a card of its own."""
+    wide, high = sides_of(plan.kit, "help")
+    most = room_of(plan.kit)[1]
+    drawn = max((at.y for seen in pieces for path in seen.paths(Pen.CUT) for at in path.points()), default=high)
+    return (wide, most) if plan.kit.box.help is None and len(pieces) > 1 and drawn > high + LIMIT else (wide, high)
 
 
 def _half(seen: FoundPart, own: Sides, high: float, which: int, *, folded: bool) -> tuple[list[Word], list[Shape]]:

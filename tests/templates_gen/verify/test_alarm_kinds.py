@@ -13,10 +13,10 @@ from kits import NAILS, NOTCHED, PEGGED, font_metrics, parts_of, plan_of
 
 import layout.parts.template.template as template_module
 import layout.plan as plan_module
-import templates_gen.files.drawings as drawings_module
+import templates_gen.files.outputs as outputs_module
 import templates_gen.files.printed_records as printed_records
 from layout.plan import Plan
-from layout.products import PRODUCTS, suiting
+from layout.products import PRODUCTS, made_by_default
 from templates_gen.files.check import Against, check
 from templates_gen.files.generate import ProofError, make
 from templates_gen.files.manifest import MANIFEST
@@ -147,10 +147,11 @@ def test_a_whole_kit_lacks_nothing(kind: str) -> None:
 @pytest.mark.parametrize("name", [name for name, wanted in WHOLE.items() if wanted.forms and not wanted.may])
 def test_a_product_left_out_rings(name: str, monkeypatch: PATCH, tmp_path: Path) -> None:
     """A kit from which one product was dropped is refused before anything is kept."""
-    rest = tuple(each for each in suiting(plan_of()) if each != name)
-    monkeypatch.setattr(drawings_module, "suiting", lambda _: rest)
+    boxed = plan_of({"box.says": "Woven on a frame."})
+    rest = tuple(each for each in made_by_default(boxed) if each != name)
+    monkeypatch.setattr(outputs_module, "made_by_default", lambda _: rest)
     with pytest.raises(ProofError, match=rf"would not be whole: .*{name}\.pdf is missing"):
-        make(plan_of(), tmp_path, font_metrics())
+        make(boxed, tmp_path, font_metrics())
     assert list(tmp_path.iterdir()) == []
 
 
