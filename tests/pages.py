@@ -5,17 +5,23 @@ from __future__ import annotations
 import re
 import shlex
 from collections.abc import Iterable, Iterator
+from fractions import Fraction
 from pathlib import Path
 
 from click.testing import CliRunner
 
+from layout.kit.box_fields import LEAST_CARD
 from layout.kit.input import Input
+from layout.kit.walk import MOST_ENTRIES
 from layout.messages.english import ENGLISH
+from layout.values.units import say_length
 from templates_gen.screen.cli import main
 
 ROOT = Path(__file__).parents[1]
 README = ROOT / "README.md"
 PAGES = [README, *sorted((ROOT / "docs").glob("*.md"))]
+FILE = re.compile(r"^<!-- file (?P<name>[\w.-]+) -->\n```toml\n(?P<text>.*?)^```$", re.MULTILINE | re.DOTALL)
+"""A file that the commands of a page take, shown whole."""
 BLOCK = re.compile(r"^```console\n\$ (?P<command>.*)\n(?P<output>(?:.*\n)*?)```$", re.MULTILINE)
 LINK = re.compile(r"\]\((?P<target>[^)\s]+)\)")
 HEADING = re.compile(r"^#+ (.*)$", re.MULTILINE)
@@ -65,17 +71,57 @@ def table_between(text: str, name: str) -> re.Match[str]:
     return found
 
 
+def write_files(text: str, folder: Path) -> list[Path]:
+    """Writes the files that a page shows into a folder."""
+    paths = []
+    for found in FILE.finditer(text):
+        paths.append(folder / found["name"])
+        paths[-1].write_text(found["text"], encoding="utf-8")
+    return paths
+
+
 def key_rows(inputs: Iterable[Input]) -> Iterator[str]:
     """A table of keys, row by row, from the inputs' own words; keys of one thread of several are those of a yarn."""
-    yield from ("| key | what it says | for example |", "|---|---|---|")
+    yield from ("| key | what it says | limits | for example |", "|---|---|---|---|")
     for spec in inputs:
         if spec.key.count("[]") <= 1 and "threads[]" not in spec.key:
-            left_out = f"; left out: `{spec.default}`" if isinstance(spec.default, str) else ""
-            choices = " or ".join(f"`{choice}`" for choice in spec.choices)
-            listed = f": {choices}" if choices and spec.kind in ("choice", "language") else ""
             said = ENGLISH.say(spec.help)
-            said = said[0].upper() + said[1:] + listed
-            yield f"| `{spec.key}` | {said}{left_out} | `{spec.example}` |"
+            said = said[0].upper() + said[1:] + _choices(spec) + _left_out(spec)
+            yield f"| `{spec.key}` | {said} | {limits(spec)} | `{spec.example}` |"
+
+
+def _choices(spec: Input) -> str:
+    choices = " or ".join(f"`{choice}`" for choice in spec.choices)
+    return f": {choices}" if choices and spec.kind in ("choice", "language", "names", "card") else ""
+
+
+def _left_out(spec: Input) -> str:
+    if spec.default is None:
+        return ""
+    return f"; left out: `{spec.default if isinstance(spec.default, str) else str(spec.default).lower()}`"
+
+
+def limits(spec: Input) -> str:
+    """Between what a value must lie, as far as its line in the table of inputs says so."""
+    if spec.kind in ("whole", "amount", "mass"):
+        unit = " g" if spec.kind == "mass" else ""
+        return f"{_plain(spec.least)} to {_plain(spec.most)}{unit}"
+    if spec.kind == "card":
+        wide, high = map(_plain, LEAST_CARD)
+        return f"a card of at least {wide} x {high} mm that fits on its sheet"
+    if spec.kind in ("text", "link"):
+        return f"at most {spec.most} letters"
+    if spec.kind == "lines":
+        return f"at most {spec.most} lines"
+    if spec.kind == "tables":
+        return f"at most {min(spec.most, MOST_ENTRIES)}"
+    if spec.low is not None and spec.high is not None:
+        return f"{say_length(spec.low)} to {say_length(spec.high)}"
+    return ""
+
+
+def _plain(number: Fraction) -> str:
+    return f"{float(number):,.10g}"
 
 
 def broken_links(page: Path) -> list[str]:

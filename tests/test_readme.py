@@ -3,25 +3,45 @@
 from __future__ import annotations
 
 import os
+import re
+import tomllib
 from pathlib import Path
 
 import pytest
-from pages import BLOCK, PAGES, README, ROOT, Runs, blocks_of, broken_links, key_rows, renewed, table_between
+from pages import (
+    BLOCK,
+    PAGES,
+    README,
+    ROOT,
+    Runs,
+    blocks_of,
+    broken_links,
+    key_rows,
+    renewed,
+    table_between,
+    write_files,
+)  # fmt: skip
 from speed_block import with_speed
 
 from layout.box.shop_inputs import SHOP
 from layout.cutting.products import CUT_PRODUCTS
 from layout.cutting.stock.stock_inputs import STOCK
+from layout.kit.box_inputs import BOX_INPUTS
 from layout.kit.inputs import INPUTS
+from layout.kit.range_values import RANGE_INPUTS
 from layout.plan import plan
 from layout.products import PRODUCTS
 from templates_gen.files.outputs import Outputs
+from templates_gen.files.overview_table import OVERVIEW, OVERVIEW_HEAD
+from templates_gen.files.tables import TO_BUY, TO_BUY_HEAD
 from templates_gen.inputs import kit_file, stock_file
 from templates_gen.lettering.fonts import metrics
 from templates_gen.screen.cli import main
 
 KEYS = {
-    "keys": (ROOT / "docs" / "keys.md", INPUTS),
+    "keys": (ROOT / "docs" / "keys.md", [spec for spec in INPUTS if spec not in BOX_INPUTS]),
+    "range keys": (ROOT / "docs" / "ranges.md", RANGE_INPUTS),
+    "box keys": (ROOT / "docs" / "box.md", BOX_INPUTS),
     "stock keys": (ROOT / "docs" / "stock.md", STOCK.inputs),
     "shop keys": (ROOT / "docs" / "buying.md", SHOP.inputs),
 }
@@ -33,6 +53,7 @@ def test_pages_show_real_output(tmp_path: Path, monkeypatch: pytest.MonkeyPatch)
     runs = Runs()
     for page in PAGES:
         text = page.read_text(encoding="utf-8")
+        write_files(text, tmp_path)
         if os.environ.get("RENEW"):
             text = renewed(text, runs)
             page.write_text(text, encoding="utf-8")
@@ -43,7 +64,7 @@ def test_pages_show_real_output(tmp_path: Path, monkeypatch: pytest.MonkeyPatch)
 
 @pytest.mark.parametrize("name", KEYS)
 def test_pages_explain_every_key(name: str) -> None:
-    """The tables of keys are what the inputs say of themselves."""
+    """The tables of keys are what the inputs say of themselves, and all of them."""
     page, inputs = KEYS[name]
     text = page.read_text(encoding="utf-8")
     table = "\n".join(key_rows(inputs))
@@ -52,6 +73,15 @@ def test_pages_explain_every_key(name: str) -> None:
         text = text[: found.start(2)] + table + "\n" + text[found.start(3) :].lstrip("\n")
         page.write_text(text, encoding="utf-8")
     assert table_between(text, name)[2] == table
+
+
+@pytest.mark.parametrize(("file", "columns"), [(TO_BUY, TO_BUY_HEAD), (OVERVIEW, OVERVIEW_HEAD)])
+def test_every_column_is_explained(file: str, columns: tuple[str, ...]) -> None:
+    """The page about buying names each column of the maker's tables once, and no other."""
+    text = (ROOT / "docs" / "buying.md").read_text("utf-8")
+    table = text[text.index(f"| `{file}` |") :].split("\n\n")[0].splitlines()[2:]
+    named = [name for row in table for name in re.findall("`([^`]+)`", row.split("|")[1])]
+    assert sorted(named) == sorted(columns)
 
 
 def test_every_product_is_explained() -> None:
@@ -70,6 +100,19 @@ def test_first_kit_is_whole(tmp_path: Path) -> None:
     path.write_text(text, encoding="utf-8")
     files = Outputs(plan(kit_file.load(path)), metrics(), stock=stock_file.built_in()).files
     assert {"kit.pdf", "strip-near.pdf", "strip-far.svg", "job.pdf"} <= set(files)
+
+
+def test_the_page_about_boxes_shows_every_key(tmp_path: Path) -> None:
+    """Its example is read with a kit, and says each key of a box and of legal words once."""
+    (text,) = blocks_of((ROOT / "docs" / "box.md").read_text("utf-8"), "toml")
+    (kit,) = blocks_of(README.read_text("utf-8"), "toml")
+    path = tmp_path / "boxed.toml"
+    path.write_text(kit + text, encoding="utf-8")
+    found = kit_file.load(path)
+    assert found.legal.age == "14 years and over"
+    assert found.box.has("help")
+    said = {f"{table}.{key}" for table, keys in tomllib.loads(text).items() for key in keys}
+    assert said == {spec.key for spec in BOX_INPUTS if "[]" not in spec.key}
 
 
 @pytest.mark.parametrize("page", [*PAGES, ROOT / "DEVELOPERS.md", ROOT / "CHANGELOG.md"], ids=lambda page: page.stem)

@@ -15,7 +15,7 @@ from templates_gen.writers.csv import Cell
 
 OVERVIEW = f"{MAKERS}overview.csv"
 
-_HEAD = (
+OVERVIEW_HEAD = (
     "kit", "folder", "boxes", "sett_per_cm", "sett_per_inch", "ends", "winds", "width_mm", "height_mm", "warp_m",
     "warp_g", "weft_m", "weft_g", "weft_g_low", "weft_g_high", "leash_cord_m", "sheets_in_box", "sheets_once", "boards",
     "cost", "cost_is", "price", "currency",
@@ -25,7 +25,7 @@ _HEAD = (
 
 def overview_table(rows: Iterable[Row], currency: str) -> TableRecord:
     """What is not known is empty."""
-    return TableRecord(OVERVIEW, (_HEAD, *(tuple(_cells(row, currency)) for row in rows)))
+    return TableRecord(OVERVIEW, (OVERVIEW_HEAD, *(tuple(_cells(row, currency)) for row in rows)))
 
 
 def _cells(row: Row, currency: str) -> Iterable[Cell]:

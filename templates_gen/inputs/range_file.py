@@ -68,7 +68,8 @@ class Range:
         known = [each.kit.name for each in self.kits]
         for name in names:
             if name not in known:
-                raise OptionError("--kit", RangeOption.NO_KIT, shown(name), f'--kit "{known[0]}"', names=listed(known))
+                names_of_kits = listed([f'"{each}"' for each in known])
+                raise OptionError("--kit", RangeOption.NO_KIT, shown(name), f'--kit "{known[0]}"', names=names_of_kits)
         return replace(self, kits=tuple(each for each in self.kits if each.kit.name in names)) if names else self
 
     def times(self, copies: int | None) -> Range:

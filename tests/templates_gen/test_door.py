@@ -10,6 +10,7 @@ from dataclasses import replace
 from pathlib import Path
 
 import pytest
+from pages import blocks_of, write_files
 
 import templates_gen
 from layout.values.errors import FieldError, LayoutError
@@ -22,12 +23,19 @@ ENVIRONMENT = {**os.environ, "PYTHONPATH": str(ROOT)}
 
 
 def test_the_code_of_the_page_runs_as_it_stands(tmp_path: Path) -> None:
-    """In a process of its own: it loads, plans, writes one sheet, makes all and checks them; the two are one file."""
-    (code,) = re.findall(r"```python\n(.*?)```", PAGE, re.DOTALL)
+    """In a process of its own: it loads, plans, writes one sheet, makes all and checks them; the two are one file.
+
+    Then it makes a run of the range that its own page shows.
+    """
+    code = "".join(blocks_of(PAGE, "python"))
+    write_files((ROOT / "docs" / "ranges.md").read_text("utf-8"), tmp_path)
     done = subprocess.run(
         [sys.executable, "-c", code], cwd=tmp_path, env=ENVIRONMENT, capture_output=True, text=True, check=True
     )
-    assert re.fullmatch(r".+ \d+ ends, [\d.]+ mm wide\n\d+ files, the worst [\d.e-]+ mm off\n", done.stdout)
+    one = r".+ \d+ ends, [\d.]+ mm wide\n\d+ files, the worst [\d.e-]+ mm off\n"
+    assert re.fullmatch(one + "Weir frame, small 2 boxes in weir-frame-small\n", done.stdout)
+    assert (tmp_path / "run" / "print-1-time.pdf").exists()
+    assert (tmp_path / "run" / "weir-frame-small" / "leaflet.pdf").exists()
     alone = (tmp_path / "strip-near.svg").read_bytes()
     assert alone == (tmp_path / "strips" / "strip-near.svg").read_bytes()
 

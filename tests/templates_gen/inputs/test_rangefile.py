@@ -124,7 +124,8 @@ def test_kits_are_picked_by_name(weir: Path) -> None:
     with pytest.raises(OptionError) as caught:
         found.of(["Oak"])
     assert str(caught.value) == (
-        "--kit: needs the name of a kit in this range (Weir frame, small, Weir frame, middle, Weir frame, large), "
+        "--kit: needs the name of a kit in this range "
+        '("Weir frame, small", "Weir frame, middle", "Weir frame, large"), '
         "got 'Oak'; for example --kit \"Weir frame, small\""
     )
 

@@ -130,7 +130,7 @@ def test_a_range_for_programs(weir: Path) -> None:
 def test_what_is_refused(weir: Path, tmp_path: Path) -> None:
     """A kit that the range has not, and a starter over a file that is there; all kits' faults together."""
     assert refused("plan", weir, "--kit", "Oak").startswith(
-        "--kit: needs the name of a kit in this range (Weir frame, "
+        '--kit: needs the name of a kit in this range ("Weir frame, '
     )
     assert refused("new-range", weir).endswith("already exists and stays as it is; choose another name\n")
     text = weir.read_text("utf-8").replace('height = "20 cm"', 'height = "41 cm"').replace('"48 cm"', '"74 cm"')
