@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from io import BytesIO
+from itertools import islice
 from pathlib import Path
 
 import pypdfium2
@@ -18,18 +19,21 @@ COLUMNS = 6
 GAP, CAPTION = 8, 14  # pixels
 
 
-def pages_of(pdf: Path) -> list[tuple[str, Image.Image]]:
-    """Each page of `pdf` in grey, with a caption: the file's name, and the page's number where there are several."""
+def pages_of(pdf: Path, most: int | None = None) -> list[tuple[str, Image.Image]]:
+    """Each page of `pdf` in grey, with a caption: the file's name, and the page's number where there are several.
+
+    Not more than `most` of them.
+    """
     document = pypdfium2.PdfDocument(pdf)
     names = [pdf.name] if len(document) == 1 else [f"{pdf.name} {k + 1}" for k in range(len(document))]
-    images = [page.render(scale=PAGE_DPI / 72, grayscale=True).to_pil() for page in document]
+    images = [page.render(scale=PAGE_DPI / 72, grayscale=True).to_pil() for page in islice(document, most)]
     document.close()
-    return list(zip(names, images, strict=True))
+    return list(zip(names, images, strict=False))
 
 
-def contact_sheet(pdfs: Sequence[Path]) -> Image.Image:
-    """Every page of `pdfs` in rows on grey ground, each under its caption."""
-    pages = [page for pdf in pdfs for page in pages_of(pdf)]
+def contact_sheet(pdfs: Sequence[Path], most: int | None = None) -> Image.Image:
+    """Every page of `pdfs` in rows on grey ground, each under its caption; of each file not more than `most`."""
+    pages = [page for pdf in pdfs for page in pages_of(pdf, most)]
     width = max(image.width for _, image in pages) + GAP
     height = max(image.height for _, image in pages) + GAP + CAPTION
     rows = -(-len(pages) // COLUMNS)

@@ -1,6 +1,6 @@
-"""Makes output_samples again: the finished files of sample kits and pictures of their sheets.
+"""Makes output_samples again: the finished files of sample kits and of a run, and pictures of their sheets.
 
-Run it from anywhere: python tests/samples.py
+Run it from anywhere: python tests/samples.py, or with a folder to make them in that one.
 """
 
 from __future__ import annotations
@@ -15,20 +15,35 @@ sys.path.insert(0, str(Path(__file__).parents[1]))
 
 from contact_sheets import contact_sheet, drawing, save_small
 
+from layout.cutting.products import CUT_PRODUCTS
 from layout.kit.kit import Kit
 from layout.plan import plan
 from layout.products import PRODUCTS
 from templates_gen.files.generate import make
+from templates_gen.files.manifest import MANIFEST
+from templates_gen.files.one_file import proven_bytes
+from templates_gen.files.outputs import Outputs
+from templates_gen.files.run import make_run
 from templates_gen.inputs import kit_file, stock_file
+from templates_gen.inputs.range_file import Range, load_range
 from templates_gen.lettering.fonts import metrics
 
 SAMPLES = Path(__file__).parents[1] / "output_samples"
 KITS = Path(__file__).with_name("sample_kits")
 """A kit for each kind of frame end that the built-in demo kit does not show."""
+RANGE = Path(__file__).with_name("sample_ranges") / "weir-frames.toml"
 DEMO = "willow-frame"
 OF_ONE_KIND = ("end-bars", "peg-jig")
 """Parts to cut that the demo kit does not have."""
+IN_EVERY_FORM = "comb"
+"""The one part to cut that is kept as SVG, DXF and PDF: of others these say nothing new, and are large."""
+_CUT_ALONE = CUT_PRODUCTS.keys() - PRODUCTS.keys()
+LEAFLET = "leaflet"
 WINDING, SHEETS = "winding.png", "sheets.png"
+BOXED, BOX_SHEETS = "weir-frame-middle", ("leaflet.pdf", "help.pdf", "label.pdf")
+"""The kit of the run whose sheets for the box are kept."""
+FEW_PAGES = 4
+"""So many pages of each file of the run are shown, the first ones."""
 
 
 def sample_kits() -> dict[str, Kit]:
@@ -36,16 +51,31 @@ def sample_kits() -> dict[str, Kit]:
     return {DEMO: kit_file.demo()} | {path.stem: kit_file.load(path) for path in sorted(KITS.glob("*.toml"))}
 
 
-def kept(name: str, files: Iterable[str]) -> list[str]:
-    """Which of the files of the kit `name` are samples: all of the demo kit, what shows something new of the others.
+def sample_range() -> Range:
+    """The sample range."""
+    return load_range(RANGE)
 
-    Of these that is kit.pdf, and as SVG parts to cut that the demo kit does not have; pictures show every sheet.
+
+def asked_for(name: str, kit: Kit) -> tuple[str, ...]:
+    """What is made of the kit `name`, as `make --only` takes it.
+
+    That is all of the demo kit, parts to cut other than the comb and the board as SVG alone. Of the others it is what
+    shows something new: kit.pdf, and as SVG parts to cut that the demo kit does not have. Each has its leaflet.
     """
-    return [file for file in files if name == DEMO or file == "kit.pdf" or _is_cut_alone(file)]
+    records = Outputs(plan(kit), metrics(), stock=stock_file.built_in()).records.values()
+    files = [f"{record.product}.{record.form}" for record in records if _is_kept(name, record.product, record.form)]
+    return (*dict.fromkeys(files), LEAFLET)
 
 
-def _is_cut_alone(file: str) -> bool:
-    return file.startswith(OF_ONE_KIND) and file.endswith(".svg")
+def _is_kept(name: str, product: str, form: str) -> bool:
+    if name == DEMO:
+        return form == "svg" or product == IN_EVERY_FORM or (form == "pdf" and product not in _CUT_ALONE)
+    return product == "kit" or (product in OF_ONE_KIND and form == "svg")
+
+
+def is_kept_of_run(file: str) -> bool:
+    """Which files of a run, beside the folders of its kits, are samples: sheets and tables."""
+    return file.endswith((".pdf", ".csv"))
 
 
 def shown_first(files: Iterable[str]) -> list[str]:
@@ -66,22 +96,39 @@ def sample(name: str, kit: Kit, folder: Path) -> None:
     """The sample files of one kit and their two pictures, in a folder that is emptied first."""
     shutil.rmtree(folder, ignore_errors=True)
     folder.mkdir(parents=True)
+    planned, stock = plan(kit), stock_file.built_in()
     with tempfile.TemporaryDirectory() as work:
-        make(plan(kit), Path(work), metrics(), stock=stock_file.built_in())
+        make(planned, Path(work), metrics(), asked_for(name, kit), stock=stock)
         files = [path.name for path in Path(work).iterdir() if path.is_file()]
-        for file in kept(name, files):
-            shutil.copyfile(Path(work, file), folder / file)
-        save_small(drawing(Path(work, "winding.svg")), folder / WINDING)
+        for file in files:
+            if file != MANIFEST or name == DEMO:
+                shutil.copyfile(Path(work, file), folder / file)
         save_small(contact_sheet([Path(work, file) for file in shown_first(files)]), folder / SHEETS)
+        picture = Path(work, "winding.svg")
+        picture.write_bytes(proven_bytes(planned, picture.name, lambda: stock, metrics()))
+        save_small(drawing(picture), folder / WINDING)
+
+
+def sample_run(found: Range, folder: Path) -> None:
+    """The sample files of the run and a picture of their sheets, in a folder that is emptied first."""
+    shutil.rmtree(folder, ignore_errors=True)
+    (folder / BOXED).mkdir(parents=True)
+    with tempfile.TemporaryDirectory() as work:
+        make_run(found, Path(work), metrics(), stock=stock_file.built_in())
+        files = [path.name for path in Path(work).iterdir() if path.is_file() and is_kept_of_run(path.name)]
+        for file in (*files, *(f"{BOXED}/{sheet}" for sheet in BOX_SHEETS)):
+            shutil.copyfile(Path(work, file), folder / file)
+        save_small(contact_sheet([folder / file for file in shown_first(files)], most=FEW_PAGES), folder / SHEETS)
 
 
 def main(samples: Path = SAMPLES) -> None:
-    """Every sample kit, and its kit file beside its folder."""
-    for path in sorted(KITS.glob("*.toml")):
+    """Every sample kit and the sample range, each file that they are made from beside its folder."""
+    for path in (*sorted(KITS.glob("*.toml")), RANGE):
         shutil.copyfile(path, samples / path.name)
     for name, kit in sample_kits().items():
         sample(name, kit, samples / name)
+    sample_run(sample_range(), samples / RANGE.stem)
 
 
 if __name__ == "__main__":
-    main()
+    main(*map(Path, sys.argv[1:]))
