@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from fractions import Fraction
 from typing import NamedTuple
 
 from layout.box.quotes import Quote
 from layout.plan import Plan
-from layout.values.quantity import Quantity
+from layout.values.quantity import Quantity, combine
 
 
 class Singly(NamedTuple):
@@ -62,3 +63,34 @@ def overview_row(plan: Plan, boxes: int, folder: str, singly: Singly, quote: Quo
         singly,
         quote,
     )
+
+
+class Whole(NamedTuple):
+    """All boxes of a run together; `sheets` of paper and `boards` are those of the whole run. None is not known."""
+
+    boxes: int
+    warp_m: Quantity | None
+    weft_g: Quantity | None
+    sheets: int
+    boards: int
+    cost: Fraction
+    price: Fraction | None
+
+
+def whole_of(rows: Sequence[Row], sheets: int, boards: int) -> Whole:
+    """The sums of all rows, each by its number of boxes."""
+    prices = [row.boxes * row.quote.price.each for row in rows if row.quote.price]
+    return Whole(
+        sum(row.boxes for row in rows),
+        _sum([(row.warp_m, row.boxes) for row in rows]),
+        _sum([(row.weft_g, row.boxes) for row in rows]),
+        sheets,
+        boards,
+        sum((row.boxes * row.quote.cost.whole for row in rows), Fraction(0)),
+        sum(prices, Fraction(0)) if len(prices) == len(rows) else None,
+    )
+
+
+def _sum(figures: Sequence[tuple[Quantity | None, int]]) -> Quantity | None:
+    known = [figure.scaled(number) for figure, number in figures if figure is not None]
+    return combine(lambda *each: sum(each), known[0].reason, *known) if len(known) == len(figures) else None

@@ -35,6 +35,7 @@ PLACES: Mapping[str, Place] = {
     "spacing-far": Place("5", 5),
     "weaving-grid": Place("7", 7),
     "leaflet": Place(WEAVE),
+    "overview": Place("B"),
     "price-sheet": Place("B"),
     "class-sheet": Place("B"),
     "shop-card": Place("B"),

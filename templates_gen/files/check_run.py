@@ -116,7 +116,7 @@ def _sheets(path: Path, data: bytes, outputs: RunOutputs | None, metrics: FontMe
 def _outputs_in(found: Document, metrics: FontMetrics) -> RunOutputs:
     """What the run must hold of which a file carries the kits."""
     run = embedded_run(found.about.inputs, metrics)
-    kits = Range(run.name, run.kits, run.kits[0].shop, copies_said=True)
+    kits = Range(run.name, run.kits, run.kits[0].shop, copies_said=True, shared=run.shared)
     return RunOutputs(kits, plans_of(kits), metrics, run.stock)
 
 

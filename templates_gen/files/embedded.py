@@ -3,13 +3,16 @@
 from __future__ import annotations
 
 import json
-from typing import NamedTuple
+from collections.abc import Mapping, Sequence
+from typing import Any, NamedTuple
 
 from layout.box.shop_values import read_shop
 from layout.cutting.stock.stock import Stock
 from layout.cutting.stock.stock_values import read_stock
 from layout.drawing.metrics import FontMetrics
 from layout.kit.kit import Kit, read_kit
+from layout.kit.merging import Values, leaves_of
+from layout.kit.range_values import Origin
 from templates_gen.document import ReadError
 from templates_gen.files.kept import kept_reading
 from templates_gen.inputs.range_file import RangeKit
@@ -26,12 +29,16 @@ class Embedded(NamedTuple):
 
 
 class EmbeddedRun(NamedTuple):
-    """The same of a file that is of a whole run: the `name` of the range, its kits, how many boxes, and its shops."""
+    """The same of a file that is of a whole run: the `name` of the range, its kits, how many boxes, and its shops.
+
+    `shared` is what the range says above its kits, where the file carries where values come from.
+    """
 
     file: str
     name: str
     kits: tuple[RangeKit, ...]
     stock: Stock | None
+    shared: Values
 
 
 def embedded_run(inputs: str, metrics: FontMetrics) -> EmbeddedRun:
@@ -47,11 +54,28 @@ def embedded_run(inputs: str, metrics: FontMetrics) -> EmbeddedRun:
     tables = all(isinstance(each, dict) for each in (*kits, *shops)) and isinstance(stock, dict | None)
     if not texts or not tables or not len(kits) == len(copies) == len(shops) or not kits:
         raise ReadError(message(Carried.NO_INPUTS))
+    shared, values = _sources(found.get("range"), len(kits))
     read = [
-        RangeKit(read_kit(kit, metrics), number, place, shop=read_shop(shop, metrics))
-        for place, (kit, number, shop) in enumerate(zip(kits, copies, shops, strict=True), 1)
+        RangeKit(read_kit(kit, metrics), number, place, *own, shop=read_shop(shop, metrics))
+        for place, (kit, number, shop, own) in enumerate(zip(kits, copies, shops, values, strict=True), 1)
     ]
-    return EmbeddedRun(file, name, tuple(read), None if stock is None else read_stock(stock, metrics))
+    return EmbeddedRun(file, name, tuple(read), None if stock is None else read_stock(stock, metrics), shared)
+
+
+def _sources(source: Any, kits: int) -> tuple[Values, Sequence[tuple[Values, Mapping[str, Origin]]]]:
+    """What the range shares, and of each kit its plain values and where each comes from; nothing where none is said."""
+    if source is None:
+        return {}, [({}, {})] * kits
+    try:
+        shared, each = dict(source["shared"]), [(dict(kit["values"]), set(kit["own"])) for kit in source["kits"]]
+    except (ValueError, TypeError, KeyError) as error:
+        raise ReadError(message(Carried.NO_INPUTS)) from error
+    if len(each) != kits:
+        raise ReadError(message(Carried.NO_INPUTS))
+    return shared, [
+        (values, {key: Origin("kit" if key in own else "range", key) for key in leaves_of(values)})
+        for values, own in each
+    ]
 
 
 def embedded_inputs(inputs: str, metrics: FontMetrics) -> Embedded:

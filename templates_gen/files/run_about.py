@@ -5,6 +5,7 @@ from __future__ import annotations
 import json
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
+from typing import Any
 
 from layout.box.shop import Shop
 from layout.box.shop_values import shop_values
@@ -35,11 +36,12 @@ def about_run(
     stock: Stock | None = None,
     lesson: tuple[int, int] | None = None,
     *,
+    source: Mapping[str, Any] | None = None,
     legal: bool = False,
 ) -> About:
     """What `file` shows of a run: `name` is that of the range, `what` it holds. Files of the maker alone carry the
     shop, for each kit with the terms on which that is sold; they alone carry what a stock costs. Files that show the
-    maker's legal words (`legal`) carry these.
+    maker's legal words (`legal`) carry these; one that shows where values come from carries their `source`.
     """
     values: dict[str, object] = {
         "file": file,
@@ -51,6 +53,8 @@ def about_run(
     }
     if file.startswith(MAKERS):
         values["shop"] = _shops(kits)
+    if source is not None:
+        values["range"] = source
     if lesson is not None:
         values["class"] = {"people": lesson[0], "at_a_table": lesson[1]}
     if stock is not None:

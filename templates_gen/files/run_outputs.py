@@ -20,6 +20,7 @@ from layout.values.limits import exactly
 from templates_gen.document import Document
 from templates_gen.files.class_file import CLASS_FILE, class_findings, class_output
 from templates_gen.files.output import Output
+from templates_gen.files.overview_file import OVERVIEW_FILE, Overview, overview_findings, overview_output
 from templates_gen.files.overview_table import overview_table
 from templates_gen.files.price_file import PRICE_FILE, PriceRun, price_findings, price_output
 from templates_gen.files.print_files import PrintFiles, print_files
@@ -126,12 +127,12 @@ class RunOutputs:
 
     @property
     def files(self) -> tuple[RunFile, ...]:
-        """The files of sheets: the print run, the maker's prices where kits are sold, a card of each for the shop."""
+        """The files of sheets: the print run, the overview, prices where kits are sold, a card of each for the shop."""
         found = self.printing
         prove = partial(print_findings, found)
         prints = (RunFile(name, partial(found.output, name), prove) for name in found.names)
         lesson = [self._lesson] if self.range.shop.people else []
-        return (*prints, *([self._prices] if self._sells else []), *lesson, self._cards)
+        return (*prints, self._overview, *([self._prices] if self._sells else []), *lesson, self._cards)
 
     @cached_property
     def printing(self) -> PrintFiles:
@@ -141,6 +142,12 @@ class RunOutputs:
     @property
     def _sells(self) -> bool:
         return any(each.kit.shop.currency or each.kit.shop.margin is not None for each in self.kits)
+
+    @property
+    def _overview(self) -> RunFile:
+        material = self.material
+        run = Overview(self.range, self.sold, self.rows, material.sheets, material.boards, self._held, self.stock)
+        return RunFile(OVERVIEW_FILE, partial(overview_output, run, self.metrics), partial(overview_findings, run))
 
     @property
     def _prices(self) -> RunFile:
@@ -176,6 +183,9 @@ class RunOutputs:
         return prove_to_buy(rows, boxes, shop_values(self.range.shop), Bought(*self.material))
 
     def _prove_overview(self, rows: Rows) -> Findings:
+        return prove_overview(rows, self._held())
+
+    def _held(self) -> list[Held]:
         from layout.box.shop_values import shop_values
 
         held = []
@@ -183,7 +193,7 @@ class RunOutputs:
             boxed = Priced(each.plan, each.kit.copies, shop_values(each.kit.shop))
             each_one, once, boards, _ = self.singly[place]
             held.append(Held(boxed, each.folder, each_one, once, boards, partial(self._together, place)))
-        return prove_overview(rows, held)
+        return held
 
     def _together(self, place: int, boxes: int) -> Together:
         return Together(*self.takes(place, boxes), *self.rates)

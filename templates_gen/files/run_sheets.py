@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
+from typing import Any
 
 from layout.cutting.stock.stock import Stock
 from layout.drawing.metrics import FontMetrics
@@ -37,14 +38,15 @@ def run_output(
     metrics: FontMetrics,
     stock: Stock | None = None,
     lesson: tuple[int, int] | None = None,
+    source: Mapping[str, Any] | None = None,
 ) -> Output:
-    """The file with a sheet for each part, on the paper and in the language of the first kit; it carries the `stock`
-    and how many people are in a `lesson`, and at a table.
+    """The file with a sheet for each part, on the paper and in the language of the first kit; it carries the `stock`,
+    how many people are in a `lesson`, and at a table, and the `source` of all values, legal words too.
 
     Raises FieldError on paper.size where a part finds no room.
     """
     first = kits[0].plan
-    about = about_run(name, kits, parts[0].title, file, stock, lesson)
+    about = about_run(name, kits, parts[0].title, file, stock, lesson, source=source, legal=source is not None)
     codes = codes_for(about, first.kit.paper, len(parts))
     sheets = [
         _sheet(name, kits, part, (number, len(parts)), modules, metrics)

@@ -8,14 +8,14 @@ from typing import NamedTuple
 from layout.kit.inputs import INPUTS
 from layout.kit.kit import kit_values
 from layout.kit.merging import leaves_of
-from layout.values.errors import ascii_safe
+from layout.kit.sources import at
+from layout.values.written import shown_value
 from templates_gen.inputs.range_file import Range, RangeKit
 from templates_gen.inputs.toml_places import Lines, lines_of
 from templates_gen.messages.language import message
 from templates_gen.messages.roles.ranges import From
 from templates_gen.screen.tables import Line
 
-_LONGEST = 60
 _PLACES = {spec.key: place for place, spec in enumerate(INPUTS)}
 
 
@@ -35,7 +35,7 @@ def origins_of(found: Range, each: RangeKit) -> tuple[Found, ...]:
     said = [_copies(found, each, lines), *_said(found, each, lines)]
     keys = {one.key for one in said}
     usual = kit_values(each.kit)
-    said += [Found(key, _at(usual, key), "usual", None) for key in leaves_of(usual) if not _holds(keys, key)]
+    said += [Found(key, at(usual, key), "usual", None) for key in leaves_of(usual) if not _holds(keys, key)]
     return tuple(sorted(said, key=lambda one: _PLACES.get(one.key, -1 if one.key == "copies" else len(_PLACES))))
 
 
@@ -43,11 +43,11 @@ def _said(found: Range, each: RangeKit, lines: Lines) -> Iterator[Found]:
     shared = {} if found.alone else found.shared
     for key, origin in each.origins.items():
         if origin.table == "without":
-            yield Found(key, None, "without", lines.of_kit(each.number, "without"), _at(shared, key))
+            yield Found(key, None, "without", lines.of_kit(each.number, "without"), at(shared, key))
         elif origin.table == "kit":
-            yield Found(key, _at(each.values, key), "kit", lines.of_kit(each.number, key))
+            yield Found(key, at(each.values, key), "kit", lines.of_kit(each.number, key))
         else:
-            yield Found(key, _at(each.values, key), "file" if found.alone else "range", lines.of_shared(key))
+            yield Found(key, at(each.values, key), "file" if found.alone else "range", lines.of_shared(key))
 
 
 def _copies(found: Range, each: RangeKit, lines: Lines) -> Found:
@@ -62,13 +62,6 @@ def _holds(keys: set[str], key: str) -> bool:
     """Whether the file says `key`, or a table that holds it."""
     parts = key.split(".")
     return any(".".join(parts[:size]) in keys for size in range(1, len(parts) + 1))
-
-
-def _at(values: Mapping[str, object], key: str) -> object:
-    place: object = values
-    for part in key.split("."):
-        place = place.get(part) if isinstance(place, Mapping) else None
-    return place
 
 
 _ROLES = {"range": From.RANGE, "kit": From.KIT, "file": From.FILE}
@@ -93,22 +86,3 @@ def _where(one: Found) -> str:
 def origin_values(origins: tuple[Found, ...]) -> dict[str, object]:
     """For programs, by key: the value as it was written, where it comes from, and the line, or null."""
     return {one.key: {"value": one.value, "from": one.table, "line": one.line} for one in origins}
-
-
-def shown_value(value: object) -> str:
-    """A value as a kit file has it, on one line; a text without its quotes."""
-    text = value if isinstance(value, str) else _toml(value)
-    safe = ascii_safe(text)
-    return safe if len(safe) <= _LONGEST else safe[: _LONGEST - 1] + "…"
-
-
-def _toml(value: object) -> str:
-    if isinstance(value, str):
-        return f'"{value}"'
-    if isinstance(value, bool):
-        return str(value).lower()
-    if isinstance(value, Mapping):
-        return "{" + ", ".join(f"{key} = {_toml(inner)}" for key, inner in value.items()) + "}"
-    if isinstance(value, list | tuple):
-        return "[" + ", ".join(map(_toml, value)) + "]"
-    return str(value)

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from layout.messages.catalogue import Plural, Role
 from layout.messages.english.forms import needs
-from layout.messages.roles.ranges import BoughtIn, BoxNeed, ClassSheet, RangeHelp, RangeNeed
+from layout.messages.roles.ranges import BoughtIn, BoxNeed, ClassSheet, OverviewSheet, RangeHelp, RangeNeed
 
 _NAMES = "names of what can lie in a box ({names})"
 
@@ -58,4 +58,32 @@ MESSAGES: dict[Role, str | Plural] = {
     ClassSheet.WHAT: "What we do",
     ClassSheet.REMARKS: "Remarks",
     ClassSheet.NAMES: "Names",
+    OverviewSheet.NAME: "Overview",
+    OverviewSheet.PURPOSE: "For you alone: all kits of the range beside each other.",
+    OverviewSheet.PURPOSE_IN: "For you alone: all kits of the range beside each other. All sums are in {currency}.",
+    OverviewSheet.KIT: "Kit",
+    OverviewSheet.BOXES: "Boxes",
+    OverviewSheet.PER_CM: "Ends per cm",
+    OverviewSheet.PER_INCH: "Ends per inch",
+    OverviewSheet.ENDS: "Ends",
+    OverviewSheet.WINDS: "Winds",
+    OverviewSheet.WARP_M: "Warp, m",
+    OverviewSheet.WARP_YD: "Warp, yd",
+    OverviewSheet.WEFT_G: "Weft, g",
+    OverviewSheet.WEFT_OZ: "Weft, oz",
+    OverviewSheet.SHEETS: "Sheets",
+    OverviewSheet.BOARDS: "Boards",
+    OverviewSheet.BETWEEN: "{likely} ({low} to {high})",
+    OverviewSheet.ALL: "All boxes",
+    OverviewSheet.OF_ONE: "A row says what one box takes. Its sheets and boards are for one set made alone.",
+    OverviewSheet.OF_ALL: "The last row is for all boxes of this run together.",
+    OverviewSheet.COSTS: "A box costs so much where all boxes of its kit are made together.",
+    OverviewSheet.DIFFERS: "What differs between the kits",
+    OverviewSheet.SOURCES: "Where each value comes from",
+    OverviewSheet.KEY: "Key",
+    OverviewSheet.RANGE: "The range says",
+    OverviewSheet.OWN: "Own value in",
+    OverviewSheet.WITHOUT: "Left out in",
+    OverviewSheet.LEFT_OUT: "left out",
+    OverviewSheet.EVERY: "every kit",
 }

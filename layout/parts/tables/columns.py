@@ -15,6 +15,10 @@ GAP = 4.0
 TICK, TICK_GAP = 3.8, 2.7
 """The side of a box to tick, and the white behind it, in mm."""
 
+_READS, _NAMES, _LESS = 30.0, 15.0, 0.95
+"""A column of sentences so wide, in mm, still reads well; one of names, at the left, is narrower. Tables are made
+narrower step by step while they stay as many."""
+
 _SLACK = 1e-6  # mm, so that words as wide as their column are not broken
 
 
@@ -74,6 +78,39 @@ def fits(columns: Sequence[Column], rows: Sequence[Row], size: float, width: flo
     """Whether every cell has room on one line in a table so wide."""
     wide = (_natural(number, column, rows, size, metrics) for number, column in enumerate(columns))
     return sum(wide) + sum(_gap(column) for column in columns[:-1]) <= width
+
+
+def parted(
+    columns: Sequence[Column], rows: Sequence[Row], size: float, width: float, metrics: FontMetrics
+) -> tuple[tuple[int, ...], ...]:
+    """Which columns stand together in tables so wide: the first in each, the others in their order, in as few tables
+    as can be and about as many in each. Broken columns are counted no wider than they read well.
+    """
+    need = [_needed(number, column, rows, size, metrics) for number, column in enumerate(columns)]
+    need[0] = min(need[0], _NAMES)
+    best = found = _filled(need, width)
+    while len(found) == len(best) and width > need[0]:
+        best, width = found, width * _LESS
+        found = _filled(need, width)
+    return best
+
+
+def _filled(need: Sequence[float], width: float) -> tuple[tuple[int, ...], ...]:
+    """The columns in their order, as many in each table as have room."""
+    found: list[list[int]] = []
+    used = 0.0
+    for number, each in enumerate(need[1:], 1):
+        if not found or used + GAP + each > width:
+            found.append([0])
+            used = need[0]
+        found[-1].append(number)
+        used += GAP + each
+    return tuple(map(tuple, found)) or ((0,),)
+
+
+def _needed(number: int, column: Column, rows: Sequence[Row], size: float, metrics: FontMetrics) -> float:
+    least = _least(number, column, rows, size, metrics)
+    return max(least, min(_natural(number, column, rows, size, metrics), _READS)) if column.broken else least
 
 
 def _gap(column: Column) -> float:

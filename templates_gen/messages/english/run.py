@@ -19,6 +19,8 @@ MESSAGES: dict[Role, str | Plural] = {
     RunCheck.NO_FILE: "is no file of such a run",
     RunCheck.FILE_MISSING: "lacks {file}",
     Overview.ROW: "row {row} says {got}, not {want}",
+    Overview.CELLS: "the row {words!r} stands in no table, or says something else than it must",
+    Overview.TABLE: "the table of {titles} is not whole",
     Lessons.TICKS: "{found} boxes to tick instead of {wanted}",
     Lessons.ROW: "the row {row} is not in its place",
 }

@@ -36,6 +36,8 @@ class Overview(Role):
     """What is wrong with the overview of a run."""
 
     ROW = "run.overview.row"
+    CELLS = "run.overview.cells"
+    TABLE = "run.overview.table"
 
 
 class Lessons(Role):

@@ -78,12 +78,12 @@ def lines_of(kit: Boxed, together: Callable[[int], Together]) -> Lines:
 def _lines(kit: Boxed, together: Callable[[int], Together]) -> Lines:
     say, figure, sell = kit.plan.words.say, kit.plan.words.figure, kit.shop.get("sell", {})
     steps = sell.get("quantities", [{"from": 1}])
-    prices = [tuple(_row(kit, step, _costs(kit, step["from"], together(step["from"])))) for step in steps]
-    costs = _costs(kit, kit.boxes, together(kit.boxes))
+    prices = [tuple(_row(kit, step, costs_of(kit, step["from"], together(step["from"])))) for step in steps]
+    costs = costs_of(kit, kit.boxes, together(kit.boxes))
     rows: list[tuple[str, ...]] = [
-        (say(role), figure(_money(costs.parts[name]))) for name, role in _NAMES.items() if name in costs.parts
+        (say(role), figure(money_of(costs.parts[name]))) for name, role in _NAMES.items() if name in costs.parts
     ]
-    rows.append((say(Prices.AT_LEAST if costs.missing else Prices.TOGETHER), figure(_money(costs.whole))))
+    rows.append((say(Prices.AT_LEAST if costs.missing else Prices.TOGETHER), figure(money_of(costs.whole))))
     titles = [say(role) for role in (Prices.FROM, Prices.MARGIN, Prices.COST, Prices.PRICE, Prices.ALL)]
     titles.append(say(Prices.ONE_BOX, boxes=kit.boxes))
     besides = [kit.plan.kit.name]
@@ -96,18 +96,23 @@ def _row(kit: Boxed, step: Mapping[str, Any], costs: Costs) -> Iterator[str]:
     """The cells of one quantity."""
     words, sell = kit.plan.words, kit.shop.get("sell", {})
     yield str(step["from"])
-    yield words.figure(_money(costs.whole))
+    yield words.figure(money_of(costs.whole))
     if "margin" not in sell:
         return
-    kept, less = 1 - _share(sell["margin"]), 1 - _share(step.get("less", 0))
-    by = Decimal(repr(sell["round_to"])) if "round_to" in sell else _CENT
-    price = ((costs.whole * less / kept) / by - _TINY).to_integral_value(ROUND_CEILING) * by
-    yield words.figure(_money(price))
-    yield words.figure(_money(price * step["from"]))
+    price = price_of(costs.whole, sell, step.get("less", 0))
+    yield words.figure(money_of(price))
+    yield words.figure(money_of(price * step["from"]))
     if not costs.missing:
         left = 100 * (1 - costs.whole / price) if price else Decimal(0)
         shown = left.quantize(Decimal("0.1"), ROUND_HALF_UP)
         yield words.say(Prices.PERCENT, number=say_number(Fraction(shown), 1))
+
+
+def price_of(cost: Decimal, sell: Mapping[str, Any], less: Any = 0) -> Decimal:
+    """For how much a box is sold that costs so much, by the maker's margin, a share `less`."""
+    by = Decimal(repr(sell["round_to"])) if "round_to" in sell else _CENT
+    asked = cost * (1 - _share(less)) / (1 - _share(sell["margin"]))
+    return (asked / by - _TINY).to_integral_value(ROUND_CEILING) * by
 
 
 def _share(said: Any) -> Decimal:
@@ -118,11 +123,12 @@ def _share(said: Any) -> Decimal:
     return Decimal(repr(said))
 
 
-def _money(value: Decimal) -> str:
+def money_of(value: Decimal) -> str:
+    """Money as it is shown, to two decimals."""
     return str(value.quantize(_CENT, ROUND_HALF_UP))
 
 
-def _costs(kit: Boxed, boxes: int, made: Together) -> Costs:
+def costs_of(kit: Boxed, boxes: int, made: Together) -> Costs:
     """What one of so many boxes costs, all alike: what is paid for them, in as many shares."""
     paid: dict[str, Decimal] = {}
     missing: list[str] = []
@@ -171,4 +177,4 @@ def _exact(value: Fraction) -> Decimal:
     return Decimal(value.numerator) / Decimal(value.denominator)
 
 
-__all__ = ["Boxed", "Lines", "Together", "lines_of"]
+__all__ = ["Boxed", "Costs", "Lines", "Together", "costs_of", "lines_of", "money_of", "price_of"]

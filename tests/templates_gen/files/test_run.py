@@ -15,14 +15,18 @@ from pathlib import Path
 import pytest
 from commands import refused, run
 from kits import font_metrics, kit_of
+from pypdf import PdfReader
 
 from layout.box.shop import Shop
 from templates_gen.disk.exchange import Exchange
 from templates_gen.disk.faults import FaultError
 from templates_gen.disk.together import Together
+from templates_gen.document import ReadError
 from templates_gen.files import generate
 from templates_gen.files.against import Against
 from templates_gen.files.check import check
+from templates_gen.files.embedded import embedded_run
+from templates_gen.files.formats import FORMATS
 from templates_gen.files.manifest import MANIFEST, read_manifest
 from templates_gen.files.run import RunReport, make_run
 from templates_gen.files.run_plans import plans_of
@@ -33,7 +37,7 @@ from templates_gen.messages.errors import OptionError
 METRICS = font_metrics()
 SMALL, LARGE = "heron-frame-small", "heron-frame-large"
 TO_BUY, OVERVIEW = "maker-to-buy.csv", "maker-overview.csv"
-CARDS = "shop-card.pdf"
+CARDS, SHEET = "shop-card.pdf", "maker-overview.pdf"
 
 
 def of_two(height: str = "30 cm") -> Range:
@@ -72,7 +76,7 @@ def test_each_kit_is_made_as_if_it_were_alone(whole: tuple[Path, RunReport], tmp
         }
         assert {"leaflet.pdf"} <= of_run.keys() - alone.keys() <= {"leaflet.pdf", "label.pdf", "help.pdf"}
     beside = {path.name for path in folder.iterdir() if not path.name.startswith("print-")}
-    assert beside == {SMALL, LARGE, MANIFEST, TO_BUY, OVERVIEW, CARDS}
+    assert beside == {SMALL, LARGE, MANIFEST, TO_BUY, OVERVIEW, SHEET, CARDS}
 
 
 def test_the_manifest_of_a_run_lists_its_kits(whole: tuple[Path, RunReport]) -> None:
@@ -133,14 +137,14 @@ def test_prices_are_made_where_the_kits_are_sold(tmp_path: Path) -> None:
     sold = Range("Heron frames", (kit,), shop, copies_said=True)
     report = make_run(sold, tmp_path / "run", METRICS, stock=stock)
     beside = [made.file for made in report.made if not made.file.startswith("print-")]
-    assert beside == ["maker-prices.pdf", "class-sheet.pdf", CARDS]
+    assert beside == [SHEET, "maker-prices.pdf", "class-sheet.pdf", CARDS]
     for against in (Against(), Against(found=sold), Against(found=sold, stock=stock)):
         assert [each for each in check([tmp_path / "run"], against, METRICS) if each.problems] == []
     carry = {name for name, data in files_in(tmp_path / "run").items() if re.search(rb'shop[\\]*":', data)}
-    assert carry == {"maker-prices.pdf"}
+    assert carry == {SHEET, "maker-prices.pdf"}
     dearer = replace(sold, kits=(replace(kit, shop=replace(shop, hour=Fraction(19))),))
     found = problems(tmp_path / "run", Against(found=dearer))
-    assert set(found) == {"maker-prices.pdf", OVERVIEW}
+    assert set(found) == {"maker-prices.pdf", OVERVIEW, SHEET}
 
 
 def test_every_damage_is_found(copied: Path) -> None:
@@ -233,6 +237,27 @@ def test_the_overview_says_what_a_kit_is(whole: tuple[Path, RunReport]) -> None:
     ]
     assert all(4 <= int(row["sheets_in_box"]) <= 5 for row in rows)
     assert {row["cost_is"] for row in rows} == {"part"}  # nothing has a price
+
+
+def test_sheets_of_a_run_are_those_of_its_files(whole: tuple[Path, RunReport]) -> None:
+    """What the overview says of all sheets together is what there is to print: pages by how often, counted by pypdf."""
+    folder, report = whole
+    named = ((path, re.fullmatch(r"print-(\d+)-times?", path.stem)) for path in folder.glob("print-*.pdf"))
+    printed = sum(int(times[1]) * len(PdfReader(path).pages) for path, times in named if times)
+    text = PdfReader(folder / SHEET).pages[0].extract_text()
+    (row,) = (line for line in text.split("All boxes")[1:])
+    assert report.outputs.material.sheets == printed
+    assert str(printed) in row.split()
+
+
+@pytest.mark.parametrize("damage", ["values", "own", "kits", "shared"])
+def test_an_overview_carries_where_values_come_from(copied: Path, damage: str) -> None:
+    """A range in its inputs that is none is one sentence, not a fault of the program."""
+    inputs = json.loads(FORMATS["pdf"].read((copied / SHEET).read_bytes()).about.inputs)
+    spoilt = {**inputs["range"], **({"kits": [{damage: 5}]} if damage in ("values", "own") else {damage: 5})}
+    with pytest.raises(ReadError):
+        embedded_run(json.dumps({**inputs, "range": spoilt}), METRICS)
+    assert embedded_run(json.dumps(inputs), METRICS).shared == inputs["range"]["shared"]
 
 
 def test_what_is_named_is_made_of_each_kit(tmp_path: Path) -> None:
