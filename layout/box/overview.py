@@ -14,13 +14,15 @@ from layout.values.quantity import Quantity, combine
 class Singly(NamedTuple):
     """What one set takes where each is made by itself: sheets in the box, sheets once for a run, boards.
 
-    `seconds` is the cutter's time for the boards, None where that is not known.
+    `seconds` is the cutter's time for what lies in one box, `seconds_once` that for what is cut once for all of them;
+    None where it is not known.
     """
 
     each: int = 0
     once: int = 0
     boards: int = 0
-    seconds: Fraction | None = None
+    seconds: Fraction | None = Fraction(0)
+    seconds_once: Fraction | None = Fraction(0)
 
 
 class Row(NamedTuple):

@@ -1,11 +1,11 @@
-"""A kit's boards and job sheet as they are drawn: every cut part on sheets of the stock."""
+"""Boards and job sheet as they are drawn: cut parts of one kit, or of a whole run, on sheets of the stock."""
 
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 from functools import cached_property
 
-from layout.cutting.job.boards import Boards, boards_of
+from layout.cutting.job.boards import BoardPart, Boards, boards_of, boards_of_run
 from layout.cutting.job.job import Job
 from layout.cutting.job.work import work_of
 from layout.cutting.products import CUT_PRODUCTS, turns
@@ -22,10 +22,16 @@ from templates_gen.lettering.outlines import outlined
 _OFF_BOARD = ("trial-cut",)  # it is cut before anything else
 
 
-class BoardDrawings:
-    """All parts that were `built`, by product, with all their copies, on boards.
+def parts_of(plan: Plan, stock: Stock, built: Mapping[str, Sequence[Part]]) -> list[BoardPart]:
+    """All parts that were `built` for a kit, by product, with all the copies that it needs."""
+    on_board = [(name, parts) for name, parts in built.items() if name not in _OFF_BOARD]
+    return [BoardPart(part, each=CUT_PRODUCTS[name].copies(plan, stock)) for name, parts in on_board for part in parts]
 
-    `refused` says what the stock cannot give, for the job sheet.
+
+class BoardDrawings:
+    """These parts on boards. `refused` says what the stock cannot give, for the job sheet.
+
+    What is said is in the language of `plan`. In a run (`names`, those of its kits) boards that are alike are one.
     """
 
     def __init__(
@@ -33,22 +39,25 @@ class BoardDrawings:
         plan: Plan,
         stock: Stock,
         metrics: FontMetrics,
-        built: Mapping[str, Sequence[Part]],
+        parts: Sequence[BoardPart],
         refused: Sequence[str],
+        names: Sequence[str] = (),
     ) -> None:
-        self.plan, self.stock, self.metrics, self.refused = plan, stock, metrics, tuple(refused)
-        self.parts = [
-            part
-            for name, parts in built.items()
-            if name not in _OFF_BOARD
-            for part in parts
-            for _ in range(CUT_PRODUCTS[name].copies(plan, stock))
-        ]
+        self.plan, self.stock, self.metrics = plan, stock, metrics
+        self.parts, self.refused, self.names = tuple(parts), tuple(refused), tuple(names)
 
     @cached_property
     def boards(self) -> Boards:
         """Where every part lies; FieldError where one is larger than the sheet."""
-        return boards_of(self.parts, turns(self.stock), self.stock, self.metrics, self.plan.words)
+        said = turns(self.stock), self.stock, self.metrics, self.plan.words
+        if self.names:
+            return boards_of_run(self.parts, *said)
+        return boards_of([each.part for each in self.parts for _ in range(each.each)], *said)
+
+    @property
+    def count(self) -> int:
+        """How many sheets of the stock are cut."""
+        return self.boards.count if self.parts else 0
 
     @cached_property
     def sheets(self) -> tuple[Sheet, ...]:
@@ -59,12 +68,15 @@ class BoardDrawings:
     def job(self) -> Job:
         """What the job sheet is about."""
         works = tuple(work_of(sheet.shapes) for sheet in self.sheets)
-        return Job(self.boards, works, tuple(map(self.stem, range(1, len(works) + 1))), self.refused)
+        names = self.names if len(self.names) > 1 else ()
+        return Job(self.boards, works, tuple(map(self.stem, range(1, len(works) + 1))), self.refused, names)
 
     def stem(self, number: int) -> str:
-        """The name of the files of a board, from 1 on, without their suffix."""
+        """The name of the files of a board, from 1 on, without their suffix; it says how often that is cut."""
         size = f"{self.stock.width:g}x{self.stock.height:g}mm"
-        return f"board-{number}of{len(self.boards.sheets)}-{size}-{kerf_in_name(self.stock)}"
+        times = self.boards.times[number - 1]
+        often = f"{times}x-" if times > 1 else ""
+        return f"board-{number}of{len(self.boards.sheets)}-{often}{size}-{kerf_in_name(self.stock)}"
 
     @cached_property
     def laid(self) -> Laying | FieldError:

@@ -23,14 +23,14 @@ from templates_gen.messages.roles.files import Boards, Left
 
 JOB_FILE = "job.pdf"
 
-_FORMS = ("svg", "dxf")
+BOARD_FORMS = ("svg", "dxf")
 
 
 def board_records(drawn: BoardDrawings) -> Iterator[FileRecord]:
     """Every board in each form of a cutter; nothing where there is no part."""
     count = len(drawn.boards.sheets) if drawn.parts else 0
     for number in range(1, count + 1):
-        for form in _FORMS:
+        for form in BOARD_FORMS:
             name = f"{drawn.stem(number)}.{form}"
             yield FileRecord(name, BOARD, form, partial(_board, drawn, name, number))
 
@@ -62,13 +62,21 @@ def _names(pieces: Sequence[Piece]) -> tuple[str, ...]:
 
 
 def board_notes(drawn: BoardDrawings) -> tuple[str, ...]:
+    """What boards take, and why there is no job sheet where there is none."""
+    note = board_note(drawn)
+    if not note or isinstance(drawn.laid, Laying):
+        return note
+    return (*note, message(Left.NOT_MADE, name=JOB_FILE, why=drawn.laid))
+
+
+def board_note(drawn: BoardDrawings) -> tuple[str, ...]:
     """How many sheets, how much is waste, how long it takes, and what it costs, which no file says."""
     if not drawn.parts:
         return ()
     stock, boards, prices = drawn.stock, drawn.boards, drawn.stock.prices
     time = seconds(drawn.job.work, stock.speeds)
     values: dict[str, object] = {
-        "sheets": len(boards.sheets),
+        "sheets": boards.count,
         "width": stock.width,
         "height": stock.height,
         "least": boards.least,
@@ -77,7 +85,6 @@ def board_notes(drawn: BoardDrawings) -> tuple[str, ...]:
     }
     role = Boards.NOTE
     if prices:
-        values["cost"] = prices.get("sheet", 0.0) * len(boards.sheets) + prices.get("minute", 0.0) * (time or 0.0) / 60
+        values["cost"] = prices.get("sheet", 0.0) * boards.count + prices.get("minute", 0.0) * (time or 0.0) / 60
         role = Boards.PRICED_SHEETS if "minute" in prices and time is None else Boards.PRICED
-    note = message(role, **values)
-    return (note,) if isinstance(drawn.laid, Laying) else (note, message(Left.NOT_MADE, name=JOB_FILE, why=drawn.laid))
+    return (message(role, **values),)

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import hashlib
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Iterable
 from pathlib import Path
 
 from layout.drawing.metrics import FontMetrics
@@ -71,7 +71,7 @@ def _folder(folder: Path, against: Against, metrics: FontMetrics) -> list[Checke
         Checked(_said(path), None, None, 0.0, (message(Check.UNLISTED, manifest=MANIFEST),))
         for path in unlisted(inside, manifest)
     ]
-    lacking = _lacking(folder, manifest.parts, against, metrics) if manifest.whole else ()
+    lacking = _lacking(folder, manifest, against, metrics) if manifest.whole else ()
     mixed = () if len(manifest.kits) == 1 else (message(Check.MIXED),)
     problems = (*stopped, *map(str, lacking), *mixed)
     if problems:
@@ -81,9 +81,9 @@ def _folder(folder: Path, against: Against, metrics: FontMetrics) -> list[Checke
 
 def _run(folder: Path, manifest: Manifest, against: Against, metrics: FontMetrics) -> list[Checked]:
     """The folder of a run: its own files, then those of each kit by the kit's own manifest."""
-    problems = (*left_by_runs(folder), *lacking_files(manifest))
-    checked = [Checked(_said(folder), None, None, 0.0, problems)] if problems else []
     outputs = outputs_of(folder, manifest, against, metrics)
+    problems = (*left_by_runs(folder), *lacking_files(manifest, outputs))
+    checked = [Checked(_said(folder), None, None, 0.0, problems)] if problems else []
     checked += [checked_in_run(folder / name, digest, outputs, metrics) for name, digest in manifest.digests.items()]
     strays = unlisted(files_in(folder), manifest)
     checked += [Checked(_said(path), None, None, 0.0, (message(Check.UNLISTED, manifest=MANIFEST),)) for path in strays]
@@ -96,10 +96,9 @@ def _run(folder: Path, manifest: Manifest, against: Against, metrics: FontMetric
     return checked
 
 
-def _lacking(
-    folder: Path, made: Mapping[str, Sequence[str]], against: Against, metrics: FontMetrics
-) -> tuple[Finding, ...]:
+def _lacking(folder: Path, manifest: Manifest, against: Against, metrics: FontMetrics) -> tuple[Finding, ...]:
     """What a folder that was made whole lacks of the kit given, or of the one that its first file carries."""
+    made = manifest.parts
     first, cut = (_first(folder, names, metrics) for names in (made, filter(cut_products_of, made)))
     kit, stock = against.kit or (first and first.kit), cut and cut.stock
     if kit is None:
@@ -108,7 +107,7 @@ def _lacking(
         without = kept_outputs(planned(kit), metrics, stock=stock).without
     except LayoutError:
         return ()  # it is said of the files themselves
-    return lacking(kit, made, without, stock)
+    return lacking(kit, made, without, stock, boxed=manifest.of_run)
 
 
 def _first(folder: Path, names: Iterable[str], metrics: FontMetrics) -> Embedded | None:

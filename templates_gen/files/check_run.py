@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import hashlib
+import json
 from dataclasses import replace
 from pathlib import Path
 
@@ -19,6 +20,7 @@ from templates_gen.files.checked import Checked, counted
 from templates_gen.files.embedded import embedded_run
 from templates_gen.files.folder_contents import form_of, is_there
 from templates_gen.files.formats import TABLE
+from templates_gen.files.kept import kept_reading
 from templates_gen.files.manifest import MANIFEST, Manifest
 from templates_gen.files.output import Output
 from templates_gen.files.overview_table import OVERVIEW
@@ -32,12 +34,22 @@ from templates_gen.messages.roles.disk import Fault
 from templates_gen.messages.roles.files import Check, Refused
 from templates_gen.messages.roles.run import RunCheck
 from templates_gen.readers.csv import read
+from templates_gen.verify.whole_boards import boards_missing
+from templates_gen.verify.whole_cut import FOR_CUTTERS
 
 
-def lacking_files(manifest: Manifest) -> tuple[str, ...]:
-    """What the folder of a whole run must list beside its kits and does not."""
-    wanted = (OVERVIEW, TO_BUY) if manifest.whole else ()
-    return tuple(message(RunCheck.FILE_MISSING, file=name) for name in wanted if name not in manifest.digests)
+def lacking_files(manifest: Manifest, outputs: RunOutputs | None) -> tuple[str, ...]:
+    """What the folder of a whole run must list beside its kits and does not; its boards by the range, if that is known.
+
+    Without it by what the boards say of how many they are.
+    """
+    listed = manifest.digests
+    if not manifest.whole:
+        return ()
+    boards = outputs.boards.board_names if outputs and outputs.boards else ()
+    lacking = [name for name in (OVERVIEW, TO_BUY, *boards) if name not in listed]
+    lacking += [] if boards else boards_missing(listed, FOR_CUTTERS)
+    return tuple(message(RunCheck.FILE_MISSING, file=name) for name in lacking)
 
 
 def outputs_of(folder: Path, manifest: Manifest, against: Against, metrics: FontMetrics) -> RunOutputs | None:
@@ -116,8 +128,13 @@ def _sheets(path: Path, data: bytes, outputs: RunOutputs | None, metrics: FontMe
 def _outputs_in(found: Document, metrics: FontMetrics) -> RunOutputs:
     """What the run must hold of which a file carries the kits."""
     run = embedded_run(found.about.inputs, metrics)
-    kits = Range(run.name, run.kits, run.kits[0].shop, copies_said=True, shared=run.shared)
-    return RunOutputs(kits, plans_of(kits), metrics, run.stock)
+
+    def outputs(*_: object) -> RunOutputs:
+        kits = Range(run.name, run.kits, run.kits[0].shop, copies_said=True, shared=run.shared)
+        return RunOutputs(kits, plans_of(kits), metrics, run.stock)
+
+    alike = {key: value for key, value in json.loads(found.about.inputs).items() if key != "file"}
+    return kept_reading("run", alike, metrics, outputs)
 
 
 def _table(path: Path, data: bytes, outputs: RunOutputs | None) -> Checked:

@@ -18,7 +18,7 @@ from layout.paper.sheets import lay
 from layout.plan import Plan
 from layout.products import PRODUCTS, laid, suiting
 from layout.values.errors import FieldError
-from templates_gen.files.board_drawings import BoardDrawings
+from templates_gen.files.board_drawings import BoardDrawings, parts_of
 from templates_gen.lettering.outlines import outlined
 from templates_gen.messages.language import message
 from templates_gen.messages.roles.files import Left
@@ -126,7 +126,8 @@ class CutDrawings:
         """All parts on boards, and the job sheet."""
         built = {name: parts for name in self.names if (parts := self.built(name))}
         refused = [message(Left.NOT_MADE, name=name, why=error) for name, error in self.refused().items()]
-        return BoardDrawings(self.plan, self.stock, self.metrics, built, refused)
+        placed = parts_of(self.plan, self.stock, built)
+        return BoardDrawings(self.plan, self.stock, self.metrics, placed, refused)
 
 
 def _alone(name: str, parts: tuple[Part, ...]) -> Laid:

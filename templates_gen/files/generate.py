@@ -161,7 +161,7 @@ def prepared(
 ) -> Prepared:
     """Every file of `plan`, or those of `only`, written into `exchange`, read back and proven, its manifest last.
 
-    Of a kit that is `boxed`, what lies in its box is among them.
+    Of a kit that is `boxed`, in a run, what lies in its box is among them, and its boards are not.
     """
     wanted = kept_outputs(plan, metrics, only, stock, boxed=boxed)
     known: dict[str, _Known] = proven_files(plan, stock, metrics)
@@ -175,6 +175,7 @@ def prepared(
         _check_whole(wanted, made)
     entries = [each.values for each in made]
     new = Manifest(tuple(entries), True) if only is None else former.merged(entries, wanted.asked)
+    new = replace(new, of_run=boxed and new.whole)
     found = changes(exchange.folder, former, new, {each.file: each.sha256 for each in made})
     written = exchange.write(MANIFEST, new.text())
     report = Report(tuple(made), wanted.notes + wanted.absent, found, wanted.board_notes)

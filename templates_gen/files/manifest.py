@@ -26,12 +26,14 @@ Entry = Mapping[str, Any]
 class Manifest:
     """What is said of each file, in order, and whether the files are a `whole` kit.
 
+    Those that are `of_run` are without boards, which the run holds for all its kits.
     That of a run says of each `folder` of a kit below it: its name, the kit's, its copies, the sha256 of its manifest.
     """
 
     entries: tuple[Entry, ...]
     whole: bool
     folders: tuple[Entry, ...] = ()
+    of_run: bool = False
 
     @property
     def digests(self) -> dict[str, str]:
@@ -61,6 +63,8 @@ class Manifest:
     def text(self) -> bytes:
         """It as JSON text."""
         values: dict[str, object] = {"version": 1, "whole": self.whole, "files": list(self.entries)}
+        if self.of_run:
+            values["of_run"] = True
         if self.folders:
             values["kits"] = list(self.folders)
         return (json.dumps(values, indent=2) + "\n").encode()
@@ -74,7 +78,7 @@ def read_manifest(data: bytes) -> Manifest:
         said = json.loads(data)
         entries = tuple(dict(entry) for entry in said["files"])
         folders = tuple(dict(entry) for entry in said.get("kits", ()))
-        found = Manifest(entries, said.get("whole") is True, folders)
+        found = Manifest(entries, said.get("whole") is True, folders, said.get("of_run") is True)
         listed = found.digests
         parts = found.parts if found.whole else {}
     except (ValueError, TypeError, KeyError, AttributeError, RecursionError) as error:
@@ -105,7 +109,7 @@ _LARGEST = 1_000_000  # bytes; a whole kit's is a fiftieth
 _MOST_FILES = 5_000  # a whole kit has forty
 _SIZE = r"[\d.]+x[\d.]+mm-(?:no-kerf|kerf-[\d.x]+)"
 _CUT = re.compile(rf"(?P<name>{'|'.join(sorted(CUT_PRODUCTS, key=len, reverse=True))})-{_SIZE}")
-_BOARD = re.compile(rf"(?P<name>board)-\d+of\d+-{_SIZE}")
+_BOARD = re.compile(rf"(?P<name>board)-\d+of\d+-(?:[1-9]\d*x-)?{_SIZE}")
 
 
 def product_of(file: str) -> str | None:

@@ -26,7 +26,8 @@ from templates_gen.messages.roles.files import Left
 class Outputs:
     """The files of a plan that are asked for, each drawn when it is asked for.
 
-    What lies in a box is made of a kit that is `boxed` whether the kit says what does or not.
+    What lies in a box is made of a kit that is `boxed` whether the kit says what does or not; the boards of its run
+    hold its cut parts.
     `only` picks products and families by name (`families`), of those that suit the plan; None is all. Without a `stock`
     nothing is cut. `printed` and `cut` are drawings of the same plan and stock, if there are any.
 
@@ -99,7 +100,7 @@ class Outputs:
     @property
     def boards(self) -> BoardDrawings | None:
         """The boards, where they or the job sheet are asked for; they hold every part, whatever else is asked for."""
-        wanted = self.cut is not None and (self.asked.has(BOARD) or self.asked.has(JOB))
+        wanted = self.cut is not None and not self.boxed and (self.asked.has(BOARD) or self.asked.has(JOB))
         return self.cut.boards if wanted and self.cut else None
 
     @property

@@ -91,7 +91,7 @@ def _wanted(files: PrintFiles) -> Mapping[tuple[int, str], int]:
     for k, kit in enumerate(files.run.kits):
         for name in kit.plan.kit.box.each_holds:
             for part in _parts(files, k, name):
-                wanted[k, part] = kit.copies
+                wanted[k, part] = wanted.get((k, part), 0) + kit.copies  # a long list is on two cards of one name
     return wanted
 
 

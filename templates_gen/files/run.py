@@ -10,7 +10,7 @@ from pathlib import Path
 from layout.cutting.stock.stock import Stock
 from layout.drawing.metrics import FontMetrics
 from layout.plan import Plan
-from layout.values.errors import FieldError
+from layout.values.errors import FieldError, shown
 from templates_gen.disk.exchange import Exchange
 from templates_gen.disk.together import Together
 from templates_gen.document import Document, ReadError
@@ -20,11 +20,12 @@ from templates_gen.files.manifest import MANIFEST, Entry, Manifest
 from templates_gen.files.proof import write
 from templates_gen.files.run_outputs import Planned, RunFile, RunOutputs, RunTable
 from templates_gen.files.run_plans import plans_of
-from templates_gen.inputs.families import products_of
+from templates_gen.inputs.families import OF_BOARDS, products_of
 from templates_gen.inputs.range_file import Range, RangeKit
 from templates_gen.messages.errors import OptionError
 from templates_gen.messages.language import message
 from templates_gen.messages.roles.files import Left, Refused
+from templates_gen.messages.roles.inputs import Only
 from templates_gen.readers.csv import read
 from templates_gen.verify.finding import Findings
 from templates_gen.verify.run.money import prove_no_money
@@ -132,7 +133,10 @@ def make_run(
 
 
 def _asked(plans: Sequence[Plan], only: Sequence[str]) -> Iterator[tuple[str, ...] | None]:
-    """The products of each kit that `only` names; OptionError where it names one that no kit has."""
+    """The products of each kit that `only` names; OptionError where it names boards, or what no kit has."""
+    for name in only:
+        if name.strip().lower().partition(".")[0] in OF_BOARDS:
+            raise OptionError("--only", Only.OF_RUN, shown(name), "--only comb")
     refused: dict[str, list[OptionError]] = {name: [] for name in only}
     known = []
     for plan in plans:

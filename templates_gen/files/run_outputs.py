@@ -18,6 +18,7 @@ from layout.parts.class_sheet import Lesson
 from layout.plan import Plan
 from layout.values.limits import exactly
 from templates_gen.document import Document
+from templates_gen.files.board_records import BOARD_FORMS
 from templates_gen.files.class_file import CLASS_FILE, class_findings, class_output
 from templates_gen.files.output import Output
 from templates_gen.files.overview_file import OVERVIEW_FILE, Overview, overview_findings, overview_output
@@ -26,6 +27,7 @@ from templates_gen.files.price_file import PRICE_FILE, PriceRun, price_findings,
 from templates_gen.files.print_files import PrintFiles, print_files
 from templates_gen.files.print_proof import print_findings
 from templates_gen.files.run_about import SoldKit
+from templates_gen.files.run_boards import RunBoards, cut_together
 from templates_gen.files.shop_card_file import CARD_FILE, card_findings, card_output
 from templates_gen.files.singly import cut_in_box, singly_of
 from templates_gen.files.tables import TableRecord, to_buy_table
@@ -35,6 +37,7 @@ from templates_gen.verify.run.overview import Held, prove_overview
 from templates_gen.verify.run.prices import Boxed as Priced
 from templates_gen.verify.run.prices import Together
 from templates_gen.verify.run.to_buy import Bought, Boxes, prove_to_buy
+from templates_gen.verify.whole_boards import times_in
 
 Rows = Sequence[Sequence[str]]
 """The cells of a table as they were read."""
@@ -73,6 +76,7 @@ class RunOutputs:
     def __init__(self, found: Range, plans: Sequence[Plan], metrics: FontMetrics, stock: Stock | None) -> None:
         self.range, self.metrics, self.stock = found, metrics, stock
         self.kits = tuple(Planned(kit, plan) for kit, plan in zip(found.kits, plans, strict=True))
+        self._taken: dict[tuple[int, int], int] = {}
 
     @cached_property
     def singly(self) -> tuple[Singly, ...]:
@@ -82,8 +86,24 @@ class RunOutputs:
     def takes(self, place: int, boxes: int) -> Takes:
         """What so many boxes of the kit at that place take together."""
         one = self.singly[place]
-        minutes = None if one.seconds is None else boxes * one.seconds / 60
-        return Takes(boxes * one.each + one.once, boxes * one.boards, minutes)
+        minutes = None
+        if one.seconds is not None and one.seconds_once is not None:
+            minutes = (boxes * one.seconds + one.seconds_once) / 60
+        return Takes(boxes * one.each + one.once, self._boards_for(place, boxes), minutes)
+
+    def _boards_for(self, place: int, boxes: int) -> int:
+        """The boards of so many boxes of one kit, placed together."""
+        if self.stock and (place, boxes) not in self._taken:
+            self._taken[place, boxes] = cut_together(self.kits[place].plan, self.stock, self.metrics, boxes).count
+        return self._taken.get((place, boxes), 0)
+
+    @cached_property
+    def boards(self) -> RunBoards | None:
+        """The boards of all kits; None where nothing is cut for them."""
+        if self.stock is None:
+            return None
+        boards = RunBoards(self.range.name, self.sold, self.stock, self.metrics)
+        return boards if boards.names else None
 
     @property
     def rates(self) -> Rates:
@@ -95,8 +115,7 @@ class RunOutputs:
     @property
     def material(self) -> Material:
         """Paper and boards of the whole run."""
-        taken = [self.takes(place, each.kit.copies) for place, each in enumerate(self.kits)]
-        return Material(self.printing.totals.sheets, sum(one.boards for one in taken), self.rates.board)
+        return Material(self.printing.totals.sheets, self.boards.count if self.boards else 0, self.rates.board)
 
     @property
     def scopes(self) -> tuple[Scope, ...]:
@@ -127,12 +146,14 @@ class RunOutputs:
 
     @property
     def files(self) -> tuple[RunFile, ...]:
-        """The files of sheets: the print run, the overview, prices where kits are sold, a card of each for the shop."""
+        """The files of sheets: the print run, boards, the overview, prices where kits are sold, shop cards."""
         found = self.printing
         prove = partial(print_findings, found)
         prints = (RunFile(name, partial(found.output, name), prove) for name in found.names)
+        boards = self.boards
+        cut = [RunFile(name, partial(boards.output, name), boards.findings) for name in boards.names] if boards else []
         lesson = [self._lesson] if self.range.shop.people else []
-        return (*prints, self._overview, *([self._prices] if self._sells else []), *lesson, self._cards)
+        return (*prints, *cut, self._overview, *([self._prices] if self._sells else []), *lesson, self._cards)
 
     @cached_property
     def printing(self) -> PrintFiles:
@@ -156,7 +177,7 @@ class RunOutputs:
 
     @property
     def _cards(self) -> RunFile:
-        said = self.range.name, self.sold, self._boards, self.metrics
+        said = self.range.name, self.sold, self._wood, self.metrics
         return RunFile(CARD_FILE, partial(card_output, *said, self.stock), partial(card_findings, *said))
 
     @property
@@ -167,7 +188,7 @@ class RunOutputs:
         return RunFile(CLASS_FILE, partial(class_output, *said, self.metrics), partial(class_findings, *said))
 
     @property
-    def _boards(self) -> tuple[Boards | None, ...]:
+    def _wood(self) -> tuple[Boards | None, ...]:
         """What is cut for one box of each kit."""
         return tuple(cut_in_box(each.plan, self.metrics, self.stock) for each in self.kits)
 
@@ -180,7 +201,10 @@ class RunOutputs:
         from layout.box.shop_values import shop_values
 
         boxes = [Boxes(each.plan, each.kit.copies) for each in self.kits]
-        return prove_to_buy(rows, boxes, shop_values(self.range.shop), Bought(*self.material))
+        names = self.boards.board_names if self.boards else ()
+        boards = sum(times_in(name) for name in names if name.endswith(f".{BOARD_FORMS[0]}"))
+        bought = Bought(self.material.sheets, boards, self.rates.board)
+        return prove_to_buy(rows, boxes, shop_values(self.range.shop), bought)
 
     def _prove_overview(self, rows: Rows) -> Findings:
         return prove_overview(rows, self._held())
@@ -191,7 +215,7 @@ class RunOutputs:
         held = []
         for place, each in enumerate(self.kits):
             boxed = Priced(each.plan, each.kit.copies, shop_values(each.kit.shop))
-            each_one, once, boards, _ = self.singly[place]
+            each_one, once, boards, *_ = self.singly[place]
             held.append(Held(boxed, each.folder, each_one, once, boards, partial(self._together, place)))
         return held
 

@@ -3,22 +3,20 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from fractions import Fraction
 from functools import lru_cache
 
 from layout.box.overview import Singly
 from layout.box.weights import Boards
-from layout.cutting.job.work import seconds
 from layout.cutting.stock.stock import Stock
 from layout.drawing.metrics import FontMetrics
-from layout.kit.box import CUT
 from layout.paper.first_sheet import with_first_sheet
 from layout.paper.sheets import leaves
 from layout.plan import Plan
 from layout.products import PRODUCTS
 from templates_gen.files.drawings import PrintedDrawings
-from templates_gen.files.kept import cut_drawings, printed_drawings
+from templates_gen.files.kept import printed_drawings
 from templates_gen.files.printed_records import in_kit
+from templates_gen.files.run_boards import box_parts, cut_together, seconds_of
 
 _KITS = 24
 _START = "start-here"
@@ -48,28 +46,20 @@ def _first(drawn: PrintedDrawings) -> int:
 
 
 def singly_of(plan: Plan, metrics: FontMetrics, stock: Stock | None) -> Singly:
-    """What one set takes; boards only where a cut part lies in the box."""
+    """What one set takes; boards for the cut parts that lie in its box, and for those that there are once."""
     each, once = _printed(plan, metrics)
-    if stock is None or not any(plan.kit.box.has(name) for name in CUT):
+    if stock is None:
         return Singly(each, once)
-    return _cut(plan, metrics, stock, each, once)
-
-
-def _cut(plan: Plan, metrics: FontMetrics, stock: Stock, each: int, once: int) -> Singly:
-    drawn = cut_drawings(plan, stock, metrics).boards
-    if not drawn.parts:
-        return Singly(each, once)
-    time = seconds(drawn.job.work, stock.speeds)
-    return Singly(each, once, len(drawn.boards.sheets), None if time is None else Fraction(time))
+    both, own = (cut_together(plan, stock, metrics, 1, once=with_once) for with_once in (True, False))
+    whole, alone = seconds_of(both), seconds_of(own)
+    rest = None if whole is None or alone is None else whole - alone
+    return Singly(each, once, both.count, alone, rest)
 
 
 def cut_in_box(plan: Plan, metrics: FontMetrics, stock: Stock | None) -> Boards | None:
     """What is cut for one box: the outer sizes of the cut parts that lie in it; None where there is none."""
     if stock is None:
         return None
-    drawn = cut_drawings(plan, stock, metrics)
-    parts = [
-        part for name in plan.kit.box.each_holds if name in CUT and name in drawn.names for part in drawn.built(name)
-    ]
-    area = sum(part.length * part.height for part in parts)
+    parts = [(each.part, each.each) for each in box_parts(plan, stock, metrics, 0, 1, once=False)]
+    area = sum(part.length * part.height * number for part, number in parts)
     return Boards(area, stock.thickness, stock.material) if parts else None

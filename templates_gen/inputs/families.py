@@ -16,6 +16,8 @@ from templates_gen.messages.roles.inputs import Only
 
 KIT, BOARD, JOB = "kit", "board", "job"
 """The families that are files of their own: the one file of all guides, the boards, the job sheet."""
+OF_BOARDS = (BOARD, "boards", JOB)
+"""The names by which boards are asked for."""
 BOX = ("leaflet", "help", "label")
 """The sheets for the box."""
 

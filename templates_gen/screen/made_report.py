@@ -29,7 +29,12 @@ def made_text(report: Report, warnings: Sequence[str] = ()) -> str:
 def use_lines(report: Report) -> list[str]:
     """What to print, join and cut."""
     uses = uses_of(report.made)
-    return [*_print_and_join(uses), *_cut(uses), *_indented(report.board_notes)]
+    return [*_print_and_join(uses), *cut_lines(uses), *_indented(report.board_notes)]
+
+
+def print_lines(report: Report) -> list[str]:
+    """What to print and join."""
+    return _print_and_join(uses_of(report.made))
 
 
 def _indented(sentences: Iterable[str]) -> list[str]:
@@ -74,7 +79,8 @@ def _print_and_join(uses: Uses) -> list[str]:
     return lines
 
 
-def _cut(uses: Uses) -> list[str]:
+def cut_lines(uses: Uses) -> list[str]:
+    """What to cut, and which sheet says how."""
     cuts = _few(list(map(_named, uses.cuts or uses.first)))
     if uses.cuts and uses.first:
         cuts = message(Made.CUT_FIRST, first=_few(list(map(_named, uses.first))), others=cuts)

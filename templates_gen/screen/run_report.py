@@ -5,14 +5,16 @@ from __future__ import annotations
 from collections.abc import Iterable
 from pathlib import Path
 
+from templates_gen.files.board_records import board_note
 from templates_gen.files.changes import Changes
 from templates_gen.files.run import KitMade, RunReport
+from templates_gen.files.uses import uses_of
 from templates_gen.messages.language import listed, message
 from templates_gen.messages.roles.run import Run, RunLine
 from templates_gen.messages.roles.screen import Made
 from templates_gen.screen.buying_report import buy_sentences, buy_values
 from templates_gen.screen.counts import counted, micrometres
-from templates_gen.screen.made_report import changed_lines, made_rows, made_values, use_lines
+from templates_gen.screen.made_report import changed_lines, cut_lines, made_rows, made_values, print_lines
 
 _KINDS = ("new", "changed", "same", "removed", "kept", "other_kit")
 
@@ -24,7 +26,8 @@ def run_text(report: RunReport, *, as_rows: bool = False) -> str:
         boxes = message(RunLine.BOXES, number=each.kit.copies)
         lines.append(message(RunLine.KIT, folder=each.folder, boxes=boxes))
         lines += _indented([made_rows(each.report)] if as_rows else [])
-        lines += _indented(use_lines(each.report))
+        lines += _indented(print_lines(each.report))
+    lines += _cut(report)
     if report.tables:
         found = report.outputs
         imperial = found.kits[0].plan.warp.sett.unit.imperial
@@ -36,6 +39,14 @@ def run_text(report: RunReport, *, as_rows: bool = False) -> str:
     proven = {"files": report.files, "counts": counted(report.marks, report.cuts)}
     lines.append(message(Made.PROVEN, **proven, deviation=micrometres(report.deviation)))
     return "\n".join([*lines, *changed_lines(_together(report))])
+
+
+def _cut(report: RunReport) -> list[str]:
+    """The boards of all kits; where nothing lies on boards, what each kit has to be cut."""
+    boards = report.outputs.boards
+    if boards is None or not report.tables:
+        return []
+    return [*cut_lines(uses_of(report.made)), *_indented([*board_note(boards.drawn), message(RunLine.TRIAL)])]
 
 
 def _indented(texts: Iterable[str]) -> list[str]:
@@ -78,10 +89,13 @@ def run_values(report: RunReport, folder: Path) -> dict[str, object]:
                 "name": each.kit.kit.name,
                 "copies": each.kit.copies,
                 **made_values(each.report, folder / each.folder, each.plan.warnings),
+                "cut": [name for each_cut in uses_of(each.report.made).first for name in each_cut.files],
             }
             for each in report.kits
         ],
         "files": [*(made.values for made in report.made), *report.tables],
+        "cut": [name for each in uses_of(report.made).cuts for name in each.files],
+        "boards": report.outputs.boards.count if report.tables and report.outputs.boards else 0,
         "buy": buy_values(report.outputs.scopes) if report.tables else [],
         "others": list(report.others),
         "marks": report.marks,

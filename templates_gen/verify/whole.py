@@ -94,12 +94,17 @@ def lacking(
     """What a whole kit must have and `made` (the parts in every file, by the file's name) has not.
 
     `without` names what is said to be impossible for kit or stock; without a `stock` nothing cut is asked for.
-    A kit is `boxed` in a run; one that shows anything of a box was.
+    A kit is `boxed` in a run, whose boards hold its parts, so that it has none of its own; what lies in its box is
+    also asked for where it shows anything of it.
     """
+    in_run = boxed
     boxed = boxed or any(f"{name}.{_ON_PAPER}" in made for name in IN_BOX)
     printed = _printed(kit, made, without, boxed=boxed)
+    strays = tuple(finding(Whole.STRAY, file=file) for file in made if in_run and is_of_boards(file))
     if stock is None:
-        return tuple(printed)
+        return (*printed, *strays)
+    if in_run:
+        return (*printed, *cut_lacking(kit, made, without), *strays)
     boards = boards_lacking(made, cut_files(kit, made), FOR_CUTTERS, copies(kit, stock))
     return (*printed, *cut_lacking(kit, made, without), *boards)
 

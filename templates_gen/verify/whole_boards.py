@@ -20,13 +20,30 @@ from templates_gen.verify.kinds.truths import truth_of
 JOB = "job.pdf"
 """The job sheet; a paper may not allow it."""
 
-_BOARD = re.compile(r"board-(?P<number>\d+)of(?P<count>\d+)-[\d.]+x[\d.]+mm-(?:no-kerf|kerf-[\d.x]+)\.(?P<form>\w+)")
+_BOARD = re.compile(
+    r"board-(?P<number>\d+)of(?P<count>\d+)-(?:(?P<times>[1-9]\d*)x-)?[\d.]+x[\d.]+mm-(?:no-kerf|kerf-[\d.x]+)\.(?P<form>\w+)"
+)
 _SQUARE, _TRIAL = "reference-square", "trial-cut"
 
 
 def is_of_boards(file: str) -> bool:
     """Whether a file of that name is a board or the job sheet."""
     return file == JOB or _BOARD.fullmatch(file) is not None
+
+
+def times_in(file: str) -> int:
+    """How often a board is cut, by the name of its file; 0 where that is none."""
+    found = _BOARD.fullmatch(file)
+    return int(found["times"] or 1) if found else 0
+
+
+def boards_missing(files: Iterable[str], forms: Sequence[str]) -> Iterator[str]:
+    """The numbers and forms of boards that are not among the files of a run, by how many boards these say there are."""
+    found = [each for file in files if (each := _BOARD.fullmatch(file))]
+    most = max((int(each["count"]) for each in found), default=0)
+    there = {(int(each["number"]), each["form"]) for each in found}
+    for number in range(1, most + 1):
+        yield from (f"board-{number}of{most} ({form})" for form in forms if (number, form) not in there)
 
 
 def copies(kit: Kit, stock: Stock) -> Mapping[str, int]:

@@ -1,10 +1,15 @@
-"""Every cut part of a kit on as few sheets of the stock as they need, each with a reference square in a free place."""
+"""Cut parts on as few sheets of the stock as they need, each with a reference square in a free place.
+
+Those of one kit lie on boards of their own; those of all boxes of a run are placed together, and boards that are alike
+are one, which is cut several times.
+"""
 
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from itertools import product
+from typing import NamedTuple
 
 from layout.cutting.parts.reference_square import reference_square
 from layout.cutting.stock.stock import Stock
@@ -13,6 +18,7 @@ from layout.drawing.pens import Pen
 from layout.drawing.shapes import Box, Placing, Point, rectangle
 from layout.drawing.sheet import Part, Piece, Sheet, painted
 from layout.messages.catalogue import Catalogue
+from layout.nesting.batches import Batch, Pages, fewest, least_of
 from layout.nesting.bed import Bed, Item
 from layout.nesting.nest import Nest, nest
 from layout.values.errors import FieldError
@@ -21,14 +27,37 @@ EDGE, GAP = 5.0, 3.0
 """Parts keep so far, in mm, from the edges of the sheet and, at least, from each other (common practice, no source)."""
 
 
+AT_ONCE, MOST_SETS = 300, 40
+"""So many parts of a run are also placed all at once; more are placed in batches alone, of so many boxes at most."""
+
+
+class BoardPart(NamedTuple):
+    """A part of the `kit`th kit of a run, counted from 0: `each` in one set, and how many `sets` there are."""
+
+    part: Part
+    kit: int = 0
+    each: int = 1
+    sets: int = 1
+
+
 @dataclass(frozen=True, slots=True)
 class Boards:
-    """The pieces on each sheet, the reference square last; `least` sheets by area alone; `waste` from 0 up to 1."""
+    """The pieces on each sheet, the reference square last; `least` sheets by area alone; `waste` from 0 up to 1.
+
+    `times` says how often each of them is cut, and `kits` which kit of a run each of its pieces is of, but the square.
+    """
 
     stock: Stock
     sheets: tuple[tuple[Piece, ...], ...]
     least: int
     waste: float
+    times: tuple[int, ...]
+    kits: tuple[tuple[int, ...], ...]
+
+    @property
+    def count(self) -> int:
+        """How many sheets of the stock are cut."""
+        return sum(self.times)
 
     def sheet(self, number: int) -> Sheet:
         """The `number`th sheet, from 1 on, at its own size, in the order of work.
@@ -48,15 +77,55 @@ def boards_of(
 
     Raises FieldError where a part is larger than the sheet.
     """
-    gap = max(GAP, stock.thickness)
+    gap = gap_on(stock)
     wanted = [Item(part, turns=turns) for part in parts]
     try:
         laid = nest(wanted, Bed(stock.width, stock.height, gap, EDGE))
     except FieldError:
         laid = _to_the_edge(wanted, stock, gap)
-    square = reference_square(metrics, words)
-    sheets = tuple((*pieces, Piece(square, _free(square, pieces, stock, gap))) for pieces in laid.sheets)
-    return Boards(stock, sheets, laid.least, laid.waste)
+    sheets = _with_squares(laid.sheets, stock, metrics, words)
+    none = tuple((0,) * len(pieces) for pieces in laid.sheets)
+    return Boards(stock, sheets, laid.least, laid.waste, (1,) * len(sheets), none)
+
+
+def boards_of_run(
+    parts: Sequence[BoardPart], turns: tuple[int, ...], stock: Stock, metrics: FontMetrics, words: Catalogue
+) -> Boards:
+    """All copies of the parts of a run on the fewest sheets, then on the fewest that are unlike; errors as above."""
+    batches = [Batch(Item(part, each, turns), sets) for part, _, each, sets in parts]
+    bed = Bed(stock.width, stock.height, gap_on(stock), EDGE)
+    try:
+        pages = _together(batches, bed)
+    except FieldError:
+        bed = Bed(stock.width, stock.height, gap_on(stock), 0.0)
+        try:
+            pages = _together(batches, bed)
+        except FieldError as error:
+            raise error.at("sheet") from None
+    in_order = sorted(pages.items(), key=lambda each: -each[1])
+    laid = [tuple(Piece(parts[k].part, placing) for k, placing in page) for page, _ in in_order]
+    times = tuple(often for _, often in in_order)
+    covered = sum(batch.copies * wide * high for batch in batches for wide, high in [batch.item.sides])
+    waste = 1 - covered / (sum(times) * stock.width * stock.height)
+    kits = tuple(tuple(parts[k].kit for k, _ in page) for page, _ in in_order)
+    return Boards(stock, _with_squares(laid, stock, metrics, words), least_of(batches, bed), waste, times, kits)
+
+
+def gap_on(stock: Stock) -> float:
+    """How far parts are apart on the stock, at least, in mm."""
+    return max(GAP, stock.thickness)
+
+
+def _together(batches: Sequence[Batch], bed: Bed) -> Pages:
+    few = sum(batch.copies for batch in batches) <= AT_ONCE
+    return fewest(batches, bed, at_once=few, most_sets=MOST_SETS)
+
+
+def _with_squares(
+    sheets: Iterable[Sequence[Piece]], stock: Stock, metrics: FontMetrics, words: Catalogue
+) -> tuple[tuple[Piece, ...], ...]:
+    square, gap = reference_square(metrics, words), gap_on(stock)
+    return tuple((*pieces, Piece(square, _free(square, pieces, stock, gap))) for pieces in sheets)
 
 
 def _to_the_edge(wanted: Sequence[Item], stock: Stock, gap: float) -> Nest:

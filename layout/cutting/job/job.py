@@ -1,4 +1,4 @@
-"""A kit's boards as a job for a cutter: which kinds of parts lie on which board, what is to be done, how long it takes.
+"""Boards as a job for a cutter: which kinds of parts lie on which board, what is to be done, how long it takes.
 
 Money stands on no sheet of it: a file says nothing of prices.
 """
@@ -20,51 +20,72 @@ from layout.values.numerals import say_number
 
 
 class Kind(NamedTuple):
-    """Parts that are alike: their number on the sheets, one of them, and how many all boards hold."""
+    """Parts that are alike: their number on the sheets, one of them, what it is called, and how many are cut in all."""
 
     number: int
     part: Part
+    title: str
     copies: int
 
 
 class Label(NamedTuple):
-    """What a part on a board is: the number of its kind, and which it is of how many."""
+    """What a part on a board is: the number of its kind, which it is of how many; None where that cannot be said."""
 
     number: int
-    which: int
+    which: int | None
     copies: int
+
+
+Key = tuple[int, str]
+"""A kind of part: the kit that it is of, and its name."""
 
 
 @dataclass(frozen=True, slots=True)
 class Job:
-    """The boards, the work on each, the name of each one's files without suffix, and why some parts are not here."""
+    """The boards, the work on each, the name of each one's files without suffix, and why some parts are not here.
+
+    `names` are those of the kits where there are several.
+    """
 
     boards: Boards
     works: tuple[Work, ...]
     files: tuple[str, ...]
     left_out: tuple[str, ...] = ()
+    names: tuple[str, ...] = ()
 
     @property
     def work(self) -> Work:
-        """All of it."""
-        return sum(self.works, Work())
+        """All of it, boards that are cut several times so often."""
+        return sum((work.times(often) for work, often in zip(self.works, self.boards.times, strict=True)), Work())
 
-    def kinds(self) -> Mapping[str, Kind]:
-        """By the name of the part, numbered as they lie: board by board, from above and from the left."""
-        parts = [piece.part for pieces in self.boards.sheets for piece in pieces[:-1]]
-        counts = Counter(part.name for part in parts)
-        first = {part.name: part for part in reversed(parts)}
-        return {name: Kind(k, first[name], count) for k, (name, count) in enumerate(counts.items(), 1)}
+    def keys(self, board: int) -> list[Key]:
+        """The kind of every part on a board, from 1 on, in the order in which they lie there."""
+        pieces, kits = self.boards.sheets[board - 1][:-1], self.boards.kits[board - 1]
+        return [(kit, piece.part.name) for piece, kit in zip(pieces, kits, strict=True)]
 
-    def labels(self, board: int) -> list[Label]:
-        """For every part on a board, from 1 on, in the order in which they lie there."""
-        kinds, met, found = self.kinds(), Counter[str](), list[Label]()
-        for number, pieces in enumerate(self.boards.sheets[:board], 1):
-            for piece in pieces[:-1]:
-                kind = kinds[piece.part.name]
-                met[piece.part.name] += 1
+    def kinds(self, words: Catalogue) -> Mapping[Key, Kind]:
+        """Numbered as they lie: board by board, from above and from the left."""
+        counts, first = Counter[Key](), dict[Key, Part]()
+        for board, often in enumerate(self.boards.times, 1):
+            for key, piece in zip(self.keys(board), self.boards.sheets[board - 1], strict=False):
+                counts[key] += often
+                first.setdefault(key, piece.part)
+        every = enumerate(counts.items(), 1)
+        return {key: Kind(k, first[key], self._title(key, first[key], words), count) for k, (key, count) in every}
+
+    def _title(self, key: Key, part: Part, words: Catalogue) -> str:
+        return words.say(JobSheet.OF_KIT, part=part.title, kit=self.names[key[0]]) if self.names else part.title
+
+    def labels(self, board: int, words: Catalogue) -> list[Label]:
+        """For every part on a board, in the order in which they lie there; no copy is one of many where boards are."""
+        kinds, met, found = self.kinds(words), Counter[Key](), list[Label]()
+        alike = any(often > 1 for often in self.boards.times)
+        for number in range(1, board + 1):
+            for key in self.keys(number):
+                met[key] += 1
                 if number == board:
-                    found.append(Label(kind.number, met[piece.part.name], kind.copies))
+                    kind = kinds[key]
+                    found.append(Label(kind.number, None if alike else met[key], kind.copies))
         return found
 
 

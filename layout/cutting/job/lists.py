@@ -70,6 +70,10 @@ def captions(job: Job, board: int, width: float, words: Catalogue, metrics: Font
     ]
     shapes: list[Shape] = []
     y = 0.0
+    if (times := job.boards.times[board - 1]) > 1:
+        for row in wrap(words.say(JobSheet.CUT_TIMES, times=times), LEAD, width, metrics, Pen.STRONG):
+            y -= leading(LEAD, tall=is_tall(row))
+            shapes.append(Text(Point(0, y), LEAD, row, pen=Pen.STRONG))
     for one, other in rows:
         if metrics.width(one, SMALL) + metrics.width(other, SMALL) + GAP <= width:
             y -= leading(SMALL, tall=is_tall(one + other))

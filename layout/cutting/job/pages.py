@@ -108,4 +108,4 @@ def _purpose(job: Job, words: Catalogue) -> str:
     stock = job.boards.stock
     size = {"width": say_number(stock.width), "height": say_number(stock.height)}
     said = words.say(JobSheet.STOCK_IS, material=stock.material, thick=say_number(stock.thickness), **size)
-    return words.say(SheetName.PURPOSE_JOB, boards=len(job.works), stock=said)
+    return words.say(SheetName.PURPOSE_JOB, boards=job.boards.count, stock=said)

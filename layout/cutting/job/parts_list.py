@@ -10,7 +10,7 @@ from layout.drawing.metrics import FontMetrics
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Point, Shape, Text
 from layout.drawing.signs import RING, ring
-from layout.drawing.typeset import LEAD, right
+from layout.drawing.typeset import LEAD, is_tall, leading, right, wrap
 from layout.messages.catalogue import Catalogue
 from layout.messages.roles import JobSheet
 from layout.values.numerals import say_number
@@ -20,25 +20,27 @@ _ROW, _COLUMNS_APART = 5.6, 8.0
 
 def parts_section(job: Job, board: int, width: float, words: Catalogue, metrics: FontMetrics) -> Section:
     """The kinds of parts on a board with number, size and how many; under them what the stock cannot give."""
-    kinds = job.kinds()
-    here = Counter(piece.part.name for piece in job.boards.sheets[board - 1][:-1])
+    kinds = job.kinds(words)
+    here = Counter(job.keys(board))
     shapes, y = heading(words.say(JobSheet.PARTS), words.say(JobSheet.SIZES), width, metrics)
-    rows = [(kinds[name], count) for name, count in sorted(here.items(), key=lambda each: kinds[each[0]].number)]
+    rows = [(kinds[key], count) for key, count in sorted(here.items(), key=lambda each: kinds[each[0]].number)]
     half = (width - _COLUMNS_APART) / 2
     two = len(rows) > 1 and all(_fits(kind, count, half, words, metrics) for kind, count in rows)
     wide, per = (half, -(-len(rows) // 2)) if two else (width, len(rows))
-    for k, (kind, count) in enumerate(rows):
-        x = (half + _COLUMNS_APART) * (k // per)
-        shapes += _part_row(Point(x, y - FIRST - k % per * _ROW), (kind, count), wide, words, metrics)
-    y -= FIRST + (per - 1) * _ROW
+    lowest = low = y = y - FIRST
+    for k, row in enumerate(rows):
+        x, down = (half + _COLUMNS_APART) * (k // per), low if k % per == 0 else y
+        drawn, last = _part_row(Point(x, down), row, wide, words, metrics)
+        shapes += drawn
+        lowest, y = min(lowest, last), last - _ROW
     why = [words.say(JobSheet.NOT_HERE, why=each) for each in job.left_out]
-    return ended(shapes, y, why, width, metrics)
+    return ended(shapes, lowest, why, width, metrics)
 
 
 def _row_words(kind: Kind, count: int, words: Catalogue) -> tuple[str, str, str]:
     short, long = sorted((kind.part.length, kind.part.height))
     size = words.say(JobSheet.SIZE, length=say_number(long, 1), height=say_number(short, 1))
-    return kind.part.title, size, words.say(JobSheet.TIMES, count=count)
+    return kind.title, size, words.say(JobSheet.TIMES, count=count)
 
 
 def _widths(said: tuple[str, str, str], metrics: FontMetrics) -> float:
@@ -50,14 +52,21 @@ def _fits(kind: Kind, count: int, wide: float, words: Catalogue, metrics: FontMe
     return _widths(_row_words(kind, count, words), metrics) + 2 * GAP <= wide
 
 
-def _part_row(at: Point, row: tuple[Kind, int], wide: float, words: Catalogue, metrics: FontMetrics) -> list[Shape]:
-    """One line; `wide` mm to its right end."""
+def _part_row(
+    at: Point, row: tuple[Kind, int], wide: float, words: Catalogue, metrics: FontMetrics
+) -> tuple[list[Shape], float]:
+    """One entry, `wide` mm to its right end, and its last baseline: a title too long for one line goes on below."""
     title, size, times = _row_words(*row, words)
     end = at.x + wide
     times_x = end - metrics.width(times, LEAD, Pen.STRONG)
-    return [
+    size_x = times_x - GAP - metrics.width(size, LEAD)
+    shapes: list[Shape] = [
         *ring(Point(at.x + RING, at.y + RING_UP), str(row[0].number), metrics, LIST_RING),
-        Text(Point(at.x + WORDS_X, at.y), LEAD, title),
-        right(size, LEAD, Point(end - metrics.width(times, LEAD, Pen.STRONG) - GAP, at.y), metrics),
+        right(size, LEAD, Point(times_x - GAP, at.y), metrics),
         Text(Point(times_x, at.y), LEAD, times, pen=Pen.STRONG),
     ]
+    y = at.y
+    for k, said in enumerate(wrap(title, LEAD, size_x - GAP - at.x - WORDS_X, metrics)):
+        y -= leading(LEAD, tall=is_tall(said)) if k else 0.0
+        shapes.insert(-2 if k == 0 else len(shapes), Text(Point(at.x + WORDS_X, y), LEAD, said))
+    return shapes, y

@@ -57,7 +57,7 @@ def _drawn(
     small: list[tuple[str, Box]] = []
     square_box = _scaled_box(square, board, scale)
     across = rectangle(*square_box, Pen.OUTLINE)
-    for piece, label, box in zip(pieces, job.labels(number), boxes, strict=True):
+    for piece, label, box in zip(pieces, job.labels(number, words), boxes, strict=True):
         outlines = list(_outlines(piece, board, scale))
         shapes += [_filled(outlines), *outlines]
         lines = [*outlines, across] if _meet(square_box, box) else outlines
@@ -108,12 +108,16 @@ def _filled(outlines: Sequence[Curve]) -> Region:
 
 def _label(outline: Outline, label: Label, words: Catalogue, metrics: FontMetrics) -> list[Shape]:
     """A ring with the number of the part, with how many or which of many beside or under it where that finds room."""
+    across = 2 * RING
+    if label.which is None and label.copies > 1:
+        at = spot_in(outline, across, across)
+        return ring(Point(at.x + RING, at.y + RING), str(label.number), metrics) if at else []
     said = (
         words.say(JobSheet.TIMES, count=1)
         if label.copies == 1
         else words.say(JobSheet.WHICH, which=label.which, count=label.copies)
     )
-    wide, tall, across = metrics.width(said, SMALL), metrics.cap * SMALL, 2 * RING
+    wide, tall = metrics.width(said, SMALL), metrics.cap * SMALL
     if at := spot_in(outline, across + _WHITE + wide, across):
         middle = at.y + RING
         text = beside(said, Point(at.x + across + _WHITE, middle), metrics, 1)

@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
+from bisect import bisect_left, bisect_right
 from collections.abc import Iterator, Sequence
 from itertools import pairwise, product
+from operator import itemgetter
 from typing import NamedTuple
 
 from layout.drawing.shapes import Box, Curve, Point
@@ -12,18 +14,31 @@ _CLEAR, _STEP, _SPOTS = 0.5, 0.4, 24
 
 
 class Outline(NamedTuple):
-    """Closed lines as corners, points close together along all that words keep clear of, and the box of the part."""
+    """Closed lines as corners, points close together along all that words keep clear of, and the box of the part.
+
+    The points are in order `along` the longer side of the box: 0 for x, 1 for y.
+    """
 
     corners: tuple[tuple[Point, ...], ...]
     near: tuple[Point, ...]
     box: Box
+    along: int = 0
 
     @classmethod
     def of(cls, paths: Sequence[Curve], lines: Sequence[Curve], box: Box) -> Outline:
         """That of a part that is cut along `paths`, where `lines` are drawn."""
         drawn = (tuple(_corners(path)) for path in lines)
         near = (at for each in drawn for one, other in pairwise((*each, each[0])) for at in _along(one, other))
-        return cls(tuple(tuple(_corners(path)) for path in paths), tuple(near), box)
+        along = int(box[3] - box[1] > box[2] - box[0])
+        in_order = tuple(sorted(near, key=itemgetter(along)))
+        return cls(tuple(tuple(_corners(path)) for path in paths), in_order, box, along)
+
+    def meets(self, place: Point, wide: float, high: float) -> bool:
+        """Whether a line passes closer to a place than that, across and up."""
+        reach = (wide, high)[self.along]
+        first = bisect_left(self.near, place[self.along] - reach, key=itemgetter(self.along))
+        last = bisect_right(self.near, place[self.along] + reach, lo=first, key=itemgetter(self.along))
+        return any(abs(x - place.x) < wide and abs(y - place.y) < high for x, y in self.near[first:last])
 
 
 def spot_in(outline: Outline, width: float, height: float) -> Point | None:
@@ -36,7 +51,7 @@ def spot_in(outline: Outline, width: float, height: float) -> Point | None:
     grid = product(range(1, _SPOTS), repeat=2)
     places = [Point(low_x + (high_x - low_x) * a / _SPOTS, low_y + (high_y - low_y) * b / _SPOTS) for a, b in grid]
     for place in sorted(places, key=lambda p: (p.x - middle.x) ** 2 + (p.y - middle.y) ** 2):
-        if any(abs(x - place.x) < wide and abs(y - place.y) < high for x, y in outline.near):
+        if outline.meets(place, wide, high):
             continue
         if sum(_crossings(corners, place) for corners in outline.corners) % 2:
             return Point(place.x - width / 2, place.y - height / 2)

@@ -20,6 +20,8 @@ MESSAGES: dict[Role, str | Plural] = {
     JobSheet.TIMES: "x {count}",
     JobSheet.WHICH: "{which} of {count}",
     JobSheet.NOT_HERE: "Not here: {why}",
+    JobSheet.OF_KIT: "{part}, {kit}",
+    JobSheet.CUT_TIMES: "Cut this board {times} times. Amounts and time are those of one.",
     JobSheet.ORDER: "In this order",
     JobSheet.ORDER_IS: "Inner cuts before outlines.",
     JobSheet.HOW_MUCH: "how much",

@@ -22,6 +22,8 @@ class JobSheet(Role):
     TIMES = "jobsheet.times"
     WHICH = "jobsheet.which"
     NOT_HERE = "jobsheet.not_here"
+    OF_KIT = "jobsheet.of_kit"
+    CUT_TIMES = "jobsheet.cut_times"
     ORDER = "jobsheet.order"
     ORDER_IS = "jobsheet.order_is"
     HOW_MUCH = "jobsheet.how_much"

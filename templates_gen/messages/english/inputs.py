@@ -101,6 +101,7 @@ MESSAGES: dict[Role, str | Plural] = {
     YarnOption.LEAVE_OUT: "leave out --fibre or leave out --volume",
     YarnOption.VOLUME_STATED: "Specific volume {volume} cm3/g, as stated.",
     Only.A_PART: needs("a part that this kit has ({known})"),
+    Only.OF_RUN: needs("parts of the kits, since the boards of a run are made with all of it alone"),
     Only.A_PART_MEANT: needs("a part that this kit has ({known}) (did you mean {meant}?)"),
     Readings.BOTH: "--count and --over",
     File.KIT: "kit file",

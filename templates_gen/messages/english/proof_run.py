@@ -19,4 +19,7 @@ MESSAGES: dict[Role, str | Plural] = {
     RunProof.MARK: "cut {number} has a line without a crop mark",
     RunProof.STRAY: "a crop mark lies on no cut",
     RunProof.SHEETS: "a row of the run list is wrong: '{words}' was wanted",
+    RunProof.OFF_BOARD: "{part} reaches over the edge of its board",
+    RunProof.CLOSE_ON_BOARD: "{part} and {other} are too close to each other on a board",
+    RunProof.CUT_COPIES: '{part} of "{kit}" is cut {found} times, where {wanted} were wanted',
 }

@@ -11,6 +11,9 @@ MESSAGES: dict[Role, str | Plural] = {
     Run.OF_KIT: "{name}: {note}",
     RunLine.KIT: "{folder}: {boxes}",
     RunLine.BOXES: Plural("number", "{number} box", "{number} boxes"),
+    RunLine.TRIAL: (
+        "First make the trial cut in the folder of a kit. Single cut parts there are spares, or lie in no box."
+    ),
     RunCheck.RIGHT: "right  {file}  {rows}",
     RunCheck.ROWS: "{number} rows, every cell computed again",
     RunCheck.ROWS_READ: "{number} rows can be read; --kit with the range computes them again",

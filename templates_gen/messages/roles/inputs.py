@@ -12,6 +12,7 @@ class Only(Role):
     GOT_SINCE = "inputs.only.got_since"
     A_PART = "inputs.only.a_part"
     A_PART_MEANT = "inputs.only.a_part_meant"
+    OF_RUN = "inputs.only.of_run"
 
 
 class Readings(Role):

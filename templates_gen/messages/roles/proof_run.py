@@ -21,3 +21,6 @@ class RunProof(Role):
     MARK = "run_proof.mark"
     STRAY = "run_proof.stray"
     SHEETS = "run_proof.sheets"
+    OFF_BOARD = "run_proof.off_board"
+    CLOSE_ON_BOARD = "run_proof.close_on_board"
+    CUT_COPIES = "run_proof.cut_copies"

@@ -18,6 +18,7 @@ class RunLine(Role):
 
     KIT = "run.line.kit"
     BOXES = "run.line.boxes"
+    TRIAL = "run.line.trial"
 
 
 class RunCheck(Role):

@@ -6,7 +6,7 @@ Which parts there are, and how large, is asked of the builders: each of their pa
 from __future__ import annotations
 
 import math
-from collections.abc import Iterable, Mapping
+from collections.abc import Container, Iterable, Iterator, Mapping
 from itertools import pairwise
 from typing import NamedTuple
 
@@ -21,29 +21,56 @@ from templates_gen.lettering.fonts import metrics
 from templates_gen.lettering.outlines import contours_of
 from templates_gen.messages.language import message
 from templates_gen.messages.roles.files import Left
+from templates_gen.messages.roles.run import Run
 from templates_gen.verify.whole_boards import copies
 
 
 class Needed(NamedTuple):
-    """Parts of one kind, how many there must be on all boards."""
+    """Parts of one kind, how many there must be on all boards, and what they are called in the lists."""
 
     part: Part
     copies: int
+    title: str
 
 
 def needed_parts(plan: Plan, stock: Stock) -> tuple[list[Needed], list[str]]:
-    """Every kind of part on the boards, and a sentence for every product that the stock cannot give."""
+    """Every kind of part on the boards of a kit, and a sentence for every product that the stock cannot give."""
     times = copies(plan.kit, stock)
     found, refused = list[Needed](), list[str]()
     for name in cut_suiting(plan):
-        try:
-            built = CUT_PRODUCTS[name].builds(plan, stock, metrics())
-        except FieldError as error:
-            refused.append(message(Left.NOT_MADE, name=name, why=error))
-            continue
-        if name != "trial-cut":  # it is cut before anything else, and is on no board
-            found += [Needed(part, times.get(part.name, 1)) for part in built]
+        built = _built(plan, stock, name)
+        if isinstance(built, FieldError):
+            refused.append(message(Left.NOT_MADE, name=name, why=built))
+        elif name != "trial-cut":  # it is cut before anything else, and is on no board
+            found += [Needed(part, times.get(part.name, 1), part.title) for part in built]
     return found, refused
+
+
+def _built(plan: Plan, stock: Stock, name: str) -> tuple[Part, ...] | FieldError:
+    try:
+        return CUT_PRODUCTS[name].builds(plan, stock, metrics())
+    except FieldError as error:
+        return error
+
+
+def refused_by(plan: Plan, stock: Stock, names: Iterable[str]) -> frozenset[str]:
+    """Those of these products that the stock cannot give."""
+    return frozenset(name for name in names if isinstance(_built(plan, stock, name), FieldError))
+
+
+def parts_by_name(plan: Plan, stock: Stock, names: Iterable[str]) -> Mapping[str, Part]:
+    """Every part of these products that can be cut for a kit."""
+    built = (_built(plan, stock, name) for name in names)
+    return {part.name: part for parts in built if not isinstance(parts, FieldError) for part in parts}
+
+
+def refusals(plan: Plan, stock: Stock, names: Container[str], kit: str) -> Iterator[str]:
+    """A sentence for each of these products that the stock cannot give, with the name of the kit if any."""
+    for name in (name for name in cut_suiting(plan) if name in names):
+        built = _built(plan, stock, name)
+        if isinstance(built, FieldError):
+            said = message(Left.NOT_MADE, name=name, why=built)
+            yield message(Run.OF_KIT, name=kit, note=said) if kit else said
 
 
 def work_on(parts: Iterable[Part]) -> Mapping[str, float]:

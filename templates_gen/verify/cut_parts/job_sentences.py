@@ -76,10 +76,14 @@ def _called(code: str) -> list[Message]:
 
 
 def sentences(
-    stock: Stock, parts: Sequence[Part], work: Mapping[str, float], board: tuple[int, int], words: Catalogue
+    stock: Stock, parts: Sequence[Part], work: Mapping[str, float], board: tuple[int, int, int], words: Catalogue
 ) -> Iterator[Choice]:
-    """Everything that is said of a board beside steps, operations and the list of parts; `board` is one of how many."""
-    number, total = board
+    """Everything that is said of a board beside steps, operations and the list of parts; `board` is one of how many,
+    and how often it is cut.
+    """
+    number, total, times = board
+    if times > 1:
+        yield [words.say(JobSheet.CUT_TIMES, times=times)]
     grey = stock.operations["reference"].colour
     yield [words.say(JobSheet.ORIGIN, colour=called, code=grey) for called in _called(grey)]
     free = 100 * (1 - sum(part.length * part.height for part in parts) / (stock.width * stock.height))
@@ -87,7 +91,7 @@ def sentences(
         words.say(JobSheet.BOARD_IS, number=number, total=total, free=say_number(free * close, 0))
         for close in (1 - _CLOSE, 1.0, 1 + _CLOSE)
     ]
-    yield [words.say(JobSheet.FILES, file=_stem(stock, number, total))]
+    yield [words.say(JobSheet.FILES, file=_stem(stock, number, total, times))]
     along = Message(JobSheet.GRAIN_ALONG, {"axis": stock.grain})
     yield [words.words_of(Message(JobSheet.GRAIN_NONE) if stock.grain == "none" else along)]
     for role in (JobSheet.PARTS, JobSheet.SIZES, JobSheet.ORDER, JobSheet.HOW_MUCH):
@@ -110,10 +114,11 @@ def _times(stock: Stock, work: Mapping[str, float], words: Catalogue) -> Choice:
     return [words.say(JobSheet.TIME_IS, minutes=say_number(minutes * each, 1)) for each in close]
 
 
-def _stem(stock: Stock, number: int, total: int) -> str:
+def _stem(stock: Stock, number: int, total: int, times: int) -> str:
     """The name of a board's files without their suffix."""
     kerf = "no-kerf"
     if stock.kerf_drawn:
         widths = [stock.kerf_x] if stock.kerf_x == stock.kerf_y else [stock.kerf_x, stock.kerf_y]
         kerf = "kerf-" + "x".join(f"{each:.{2 if round(each, 2) == each else 3}f}" for each in widths)
-    return f"board-{number}of{total}-{stock.width:g}x{stock.height:g}mm-{kerf}"
+    often = f"{times}x-" if times > 1 else ""
+    return f"board-{number}of{total}-{often}{stock.width:g}x{stock.height:g}mm-{kerf}"

@@ -110,9 +110,9 @@ def test_parts_that_are_alike_have_one_number_and_are_counted() -> None:
     """On two boards: each kind keeps its number, every copy says which it is, and both lists add up to all."""
     job = job_of(boards_for(300.0, 250.0, "none", 4))
     assert len(job.works) > 1
-    kinds = job.kinds()
+    kinds = job.kinds(ENGLISH)
     assert [kind.number for kind in kinds.values()] == [1, 2, 3]
-    labels = [label for board in range(1, len(job.works) + 1) for label in job.labels(board)]
+    labels = [label for board in range(1, len(job.works) + 1) for label in job.labels(board, ENGLISH)]
     assert Counter((label.number, label.which, label.copies) for label in labels) == Counter(
         (number, which, 4) for number in (1, 2, 3) for which in (1, 2, 3, 4)
     )
@@ -185,7 +185,7 @@ def test_every_part_has_its_ring_on_the_picture(
         assert len([*own, *beside]) == 1
         assert not any(disc.intersects(box) for box in lies if box is not [*own, *beside][0])
         found[label] += 1
-    assert found == Counter(str(label.number) for label in job.labels(1))
+    assert found == Counter(str(label.number) for label in job.labels(1, ENGLISH))
 
 
 def _shown(box: Box, board: Box, scale: float) -> Box:

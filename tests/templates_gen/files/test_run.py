@@ -137,6 +137,8 @@ def test_prices_are_made_where_the_kits_are_sold(tmp_path: Path) -> None:
     sold = Range("Heron frames", (kit,), shop, copies_said=True)
     report = make_run(sold, tmp_path / "run", METRICS, stock=stock)
     beside = [made.file for made in report.made if not made.file.startswith("print-")]
+    boards, beside = beside[:3], beside[3:]
+    assert [name.rpartition(".")[2] for name in boards] == ["svg", "dxf", "pdf"]
     assert beside == [SHEET, "maker-prices.pdf", "class-sheet.pdf", CARDS]
     for against in (Against(), Against(found=sold), Against(found=sold, stock=stock)):
         assert [each for each in check([tmp_path / "run"], against, METRICS) if each.problems] == []

@@ -121,7 +121,8 @@ def _overlapping(boards: Boards) -> Boards:
 
 def _without_one(boards: Boards) -> Boards:
     (_, *others), *rest = boards.sheets
-    return replace(boards, sheets=(tuple(others), *rest))
+    (_, *kits), *more = boards.kits
+    return replace(boards, sheets=(tuple(others), *rest), kits=(tuple(kits), *more))
 
 
 def _longer(share: float) -> Callable[[Work], Work]:
