@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Collection, Iterator, Sequence
+from typing import NamedTuple
 
 from layout.messages.catalogue import Message
 from layout.messages.roles import Refusal
@@ -32,15 +33,36 @@ def in_kit(error: FieldError, kit: str | int) -> FieldError:
     return error if isinstance(error, KitFieldError) else KitFieldError(error, kit)
 
 
-def said_of_all(found: Sequence[tuple[str, Sequence[FieldError]]], *, alone: bool = False) -> FieldErrors | None:
-    """The refusals of all kits, by name, in their order: what is wrong with all in the same way is said once, alone.
+class Refused(NamedTuple):
+    """What is wrong with the kit of that name, and the keys that it takes from the range."""
+
+    name: str
+    errors: Sequence[FieldError]
+    taken: Collection[str] = ()
+
+    def own(self, shared: Collection[str]) -> Iterator[FieldError]:
+        """Its refusals but for the `shared` ones. What it is to leave out and the range says, it must go without."""
+        for error in self.errors:
+            if str(error) not in shared:
+                yield in_kit(_going_without(error) if error.field in self.taken else error, self.name)
+
+
+def _going_without(error: FieldError) -> FieldError:
+    asked = error.suggestion
+    if not isinstance(asked, Message) or asked.role != Refusal.LEAVE_OUT:
+        return error
+    return error.at(error.field, f'without = ["{error.field}"]')
+
+
+def said_of_all(found: Sequence[Refused], *, alone: bool = False) -> FieldErrors | None:
+    """The refusals of all kits, in their order: what is wrong with all in the same way is said once, alone.
 
     Those of a kit that is `alone` are left as they are.
     """
     if len(found) > 1 or alone:
-        shared = set.intersection(*({str(error) for error in errors} for _, errors in found))
+        shared = set.intersection(*({str(error) for error in each.errors} for each in found))
     else:
         shared = set()
-    first = [error for _, errors in found[:1] for error in errors if str(error) in shared]
-    own = [in_kit(error, name) for name, errors in found for error in errors if str(error) not in shared]
+    first = [error for each in found[:1] for error in each.errors if str(error) in shared]
+    own = [error for each in found for error in each.own(shared)]
     return FieldErrors([*first, *own]) if first or own else None

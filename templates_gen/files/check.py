@@ -14,7 +14,7 @@ from templates_gen.disk.plain import read_plain
 from templates_gen.disk.recovery import LARGEST_FILE
 from templates_gen.document import Document, ReadError
 from templates_gen.files.against import Against
-from templates_gen.files.check_run import checked_in_run, lacking_files, outputs_of, wrong_folder
+from templates_gen.files.check_run import alone_of_run, checked_in_run, lacking_files, outputs_of, wrong_folder
 from templates_gen.files.checked import Checked, counted
 from templates_gen.files.cut_records import cut_products_of
 from templates_gen.files.embedded import Embedded, embedded_inputs
@@ -46,7 +46,10 @@ def check(paths: Iterable[Path], against: Against, metrics: FontMetrics) -> list
 
 def _single(path: Path, against: Against, metrics: FontMetrics) -> Checked:
     try:
-        return _file(path, _bytes(path), against, metrics)
+        data = _bytes(path)
+        found = _file(path, data, against, metrics)
+        of_run = None if found.asked else alone_of_run(path, data, against, metrics)
+        return of_run or found
     except FaultError as error:
         return _unread(path, error)
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import hashlib
 import json
+from collections.abc import Mapping
 from dataclasses import replace
 from pathlib import Path
 
@@ -32,6 +33,7 @@ from templates_gen.inputs.range_file import Range
 from templates_gen.messages.language import message
 from templates_gen.messages.roles.disk import Fault
 from templates_gen.messages.roles.files import Check, Refused
+from templates_gen.messages.roles.proof import Compared
 from templates_gen.messages.roles.run import RunCheck
 from templates_gen.readers.csv import read
 from templates_gen.verify.whole_boards import boards_missing
@@ -60,16 +62,42 @@ def outputs_of(folder: Path, manifest: Manifest, against: Against, metrics: Font
     if against.found is None:
         return None
     copies = {entry["name"]: entry["copies"] for entry in manifest.folders}
-    kits = tuple(replace(kit, copies=copies[kit.kit.name]) for kit in against.found.kits if kit.kit.name in copies)
+    return _asked(against.found, copies, against.stock or _carried(folder, manifest, metrics), metrics)
+
+
+def _asked(every: Range, copies: Mapping[str, int], stock: Stock | None, metrics: FontMetrics) -> RunOutputs | None:
+    """The run of a range with so many boxes of each of these kits; None where it has other kits."""
+    kits = tuple(replace(kit, copies=copies[kit.kit.name]) for kit in every.kits if kit.kit.name in copies)
     if len(kits) < len(copies):
         return None
-    every = against.found
     try:
         plans = dict(zip((kit.number for kit in every.kits), plans_of(every), strict=True))
     except LayoutError:
         return None  # it is said of the kits themselves
-    stock = against.stock or _carried(folder, manifest, metrics)
     return RunOutputs(replace(every, kits=kits), [plans[kit.number] for kit in kits], metrics, stock)
+
+
+def alone_of_run(path: Path, data: bytes, against: Against, metrics: FontMetrics) -> Checked | None:
+    """A file that is of a whole run, without its folder: against the range given, else what it carries; else None.
+
+    A table carries nothing: whether it can be read is all that is found out of it.
+    """
+    if path.suffix == TABLE:
+        return _table(path, data, None)
+    try:
+        form = form_of(path)
+        run = embedded_run(form.read(data).about.inputs, metrics) if form else None
+    except LayoutError:
+        return None
+    if run is None:
+        return None
+    outputs = None
+    if against.found:
+        copies = {kit.kit.name: kit.copies for kit in run.kits}
+        outputs = _asked(against.found, copies, against.stock or run.stock, metrics)
+        if outputs is None:
+            return Checked(shown_path(path), None, None, 0.0, (message(Compared.OTHER_KIT),))
+    return _sheets(path, data, outputs, metrics, run.file)
 
 
 def _carried(folder: Path, manifest: Manifest, metrics: FontMetrics) -> Stock | None:
@@ -95,14 +123,14 @@ def checked_in_run(path: Path, sha256: str, outputs: RunOutputs | None, metrics:
         data = read_plain(path, LARGEST_FILE)
     except (OSError, ValueError) as error:
         return Checked(said, None, None, 0.0, (str(fault(Fault.READ, path, error, after="")),), unread=True)
-    found = _table(path, data, outputs) if path.suffix == TABLE else _sheets(path, data, outputs, metrics)
+    found = _table(path, data, outputs) if path.suffix == TABLE else _sheets(path, data, outputs, metrics, path.name)
     if hashlib.sha256(data).hexdigest() == sha256:
         return found
     return replace(found, problems=(*found.problems, message(Check.OTHER_FILE, manifest=MANIFEST)))
 
 
-def _sheets(path: Path, data: bytes, outputs: RunOutputs | None, metrics: FontMetrics) -> Checked:
-    """A file of sheets, drawn again and proven."""
+def _sheets(path: Path, data: bytes, outputs: RunOutputs | None, metrics: FontMetrics, name: str) -> Checked:
+    """A file of sheets, drawn again by its name and proven."""
     asked: Output | None = None
     found: Document | None = None
     problems: tuple[str, ...]
@@ -113,7 +141,7 @@ def _sheets(path: Path, data: bytes, outputs: RunOutputs | None, metrics: FontMe
             raise ReadError(message(RunCheck.NO_FILE))
         found = form.read(data)
         alike = outputs or _outputs_in(found, metrics)
-        file = next((each for each in alike.files if each.name == path.name), None)
+        file = next((each for each in alike.files if each.name == name), None)
         if file is None:
             raise ReadError(message(RunCheck.NO_FILE))
         asked = file.draw()

@@ -2,12 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
-
 from layout.box.needs import needs
 from layout.box.shop import Shop
 from layout.box.shop_check import shop_errors
-from layout.kit.range_errors import said_of_all
+from layout.kit.range_errors import Refused, said_of_all
 from layout.plan import Plan
 from layout.values.errors import FieldError, FieldErrors
 from templates_gen.files.kept import planned
@@ -21,15 +19,15 @@ def plans_of(kits: Range) -> tuple[Plan, ...]:
     the kit's name, or of what the maker buys and no kit has.
     """
     plans: list[Plan] = []
-    refused: list[tuple[str, Sequence[FieldError]]] = []
+    refused: list[Refused] = []
     for each in kits.kits:
         try:
             plans.append(planned(each.kit))
-            refused.append((each.kit.name, ()))
+            refused.append(Refused(each.kit.name, ()))
         except FieldError as error:
             if kits.alone:
                 raise
-            refused.append((each.kit.name, (error,)))
+            refused.append(Refused(each.kit.name, (error,)))
     if errors := said_of_all(refused):
         raise errors
     if wrong := tuple(shop_errors(kits.shop, map(needs, plans))) if _named(kits.shop) else ():

@@ -11,7 +11,7 @@ from layout.box.shop import Shop
 from layout.drawing.metrics import FontMetrics
 from layout.kit.folder_names import folder_name
 from layout.kit.kit import Kit, read_kit
-from layout.kit.range_errors import said_of_all
+from layout.kit.range_errors import Refused, said_of_all
 from layout.kit.range_values import Origin, ranged
 from layout.values.errors import FieldError, FieldErrors, shown
 from templates_gen.inputs.kit_file import FILES, KitFileError
@@ -99,7 +99,7 @@ def _range(values: Mapping[str, object], text: str) -> Range:
     found = ranged(values, font)
     shop, wrong = _shop(found.shop, font)
     kits: list[RangeKit] = []
-    refused: list[tuple[str, Sequence[FieldError]]] = []
+    refused: list[Refused] = []
     for number, entry in enumerate(found.entries, 1):
         own, errors = _shop({**found.shop, "sell": entry.sell}, font) if entry.sell and not wrong else (shop, ())
         try:
@@ -107,7 +107,8 @@ def _range(values: Mapping[str, object], text: str) -> Range:
             kits.append(RangeKit(kit, entry.copies, number, entry.values, entry.origins, own))
         except FieldErrors as error:
             errors = (*error.errors, *errors)
-        refused.append((entry.name, errors))
+        taken = [key for key, origin in entry.origins.items() if origin.table == "range"]
+        refused.append(Refused(entry.name, errors, taken))
     said = said_of_all(refused, alone=found.alone)
     if wrong or said:
         raise FieldErrors([*wrong, *(said.errors if said else ())])

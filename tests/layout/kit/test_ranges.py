@@ -13,7 +13,7 @@ from hypothesis import strategies as st
 from layout.kit.folder_names import LONGEST_FOLDER, RESERVED, folder_name, same_place
 from layout.kit.kit import kit_values, read_kit
 from layout.kit.merging import leaves_of, without
-from layout.kit.range_errors import said_of_all
+from layout.kit.range_errors import Refused, said_of_all
 from layout.kit.range_values import MOST_COPIES, RANGE_INPUTS, Origin, ranged
 from layout.messages.english import ENGLISH
 from layout.messages.roles.ranges import RangeHelp
@@ -228,12 +228,12 @@ def test_what_is_wrong_with_every_kit_is_said_once() -> None:
     for entry in ranged(values, METRICS).entries:
         with pytest.raises(FieldErrors) as caught:
             read_kit(entry.values, METRICS)
-        errors.append((entry.name, caught.value.errors))
+        errors.append(Refused(entry.name, caught.value.errors))
     found = said_of_all(errors)
     assert found is not None
     lines = [str(error).split(": ")[0] for error in found.errors]
     assert lines == ["frame.outer_widht", 'weaving.height of "Alder frame, large"']
-    assert said_of_all([("a", ()), ("b", ())]) is None
+    assert said_of_all([Refused("a", ()), Refused("b", ())]) is None
     alone = said_of_all(errors[:1])
     assert alone is not None
     assert str(alone).startswith('frame.outer_widht of "Alder frame, small": ')

@@ -400,3 +400,23 @@ def test_copies_of_a_plain_kit_are_a_run(tmp_path: Path) -> None:
 def test_copies_that_cannot_be(said: str) -> None:
     """One sentence that names the option."""
     assert refused("make", "--copies", said).startswith("--copies: needs a whole number from 1 to 500, got ")
+
+
+def test_a_file_of_a_run_is_checked_without_its_folder(whole: tuple[Path, RunReport], tmp_path: Path) -> None:
+    """Under any name, against what it carries or the range; one of another range, and a damaged one, are not right."""
+    alone = Path(shutil.copyfile(whole[0] / CARDS, tmp_path / "cards.pdf"))
+    table = whole[0] / TO_BUY
+    for against in (Against(), Against(found=of_two())):
+        assert [each.problems for each in check([alone, table], against, METRICS)] == [(), ()]
+    (other,) = check([alone], Against(found=of_two("31 cm")), METRICS)
+    assert other.problems
+    foreign = replace(of_two(), kits=of_two().kits[:1])
+    (other,) = check([alone], Against(found=foreign), METRICS)
+    assert other.problems == ("carries the inputs of another kit than the one given",)
+    alone.write_bytes(alone.read_bytes().replace(b"Heron frames", b"Heron flames"))
+    (damaged,) = check([alone], Against(), METRICS)
+    assert damaged.problems
+    table = tmp_path / TO_BUY
+    table.write_bytes(b'"kit')
+    (damaged,) = check([table], Against(), METRICS)
+    assert damaged.problems

@@ -9,7 +9,7 @@ from pathlib import Path
 import pytest
 
 from layout.kit.folder_names import folder_name
-from layout.values.errors import FieldErrors
+from layout.values.errors import FieldError, FieldErrors
 from templates_gen.files.run_plans import plans_of
 from templates_gen.inputs import kit_file
 from templates_gen.inputs.kit_file import KitFileError
@@ -101,6 +101,31 @@ def test_refusals_of_all_kits_come_at_once(weir: Path) -> None:
         'weaving.width of "Weir frame, large"',
     ]
     assert "outer_width" in lines[0]
+
+
+def refusals_of(path: Path) -> tuple[FieldError, ...]:
+    """What is refused of a range."""
+    try:
+        load_range(path)
+    except FieldErrors as error:
+        return tuple(error.errors)
+    return ()
+
+
+@pytest.mark.parametrize(
+    ("ends", "key"), [('"flat ends", thickness = "18 mm"', "frame.bar_diameter"), ('"nails"', "frame.bar_diameter")]
+)
+def test_what_a_kit_must_go_without_is_said_so(weir: Path, ends: str, key: str) -> None:
+    """Where a kit may not have what stands above it, the example takes it out of that kit alone, and works."""
+    text = weir.read_text("utf-8").replace(
+        'frame = {outer_width = "30 cm"', f'frame = {{ends = {ends}, outer_width = "30 cm"'
+    )
+    weir.write_text(text, "utf-8")
+    (said,) = (error for error in refusals_of(weir) if error.field == key)
+    assert f'{key} of "Weir frame, small"' in str(said)
+    assert said.example == f'without = ["{key}"]'
+    weir.write_text(text.replace('weaving = {width = "16 cm"', f'{said.example}\nweaving = {{width = "16 cm"'), "utf-8")
+    assert key not in {error.field for error in refusals_of(weir)}
 
 
 def test_kits_that_cannot_be_woven_are_refused_together(weir: Path) -> None:
