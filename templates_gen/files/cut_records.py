@@ -15,6 +15,8 @@ from templates_gen.files.coded import coded
 from templates_gen.files.drawings import CutDrawings
 from templates_gen.files.output import Output, joined_of, kerf_in_name, names_of, titled
 from templates_gen.files.record import FileRecord
+from templates_gen.messages.language import message
+from templates_gen.messages.roles.files import Left
 
 PAPER = "pdf"
 """The form of a drawing for the eye."""
@@ -70,7 +72,7 @@ def _size(parts: Sequence[Part]) -> str:
 def care_notes(drawn: CutDrawings, name: str) -> list[str]:
     """What a person should know before cutting a product, of what its sheets say."""
     care = ((part.title, note) for part in drawn.built(name) for note in part.notes if isinstance(note, Care))
-    return [f"{ENGLISH.again(title)}: {ENGLISH.again(note)}" for title, note in care]
+    return [message(Left.OF_PART, part=ENGLISH.again(title), note=ENGLISH.again(note)) for title, note in care]
 
 
 def cut_products_of(file: str) -> tuple[str, ...]:

@@ -20,6 +20,8 @@ from templates_gen.files.drawings import PrintedDrawings
 from templates_gen.files.output import Output, joined_of, names_of, titled
 from templates_gen.files.record import FileRecord
 from templates_gen.inputs.families import KIT
+from templates_gen.messages.language import message
+from templates_gen.messages.roles.files import Left
 
 KIT_FILE = "kit.pdf"
 
@@ -54,7 +56,7 @@ def printed_notes(drawn: PrintedDrawings, names: Iterable[str]) -> tuple[str, ..
     again = ENGLISH.again
     layings = (laying for name in names for laying in drawn.layings(name))
     notes = ((laying.part.title, note) for laying in layings for note in _minded(laying))
-    return tuple(f"{again(title)}: {again(note)}" for title, note in notes)
+    return tuple(message(Left.OF_PART, part=again(title), note=again(note)) for title, note in notes)
 
 
 def _minded(laying: Laying) -> Iterator[Care]:

@@ -32,11 +32,6 @@ def use_lines(report: Report) -> list[str]:
     return [*_print_and_join(uses), *cut_lines(uses), *_indented(report.board_notes)]
 
 
-def print_lines(report: Report) -> list[str]:
-    """What to print and join."""
-    return _print_and_join(uses_of(report.made))
-
-
 def _indented(sentences: Iterable[str]) -> list[str]:
     return [f"  {sentence}" for sentence in sentences]
 

@@ -7,32 +7,39 @@ from pathlib import Path
 
 from templates_gen.files.board_records import board_note
 from templates_gen.files.changes import Changes
-from templates_gen.files.run import KitMade, RunReport
+from templates_gen.files.run import RunReport
+from templates_gen.files.tables import TO_BUY
 from templates_gen.files.uses import uses_of
 from templates_gen.messages.language import listed, message
 from templates_gen.messages.roles.run import Run, RunLine
 from templates_gen.messages.roles.screen import Made
 from templates_gen.screen.buying_report import buy_sentences, buy_values
 from templates_gen.screen.counts import counted, micrometres
-from templates_gen.screen.made_report import changed_lines, cut_lines, made_rows, made_values, print_lines
+from templates_gen.screen.made_report import changed_lines, cut_lines, made_rows, made_values, use_lines
+from templates_gen.screen.run_lines import fill_in, fill_in_lines, mind_lines, minded, print_lines, print_values
 
 _KINDS = ("new", "changed", "same", "removed", "kept", "other_kit")
 
 
 def run_text(report: RunReport, *, as_rows: bool = False) -> str:
-    """Each kit with what to print and to cut, then what to buy and mind, what was proven, and what is new."""
-    lines: list[str] = []
+    """What to print, cut, buy, fill in and mind, what was proven, and what is new."""
+    whole = bool(report.tables)
+    lines = list(print_lines(report)) if whole else []
     for each in report.kits:
         boxes = message(RunLine.BOXES, number=each.kit.copies)
-        lines.append(message(RunLine.KIT, folder=each.folder, boxes=boxes))
-        lines += _indented([made_rows(each.report)] if as_rows else [])
-        lines += _indented(print_lines(each.report))
+        todo = [made_rows(each.report)] if as_rows else []
+        todo += [] if whole else use_lines(each.report)
+        if todo or not whole:
+            lines.append(message(RunLine.KIT, folder=each.folder, boxes=boxes))
+        lines += _indented(todo)
     lines += _cut(report)
-    if report.tables:
+    if whole:
         found = report.outputs
         imperial = found.kits[0].plan.warp.sett.unit.imperial
         lines += buy_sentences(found.scopes[-1].bought, found.range.shop.currency, imperial=imperial)
-    mind = [*_mind(report.kits), *report.left_out]
+        lines += _indented([message(RunLine.BUY_LIST, file=TO_BUY)])
+    lines += fill_in_lines(report)
+    mind = [*mind_lines(report), *report.left_out]
     lines += [message(Made.MIND), *_indented(mind)] if mind else []
     if report.others:
         lines.append(message(Run.OTHER_FOLDERS, folders=listed(report.others)))
@@ -51,23 +58,6 @@ def _cut(report: RunReport) -> list[str]:
 
 def _indented(texts: Iterable[str]) -> list[str]:
     return [f"  {line}" for text in texts for line in text.split("\n")]
-
-
-def _mind(kits: tuple[KitMade, ...]) -> Iterable[str]:
-    """What holds for every kit once, and what holds for some with their names."""
-    found = {each.folder: (each.kit.kit.name, _notes(each)) for each in kits}
-    every = [notes for _, notes in found.values()]
-    shared = [note for note in every[0] if len(every) > 1 and all(note in notes for notes in every)]
-    yield from shared
-    for name, notes in found.values():
-        for note in notes:
-            if note not in shared:
-                yield message(Run.OF_KIT, name=name, note=note) if len(every) > 1 else note
-
-
-def _notes(each: KitMade) -> list[str]:
-    report = each.report
-    return [*each.plan.warnings, *(note for note in report.notes if note not in report.board_notes)]
 
 
 def _together(report: RunReport) -> Changes:
@@ -93,10 +83,14 @@ def run_values(report: RunReport, folder: Path) -> dict[str, object]:
             }
             for each in report.kits
         ],
+        **print_values(report),
         "files": [*(made.values for made in report.made), *report.tables],
         "cut": [name for each in uses_of(report.made).cuts for name in each.files],
         "boards": report.outputs.boards.count if report.tables and report.outputs.boards else 0,
         "buy": buy_values(report.outputs.scopes) if report.tables else [],
+        "fill_in": [{"kits": names, "keys": list(keys)} for keys, names in fill_in(report).items()],
+        "mind": [{"kits": list(each.kits), "note": each.note} for each in minded(report)],
+        "left_out": list(report.left_out),
         "others": list(report.others),
         "marks": report.marks,
         "cuts": report.cuts,

@@ -49,6 +49,7 @@ MESSAGES: dict[Role, str | Plural] = {
     Boards.NOTE: Plural("sheets", _ONE, _MORE),
     Boards.PRICED: Plural("sheets", f"{_ONE}{_PRICE}.", f"{_MORE}{_PRICE}."),
     Boards.PRICED_SHEETS: Plural("sheets", f"{_ONE}{_NO_TIME}.", f"{_MORE}{_NO_TIME}."),
+    Left.OF_PART: "{part}: {note}",
     Left.NOT_MADE: "{name} is not made: {why}",
     Left.NOT_DRAWN: "{name} is not drawn on paper: {why}",
     Left.LEFT_OUT: "{name} is left out: {why}.",

@@ -9,6 +9,34 @@ MESSAGES: dict[Role, str | Plural] = {
     Run.PARTLY: "{fault}; the new files are in place in {folders} already, so run it again",
     Run.OTHER_FOLDERS: "Of another run, and left as they are: {folders}.",
     Run.OF_KIT: "{name}: {note}",
+    RunLine.PRINT: "Print: {files}, at 100 %. Read the run list first: it begins {first}.",
+    RunLine.ONCE: Plural("sheets", "{file} ({sheets} sheet, once)", "{file} ({sheets} sheets, once)"),
+    RunLine.TIMES: Plural(
+        "sheets", "{file} ({sheets} sheet, {times} times)", "{file} ({sheets} sheets, {times} times each)"
+    ),
+    RunLine.TOGETHER: Plural(
+        "sheets",
+        "Together {sheets} sheet of paper; each set by itself would take {singly}.",
+        "Together {sheets} sheets of paper; each set by itself would take {singly}.",
+    ),
+    RunLine.AREA: "By area at least {least}; {waste} % of the placed sheets is waste.",
+    RunLine.FOLDERS: Plural(
+        "kits",
+        "Boxes need no other prints: the folder of the kit has the same sheets one by one, to try the kit.",
+        "Boxes need no other prints: the folders of the kits have the same sheets one by one, to try a kit.",
+    ),
+    RunLine.BESIDE: "Only there, for yourself: {files}.",
+    RunLine.OTHERS: "For shop and class: {files}.",
+    RunLine.MAKERS: "For you alone: {files}.",
+    RunLine.BUY_LIST: "Kit by kit, and for a class: {file}.",
+    RunLine.FILL_IN: (
+        "Fill in: {keys} on every legal card, by hand or under [legal] in the file. What must stand there is for you "
+        "and your local rules to say."
+    ),
+    RunLine.FILL_IN_OF: (
+        "Fill in: {keys} on the legal card of {kits}, by hand or under [legal] in the file. What must stand there is "
+        "for you and your local rules to say."
+    ),
     RunLine.KIT: "{folder}: {boxes}",
     RunLine.BOXES: Plural("number", "{number} box", "{number} boxes"),
     RunLine.TRIAL: (

@@ -54,6 +54,7 @@ class Left(Role):
     """What was left out of a kit, and what may be asked for alone."""
 
     NOT_MADE = "files.left.not_made"
+    OF_PART = "files.left.of_part"
     NOT_DRAWN = "files.left.not_drawn"
     LEFT_OUT = "files.left.left_out"
     NONE_OF = "files.left.none_of"

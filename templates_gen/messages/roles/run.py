@@ -16,6 +16,18 @@ class Run(Role):
 class RunLine(Role):
     """What a run prints."""
 
+    PRINT = "run.line.print"
+    ONCE = "run.line.once"
+    TIMES = "run.line.times"
+    TOGETHER = "run.line.together"
+    AREA = "run.line.area"
+    FOLDERS = "run.line.folders"
+    BESIDE = "run.line.beside"
+    OTHERS = "run.line.others"
+    MAKERS = "run.line.makers"
+    BUY_LIST = "run.line.buy_list"
+    FILL_IN = "run.line.fill_in"
+    FILL_IN_OF = "run.line.fill_in_of"
     KIT = "run.line.kit"
     BOXES = "run.line.boxes"
     TRIAL = "run.line.trial"
