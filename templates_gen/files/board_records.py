@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from fractions import Fraction
 from functools import partial
 
 from layout.cutting.job.job import time_words
@@ -12,7 +11,6 @@ from layout.drawing.sheet import Piece
 from layout.messages.english import ENGLISH
 from layout.messages.roles import Titles
 from layout.paper.choice import Laying
-from layout.values.units import say_number
 from templates_gen.files.board_drawings import BoardDrawings
 from templates_gen.files.coded import coded
 from templates_gen.files.output import Output, names_of, titled
@@ -70,17 +68,19 @@ def board_notes(drawn: BoardDrawings) -> tuple[str, ...]:
 
 
 def board_note(drawn: BoardDrawings) -> tuple[str, ...]:
-    """How many sheets, how much is waste, how long it takes, and what it costs, which no file says."""
+    """How many sheets, what is left over in one piece, how long it takes, and what it costs, which no file says."""
     if not drawn.parts:
         return ()
     stock, boards, prices = drawn.stock, drawn.boards, drawn.stock.prices
-    time = seconds(drawn.job.work, stock.speeds)
+    time, free = seconds(drawn.job.work, stock.speeds), boards.largest_left_over
     values: dict[str, object] = {
         "sheets": boards.count,
         "width": stock.width,
         "height": stock.height,
         "least": boards.least,
-        "waste": say_number(Fraction(boards.waste) * 100, 1),
+        "wide": free.width,
+        "high": free.height,
+        "board": free.board,
         "time": time_words(drawn.job.work, stock, ENGLISH),
     }
     role = Boards.NOTE

@@ -9,6 +9,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from itertools import product
+from math import floor
 from typing import NamedTuple
 
 from layout.cutting.parts.reference_square import reference_square
@@ -20,6 +21,7 @@ from layout.drawing.sheet import Part, Piece, Sheet, painted
 from layout.messages.catalogue import Catalogue
 from layout.nesting.batches import Batch, Pages, fewest, least_of
 from layout.nesting.bed import Bed, Item
+from layout.nesting.free import largest_free
 from layout.nesting.nest import Nest, nest
 from layout.values.errors import FieldError
 
@@ -29,6 +31,17 @@ EDGE, GAP = 5.0, 3.0
 
 AT_ONCE, MOST_SETS = 300, 40
 """So many parts of a run are also placed all at once; more are placed in batches alone, of so many boxes at most."""
+
+
+_NOISE = 1e-6  # of a millimetre: what sums of floats may lack
+
+
+class Free(NamedTuple):
+    """What is left over of a board in one piece, in whole mm, and the number of the board."""
+
+    width: int
+    height: int
+    board: int
 
 
 class BoardPart(NamedTuple):
@@ -42,7 +55,7 @@ class BoardPart(NamedTuple):
 
 @dataclass(frozen=True, slots=True)
 class Boards:
-    """The pieces on each sheet, the reference square last; `least` sheets by area alone; `waste` from 0 up to 1.
+    """The pieces on each sheet, the reference square last; `least` sheets by area alone.
 
     `times` says how often each of them is cut, and `kits` which kit of a run each of its pieces is of, but the square.
     """
@@ -50,7 +63,6 @@ class Boards:
     stock: Stock
     sheets: tuple[tuple[Piece, ...], ...]
     least: int
-    waste: float
     times: tuple[int, ...]
     kits: tuple[tuple[int, ...], ...]
 
@@ -58,6 +70,18 @@ class Boards:
     def count(self) -> int:
         """How many sheets of the stock are cut."""
         return sum(self.times)
+
+    def left_over(self, number: int) -> Free:
+        """The largest rectangle of the `number`th board, from 1 on, that nothing is cut from."""
+        boxes = [box_of(piece) for piece in self.sheets[number - 1][:-1]]
+        left, low, right, high = largest_free(boxes, self.stock.width, self.stock.height)
+        return Free(floor(right - left + _NOISE), floor(high - low + _NOISE), number)
+
+    @property
+    def largest_left_over(self) -> Free:
+        """The largest of all boards, on the first of those where it is."""
+        every = [self.left_over(number) for number in range(1, len(self.sheets) + 1)]
+        return max(every, key=lambda free: (free.width * free.height, -free.board))
 
     def sheet(self, number: int) -> Sheet:
         """The `number`th sheet, from 1 on, at its own size, in the order of work.
@@ -85,7 +109,7 @@ def boards_of(
         laid = _to_the_edge(wanted, stock, gap)
     sheets = _with_squares(laid.sheets, stock, metrics, words)
     none = tuple((0,) * len(pieces) for pieces in laid.sheets)
-    return Boards(stock, sheets, laid.least, laid.waste, (1,) * len(sheets), none)
+    return Boards(stock, sheets, laid.least, (1,) * len(sheets), none)
 
 
 def boards_of_run(
@@ -105,10 +129,8 @@ def boards_of_run(
     in_order = sorted(pages.items(), key=lambda each: -each[1])
     laid = [tuple(Piece(parts[k].part, placing) for k, placing in page) for page, _ in in_order]
     times = tuple(often for _, often in in_order)
-    covered = sum(batch.copies * wide * high for batch in batches for wide, high in [batch.item.sides])
-    waste = 1 - covered / (sum(times) * stock.width * stock.height)
     kits = tuple(tuple(parts[k].kit for k, _ in page) for page, _ in in_order)
-    return Boards(stock, _with_squares(laid, stock, metrics, words), least_of(batches, bed), waste, times, kits)
+    return Boards(stock, _with_squares(laid, stock, metrics, words), least_of(batches, bed), times, kits)
 
 
 def gap_on(stock: Stock) -> float:

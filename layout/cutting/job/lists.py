@@ -58,13 +58,13 @@ def ended(shapes: Sequence[Shape], y: float, said: Sequence[str], width: float, 
 def captions(job: Job, board: int, width: float, words: Catalogue, metrics: FontMetrics) -> Section:
     """What stands under the picture: origin, form and what is left over, the board's files, the grain."""
     stock = job.boards.stock
-    used = sum(piece.part.length * piece.part.height for piece in job.boards.sheets[board - 1][:-1])
-    free = say_number(100 * (1 - used / (stock.width * stock.height)), 0)
+    free = job.boards.left_over(board)
+    size = {"width": say_number(free.width, 0), "height": say_number(free.height, 0)}
     grey = stock.operations["reference"].colour
     rows = [
         (
             words.say(JobSheet.ORIGIN, colour=called(grey), code=grey),
-            words.say(JobSheet.BOARD_IS, number=board, total=len(job.works), free=free),
+            words.say(JobSheet.BOARD_IS, number=board, total=len(job.works), **size),
         ),
         (words.say(JobSheet.FILES, file=job.files[board - 1]), words.words_of(grain_words(stock))),
     ]

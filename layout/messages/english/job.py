@@ -8,7 +8,7 @@ from layout.messages.roles import Colour, JobSheet
 MESSAGES: dict[Role, str | Plural] = {
     JobSheet.STOCK_IS: "{material}, {thick} mm, {width} x {height} mm",
     JobSheet.ORIGIN: "Origin: x to the right, y up. Nothing runs what is {colour}, {code}.",
-    JobSheet.BOARD_IS: "Board {number} of {total}, not to scale. {free} % is left over.",
+    JobSheet.BOARD_IS: "Board {number} of {total}, not to scale. Largest free piece: {width} x {height} mm.",
     JobSheet.FILES: "Files: {file}, .svg or .dxf.",
     JobSheet.GRAIN_ALONG: "The grain runs along {axis}; no part is turned across it.",
     JobSheet.GRAIN_NONE: "Without grain: parts may be turned.",

@@ -12,7 +12,8 @@ from templates_gen.messages.roles.files import (
     Refused,
 )
 
-_TAKEN = "of {width:g} x {height:g} mm, by area at least {least}, {waste} % waste. {time}"
+_FREE = "The largest free piece is {wide} x {high} mm, on board {board}."
+_TAKEN = f"of {{width:g}} x {{height:g}} mm, by area at least {{least}}. {_FREE} {{time}}"
 _ONE, _MORE = f"Boards: {{sheets}} sheet {_TAKEN}", f"Boards: {{sheets}} sheets {_TAKEN}"
 _PRICE = " About {cost:.2f} in the money of the stock file"
 _NO_TIME = f"{_PRICE}, the cutter's time left out"

@@ -144,7 +144,7 @@ def _board(
     for _, kind, count in rows:
         met[kind.title] += count * times
     work = work_on(here)
-    choices = list(sentences(board.stock, here, work, (number, len(asked.times), times), words))
+    choices = list(sentences(board.stock, board.picture.taken, work, (number, len(asked.times), times), words))
     choices += [[words.say(JobSheet.NOT_HERE, why=each)] for each in asked.refused]
     choices += [[each] for each in steps(board.stock, words)]
     for name, role in OPERATIONS.items():

@@ -29,11 +29,12 @@ class Shown(NamedTuple):
 
 
 class Picture(NamedTuple):
-    """The parts in a picture, where the board lies on the part of the sheet, and what is wrong."""
+    """The parts in a picture, where the board lies on the part of the sheet, what is wrong, what parts take in mm."""
 
     shown: tuple[Shown, ...]
     board: Box
     wrong: tuple[Finding, ...]
+    taken: tuple[Box, ...] = ()
 
 
 def read_picture(stock: Stock, seen: FoundPart) -> Picture:
@@ -56,7 +57,16 @@ def read_picture(stock: Stock, seen: FoundPart) -> Picture:
         wrong.append(finding(Board.NUMBER))
     sizes = [sorted(((box[2] - box[0]) / scale, (box[3] - box[1]) / scale)) for _, box in outer]
     shown = [Shown(number or 0, long, short) for number, (short, long) in zip(numbers, sizes, strict=True)]
-    return Picture(tuple(shown), board, tuple(wrong))
+    taken = tuple(_in_mm(box, board, scale) for _, box in outer)
+    return Picture(tuple(shown), board, tuple(wrong), taken)
+
+
+def _in_mm(box: Box, board: Box, scale: float) -> Box:
+    """A box of the picture in mm of the board."""
+    left, low, right, high = box
+    xs, ys = ((x - board[0]) / scale for x in (left, right)), ((y - board[1]) / scale for y in (low, high))
+    (left, right), (low, high) = xs, ys
+    return left, low, right, high
 
 
 def alike(shown: Shown, sizes: tuple[float, float]) -> bool:

@@ -5,10 +5,11 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping, Sequence
 
 from layout.cutting.stock.stock import Stock
-from layout.drawing.sheet import Part
+from layout.drawing.shapes import Box
 from layout.messages.catalogue import Catalogue, Message
 from layout.messages.roles import Colour, JobSheet
 from layout.values.numerals import say_number
+from templates_gen.verify.cut_parts.left_over import sizes_left
 
 OPERATIONS: Mapping[str, JobSheet] = {
     "engrave": JobSheet.ENGRAVE,
@@ -76,21 +77,21 @@ def _called(code: str) -> list[Message]:
 
 
 def sentences(
-    stock: Stock, parts: Sequence[Part], work: Mapping[str, float], board: tuple[int, int, int], words: Catalogue
+    stock: Stock, taken: Sequence[Box], work: Mapping[str, float], board: tuple[int, int, int], words: Catalogue
 ) -> Iterator[Choice]:
     """Everything that is said of a board beside steps, operations and the list of parts; `board` is one of how many,
-    and how often it is cut.
+    and how often it is cut, `taken` the boxes of its parts in mm.
     """
     number, total, times = board
     if times > 1:
         yield [words.say(JobSheet.CUT_TIMES, times=times)]
     grey = stock.operations["reference"].colour
     yield [words.say(JobSheet.ORIGIN, colour=called, code=grey) for called in _called(grey)]
-    free = 100 * (1 - sum(part.length * part.height for part in parts) / (stock.width * stock.height))
-    yield [
-        words.say(JobSheet.BOARD_IS, number=number, total=total, free=say_number(free * close, 0))
-        for close in (1 - _CLOSE, 1.0, 1 + _CLOSE)
-    ]
+    sizes = (
+        {"width": say_number(wide, 0), "height": say_number(high, 0)}
+        for wide, high in sizes_left(taken, stock.width, stock.height)
+    )
+    yield [words.say(JobSheet.BOARD_IS, number=number, total=total, **size) for size in sizes]
     yield [words.say(JobSheet.FILES, file=_stem(stock, number, total, times))]
     along = Message(JobSheet.GRAIN_ALONG, {"axis": stock.grain})
     yield [words.words_of(Message(JobSheet.GRAIN_NONE) if stock.grain == "none" else along)]

@@ -8,6 +8,7 @@ from hypothesis import strategies as st
 
 from layout.drawing.shapes import Box
 from layout.nesting.free import largest_free
+from templates_gen.verify.cut_parts.left_over import sizes_left
 
 WIDE, HIGH = 14, 11
 
@@ -64,3 +65,23 @@ def test_nothing_lies_on_it(found: list[tuple[float, float, float, float]]) -> N
 def test_of_equal_ones_the_lowest_is_taken() -> None:
     """A bar across the middle leaves two alike."""
     assert largest_free([(0.0, 150.0, 600.0, 250.0)], 600, 400) == (0, 0, 600, 150)
+
+
+@given(st.lists(whole_boxes, max_size=7))
+def test_the_second_computation_finds_the_same(boxes: list[Box]) -> None:
+    """By columns over a grid of edges, not by pairs of them; and nothing larger than what counting finds."""
+    left, low, right, high = largest_free(boxes, WIDE, HIGH)
+    sizes = sizes_left(boxes, WIDE, HIGH)
+    if by_counting(boxes):
+        assert (int(right - left), int(high - low)) in sizes
+        assert max(wide * high for wide, high in sizes) == by_counting(boxes)
+
+
+@given(st.lists(st.tuples(st.floats(0, 590), st.floats(0, 390), sides, sides), max_size=9))
+def test_rounding_in_a_picture_is_no_matter(found: list[tuple[float, float, float, float]]) -> None:
+    """What is said of a board is found again among boxes that are a tenth of a micrometre off."""
+    boxes = [(x, y, min(x + w, 600.0), min(y + h, 400.0)) for x, y, w, h in found]
+    left, low, right, high = largest_free(boxes, 600, 400)
+    off = [(x + 1e-4, y - 1e-4, u - 1e-4, v + 1e-4) for x, y, u, v in boxes]
+    if min(right - left, high - low) > 1:
+        assert (int(right - left), int(high - low)) in sizes_left(off, 600, 400)

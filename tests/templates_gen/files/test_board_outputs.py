@@ -134,12 +134,13 @@ def test_no_file_says_a_price(file: int) -> None:
     assert b"4.5" not in output.about.inputs.encode()
 
 
-def test_sheets_waste_time_and_price_are_told_on_the_screen(tmp_path: Path) -> None:
+def test_sheets_free_piece_time_and_price_are_said_on_the_screen(tmp_path: Path) -> None:
     """One sheet at 4.50 and the minutes at 0.80; without prices nothing is said of money."""
     (note,) = boards().notes
     found = re.fullmatch(
-        r"Boards: 1 sheet of 600 x 400 mm, by area at least 1, ([\d.]+) % waste\. Time: about ([\d.]+) min, an "
-        r"estimate; moves between lines and slow corners come on top\. About ([\d.]+) in the money of the stock file\.",
+        r"Boards: 1 sheet of 600 x 400 mm, by area at least 1\. The largest free piece is (\d+ x \d+) mm, on board 1\. "
+        r"Time: about ([\d.]+) min, an estimate; moves between lines and slow corners come on top\. "
+        r"About ([\d.]+) in the money of the stock file\.",
         note,
     )
     assert found

@@ -12,6 +12,7 @@ from typing import Any
 import pytest
 from kits import font_metrics, plan_of
 
+import layout.cutting.job.boards as boards_module
 import layout.cutting.job.job as job_module
 import layout.cutting.job.lists as lists_module
 import layout.cutting.job.operations as operations_module
@@ -217,7 +218,11 @@ JOBS: dict[str, tuple[Callable[[PATCH], None], str]] = {
         "no dot on the corner",
     ),
     "another board's file": (_changed(drawings_module, "kerf_in_name", lambda _: "no-kerf"), "kerf-0.21x0.19"),
-    "another share that is free": (_changed(lists_module, "say_number", lambda _: Figure("50")), "is left over"),
+    "another free piece": (_changed(lists_module, "say_number", lambda _: Figure("50")), "Largest free piece"),
+    "a free piece that is too wide": (
+        _changed(boards_module, "largest_free", lambda box: (*box[:2], box[2] + 1.0, box[3])),
+        "Largest free piece",
+    ),
 }  # fmt: skip
 
 
