@@ -42,7 +42,7 @@ LEAFLET = "leaflet"
 WINDING, SHEETS = "winding.png", "sheets.png"
 BOXED, BOX_SHEETS = "weir-frame-middle", ("leaflet.pdf", "help.pdf", "label.pdf")
 """The kit of the run whose sheets for the box are kept."""
-FEW_PAGES = 4
+FEW_PAGES = 3
 """So many pages of each file of the run are shown, the first ones."""
 
 
@@ -74,7 +74,7 @@ def _is_kept(name: str, product: str, form: str) -> bool:
 
 
 def is_kept_of_run(file: str) -> bool:
-    """Which files of a run, beside the folders of its kits, are samples: sheets and tables."""
+    """Which files of a run, beside the folders of its kits, are samples: sheets and tables, no boards."""
     return file.endswith((".pdf", ".csv"))
 
 
