@@ -44,6 +44,7 @@ class Plan:
     """A kit with its warp, and what a person should know about it: `notes` explain, `warnings` ask for care.
 
     `words` is the language of its sheets. It follows from the kit, so that two plans are the same without it.
+    `refused` names what its box would hold and the stock does not allow to be cut.
     """
 
     kit: Kit
@@ -52,6 +53,7 @@ class Plan:
     warnings: tuple[str, ...]
     amounts: Amounts
     words: Catalogue = field(default=ENGLISH, compare=False, repr=False)
+    refused: frozenset[str] = frozenset()
 
     @property
     def warp_thread(self) -> WarpThread | None:

@@ -169,13 +169,15 @@ OF_THE_PLAN = {
     "warp": {"sett"},
     "amounts": {"picks_per_cm"},
     "words": {"say", "listed", "figure", "paragraph", "all_of"},
+    "refused": None,
 }
 REPEATED = {
     "woven_mm", "woven_rows", "warp_total_m", "weft_total_g", "weft_total_m",
     "warp_per_wind_mm", "weft_tails_m", "leashes", "shed_stick_mm", "bubble_rise",
     "fringe_near_mm", "fringe_far_mm",
 }  # fmt: skip
-"""What proofs of what is printed take from a plan: the sett, which is proven first, and picks that may be a guess."""
+"""What proofs of what is printed take from a plan: the sett, which is proven first, picks that may be a guess, and
+what the stock refuses, which has no file in a whole kit."""
 
 
 @pytest.mark.parametrize("name", PROOFS)

@@ -14,7 +14,6 @@ import layout.parts.cards.label as label_module
 import layout.parts.cards.legal_card as legal_module
 import layout.parts.cards.list_rows as rows_module
 import layout.parts.cards.packing_list as list_module
-from layout.box.contents import Line
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Curve, Placing, Point, Region, Shape
 from layout.drawing.signs import scissors, small_arrow
@@ -22,6 +21,7 @@ from layout.messages.catalogue import Message
 from layout.messages.roles.buying import Packed
 from layout.messages.roles.cards import HelpCard
 from layout.parts.cards import help_pictures as pictures
+from layout.parts.contents import Line
 from layout.parts.hanging import Hanging
 
 LABEL = "label.pdf"

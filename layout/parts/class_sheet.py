@@ -5,7 +5,6 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from typing import NamedTuple
 
-from layout.box.contents import Line, contents, once
 from layout.drawing.metrics import FontMetrics
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Point, Shape, Text, cross, line
@@ -14,6 +13,7 @@ from layout.drawing.typeset import LEAD, SMALL
 from layout.messages.catalogue import Catalogue, Message
 from layout.messages.roles.buying import Packed
 from layout.messages.roles.ranges import ClassSheet
+from layout.parts.contents import Line, contents, once
 from layout.parts.hanging import Hanging, rows_of, stack
 from layout.parts.tables.ruled import Column, Row, ruled_pages
 from layout.plan import Plan

@@ -6,7 +6,6 @@ from collections.abc import Iterator, Sequence
 from fractions import Fraction
 from functools import reduce
 
-from layout.box.contents import contents
 from layout.box.weights import Weight
 from layout.drawing.metrics import FontMetrics
 from layout.drawing.pens import Pen
@@ -17,6 +16,7 @@ from layout.kit.box import CARDS
 from layout.messages.catalogue import Catalogue, Message
 from layout.messages.roles import Count, Unit
 from layout.messages.roles.buying import ShopCard
+from layout.parts.contents import contents
 from layout.parts.hanging import Hanging, rows_of, stack
 from layout.parts.tables.ruled import Column, Row, ruled
 from layout.plan import Plan

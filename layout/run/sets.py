@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable
 from dataclasses import replace
 from typing import NamedTuple
 
@@ -11,8 +11,9 @@ from layout.drawing.shapes import Text
 from layout.drawing.sheet import Part
 from layout.paper.choice import Laying
 from layout.paper.sheets import leaves
+from layout.parts.held import held_each, held_once
 from layout.plan import Plan
-from layout.products import PRODUCTS, suiting
+from layout.products import PRODUCTS
 from layout.run.bed import RunBed, run_bed
 from layout.run.imposing import RunPart
 from layout.run.run import Run
@@ -37,16 +38,12 @@ class OwnPages(NamedTuple):
 
 def each_named(plan: Plan) -> tuple[str, ...]:
     """The products that are printed for each box of a kit, as far as it can have them."""
-    return tuple(name for name in plan.kit.box.each_holds if name in _had(plan))
+    return tuple(name for name in held_each(plan) if name in PRODUCTS)
 
 
 def once_named(plan: Plan) -> tuple[str, ...]:
     """Those that are printed once for a run."""
-    return tuple(name for name in plan.kit.box.run_holds if name in _had(plan))
-
-
-def _had(plan: Plan) -> Sequence[str]:
-    return suiting(plan)
+    return tuple(name for name in held_once(plan) if name in PRODUCTS)
 
 
 def places_parts(bed: RunBed) -> bool:

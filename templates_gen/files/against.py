@@ -2,12 +2,15 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from layout.cutting.stock.stock import Stock
 from layout.cutting.stock.stock_values import without_money
+from layout.drawing.metrics import FontMetrics
 from layout.kit.kit import Kit, without_legal
+from layout.plan import Plan
 from templates_gen.files.embedded import Embedded
+from templates_gen.files.kept import planned, with_stock
 from templates_gen.inputs.range_file import Range
 from templates_gen.messages.roles.proof import Compared
 from templates_gen.verify.finding import Findings, finding
@@ -18,19 +21,26 @@ class Against:
     """The kit and the stock that files are checked against; None for what each file carries itself.
 
     Of a range that was `found`, each file is checked against the kit of its own name; `foreign` is a file of none.
+    What boxes can hold is judged by the stock that a folder was `cut_from`, where there is no other.
     """
 
     kit: Kit | None = None
     stock: Stock | None = None
     found: Range | None = None
     foreign: bool = False
+    cut_from: Stock | None = None
 
     def of(self, name: str) -> Against:
         """What files of the kit of that name are checked against."""
         if self.found is None:
             return self
         kit = next((each.kit for each in self.found.kits if each.kit.name == name), None)
-        return Against(kit, self.stock, foreign=kit is None)
+        return replace(self, kit=kit, found=None, foreign=kit is None)
+
+    def plan_of(self, said: Embedded, metrics: FontMetrics) -> Plan:
+        """The plan of the kit, which goes without what the stock refuses, or what the file says that it does."""
+        plan, stock = planned(self.kit or said.kit), self.stock or self.cut_from
+        return with_stock(plan, stock, metrics) if stock else replace(plan, refused=said.without)
 
     def unlike(self, said: Embedded) -> Findings:
         """Whether a file carries another kit or stock than these."""

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import hashlib
 from collections.abc import Iterable
+from dataclasses import replace
 from pathlib import Path
 
 from layout.drawing.metrics import FontMetrics
@@ -69,6 +70,9 @@ def _folder(folder: Path, against: Against, metrics: FontMetrics) -> list[Checke
         return [whole, *(_single(path, against, metrics) for path in found)]
     if manifest.folders:
         return _run(folder, manifest, against, metrics)
+    if manifest.whole:
+        cut = _first(folder, filter(cut_products_of, manifest.parts), metrics)
+        against = replace(against, cut_from=cut and cut.stock)
     checked = [_listed(folder / name, digest, against, metrics) for name, digest in manifest.digests.items()]
     strays = [
         Checked(_said(path), None, None, 0.0, (message(Check.UNLISTED, manifest=MANIFEST),))
@@ -102,8 +106,8 @@ def _run(folder: Path, manifest: Manifest, against: Against, metrics: FontMetric
 def _lacking(folder: Path, manifest: Manifest, against: Against, metrics: FontMetrics) -> tuple[Finding, ...]:
     """What a folder that was made whole lacks of the kit given, or of the one that its first file carries."""
     made = manifest.parts
-    first, cut = (_first(folder, names, metrics) for names in (made, filter(cut_products_of, made)))
-    kit, stock = against.kit or (first and first.kit), cut and cut.stock
+    first = _first(folder, made, metrics)
+    kit, stock = against.kit or (first and first.kit), against.cut_from
     if kit is None:
         return ()
     try:
@@ -180,7 +184,7 @@ def _file(path: Path, data: bytes, against: Against, metrics: FontMetrics, name:
         against = against.of(said.kit.name) if against.found else against
         if name and said.file != name:
             raise ReadError(message(Check.OTHER_NAME, made=shown(said.file), listed=shown(name)))
-        plan = planned(against.kit or said.kit)
+        plan = against.plan_of(said, metrics)
         asked = _outputs(plan, said, against, metrics).output(said.file)
         result = findings(plan, asked, found) + against.unlike(said)
     except LayoutError as error:

@@ -21,7 +21,7 @@ from templates_gen.files.checked import Checked, counted
 from templates_gen.files.embedded import embedded_run
 from templates_gen.files.folder_contents import form_of, is_there
 from templates_gen.files.formats import TABLE
-from templates_gen.files.kept import kept_reading
+from templates_gen.files.kept import kept_reading, with_stock
 from templates_gen.files.manifest import MANIFEST, Manifest
 from templates_gen.files.output import Output
 from templates_gen.files.overview_table import OVERVIEW
@@ -74,7 +74,8 @@ def _asked(every: Range, copies: Mapping[str, int], stock: Stock | None, metrics
         plans = dict(zip((kit.number for kit in every.kits), plans_of(every), strict=True))
     except LayoutError:
         return None  # it is said of the kits themselves
-    return RunOutputs(replace(every, kits=kits), [plans[kit.number] for kit in kits], metrics, stock)
+    judged = [with_stock(plans[kit.number], stock, metrics) for kit in kits]
+    return RunOutputs(replace(every, kits=kits), judged, metrics, stock)
 
 
 def alone_of_run(path: Path, data: bytes, against: Against, metrics: FontMetrics) -> Checked | None:
@@ -159,7 +160,8 @@ def _outputs_in(found: Document, metrics: FontMetrics) -> RunOutputs:
 
     def outputs(*_: object) -> RunOutputs:
         kits = Range(run.name, run.kits, run.kits[0].shop, copies_said=True, shared=run.shared)
-        return RunOutputs(kits, plans_of(kits), metrics, run.stock)
+        plans = [replace(plan, refused=without) for plan, without in zip(plans_of(kits), run.without, strict=True)]
+        return RunOutputs(kits, plans, metrics, run.stock)
 
     alike = {key: value for key, value in json.loads(found.about.inputs).items() if key != "file"}
     return kept_reading("run", alike, metrics, outputs)

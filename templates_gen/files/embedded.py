@@ -10,6 +10,7 @@ from layout.box.shop_values import read_shop
 from layout.cutting.stock.stock import Stock
 from layout.cutting.stock.stock_values import read_stock
 from layout.drawing.metrics import FontMetrics
+from layout.kit.box import CUT
 from layout.kit.kit import Kit, read_kit
 from layout.kit.merging import Values, leaves_of
 from layout.kit.range_values import Origin
@@ -21,17 +22,22 @@ from templates_gen.messages.roles.files import Carried
 
 
 class Embedded(NamedTuple):
-    """The `file` is named as it was made; `stock` is None where nothing is cut."""
+    """The `file` is named as it was made; `stock` is None where nothing is cut.
+
+    `without` names what the box holds not, since a stock refuses it.
+    """
 
     file: str
     kit: Kit
     stock: Stock | None
+    without: frozenset[str] = frozenset()
 
 
 class EmbeddedRun(NamedTuple):
     """The same of a file that is of a whole run: the `name` of the range, its kits, how many boxes, and its shops.
 
     `shared` is what the range says above its kits, where the file carries where values come from.
+    `without` names for each kit what its box holds not.
     """
 
     file: str
@@ -39,6 +45,7 @@ class EmbeddedRun(NamedTuple):
     kits: tuple[RangeKit, ...]
     stock: Stock | None
     shared: Values
+    without: tuple[frozenset[str], ...]
 
 
 def embedded_run(inputs: str, metrics: FontMetrics) -> EmbeddedRun:
@@ -47,19 +54,21 @@ def embedded_run(inputs: str, metrics: FontMetrics) -> EmbeddedRun:
         found = json.loads(inputs)
         file, run, stock = found["file"], found["run"], found.get("stock")
         name, kits, copies = run["name"], list(run["kits"]), list(run["copies"])
+        without = list(run.get("without", [[]] * len(kits)))
         shops = list(found.get("shop", [{"class": found["class"]} if "class" in found else {}] * len(kits)))
     except (ValueError, TypeError, KeyError, AttributeError, RecursionError) as error:
         raise ReadError(message(Carried.NO_INPUTS)) from error
     texts = isinstance(file, str) and isinstance(name, str) and all(type(each) is int for each in copies)
     tables = all(isinstance(each, dict) for each in (*kits, *shops)) and isinstance(stock, dict | None)
-    if not texts or not tables or not len(kits) == len(copies) == len(shops) or not kits:
+    if not texts or not tables or not len(kits) == len(copies) == len(shops) == len(without) or not kits:
         raise ReadError(message(Carried.NO_INPUTS))
     shared, values = _sources(found.get("range"), len(kits))
     read = [
         RangeKit(read_kit(kit, metrics), number, place, *own, shop=read_shop(shop, metrics))
         for place, (kit, number, shop, own) in enumerate(zip(kits, copies, shops, values, strict=True), 1)
     ]
-    return EmbeddedRun(file, name, tuple(read), None if stock is None else read_stock(stock, metrics), shared)
+    carried = None if stock is None else read_stock(stock, metrics)
+    return EmbeddedRun(file, name, tuple(read), carried, shared, tuple(map(_without, without)))
 
 
 def _sources(source: Any, kits: int) -> tuple[Values, Sequence[tuple[Values, Mapping[str, Origin]]]]:
@@ -89,5 +98,13 @@ def embedded_inputs(inputs: str, metrics: FontMetrics) -> Embedded:
         raise ReadError(message(Carried.NO_INPUTS))
     if "gauge" in found:
         raise ReadError(message(Carried.NO_KIT))
+    without = _without(found.get("without", []))
     kit = kept_reading("kit", values, metrics, read_kit)
-    return Embedded(file, kit, None if stock is None else kept_reading("stock", stock, metrics, read_stock))
+    return Embedded(file, kit, None if stock is None else kept_reading("stock", stock, metrics, read_stock), without)
+
+
+def _without(found: object) -> frozenset[str]:
+    """Names of cut parts; ReadError where they are none."""
+    if not isinstance(found, list) or not all(name in CUT for name in found):
+        raise ReadError(message(Carried.NO_INPUTS))
+    return frozenset(found)

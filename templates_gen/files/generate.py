@@ -17,7 +17,7 @@ from layout.values.errors import LayoutError
 from templates_gen.disk.exchange import Exchange
 from templates_gen.document import Document, ReadError
 from templates_gen.files.changes import NOTHING, Changes, changes, former_manifest
-from templates_gen.files.kept import proven_files
+from templates_gen.files.kept import proven_files, with_stock
 from templates_gen.files.manifest import MANIFEST, Entry, Manifest
 from templates_gen.files.output import Joined, Output
 from templates_gen.files.outputs import Outputs, kept_outputs
@@ -163,6 +163,7 @@ def prepared(
 
     Of a kit that is `boxed`, in a run, what lies in its box is among them, and its boards are not.
     """
+    plan = with_stock(plan, stock, metrics)
     wanted = kept_outputs(plan, metrics, only, stock, boxed=boxed)
     known: dict[str, _Known] = proven_files(plan, stock, metrics)
     former = former_manifest(exchange.folder)

@@ -8,12 +8,14 @@ from __future__ import annotations
 
 import json
 from collections.abc import Callable
+from dataclasses import replace
 from functools import lru_cache
 from threading import Lock
 from typing import Any, TypeVar
 
 from layout.cutting.stock.stock import Stock
 from layout.drawing.metrics import FontMetrics
+from layout.kit.box import CUT
 from layout.kit.kit import Kit
 from layout.plan import Plan
 from layout.plan import plan as plan_kit
@@ -74,8 +76,18 @@ def printed_drawings(plan: Plan, metrics: FontMetrics) -> PrintedDrawings:
 
 
 def cut_drawings(plan: Plan, stock: Stock, metrics: FontMetrics) -> CutDrawings:
-    """What is cut for a plan from a stock."""
+    """What is cut for a plan from a stock, whatever lies in its box."""
+    plan = replace(plan, refused=frozenset())
     return _CUT.value((plan, stock, metrics), lambda: CutDrawings(plan, metrics, stock))
+
+
+def with_stock(plan: Plan, stock: Stock | None, metrics: FontMetrics) -> Plan:
+    """A plan that knows what its box would hold and cannot, since the stock does not allow it to be cut."""
+    names = [name for name in CUT if plan.kit.box.has(name)]
+    if stock is None or not names:
+        return replace(plan, refused=frozenset())
+    drawn = cut_drawings(plan, stock, metrics)
+    return replace(plan, refused=frozenset(drawn.refused(name for name in names if name in drawn.names)))
 
 
 def proven_files(plan: Plan, stock: Stock | None, metrics: FontMetrics) -> dict[str, Any]:

@@ -6,11 +6,13 @@ from collections.abc import Callable
 
 from layout.cutting.stock.stock import Stock
 from layout.drawing.metrics import FontMetrics
+from layout.kit.box import CUT
 from layout.messages.catalogue import Message
 from layout.plan import Plan
 from layout.products import PRODUCTS
 from layout.values.errors import shown
 from templates_gen.files.generate import proven
+from templates_gen.files.kept import with_stock
 from templates_gen.files.outputs import kept_outputs
 from templates_gen.files.proof import write
 from templates_gen.inputs.families import KIT, products_of
@@ -21,10 +23,12 @@ from templates_gen.messages.roles.files import Left
 def proven_bytes(plan: Plan, file: str, stock: Callable[[], Stock], metrics: FontMetrics) -> bytes:
     """The bytes of one file, named by product and form; OptionError where no name or more than one file fits.
 
-    `stock` is asked for what is cut alone.
+    `stock` is asked for what is cut alone, and for a kit whose box holds such things.
     """
     names = products_of(plan, (file,)) if file.strip() else None
     uncut = names is None or names[0].partition(".")[0] in (*PRODUCTS, KIT)
+    if any(plan.kit.box.has(name) for name in CUT):
+        plan = with_stock(plan, stock(), metrics)
     wanted = kept_outputs(plan, metrics, names, None if uncut else stock())
     if names is None or len(wanted.records) != 1:
         several = Message(Left.SEVERAL, {"name": shown(file), "count": len(wanted.records)})

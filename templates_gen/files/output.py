@@ -78,9 +78,12 @@ def joined_of(layings: Iterable[Laying]) -> tuple[Joined, ...]:
 def titled(plan: Plan, what: str, file: str, stock: Stock | None = None, *, legal: bool = False) -> About:
     """What a file says of itself: its kit and `what` it shows, and the inputs that the drawing needs, as JSON text.
 
-    The maker's legal words, an address among them, are carried by a file that shows them (`legal`) alone.
+    The maker's legal words, an address among them, are carried by a file that shows them (`legal`) alone. What the box
+    has to do `without`, since the stock refuses it, is carried where there is any.
     """
     values: dict[str, object] = {"file": file, "kit": _values(plan.kit if legal else without_legal(plan.kit))}
+    if plan.refused:
+        values["without"] = sorted(plan.refused)
     if stock is not None:
         values["stock"] = stock_values(without_money(stock))
     return About(f"{plan.kit.name}: {what}", json.dumps(values, ensure_ascii=False, separators=(",", ":")))

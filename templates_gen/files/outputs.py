@@ -7,6 +7,7 @@ from functools import cached_property
 
 from layout.cutting.stock.stock import Stock
 from layout.drawing.metrics import FontMetrics
+from layout.parts.held import can_have
 from layout.plan import Plan
 from layout.products import PRODUCTS, absent, made_by_default
 from layout.values.errors import FieldError, LayoutError, shown
@@ -18,7 +19,7 @@ from templates_gen.files.kept import cut_drawings, printed_drawings
 from templates_gen.files.output import Output
 from templates_gen.files.printed_records import KIT_FILE, in_kit, kit_records, printed_notes, printed_records
 from templates_gen.files.record import FileRecord
-from templates_gen.inputs.families import BOARD, JOB, KIT, Selection
+from templates_gen.inputs.families import BOARD, BOX, JOB, KIT, Selection
 from templates_gen.messages.language import message
 from templates_gen.messages.roles.files import Left
 
@@ -119,7 +120,7 @@ class Outputs:
         """What a person should mind of how the parts were laid and of cut parts, and what the boards take."""
         inside = in_kit(self.printed) if self.asked.has(KIT) else ()
         names = dict.fromkeys((*self._printed_names, *inside))
-        return (*printed_notes(self.printed, names), *self._cut_notes(), *self.board_notes)
+        return (*printed_notes(self.printed, names), *self._cut_notes(), *self.box_notes, *self.board_notes)
 
     @property
     def board_notes(self) -> tuple[str, ...]:
@@ -133,7 +134,10 @@ class Outputs:
         drawn = [name for name, forms in self._cut_forms.items() if PAPER in forms]
         for name in self._cut_forms:
             yield from care_notes(self.cut, name)
-        for name, why in self.cut.refused(self._cut_forms).items():
+        unboxed = {
+            name for name in self.cut.refused(self._cut_forms) if name not in self.plan.refused or not self._shows_box
+        }
+        for name, why in self.cut.refused(unboxed).items():
             yield message(Left.NOT_MADE, name=name, why=why)
         for name in drawn:
             if isinstance(error := self.cut.layings(name), FieldError):
@@ -141,10 +145,34 @@ class Outputs:
 
     @property
     def absent(self) -> tuple[str, ...]:
-        """What is left out of a whole kit, and why."""
+        """What is left out of a whole kit, and why, where that is not said of its box."""
+        boxed = self._not_in_box
         return tuple(
-            message(Left.LEFT_OUT, name=name, why=why) for name, why in absent(self.plan).items() if self.whole
+            message(Left.LEFT_OUT, name=name, why=why)
+            for name, why in absent(self.plan).items()
+            if self.whole and name not in boxed
         )
+
+    @property
+    def box_notes(self) -> tuple[str, ...]:
+        """Why something that the kit names for its box is not in it, where sheets say what is."""
+        return tuple(message(Left.NOT_IN_BOX, name=name, why=why) for name, why in self._not_in_box.items())
+
+    @property
+    def _shows_box(self) -> bool:
+        return any(name in BOX for name in self._printed_names)
+
+    @property
+    def _not_in_box(self) -> Mapping[str, str | FieldError]:
+        """Why, by its name."""
+        box, lacking = self.plan.kit.box, absent(self.plan)
+        named = [
+            name for name in (*box.each_holds, *box.run_holds) if self._shows_box and not can_have(self.plan, name)
+        ]
+        cut = self.cut.refused(name for name in named if name in self.plan.refused) if self.cut else {}
+        printed = {name: message(Left.AS_SAID, why=lacking[name]) for name in named if name in lacking}
+        others = {name: message(Left.NO_WINDS) for name in named if name not in cut and name not in printed}
+        return {**printed, **cut, **others}
 
     @property
     def without(self) -> frozenset[str]:

@@ -15,6 +15,7 @@ from templates_gen.verify.finding import Finding, Findings, said
 from templates_gen.verify.found_parts import found_on
 from templates_gen.verify.printed.code import prove_codes
 from templates_gen.verify.printed.furniture import check_furniture
+from templates_gen.verify.printed.held import held_each
 from templates_gen.verify.prove import prove
 from templates_gen.verify.run.counts import Listed, Stack, wrong_copies, wrong_list, wrong_names
 from templates_gen.verify.run.pages import PlacedPage, RunKit
@@ -89,14 +90,7 @@ def _wanted(files: PrintFiles) -> Mapping[tuple[int, str], int]:
     """How often each part must be printed beside others: the parts of what each box holds, for every box."""
     wanted: dict[tuple[int, str], int] = {}
     for k, kit in enumerate(files.run.kits):
-        for name in kit.plan.kit.box.each_holds:
-            for part in _parts(files, k, name):
-                wanted[k, part] = wanted.get((k, part), 0) + kit.copies  # a long list is on two cards of one name
+        for name in held_each(kit.plan):
+            for part in placeable(kit.plan, name, files.metrics):  # a long list is on two cards of one name
+                wanted[k, part.name] = wanted.get((k, part.name), 0) + kit.copies
     return wanted
-
-
-def _parts(files: PrintFiles, kit: int, name: str) -> tuple[str, ...]:
-    from layout.products import suiting
-
-    plan = files.run.kits[kit].plan
-    return tuple(part.name for part in placeable(plan, name, files.metrics)) if name in suiting(plan) else ()

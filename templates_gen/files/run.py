@@ -16,6 +16,7 @@ from templates_gen.disk.together import Together
 from templates_gen.document import Document, ReadError
 from templates_gen.files.changes import Changes, changes, former_manifest
 from templates_gen.files.generate import Made, ProofError, Report, judged, prepared
+from templates_gen.files.kept import with_stock
 from templates_gen.files.manifest import MANIFEST, Entry, Manifest
 from templates_gen.files.proof import write
 from templates_gen.files.run_outputs import Planned, RunFile, RunOutputs, RunTable
@@ -105,7 +106,7 @@ def make_run(
     All are proven before any is moved into place; the folders of the kits change first, `folder` itself last. What is
     of all kits is made where nothing is named. Errors as `generate.make`; refusals say which kit they are of.
     """
-    plans = plans_of(found)
+    plans = [with_stock(plan, stock, metrics) for plan in plans_of(found)]
     outputs = RunOutputs(found, plans, metrics, stock)
     names = {each.folder: products for each, products in zip(outputs.kits, _asked(plans, only), strict=True)}
     with Together(folder, list(names), MANIFEST, tell) as together:

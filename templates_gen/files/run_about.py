@@ -41,16 +41,17 @@ def about_run(
 ) -> About:
     """What `file` shows of a run: `name` is that of the range, `what` it holds. Files of the maker alone carry the
     shop, for each kit with the terms on which that is sold; they alone carry what a stock costs. Files that show the
-    maker's legal words (`legal`) carry these; one that shows where values come from carries their `source`.
+    maker's legal words (`legal`) carry these; one that shows where values come from carries their `source`. What a box
+    has to do `without` is carried where there is any.
     """
-    values: dict[str, object] = {
-        "file": file,
-        "run": {
-            "name": name,
-            "kits": [kit_values(each.plan.kit if legal else without_legal(each.plan.kit)) for each in kits],
-            "copies": [each.copies for each in kits],
-        },
+    run: dict[str, object] = {
+        "name": name,
+        "kits": [kit_values(each.plan.kit if legal else without_legal(each.plan.kit)) for each in kits],
+        "copies": [each.copies for each in kits],
     }
+    if any(each.plan.refused for each in kits):
+        run["without"] = [sorted(each.plan.refused) for each in kits]
+    values: dict[str, object] = {"file": file, "run": run}
     if file.startswith(MAKERS):
         values["shop"] = _shops(kits)
     if source is not None:

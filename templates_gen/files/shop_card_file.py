@@ -7,9 +7,10 @@ from collections.abc import Sequence
 from layout.box.weights import Boards, packed
 from layout.cutting.stock.stock import Stock
 from layout.drawing.metrics import FontMetrics
+from layout.parts.held import held_each
 from layout.parts.shop_card import cards_on, shop_cards
 from layout.plan import Plan
-from layout.products import PRODUCTS, suiting
+from layout.products import PRODUCTS
 from templates_gen.document import Document
 from templates_gen.files.output import Output
 from templates_gen.files.run_about import SoldKit
@@ -48,7 +49,7 @@ def card_output(
 
 def paper_in_box(plan: Plan, metrics: FontMetrics) -> float:
     """How much paper lies in a box of this kit, in mm2: its printed parts, each as large as it is cut out."""
-    held = [name for name in plan.kit.box.each_holds if name in PRODUCTS and name in suiting(plan)]
+    held = [name for name in held_each(plan) if name in PRODUCTS]
     trims = [part.trim for name in held for part in PRODUCTS[name].alone(plan, metrics)]
     return sum((right - left) * (top - low) for left, low, right, top in trims)
 

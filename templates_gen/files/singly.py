@@ -11,6 +11,7 @@ from layout.cutting.stock.stock import Stock
 from layout.drawing.metrics import FontMetrics
 from layout.paper.first_sheet import with_first_sheet
 from layout.paper.sheets import leaves
+from layout.parts.held import held_each, held_once
 from layout.plan import Plan
 from layout.products import PRODUCTS
 from templates_gen.files.drawings import PrintedDrawings
@@ -24,8 +25,8 @@ _START = "start-here"
 
 @lru_cache(_KITS)
 def _printed(plan: Plan, metrics: FontMetrics) -> tuple[int, int]:
-    drawn, box = printed_drawings(plan, metrics), plan.kit.box
-    return _sheets(drawn, box.each_holds), _sheets(drawn, box.run_holds)
+    drawn = printed_drawings(plan, metrics)
+    return _sheets(drawn, held_each(plan)), _sheets(drawn, held_once(plan))
 
 
 def _sheets(drawn: PrintedDrawings, names: Iterable[str]) -> int:

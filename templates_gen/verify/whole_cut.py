@@ -63,7 +63,8 @@ def cut_files(kit: Kit, made: Collection[str]) -> Mapping[str, tuple[str, str]]:
 def cut_lacking(kit: Kit, made: Mapping[str, Sequence[str]], without: Collection[str]) -> Iterator[Finding]:
     """What `made` (the parts in every file) lacks for the cutter, as sentences; not what it has to do `without`.
 
-    What comes for the cutter comes in both forms, with the reference square; the paper may not allow the drawing.
+    What comes for the cutter comes in both forms, with the reference square; the paper may not allow the drawing. What
+    a kit has to do without, and its box with it, has no file.
     """
     there = cut_files(kit, made)
     forms = set(there.values())
@@ -75,6 +76,7 @@ def cut_lacking(kit: Kit, made: Mapping[str, Sequence[str]], without: Collection
         yield from (
             finding(Whole.MISSING_AS, name=name, form=form) for form in FOR_CUTTERS if (name, form) not in forms
         )
+    yield from (finding(Whole.STRAY, file=file) for file, (name, _) in there.items() if name in without)
     for file, (name, form) in there.items():
         wanted = [*CUT[name].parts, *([_SQUARE] if form in FOR_CUTTERS else [])]
         if sorted(made[file]) != sorted(wanted):

@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Collection
-
 from layout.drawing.metrics import FontMetrics
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Placing, Point, line
@@ -21,18 +19,18 @@ _LESS = 1.0
 """A usual list that is folded over may be so much lower, in mm."""
 
 
-def cards(plan: Plan, metrics: FontMetrics, without: Collection[str] = ()) -> tuple[Part, ...]:
-    """Label, legal card and packing list, which leaves out products that the box goes `without`.
+def cards(plan: Plan, metrics: FontMetrics) -> tuple[Part, ...]:
+    """Label, legal card and packing list.
 
     Label and list are one card where they are folded over. Raises FieldError on the card whose words find no room.
     """
     if plan.kit.box.fold:
-        first, *others = _folded(plan, metrics, without)
+        first, *others = _folded(plan, metrics)
         return first, legal_card(plan, metrics), *others
-    return label(plan, metrics), legal_card(plan, metrics), *packing_list(plan, metrics, without)
+    return label(plan, metrics), legal_card(plan, metrics), *packing_list(plan, metrics)
 
 
-def _folded(plan: Plan, metrics: FontMetrics, without: Collection[str]) -> tuple[Part, ...]:
+def _folded(plan: Plan, metrics: FontMetrics) -> tuple[Part, ...]:
     """Label over list, which stands upside down, both as large as the list; what has no room there on more cards."""
     asked = plan.kit.box.list
     wide, high = size_of(plan, asked, CARDS[LIST])
@@ -40,7 +38,7 @@ def _folded(plan: Plan, metrics: FontMetrics, without: Collection[str]) -> tuple
         high, usual = min(high, half_of(plan)), high
         if high < usual - _LESS:
             raise FieldError("box.fold", CardNeed.FOLD, plan.kit.paper.size.words, "fold = false")
-    first, *others = faces(plan, (wide, high), metrics, without)
+    first, *others = faces(plan, (wide, high), metrics)
     shapes = [
         *Placing(0, 0, high).shapes(face(plan, (wide, high), "box.list", metrics)),
         *Placing(180, wide, high).shapes(first),

@@ -2,10 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Collection, Sequence
+from collections.abc import Sequence
 from typing import NamedTuple
 
-from layout.box.contents import Line, contents
 from layout.drawing.metrics import FontMetrics
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Placing, Point, Shape
@@ -19,6 +18,7 @@ from layout.messages.roles.cards import Card, CardNeed
 from layout.parts.cards.card import MARGIN, card, ends_at, size_of
 from layout.parts.cards.list_rows import ListRow, in_columns
 from layout.parts.check_rows import blanks
+from layout.parts.contents import Line, contents
 from layout.parts.hanging import Hanging, rows_of
 from layout.plan import Plan
 from layout.values.errors import FieldError
@@ -31,22 +31,20 @@ _LEAST_ROWS = 12.0  # in mm
 _KIT = 2.4
 
 
-def packing_list(plan: Plan, metrics: FontMetrics, without: Collection[str] = ()) -> tuple[Part, ...]:
-    """The list on as many cards as it needs, but for products that the box goes `without`.
+def packing_list(plan: Plan, metrics: FontMetrics) -> tuple[Part, ...]:
+    """The list on as many cards as it needs.
 
     Raises FieldError on box.list where not even one row has room.
     """
     sides = size_of(plan, plan.kit.box.list, CARDS[LIST])
     caption = plan.words.say(Card.LIST_FOR)
-    found = faces(plan, sides, metrics, without)
+    found = faces(plan, sides, metrics)
     return tuple(card(plan, "packing-list", sides, shapes, caption, metrics) for shapes in found)
 
 
-def faces(
-    plan: Plan, sides: tuple[float, float], metrics: FontMetrics, without: Collection[str] = ()
-) -> list[list[Shape]]:
+def faces(plan: Plan, sides: tuple[float, float], metrics: FontMetrics) -> list[list[Shape]]:
     """What stands on each card of these sides in mm, its lower left corner at (0, 0)."""
-    rows = [row_of(plan.words, line) for line in contents(plan, without)]
+    rows = [row_of(plan.words, line) for line in contents(plan)]
     card = _Card(plan, *sides, metrics)
     columns = card.columns(rows)
     if not columns:

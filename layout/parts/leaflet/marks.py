@@ -5,7 +5,7 @@ from __future__ import annotations
 from layout.frames.kinds.notched_ends import NotchedEnd
 from layout.frames.kinds.pegged_ends import PeggedEnd
 from layout.messages.roles import Leaflet
-from layout.parts.leaflet.in_box import in_box
+from layout.parts.held import is_held
 from layout.plan import Plan
 from layout.values.units import Length, say_length
 
@@ -14,7 +14,7 @@ def marks_step(plan: Plan) -> tuple[str, str]:
     """Its title, and what is done with the strips or templates of the box; without them, with a rule and a pencil."""
     say, ends, words = plan.words.say, plan.kit.frame.ends, plan.words
     counts = {"near": len(plan.warp.near), "far": len(plan.warp.far)}
-    if not in_box(plan, "strips", "strip-near", "strip-far"):
+    if not is_held(plan, "strips", "strip-near", "strip-far"):
         spacing = Length(plan.warp.spacing, "in" if plan.warp.sett.unit.imperial else "mm")
         return say(Leaflet.MARK), say(Leaflet.MARK_BARS, spacing=say_length(spacing, words), **counts)
     if isinstance(ends, NotchedEnd):

@@ -7,7 +7,8 @@ from fractions import Fraction
 from typing import NamedTuple
 
 from layout.messages.roles import KitNumber, Leaflet
-from layout.parts.leaflet.in_box import COMB, GUIDES, in_box
+from layout.parts.held import is_held
+from layout.parts.leaflet.in_box import COMB, GUIDES
 from layout.parts.leaflet.marks import marks_step
 from layout.parts.leaflet.winds import evened, tied_on, wound
 from layout.plan import Plan
@@ -58,7 +59,7 @@ def _stick(plan: Plan) -> str:
     if plan.warp.kind == "wound":
         role = Leaflet.STICK_FRONT if plan.warp.winding == "figure eight" else Leaflet.STICK_FACE
     said = plan.words.say(role)
-    if in_box(plan, "shed-stick"):
+    if is_held(plan, "shed-stick"):
         return said
     long = plan.words.say(Leaflet.STICK_LONG, long=ruled(plan, plan.amounts.shed_stick_mm.value))
     return plan.words.paragraph([long, said])
@@ -73,10 +74,10 @@ def _rows(plan: Plan) -> Iterator[str]:
 
 
 def _space(plan: Plan) -> str:
-    if in_box(plan, *GUIDES):
+    if is_held(plan, *GUIDES):
         left = plan.kit.weaving.start == "left"
         return plan.words.say(Leaflet.GUIDES_LEFT if left else Leaflet.GUIDES_RIGHT)
-    if in_box(plan, COMB):
+    if is_held(plan, COMB):
         return plan.words.say(Leaflet.COMB)
     return plan.words.say(Leaflet.BY_EYE, sett=plan.sett_brief)
 

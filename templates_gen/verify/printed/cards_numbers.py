@@ -2,12 +2,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Collection, Iterator, Mapping
+from collections.abc import Iterator, Mapping
 from decimal import ROUND_CEILING, Decimal
 from fractions import Fraction
 from typing import NamedTuple
 
-from layout.kit.kit import Kit
 from layout.messages.catalogue import Role
 from layout.messages.roles import Count, SettUnit, SheetName, Unit
 from layout.messages.roles.buying import Packed
@@ -15,8 +14,8 @@ from layout.messages.roles.cards import Card
 from layout.plan import Plan
 from layout.values.numerals import say_number
 from layout.values.units import say_length
-from templates_gen.verify.kinds.truths import truth_of
 from templates_gen.verify.printed.expected import ends_of
+from templates_gen.verify.printed.held import held_each
 from templates_gen.verify.printed.ruled import ruled
 from templates_gen.verify.run.to_buy_numbers import Asked, asked_of
 
@@ -80,16 +79,16 @@ def sizes_of(plan: Plan) -> tuple[str, str]:
     return weaving, words.say(Card.FRAME, width=frame[0], height=frame[1])
 
 
-def rows_of(plan: Plan, without: Collection[str] = ()) -> list[Listed]:
+def rows_of(plan: Plan) -> list[Listed]:
     """Every row of the packing list."""
     say = plan.words.say
-    held = [name for name in plan.kit.box.each_holds if name not in without]
+    held = held_each(plan)
     rows = [*_frame(plan), *_yarns(plan)]
     if "shed-stick" in held:
         long = ruled(plan.amounts.shed_stick_mm.value, plan.words, inches=_inches(plan))
         rows.append(Listed(say(Packed.STICK, length=long), _number(plan, 1)))
     for name, (role, count) in _HELD.items():
-        if name in held and _is_there(plan, name):
+        if name in held:
             named = _MADE_BY.get(plan.kit.frame.ends.name, role) if name == "strips" else role
             rows.append(Listed(say(named), _number(plan, count)))
     return rows + [Listed(item.name, _number(plan, item.number)) for item in plan.kit.box.items(plan.words)]
@@ -97,18 +96,6 @@ def rows_of(plan: Plan, without: Collection[str] = ()) -> list[Listed]:
 
 def _number(plan: Plan, count: int) -> str:
     return plan.words.say(Packed.NUMBER, number=say_number(count, 0))
-
-
-def _is_there(plan: Plan, name: str) -> bool:
-    """No grid without picks; combs to wind with only where winds are kept apart by them."""
-    if name == "weaving-grid":
-        return plan.amounts.picks_per_cm is not None
-    return name != "winding-comb" or _winds_by_comb(plan.kit, ends_of(plan.kit, plan.warp.sett.per_mm))
-
-
-def _winds_by_comb(kit: Kit, ends: int) -> bool:
-    truth = truth_of(kit)
-    return truth.winds and ends > 1 and kit.frame.ends.name in ("round bars", "flat ends")
 
 
 def _inches(plan: Plan) -> bool:

@@ -9,22 +9,28 @@ from layout.kit.kit import Kit
 from layout.plan import Plan
 from templates_gen.verify.kinds.truths import truth_of
 from templates_gen.verify.printed.expected_passes import ExpectedPass, NumberedMarks, expected_passes, numbered_marks
+from templates_gen.verify.printed.held import held_each, held_once
 
 _USUAL_ROWS = 2
 
 
 class Facts(NamedTuple):
-    """What words and pictures follow from."""
+    """What words and pictures follow from; `held` lies in the box, or once in its run."""
 
     kit: Kit
     sett: Fraction
     passes: tuple[ExpectedPass, ...]
     marks: NumberedMarks
+    held: tuple[str, ...]
 
     @property
     def toward(self) -> int:
         """+1 where the winding goes on to the right."""
         return 1 if self.kit.weaving.start == "left" else -1
+
+    def has(self, *names: str) -> bool:
+        """Whether any of these lies in the box, or once in a run."""
+        return any(name in self.held for name in names)
 
     @property
     def far_off(self) -> bool:
@@ -40,13 +46,8 @@ class Facts(NamedTuple):
 def facts_of(plan: Plan) -> Facts:
     """The facts of a plan's kit."""
     kit, sett = plan.kit, plan.warp.sett.per_mm
-    unit = plan.warp.sett.unit.mm
-    return Facts(kit, sett, expected_passes(kit, sett, unit), numbered_marks(kit, sett, unit))
-
-
-def holds(kit: Kit, *names: str) -> bool:
-    """Whether any of these lies in the box, or once in a run."""
-    return any(name in (*kit.box.each_holds, *kit.box.run_holds) for name in names)
+    unit, held = plan.warp.sett.unit.mm, (*held_each(plan), *held_once(plan))
+    return Facts(kit, sett, expected_passes(kit, sett, unit), numbered_marks(kit, sett, unit), held)
 
 
 def rows_of(kit: Kit) -> int:

@@ -16,7 +16,8 @@ from layout.values.units import Length, say_length
 from templates_gen.verify.kinds.notched import skips_notches
 from templates_gen.verify.kinds.truths import truth_of
 from templates_gen.verify.printed.expected import ends_of, expected
-from templates_gen.verify.printed.leaflet_facts import Facts, holds, rows_of
+from templates_gen.verify.printed.held import held_each, holds
+from templates_gen.verify.printed.leaflet_facts import Facts, rows_of
 from templates_gen.verify.printed.ruled import ruled
 from templates_gen.verify.printed.warp_words import clauses
 
@@ -54,7 +55,7 @@ def _marks(plan: Plan, facts: Facts) -> tuple[str, str]:
     ends = kit.frame.ends
     every = expected(kit, facts.sett, unit.mm)
     counts = {"near": len(every.near), "far": len(every.far)}
-    if not holds(kit, "strips", "strip-near", "strip-far"):
+    if not facts.has("strips", "strip-near", "strip-far"):
         spacing = abs(every.near[1] - every.near[0]) if len(every.near) > 1 else truth_of(kit).laid / facts.sett
         said = say_length(Length(spacing, "in" if unit.imperial else "mm"), plan.words)
         return say(Leaflet.MARK), say(Leaflet.MARK_BARS, spacing=said, **counts)
@@ -118,7 +119,7 @@ def _stick(plan: Plan) -> str:
     role = Leaflet.STICK_SECOND
     if truth.winds:
         role = Leaflet.STICK_FACE if near == far else Leaflet.STICK_FRONT
-    if holds(plan.kit, "shed-stick"):
+    if holds(plan, "shed-stick"):
         return say(role)
     long = _ruled(plan, plan.amounts.shed_stick_mm.value)
     return plan.words.paragraph([say(Leaflet.STICK_LONG, long=long), say(role)])
@@ -133,9 +134,9 @@ def _rows(plan: Plan) -> Iterator[str]:
 
 
 def _space(plan: Plan, facts: Facts) -> str:
-    if holds(plan.kit, "spacing-guide", "spacing-guide-cut"):
+    if facts.has("spacing-guide", "spacing-guide-cut"):
         return plan.words.say(Leaflet.GUIDES_LEFT if facts.toward > 0 else Leaflet.GUIDES_RIGHT)
-    if holds(plan.kit, "comb"):
+    if facts.has("comb"):
         return plan.words.say(Leaflet.COMB)
     inch = plan.warp.sett.unit.imperial
     role, per = (SettUnit.PER_INCH, Fraction(127, 5)) if inch else (SettUnit.PER_CM, Fraction(10))
@@ -177,17 +178,15 @@ def _ruled(plan: Plan, mm: float) -> str:
 
 def beside(plan: Plan) -> list[str]:
     """What stands for things in each box that no step needs."""
-    kit, truth = plan.kit, truth_of(plan.kit)
-    held, helped = kit.box.each_holds, holds(kit, "help")
-    spaced = holds(kit, "spacing-guide", "spacing-guide-cut")
+    kit = plan.kit
+    held, helped = held_each(plan), holds(plan, "help")
+    spaced = holds(plan, "spacing-guide", "spacing-guide-cut")
     wanted = {
         Leaflet.GAUGE: any(name.startswith("wrap-gauge") for name in held),
         Leaflet.CHECK_SHEET: "frame-check" in held,
         Leaflet.WINDING_SHEET: "winding" in held,
-        Leaflet.WINDING_COMBS: "winding-comb" in held
-        and "winding-comb" in truth.asks_for(kit.frame.ends)
-        and truth.winds,
-        Leaflet.GRID: "weaving-grid" in held and plan.amounts.picks_per_cm is not None,
+        Leaflet.WINDING_COMBS: "winding-comb" in held,
+        Leaflet.GRID: "weaving-grid" in held,
         Leaflet.START: "start-here" in held,
         Leaflet.HELP: "help" in held,
         Leaflet.COMB_TOO: "comb" in held and spaced,

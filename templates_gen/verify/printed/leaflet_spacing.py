@@ -9,7 +9,7 @@ from layout.drawing.pens import Pen
 from layout.drawing.shapes import Curve, Shape
 from templates_gen.messages.roles.proof_leaflet import LeafPicture
 from templates_gen.verify import LIMIT
-from templates_gen.verify.printed.leaflet_facts import Facts, holds
+from templates_gen.verify.printed.leaflet_facts import Facts
 from templates_gen.verify.printed.leaflet_lines import Upright, bent, boxes, numbers, uprights
 
 _SHOWN, _NUMBERED, _NUMBER, _DIGITS = 6, 3, 2.7, 3
@@ -24,8 +24,8 @@ def space(facts: Facts, shapes: Sequence[Shape]) -> Iterator[LeafPicture]:
     drawn = [each.pen is Pen.THREAD for each in below] == faces and len(above) == len(below)
     met = drawn and all(abs(x - each.x) <= LIMIT for x, each in zip(above, below, strict=True))
     even = all(abs(step - steps[0]) <= LIMIT for step in steps)
-    guided = holds(facts.kit, "spacing-guide", "spacing-guide-cut")
-    tool = _on_guide(below, shapes) if guided else _in_comb(below, shapes, comb=holds(facts.kit, "comb"))
+    guided = facts.has("spacing-guide", "spacing-guide-cut")
+    tool = _on_guide(below, shapes) if guided else _in_comb(below, shapes, comb=facts.has("comb"))
     if not met or not even or not tool:
         yield LeafPicture.SPACED
         return

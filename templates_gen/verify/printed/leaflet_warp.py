@@ -14,7 +14,7 @@ from templates_gen.messages.roles.proof_leaflet import LeafPicture
 from templates_gen.verify import LIMIT
 from templates_gen.verify.arrows import arrows_in
 from templates_gen.verify.kinds.truths import truth_of
-from templates_gen.verify.printed.leaflet_facts import Facts, holds
+from templates_gen.verify.printed.leaflet_facts import Facts
 from templates_gen.verify.printed.leaflet_lines import (
     HIGH,
     WIDE,
@@ -63,7 +63,7 @@ def frame(facts: Facts, shapes: Sequence[Shape]) -> Iterator[LeafPicture]:
 def marks(facts: Facts, shapes: Sequence[Shape]) -> Iterator[LeafPicture]:
     """The first marks of the near end, equally far apart the way of the winding, every fifth and the first numbered."""
     ends, first = facts.kit.frame.ends, facts.marks.first_near
-    wrapped = not isinstance(ends, NotchedEnd | PeggedEnd | NailEnd) or not holds(facts.kit, "strips")
+    wrapped = not isinstance(ends, NotchedEnd | PeggedEnd | NailEnd) or not facts.has("strips")
     if wrapped:
         drawn = uprights(shapes, Pen.MARK, Pen.TEN)
         found = places(each.x for each in drawn)

@@ -2,8 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
-from dataclasses import replace
+from collections.abc import Collection, Iterator, Mapping
 from decimal import ROUND_CEILING, Decimal
 from fractions import Fraction
 
@@ -12,6 +11,7 @@ from layout.messages.roles import SheetName, Unit
 from layout.messages.roles.buying import Packed
 from layout.plan import Plan
 from layout.values.numerals import say_number
+from templates_gen.verify.printed.held import held_each, held_once
 from templates_gen.verify.printed.ruled import ruled
 from templates_gen.verify.run.to_buy_numbers import Asked, asked_of, spare_end_mm, stick_mm, warp_m
 
@@ -42,14 +42,12 @@ _MARKS: Mapping[str, Role] = {
 
 def box_list(plan: Plan) -> list[tuple[str, str]]:
     """Every row, its name and its amount."""
-    return [*_frame(plan), *_yarns(plan), *_held(plan), *_things(plan)]
+    return [*_frame(plan), *_yarns(plan), *_named(plan, held_each(plan)), *_things(plan)]
 
 
 def once_list(plan: Plan) -> list[tuple[str, str]]:
     """The same of what there is once for a whole run."""
-    box = plan.kit.box
-    alone = replace(plan, kit=replace(plan.kit, box=replace(box, holds=box.run_holds, once=())))
-    return list(_held(alone))
+    return list(_named(plan, held_once(plan)))
 
 
 def _inches(plan: Plan) -> bool:
@@ -104,22 +102,14 @@ def _amount(plan: Plan, figure: float, unit: str) -> str:
     return plan.words.say(Unit.OUNCE, number=say_number(Fraction(int(tenths), 10), 1))
 
 
-def _held(plan: Plan) -> Iterator[tuple[str, str]]:
-    """The products in each box that this kit can have; the label is on the box."""
-    kit, say, held = plan.kit, plan.words.say, plan.kit.box.each_holds
+def _named(plan: Plan, held: Collection[str]) -> Iterator[tuple[str, str]]:
+    """These products by their names; the label is on the box."""
+    kit, say = plan.kit, plan.words.say
     if "shed-stick" in held:
         yield say(Packed.STICK, length=sides_said(plan, stick_mm(plan))), "1"
     for name, (role, number) in _NAMES.items():
-        lacking = (name == "weaving-grid" and plan.amounts.picks_per_cm is None) or (
-            name == "winding-comb" and not _is_wound(plan)
-        )
-        if name in held and not lacking:
+        if name in held:
             yield say(_MARKS.get(kit.frame.ends.name, role) if name == "strips" else role), str(number)
-
-
-def _is_wound(plan: Plan) -> bool:
-    """Whether combs to wind with are made: for a warp that goes round both bars or boards."""
-    return plan.kit.frame.ends.name not in _MARKS and plan.kit.weaving.near_hold == "bar"
 
 
 def _things(plan: Plan) -> Iterator[tuple[str, str]]:

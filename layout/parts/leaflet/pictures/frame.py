@@ -10,7 +10,7 @@ from layout.drawing.shapes import Point, Shape, Text, circle, line, rectangle
 from layout.drawing.signs import triangle
 from layout.drawing.symbols import block, notched_block
 from layout.drawing.typeset import SMALL
-from layout.parts.leaflet.in_box import in_box
+from layout.parts.held import is_held
 from layout.parts.leaflet.pictures.ground import HIGH, WIDE
 from layout.parts.leaflet.winds import mark_of
 from layout.plan import Plan
@@ -51,7 +51,7 @@ def marks(plan: Plan, metrics: FontMetrics) -> list[Shape]:
     toward, count = plan.warp.toward, min(_MARKS, len(plan.warp.near))
     first = _FIRST if toward > 0 else WIDE - _FIRST
     places = [first + toward * _APART * k for k in range(count)]
-    draw = _ALONE.get(plan.warp.kind, _strip) if in_box(plan, "strips", "strip-near", "strip-far") else _pencilled
+    draw = _ALONE.get(plan.warp.kind, _strip) if is_held(plan, "strips", "strip-near", "strip-far") else _pencilled
     shapes = draw(plan, places)
     number = mark_of(plan, 0, "near")
     for k, x in enumerate(places):

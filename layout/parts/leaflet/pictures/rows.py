@@ -9,7 +9,8 @@ from layout.drawing.pens import Pen
 from layout.drawing.shapes import Point, Shape, Text, circle, filled, line, rectangle
 from layout.drawing.symbols import notched_block
 from layout.drawing.typeset import SMALL
-from layout.parts.leaflet.in_box import COMB, GUIDES, in_box
+from layout.parts.held import is_held
+from layout.parts.leaflet.in_box import COMB, GUIDES
 from layout.parts.leaflet.pictures.ground import HIGH, WIDE, Ground, bent, broken, spread
 from layout.plan import Plan
 from layout.yardage.heading import heading_of
@@ -77,9 +78,9 @@ def space(plan: Plan, metrics: FontMetrics) -> list[Shape]:
     layers = [each.layer_at("near") for each in warp.passes[:_GUIDES]]
     xs = spread(len(layers), 4.5, WIDE - 4.5)[:: warp.toward]
     shapes: list[Shape] = []
-    if in_box(plan, *GUIDES):
+    if is_held(plan, *GUIDES):
         shapes += _guide(xs, [layer == "back" for layer in layers], metrics)
-    elif in_box(plan, COMB):
+    elif is_held(plan, COMB):
         shapes += notched_block(0, WIDE, _EDGE, _GUIDE_LOW, sorted(xs), 1.6, _EDGE - 5, Pen.OUTLINE)
     for k, (x, layer) in enumerate(zip(xs, layers, strict=True)):
         off = x + warp.toward * (0.9 if k % 2 == 0 else -0.9)

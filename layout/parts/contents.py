@@ -13,6 +13,7 @@ from layout.messages.catalogue import Message, Role
 from layout.messages.roles import SheetName
 from layout.messages.roles import Unit as Measure
 from layout.messages.roles.buying import Packed
+from layout.parts.held import held_each, held_once
 from layout.plan import Plan
 from layout.values.by_rule import by_rule
 from layout.values.limits import ROUNDING
@@ -57,33 +58,22 @@ _TEMPLATES: Mapping[str, Role] = {
 """What stands for the strips where the frame ends are of these kinds."""
 
 
-def contents(plan: Plan, without: Collection[str] = ()) -> tuple[Line, ...]:
-    """Everything in the box of this kit, in the order of its list, but for products that it goes `without`.
+def contents(plan: Plan) -> tuple[Line, ...]:
+    """Everything in the box of this kit, in the order of its list.
 
     Yarn and cord are rounded up, to whole metres and grams, or yards and tenths of an ounce.
     """
-    box = plan.kit.box
-    holds = [name for name in box.each_holds if name not in without and not _lacking(plan, name)]
     return (
         *_frame(plan),
         *_yarns(plan),
-        *_stick(plan, holds),
-        *(_product(plan, name) for name in _PRODUCTS if name in holds),
-        *(Line(item.name, _number(item.number)) for item in box.items(plan.words)),
+        *_products(plan, held_each(plan)),
+        *(Line(item.name, _number(item.number)) for item in plan.kit.box.items(plan.words)),
     )
 
 
 def once(plan: Plan) -> tuple[Line, ...]:
     """What there is once for a whole run or class."""
-    holds = [name for name in plan.kit.box.run_holds if not _lacking(plan, name)]
-    return (*_stick(plan, holds), *(_product(plan, name) for name in _PRODUCTS if name in holds))
-
-
-def _lacking(plan: Plan, name: str) -> bool:
-    """Whether a plan has no such thing: a grid without picks, combs to wind with where nothing is wound."""
-    if name == "weaving-grid":
-        return plan.amounts.picks_per_cm is None
-    return name == "winding-comb" and not (plan.warp.winds and name in plan.kit.frame.ends.cut_parts)
+    return tuple(_products(plan, held_once(plan)))
 
 
 def _imperial(plan: Plan) -> bool:
@@ -145,10 +135,12 @@ def _amount(plan: Plan, figure: float, unit: Unit) -> Message:
     return Message(Measure.OUNCE, {"number": say_number(Fraction(math.ceil(exact / OUNCE_G * _OUNCES), _OUNCES), 1)})
 
 
-def _stick(plan: Plan, holds: Collection[str]) -> Iterator[Line]:
-    if "shed-stick" in holds:
+def _products(plan: Plan, held: Collection[str]) -> Iterator[Line]:
+    """The stick by its length, then whatever else is held."""
+    if "shed-stick" in held:
         long = by_rule(plan.amounts.shed_stick_mm.value, plan.words, imperial=_imperial(plan))
         yield Line(Message(Packed.STICK, {"length": long}), _number(1))
+    yield from (_product(plan, name) for name in _PRODUCTS if name in held)
 
 
 def _product(plan: Plan, name: str) -> Line:
