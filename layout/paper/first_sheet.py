@@ -15,6 +15,7 @@ from layout.paper.room import room_for
 from layout.paper.sheets import lay, leaves
 from layout.paper.steps import place_of
 from layout.parts.start_here import Contents, Room, start_here
+from layout.parts.start_in_run import contents_in_run
 from layout.plan import Plan
 
 _MOST = 4  # sheets that it may take
@@ -34,6 +35,11 @@ def with_first_sheet(plan: Plan, layings: Sequence[Laying], metrics: FontMetrics
         if len(first) == count:
             break
     return (*first, *layings)
+
+
+def first_in_run(plan: Plan, metrics: FontMetrics) -> tuple[Laying, ...]:
+    """The same sheet, or sheets, of a kit in a run, which say what lies in its box."""
+    return _laid(plan, contents_in_run(plan), metrics)
 
 
 def _laid(plan: Plan, contents: Contents, metrics: FontMetrics) -> tuple[Laying, ...]:

@@ -16,6 +16,7 @@ from layout.drawing.shapes import Placing, Point, Shape, Text, cross, line
 from layout.drawing.sheet import Part
 from layout.drawing.signs import RING, ring, step_tile
 from layout.drawing.typeset import FIGURE, LEAD, SMALL, is_tall, leading, longest_word
+from layout.messages.catalogue import Role
 from layout.messages.roles import KitNumber, SheetName, Start
 from layout.parts.hanging import Hanging, beside, rows_of, stack
 from layout.parts.start_icons import icon
@@ -49,15 +50,20 @@ class Room(NamedTuple):
 
 
 class Contents(NamedTuple):
-    """Where the sheets are: by tile the first and the last of them; and the file of the `grid`, if there is one."""
+    """Where the sheets are: by tile the first and the last of them; and the file of the `grid`, if there is one.
+
+    In a run, the `steps` are those of its boxes, each with its place by its tile.
+    """
 
     sheets: Mapping[str, tuple[int, int]]
     grid: str = ""
+    steps: tuple[WorkStep, ...] = ()
+    places: Mapping[str, str] | None = None
 
 
 def start_here(plan: Plan, contents: Contents, room: Room, metrics: FontMetrics) -> tuple[Part, ...]:
     """The sheet for a plan in a `room` of that size; in parts of one name, each for a sheet, where it is small."""
-    steps, figures = work_steps(plan, grid=bool(contents.grid)), kit_figures(plan)
+    steps, figures = contents.steps or work_steps(plan, grid=bool(contents.grid)), kit_figures(plan)
     before = _before(plan, room.wide, metrics)
     apart = room.wide * _FIGURES_FROM / (_FIGURES_FROM + _FIGURES_WIDE)
     if room.wide >= _TOGETHER:
@@ -158,9 +164,9 @@ def _row(
     plan: Plan, contents: Contents, step: WorkStep, left: float, wide: float, metrics: FontMetrics
 ) -> tuple[list[Shape], float]:
     """The words of a step from y = 0, the top of its tile, and how far down they reach."""
-    say, room = plan.words.say, wide - left
-    widest = longest_word(say(step.name), LEAD, metrics, Pen.STRONG) + _ROUNDED  # the white beside takes the rest
-    names = rows_of(say(step.name), LEAD, max(room, widest), -_NAME, metrics, Pen.STRONG)
+    name, does, room = _said(plan, step.name), _said(plan, step.does), wide - left
+    widest = longest_word(name, LEAD, metrics, Pen.STRONG) + _ROUNDED  # the white beside takes the rest
+    names = rows_of(name, LEAD, max(room, widest), -_NAME, metrics, Pen.STRONG)
     shapes: list[Shape] = [*names]
     y = names[-1].at.y
     if where := sheets_of(plan, step.tile, contents):
@@ -168,12 +174,18 @@ def _row(
         if x + metrics.width(where, SMALL) > room:
             x, y = 0.0, y - _SAYS
         shapes.append(Text(Point(x, y), SMALL, where))
-    says = rows_of(say(step.does), LEAD, room, y - _SAYS, metrics)
+    says = rows_of(does, LEAD, room, y - _SAYS, metrics)
     return Placing(0, left, 0).shapes([*shapes, *says]), -says[-1].at.y - metrics.descent * LEAD
 
 
+def _said(plan: Plan, what: Role | str) -> str:
+    return plan.words.say(what) if isinstance(what, Role) else what
+
+
 def sheets_of(plan: Plan, tile: str, contents: Contents) -> str:
-    """Where the sheets of a step are; nothing where it has none."""
+    """Where the sheets of a step are, or in a run where its part lies; nothing where it has none."""
+    if contents.places is not None:
+        return contents.places.get(tile, "")
     if tile == GRID and contents.grid:
         return plan.words.say(Start.OWN_FILE, file=contents.grid)
     if tile not in contents.sheets:

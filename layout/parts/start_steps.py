@@ -11,11 +11,14 @@ from layout.plan import Plan
 
 
 class WorkStep(NamedTuple):
-    """A step of the work: its `tile`, the roles of its name and of what is done, and the name of its picture."""
+    """A step of the work: its `tile`, its name and what is done, and the name of its picture.
+
+    What is said stands by its role, or in words.
+    """
 
     tile: str
-    name: Role
-    does: Role
+    name: Role | str
+    does: Role | str
     icon: str
 
 

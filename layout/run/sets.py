@@ -12,6 +12,7 @@ from layout.drawing.sheet import Part
 from layout.paper.choice import Laying
 from layout.paper.sheets import leaves
 from layout.parts.held import held_each, held_once
+from layout.parts.start_here import START
 from layout.plan import Plan
 from layout.products import PRODUCTS
 from layout.run.bed import RunBed, run_bed
@@ -38,12 +39,12 @@ class OwnPages(NamedTuple):
 
 def each_named(plan: Plan) -> tuple[str, ...]:
     """The products that are printed for each box of a kit, as far as it can have them."""
-    return tuple(name for name in held_each(plan) if name in PRODUCTS)
+    return tuple(name for name in held_each(plan) if name in (*PRODUCTS, START))
 
 
 def once_named(plan: Plan) -> tuple[str, ...]:
     """Those that are printed once for a run."""
-    return tuple(name for name in held_once(plan) if name in PRODUCTS)
+    return tuple(name for name in held_once(plan) if name in (*PRODUCTS, START))
 
 
 def places_parts(bed: RunBed) -> bool:

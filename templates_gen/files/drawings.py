@@ -13,8 +13,10 @@ from layout.drawing.shapes import Placing
 from layout.drawing.sheet import Part, Piece, Sheet, sheet_of, stacked
 from layout.paper.broken import BrokenView, broken_view, is_plain
 from layout.paper.choice import Laying
+from layout.paper.first_sheet import first_in_run
 from layout.paper.regions import regions
 from layout.paper.sheets import lay
+from layout.parts.start_here import START
 from layout.plan import Plan
 from layout.products import PRODUCTS, laid, suiting
 from layout.values.errors import FieldError
@@ -36,9 +38,13 @@ class PrintedDrawings:
         self._layings: dict[str, tuple[Laying, ...]] = {}
 
     def layings(self, name: str) -> tuple[Laying, ...]:
-        """How the parts of a product lie on the kit's paper; FieldError where they cannot."""
+        """How the parts of a product lie on the kit's paper; FieldError where they cannot.
+
+        The first sheet is that of a run: one before other sheets is laid with these.
+        """
         if name not in self._layings:
-            self._layings[name] = laid(name, self.plan, self.metrics)
+            asked = self.plan, self.metrics
+            self._layings[name] = first_in_run(*asked) if name == START else laid(name, *asked)
         return self._layings[name]
 
     def alone(self, name: str) -> Laid:

@@ -9,18 +9,16 @@ from layout.box.overview import Singly
 from layout.box.weights import Boards
 from layout.cutting.stock.stock import Stock
 from layout.drawing.metrics import FontMetrics
-from layout.paper.first_sheet import with_first_sheet
 from layout.paper.sheets import leaves
 from layout.parts.held import held_each, held_once
+from layout.parts.start_here import START
 from layout.plan import Plan
 from layout.products import PRODUCTS
 from templates_gen.files.drawings import PrintedDrawings
 from templates_gen.files.kept import printed_drawings
-from templates_gen.files.printed_records import in_kit
 from templates_gen.files.run_boards import box_parts, cut_together, seconds_of
 
 _KITS = 24
-_START = "start-here"
 
 
 @lru_cache(_KITS)
@@ -31,19 +29,8 @@ def _printed(plan: Plan, metrics: FontMetrics) -> tuple[int, int]:
 
 def _sheets(drawn: PrintedDrawings, names: Iterable[str]) -> int:
     """The sheets of these products, each in a file of its own; what the kit cannot have has none."""
-    return sum(_first(drawn) if name == _START else _of(drawn, [name]) for name in names)
-
-
-def _of(drawn: PrintedDrawings, names: Iterable[str]) -> int:
-    layings = [laying for name in names if name in drawn.names and name in PRODUCTS for laying in drawn.layings(name)]
-    return len(leaves(drawn.plan, layings, drawn.metrics))
-
-
-def _first(drawn: PrintedDrawings) -> int:
-    """How many sheets the first one takes."""
-    layings = [laying for name in in_kit(drawn) for laying in drawn.layings(name)]
-    whole = with_first_sheet(drawn.plan, layings, drawn.metrics, "")
-    return len(leaves(drawn.plan, [*whole], drawn.metrics)) - len(leaves(drawn.plan, layings, drawn.metrics))
+    known = [name for name in names if name in (*PRODUCTS, START)]
+    return sum(len(leaves(drawn.plan, drawn.layings(name), drawn.metrics)) for name in known)
 
 
 def singly_of(plan: Plan, metrics: FontMetrics, stock: Stock | None) -> Singly:

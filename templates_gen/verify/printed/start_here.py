@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterator, Mapping, Sequence
-from typing import NamedTuple
 
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Point, Region, Text
@@ -17,6 +16,8 @@ from templates_gen.messages.roles.proof import Furnished
 from templates_gen.messages.roles.proof_printed import First
 from templates_gen.verify.finding import Finding, Findings, finding
 from templates_gen.verify.found_parts import FoundPart
+from templates_gen.verify.printed.held import holds
+from templates_gen.verify.printed.start_in_run import Step, steps_in_run
 from templates_gen.verify.printed.start_numbers import numbers_of
 from templates_gen.verify.printed.warp_words import said_of
 from templates_gen.verify.said import About, Word, account, check_heads, unnumbered
@@ -32,21 +33,14 @@ _MARKS: Mapping[str, tuple[Role, Role]] = {
 }
 
 
-class _Step(NamedTuple):
-    tile: str
-    name: str
-    does: str
-    where: str
-
-
 def prove_start_here(plan: Plan, pieces: Sequence[FoundPart], *, on_paper: bool) -> Findings:
     """All that the sheet says, each message once; each step beside its tile, the tiles in the order of the work."""
     if not on_paper:
         return Findings(0.0, ())
     words = [(Point(at.x, at.y - k * _APART), said) for k, seen in enumerate(pieces) for at, said in seen.words()]
     shown = sorted((said for seen in pieces for said in _tiles_on(seen)), key=_TILES.index)
-    wrong = [] if shown == sorted(_TILES, key=_TILES.index) else [finding(First.TILES)]
-    ways = [_steps(plan, pieces[0].file, grid=grid) for grid in ((True, False) if _may_have_grid(plan) else (False,))]
+    ways = _ways(plan, pieces[0].file)
+    wrong = [] if shown == [step.tile for step in ways[0]] else [finding(First.TILES)]
     found = [[*_unlike(plan, words, steps)] for steps in ways]
     steps, faults = min(zip(ways, found, strict=True), key=lambda way: len(way[1]))
     wrong += faults or list(_beside(words, _tile_places(pieces), steps))
@@ -59,11 +53,18 @@ def prove_start_here(plan: Plan, pieces: Sequence[FoundPart], *, on_paper: bool)
     )
 
 
+def _ways(plan: Plan, file: Sequence[Sheet]) -> list[list[Step]]:
+    """What the steps may say: with a grid or without; in a run, where no other sheet stands beside, in one way."""
+    if all(map(_has_mark, file)):
+        return [steps_in_run(plan, _steps(plan, (), grid=holds(plan, "weaving-grid")))]
+    return [_steps(plan, file, grid=grid) for grid in ((True, False) if _may_have_grid(plan) else (False,))]
+
+
 def _may_have_grid(plan: Plan) -> bool:
     return plan.amounts.picks_per_cm is not None
 
 
-def _steps(plan: Plan, file: Sequence[Sheet], *, grid: bool) -> list[_Step]:
+def _steps(plan: Plan, file: Sequence[Sheet], *, grid: bool) -> list[Step]:
     """Every step of the work with what must be said of it."""
     kit, say = plan.kit, plan.words.say
     ends = kit.frame.ends.name
@@ -85,7 +86,7 @@ def _steps(plan: Plan, file: Sequence[Sheet], *, grid: bool) -> list[_Step]:
         "8": (Start.NAME_FINISH, Start.FINISH_ON_ROD if rod else Start.FINISH),
     }
     where = _sheets_by_tile(plan, file) | ({"7": say(Start.OWN_FILE, file=_GRID)} if grid else {})
-    return [_Step(tile, say(one), say(other), where.get(tile, "")) for tile, (one, other) in said.items()]
+    return [Step(tile, say(one), say(other), where.get(tile, "")) for tile, (one, other) in said.items()]
 
 
 def _has_layers(kit: Kit) -> bool:
@@ -138,18 +139,18 @@ def _tile_places(pieces: Sequence[FoundPart]) -> list[Word]:
     ]
 
 
-def _unlike(plan: Plan, words: Sequence[Word], steps: Sequence[_Step]) -> Iterator[Finding]:
+def _unlike(plan: Plan, words: Sequence[Word], steps: Sequence[Step]) -> Iterator[Finding]:
     """What is not said, or said and not asked for."""
     say = plan.words.say
     wanted = [said for step in steps for said in step[1:] if said]
     wanted += [say(role) for role in (Start.BEFORE, Start.PRINT, Start.RULER, Start.KNIFE)]
-    letters = [tile for tile in _TILES if not tile.isdigit()]
+    letters = [step.tile for step in steps if not step.tile.isdigit()]
     accounted = account(words, [*wanted, *numbers_of(plan), *letters], (), plan.words)
     yield from accounted.wrong
     yield from unnumbered(list(map(say, (Start.PRINT, Start.RULER, Start.KNIFE))), accounted, words)
 
 
-def _beside(words: Sequence[Word], tiles: Sequence[Word], steps: Sequence[_Step]) -> Iterator[Finding]:
+def _beside(words: Sequence[Word], tiles: Sequence[Word], steps: Sequence[Step]) -> Iterator[Finding]:
     """Steps whose name, or whose sheets, stand nearer to the tile of another step; and tiles out of their order."""
     places = {tile: at for at, tile in tiles}
     for step in steps:
