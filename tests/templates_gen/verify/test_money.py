@@ -5,14 +5,17 @@ from __future__ import annotations
 import json
 
 import pytest
-from kits import FILES, font_metrics, plan_of
+from kits import FILES, font_metrics, kit_of, plan_of
 
 from layout.box.shop_values import shop_values
 from layout.drawing.shapes import Point, Text
 from layout.drawing.sheet import Sheet
+from templates_gen.files.kept import planned
 from templates_gen.files.outputs import Outputs
 from templates_gen.files.price_file import PRICE_FILE, price_output
 from templates_gen.files.run_about import about_run
+from templates_gen.files.run_outputs import RunOutputs
+from templates_gen.inputs.range_file import Range, RangeKit
 from templates_gen.verify.run.money import prove_no_money
 from tests.templates_gen.verify.test_price_sheet import RUNS
 from tests.templates_gen.verify.test_to_buy import SHOP
@@ -49,6 +52,30 @@ def test_other_figures_are_no_money() -> None:
     ]
     assert not prove_no_money("shop-card.pdf", [sheet(*plain)], "{}", "EUR").problems
     assert not prove_no_money("shop-card.pdf", [sheet((10, 10, "14.50 EUR"))], "{}", "").problems
+
+
+def test_the_makers_own_words_are_theirs() -> None:
+    """A line of text, an item and a name may hold a sum that the maker wrote there, whole or in part; no other may."""
+    box = {"says": "Kits from 20 EUR", "also": [{"name": "voucher of 5 EUR"}]}
+    inputs = json.dumps({"file": "shop-card.pdf", "run": {"kits": [{"name": "Oak, 30 EUR", "box": box}]}})
+    own = ("Kits from 20 EUR", "from 20 EUR", "Frame, voucher of 5 EUR, rod", "Oak, 30 EUR")
+    assert not prove_no_money(
+        "shop-card.pdf", [sheet(*((10, 10 * k, said) for k, said in enumerate(own)))], inputs, "EUR"
+    ).problems
+    for words in ("20 EUR each", "14.50 EUR", "voucher of 6 EUR", "Kits from 20 EUR 3 EUR"):
+        assert prove_no_money("shop-card.pdf", [sheet((10, 10, words))], inputs, "EUR").problems
+    bare = json.dumps({"run": {"kits": [{"box": {"says": "EUR"}}]}})
+    assert prove_no_money("shop-card.pdf", [sheet((10, 10, "3 EUR"))], bare, "EUR").problems
+
+
+def test_a_run_whose_maker_speaks_of_money_is_made() -> None:
+    """Such words on label, list and shop card refuse no run."""
+    kit = kit_of({"box": {"says": "Kits from 20 EUR", "also": [{"name": "voucher of 5 EUR"}]}})
+    found = Range("Fair", (RangeKit(kit, 2, shop=SHOP),), SHOP, copies_said=True)
+    outputs = RunOutputs(found, [planned(kit)], font_metrics(), None)
+    for file in outputs.files:
+        output = file.draw()
+        assert prove_no_money(file.name, output.sheets, output.about.inputs, SHOP.currency).sound, file.name
 
 
 def test_the_price_sheet_under_another_name_is_found() -> None:
