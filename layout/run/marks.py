@@ -14,6 +14,7 @@ from layout.run.bed import RunBed
 from layout.run.cuts import Cut
 
 _LONG, _OFF, _CLEAR = 3.0, 0.5, 0.2
+_APART = 1.5  # mm between two numbers
 _STEP, _BESIDE, _WHITE, _FURTHEST, _NEAR = 0.5, 0.5, 0.14, 12.0, 1e-6
 
 
@@ -59,15 +60,25 @@ def _at(cut: Cut, across: float, along: float) -> Point:
 def cut_numbers(
     cuts: Sequence[Cut], pieces: Sequence[Box], bed: RunBed, taken: Sequence[Box], metrics: FontMetrics
 ) -> list[Text]:
-    """The number of each cut, along it: in its gap, or beside its line where the paper is waste; near its first end."""
+    """The number of each cut, along it: in its gap, or beside its line where the paper is waste; near its first end.
+
+    Two numbers stand apart, so that 3 beside 5 does not read as 35; side by side only where there is no other room.
+    """
     met = [*map(_with_white, pieces), *taken]
+    numbers: list[Box] = []
     found = []
     for cut in cuts:
-        places = _places(cut, pieces, bed, metrics)
-        text, box = next((each for each in places if not any(_meet(each[1], other) for other in met)), (None, None))
-        if text is not None and box is not None:
-            found.append(text)
-            met.append(box)
+        first: tuple[Text, Box] | None = None
+        for each in _places(cut, pieces, bed, metrics):
+            if not any(_meet(each[1], box) for box in met):
+                first = first or each
+                if not any(_meet(_grown(each[1], _APART), box) for box in numbers):
+                    first = each
+                    break
+        if first:
+            found.append(first[0])
+            met.append(first[1])
+            numbers.append(first[1])
     return found
 
 
@@ -114,8 +125,12 @@ def box_around(shape: Curve) -> Box:
 
 
 def _with_white(box: Box) -> Box:
+    return _grown(box, _WHITE)
+
+
+def _grown(box: Box, by: float) -> Box:
     left, low, right, high = box
-    return left - _WHITE, low - _WHITE, right + _WHITE, high + _WHITE
+    return left - by, low - by, right + by, high + by
 
 
 def margins_of(bed: RunBed) -> list[Box]:

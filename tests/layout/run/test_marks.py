@@ -1,0 +1,42 @@
+"""The numbers of cuts: each once, off every part, and apart from each other."""
+
+from __future__ import annotations
+
+from itertools import combinations
+
+import shapely
+from hypothesis import given, settings
+from hypothesis import strategies as st
+from kits import font_metrics
+from run_cards import PAPERS, card
+
+from layout.drawing.shapes import Text
+from layout.drawing.typeset import SMALL
+from layout.kit.kit import Paper
+from layout.run.bed import run_bed
+from layout.run.imposing import RunPart, boxes_of, imposed
+from layout.run.marks import cut_numbers
+
+METRICS = font_metrics()
+LEAST = 1.0  # mm: less between two figures reads as one number
+
+
+def room_of(text: Text) -> shapely.Polygon:
+    """What the figures of a number take on the sheet."""
+    wide, high = METRICS.width(text.words, SMALL), METRICS.cap * SMALL
+    x, y = text.at
+    return shapely.box(x - high, y, x, y + wide) if text.angle else shapely.box(x, y, x + wide, y + high)
+
+
+@settings(max_examples=25)
+@given(st.lists(st.tuples(st.floats(40, 165), st.floats(40, 165)), min_size=2, max_size=6), st.sampled_from(PAPERS))
+def test_numbers_of_cuts_stand_apart(sizes: list[tuple[float, float]], paper: Paper) -> None:
+    """Every cut has its number, no two so close that they read as one: parts of 40 mm and more leave the room."""
+    bed = run_bed(paper)
+    parts = [(RunPart(card(f"card {k}", round(wide, 2), round(high, 2)), 0), 2) for k, (wide, high) in enumerate(sizes)]
+    for sheet in imposed(parts, bed).sheets:
+        numbers = cut_numbers(sheet.cuts, list(boxes_of(sheet.pieces)), bed, (), METRICS)
+        assert sorted(int(text.words) for text in numbers) == [cut.number for cut in sheet.cuts]
+        rooms = [room_of(text) for text in numbers]
+        assert all(one.distance(other) > LEAST for one, other in combinations(rooms, 2))
+        assert not any(room.intersects(shapely.box(*box)) for room in rooms for box in boxes_of(sheet.pieces))
