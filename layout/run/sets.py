@@ -81,12 +81,16 @@ def prints_of(run: Run, kit: int, layings: Layings, metrics: FontMetrics) -> Pri
 
 
 def placeable(plan: Plan, name: str, metrics: FontMetrics) -> tuple[Part, ...]:
-    """The parts of a product, each at its best, if all of them fit beside others; else none."""
+    """The parts of a product, each at its best, if all of them fit beside others; else none.
+
+    Nor where it is on several cards of one name: each says but a share of the whole, which is proven together.
+    """
     bed = run_bed(plan.kit.paper)
     if name not in PLACED or not places_parts(bed):
         return ()
     parts = tuple(_drawn(part, metrics) for part in PRODUCTS[name].alone(plan, metrics))
-    return parts if all(_fits(part, bed) for part in parts) else ()
+    several = len({part.name for part in parts}) < len(parts)
+    return parts if not several and all(_fits(part, bed) for part in parts) else ()
 
 
 def _drawn(part: Part, metrics: FontMetrics) -> Part:

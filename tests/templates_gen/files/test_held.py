@@ -143,8 +143,9 @@ def test_a_folder_is_read_back_without_what_is_refused(tmp_path: Path) -> None:
 
 
 def test_a_run_is_read_back_without_what_is_refused(tmp_path: Path) -> None:
-    """Its own files too, with its range and without."""
-    kit, short = read_kit(changed(STATED, **SHORT), METRICS), stock_with(width=300.0, height=300.0)
+    """Its own files too, with its range and without; the job sheet says what is not there."""
+    box = {"holds": ["comb", "shed-stick", "leaflet", "label"], "once": []}
+    kit, short = read_kit(changed(STATED, box=box), METRICS), stock_with(width=300.0, height=300.0)
     found = Range("One", (RangeKit(kit, 2, 1),), copies_said=True)
     make_run(found, tmp_path / "run", METRICS, stock=short)
     for against in (Against(), Against(found=found), Against(stock=short, found=found)):

@@ -89,6 +89,14 @@ def test_ten_sets_take_a_third_of_the_sheets_of_ten_times_one() -> None:
     assert totals.least <= totals.sheets <= 1.15 * totals.least
 
 
+def test_a_list_on_two_cards_has_pages_of_its_own() -> None:
+    """Each card says but a share of what lies in the box, so both are proven together."""
+    files = files_of((kit_of({"paper.language": "fr", "box": {"list": "120 x 90 mm"}}), 3))
+    assert not any(part.part.name == "packing-list" for prints in files.pages.prints for part in prints.parts)
+    assert files.output("print-3-times.pdf").parts.count("packing-list") == 1
+    assert wrong_of(files) == []
+
+
 def test_a_run_of_one_box_is_printed_once() -> None:
     """One file, whose name says so."""
     assert files_of((demo(), 1)).names == ("print-1-time.pdf",)
