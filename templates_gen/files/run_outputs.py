@@ -8,7 +8,7 @@ from typing import NamedTuple
 
 from layout.box.buying import Material
 from layout.box.needs import needs
-from layout.box.overview import Row, Singly, overview_row
+from layout.box.overview import Row, Singly, Whole, overview_row, whole_of
 from layout.box.quotes import Quote, Rates, Takes, quote
 from layout.box.scopes import Boxed, Scope, to_buy
 from layout.box.weights import Boards
@@ -123,13 +123,18 @@ class RunOutputs:
         boxed = [Boxed(each.kit.kit.name, needs(each.plan), each.kit.copies) for each in self.kits]
         return to_buy(boxed, self.range.shop, self.material)
 
-    @property
+    @cached_property
     def rows(self) -> tuple[Row, ...]:
         """The overview, kit by kit."""
         return tuple(
             overview_row(each.plan, each.kit.copies, each.folder, self.singly[place], self._quote(place, each))
             for place, each in enumerate(self.kits)
         )
+
+    @property
+    def whole(self) -> Whole:
+        """All boxes together."""
+        return whole_of(self.rows, *self.material[:2])
 
     def _quote(self, place: int, each: Planned) -> Quote:
         copies = each.kit.copies

@@ -10,7 +10,7 @@ import click
 
 from templates_gen.messages.language import message
 from templates_gen.messages.roles.ranges import From
-from templates_gen.screen.asked import range_at, sentences
+from templates_gen.screen.asked import range_at, sentences, stock_of
 from templates_gen.screen.commands import JSON, NAME
 from templates_gen.screen.tables import Section, in_sections
 from templates_gen.screen.terminal import say, say_json
@@ -60,16 +60,18 @@ def _show_one(found: Range, planned: Plan, *, origins: bool, as_json: bool) -> N
 
 def _show_all(found: Range, plans: Sequence[Plan], *, origins: bool, as_json: bool) -> None:
     from templates_gen.files.outputs import Outputs
+    from templates_gen.files.run_outputs import RunOutputs
     from templates_gen.lettering.fonts import metrics
     from templates_gen.screen.buying_report import buy_sentences
-    from templates_gen.screen.range_table import bought, range_table, range_values
+    from templates_gen.screen.range_table import range_table, range_values
 
+    outputs = RunOutputs(found, plans, metrics(), stock_of(None))
     if as_json:
-        say_json(range_values(found, plans, [Outputs(planned, metrics()).notes for planned in plans]))
+        say_json(range_values(outputs, [Outputs(planned, metrics()).notes for planned in plans]))
         return
-    say(range_table(found, plans))
+    say(range_table(outputs))
     imperial = plans[0].warp.sett.unit.imperial
-    say("\n".join(buy_sentences(bought(found, plans), found.shop.currency, imperial=imperial)))
+    say("\n".join(buy_sentences(outputs.scopes[-1].bought, found.shop.currency, imperial=imperial)))
     for each in found.kits if origins else ():
         say("\n".join(_origins(found, each, message(From.TITLE_OF, name=each.kit.name))))
 

@@ -60,6 +60,11 @@ def about(figure: Quantity, units: Sequence[Unit], *, imperial: bool = False) ->
     return said
 
 
+def bare(figure: Quantity, unit: Unit) -> str:
+    """The same without its unit: "110 (79 to 200)"."""
+    return _said(figure, unit._replace(role=Measure.BARE), Measure.RANGE)
+
+
 def _said(figure: Quantity, unit: Unit, role: Measure) -> str:
     likely, low, high = (number * unit.each for number in (figure.value, figure.low, figure.high))
     width = high - low

@@ -28,6 +28,7 @@ MESSAGES: dict[Role, str | Plural] = {
     Command.NO_OUTPUT_BUT: "could not write the output: {why}; {note}",
     Measure.MM: "{number} mm",
     Measure.INCH: "{number} in",
+    Measure.BARE: "{number}",
     Measure.METRES: "{number} m",
     Measure.YARDS: "{number} yd",
     Measure.GRAMS: "{number} g",

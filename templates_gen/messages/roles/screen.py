@@ -24,6 +24,7 @@ class Measure(Role):
 
     MM = "screen.measure.mm"
     INCH = "screen.measure.inch"
+    BARE = "screen.measure.bare"
     METRES = "screen.measure.metres"
     YARDS = "screen.measure.yards"
     GRAMS = "screen.measure.grams"

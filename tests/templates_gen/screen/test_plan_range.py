@@ -20,6 +20,9 @@ def weir(tmp_path: Path) -> Path:
     return file
 
 
+WIDE = 132  # so many letters a line of a wide terminal shows
+
+
 def cells(line: str) -> list[str]:
     """The columns of a row."""
     return re.split(r" {2,}", line.strip())
@@ -32,18 +35,31 @@ def test_a_row_for_each_kit(weir: Path) -> None:
     """
     result = run("plan", weir)
     assert result.exit_code == 0
-    title, heads, *rows, together, buy, paid = result.stdout.splitlines()
+    title, heads, *rows, together, of_one, of_all, costs, _, alone, other, large, every, buy, paid = (
+        result.stdout.splitlines()
+    )
+    assert of_one.startswith("A row says what one box takes.")
+    assert of_all.startswith("The last row is for all boxes")
+    assert costs.startswith("A box costs so much where ")
     assert buy.startswith("Buy: 3 x cone of heron cord (500 g each; ")
     assert paid.startswith("That is at least ")
     assert title == "Weir frames: 3 kits, 24 boxes"
-    assert cells(heads)[:5] == ["Kit", "Boxes", "Sett", "Ends", "Winds"]
+    assert cells(heads) == [
+        *("Kit", "Boxes", "Ends per cm", "Ends", "Winds", "Warp, m", "Weft, g", "Sheets", "Boards"),
+        *("Cost, EUR", "Price, EUR"),
+    ]
+    assert max(map(len, (heads, *rows, together))) <= WIDE
     assert [cells(row)[:5] for row in rows] == [
-        ["Weir frame, small", "10", "2.5 per cm, 6.35 per inch", "40", "20"],
-        ["Weir frame, middle", "10", "2.5 per cm, 6.35 per inch", "60", "30"],
-        ["Weir frame, large", "4", "2.5 per cm, 6.35 per inch", "90", "45"],
+        ["Weir frame, small", "10", "2.5", "40", "20"],
+        ["Weir frame, middle", "10", "2.5", "60", "30"],
+        ["Weir frame, large", "4", "2.5", "90", "45"],
     ]
     assert cells(together)[:2] == ["All boxes", "24"]
-    packs = [{name: int(count) for count, name in re.findall(r"(\d+) x (\w+)", row)} for row in (*rows, together)]
+    packs = [
+        {name: int(count) for count, name in re.findall(r"(\d+) x (\w+)", row)} for row in (alone, other, large, every)
+    ]
+    by_hand = [int(count) for count in re.findall(r"(\d+) x ball", buy)]
+    assert packs[-1]["ball"] == sum(by_hand)  # of two colours of the weft, and of cord
     for name in ("cone", "ball", "hank"):
         *each, all_boxes = (found[name] for found in packs)
         assert max(each) <= all_boxes <= sum(each)
@@ -70,7 +86,7 @@ def test_two_kits_are_a_table(weir: Path) -> None:
     """In the order of the file."""
     lines = run("plan", weir, "--kit", "Weir frame, large", "--kit", "Weir frame, small").stdout.splitlines()
     assert lines[0] == "Weir frames: 2 kits, 14 boxes"
-    assert [cells(line)[0] for line in lines[2:-2]] == ["Weir frame, small", "Weir frame, large", "All boxes"]
+    assert [cells(line)[0] for line in lines[2:5]] == ["Weir frame, small", "Weir frame, large", "All boxes"]
 
 
 def test_a_plain_kit_shows_what_it_always_did(tmp_path: Path) -> None:
@@ -119,6 +135,12 @@ def test_a_range_for_programs(weir: Path) -> None:
         ("Weir frame, large", 4, "weir-frame-large", 90),
     ]
     assert values["kits"][2]["from"]["weaving.draw_in"]["from"] == "without"
+    assert values["cost"] == pytest.approx(sum(kit["copies"] * kit["cost"] for kit in values["kits"]))
+    assert values["price"] == pytest.approx(sum(kit["copies"] * kit["price"] for kit in values["kits"]))
+    assert {kit["cost_is"] for kit in values["kits"]} == {"at least"}
+    assert values["least"] <= values["sheets"] < values["singly"]
+    assert 0 < values["boards"] <= sum(kit["copies"] * kit["boards"] for kit in values["kits"])
+    assert next(each["needed"] for each in values["buy"] if each["kind"] == "paper") >= values["sheets"]
     assert values["kits"][0]["from"]["weaving.width"]["value"] == "16 cm"
     alone = json.loads(run("plan", weir, "--kit", "Weir frame, large", "--json").stdout)
     assert all(values["kits"][2][key] == value for key, value in alone.items())
@@ -141,3 +163,18 @@ def test_what_is_refused(weir: Path, tmp_path: Path) -> None:
         'weaving.height of "Weir frame, small"',
         'weaving.height of "Weir frame, large"',
     ]
+
+
+def test_without_prices_there_are_no_empty_columns(weir: Path, tmp_path: Path) -> None:
+    """Neither costs nor prices where nothing is bought or sold; in inches no centimetres, metres or grams."""
+    text = weir.read_text("utf-8")
+    begin, end = text.index("[buy]"), text.index("# For a class")
+    readings = next(line for line in text.splitlines() if line.startswith("readings"))
+    bare = tmp_path / "bare.toml"
+    bare.write_text((text[:begin] + text[end:]).replace(readings, 'given = "6 epi"'), "utf-8")
+    said = run("plan", bare).stdout
+    heads = cells(said.splitlines()[1])
+    assert heads[2] == "Ends per inch"
+    assert {"Warp, yd", "Weft, oz", "Sheets", "Boards"} < set(heads)
+    assert not {each for each in heads if "Cost" in each or "Price" in each}
+    assert "A box costs" not in said
