@@ -9,8 +9,9 @@ from pathlib import Path
 
 from layout.box.shop import Shop
 from layout.drawing.metrics import FontMetrics
-from layout.kit.folder_names import folder_name
+from layout.kit.folder_names import folder_name, same_place
 from layout.kit.kit import Kit, read_kit
+from layout.kit.likeness import closest
 from layout.kit.range_errors import Refused, said_of_all
 from layout.kit.range_values import Origin, ranged
 from layout.values.errors import FieldError, FieldErrors, shown
@@ -64,19 +65,41 @@ class Range:
     shared: Mapping[str, object] = field(default_factory=dict, repr=False)
 
     def of(self, names: Sequence[str]) -> Range:
-        """The same with the kits of these names alone, in their order; OptionError on --kit for a name of none."""
-        known = [each.kit.name for each in self.kits]
+        """The same with the kits of these names alone, in their order; OptionError on --kit for a name of none.
+
+        The name of a kit's folder will do, and so will other capitals, spaces and signs: no two kits share a folder.
+        """
+        if not names:
+            return self
+        places = {_place(each.kit.name): each for each in self.kits}
         for name in names:
-            if name not in known:
-                names_of_kits = listed([f'"{each}"' for each in known])
-                raise OptionError("--kit", RangeOption.NO_KIT, shown(name), f'--kit "{known[0]}"', names=names_of_kits)
-        return replace(self, kits=tuple(each for each in self.kits if each.kit.name in names)) if names else self
+            if _place(name) not in places:
+                raise _no_kit(name, [each.kit.name for each in self.kits])
+        asked = {places[_place(name)].number for name in names}
+        return replace(self, kits=tuple(each for each in self.kits if each.number in asked))
 
     def times(self, copies: int | None) -> Range:
         """The same with so many boxes of every kit, where `copies` says."""
         if copies is None:
             return self
         return replace(self, kits=tuple(replace(each, copies=copies) for each in self.kits), copies_said=True)
+
+
+def _place(name: str) -> str:
+    """What names of one kit have in common."""
+    try:
+        return same_place(folder_name(name))
+    except FieldError:
+        return name
+
+
+def _no_kit(name: str, known: Sequence[str]) -> OptionError:
+    """Why there is no such kit, with the one that was probably meant."""
+    by_small = {each.lower(): each for each in known}
+    meant = by_small.get(closest(name.lower(), by_small), "")
+    role = RangeOption.KIT_MEANT if meant else RangeOption.NO_KIT
+    values = {"meant": f'"{meant}"'} if meant else {"names": listed([f'"{each}"' for each in known])}
+    return OptionError("--kit", role, shown(name), f'--kit "{meant or known[0]}"', **values)
 
 
 def load_range(path: str | Path) -> Range:

@@ -142,7 +142,7 @@ def range_values(outputs: RunOutputs, notes: Sequence[Iterable[str]]) -> dict[st
                 "sheets_once": row.singly.once,
                 "boards": row.singly.boards,
                 "cost": float(row.quote.cost.whole),
-                "cost_is": "at least" if row.quote.cost.missing else "all",
+                "cost_is": "part" if row.quote.cost.missing else "all",
                 "price": float(row.quote.price.each) if row.quote.price else None,
                 "from": origin_values(origins_of(found, each.kit)),
             }

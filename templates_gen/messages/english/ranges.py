@@ -13,6 +13,7 @@ MESSAGES: dict[Role, str | Plural] = {
         "{file} is a range of {number} kits; use load_range",
     ),
     RangeOption.NO_KIT: needs("the name of a kit in this range ({names})"),
+    RangeOption.KIT_MEANT: needs("the name of a kit in this range ({meant} is meant)"),
     RangeOption.COPIES: needs("a whole number from 1 to {most}"),
     RangeFile.WROTE: "Wrote {file}. Change what is different in your shop, then run: templates-gen plan {file}",
     From.TITLE: "Where each value comes from",

@@ -16,6 +16,7 @@ class RangeOption(Role):
     """Options of commands on ranges."""
 
     NO_KIT = "ranges.option.no_kit"
+    KIT_MEANT = "ranges.option.kit_meant"
     COPIES = "ranges.option.copies"
 
 

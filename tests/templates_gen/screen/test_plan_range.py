@@ -137,7 +137,7 @@ def test_a_range_for_programs(weir: Path) -> None:
     assert values["kits"][2]["from"]["weaving.draw_in"]["from"] == "without"
     assert values["cost"] == pytest.approx(sum(kit["copies"] * kit["cost"] for kit in values["kits"]))
     assert values["price"] == pytest.approx(sum(kit["copies"] * kit["price"] for kit in values["kits"]))
-    assert {kit["cost_is"] for kit in values["kits"]} == {"at least"}
+    assert {kit["cost_is"] for kit in values["kits"]} == {"part"}
     assert values["least"] <= values["sheets"] < values["singly"]
     assert 0 < values["boards"] <= sum(kit["copies"] * kit["boards"] for kit in values["kits"])
     assert next(each["needed"] for each in values["buy"] if each["kind"] == "paper") >= values["sheets"]
@@ -147,6 +147,20 @@ def test_a_range_for_programs(weir: Path) -> None:
     cone = next(each for each in values["buy"] if each["kind"] == "warp")
     assert cone["pack"] == "cone"
     assert cone["packs"] * cone["pack_size"] >= cone["needed"] > (cone["packs"] - 1) * cone["pack_size"]
+
+
+@pytest.mark.parametrize("said", ["weir-frame-large", "weir frame large", "WEIR FRAME, LARGE", " Weir frame,large "])
+def test_a_kit_is_known_by_its_folder(weir: Path, said: str) -> None:
+    """Capitals, spaces and signs do not count, as they do not in names of folders."""
+    assert run("plan", weir, "--kit", said).stdout.startswith("Weir frame, large\n")
+
+
+@pytest.mark.parametrize("said", ["Weir frame, lagre", "weir frame, larg", "Wier frame, large"])
+def test_a_misspelt_kit_is_refused_with_the_one_that_is_meant(weir: Path, said: str) -> None:
+    """One sentence, and its example is that kit."""
+    told = refused("plan", weir, "--kit", said)
+    assert '("Weir frame, large" is meant)' in told
+    assert told.endswith('for example --kit "Weir frame, large"\n')
 
 
 def test_what_is_refused(weir: Path, tmp_path: Path) -> None:
