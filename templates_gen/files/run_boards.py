@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from fractions import Fraction
 from functools import cached_property
 
@@ -88,7 +88,8 @@ class RunBoards:
     def _refused(self) -> Iterator[str]:
         """Why parts that a box should hold are not cut, with the name of the kit where there are several."""
         for each in self.sold:
-            names = (*each_cut(each.plan), *once_cut(each.plan))
+            asked = replace(each.plan, refused=frozenset())
+            names = (*each_cut(asked), *once_cut(asked))
             for name, why in cut_drawings(each.plan, self.stock, self.metrics).refused(names).items():
                 said = message(Left.NOT_MADE, name=name, why=why)
                 yield message(Run.OF_KIT, name=each.plan.kit.name, note=said) if len(self.sold) > 1 else said

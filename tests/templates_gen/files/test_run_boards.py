@@ -19,7 +19,7 @@ from layout.drawing.sheet import Part, Piece
 from layout.messages.english import ENGLISH
 from templates_gen.files import run_boards
 from templates_gen.files.board_drawings import BoardDrawings
-from templates_gen.files.kept import planned
+from templates_gen.files.kept import planned, with_stock
 from templates_gen.files.proof import read, write
 from templates_gen.files.run_about import SoldKit
 from templates_gen.files.run_boards import RunBoards
@@ -127,9 +127,11 @@ def test_what_the_stock_refuses_is_said_with_the_name_of_its_kit() -> None:
     """And is on no board; where nothing is left there is no board."""
     small = replace(STOCK, width=300.0)
     sold = sold_of("Heron frame, small", 2, ["wrap-gauge-cut", "shed-stick"]), sold_of("Heron frame", 1, ["shed-stick"])
-    boards = RunBoards("Heron frames", sold, small, METRICS)
-    assert [wrong(boards, name) for name in boards.names] == [""] * 3
-    assert [each.partition(":")[0] for each in boards.drawn.refused] == ["Heron frame, small", "Heron frame"]
+    known = tuple(replace(each, plan=with_stock(each.plan, small, METRICS)) for each in sold)  # as a run knows it
+    for kits in (sold, known):
+        boards = RunBoards("Heron frames", kits, small, METRICS)
+        assert [wrong(boards, name) for name in boards.names] == [""] * 3
+        assert [each.partition(":")[0] for each in boards.drawn.refused] == ["Heron frame, small", "Heron frame"]
     assert RunBoards("Heron frames", sold[1:], small, METRICS).names == ()
 
 
