@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from fractions import Fraction
 
 from layout.kit.input import Input, of_mm
@@ -39,7 +40,7 @@ def _count(key: str, help_: Role, example: str) -> Input:
 def _yarn(table: str) -> tuple[Input, ...]:
     """The keys of a yarn that is sold by weight or by length."""
     pack, price = _name(f"{table}.pack", BuyHelp.PACK, "ball"), _money(f"{table}.price", BuyHelp.PRICE, "4.20")
-    return pack, _grams(table), _length(table), price
+    return pack, _grams(table), replace(_length(table), instead_of="grams"), price
 
 
 _BUY = (

@@ -27,7 +27,8 @@ class Input:
 
     `help` is the role of what is said of it, a phrase that also stands in the refusal of a key that is missing. A
     `required` input has no default; a default of None means that leaving it out says something of its own. Dots in a
-    key lead into tables, `[]` stands for each entry of a list of tables (of the kind "tables").
+    key lead into tables, `[]` stands for each entry of a list of tables (of the kind "tables"). What stands
+    `instead_of` another key of its table is not in an example of the whole table.
     """
 
     key: str
@@ -42,6 +43,7 @@ class Input:
     least: Fraction = Fraction(1)
     most: Fraction = Fraction(10_000)
     word: str = ""
+    instead_of: str = ""
 
     @property
     def leaf(self) -> str:

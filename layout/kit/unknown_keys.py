@@ -51,7 +51,7 @@ def entry_example(table: str, known: Catalogue = KIT) -> str:
         return known.by_key[table.removesuffix("[]")].example.removeprefix("[").split("}", 1)[0] + "}"
     if "." not in table:
         return f"[{table}]"
-    inside = ", ".join(example_of(spec) for spec in known.inputs if spec.table == table)
+    inside = ", ".join(example_of(spec) for spec in known.inputs if spec.table == table and not spec.instead_of)
     return f"{table.rpartition('.')[2]} = {{{inside}}}"
 
 

@@ -15,6 +15,7 @@ from kits import font_metrics
 from layout.box.shop import ONE, Pack, Shop, Step
 from layout.box.shop_inputs import SHOP
 from layout.box.shop_values import read_shop, shop_values
+from layout.kit.input import tables_of
 from layout.values.errors import FieldErrors
 
 METRICS = font_metrics()
@@ -171,3 +172,16 @@ def test_the_page_shows_a_shop_that_is_read() -> None:
     said = {f"{table}.{key}" for table, keys in values.items() for key in keys}
     tops = {".".join(spec.key.split("[")[0].split(".")[:2]) for spec in SHOP.inputs}
     assert said == tops
+
+
+@pytest.mark.parametrize("table", [table for table in tables_of(SHOP.inputs) if "." in table])
+def test_what_is_no_table_is_refused_with_one_that_works(table: str) -> None:
+    """The example of a whole table can be put in its place."""
+    outer, leaf = table.split(".")
+    with pytest.raises(FieldErrors) as found:
+        read_shop({"buy": {"currency": "EUR"}, outer: {"currency": "EUR", leaf: "four"}}, font_metrics())
+    (error,) = found.value.errors
+    assert error.field == table
+    entry = tomllib.loads(str(error).rpartition("for example ")[2])
+    assert entry[leaf]
+    read_shop({outer: {"currency": "EUR", **entry}}, font_metrics())
