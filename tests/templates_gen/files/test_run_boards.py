@@ -24,6 +24,7 @@ from templates_gen.files.proof import read, write
 from templates_gen.files.run_about import SoldKit
 from templates_gen.files.run_boards import RunBoards
 from templates_gen.inputs.stock_file import built_in
+from templates_gen.verify.whole_boards import boards_missing, times_in
 
 STOCK = replace(built_in(), width=600.0, height=400.0, grain="x")
 METRICS = font_metrics()
@@ -252,3 +253,17 @@ def test_many_parts_are_placed_in_batches() -> None:
     assert counts == {f"p{k}": 500 for k in range(4)}
     assert boards.count <= 1.15 * boards.least
     assert len(boards.sheets) < 20
+
+
+def test_a_board_that_a_run_lacks_is_missed() -> None:
+    """In each form, by how many boards the others say there are; how often one is cut stands in its name."""
+    names = list(right().board_names)
+    assert list(boards_missing(names, ("svg", "dxf"))) == []
+    gone = names[1]
+    number, _, count = gone.partition("-")[2].partition("-")[0].partition("of")
+    assert list(boards_missing([name for name in names if name != gone], ("svg", "dxf"))) == [
+        f"board-{number}of{count} (dxf)"
+    ]
+    assert times_in("board-2of3-12x-600x400mm-kerf-0.20.svg") == 12
+    assert times_in("board-2of3-600x400mm-no-kerf.dxf") == 1
+    assert times_in("comb-28x171mm-kerf-0.20.svg") == 0
