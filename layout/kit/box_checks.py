@@ -7,7 +7,7 @@ from fractions import Fraction
 from math import floor
 from typing import Any
 
-from layout.kit.box import LABEL, Box, CardSize
+from layout.kit.box import Box, CardSize
 from layout.messages.roles.ranges import BoxNeed
 from layout.values.errors import FieldError
 from layout.values.numerals import say_number
@@ -28,4 +28,6 @@ def box_errors(got: Mapping[str, Any]) -> Iterator[FieldError]:
         if card and (card.width.mm > room[0] or card.height.mm > room[1]):
             said = f"{say_number(card.width.mm)} x {say_number(card.height.mm)} mm"
             values = {"width": room[0], "height": room[1]}
-            yield FieldError(f"box.{key}", BoxNeed.CARD_ON_SHEET, said, f'{key} = "{LABEL}"', **values)
+            sides = (min(floor(side.mm), most) for side, most in zip((card.width, card.height), room, strict=True))
+            example = f'{key} = "{" x ".join(map(str, sides))} mm"'
+            yield FieldError(f"box.{key}", BoxNeed.CARD_ON_SHEET, said, example, **values)

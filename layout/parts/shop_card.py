@@ -39,9 +39,8 @@ def cards_on(height: float) -> int:
     return max(1, int((height + _APART) // (HIGH + _APART)))
 
 
-def shop_cards(kits: Sequence[tuple[Plan, Weight]], metrics: FontMetrics) -> Part:
-    """The cards of these kits one under the other, each to be cut out; said with the words of the first one."""
-    words = kits[0][0].words
+def shop_cards(kits: Sequence[tuple[Plan, Weight]], words: Catalogue, metrics: FontMetrics) -> Part:
+    """The cards of these kits one under the other, to be cut out, each in its own language; `words` are the sheet's."""
     shapes: list[Shape] = []
     low = 0.0
     for k, (plan, weight) in enumerate(kits):

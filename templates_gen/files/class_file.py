@@ -8,7 +8,7 @@ from layout.drawing.metrics import FontMetrics
 from layout.parts.class_sheet import Lesson, class_pages
 from templates_gen.document import Document
 from templates_gen.files.output import Output
-from templates_gen.files.run_about import SoldKit
+from templates_gen.files.run_about import SoldKit, in_one_language
 from templates_gen.files.run_sheets import room_of, run_output
 from templates_gen.verify.compare import compare
 from templates_gen.verify.finding import Findings
@@ -23,7 +23,7 @@ _EDGE = 2.0  # mm that the crosses of a part reach past its field, above and bel
 
 def class_output(name: str, kits: Sequence[SoldKit], lesson: Lesson, metrics: FontMetrics) -> Output:
     """The file as it must be; FieldError where the paper of the first kit is too small for it."""
-    plans, words = [each.plan for each in kits], kits[0].plan.words
+    plans, words = [each.plan for each in in_one_language(kits)], kits[0].plan.words
     (probe, *_) = class_pages(plans, lesson, _ANY, words, metrics)
     width, height = room_of(name, kits, probe, metrics)
     parts = class_pages(plans, lesson, (width, height - _EDGE), words, metrics)
@@ -36,5 +36,5 @@ def class_findings(name: str, kits: Sequence[SoldKit], lesson: Lesson, output: O
     if result.problems:
         return result
     boxes = sum(each.copies for each in kits)
-    plans = [each.plan for each in kits]
+    plans = [each.plan for each in in_one_language(kits)]
     return result + prove_codes(found) + prove_class_sheet(found.sheets, output.laid, (name, boxes), plans, *lesson)

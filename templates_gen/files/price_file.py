@@ -15,7 +15,7 @@ from layout.messages.roles.buying import Prices
 from layout.parts.price_sheet import KitPrices, price_pages
 from templates_gen.document import Document
 from templates_gen.files.output import Output
-from templates_gen.files.run_about import MAKERS, SoldKit
+from templates_gen.files.run_about import MAKERS, SoldKit, in_one_language
 from templates_gen.files.run_sheets import room_of, run_output
 from templates_gen.verify.compare import compare
 from templates_gen.verify.finding import Findings
@@ -56,7 +56,7 @@ def price_output(run: PriceRun, metrics: FontMetrics) -> Output:
 
 def _prices(run: PriceRun, place: int) -> KitPrices:
     """The quotes of one kit: for each quantity of its shop, and for the boxes of this run."""
-    plan, copies, shop = run.kits[place].plan, run.kits[place].copies, run.kits[place].shop
+    plan, copies, shop = in_one_language(run.kits)[place].plan, run.kits[place].copies, run.kits[place].shop
     needed = needs(plan)
     now = quote(needed, shop, copies, run.takes(place, copies), run.rates)
     return KitPrices(plan.kit.name, quotes(needed, shop, partial(run.takes, place), run.rates), now)
@@ -67,7 +67,7 @@ def price_findings(run: PriceRun, output: Output, found: Document) -> Findings:
     result = compare(output.sheets, found.sheets)
     if result.problems:
         return result
-    kits = [Boxed(each.plan, each.copies, shop_values(each.shop)) for each in run.kits]
+    kits = [Boxed(each.plan, each.copies, shop_values(each.shop)) for each in in_one_language(run.kits)]
     result += prove_codes(found)
     return result + prove_prices(found.sheets, output.laid, run.name, kits, partial(_together, run))
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import json
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Any
 
 from layout.box.shop import Shop
@@ -26,6 +26,12 @@ class SoldKit:
     plan: Plan
     copies: int
     shop: Shop
+
+
+def in_one_language(kits: Sequence[SoldKit]) -> tuple[SoldKit, ...]:
+    """The same with the words of the first: a sheet that is of all kits is in one language."""
+    words = kits[0].plan.words
+    return tuple(replace(each, plan=replace(each.plan, words=words)) for each in kits)
 
 
 def about_run(

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
+from dataclasses import replace
 from functools import cached_property, partial
 from typing import NamedTuple
 
@@ -71,11 +72,16 @@ class RunFile(NamedTuple):
 
 
 class RunOutputs:
-    """What is made of all kits of a run together; `stock` is what their cut parts are cut from."""
+    """What is made of all kits of a run together; `stock` is what their cut parts are cut from.
+
+    Tables and sheets that are of all kits are `said` in the language of the first.
+    """
 
     def __init__(self, found: Range, plans: Sequence[Plan], metrics: FontMetrics, stock: Stock | None) -> None:
         self.range, self.metrics, self.stock = found, metrics, stock
         self.kits = tuple(Planned(kit, plan) for kit, plan in zip(found.kits, plans, strict=True))
+        words = plans[0].words
+        self.said = tuple(Planned(kit, replace(plan, words=words)) for kit, plan in self.kits)
         self._taken: dict[tuple[int, int], int] = {}
 
     @cached_property
@@ -120,7 +126,7 @@ class RunOutputs:
     @property
     def scopes(self) -> tuple[Scope, ...]:
         """What to buy: for each kit, for a class, for the run."""
-        boxed = [Boxed(each.kit.kit.name, needs(each.plan), each.kit.copies) for each in self.kits]
+        boxed = [Boxed(each.kit.kit.name, needs(each.plan), each.kit.copies) for each in self.said]
         return to_buy(boxed, self.range.shop, self.material)
 
     @cached_property
@@ -128,7 +134,7 @@ class RunOutputs:
         """The overview, kit by kit."""
         return tuple(
             overview_row(each.plan, each.kit.copies, each.folder, self.singly[place], self._quote(place, each))
-            for place, each in enumerate(self.kits)
+            for place, each in enumerate(self.said)
         )
 
     @property
@@ -205,7 +211,7 @@ class RunOutputs:
     def _prove_to_buy(self, rows: Rows) -> Findings:
         from layout.box.shop_values import shop_values
 
-        boxes = [Boxes(each.plan, each.kit.copies) for each in self.kits]
+        boxes = [Boxes(each.plan, each.kit.copies) for each in self.said]
         names = self.boards.board_names if self.boards else ()
         boards = sum(times_in(name) for name in names if name.endswith(f".{BOARD_FORMS[0]}"))
         bought = Bought(self.material.sheets, boards, self.rates.board)
@@ -218,7 +224,7 @@ class RunOutputs:
         from layout.box.shop_values import shop_values
 
         held = []
-        for place, each in enumerate(self.kits):
+        for place, each in enumerate(self.said):
             boxed = Priced(each.plan, each.kit.copies, shop_values(each.kit.shop))
             each_one, once, boards, *_ = self.singly[place]
             held.append(Held(boxed, each.folder, each_one, once, boards, partial(self._together, place)))

@@ -41,9 +41,10 @@ def card_output(
         (each.plan, packed(each.plan, paper_in_box(each.plan, metrics), cut))
         for each, cut in zip(kits, boards, strict=True)
     ]
-    _, height = room_of(name, kits, shop_cards(cards[:1], metrics), metrics)
+    words = kits[0].plan.words
+    _, height = room_of(name, kits, shop_cards(cards[:1], words, metrics), metrics)
     most = cards_on(height - _EDGE)
-    parts = [shop_cards(cards[begin : begin + most], metrics) for begin in range(0, len(cards), most)]
+    parts = [shop_cards(cards[begin : begin + most], words, metrics) for begin in range(0, len(cards), most)]
     return run_output(name, kits, parts, CARD_FILE, metrics, stock)
 
 

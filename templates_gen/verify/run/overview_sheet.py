@@ -5,11 +5,13 @@ the file carries of its range.
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import replace
 from decimal import Decimal
 from typing import Any, NamedTuple
 
 from layout.drawing.shapes import Text
 from layout.drawing.sheet import Piece, Sheet
+from layout.messages.catalogue import Catalogue
 from layout.messages.roles import Sheet as Sheets
 from layout.messages.roles.buying import Prices
 from layout.messages.roles.ranges import OverviewSheet
@@ -55,7 +57,8 @@ def prove_overview_sheet(sheets: Sequence[Sheet], laid: Sequence[Sequence[Piece]
         pieces += found
         total += findings
         total += check_furniture(sheet, [piece.part.name for piece in on_it]).at(where)
-    priced = [_priced(held) for held in seen.held]
+    words = seen.held[0].boxed.plan.words
+    priced = [_priced(held, words) for held in seen.held]
     tables = _tables(seen, priced)
     return total + Findings(
         0.0, (*prove_tables(pieces, tables), *_besides(pieces, seen, priced, differs=len(tables) > 2))
@@ -69,8 +72,9 @@ class _Sold(NamedTuple):
     price: Decimal | None
 
 
-def _priced(held: Held) -> _Sold:
-    boxed = held.boxed
+def _priced(held: Held, words: Catalogue) -> _Sold:
+    """In the words of the sheet, whatever those of the kit are."""
+    boxed = held.boxed._replace(plan=replace(held.boxed.plan, words=words))
     costs, sell = costs_of(boxed, boxed.boxes, held.together(boxed.boxes)), boxed.shop.get("sell", {})
     return _Sold(costs, price_of(costs.whole, sell) if "margin" in sell else None)
 

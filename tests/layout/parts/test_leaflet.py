@@ -242,3 +242,9 @@ def test_inches_are_said_in_inches() -> None:
     said = " ".join(each.words for each in leaflet_steps(plan_of(inches | {"sett.given": "8 epi"})))
     assert " in long" in said
     assert " mm" not in said
+
+
+@pytest.mark.parametrize("kind", [kind for kind in KINDS if "peg" in kind or "nail" in kind])
+def test_thread_round_thick_pegs_stays_by_its_picture(kind: str) -> None:
+    """Close ends round pegs that almost meet reach past the bars."""
+    assert proven(plan_of({"sett.given": "10 epi"} | KINDS[kind]))

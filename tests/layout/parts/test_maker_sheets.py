@@ -56,7 +56,7 @@ def prices() -> Part:
 def card() -> Part:
     """The shop card of the same kit."""
     made = boxed()
-    return shop_cards([(made, packed(made, 62_000, Boards(60_000, 3, "birch plywood")))], METRICS)
+    return shop_cards([(made, packed(made, 62_000, Boards(60_000, 3, "birch plywood")))], made.words, METRICS)
 
 
 @pytest.mark.parametrize(("name", "make"), [("price-sheet", prices), ("shop-card", card)])

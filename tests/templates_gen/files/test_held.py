@@ -111,7 +111,7 @@ def test_no_sheet_names_what_is_refused(board: str, lists: str) -> None:
     sheets = {
         "class": words_of(*class_pages([plan], Lesson(2, 2), (166.0, 230.0), plan.words, METRICS)),
         "list": words_of(*PRODUCTS["label"].alone(plan, METRICS)),
-        "shop": words_of(shop_cards([(plan, packed(plan))], METRICS)),
+        "shop": words_of(shop_cards([(plan, packed(plan))], plan.words, METRICS)),
     }
     for sheet, said in sheets.items():
         for name, called in NAMED.items():

@@ -9,8 +9,10 @@ import pytest
 from kits import font_metrics, kit_of
 
 from layout.box.shop import Shop
+from templates_gen.files.class_file import CLASS_FILE
 from templates_gen.files.generate import ProofError
 from templates_gen.files.manifest import MANIFEST
+from templates_gen.files.overview_file import OVERVIEW_FILE
 from templates_gen.files.price_file import PRICE_FILE
 from templates_gen.files.run import make_run
 from templates_gen.files.run_outputs import RunFile, RunOutputs
@@ -51,3 +53,16 @@ def test_money_in_a_file_for_a_buyer_stops_the_run(tmp_path: Path, monkeypatch: 
     with pytest.raises(ProofError, match="carries what the maker buys and sells"):
         make_run(one(), tmp_path / "run", METRICS)
     assert not (tmp_path / "run" / MANIFEST).exists()
+
+
+@pytest.mark.parametrize("sold", [SOLD, Shop(currency="EUR", people=6)], ids=["prices", "a currency alone, a class"])
+def test_kits_of_several_languages_share_sheets_in_one(sold: Shop, tmp_path: Path) -> None:
+    """Prices, overview and class sheet are in that of the first kit, whatever the others speak, and proven so."""
+    kits = [
+        kit_of({"name": f"Heron frame {code}", "paper.language": code, "frame.outer_width": "16 in"})
+        for code in ("en", "de", "fr")
+    ]
+    each = tuple(RangeKit(kit, 2, number, shop=sold) for number, kit in enumerate(kits, 1))
+    report = make_run(Range("Heron frames", each, sold, copies_said=True), tmp_path / "run", METRICS)
+    assert {PRICE_FILE, OVERVIEW_FILE} <= {made.file for made in report.made}
+    assert (CLASS_FILE in {made.file for made in report.made}) == bool(sold.people)

@@ -97,7 +97,7 @@ def test_each_warning_is_said_once(made: tuple[Path, RunReport], said: list[str]
     assert len(notes) == len(set(notes))
     wrap = [line for line in mind if "wrap = {turns" in line]
     assert [line.partition(": ")[0].strip() for line in wrap] == ["Comb, Winding comb, near end, Winding comb, far end"]
-    assert any(line.startswith("  Weir frame, large: shed-stick is not made") for line in mind)
+    assert any(line.startswith("  Weir frame, large: shed-stick is not in the box") for line in mind)
     of_report = {note for each in made[1].kits for note in each.report.notes if note not in each.report.board_notes}
     text = "\n".join(said)
     assert all(note.partition(": ")[2] in text or "legal card" in note for note in of_report)

@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from fractions import Fraction
 
 from layout.drawing.metrics import FontMetrics
 from layout.drawing.pens import Pen
-from layout.drawing.shapes import Placing, Point, Shape, Text, line
+from layout.drawing.shapes import Curve, Placing, Point, Shape, Text, line
 from layout.drawing.signs import small_arrow
 from layout.drawing.symbols import knot
 from layout.drawing.typeset import SMALL
@@ -40,6 +41,7 @@ LEAFLET = Scale(
 _KNOT_LEFT, _NUMBER, _KNOT = 7.0, 1.6, 1.3
 _UPRIGHTS, _FROM, _SLACK, _BAR, _INSET = 5, 4.0, 4.6, 5.0, 2.2
 _ROD = 0.9
+_PAST = 0.8  # so far its ink may reach past a picture, above and below
 
 
 def tie_on(plan: Plan, metrics: FontMetrics) -> list[Shape]:
@@ -57,8 +59,18 @@ def tie_on(plan: Plan, metrics: FontMetrics) -> list[Shape]:
 
 
 def first_passes(plan: Plan, _: FontMetrics) -> list[Shape]:
-    """The first passes of this very warp, as far apart as the eye needs, with their arrows and the tie-on."""
-    face = Face(plan, LEAFLET, _shown(plan))
+    """The first passes of this very warp, as far apart as the eye needs, with their arrows and the tie-on.
+
+    Round thick pegs the thread reaches past the bars; then these lie nearer to each other.
+    """
+    shapes = _passes(plan, LEAFLET)
+    ys = [y for shape in shapes if isinstance(shape, Curve) for _, y in shape.points()]
+    over = max(0.0, -min(ys) - _PAST, max(ys) - HIGH - _PAST)
+    return Placing(0, WIDE / 2, over).shapes(_passes(plan, replace(LEAFLET, reach=HIGH - 2 * over)) if over else shapes)
+
+
+def _passes(plan: Plan, scale: Scale) -> list[Shape]:
+    face = Face(plan, scale, _shown(plan))
     half = WIDE / 2
     shapes = [shape for end in ENDS for shape in face.kind.board(face, end, -half, half)]
     shapes += [*face.kind.fittings(face), *face.threads()]
@@ -67,7 +79,7 @@ def first_passes(plan: Plan, _: FontMetrics) -> list[Shape]:
     shapes.append(knot(at, _KNOT))
     if first.layer_at("near") == "back":
         shapes.append(line(Point(at.x, face.height("near")), at, Pen.THREAD))
-    return Placing(0, half, 0).shapes(shapes)
+    return shapes
 
 
 def _shown(plan: Plan) -> ShownPasses:
