@@ -69,7 +69,7 @@ def test_the_job_sheet_counts_and_times_every_layer() -> None:
         "Notched bar, far end": LAYERS,
         **dict.fromkeys(("Comb", "Wrap gauge", "Spacing guide", "Shed stick"), 1),
     }
-    parts = {part.name: part for part in made.parts}
+    parts = {each.part.name: each.part for each in made.parts}
     once = [part for name, part in parts.items() if not name.startswith("end-bar")]
     wanted = [*once, *(part for name, part in parts.items() if name.startswith("end-bar") for _ in range(LAYERS))]
     assert made.job.work.cut == pytest.approx(sum(work_of(part.shapes).cut for part in wanted))
