@@ -247,14 +247,14 @@ LEAFLETS: Mapping[str, Wrong] = {
     "samples of the legend exchanged": Wrong(
         {}, LEAFLET, returns(foot_module, "_legend", lambda found: (_pens_exchanged(found[0]), found[1]))
     ),
-    "a stick that does not lie in the box": Wrong({}, LEAFLET, value(steps_module, "in_box", lambda *_: True)),
+    "a stick that does not lie in the box": Wrong({}, LEAFLET, value(steps_module, "is_held", lambda *_: True)),
     "a comb with a slot too few": Wrong(
         {"box": {"holds": ["leaflet", "comb"]}},
         LEAFLET,
         swap(rows_module, "notched_block", lambda right: lambda *given: right(*given[:4], given[4][1:], *given[5:])),
     ),
     "a guide for a box that holds none": Wrong(
-        {"box": {"holds": ["leaflet"]}}, LEAFLET, value(rows_module, "in_box", lambda *_: True)
+        {"box": {"holds": ["leaflet"]}}, LEAFLET, value(rows_module, "is_held", lambda *_: True)
     ),
     "a gauge that does not lie in the box": Wrong(
         {"box": {"holds": ["leaflet"]}},
