@@ -23,9 +23,9 @@ from templates_gen.readers.pdf_pages import Page, confirm
 from templates_gen.readers.pdf_values import Reference
 from templates_gen.readers.tokens import Font
 
-LARGEST_FILE = 6_000_000
-"""Bytes: twenty times a kit of 3 m with 5,000 ends on 53 pages."""
-_LARGEST_UNPACKED = 6_000_000  # such a kit has a quarter of that
+LARGEST_FILE = 16_000_000
+"""Bytes: ten times the job sheets of a run with eight boards full of combs."""
+_LARGEST_UNPACKED = 60_000_000  # such a run has a tenth of that
 _MOST_SHAPES = 80_000  # on all pages; such a kit has 27,000
 _MOST_FONTS = 32
 

@@ -87,7 +87,9 @@ def _form(stock: Stock, board: Box, scale: float) -> Iterator[Finding]:
 
 
 def _apart(boxes: Sequence[Box], board: Box) -> Iterator[Finding]:
-    if not all(_inside(box, board) for box in boxes) or any(_meet(*pair) for pair in combinations(boxes, 2)):
+    left, low, right, high = board
+    around = left - _SAME, low - _SAME, right + _SAME, high + _SAME  # a part may lie at the very edge
+    if not all(_inside(box, around) for box in boxes) or any(_meet(*pair) for pair in combinations(boxes, 2)):
         yield finding(Board.OVERLAP)
 
 

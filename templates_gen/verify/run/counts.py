@@ -21,6 +21,7 @@ from templates_gen.verify.said import account
 
 _SIDES = 24.0 + 12.2, 2 * 17.0  # mm that gutter and margins take of a sheet, across and up
 _GAP = 2.2
+_FILE = "print-"
 _LENGTHS = (Scale.MILLIMETRES, 100), (Scale.INCHES, 4)
 _STEPS = (RunList.STEP_SCALES, RunList.STEP_PRINT, RunList.STEP_CUT, RunList.STEP_LAY)
 
@@ -136,9 +137,23 @@ def _accounted(sheets: Sequence[Sheet], wanted: Sequence[str]) -> Iterator[Findi
 def _in_rows(sheets: Sequence[Sheet], rows: Sequence[Listed]) -> Iterator[Finding]:
     """The file and the pages of each row beside each other, in the order of the rows."""
     texts = [(k, shape) for k, sheet in enumerate(sheets) for shape in sheet.shapes if isinstance(shape, Text)]
-    files = [(k, text) for k, text in texts if text.words.endswith(".pdf")]
-    files.sort(key=lambda each: (each[0], -each[1].at.y))
-    for row, (sheet, file) in zip(rows, files, strict=False):
-        beside = [text.words for k, text in texts if k == sheet and abs(text.at.y - file.at.y) < 0.01]
-        if file.words != row.file or not any(words.startswith(str(row.first)) for words in beside):
+    files = list(_files(texts))
+    for row, (sheet, y, file) in zip(rows, files, strict=False):
+        beside = [text.words for k, text in texts if k == sheet and abs(text.at.y - y) < 0.01]
+        if file != row.file or not any(words.startswith(str(row.first)) for words in beside):
             yield finding(RunProof.SHEETS, words=row.file)
+    if len(files) != len(rows):
+        yield finding(RunProof.SHEETS, words=str(len(rows)))
+
+
+def _files(texts: Sequence[tuple[int, Text]]) -> Iterator[tuple[int, float, str]]:
+    """The names of the files from above, each with its sheet and height; one that is broken goes on under itself."""
+    begins = [(k, text) for k, text in texts if text.words.startswith(_FILE)]
+    for k, text in sorted(begins, key=lambda each: (each[0], -each[1].at.y)):
+        under = [each for sheet, each in texts if sheet == k and abs(each.at.x - text.at.x) < 0.01]
+        name = ""
+        for part in sorted((each for each in under if each.at.y <= text.at.y), key=lambda each: -each.at.y):
+            name += part.words
+            if name.endswith(".pdf"):
+                break
+        yield k, text.at.y, name

@@ -271,3 +271,9 @@ def test_what_is_drawn_twice_is_the_same(files: PrintFiles) -> None:
     """The same bytes for the same run."""
     again = PrintFiles(files.run, files.sold, files.layings, METRICS)
     assert [write(files.output(name)) for name in files.names] == [write(again.output(name)) for name in again.names]
+
+
+def test_long_names_of_files_break_on_narrow_paper() -> None:
+    """Where kits are printed on several papers each name says its own, and one may take two lines."""
+    first, other = kit_of({"name": "one", "paper.size": "148 x 210 mm"}), kit_of({"name": "two", "paper.size": "a3"})
+    assert wrong_of(files_of((first, 3), (other, 3))) == []

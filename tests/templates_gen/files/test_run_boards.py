@@ -267,3 +267,11 @@ def test_a_board_that_a_run_lacks_is_missed() -> None:
     assert times_in("board-2of3-12x-600x400mm-kerf-0.20.svg") == 12
     assert times_in("board-2of3-600x400mm-no-kerf.dxf") == 1
     assert times_in("comb-28x171mm-kerf-0.20.svg") == 0
+
+
+def test_sticks_as_long_as_the_board_lie_at_its_edge() -> None:
+    """With no room for a margin; the job sheet shows them so."""
+    long = sold_of("Heron frame, wide", 30, ["shed-stick"], {"frame.outer_width": "512 mm"})
+    boards = boards_for(long)
+    assert min(box_of(piece)[0] for piece in boards.drawn.boards.sheets[0][:-1]) == pytest.approx(0.0, abs=1e-6)
+    assert [wrong(boards, name) for name in boards.names] == [""] * len(boards.names)
