@@ -159,9 +159,10 @@ def _board(
 
 
 def _one_of(choice: Choice, said: Sequence[Word], everything: str) -> str:
-    """That of several ways to say a message which is there; else the first."""
+    """That of several ways to say a message which is there, as a whole or over several lines; else the first."""
     whole = {words for _, words in said}
-    return next((each for each in choice if each in whole or squeezed(each) in everything), choice[0])
+    over_lines = (each for each in choice if squeezed(each) in everything)
+    return next((each for each in choice if each in whole), next(over_lines, choice[0]))
 
 
 def _size_and_times(part: Part, count: int, words: Catalogue) -> tuple[str, str]:

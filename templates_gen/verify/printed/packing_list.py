@@ -13,6 +13,7 @@ from templates_gen.messages.roles.proof_cards import Cards
 from templates_gen.verify import LIMIT
 from templates_gen.verify.finding import Finding, Findings, finding
 from templates_gen.verify.found_parts import FoundPart
+from templates_gen.verify.printed.box_list import Listed, box_list
 from templates_gen.verify.printed.card_form import (
     Sides,
     check_inside,
@@ -22,7 +23,7 @@ from templates_gen.verify.printed.card_form import (
     on_card,
     sides_of,
 )
-from templates_gen.verify.printed.cards_numbers import Listed, rows_of, warp_of
+from templates_gen.verify.printed.cards_numbers import warp_of
 from templates_gen.verify.printed.label import check_band, said_on
 from templates_gen.verify.printed.qr import check_link
 from templates_gen.verify.said import Accounted, Word, account
@@ -97,7 +98,7 @@ def _square(path: Curve) -> Iterator[Point]:
 
 def _list(plan: Plan, faces: Sequence[_Face], sides: Sides) -> Iterator[Finding]:
     """Every row once over all cards; on each the name, the kit, blanks and cautions."""
-    rows, say = rows_of(plan), plan.words.say
+    rows, say = box_list(plan), plan.words.say
     furniture = [say(Card.IN_BOX), say(Card.TICK), plan.kit.name, warp_of(plan), say(Card.CAUTION)]
     furniture += [say(role) for role in (Card.KIT_NUMBER, Card.PACKED_BY, Card.ON)]
     total = len(faces)

@@ -14,8 +14,8 @@ from templates_gen.messages.roles.proof import Proof
 from templates_gen.messages.roles.run import Lessons
 from templates_gen.verify.finding import NOTHING, Finding, Findings, finding, said
 from templates_gen.verify.found_parts import found_on
+from templates_gen.verify.printed.box_list import box_list, once_list
 from templates_gen.verify.printed.furniture import check_furniture
-from templates_gen.verify.run.box_list import box_list, once_list
 from templates_gen.verify.said import account
 
 _TICK, _NEAR, _SAME = 3.8, 1e-3, 0.01

@@ -20,9 +20,9 @@ from templates_gen.messages.roles.proof import Proof
 from templates_gen.verify import LIMIT
 from templates_gen.verify.finding import NOTHING, Finding, Findings, finding, said
 from templates_gen.verify.found_parts import FoundPart, found_on
+from templates_gen.verify.printed.box_list import box_list, sides_said
 from templates_gen.verify.printed.furniture import check_furniture
 from templates_gen.verify.printed.warp_words import said_of
-from templates_gen.verify.run.box_list import box_list, sides_said
 from templates_gen.verify.run.to_buy_numbers import asked_of, woven_mm
 from templates_gen.verify.said import account, outside
 

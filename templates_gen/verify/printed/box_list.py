@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Collection, Iterator, Mapping
 from decimal import ROUND_CEILING, Decimal
 from fractions import Fraction
+from typing import NamedTuple
 
 from layout.messages.catalogue import Role
 from layout.messages.roles import SheetName, Unit
@@ -40,12 +41,19 @@ _MARKS: Mapping[str, Role] = {
 }
 
 
-def box_list(plan: Plan) -> list[tuple[str, str]]:
+class Listed(NamedTuple):
+    """A row: what the thing is called, and how much of it there is."""
+
+    name: str
+    amount: str
+
+
+def box_list(plan: Plan) -> list[Listed]:
     """Every row, its name and its amount."""
     return [*_frame(plan), *_yarns(plan), *_named(plan, held_each(plan)), *_things(plan)]
 
 
-def once_list(plan: Plan) -> list[tuple[str, str]]:
+def once_list(plan: Plan) -> list[Listed]:
     """The same of what there is once for a whole run."""
     return list(_named(plan, held_once(plan)))
 
@@ -59,24 +67,24 @@ def sides_said(plan: Plan, mm: Fraction | float) -> str:
     return ruled(mm, plan.words, inches=_inches(plan))
 
 
-def _frame(plan: Plan) -> Iterator[tuple[str, str]]:
+def _frame(plan: Plan) -> Iterator[Listed]:
     frame = plan.kit.frame
     if plan.kit.box.frame:
         width, height = (sides_said(plan, side.mm) for side in (frame.outer_width, frame.outer_height))
-        yield plan.words.say(Packed.FRAME, width=width, height=height), "1"
+        yield Listed(plan.words.say(Packed.FRAME, width=width, height=height), "1")
 
 
-def _yarns(plan: Plan) -> Iterator[tuple[str, str]]:
+def _yarns(plan: Plan) -> Iterator[Listed]:
     say, asked = plan.words.say, asked_of(plan)
-    yield say(Packed.WARP, yarn=plan.kit.warp), _amount(plan, warp_m(plan), "m")
+    yield Listed(say(Packed.WARP, yarn=plan.kit.warp), _amount(plan, warp_m(plan), "m"))
     if plan.kit.box.spare_ends:
         long = -(-spare_end_mm(plan) // _STEP) * _STEP
-        yield say(Packed.SPARE_ENDS, length=sides_said(plan, long)), str(plan.kit.box.spare_ends)
+        yield Listed(say(Packed.SPARE_ENDS, length=sides_said(plan, long)), str(plan.kit.box.spare_ends))
     weft = [one for one in asked if one.kind == "weft"]
     for one in weft:
-        yield _called(plan, one, several=len({each.name for each in weft}) > 1), _both(plan, one)
+        yield Listed(_called(plan, one, several=len({each.name for each in weft}) > 1), _both(plan, one))
     (cord,) = (one for one in asked if one.kind == "leash_cord")
-    yield say(Packed.CORD), _amount(plan, cord.counted("m"), "m")
+    yield Listed(say(Packed.CORD), _amount(plan, cord.counted("m"), "m"))
 
 
 def _called(plan: Plan, one: Asked, *, several: bool) -> str:
@@ -102,16 +110,16 @@ def _amount(plan: Plan, figure: float, unit: str) -> str:
     return plan.words.say(Unit.OUNCE, number=say_number(Fraction(int(tenths), 10), 1))
 
 
-def _named(plan: Plan, held: Collection[str]) -> Iterator[tuple[str, str]]:
+def _named(plan: Plan, held: Collection[str]) -> Iterator[Listed]:
     """These products by their names; the label is on the box."""
     kit, say = plan.kit, plan.words.say
     if "shed-stick" in held:
-        yield say(Packed.STICK, length=sides_said(plan, stick_mm(plan))), "1"
+        yield Listed(say(Packed.STICK, length=sides_said(plan, stick_mm(plan))), "1")
     for name, (role, number) in _NAMES.items():
         if name in held:
-            yield say(_MARKS.get(kit.frame.ends.name, role) if name == "strips" else role), str(number)
+            yield Listed(say(_MARKS.get(kit.frame.ends.name, role) if name == "strips" else role), str(number))
 
 
-def _things(plan: Plan) -> Iterator[tuple[str, str]]:
+def _things(plan: Plan) -> Iterator[Listed]:
     for item in plan.kit.box.items(plan.words):
-        yield item.name, str(item.number)
+        yield Listed(item.name, str(item.number))
