@@ -29,7 +29,7 @@ def crop_marks(cuts: Sequence[Cut], pieces: Sequence[Box], bed: RunBed, taken: S
             for end, way in ((cut.begin, -1), (cut.end, 1)):
                 low, high = sorted(_reach(cut, at, end, way, pieces, bed))
                 ends = _at(cut, at, low), _at(cut, at, high)
-                if high > low and not any(_meet(_around(ends), box) for box in taken):
+                if high > low and not any(_meet(_with_white(_around(ends)), box) for box in taken):
                     found.append(line(*ends, Pen.HELP))
     return found
 

@@ -15,7 +15,7 @@ from layout.drawing.typeset import SMALL
 from layout.kit.kit import Paper
 from layout.run.bed import run_bed
 from layout.run.imposing import RunPart, boxes_of, imposed
-from layout.run.marks import cut_numbers
+from layout.run.marks import crop_marks, cut_numbers
 
 METRICS = font_metrics()
 LEAST = 1.0  # mm: less between two figures reads as one number
@@ -40,3 +40,19 @@ def test_numbers_of_cuts_stand_apart(sizes: list[tuple[float, float]], paper: Pa
         rooms = [room_of(text) for text in numbers]
         assert all(one.distance(other) > LEAST for one, other in combinations(rooms, 2))
         assert not any(room.intersects(shapely.box(*box)) for room in rooms for box in boxes_of(sheet.pieces))
+
+
+@given(st.floats(-0.5, 0.5), st.booleans())
+def test_a_mark_keeps_off_a_target_with_its_whole_line(off: float, upper: bool) -> None:
+    """However near the white of a target lies to it."""
+    bed = run_bed(PAPERS[0])
+    sheet = imposed([(RunPart(card("card", 100.0, 80.0), 0), 1)], bed).sheets[0]
+    pieces = list(boxes_of(sheet.pieces))
+    free = crop_marks(sheet.cuts, pieces, bed, ())
+    mark = max(free, key=lambda each: each.start.y) if upper else free[0]
+    half = mark.pen.ink.width / 2
+    (x, y), (_, top) = mark.start, mark.steps[-1].end
+    white = x + off, min(y, top) - 1, x + off + 6, max(y, top) + 1
+    for each in crop_marks(sheet.cuts, pieces, bed, [white]):
+        line = shapely.LineString([each.start, each.steps[-1].end]).buffer(half, cap_style="flat")
+        assert not line.intersects(shapely.box(*white))
