@@ -20,7 +20,7 @@ from templates_gen.files.kept import with_stock
 from templates_gen.files.manifest import MANIFEST, Entry, Manifest
 from templates_gen.files.proof import write
 from templates_gen.files.run_outputs import Planned, RunFile, RunOutputs, RunTable
-from templates_gen.files.run_plans import plans_of
+from templates_gen.files.run_plans import named, plans_of
 from templates_gen.inputs.families import OF_BOARDS, products_of
 from templates_gen.inputs.range_file import Range, RangeKit
 from templates_gen.messages.errors import OptionError
@@ -108,6 +108,8 @@ def make_run(
     """
     plans = [with_stock(plan, stock, metrics) for plan in plans_of(found)]
     outputs = RunOutputs(found, plans, metrics, stock)
+    if not only:
+        _ = outputs.singly  # what is refused of any kit is said of all, before anything is made
     names = {each.folder: products for each, products in zip(outputs.kits, _asked(plans, only), strict=True)}
     with Together(folder, list(names), MANIFEST, tell) as together:
         together.begin()
@@ -115,7 +117,8 @@ def make_run(
         digests: dict[str, str] = {}
         for each, step in zip(outputs.kits, _steps(progress, outputs.kits), strict=True):
             exchange = together.inside[each.folder]
-            ready = prepared(each.plan, exchange, metrics, names[each.folder], step, stock, boxed=True)
+            with named(found, each.plan.kit.name):
+                ready = prepared(each.plan, exchange, metrics, names[each.folder], step, stock, boxed=True)
             made.append(KitMade(each.kit, each.plan, ready.report))
             digests[each.folder] = ready.manifest
         former = former_manifest(folder)

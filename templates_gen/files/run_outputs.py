@@ -29,6 +29,7 @@ from templates_gen.files.print_files import PrintFiles, print_files
 from templates_gen.files.print_proof import print_findings
 from templates_gen.files.run_about import SoldKit
 from templates_gen.files.run_boards import RunBoards, cut_together
+from templates_gen.files.run_plans import of_each
 from templates_gen.files.shop_card_file import CARD_FILE, card_findings, card_output
 from templates_gen.files.singly import cut_in_box, singly_of
 from templates_gen.files.tables import TableRecord, to_buy_table
@@ -86,8 +87,8 @@ class RunOutputs:
 
     @cached_property
     def singly(self) -> tuple[Singly, ...]:
-        """What one set of each kit takes, made by itself."""
-        return tuple(singly_of(each.plan, self.metrics, self.stock) for each in self.kits)
+        """What one set of each kit takes, made by itself; the refusals of all kits that paper or stock do not allow."""
+        return of_each(self.range, lambda place: singly_of(self.kits[place].plan, self.metrics, self.stock))
 
     def takes(self, place: int, boxes: int) -> Takes:
         """What so many boxes of the kit at that place take together."""

@@ -9,6 +9,7 @@ import pytest
 from kits import font_metrics, kit_of
 
 from layout.box.shop import Shop
+from layout.values.errors import FieldError, FieldErrors
 from templates_gen.files.class_file import CLASS_FILE
 from templates_gen.files.generate import ProofError
 from templates_gen.files.manifest import MANIFEST
@@ -66,3 +67,17 @@ def test_kits_of_several_languages_share_sheets_in_one(sold: Shop, tmp_path: Pat
     report = make_run(Range("Heron frames", each, sold, copies_said=True), tmp_path / "run", METRICS)
     assert {PRICE_FILE, OVERVIEW_FILE} <= {made.file for made in report.made}
     assert (CLASS_FILE in {made.file for made in report.made}) == bool(sold.people)
+
+
+@pytest.mark.parametrize("only", [(), ("label",)], ids=["all", "labels alone"])
+def test_what_paper_does_not_allow_is_said_with_its_kit(only: tuple[str, ...], tmp_path: Path) -> None:
+    """As much as what a kit itself does not; nothing is made."""
+    folded = {"name": "Heron frame, small", "paper.size": "210 x 148 mm", "box": {"fold": True}}
+    kits = RangeKit(kit_of({"name": "Heron frame"}), 2, 1), RangeKit(kit_of(folded), 2, 2)
+    with pytest.raises((FieldError, FieldErrors)) as caught:
+        make_run(Range("Heron frames", kits, copies_said=True), tmp_path / "run", METRICS, only)
+    assert str(caught.value).startswith('box.fold of "Heron frame, small": needs paper that holds')
+    assert not (tmp_path / "run").exists()
+    with pytest.raises(FieldError) as caught:
+        make_run(replace(Range("Heron frame", kits[1:]), alone=True), tmp_path / "run", METRICS, only)
+    assert str(caught.value).startswith("box.fold: needs paper that holds")
