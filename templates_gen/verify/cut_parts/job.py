@@ -6,13 +6,9 @@ import itertools
 import re
 from collections import Counter
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass, field
-from functools import cached_property
 from typing import NamedTuple
 
 from layout.cutting.stock.stock import Stock
-from layout.drawing.pens import Pen
-from layout.drawing.shapes import Box, Curve, Point, Region
 from layout.drawing.sheet import Part, Piece, Sheet
 from layout.messages.catalogue import Catalogue
 from layout.messages.roles import JobSheet
@@ -21,60 +17,17 @@ from layout.values.numerals import say_number
 from templates_gen.messages.roles.proof import Proof
 from templates_gen.messages.roles.proof_cut import Board, Job
 from templates_gen.verify.cut_parts.job_amounts import Needed, needed_parts, work_on
-from templates_gen.verify.cut_parts.job_picture import Picture, alike, read_picture
+from templates_gen.verify.cut_parts.job_operations import prove_operations
+from templates_gen.verify.cut_parts.job_picture import alike
 from templates_gen.verify.cut_parts.job_sentences import OPERATIONS, Choice, amounts, colours, sentences, steps
+from templates_gen.verify.cut_parts.job_sheets import BoardSheets
 from templates_gen.verify.finding import NOTHING, Finding, Findings, finding
 from templates_gen.verify.finding import said as place
-from templates_gen.verify.found_parts import FoundPart, found_on
+from templates_gen.verify.found_parts import found_on
 from templates_gen.verify.said import Word, account, squeezed
 
-_LEVEL, _FAR = 1e-3, 1e5  # mm
+_LEVEL = 1e-3  # mm
 _TITLE_ROWS = 6  # lines that a long title goes on below, at most
-_ROW = 0.6  # words and numbers in rings whose baselines are closer than this, in mm, stand in one row
-_BLANKS, _UNDER = 3, 1.5  # lines to write on in a row, and how far under its baseline they lie at most
-_SWATCHES = {"engrave": (1, 10.0, 4.4), "score": (4, 1.9, 1.6), "cut": (1, 10.0, 1.6)}
-"""How many boxes the sign of an operation has, how wide and how high in mm: stated again on purpose."""
-
-
-@dataclass
-class BoardSheets:
-    """What the sheets of one board show: the one with its picture, and those that go on with its lists."""
-
-    seen: list[FoundPart]
-    stock: Stock
-    found: list[Finding] = field(default_factory=list)
-
-    @cached_property
-    def picture(self) -> Picture:
-        """What the first of them shows."""
-        return read_picture(self.stock, self.seen[0])
-
-    @cached_property
-    def on_board(self) -> list[Word]:
-        """The words inside the outline of the board, or between it and rings round it."""
-        return [word for word in self.seen[0].words() if _inside(word[0], self.picture.board)]
-
-    @cached_property
-    def in_lists(self) -> list[Word]:
-        """All other words, those of each further sheet as far below the ones before as no sheet is high."""
-        found = list[Word]()
-        for k, seen in enumerate(self.seen):
-            words = (word for word in seen.words() if k or word not in self.on_board)
-            found += [(Point(at.x, at.y - k * _FAR), said) for at, said in words]
-        return found
-
-    @cached_property
-    def rows(self) -> list[list[Word]]:
-        """All other words, row by row, downward, each from left to right."""
-        rows: list[list[Word]] = []
-        for seen in self.seen:
-            first = len(rows)
-            words = [word for word in seen.words() if not (seen is self.seen[0] and word in self.on_board)]
-            for word in sorted(words, key=lambda each: -each[0].y):
-                if len(rows) == first or rows[-1][0][0].y - word[0].y > _ROW:
-                    rows.append([])
-                rows[-1].append(word)
-        return [sorted(row, key=lambda word: word[0].x) for row in rows]
 
 
 def prove_job(plan: Plan, stock: Stock, sheets: Sequence[Sheet], laid: Sequence[Sequence[Piece]]) -> Findings:
@@ -154,7 +107,7 @@ def _board(
     wanted = [_one_of(choice, said, everything) for choice in choices]
     wanted += [each for _, kind, count in rows for each in (kind.title, *_size_and_times(kind.part, count, words))]
     yield from account(said, wanted).wrong
-    yield from _operations(board, amounts(work, words), colours(board.stock, words), words)
+    yield from prove_operations(board, amounts(work, words), colours(board.stock, words), words)
     yield from _in_order(board, steps(board.stock, words))
 
 
@@ -232,77 +185,9 @@ def _instances(
     yield from account(left, (), allowed[:1]).wrong
 
 
-def _operations(
-    board: BoardSheets, much: Mapping[str, Choice], colour: Mapping[str, Choice], words: Catalogue
-) -> Iterator[Finding]:
-    """Whether the operations stand in their order, each with its number, sign, amount and colour, and three blanks."""
-    places, apart = list[float](), _blanks_apart(board, words)
-    for number, (name, role) in enumerate(OPERATIONS.items(), 1):
-        found = [
-            (k, row)
-            for k, row in enumerate(board.rows)
-            if [each for _, each in row][:2] == [str(number), words.say(role)]
-        ]
-        if len(found) != 1:
-            yield finding(Job.OPERATION, name=words.say(role))
-            continue
-        k, row = found[0]
-        there = [each for _, each in (*row, *(board.rows[k + 1] if k + 1 < len(board.rows) else []))]
-        if not any(each in there for each in much[name]):
-            yield finding(Job.AMOUNT, name=words.say(role), wanted=much[name][0])
-        if not any(each in there for each in colour[name]):
-            yield finding(Job.COLOUR, name=words.say(role), colour=board.stock.operations[name].colour)
-        seen = next(seen for seen in board.seen if row[1] in list(seen.words()))
-        places.append(k)
-        if not _sign(seen, name, row[1][0]):
-            yield finding(Job.SWATCH, name=words.say(role))
-        if not apart and _blanks_under(seen, row[1][0].y) != _BLANKS:
-            yield finding(Job.BLANKS, name=words.say(role))
-    if places != sorted(places):
-        yield finding(Job.OPERATION, name=words.say(JobSheet.ENGRAVE))
-
-
-def _blanks_under(seen: FoundPart, y: float) -> int:
-    """How many lines to write on lie just under a baseline."""
-    lines = [path for path in seen.lines() if path.pen is Pen.HELP and y - _UNDER < path.start.y < y]
-    return sum(1 for path in lines if abs(path.start.y - path.steps[0].end.y) < _LEVEL)
-
-
-def _blanks_apart(board: BoardSheets, words: Catalogue) -> bool:
-    """Whether each setting has a row of its own, with a blank for every operation."""
-    settings = [words.say(role) for role in (JobSheet.POWER, JobSheet.SPEED, JobSheet.PASSES)]
-    found = [
-        _blanks_under(seen, at.y) == _BLANKS for seen in board.seen for at, said in seen.words() if said in settings
-    ]
-    return found == [True] * len(settings)
-
-
-def _sign(seen: FoundPart, name: str, at: Point) -> bool:
-    """Whether the sign of an operation stands to the left of its name, as high."""
-    count, wide, high = _SWATCHES[name]
-    boxes = [_box(s.contours[0]) for s in seen.shapes() if isinstance(s, Region) and s.pen is _SWATCH_PENS[name]]
-    row = [box for box in boxes if box[1] < at.y + 1.5 < box[3] or box[1] < at.y + 0.7 < box[3]]
-    row = [box for box in row if box[2] < at.x]
-    return len(row) == count and all(
-        abs(box[2] - box[0] - wide) < 1e-3 and abs(box[3] - box[1] - high) < 1e-3 for box in row
-    )
-
-
-_SWATCH_PENS = {"engrave": Pen.SWATCH_ENGRAVE, "score": Pen.SWATCH_SCORE, "cut": Pen.SWATCH_CUT}
-
-
 def _in_order(board: BoardSheets, wanted: Sequence[str]) -> Iterator[Finding]:
     """Whether each thing to do has its number in front of it."""
     for number, step in enumerate(wanted, 1):
         starts = [row for row in board.rows if len(row) > 1 and row[0][1] == str(number)]
         if not any(squeezed(step).startswith(squeezed(row[1][1])) for row in starts):
             yield finding(Job.STEP, number=number)
-
-
-def _box(path: Curve) -> Box:
-    xs, ys = zip(*path.points(), strict=True)
-    return min(xs), min(ys), max(xs), max(ys)
-
-
-def _inside(at: Point, box: Box) -> bool:
-    return box[0] < at.x < box[2] and box[1] < at.y < box[3]
