@@ -18,11 +18,11 @@ from templates_gen.verify.cut_parts.prove_cut import prove_cut
 from templates_gen.verify.finding import NOTHING, Findings, finding
 from templates_gen.verify.finding import said as place
 from templates_gen.verify.found_parts import found_on
+from templates_gen.verify.heads import check_caption
 from templates_gen.verify.outline import check_outline
 from templates_gen.verify.printed.code import prove_codes
 from templates_gen.verify.printed.furniture import check_furniture
 from templates_gen.verify.prove import prove
-from templates_gen.verify.said import check_caption
 from templates_gen.verify.whole import EVERY_SHEET
 from templates_gen.verify.whole_boards import JOB, is_of_boards
 

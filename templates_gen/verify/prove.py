@@ -10,6 +10,7 @@ from layout.plan import Plan
 from templates_gen.messages.roles.proof import Laid, Proof
 from templates_gen.verify.finding import NOTHING, Findings, finding, said
 from templates_gen.verify.found_parts import FoundPart, found_on
+from templates_gen.verify.heads import check_caption
 from templates_gen.verify.printed.expected import sett_is_sound
 from templates_gen.verify.printed.figures import check_figures
 from templates_gen.verify.printed.frame_check import prove_frame_check
@@ -28,7 +29,7 @@ from templates_gen.verify.printed.signs import check_signs
 from templates_gen.verify.printed.start_here import prove_start_here
 from templates_gen.verify.printed.strips import prove_strip
 from templates_gen.verify.printed.winding import prove_winding
-from templates_gen.verify.said import Word, check_caption, outside
+from templates_gen.verify.said import Word, outside
 
 PROOFS: Mapping[str, Callable[..., Findings]] = {
     "start-here": prove_start_here,

@@ -16,8 +16,9 @@ from templates_gen.messages.roles.proof_cards import Cards
 from templates_gen.verify import LIMIT
 from templates_gen.verify.finding import NOTHING, Finding, Findings, finding
 from templates_gen.verify.found_parts import FoundPart
+from templates_gen.verify.heads import About, check_heads
 from templates_gen.verify.printed.warp_words import said_of
-from templates_gen.verify.said import About, Word, account, check_heads
+from templates_gen.verify.said import Word, account
 
 Sides = tuple[float, float]
 """Width and height in mm."""

@@ -17,12 +17,13 @@ from layout.values.units import say_length
 from templates_gen.messages.roles.proof_printed import Frame
 from templates_gen.verify.finding import Finding, Findings, finding
 from templates_gen.verify.found_parts import FoundPart
+from templates_gen.verify.heads import About, check_heads
 from templates_gen.verify.outline import name_of
 from templates_gen.verify.printed.bending import bending, threads_of
 from templates_gen.verify.printed.measuring import measuring_words, rows_and_rest, table_rows
 from templates_gen.verify.printed.pull import pulls_of
 from templates_gen.verify.printed.ruled import ruled, ruled_root, step
-from templates_gen.verify.said import About, Word, account, check_heads, words_on
+from templates_gen.verify.said import Word, account, words_on
 
 _POUND = Fraction("0.45359237") * Fraction("9.80665")
 """A pound-force in N: the international pound of 1959 times standard gravity (3rd CGPM, 1901)."""

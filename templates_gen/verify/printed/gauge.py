@@ -16,6 +16,7 @@ from templates_gen.messages.roles.proof_printed import Card
 from templates_gen.verify import LIMIT
 from templates_gen.verify.finding import NOTHING, Finding, Findings, finding
 from templates_gen.verify.found_parts import FoundPart
+from templates_gen.verify.heads import About, check_head
 from templates_gen.verify.kinds.truths import truth_of
 from templates_gen.verify.printed.gauge_fields import Asked, Own, outlines_of, prove_fields
 from templates_gen.verify.printed.gauge_words import (
@@ -27,7 +28,6 @@ from templates_gen.verify.printed.gauge_words import (
     label_in,
 )
 from templates_gen.verify.printed.pairs import laid_evenly, laid_of, most_pairs
-from templates_gen.verify.said import About, check_head
 
 WINDOWS = ((25.4, "1 in"), (50.8, "2 in"), (50.0, "5 cm"))
 """Width in mm and label of each window, from left to right, and in a card of two rows from the fold up."""

@@ -18,10 +18,11 @@ from templates_gen.messages.roles.proof_printed import Card
 from templates_gen.verify import LIMIT
 from templates_gen.verify.finding import Finding, Findings, finding
 from templates_gen.verify.found_parts import FoundPart
+from templates_gen.verify.heads import About, check_heads
 from templates_gen.verify.printed.gauge_fields import back_of, rule_of, words_of_table
 from templates_gen.verify.printed.pairs import laid_of, most_pairs, pairs_in, window_of
 from templates_gen.verify.printed.warp_words import said_of
-from templates_gen.verify.said import About, account, check_heads, words_on
+from templates_gen.verify.said import account, words_on
 
 HOW = "gauge-how"
 """How the card is wound, where that has a sheet of its own."""

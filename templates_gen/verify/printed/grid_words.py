@@ -15,10 +15,11 @@ from templates_gen.messages.roles.proof import Words
 from templates_gen.messages.roles.proof_printed import Cells
 from templates_gen.verify.finding import Finding, Findings, finding
 from templates_gen.verify.found_parts import FoundPart
+from templates_gen.verify.heads import About, check_heads
 from templates_gen.verify.printed.grid_axes import Axis, Span
 from templates_gen.verify.printed.height import asked_mm
 from templates_gen.verify.printed.warp_words import said_of
-from templates_gen.verify.said import About, account, check_heads
+from templates_gen.verify.said import account
 
 _WORD, _AT_LINE = 14.0, 0.5  # the word at a centre begins so near to its piece, its middle so near to the line, in mm
 _SMALL = 7.5 * 25.4 / 72

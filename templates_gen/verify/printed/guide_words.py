@@ -17,10 +17,11 @@ from templates_gen.languages.catalogues import words_of
 from templates_gen.messages.roles.proof import Words
 from templates_gen.verify.finding import NOTHING, Finding, Findings, finding
 from templates_gen.verify.found_parts import FoundPart
+from templates_gen.verify.heads import About, check_heads, pieces_named
 from templates_gen.verify.kinds.truths import truth_of
 from templates_gen.verify.places import arrows_on, astray, misplaced
 from templates_gen.verify.printed.fan import End, Followed
-from templates_gen.verify.said import About, Accounted, Word, account, check_heads, pieces_named, words_on
+from templates_gen.verify.said import Accounted, Word, account, words_on
 
 _INCH = 25.4
 _NUDGES = (0.0, -1e-6, 1e-6)  # mm: what lies so close to the middle between two last figures may be rounded to either

@@ -12,13 +12,14 @@ from templates_gen.messages.roles.proof_leaflet import Leaf, LeafPicture
 from templates_gen.verify import LIMIT
 from templates_gen.verify.finding import Finding, Findings, finding
 from templates_gen.verify.found_parts import FoundPart
+from templates_gen.verify.heads import About, check_heads
 from templates_gen.verify.kinds.truths import truth_of
 from templates_gen.verify.printed.leaflet_facts import Facts, facts_of
 from templates_gen.verify.printed.leaflet_leaves import LINE, OneLeaf, leaf_of, points_of, size_of, wrong_folds
 from templates_gen.verify.printed.leaflet_numbers import Told, beside, told
 from templates_gen.verify.printed.leaflet_pictures import CHECKS
 from templates_gen.verify.printed.warp_words import said_of
-from templates_gen.verify.said import About, Word, account, check_heads
+from templates_gen.verify.said import Word, account
 
 _APART = 10_000.0  # mm: the words of several leaves are looked at as if these lay one under the other
 _TO_RING, _RING_DOWN = 41.4, 2.6  # from the left and the upper edge of a picture to the middle of the ring beside it

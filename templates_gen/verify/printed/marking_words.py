@@ -15,12 +15,13 @@ from layout.values.units import Length, say_length
 from templates_gen.messages.roles.proof_printed import Wraps
 from templates_gen.verify.finding import NOTHING, Finding, Findings, end_place, finding
 from templates_gen.verify.found_parts import FoundPart
+from templates_gen.verify.heads import About, check_heads, why_low
 from templates_gen.verify.kinds.truth import Form
 from templates_gen.verify.kinds.truths import truth_of
 from templates_gen.verify.places import misplaced
 from templates_gen.verify.printed.expected import ends_of
 from templates_gen.verify.printed.warp_words import said_of
-from templates_gen.verify.said import About, account, check_heads, why_low, words_on
+from templates_gen.verify.said import account, words_on
 
 _NAMED = 60.0  # a strip at least so long says which one it is, in mm
 _LETTER, _AROUND = 1.45, 8.0  # what a letter takes, and what is left free about a phrase, where all are there

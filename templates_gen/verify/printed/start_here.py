@@ -16,11 +16,12 @@ from templates_gen.messages.roles.proof import Furnished
 from templates_gen.messages.roles.proof_printed import First
 from templates_gen.verify.finding import Finding, Findings, finding
 from templates_gen.verify.found_parts import FoundPart
+from templates_gen.verify.heads import About, check_heads, unnumbered
 from templates_gen.verify.printed.held import holds
 from templates_gen.verify.printed.start_in_run import Step, steps_in_run
 from templates_gen.verify.printed.start_numbers import numbers_of
 from templates_gen.verify.printed.warp_words import said_of
-from templates_gen.verify.said import About, Word, account, check_heads, unnumbered
+from templates_gen.verify.said import Word, account
 
 _GRID = "weaving-grid.pdf"
 _APART = 10_000.0  # mm: the words of several sheets are looked at as if these lay one under the other

@@ -14,12 +14,13 @@ from templates_gen.messages.roles.proof import Words
 from templates_gen.messages.roles.proof_printed import Passes, Sample
 from templates_gen.verify.finding import Finding, Findings, finding
 from templates_gen.verify.found_parts import FoundPart
+from templates_gen.verify.heads import About, check_heads
 from templates_gen.verify.kinds.truths import truth_of
 from templates_gen.verify.printed.expected_passes import ExpectedPass
 from templates_gen.verify.printed.heading_rows import shed_words
 from templates_gen.verify.printed.picture import Picture, split_words
 from templates_gen.verify.printed.winding_steps import ExpectedStep
-from templates_gen.verify.said import About, Word, check_heads, squeezed
+from templates_gen.verify.said import Word, squeezed
 from templates_gen.verify.tight import tightening
 
 _NAMED = 14.0  # from the height of the rod to where its name begins, at most, in mm
