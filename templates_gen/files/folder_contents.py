@@ -56,9 +56,11 @@ def unlisted(inside: Sequence[Path], manifest: Manifest) -> list[Path]:
 
 
 def _carries_inputs(path: Path) -> bool:
+    """Whether it is made of a kit or of a run."""
     form = form_of(path)
     try:
-        return form is not None and "kit" in json.loads(form.read(read_plain(path, LARGEST_FILE)).about.inputs)
+        found = json.loads(form.read(read_plain(path, LARGEST_FILE)).about.inputs) if form else {}
+        return "kit" in found or "run" in found
     except (OSError, ValueError, TypeError, LayoutError):
         return False
 

@@ -68,7 +68,8 @@ def prove_to_buy(
 
 
 def _shown(row: Sequence[str | Decimal] | None) -> str:
-    return "" if row is None else ", ".join(f"{cell:f}" if isinstance(cell, Decimal) else cell for cell in row if cell)
+    """Its cells but for the empty ones, amounts to a thousandth."""
+    return ", ".join(f"{cell:.3f}" if isinstance(cell, Decimal) else cell for cell in row or () if cell)
 
 
 def _alike(want: Sequence[str | Decimal], got: Sequence[str]) -> bool:

@@ -171,6 +171,14 @@ def test_every_damage_is_found(copied: Path) -> None:
     assert "incomplete" in problems(copied)[SMALL][0]
 
 
+def test_a_second_copy_of_any_sheet_is_found(copied: Path) -> None:
+    """Under a name that is none of ours, too: somebody might print both."""
+    sheets = sorted(path for path in copied.iterdir() if path.suffix in (".pdf", ".svg", ".dxf"))
+    for path in sheets:
+        shutil.copy(path, path.with_stem(f"{path.stem} copy"))
+    assert set(problems(copied)) == {f"{path.stem} copy{path.suffix}" for path in sheets}
+
+
 def test_one_kit_of_another_run_is_found(copied: Path) -> None:
     """Its folder is whole by itself, but not the one that the run lists, and of another kit than the range has."""
     other = of_two("28 cm")
