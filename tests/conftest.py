@@ -15,6 +15,7 @@ from layout.drawing.metrics import FontMetrics
 from layout.plan import Plan, plan
 from templates_gen.files.kept import forget
 from templates_gen.inputs import kit_file as kitfile
+from templates_gen.inputs import printer_store
 from templates_gen.lettering import fonts
 
 # Imported modules live until the end, and tests leave little to collect: seldom is often enough.
@@ -49,6 +50,12 @@ def pytest_collection_modifyitems(config: pytest.Config, items: list[pytest.Item
 def _nothing_kept() -> None:
     """Each test begins as a new process does: what it changes in the code must not meet what was drawn before."""
     forget()
+
+
+@pytest.fixture(autouse=True, scope="session")
+def _no_printers_of_ours(tmp_path_factory: pytest.TempPathFactory) -> None:
+    """No test sees the printers that whoever runs it has measured."""
+    os.environ[printer_store.FOLDER] = str(tmp_path_factory.getbasetemp() / "printers")
 
 
 @pytest.fixture(scope="session")

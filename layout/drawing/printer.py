@@ -12,7 +12,7 @@ LIKELY_SETTING, MOST = 0.01, 0.03
 
 @dataclass(frozen=True, slots=True)
 class Printer:
-    """A printer that was measured on `day` (such as 2026-03-01), printing on `paper`, under the `name` that its owner chose.
+    """A printer that was measured on `day` (such as 2026-03-01), printing on `paper`; its owner calls it `name`.
 
     `scale` is what comes out of one millimetre; `within` is how far each of its three shares may be off at 95 %.
     """

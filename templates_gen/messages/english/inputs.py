@@ -106,6 +106,7 @@ MESSAGES: dict[Role, str | Plural] = {
     Readings.BOTH: "--count and --over",
     File.KIT: "kit file",
     File.STOCK: "stock file",
+    File.PRINTER: "printer file",
     YarnOption.NOTHING: "nothing",
     YarnOption.BOTH: "both",
     YarnOption.EITHER: needs("{one} or {other}"),

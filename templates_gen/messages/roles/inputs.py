@@ -48,6 +48,7 @@ class File(Role):
     MAY_NOT_WRITE = "inputs.file.may_not_write"
     KIT = "inputs.file.kit"
     STOCK = "inputs.file.stock"
+    PRINTER = "inputs.file.printer"
 
 
 class Toml(Role):

@@ -1,0 +1,32 @@
+"""The roles of what is said of printer profiles."""
+
+from __future__ import annotations
+
+from layout.messages.catalogue import Role
+
+
+class PrinterNeed(Role):
+    """What a printer profile may hold, and what it may be called."""
+
+    VERSION = "printers.need.version"
+    TABLE = "printers.need.table"
+    KEY = "printers.need.key"
+    KEY_MEANT = "printers.need.key_meant"
+    SHARE = "printers.need.share"
+    PAPER = "printers.need.paper"
+    DAY = "printers.need.day"
+    NO_PATH = "printers.need.no_path"
+    RESERVED = "printers.need.reserved"
+    NO_LETTER = "printers.need.no_letter"
+    OTHER_NAME = "printers.need.other_name"
+    KNOWN = "printers.need.known"
+    KNOWN_MEANT = "printers.need.known_meant"
+    NONE_YET = "printers.need.none_yet"
+
+
+class PrinterFile(Role):
+    """Where a profile lies, and what is written there."""
+
+    WRONG = "printers.file.wrong"
+    TOO_MANY = "printers.file.too_many"
+    HEAD = "printers.file.head"
