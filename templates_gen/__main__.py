@@ -14,9 +14,11 @@ def main() -> None:
     of its time. This is for the process alone: whoever imports the library keeps their own collector.
     """
     gc.set_threshold(_ALLOCATIONS)
+    from templates_gen.beside import allow
     from templates_gen.screen.cli import main as command
 
     gc.freeze()
+    allow()
     command(prog_name="templates-gen")
 
 

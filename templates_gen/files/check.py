@@ -5,11 +5,13 @@ from __future__ import annotations
 import hashlib
 from collections.abc import Iterable
 from dataclasses import replace
+from functools import partial
 from pathlib import Path
 
 from layout.drawing.metrics import FontMetrics
 from layout.plan import Plan
 from layout.values.errors import LayoutError, shown, shown_path, shown_sentences
+from templates_gen.beside import beside
 from templates_gen.disk.faults import FaultError, fault
 from templates_gen.disk.plain import read_plain
 from templates_gen.disk.recovery import LARGEST_FILE
@@ -73,7 +75,7 @@ def _folder(folder: Path, against: Against, metrics: FontMetrics) -> list[Checke
     if manifest.whole:
         cut = _first(folder, filter(cut_products_of, manifest.parts), metrics)
         against = replace(against, cut_from=cut and cut.stock)
-    checked = [_listed(folder / name, digest, against, metrics) for name, digest in manifest.digests.items()]
+    checked = _all_listed(folder, manifest, against, metrics)
     strays = [
         Checked(_said(path), None, None, 0.0, (message(Check.UNLISTED, manifest=MANIFEST),))
         for path in unlisted(inside, manifest)
@@ -84,6 +86,22 @@ def _folder(folder: Path, against: Against, metrics: FontMetrics) -> list[Checke
     if problems:
         checked.insert(0, Checked(_said(folder), None, None, 0.0, problems))
     return [*checked, *strays]
+
+
+_FEW = 8
+"""So few files are checked sooner than a process is copied."""
+
+
+def _all_listed(folder: Path, manifest: Manifest, against: Against, metrics: FontMetrics) -> list[Checked]:
+    """Every file that the manifest lists, the second half of many beside the first."""
+
+    def each(files: Iterable[tuple[str, str]]) -> list[Checked]:
+        return [_listed(folder / name, digest, against, metrics) for name, digest in files]
+
+    files = list(manifest.digests.items())
+    half = len(files) // 2
+    with beside(partial(each, files[half:]), worth=len(files) >= _FEW) as others:
+        return [*each(files[:half]), *(others() or each(files[half:]))]
 
 
 def _run(folder: Path, manifest: Manifest, against: Against, metrics: FontMetrics) -> list[Checked]:

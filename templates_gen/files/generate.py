@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import hashlib
 import json
-from collections.abc import Callable, Iterable, Sequence
+from collections.abc import Callable, Iterable, Mapping, Sequence
 from dataclasses import dataclass, replace
 from functools import partial
 from pathlib import Path
@@ -14,6 +14,7 @@ from layout.cutting.stock.stock import Stock
 from layout.drawing.metrics import FontMetrics
 from layout.plan import Plan
 from layout.values.errors import LayoutError
+from templates_gen.beside import beside
 from templates_gen.disk.exchange import Exchange
 from templates_gen.document import Document, ReadError
 from templates_gen.files.changes import NOTHING, Changes, changes, former_manifest
@@ -23,6 +24,7 @@ from templates_gen.files.output import Joined, Output
 from templates_gen.files.outputs import Outputs, kept_outputs
 from templates_gen.files.proof import findings, read, write
 from templates_gen.files.record import FileRecord
+from templates_gen.inputs.families import KIT
 from templates_gen.messages.language import message
 from templates_gen.messages.roles.files import Refused
 from templates_gen.verify.finding import Findings, said_once
@@ -167,11 +169,14 @@ def prepared(
     wanted = kept_outputs(plan, metrics, only, stock, boxed=boxed)
     known: dict[str, _Known] = proven_files(plan, stock, metrics)
     former = former_manifest(exchange.folder)
-    made = []
-    for done, record in enumerate(wanted.records.values()):
-        progress(done, len(wanted.records), record.name)
-        known[record.name] = _made(plan, record, exchange, known.get(record.name))
-        made.append(known[record.name].made)
+    made, later = [], _later(wanted, known)
+    with beside(partial(_ahead, plan, later), worth=bool(later)) as proven_beside:
+        for done, record in enumerate(wanted.records.values()):
+            progress(done, len(wanted.records), record.name)
+            if later and record is later[0]:
+                known |= proven_beside() or {}
+            known[record.name] = _made(plan, record, exchange, known.get(record.name))
+            made.append(known[record.name].made)
     if wanted.whole:
         _check_whole(wanted, made)
     entries = [each.values for each in made]
@@ -188,6 +193,28 @@ class _Known(NamedTuple):
 
     data: bytes
     made: Made
+
+
+_FEW = 8
+"""So few files are made sooner than a process is copied."""
+
+
+def _later(wanted: Outputs, known: Mapping[str, _Known]) -> Sequence[FileRecord]:
+    """The files to be made beside the others: those that are cut, or the second half where none is."""
+    records = list(wanted.records.values())
+    if len(records) < _FEW or not known.keys().isdisjoint(wanted.records):
+        return ()
+    cut = next((k for k, record in enumerate(records, 1) if record.product == KIT), 0)
+    return records[cut:] if 0 < cut < len(records) else records[len(records) // 2 :]
+
+
+def _ahead(plan: Plan, records: Sequence[FileRecord]) -> dict[str, _Known]:
+    """The bytes of some files, each proven, before they are written to disk."""
+    ahead = {}
+    for record in records:
+        output = record.draw()
+        ahead[record.name] = _Known(data := write(output), proven(plan, output, data))
+    return ahead
 
 
 def _made(plan: Plan, record: FileRecord, exchange: Exchange, known: _Known | None) -> _Known:
