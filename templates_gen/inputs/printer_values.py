@@ -24,7 +24,7 @@ DECIMALS = 6
 """Decimals of a share: over 300 mm a rounding of the last one is 0.15 micrometres."""
 
 _EXAMPLES: Mapping[str, str] = {
-    "name": 'name = "Office printer"',
+    "name": 'name = "office"',
     "x": "x = 0.9981",
     "y": "y = 1.0012",
     "skew": "skew = 0.0002",
