@@ -8,6 +8,7 @@ from typing import NamedTuple
 
 from layout.drawing.correction import Scale
 from layout.drawing.shapes import Point
+from layout.messages.catalogue import Catalogue
 from layout.values.errors import LayoutError
 
 
@@ -64,7 +65,13 @@ class Seen:
 
 
 class ScanError(LayoutError):
-    """A scan that gives no number that can be trusted; its text says why in one sentence."""
+    """A scan that gives no number that can be trusted; its text says why in one sentence, without the file's name."""
+
+    @staticmethod
+    def _english() -> Catalogue:
+        from templates_gen.messages.english import ENGLISH  # not needed before something is refused
+
+        return ENGLISH
 
 
 Lines = Sequence[Line]

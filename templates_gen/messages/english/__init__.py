@@ -17,6 +17,7 @@ from templates_gen.messages.english import (
     ranges,
     reading,
     run,
+    scan,
     screen,
     writing,
 )
@@ -36,6 +37,7 @@ _AREAS = (
     ranges,
     reading,
     run,
+    scan,
     screen,
     writing,
 )
