@@ -54,7 +54,7 @@ MESSAGES: dict[Role, str | Plural] = {
         "{found} of the sheet's {wanted} targets agree, and {least} are needed; scan the whole sheet, flat and "
         "uncovered"
     ),
-    ScanSheet.IN_LINE: "the targets that can be read lie too much in one line; scan the whole sheet, flat and uncovered",
+    ScanSheet.IN_LINE: "the targets that are found lie almost in one line; scan the whole sheet, flat and uncovered",
     ScanSheet.CODE_OFF: (
         "code and targets do not fit together, {off} mm apart; the sheet did not lie flat, or parts of two sheets "
         "are on the scan"
