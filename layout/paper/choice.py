@@ -15,15 +15,17 @@ from layout.kit.kit import Paper
 from layout.messages.catalogue import Catalogue
 from layout.messages.roles import Sheet
 from layout.paper.area import Area
-from layout.paper.joints import LEAST_PIECE, MOST_PIECES, Build, frame_of, joints_of, pieces, proof_distance
+from layout.paper.joined import how_joined, said_of_all
+from layout.paper.joints import LEAST_PIECE, MOST_PIECES, Build, frame_of, joints_of, pieces
 from layout.paper.laying import diagonal, straight
-from layout.paper.refusal import plain, refusal
+from layout.paper.refusal import refusal
 from layout.paper.regions import regions
 from layout.paper.tall import Pieces, stand_whole
 from layout.values.errors import LayoutError
 
 _GAP = 4.0
 _COUNTS = 4  # so many numbers of pieces are tried from the fewest on
+_GUESSES = 4  # of how many pieces the words must speak that take room from them
 
 
 class Furnish(Protocol):
@@ -109,18 +111,24 @@ def uprights(
         return None
     if not (grid.roomy and part.narrow and part.joint_rows):
         return None
-    why, joined = why_low(builds[0], furnish.words, low=low), _how_joined(part, 0, furnish.words)
-    said = heading(replace(part, notes=(*part.notes, *why, joined)))
-    places = Pieces(grid, furnish(said), furnish(said, bare=True))
-    found = places.lay(builds, low=low, cut=lambda whole, joints: pieces(whole, joints, metrics, furnish.words))
-    if found is None:
-        return None
-    sheets, wholes = found
-    if len({f"{proof_distance(each):.1f}" for each in wholes}) > 1:
-        return None  # one sentence on how they are joined would be wrong for one of them
-    together = tuple(wholes) if len(wholes) > 1 else ()
-    whole = said if together else replace(wholes[0], notes=said.notes)
-    return Laying("tiles", whole, sheets, said.notes, together=together, once=True)
+    why = why_low(builds[0], furnish.words, low=low)
+    joined = how_joined(part, 2, furnish.words)
+    for _ in range(_GUESSES):
+        said = heading(replace(part, notes=(*part.notes, *why, joined)))
+        places = Pieces(grid, furnish(said), furnish(said, bare=True))
+        found = places.lay(builds, low=low, cut=lambda whole, joints: pieces(whole, joints, metrics, furnish.words))
+        if found is None:
+            return None
+        sheets, wholes = found
+        needed = said_of_all(sheets, wholes, furnish.words)
+        if needed == {joined}:
+            together = tuple(wholes) if len(wholes) > 1 else ()
+            whole = said if together else replace(wholes[0], notes=said.notes)
+            return Laying("tiles", whole, sheets, said.notes, together=together, once=True)
+        if len(needed) > 1:
+            return None  # one sentence on how they are joined would be wrong for one of them
+        (joined,) = needed
+    return None
 
 
 def _try(build: Build, paper: Paper, way: _Way, furnish: Furnish, metrics: FontMetrics) -> Laying | None:
@@ -202,14 +210,7 @@ def _tiled(build: Build, part: Part, way: _Way, count: int, furnish: Furnish, me
 
 
 def _said(part: Part, count: int, words: Catalogue) -> Part:
-    return replace(part, notes=(*part.notes, _how_joined(part, count, words)))
-
-
-def _how_joined(part: Part, count: int, words: Catalogue) -> str:
-    distance = plain(proof_distance(part))
-    if part.joint_rows:
-        return words.say(Sheet.JOIN, distance=distance)
-    return words.say(Sheet.IN_PIECES, count=count, distance=distance)
+    return replace(part, notes=(*part.notes, how_joined(part, count, words)))
 
 
 def _box_of(piece: Part, placing: Placing) -> Box:

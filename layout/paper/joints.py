@@ -70,7 +70,7 @@ def pieces(part: Part, joints: Sequence[float], metrics: FontMetrics, words: Cat
     for k, (start, end) in enumerate(pairwise(edges)):
         begin = _off(start - past, figures, within) if k else left
         stop = _off(end + past, figures, not within) if k < len(joints) else right
-        marks = [point for joint in (start, end) if joint in joints for point in _crosses(joint, part)]
+        marks = [point for joint in (start, end) if joint in joints for point in crosses_of(joint, part)]
         kept = [point for point in part.datum if begin <= point.x <= stop]
         hairs = [hair for point in marks for hair in cross(point, arm, Pen.REGISTER)]
         label = [] if within else [_label(Point(start + _LABEL_AT, high + _OFF - 1), k + 1, len(edges) - 1, words)]
@@ -85,12 +85,8 @@ def _label(at: Point, number: int, total: int, words: Catalogue) -> Text:
     return Text(at, SMALL, words.say(Sheet.PIECE, number=number, total=total))
 
 
-def proof_distance(part: Part) -> float:
-    """The distance in mm between the crosses at both ends of `part`, over all joints."""
-    return max(point.x for point in part.datum) - min(point.x for point in part.datum)
-
-
-def _crosses(joint: float, part: Part) -> tuple[Point, Point, Point]:
+def crosses_of(joint: float, part: Part) -> tuple[Point, Point, Point]:
+    """Where the three crosses of a joint of `part` stand."""
     _, low, _, high = part.box
     if part.joint_rows:
         first, second = part.joint_rows

@@ -25,7 +25,8 @@ class FoundPart:
     Of a sheet of paper, `outside` are the words outside all parts and where they begin, `words_alone` those of the
     sheets of the file that hold words only, by their number, `number` the sheet's and how many there are, and `file`
     all of them; `spoken` is the language of its words. On the sheet of a print run, `in_run`, the words outside are not
-    about this part alone, and others prove them.
+    about this part alone, and others prove them. `most` is how many pieces the part has, or that of the other frame
+    end, whichever has more.
     """
 
     part: Part
@@ -38,6 +39,7 @@ class FoundPart:
     file: tuple[Sheet, ...] = ()
     spoken: Catalogue = ENGLISH
     in_run: bool = False
+    most: int = 1
 
     def holds(self, point: Point) -> bool:
         """Whether a point in the part's coordinates lies in its box."""

@@ -7,12 +7,13 @@ from typing import NamedTuple
 
 from layout.drawing.shapes import Text
 from layout.drawing.sheet import Sheet
-from layout.messages.catalogue import Catalogue, Figure, Role
+from layout.messages.catalogue import Catalogue, Role
 from layout.messages.roles import Marking, Scale
 from layout.messages.roles import Sheet as Head
 from templates_gen.messages.roles.proof import Furnished, Words
 from templates_gen.verify.finding import NOTHING, Finding, Findings, finding, once
 from templates_gen.verify.found_parts import FoundPart
+from templates_gen.verify.joining import joining
 from templates_gen.verify.printed.furniture import measured, tile_of
 from templates_gen.verify.said import Accounted, Word, account, in_lines
 
@@ -56,7 +57,7 @@ def check_heads(
     about = more._replace(title=title, notes=(*notes, *more.notes))
     wrong = []
     for seen in pieces:
-        beside = [*about.said()[1:], *(_joining(pieces) if joined else [])]
+        beside = [*about.said()[1:], *(joining(pieces, large=True) if joined else [])]
         why = why_low(pieces[0].spoken) if low else ()
         ways = [[*beside, *reason] for reason in _each(why)]
         found = [_said_of(seen, title, warp, each, about) for each in ways]
@@ -144,13 +145,6 @@ def _each(choices: Sequence[str]) -> list[list[str]]:
 def _scales(words: Catalogue) -> list[str]:
     """What stands at the ends of the check scales, each twice on a sheet."""
     return 2 * [words.say(Scale.MILLIMETRES, length=100), words.say(Scale.INCHES, length=4)]
-
-
-def _joining(pieces: Sequence[FoundPart]) -> list[str]:
-    """How the pieces of a part are joined; nothing where it is in one piece."""
-    xs = [point.x for each in pieces for point in each.part.datum]
-    distance = Figure(f"{max(xs) - min(xs):.1f}")
-    return [pieces[0].spoken.say(Head.IN_PIECES, count=len(pieces), distance=distance)] if len(pieces) > 1 else []
 
 
 def why_low(words: Catalogue) -> list[str]:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import replace
 
 from layout.drawing.sheet import Piece, Sheet
@@ -96,12 +96,22 @@ def prove(plan: Plan, sheets: Sequence[Sheet], laid: Sequence[Sequence[Piece]], 
             )
     if total.problems:
         return total
+    pieces = dict(_counted(pieces))
     below = plan.kit.weaving.near_end == "bottom"
     for number, (sheet, shown) in enumerate(zip(sheets, maps, strict=True), 1):
         if shown:
             wrong_there = tuple(check_map(shown, sheet, number, pieces, near_below=below))
             total += Findings(0.0, wrong_there).at(said(Proof.SHEET, number=number))
     return sum((PROOFS[name](plan, own, on_paper=on_paper) for name, own in pieces.items()), total)
+
+
+def _counted(pieces: Mapping[str, Sequence[FoundPart]]) -> Iterator[tuple[str, list[FoundPart]]]:
+    """All pieces by the name of their part, each with how many that part has, or the same of the other frame end."""
+    for name, own in pieces.items():
+        kind = name.rpartition("-")[0]
+        alike = (len(each) for other, each in pieces.items() if kind and other.rpartition("-")[0] == kind)
+        most = max(alike, default=len(own))
+        yield name, [replace(seen, most=most) for seen in own]
 
 
 def _but(words: tuple[Word, ...], shown: Map | None) -> tuple[Word, ...]:

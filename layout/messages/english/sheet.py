@@ -11,12 +11,14 @@ MESSAGES: dict[Role, str | Plural] = {
     Sheet.LOW_FORM: "Low form: {why}.",
     Sheet.TOO_TALL: "Low form: the full one is too tall to lie on this sheet in one piece.",
     Sheet.IN_PIECES: (
-        "In {count} pieces: against a window, lay each piece on the next so that the three large crosses meet, tape "
-        "them, then cut it out. Joined, the small crosses at its two ends are {distance} mm apart."
+        "In {count} pieces: against a window, lay each piece on the next so that the three large crosses meet, and "
+        "tape them. The small crosses at its two ends must be {distance} mm apart, to within {within} mm; if not, take "
+        "the joints apart and lay the crosses on each other again. Then cut it out."
     ),
     Sheet.JOIN: (
-        "Against a window, lay each piece on the next so that the three crosses of their joint meet, tape them, then "
-        "cut out. Joined, the crosses at both ends are {distance} mm apart."
+        "Against a window, lay each piece on the next so that the three crosses of their joint meet, and tape them. "
+        "The crosses at both ends must be {distance} mm apart, to within {within} mm; if not, take the joints apart "
+        "and lay the crosses on each other again. Then cut out."
     ),
     Sheet.KNIFE: "Cut on a mat along a steel rule with a sharp blade, fingers clear; blades are not for children.",
     KeyMap.TITLE: "How the pieces meet",

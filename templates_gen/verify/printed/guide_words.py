@@ -9,7 +9,7 @@ from itertools import product
 from typing import TypeVar
 
 from layout.kit.kit import Kit
-from layout.messages.catalogue import Catalogue, Figure, Role
+from layout.messages.catalogue import Catalogue, Role
 from layout.messages.roles import Guide, Sheet, SheetName
 from layout.values.numerals import say_number
 from layout.values.units import in_unit
@@ -18,6 +18,7 @@ from templates_gen.messages.roles.proof import Words
 from templates_gen.verify.finding import NOTHING, Finding, Findings, finding
 from templates_gen.verify.found_parts import FoundPart
 from templates_gen.verify.heads import About, check_heads, pieces_named
+from templates_gen.verify.joining import joining
 from templates_gen.verify.kinds.truths import truth_of
 from templates_gen.verify.places import arrows_on, astray, misplaced
 from templates_gen.verify.printed.fan import End, Followed
@@ -177,7 +178,7 @@ def _heads(asked: FanWords, seen: FoundPart, pieces: Sequence[FoundPart]) -> Ite
     Of a guide in pieces the first sheet says how they are used and joined; later ones may leave it out, as may those
     of the far guide, since the near one says it of both.
     """
-    joined = _joined(pieces)
+    joined = joining(pieces)
     first = seen.number == pieces[0].number
     spared = len(pieces) > 1 and (asked.end == "far" or not first)
     for low, nudge in product((False, True), _NUDGES):
@@ -187,12 +188,6 @@ def _heads(asked: FanWords, seen: FoundPart, pieces: Sequence[FoundPart]) -> Ite
         if spared:
             head = About(about.title, about.purpose)
             yield check_heads([seen], about.title, asked.warp, (), joined=False, more=head)
-
-
-def _joined(pieces: Sequence[FoundPart]) -> list[str]:
-    """How the pieces are joined; nothing where there is one."""
-    xs = [point.x for seen in pieces for point in seen.part.datum]
-    return [pieces[0].spoken.say(Sheet.JOIN, distance=Figure(f"{max(xs) - min(xs):.1f}"))] if len(pieces) > 1 else []
 
 
 def _least(found: Iterable[Read], wrong: Callable[[Read], Sequence[Finding]]) -> Read:

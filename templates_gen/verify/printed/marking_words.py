@@ -8,7 +8,6 @@ from fractions import Fraction
 from layout.drawing.shapes import Point
 from layout.frames.kinds.flat_ends import FlatEnd
 from layout.kit.kit import Kit
-from layout.messages.catalogue import Figure
 from layout.messages.roles import Marking, Sheet, SheetName
 from layout.plan import Plan
 from layout.values.units import Length, say_length
@@ -16,6 +15,7 @@ from templates_gen.messages.roles.proof_printed import Wraps
 from templates_gen.verify.finding import NOTHING, Finding, Findings, end_place, finding
 from templates_gen.verify.found_parts import FoundPart
 from templates_gen.verify.heads import About, check_heads, why_low
+from templates_gen.verify.joining import joining
 from templates_gen.verify.kinds.truth import Form
 from templates_gen.verify.kinds.truths import truth_of
 from templates_gen.verify.places import misplaced
@@ -115,13 +115,11 @@ def _sheet_says(plan: Plan, form: Form, title: str, pieces: Sequence[FoundPart])
     unit = plan.warp.sett.unit
     small = Length(Fraction("6.35"), "in") if unit.imperial else Length(Fraction(10), "cm")
     lengths = {"small": say_length(small, plan.words), "unit": say_length(unit, plan.words)}
-    xs = [point.x for seen in pieces for point in seen.part.datum]
-    joined = [say(Sheet.JOIN, distance=Figure(f"{max(xs) - min(xs):.1f}"))] if len(pieces) > 1 else []
     return About(
         title,
         say(SheetName.PURPOSE_STRIPS_ENDS if ends else SheetName.PURPOSE_STRIPS),
         tuple(map(say, steps)),
-        tuple(joined),
+        tuple(joining(pieces)),
         cautions=tuple(map(say, cautions)),
         may=(*map(say, (*_section(kit, low=low), *read)), say(Marking.A_SCALE, **lengths), _size(plan)),
     )

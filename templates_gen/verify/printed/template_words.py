@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 from fractions import Fraction
 
-from layout.messages.catalogue import Figure, Role
+from layout.messages.catalogue import Role
 from layout.messages.roles import Marking, Sheet, Template
 from layout.plan import Plan
 from layout.values.units import Length, say_length
@@ -13,6 +13,7 @@ from templates_gen.messages.roles.proof_printed import Openings
 from templates_gen.verify.finding import NOTHING, Findings, end_place, finding
 from templates_gen.verify.found_parts import FoundPart
 from templates_gen.verify.heads import About, check_heads
+from templates_gen.verify.joining import joining
 from templates_gen.verify.kinds.truth import Asked, Form
 from templates_gen.verify.kinds.truths import truth_of
 from templates_gen.verify.outline import name_of
@@ -88,8 +89,6 @@ def _sheet_says(plan: Plan, form: Form, title: str, pieces: Sequence[FoundPart])
     asked = Asked(plan.words, sett.per_mm, ends_of(kit, sett.per_mm), form)
     names = truth_of(kit).sheets(kit.frame.ends)
     said = truth_of(kit).says(kit.frame.ends, asked)
-    xs = [point.x for seen in pieces for point in seen.part.datum]
-    joined = [say(Sheet.JOIN, distance=Figure(f"{max(xs) - min(xs):.1f}"))] if len(pieces) > 1 else []
     small = Length(Fraction("6.35"), "in") if sett.unit.imperial else Length(Fraction(10), "cm")
     lengths = {"small": say_length(small, plan.words), "unit": say_length(sett.unit, plan.words)}
     beside = [
@@ -98,7 +97,9 @@ def _sheet_says(plan: Plan, form: Form, title: str, pieces: Sequence[FoundPart])
         *map(say, (Template.A_CENTRE, Template.CROSSES, Template.CUT)),
     ]
     cautions = (*said.cautions, say(Sheet.KNIFE))
-    return About(title, say(names.purpose), tuple(said.steps), tuple(joined), tuple(beside), cautions, tuple(said.may))
+    return About(
+        title, say(names.purpose), tuple(said.steps), tuple(joining(pieces)), tuple(beside), cautions, tuple(said.may)
+    )
 
 
 def _sides(plan: Plan, end: str) -> dict[str, tuple[Marking, dict[str, int]]]:

@@ -12,6 +12,7 @@ from alarms import alarm_of
 from kits import FLAT, NAILS, NOTCHED, PEGGED, font_metrics, kit_of
 
 import layout.paper.choice as choice_module
+import layout.paper.joined as joined_module
 import layout.paper.leaves as leaves_module
 import layout.paper.sheets as sheets_module
 import layout.parts.guide_words as words_module
@@ -328,7 +329,7 @@ PIECES: dict[str, Patch] = {
     "a piece more than there are": named(
         lambda names: [names[0]._replace(words="Near guide, piece 1 of 9"), *names[1:]]
     ),
-    "another distance over the joints": lambda patch: patch.setattr(choice_module, "proof_distance", lambda _: 700.0),
+    "another distance over the joints": lambda patch: patch.setattr(joined_module, "proof_distance", lambda _: 700.0),
     "nothing said beside the pieces": _silent,
     "a piece without its thick edge": _shown(lambda parts: [*parts[:-1], without_edge(parts[-1])]),
     "a piece missing": _shown(lambda parts: [*parts[:-1], parts[-2]]),
