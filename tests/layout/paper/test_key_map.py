@@ -5,6 +5,7 @@ from __future__ import annotations
 from functools import cache
 
 import pytest
+from cases import crossed
 from kits import KINDS, font_metrics, plan_of
 
 from layout.drawing.shapes import Text
@@ -39,9 +40,13 @@ def rows_on(sheet: Printed) -> int:
     return sum(1 for shape in sheet.sheet.shapes if isinstance(shape, Text) and shape.words == under)
 
 
-@pytest.mark.parametrize("kind", ["round bars", "flat ends", "notched ends", "pegged ends", "nails", "loose rod"])
-@pytest.mark.parametrize("paper", ["common", "a4", "letter", "a3", "11x17"])
-@pytest.mark.parametrize("product", ["strips", "spacing-guide"])
+ENDS = ("round bars", "flat ends", "notched ends", "pegged ends", "nails", "loose rod")
+
+
+@pytest.mark.parametrize(
+    ("product", "paper", "kind"),
+    crossed(4, ("strips", "spacing-guide"), ("common", "a4", "letter", "a3", "11x17"), ENDS),
+)
 def test_it_stands_on_the_first_sheet(product: str, paper: str, kind: str) -> None:
     """Both ends are shown on the first sheet and on no later one; only the fullest sheets of words leave it out."""
     found = [rows_on(sheet) for sheet in file_of(product, paper, kind)]

@@ -9,6 +9,7 @@ import pypdfium2
 import pytest
 import zxingcpp
 from alarms import alarm_on
+from cases import crossed
 from golden import listed, matches
 from kits import KINDS, font_metrics, kit_of, plan_of
 
@@ -153,8 +154,7 @@ def test_the_cautions_defer_to_local_rules() -> None:
         assert part in said
 
 
-@pytest.mark.parametrize("paper", PAPERS)
-@pytest.mark.parametrize("kind", KINDS)
+@pytest.mark.parametrize(("kind", "paper"), crossed(4, list(KINDS), PAPERS))
 def test_every_kit_has_its_cards(kind: str, paper: str) -> None:
     """Every kind of frame on every paper, apart and folded over: made and proven, or a sentence that names the key."""
     fold = (list(KINDS).index(kind) + PAPERS.index(paper)) % 3 == 0
@@ -170,8 +170,7 @@ def found_wrong(made: Plan) -> str:
         return error.field
 
 
-@pytest.mark.parametrize("paper", PAPERS)
-@pytest.mark.parametrize("kind", KINDS)
+@pytest.mark.parametrize(("kind", "paper"), crossed(4, list(KINDS), PAPERS))
 def test_every_kit_has_help(kind: str, paper: str) -> None:
     """Every kind of frame on every paper but one: a sheet 148 mm high is too low for it, and a reason is given."""
     made = plan(kit_of({**KINDS[kind], "paper.size": paper, "box": {"holds": ["help"]}}))

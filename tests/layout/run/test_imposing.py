@@ -31,7 +31,7 @@ def of(kits: list[tuple[list[tuple[float, float]], int]]) -> list[tuple[RunPart,
     ]
 
 
-@settings(max_examples=15)
+@settings(max_examples=6)
 @given(ranges)
 def test_never_more_sheets_than_one_box_to_a_page(kits: list[tuple[list[tuple[float, float]], int]]) -> None:
     """Placing several boxes at a time never takes more paper than each by itself, and never less than its area."""
@@ -46,7 +46,7 @@ def test_never_more_sheets_than_one_box_to_a_page(kits: list[tuple[list[tuple[fl
     assert found.least == math.ceil(area / ((BED.width + 2.2) * (BED.height + 2.2)) - 1e-9) <= found.papers
 
 
-@settings(max_examples=15)
+@settings(max_examples=6)
 @given(ranges)
 def test_waste_is_what_no_part_covers(kits: list[tuple[list[tuple[float, float]], int]]) -> None:
     """The share of the beds of all sheets, added up the other way round: free room over room."""

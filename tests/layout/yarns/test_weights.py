@@ -10,12 +10,13 @@ import pytest
 from layout.values.errors import FieldError
 from layout.yarns.weights import WEIGHTS, read_weight
 
+REGISTRY: pint.UnitRegistry[float] = pint.UnitRegistry()
+
 
 @pytest.mark.parametrize("word", WEIGHTS)
 def test_every_unit_weighs_what_pint_says(word: str) -> None:
     """pint's default registry: gram, kilogram, and the avoirdupois grain, ounce and pound."""
-    registry: pint.UnitRegistry[float] = pint.UnitRegistry()
-    theirs = registry.Quantity(3, word.removesuffix("s") if word == "lbs" else word).to("gram").magnitude
+    theirs = REGISTRY.Quantity(3, word.removesuffix("s") if word == "lbs" else word).to("gram").magnitude
     assert float(read_weight(f"3 {word}")) == pytest.approx(theirs, rel=1e-12)
 
 

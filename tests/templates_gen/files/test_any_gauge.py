@@ -8,6 +8,7 @@ from pathlib import Path
 
 import pypdf
 import pytest
+from cases import crossed
 from commands import refused, run
 from kits import font_metrics
 
@@ -25,8 +26,7 @@ from templates_gen.files.generate import ProofError
 UNITS = ("4 cm", "1 in", "1/2 in", "7 cm", "1 mm", "30 in")
 
 
-@pytest.mark.parametrize("unit", UNITS)
-@pytest.mark.parametrize("ends", BY_KEY["frame.ends"].choices)
+@pytest.mark.parametrize(("unit", "ends"), crossed(3, UNITS, BY_KEY["frame.ends"].choices))
 def test_it_is_made_and_proven(unit: str, ends: str, tmp_path: Path) -> None:
     """For every unit and kind of frame end, both files, with the six edges of the windows within a micrometre."""
     report = make_gauge(GaugeAsked(read_length(unit), ends), tmp_path / "g", font_metrics())
