@@ -106,6 +106,8 @@ def limits(spec: Input) -> str:
     if spec.kind in ("whole", "amount", "mass"):
         unit = " g" if spec.kind == "mass" else ""
         return f"{_plain(spec.least)} to {_plain(spec.most)}{unit}"
+    if spec.kind == "deviation":
+        return f"{_plain(spec.least)} % to {_plain(spec.most)} %"
     if spec.kind == "card":
         wide, high = map(_plain, LEAST_CARD)
         return f"a card of at least {wide} x {high} mm that fits on its sheet"

@@ -4,16 +4,17 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import replace
-from math import atan2, cos, degrees, dist, radians, sin
+from math import atan2, cos, degrees, dist, pi, radians, sin
 from typing import NamedTuple
 
-from layout.drawing.arcs import halved
+from layout.drawing.arcs import halfway, halved, turn
 from layout.drawing.shapes import Curve, Point, Region, Shape, Step, Text
 from layout.drawing.sheet import Sheet
 
 CLOSE = 0.0005
 """An arc that is corrected keeps so close to what its curve becomes, in mm."""
 
+_STEEPEST = pi / 4 + 1e-6  # radians: no arc is drawn that turns by more
 _ROUND = 1e-6  # mm: a curve is a circle where all its points are so equally far from its middle
 
 
@@ -38,13 +39,17 @@ class Scale(NamedTuple):
         return Point((at.x - self.skew * y) / self.x, y)
 
 
+TRUE = Scale()
+"""The scale of a machine that is right."""
+
+
 def corrected(sheet: Sheet, scale: Scale) -> Sheet:
     """The sheet to give to a machine with this scale, so that what comes out is `sheet`.
 
     Points move about the middle of the sheet. Words keep their size and circles their radius: both move as a whole.
     Other arcs are split until they are within `CLOSE` of what they become.
     """
-    if scale == Scale():
+    if scale == TRUE:
         return sheet
     move = _Move(scale, Point(sheet.width / 2, sheet.height / 2))
     return replace(sheet, shapes=tuple(map(move.shape, sheet.shapes)))
@@ -85,13 +90,19 @@ class _Move(NamedTuple):
             return
         moved = Step(self.point(step.end), self.point(step.through))
         halves = halved(start, step.through, step.end)
-        if self._close(self.point(start), moved, halves):
-            yield moved
+        if self._close(self.point(start), moved, halves) and self._flat(self.point(start), moved):
+            there = self.point(start)
+            yield Step(moved.end, moved.through and halfway(there, moved.through, moved.end))
             return
         begin = start
         for half in halves:
             yield from self.steps(begin, half)
             begin = half.end
+
+    @staticmethod
+    def _flat(start: Point, moved: Step) -> bool:
+        """Whether an arc may be drawn: one of 45 degrees may have become steeper."""
+        return abs(turn(start, moved.through or moved.end, moved.end)) <= _STEEPEST
 
     def _close(self, start: Point, moved: Step, halves: tuple[Step, Step]) -> bool:
         """Whether the arc through the moved points passes where the quarters of the curve have moved to."""

@@ -21,7 +21,14 @@ from layout.kit.inputs import (
 from layout.kit.languages import NAMES, code_of
 from layout.kit.likeness import closest
 from layout.kit.names import read_name
-from layout.kit.number_fields import read_amount, read_count_of, read_share, read_system, read_whole
+from layout.kit.number_fields import (
+    read_amount,
+    read_count_of,
+    read_deviation,
+    read_share,
+    read_system,
+    read_whole,
+)
 from layout.kit.paper_size import OWN, PAPERS, POINT, PaperSize, named_size
 from layout.messages.catalogue import Figure, Role
 from layout.messages.english import ENGLISH
@@ -225,6 +232,7 @@ _READERS: dict[str, Callable[[Input, object], Any]] = {
     "force": _force,
     "amount": read_amount,
     "share": read_share,
+    "deviation": read_deviation,
     "count": read_count_of,
     "system": read_system,
     "names": read_names,

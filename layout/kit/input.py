@@ -13,7 +13,7 @@ from layout.values.units import Length
 Kind = Literal[
     "version", "name", "length", "width", "sett", "density", "whole", "flag", "choice", "size", "tables", "number",
     "colour", "force", "amount", "share", "count", "system", "height", "heading", "language",
-    "names", "card", "sides", "mass", "link", "text", "lines",
+    "names", "card", "sides", "mass", "link", "text", "lines", "deviation",
 ]  # fmt: skip
 
 

@@ -48,6 +48,18 @@ def read_share(_: Input, value: object) -> Fraction:
     return number
 
 
+def read_deviation(spec: Input, value: object) -> Fraction:
+    """How far something is off, from "0.21 %" or "-0.13 %", as a share; the limits of its input are in per cent."""
+    needed = Message(Entry.DEVIATION, {"least": plain(spec.least), "most": plain(spec.most)})
+    match = _SHARE.fullmatch(value.strip()) if isinstance(value, str) and len(value) <= _LONGEST else None
+    if match is None or not isinstance(value, str):
+        raise FieldError("", needed, shown(value), "")
+    number = number_from(match, value)
+    if not spec.least <= number <= spec.most:
+        raise FieldError("", needed, shown(value), "")
+    return number / 100
+
+
 def read_count_of(_: Input, value: object) -> Fraction | str:
     """A count of yarn; text with a stroke ("8/2") is handed on as it is, since its order stands beside it."""
     if isinstance(value, str) and len(value) <= _LONGEST:

@@ -9,6 +9,7 @@ from layout.cutting.job.boards import BoardPart, Boards, boards_of, boards_of_ru
 from layout.cutting.job.job import Job
 from layout.cutting.job.work import work_of
 from layout.cutting.products import CUT_PRODUCTS, turns
+from layout.cutting.stock.drawn_scale import drawn_against
 from layout.cutting.stock.stock import Stock
 from layout.drawing.metrics import FontMetrics
 from layout.drawing.sheet import Part, Sheet
@@ -16,7 +17,7 @@ from layout.paper.choice import Laying
 from layout.paper.job_sheets import job_laid
 from layout.plan import Plan
 from layout.values.errors import FieldError
-from templates_gen.files.output import kerf_in_name
+from templates_gen.files.output import settings_in_name
 from templates_gen.lettering.outlines import outlined
 
 _OFF_BOARD = ("trial-cut",)  # it is cut before anything else
@@ -61,8 +62,13 @@ class BoardDrawings:
 
     @cached_property
     def sheets(self) -> tuple[Sheet, ...]:
-        """The boards as they are drawn, words in outlines."""
+        """The boards as they are cut, words in outlines."""
         return tuple(outlined(self.boards.sheet(number + 1)) for number in range(len(self.boards.sheets)))
+
+    @cached_property
+    def drawn(self) -> tuple[Sheet, ...]:
+        """The boards as the cutter gets them: drawn against its scale."""
+        return tuple(drawn_against(sheet, self.stock.scale) for sheet in self.sheets)
 
     @cached_property
     def job(self) -> Job:
@@ -76,7 +82,7 @@ class BoardDrawings:
         size = f"{self.stock.width:g}x{self.stock.height:g}mm"
         times = self.boards.times[number - 1]
         often = f"{times}x-" if times > 1 else ""
-        return f"board-{number}of{len(self.boards.sheets)}-{often}{size}-{kerf_in_name(self.stock)}"
+        return f"board-{number}of{len(self.boards.sheets)}-{often}{size}-{settings_in_name(self.stock)}"
 
     @cached_property
     def laid(self) -> Laying | FieldError:

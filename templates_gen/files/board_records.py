@@ -40,7 +40,7 @@ def job_records(drawn: BoardDrawings) -> Iterator[FileRecord]:
 
 
 def _board(drawn: BoardDrawings, file: str, number: int) -> Output:
-    sheet, pieces = drawn.sheets[number - 1], drawn.boards.sheets[number - 1]
+    sheet, pieces = drawn.drawn[number - 1], drawn.boards.sheets[number - 1]
     what = drawn.plan.words.say(Titles.BOARD, number=number, total=len(drawn.sheets))
     about = titled(drawn.plan, what, file, drawn.stock)._replace(operations=drawn.stock.operations)
     return Output(file, _names(pieces), (sheet,), (pieces,), about, on_paper=False, stock=drawn.stock)

@@ -13,7 +13,7 @@ from layout.values.errors import FieldError
 from templates_gen.document import About
 from templates_gen.files.coded import coded
 from templates_gen.files.drawings import CutDrawings
-from templates_gen.files.output import Output, joined_of, kerf_in_name, names_of, titled
+from templates_gen.files.output import Output, joined_of, kerf_in_name, names_of, settings_in_name, titled
 from templates_gen.files.record import FileRecord
 from templates_gen.messages.language import message
 from templates_gen.messages.roles.files import Left
@@ -27,9 +27,10 @@ def cut_records(drawn: CutDrawings, name: str, forms: Sequence[str]) -> Iterator
     parts = drawn.parts(name)
     if isinstance(parts, FieldError):
         return
-    stem = "-".join((name, _size(parts), kerf_in_name(drawn.stock)))
+    size = _size(parts)
     for form in forms:
-        file = f"{stem}.{form}"
+        settings = kerf_in_name(drawn.stock) if form == PAPER else settings_in_name(drawn.stock)
+        file = f"{name}-{size}-{settings}.{form}"
         if form != PAPER:
             yield FileRecord(file, name, form, partial(_for_cutter, drawn, file, name))
         elif not isinstance(layings := drawn.layings(name), FieldError):
@@ -37,7 +38,7 @@ def cut_records(drawn: CutDrawings, name: str, forms: Sequence[str]) -> Iterator
 
 
 def _for_cutter(drawn: CutDrawings, file: str, name: str) -> Output:
-    sheet, laid = drawn.alone(name)
+    sheet, laid = drawn.for_cutter(name)
     names = names_of(piece.part for piece in laid)
     about = _about(drawn, file, name)._replace(operations=drawn.stock.operations)
     return Output(file, names, (sheet,), (laid,), about, on_paper=False, stock=drawn.stock)

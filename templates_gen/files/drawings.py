@@ -7,6 +7,7 @@ from functools import cached_property
 
 from layout.cutting.parts.on_paper import drawing_of
 from layout.cutting.products import CUT_PRODUCTS, cut_suiting
+from layout.cutting.stock.drawn_scale import drawn_against
 from layout.cutting.stock.stock import Stock
 from layout.drawing.metrics import FontMetrics
 from layout.drawing.shapes import Placing
@@ -122,9 +123,14 @@ class CutDrawings:
         return CUT_PRODUCTS[name].forms
 
     def alone(self, name: str) -> Laid:
-        """A product as a cutter gets it, words in outlines, drawn once for all its files."""
+        """A product as it is cut, words in outlines."""
+        return _alone(name, CUT_PRODUCTS[name].alone(self.plan, self.stock, self.metrics))
+
+    def for_cutter(self, name: str) -> Laid:
+        """A product as a cutter gets it: drawn against its scale, once for all files."""
         if name not in self._sheets:
-            self._sheets[name] = _alone(name, CUT_PRODUCTS[name].alone(self.plan, self.stock, self.metrics))
+            sheet, laid = self.alone(name)
+            self._sheets[name] = drawn_against(sheet, self.stock.scale), laid
         return self._sheets[name]
 
     @cached_property

@@ -107,7 +107,7 @@ def _asked_for(file: str, asked: Selection) -> bool:
 
 _LARGEST = 1_000_000  # bytes; a whole kit's is a fiftieth
 _MOST_FILES = 5_000  # a whole kit has forty
-_SIZE = r"[\d.]+x[\d.]+mm-(?:no-kerf|kerf-[\d.x]+)"
+_SIZE = r"[\d.]+x[\d.]+mm-(?:no-kerf|kerf-[\d.x]+)(?:-corrected)?"
 _CUT = re.compile(rf"(?P<name>{'|'.join(sorted(CUT_PRODUCTS, key=len, reverse=True))})-{_SIZE}")
 _BOARD = re.compile(rf"(?P<name>board)-\d+of\d+-(?:[1-9]\d*x-)?{_SIZE}")
 

@@ -11,6 +11,7 @@ from typing import NamedTuple
 
 from layout.cutting.stock.stock import Stock
 from layout.cutting.stock.stock_values import stock_values, without_money
+from layout.drawing.correction import TRUE
 from layout.drawing.sheet import Part, Piece, Sheet, cuts_on, marks_on
 from layout.kit.kit import Kit, kit_values, without_legal
 from layout.paper.choice import Laying
@@ -93,6 +94,11 @@ def titled(plan: Plan, what: str, file: str, stock: Stock | None = None, *, lega
 def _values(kit: Kit) -> dict[str, object]:
     """The values of a kit, which its files carry; never changed."""
     return kit_values(kit)
+
+
+def settings_in_name(stock: Stock) -> str:
+    """The kerf that the lines are drawn for, and whether they are drawn against the scale of the cutter."""
+    return f"{kerf_in_name(stock)}-corrected" if stock.scale != TRUE else kerf_in_name(stock)
 
 
 def kerf_in_name(stock: Stock) -> str:

@@ -12,6 +12,7 @@ from templates_gen.files.formats import FORMATS
 from templates_gen.files.output import Output
 from templates_gen.messages.roles.proof import Compared, Laid, Proof
 from templates_gen.verify.compare import compare
+from templates_gen.verify.cut_parts.as_cut import as_cut
 from templates_gen.verify.cut_parts.board_edges import prove_edges
 from templates_gen.verify.cut_parts.job import prove_job
 from templates_gen.verify.cut_parts.prove_cut import prove_cut
@@ -66,10 +67,13 @@ def prove_cut_file(plan: Plan, output: Output, sheets: Sequence[Sheet]) -> Findi
     total = NOTHING
     if output.stock is not None and output.file == JOB:
         total += prove_job(plan, output.stock, sheets, output.laid)
-    for number, (sheet, pieces) in enumerate(zip(sheets, output.laid, strict=True), 1):
+    for number, (read, pieces) in enumerate(zip(sheets, output.laid, strict=True), 1):
+        sheet = read
         where = place(Proof.SHEET, number=number)
-        if output.stock is not None and output.about.operations and is_of_boards(output.file):
-            total += prove_edges(output.stock, sheet).at(where)
+        if output.stock is not None and output.about.operations:
+            sheet = as_cut(output.stock, sheet)
+            if is_of_boards(output.file):
+                total += prove_edges(output.stock, sheet).at(where)
         if output.stock is not None and not output.tiled and output.file != JOB:
             total += prove_cut(plan, output.stock, sheet, pieces, where)
         else:

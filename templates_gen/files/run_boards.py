@@ -116,7 +116,7 @@ class RunBoards:
 
     def _board(self, file: str) -> Output:
         number = self.board_names.index(file) // len(BOARD_FORMS) + 1
-        sheet, pieces = self.drawn.sheets[number - 1], self.drawn.boards.sheets[number - 1]
+        sheet, pieces = self.drawn.drawn[number - 1], self.drawn.boards.sheets[number - 1]
         what = self.drawn.plan.words.say(Titles.BOARD, number=number, total=len(self.drawn.sheets))
         about = about_run(self.name, self.sold, what, file, self.stock)
         about = about._replace(operations=self.stock.operations)
@@ -155,7 +155,7 @@ class RunBoards:
         """Every board once, as it is drawn, by the name of its first file."""
         names = self.board_names[:: len(BOARD_FORMS)]
         boards = self.drawn.boards
-        each = zip(names, self.drawn.sheets, boards.sheets, boards.kits, strict=True)
+        each = zip(names, self.drawn.drawn, boards.sheets, boards.kits, strict=True)
         return tuple(RunBoard(*one) for one in each)
 
 

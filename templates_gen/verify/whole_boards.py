@@ -21,7 +21,7 @@ JOB = "job.pdf"
 """The job sheet; a paper may not allow it."""
 
 _BOARD = re.compile(
-    r"board-(?P<number>\d+)of(?P<count>\d+)-(?:(?P<times>[1-9]\d*)x-)?[\d.]+x[\d.]+mm-(?:no-kerf|kerf-[\d.x]+)\.(?P<form>\w+)"
+    r"board-(?P<number>\d+)of(?P<count>\d+)-(?:(?P<times>[1-9]\d*)x-)?[\d.]+x[\d.]+mm-(?:no-kerf|kerf-[\d.x]+)(?:-corrected)?\.(?P<form>\w+)"
 )
 _SQUARE, _TRIAL = "reference-square", "trial-cut"
 

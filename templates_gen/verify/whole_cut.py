@@ -18,7 +18,7 @@ from templates_gen.verify.kinds.truths import truth_of
 
 FOR_CUTTERS = ("svg", "dxf")
 
-_CUT = re.compile(r"(?P<name>[a-z-]+)-\d+x\d+mm-(?:no-kerf|kerf-[\d.x]+)\.(?P<form>\w+)")
+_CUT = re.compile(r"(?P<name>[a-z-]+)-\d+x\d+mm-(?:no-kerf|kerf-[\d.x]+)(?:-corrected)?\.(?P<form>\w+)")
 """What is cut is named by its size and kerf."""
 
 _SQUARE = "reference-square"

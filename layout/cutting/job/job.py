@@ -18,6 +18,8 @@ from layout.messages.catalogue import Catalogue, Message
 from layout.messages.roles import JobSheet
 from layout.values.numerals import say_number
 
+_SHARE = 3  # decimals of a per cent that are said
+
 
 class Kind(NamedTuple):
     """Parts that are alike: their number on the sheets, one of them, what it is called, and how many are cut in all."""
@@ -94,6 +96,15 @@ def kerf_words(stock: Stock, words: Catalogue) -> str:
     up, across = say_number(stock.kerf_x), say_number(stock.kerf_y)
     kerf = Message(JobSheet.KERF_ONE, {"kerf": up}) if up == across else _two(up, across)
     return words.say(JobSheet.STEP_KERF_DRAWN if stock.kerf_drawn else JobSheet.STEP_KERF_LEFT, kerf=kerf)
+
+
+def scale_words(stock: Stock, words: Catalogue) -> str:
+    """The scale that the files are drawn against, how sure it is, and what that asks of who opens them."""
+    x, y, skew = stock.scale.x - 1, stock.scale.y - 1, stock.scale.skew
+    said = {key: say_number(100 * share, _SHARE) for key, share in (("x", x), ("y", y), ("skew", skew))}
+    if stock.scale_uncertainty is None:
+        return words.say(JobSheet.STEP_SCALE, **said)
+    return words.say(JobSheet.STEP_SCALE_WITHIN, **said, within=say_number(100 * stock.scale_uncertainty, _SHARE))
 
 
 def _two(up: str, across: str) -> Message:

@@ -4,9 +4,10 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from layout.cutting.job.job import kerf_words
+from layout.cutting.job.job import kerf_words, scale_words
 from layout.cutting.job.lists import RING_UP, WORDS_X, Section, ended
 from layout.cutting.stock.stock import Stock
+from layout.drawing.correction import TRUE
 from layout.drawing.metrics import FontMetrics
 from layout.drawing.shapes import Point, Shape, Text
 from layout.drawing.signs import RING, ring
@@ -29,7 +30,8 @@ CARES: Sequence[JobSheet] = (
 
 def steps_section(stock: Stock, width: float, words: Catalogue, metrics: FontMetrics) -> Section:
     """What to do before the beam goes on, with numbers in rings, and what to mind in small letters."""
-    steps = [words.say(JobSheet.STEP_SQUARE), kerf_words(stock, words), *map(words.say, STEPS)]
+    scale = [] if stock.scale == TRUE else [scale_words(stock, words)]
+    steps = [words.say(JobSheet.STEP_SQUARE), kerf_words(stock, words), *scale, *map(words.say, STEPS)]
     shapes: list[Shape] = []
     y = -metrics.cap * LEAD
     for number, step in enumerate(steps, 1):

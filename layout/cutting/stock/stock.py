@@ -6,6 +6,8 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from typing import Literal
 
+from layout.drawing.correction import TRUE, Scale
+
 OPERATIONS = ("engrave", "score", "cut", "reference")
 """What is done with a line or area, in the order of work; nothing runs what is there for reference."""
 
@@ -30,6 +32,8 @@ class Stock:
     are by "sheet" and "minute"; what is not known is left out of both.
     `trial_kerf` is the kerf that the trial cut was drawn for, `trial_slot` what is engraved at the slot that was chosen
     on it; both None before it was measured.
+    `scale` is what the cutter makes of one millimetre, apart from the kerf; `scale_uncertainty` is by how much each of
+    its shares may be off, None where that is not known. What the cutter gets is drawn against that scale.
     """
 
     name: str
@@ -50,6 +54,8 @@ class Stock:
     too_fine: Literal["say so", "every second end", "printed guide"] = "say so"
     trial_kerf: float | None = None
     trial_slot: float | None = None
+    scale: Scale = TRUE
+    scale_uncertainty: float | None = None
 
     @property
     def trial_drawn_for(self) -> float:

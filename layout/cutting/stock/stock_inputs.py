@@ -45,7 +45,14 @@ def _needed(key: str, what: Role, example: str, bounds: tuple[int | str, int | s
     return Input(key, "length", what, example, required=True, low=low, high=high)
 
 
+def _share(key: str, what: Role, example: str, least: int) -> Input:
+    return Input(key, "deviation", what, example, least=Fraction(least), most=Fraction(MOST_OFF))
+
+
 _KERF, _SIDES = (0, 5), (20, 3500)
+
+MOST_OFF = 3
+"""No cutter is further off than so many per cent: more is a file that was not read in millimetres."""
 
 STOCK = catalogue(
     (
@@ -96,6 +103,10 @@ STOCK = catalogue(
             '"0.30 mm"',
             (0, 10),
         ),
+        _share("scale.x", StockHelp.SCALE_X, '"0.21 %"', -MOST_OFF),
+        _share("scale.y", StockHelp.SCALE_Y, '"-0.13 %"', -MOST_OFF),
+        _share("scale.skew", StockHelp.SCALE_SKEW, '"0.05 %"', -MOST_OFF),
+        _share("scale.uncertainty", StockHelp.SCALE_UNCERTAINTY, '"0.03 %"', 0),
         *(
             Input(
                 f"colours.{each}",

@@ -5,29 +5,34 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping
 from dataclasses import replace
 from fractions import Fraction
+from math import floor
 from typing import Any
 
+from layout.cutting.stock.drawn_scale import LARGEST_DRAWN, drawn_page
 from layout.cutting.stock.stock import OPERATIONS, Operation, Stock
 from layout.cutting.stock.stock_inputs import STOCK
+from layout.drawing.correction import Scale
 from layout.drawing.metrics import FontMetrics
 from layout.kit.fields import example_of
 from layout.kit.inputs import VERSION
 from layout.kit.walk import Walk
 from layout.messages.roles import StockNeed
 from layout.values.errors import FieldError, FieldErrors, leave_out, shown
-from layout.values.units import Length, exact_length, say_length
+from layout.values.units import Length, exact_length, say_length, say_number
 
 Got = Mapping[str, Any]
 _RUN = OPERATIONS[:-1]
 _PRICES = ("sheet", "minute")
 _MAY_BE_UNKNOWN = ("cutting.kerf_uncertainty", "trial.kerf", "trial.slot")
+_SHARES = ("x", "y", "skew", "uncertainty")
+_PLACES = 6  # decimals of a per cent that are kept: over 600 mm less than a hundredth of a micrometre
 
 
 def read_stock(values: Mapping[str, object], metrics: FontMetrics) -> Stock:
     """The stock that nested plain values say. Raises FieldErrors with every refusal at once, each with its key."""
     walk = Walk(metrics, STOCK)
     walk.over(values)
-    errors = [*walk.errors, *_kerf_errors(walk.got), *_colour_errors(walk.got)]
+    errors = [*walk.errors, *_kerf_errors(walk.got), *_colour_errors(walk.got), *_size_errors(walk.got)]
     if errors:
         raise FieldErrors(errors)
     return _stock_of(walk.got)
@@ -99,7 +104,27 @@ def _stock_of(got: Got) -> Stock:
         too_fine=got["cutting.too_fine"],
         trial_kerf=None if trial_kerf is None else _mm(trial_kerf),
         trial_slot=None if trial_slot is None else _mm(trial_slot),
+        scale=_scale(got),
+        scale_uncertainty=float(round(got["scale.uncertainty"] or Fraction(), _PLACES + 2)) or None,
     )
+
+
+def _scale(got: Got) -> Scale:
+    x, y, skew = (round(got[f"scale.{key}"] or Fraction(), _PLACES + 2) for key in _SHARES[:3])
+    return Scale(float(1 + x), float(1 + y), float(skew))
+
+
+def _size_errors(got: Got) -> Iterator[FieldError]:
+    """A sheet that would be drawn larger than files may be, since the cutter makes all of it smaller."""
+    if any(key not in got for key in ("sheet.width", "sheet.height", *(f"scale.{key}" for key in _SHARES))):
+        return
+    width, height, scale = _mm(got["sheet.width"]), _mm(got["sheet.height"]), _scale(got)
+    drawn = drawn_page(width, height, scale)
+    room = ((LARGEST_DRAWN - drawn.width) * scale.x + width, (LARGEST_DRAWN - drawn.height) * scale.y + height)
+    for leaf, size, most in zip(("width", "height"), (width, height), room, strict=True):
+        if size > most:
+            example = f'{leaf} = "{floor(most)} mm"'
+            yield FieldError(f"sheet.{leaf}", StockNeed.DRAWN_LARGER, f"{size:g} mm", example, most=floor(most))
 
 
 def _known(got: Got, table: str, keys: tuple[str, ...]) -> dict[str, float]:
@@ -130,11 +155,23 @@ def stock_values(stock: Stock) -> dict[str, object]:
         "sheet": {"width": _words(stock.width), "height": _words(stock.height), "grain": stock.grain},
         "cutting": cutting,
         **({"trial": trial} if trial else {}),
+        **({"scale": scale} if (scale := _scale_values(stock)) else {}),
         "colours": {each: stock.operations[each].colour for each in OPERATIONS},
         "widths": {each: _words(stock.operations[each].width) for each in OPERATIONS},
         "speeds": dict(stock.speeds),
         "prices": dict(stock.prices),
     }
+
+
+def _scale_values(stock: Stock) -> dict[str, str]:
+    """The shares of a scale that are not nothing, as a stock file says them."""
+    off = (stock.scale.x - 1, stock.scale.y - 1, stock.scale.skew, stock.scale_uncertainty or 0.0)
+    return {key: per_cent(share) for key, share in zip(_SHARES, off, strict=True) if round(share, _PLACES + 2)}
+
+
+def per_cent(share: float | Fraction) -> str:
+    """A share as a stock file says it, such as "0.21 %"."""
+    return f"{say_number(100 * Fraction(share).limit_denominator(10**12), _PLACES)} %"
 
 
 def _words(mm: float) -> str:

@@ -41,6 +41,11 @@ MESSAGES: dict[Role, str | Plural] = {
     JobSheet.STEP_KERF_LEFT: (
         "The kerf, {kerf}, is not drawn in: the machine itself must keep clear of the lines by half of it."
     ),
+    JobSheet.STEP_SCALE: ("The cutter's scale is drawn in, x {x} %, y {y} %, skew {skew} %: import the file at 100 %."),
+    JobSheet.STEP_SCALE_WITHIN: (
+        "The cutter's scale is drawn in, x {x} %, y {y} %, skew {skew} %, each within {within} %: import the file at "
+        "100 %."
+    ),
     JobSheet.STEP_PEOPLE: "Trained people only. Safety glasses, lid shut, extraction on; stay by it.",
     JobSheet.STEP_MATERIAL: "No other board, never PVC or vinyl. Let it cool, wipe off soot: it stains wool.",
     JobSheet.KERF_ONE: "{kerf} mm",

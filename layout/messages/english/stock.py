@@ -17,6 +17,7 @@ MESSAGES: dict[Role, str | Plural] = {
         "needs a colour of its own, unlike every other operation, got {got}, which {other} has too; for example "
         "{example}"
     ),
+    StockNeed.DRAWN_LARGER: needs("at most {most} mm, since it is drawn larger by the scale of the cutter"),
     Caliper.SIZE: needs("a size as the caliper shows it, in mm or inches"),
     Caliper.IN_PAIRS: "needs one {part} for every {hole}, got {got}; for example {example}",
     Caliper.PAIRS: "{parts} for {holes}",

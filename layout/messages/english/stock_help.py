@@ -29,6 +29,10 @@ MESSAGES: dict[Role, str | Plural] = {
     StockHelp.TRIAL_SLOT: (
         "what is engraved at the slot of the trial cut that holds the yarn; the ease follows from it"
     ),
+    StockHelp.SCALE_X: "how much too long the cutter makes what it is given along x; files are drawn against it",
+    StockHelp.SCALE_Y: "how much too long it makes what it is given along y",
+    StockHelp.SCALE_SKEW: "how far what runs up leans to the right; 0.1 % is 1 mm in a metre",
+    StockHelp.SCALE_UNCERTAINTY: "by how much each of the three may be off",
     StockHelp.PRICES_SHEET: "what one sheet costs, in your own money",
     StockHelp.PRICES_MINUTE: "what a minute of the cutter costs, in the same money",
     StockHelp.COLOURS_ENGRAVE: "the colour that shows the cutter what to engrave",

@@ -41,6 +41,8 @@ class JobSheet(Role):
     STEP_SQUARE = "jobsheet.step_square"
     STEP_KERF_DRAWN = "jobsheet.step_kerf_drawn"
     STEP_KERF_LEFT = "jobsheet.step_kerf_left"
+    STEP_SCALE = "jobsheet.step_scale"
+    STEP_SCALE_WITHIN = "jobsheet.step_scale_within"
     STEP_PEOPLE = "jobsheet.step_people"
     STEP_MATERIAL = "jobsheet.step_material"
     KERF_ONE = "jobsheet.kerf_one"

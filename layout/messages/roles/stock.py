@@ -12,6 +12,7 @@ class StockNeed(Role):
     OTHER_KERF = "stockneed.other_kerf"
     NO_KERF = "stockneed.no_kerf"
     SAME_COLOUR = "stockneed.same_colour"
+    DRAWN_LARGER = "stockneed.drawn_larger"
 
 
 class Caliper(Role):

@@ -91,6 +91,7 @@ class Entry(Role):
     WHOLE = "entry.whole"
     AMOUNT = "entry.amount"
     SHARE = "entry.share"
+    DEVIATION = "entry.deviation"
     COUNT = "entry.count"
     NAME = "entry.name"
     NAME_LONG = "entry.name_long"

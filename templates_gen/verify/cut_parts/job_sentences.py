@@ -40,9 +40,22 @@ def steps(stock: Stock, words: Catalogue) -> list[str]:
     return [
         words.say(JobSheet.STEP_SQUARE),
         words.say(JobSheet.STEP_KERF_DRAWN if stock.kerf_drawn else JobSheet.STEP_KERF_LEFT, kerf=kerf),
+        *_scale(stock, words),
         words.say(JobSheet.STEP_PEOPLE),
         words.say(JobSheet.STEP_MATERIAL),
     ]
+
+
+def _scale(stock: Stock, words: Catalogue) -> Iterator[str]:
+    """How much too long, in per cent, the cutter makes what it is given, where its files are drawn against that."""
+    x, y, skew = stock.scale
+    if (x, y, skew) == (1.0, 1.0, 0.0):
+        return
+    shares = {"x": x - 1, "y": y - 1, "skew": skew}
+    role = JobSheet.STEP_SCALE
+    if stock.scale_uncertainty is not None:
+        role, shares["within"] = JobSheet.STEP_SCALE_WITHIN, stock.scale_uncertainty
+    yield words.say(role, **{name: say_number(share * 100, 3) for name, share in shares.items()})
 
 
 def amounts(work: Mapping[str, float], words: Catalogue) -> dict[str, Choice]:
@@ -122,4 +135,5 @@ def _stem(stock: Stock, number: int, total: int, times: int) -> str:
         widths = [stock.kerf_x] if stock.kerf_x == stock.kerf_y else [stock.kerf_x, stock.kerf_y]
         kerf = "kerf-" + "x".join(f"{each:.{2 if round(each, 2) == each else 3}f}" for each in widths)
     often = f"{times}x-" if times > 1 else ""
-    return f"board-{number}of{total}-{often}{stock.width:g}x{stock.height:g}mm-{kerf}"
+    drawn = "" if stock.scale == (1.0, 1.0, 0.0) else "-corrected"
+    return f"board-{number}of{total}-{often}{stock.width:g}x{stock.height:g}mm-{kerf}{drawn}"

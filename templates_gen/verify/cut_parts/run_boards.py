@@ -16,6 +16,7 @@ from layout.kit.kit import Kit
 from templates_gen.messages.roles.proof import Laid, Proof
 from templates_gen.messages.roles.proof_run import RunProof
 from templates_gen.verify import LIMIT
+from templates_gen.verify.cut_parts.as_cut import as_cut
 from templates_gen.verify.cut_parts.board_edges import prove_edges
 from templates_gen.verify.cut_parts.job_amounts import refused_by
 from templates_gen.verify.cut_parts.prove_cut import CUT_PROOFS
@@ -47,8 +48,9 @@ def prove_run_board(board: RunBoard, kits: Sequence[RunKit], stock: Stock) -> Fi
     for plan, _ in kits:
         if not sett_is_sound(plan.kit, plan.warp.sett.per_mm, plan.warp.sett.unit.mm):
             return Findings(0.0, (finding(Laid.SETT),))
-    found, total = found_on(board.sheet, board.pieces, where)
-    paths = (shape for shape in board.sheet.shapes if isinstance(shape, Curve) and shape.pen is Pen.THROUGH)
+    sheet = as_cut(stock, board.sheet)
+    found, total = found_on(sheet, board.pieces, where)
+    paths = (shape for shape in sheet.shapes if isinstance(shape, Curve) and shape.pen is Pen.THROUGH)
     if not all(path.closed for path in paths):
         total += Findings(0.0, (finding(Laid.OPEN_CUT),))
     if total.problems:
@@ -63,7 +65,7 @@ def prove_run_board(board: RunBoard, kits: Sequence[RunKit], stock: Stock) -> Fi
             )
             result = replace(result, problems=tuple(named))
         total += result
-    return total + prove_edges(stock, board.sheet) + Findings(0.0, tuple(once(_apart(stock, found))))
+    return total + prove_edges(stock, sheet) + Findings(0.0, tuple(once(_apart(stock, found))))
 
 
 def _apart(stock: Stock, found: Sequence[FoundPart]) -> Iterator[Finding]:

@@ -12,6 +12,7 @@ from plain_kits import METRICS
 
 from layout.cutting.stock.stock import OPERATIONS, Stock
 from layout.cutting.stock.stock_values import read_stock, stock_values, without_money
+from layout.drawing.correction import TRUE, Scale
 from layout.values.errors import FieldErrors
 
 PLAIN: dict[str, Any] = {
@@ -146,11 +147,56 @@ def test_a_kerf_may_be_measured_both_ways() -> None:
                 "for example minute = 0.80"
             ),
         ),
+        (
+            {"scale.x": "3.1 %"},
+            (
+                'scale.x: needs a deviation from -3 to 3 per cent, in quotes with its sign, such as "0.21 %", '
+                "got '3.1 %'; for example x = \"0.21 %\""
+            ),
+        ),
+        (
+            {"scale.skew": 0.001},
+            (
+                'scale.skew: needs a deviation from -3 to 3 per cent, in quotes with its sign, such as "0.21 %", '
+                'got 0.001; for example skew = "0.05 %"'
+            ),
+        ),
+        (
+            {"scale.uncertainty": "-0.1 %"},
+            (
+                'scale.uncertainty: needs a deviation from 0 to 3 per cent, in quotes with its sign, such as "0.21 %", '
+                "got '-0.1 %'; for example uncertainty = \"0.03 %\""
+            ),
+        ),
+        (
+            {"scale.x": "-1 %", "sheet.width": "3480 mm"},
+            (
+                "sheet.width: needs at most 3465 mm, since it is drawn larger by the scale of the cutter, got 3480 mm; "
+                'for example width = "3465 mm"'
+            ),
+        ),
     ],
 )
 def test_each_bad_value_is_refused_in_one_sentence(changes: dict[str, object], sentence: str) -> None:
     """The sentence names the key, what was needed, what came, and a line that works."""
     assert refusals(changes) == [sentence]
+
+
+def test_a_scale_is_read_as_what_the_cutter_makes_of_a_millimetre() -> None:
+    """0.21 % too long: 1.0021; what is left out is right."""
+    stock = read_stock(stock_of({"scale.x": "0.21 %", "scale.skew": "-0,05 %", "scale.uncertainty": "0.03 %"}), METRICS)
+    assert (stock.scale, stock.scale_uncertainty) == (Scale(1.0021, 1.0, -0.0005), 0.0003)
+    assert read_stock(PLAIN, METRICS).scale == TRUE
+    assert "scale" not in stock_values(read_stock(PLAIN, METRICS))
+
+
+def test_the_largest_sheet_that_is_offered_is_taken() -> None:
+    """Of sheets that would be drawn too large: the example works, leaning included, and a little more does not."""
+    scale = {"scale.x": "-3 %", "scale.y": "-2 %", "scale.skew": "3 %"}
+    changes = scale | {"sheet.width": "3500 mm", "sheet.height": "3000 mm"}
+    most = int(refusals(changes)[0].rpartition('"')[0].rpartition('"')[2].removesuffix(" mm"))
+    assert read_stock(stock_of(changes | {"sheet.width": f"{most} mm"}), METRICS).width == most
+    assert refusals(changes | {"sheet.width": f"{most + 1} mm"})
 
 
 def test_several_refusals_come_at_once() -> None:
@@ -171,9 +217,17 @@ _inches = st.integers(1, 63).map(lambda n: f"{n}/64 in")
     drawn=st.booleans(),
     price=st.one_of(st.none(), st.floats(0.01, 999)),
     uncertainty=st.one_of(st.none(), st.just("0.015 mm")),
+    off=st.one_of(st.none(), st.decimals("-3", "3", places=8).map(lambda share: f"{share:f} %")),
 )
 def test_a_stock_tells_itself_in_values_that_read_back_the_same(
-    thickness: str, kerf: str, other: str, grain: str, drawn: bool, price: float | None, uncertainty: str | None
+    thickness: str,
+    kerf: str,
+    other: str,
+    grain: str,
+    drawn: bool,
+    price: float | None,
+    uncertainty: str | None,
+    off: str | None,
 ) -> None:
     """Files carry these values: no figure may change on the way."""
     changes: dict[str, object] = {
@@ -187,6 +241,7 @@ def test_a_stock_tells_itself_in_values_that_read_back_the_same(
     }
     changes |= {"prices.sheet": price, "bending": price} if price else {}
     changes |= {"cutting.kerf_uncertainty": uncertainty} if uncertainty else {}
+    changes |= {"scale.x": off, "scale.skew": off, "scale.uncertainty": "0.012 %"} if off else {}
     stock = read_stock(stock_of(changes), METRICS)
     assert read_stock(stock_values(stock), METRICS) == stock
 

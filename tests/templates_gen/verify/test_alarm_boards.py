@@ -217,7 +217,7 @@ JOBS: dict[str, tuple[Callable[[PATCH], None], str]] = {
         _swapped(picture_module, "_origin", lambda right: lambda at, most: right(Point(at.x + 20, at.y), most)),
         "no dot on the corner",
     ),
-    "another board's file": (_changed(drawings_module, "kerf_in_name", lambda _: "no-kerf"), "kerf-0.21x0.19"),
+    "another board's file": (_changed(drawings_module, "settings_in_name", lambda _: "no-kerf"), "kerf-0.21x0.19"),
     "another free piece": (_changed(lists_module, "say_number", lambda _: Figure("50")), "Largest free piece"),
     "a free piece that is too wide": (
         _changed(boards_module, "largest_free", lambda box: (*box[:2], box[2] + 1.0, box[3])),
