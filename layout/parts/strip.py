@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from layout.drawing.metrics import FontMetrics
 from layout.drawing.sheet import Part
 from layout.parts.marking.kinds import MARKING, wrapped_strip
+from layout.parts.marking.strip import first_mark
 from layout.parts.template.kinds import template_kind
 from layout.parts.template.template import template
 from layout.plan import Plan
@@ -26,3 +27,10 @@ def strip(plan: Plan, end: End, metrics: FontMetrics, *, low: bool = False, join
 def work_of(plan: Plan) -> str:
     """What is done by the strips of a plan: marking, notching, drilling or nailing."""
     return "marking" if plan.kit.frame.ends.name in MARKING else template_kind(plan).work
+
+
+def numbered_marks(plan: Plan, end: End) -> list[tuple[int, float]]:
+    """Every mark of the strip of `end` with its number, in the order of winding; x in mm."""
+    wrapped = plan.kit.frame.ends.name in MARKING
+    first = first_mark(plan, end) if wrapped else template_kind(plan).first(end)
+    return list(enumerate(map(float, plan.warp.marks(end)), first))

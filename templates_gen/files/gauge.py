@@ -21,14 +21,16 @@ from layout.paper.sheets import sheet_alone
 from layout.paper.steps import place_of
 from layout.parts.gauge_table import any_table
 from layout.parts.wrap_gauge import gauge_card_of, wrap_gauge_of
-from layout.values.units import Length, exact_length
+from layout.values.units import Length, exact_length, read_length
 from templates_gen.codes.modules import codes_for
 from templates_gen.disk.exchange import Exchange
-from templates_gen.document import About, Document
+from templates_gen.document import About, Document, ReadError
 from templates_gen.files.generate import Report, judged
 from templates_gen.files.output import Output
 from templates_gen.files.proof import write
 from templates_gen.lettering.outlines import outlined
+from templates_gen.messages.language import message
+from templates_gen.messages.roles.files import Carried
 from templates_gen.messages.roles.proof import Proof
 from templates_gen.verify.compare import compare
 from templates_gen.verify.finding import Findings, said
@@ -63,6 +65,16 @@ def make_gauge(
             made.append(judged(output, data, partial(findings, asked, output)))
         exchange.settle(())
     return Report(tuple(made), ())
+
+
+def gauge_of(inputs: str, metrics: FontMetrics) -> Output:
+    """The gauge on paper whose file carries these inputs; ReadError where they say of none."""
+    try:
+        said = json.loads(inputs)["gauge"]
+        asked = GaugeAsked(read_length(said["unit"]), str(said["ends"]))
+        return next(_outputs(asked, metrics))
+    except (KeyError, TypeError, ValueError) as error:
+        raise ReadError(message(Carried.NO_INPUTS)) from error
 
 
 def _outputs(asked: GaugeAsked, metrics: FontMetrics) -> Iterator[Output]:

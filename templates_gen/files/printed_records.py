@@ -26,7 +26,8 @@ from templates_gen.messages.roles.files import Left
 KIT_FILE = "kit.pdf"
 
 _PAPER, _GRID = "pdf", "weaving-grid"
-_LEGAL = "label.pdf"  # the one file of a kit that shows the maker's legal words
+LEGAL_FILE = "label.pdf"
+"""The one file of a kit that shows the maker's legal words."""
 _SEVERAL = (START, LEAFLET, "packing-list", "folded-label", "help")  # of as many sheets or cards as they need
 
 
@@ -106,4 +107,4 @@ def _about(drawn: PrintedDrawings, file: str, parts: Sequence[Part]) -> About:
     what = (
         words.say(Titles.GUIDES) if file == KIT_FILE else words.all_of([*dict.fromkeys(part.title for part in parts)])
     )
-    return titled(drawn.plan, what, file, legal=file == _LEGAL)
+    return titled(drawn.plan, what, file, legal=file == LEGAL_FILE)

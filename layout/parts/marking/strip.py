@@ -39,6 +39,11 @@ def marking_strip(plan: Plan, end: End, metrics: FontMetrics, levels: Levels, *,
     return _Draft(plan, end, metrics, levels.low, joints, levels).part()
 
 
+def first_mark(plan: Plan, end: End) -> int:
+    """The number of the first mark of a strip: the tie-on of a wound warp is 0."""
+    return 0 if end == "near" and plan.warp.kind == "wound" else 1
+
+
 def small_unit(plan: Plan) -> Fraction:
     """The unit of the small scale on the flap, in mm."""
     return _INCH if plan.warp.sett.unit.imperial else _CENTIMETRE
@@ -55,8 +60,8 @@ class _Draft(Ruler):
 
     @property
     def first(self) -> int:
-        """The number of the first mark: the tie-on of a wound warp is 0."""
-        return 0 if self.end == "near" and self.plan.warp.kind == "wound" else 1
+        """The number of the first mark."""
+        return first_mark(self.plan, self.end)
 
     def part(self) -> Part:
         """Everything drawn, in part coordinates."""
