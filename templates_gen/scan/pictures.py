@@ -17,7 +17,7 @@ from templates_gen.scan.picture import Picture
 from templates_gen.scan.resolution import asked, of_tag
 from templates_gen.scan.seen import ScanError
 
-_KINDS = ("PNG", "JPEG", "TIFF", "MPO")
+_KINDS = ("PNG", "JPEG", "TIFF")
 _MILLION = 1_000_000
 _BEGIN = 1024  # bytes within which a PDF says that it is one (ISO 32000-1, annex H)
 _TURNED = (5, 6, 7, 8)  # orientations of Exif that swap across and down

@@ -15,6 +15,7 @@ from templates_gen.messages.roles.screen import Command
 from templates_gen.screen.asked import range_at, sentences, stock_of
 from templates_gen.screen.commands import JSON, NAME, Commands
 from templates_gen.screen.make_command import make
+from templates_gen.screen.measure_command import measure
 from templates_gen.screen.new_commands import new, new_range, new_stock
 from templates_gen.screen.plan_command import plan
 from templates_gen.screen.terminal import refuse, say, say_json
@@ -34,7 +35,7 @@ def main() -> None:
             stream.reconfigure(errors="backslashreplace")
 
 
-for command in (new, new_stock, new_range, make, plan, sett, guess, yarn):
+for command in (new, new_stock, new_range, make, measure, plan, sett, guess, yarn):
     main.add_command(command)
 
 
