@@ -43,7 +43,7 @@ def printer_of(outcome: Outcome, name: str, day: str) -> Printer:
     (sheet,) = outcome.sheets
     if sheet.sheet is not None and sheet.sheet.corrected:
         got = message(MeasureOption.STORE_BARE_GOT, file=sheet.sheet.file)
-        raise OptionError(_OPTION, MeasureOption.STORE_BARE, got, "make my-kit.toml")
+        raise OptionError(_OPTION, MeasureOption.STORE_BARE, got, "kit.pdf")
     x, y, skew = sheet.scales.x, sheet.scales.y, sheet.scales.skew
     if x is None or y is None or not (x.sure and y.sure):
         raise OptionError(_OPTION, MeasureOption.STORE_SURE, message(MeasureOption.STORE_SURE_GOT), _EXAMPLE)
