@@ -1,4 +1,4 @@
-"""Wrong builders of what is cut: combs, gauges, guide, bars, jigs, stick and trial cut.
+"""Wrong builders of what is cut: combs, gauges, guide, bars, jigs, stick, trial cut and square check.
 
 The `file` of each is the name of its product and a form for cutters, in which words are outlines.
 """
@@ -20,6 +20,7 @@ import layout.cutting.parts.gauge_rows as rows_module
 import layout.cutting.parts.guide_bar as guide_module
 import layout.cutting.parts.peg_jig as jig_module
 import layout.cutting.parts.shed_stick as stick_module
+import layout.cutting.parts.square_check as square_module
 import layout.cutting.parts.teeth as teeth_module
 import layout.cutting.parts.trial_cut as trial_module
 import layout.cutting.parts.winding_comb as winding_module
@@ -161,6 +162,16 @@ CUT: Mapping[str, Wrong] = {
         ROUND, "shed-stick.dxf", swap(stick_module, "boxed", lambda right: lambda *box: right(*box[:4], 12.0))
     ),
     "a stick with ends bevelled, not round": Wrong(ROUND, "shed-stick.svg", swap(stick_module, "boxed", bevelled)),
+    # square check
+    "a span a hair too long": Wrong(ROUND, "square-check.svg", value(square_module, "SPAN", 140.005)),
+    "a band a hair too wide": Wrong(ROUND, "square-check.dxf", value(square_module, "BAND", 10.005)),
+    "slanting flats as of a square with its corners cut": Wrong(
+        ROUND, "square-check.svg", value(square_module, "sqrt", lambda _: 1.41)
+    ),
+    "letters of a span one on": Wrong(ROUND, "square-check.dxf", returns(square_module, "_letters", one_on)),
+    "a check that says another size": Wrong(
+        ROUND, "square-check.svg", returns(square_module, "_words", words(lambda it: it.replace("140", "150")))
+    ),
     # trial cut
     "kerfs engraved one plug on": Wrong(ROUND, "trial-cut.svg", returns(trial_module, "_labels", one_on)),
     "kerfs without their last figure": Wrong(

@@ -12,6 +12,7 @@ from layout.cutting.parts.guide_bar import guide_bar
 from layout.cutting.parts.peg_jig import peg_jig
 from layout.cutting.parts.reference_square import reference_square
 from layout.cutting.parts.shed_stick import shed_stick
+from layout.cutting.parts.square_check import square_check
 from layout.cutting.parts.trial_cut import trial_cut
 from layout.cutting.parts.winding_comb import winding_comb
 from layout.cutting.stock.stock import Stock
@@ -35,13 +36,15 @@ def _once(_: Plan, __: Stock) -> int:
 class CutProduct(NamedTuple):
     """One thing to cut, of one part or several. `suits` says whether a plan asks for it.
 
-    `copies` is how often each part is needed; the boards hold them all.
+    `copies` is how often each part is needed; the boards hold them all. What `checks` the cutter is made only where it
+    is asked for, lies on no board, and is drawn without the scale of the stock, which it measures.
     """
 
     builds: Builds
     suits: Callable[[Plan], bool] = _always
     forms: tuple[str, ...] = ("svg", "dxf", "pdf")
     copies: Callable[[Plan, Stock], int] = _once
+    checks: bool = False
 
     def alone(self, plan: Plan, stock: Stock, metrics: FontMetrics) -> tuple[Part, ...]:
         """The parts as a file of their own holds them: with the reference square."""
@@ -76,6 +79,7 @@ CUT_PRODUCTS: Mapping[str, CutProduct] = {
     "end-bars": CutProduct(_both(end_bar), _goes_with("end-bars"), copies=layers),
     "peg-jig": CutProduct(_both(peg_jig), _goes_with("peg-jig")),
     "trial-cut": CutProduct(_one(trial_cut)),
+    "square-check": CutProduct(_one(square_check), checks=True),
 }
 """Everything that can be cut, in the order of its files."""
 

@@ -6,6 +6,7 @@ from collections.abc import Iterator, Sequence
 from functools import partial
 
 from layout.cutting.products import CUT_PRODUCTS
+from layout.drawing.correction import TRUE
 from layout.drawing.sheet import STACK_GAP, Care, Part
 from layout.messages.english import ENGLISH
 from layout.paper.choice import Laying
@@ -29,7 +30,8 @@ def cut_records(drawn: CutDrawings, name: str, forms: Sequence[str]) -> Iterator
         return
     size = _size(parts)
     for form in forms:
-        settings = kerf_in_name(drawn.stock) if form == PAPER else settings_in_name(drawn.stock)
+        plain = form == PAPER or drawn.scale_of(name) == TRUE
+        settings = kerf_in_name(drawn.stock) if plain else settings_in_name(drawn.stock)
         file = f"{name}-{size}-{settings}.{form}"
         if form != PAPER:
             yield FileRecord(file, name, form, partial(_for_cutter, drawn, file, name))

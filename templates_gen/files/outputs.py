@@ -88,7 +88,7 @@ class Outputs:
         takes = self.asked.takes
         return {
             name: tuple(form for form in self.cut.forms(name) if takes(name, form))
-            for name in self.cut.names
+            for name in (self.cut.unasked if self.whole else self.cut.names)
             if self.asked.has(name)
         }
 

@@ -71,7 +71,7 @@ def prove_cut_file(plan: Plan, output: Output, sheets: Sequence[Sheet]) -> Findi
         sheet = read
         where = place(Proof.SHEET, number=number)
         if output.stock is not None and output.about.operations:
-            sheet = as_cut(output.stock, sheet)
+            sheet = as_cut(output.stock, sheet, [piece.part.name for piece in pieces])
             if is_of_boards(output.file):
                 total += prove_edges(output.stock, sheet).at(where)
         if output.stock is not None and not output.tiled and output.file != JOB:

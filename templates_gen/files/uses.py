@@ -10,7 +10,7 @@ from templates_gen.files.generate import Made
 from templates_gen.files.output import Joined
 from templates_gen.inputs.families import BOARD
 
-_PAPER, _TRIAL = "pdf", "trial-cut"
+_PAPER, _FIRST = "pdf", ("square-check-", "trial-cut-")
 
 
 class ToCut(NamedTuple):
@@ -69,12 +69,12 @@ def _each_once(made: Sequence[Made]) -> list[Made]:
 
 
 def _to_cut(cutter: Sequence[Made]) -> tuple[tuple[ToCut, ...], tuple[ToCut, ...]]:
-    """The trial cut, and all else: the boards, and what lies on none of them."""
+    """Square check and trial cut, and all else: the boards, and what lies on none of them."""
     boards = [each for each in cutter if each.file.startswith(f"{BOARD}-")]
     on_boards = {part for each in boards for part in each.parts}
     alone = [each for each in cutter if not on_boards.issuperset(each.parts)]
-    trial = [each for each in alone if each.file.startswith(f"{_TRIAL}-")]
-    return _stems(trial), _stems([*boards, *(each for each in alone if each not in trial)])
+    first = [each for each in alone if each.file.startswith(_FIRST)]
+    return _stems(first), _stems([*boards, *(each for each in alone if each not in first)])
 
 
 def _stems(made: Sequence[Made]) -> tuple[ToCut, ...]:

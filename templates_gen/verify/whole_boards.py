@@ -23,7 +23,7 @@ JOB = "job.pdf"
 _BOARD = re.compile(
     r"board-(?P<number>\d+)of(?P<count>\d+)-(?:(?P<times>[1-9]\d*)x-)?[\d.]+x[\d.]+mm-(?:no-kerf|kerf-[\d.x]+)(?:-corrected)?\.(?P<form>\w+)"
 )
-_SQUARE, _TRIAL = "reference-square", "trial-cut"
+_SQUARE, _TRIALS = "reference-square", ("trial-cut", "square-check")
 
 
 def is_of_boards(file: str) -> bool:
@@ -69,7 +69,7 @@ def boards_lacking(
     """
     for form in forms:
         own = Counter(part for file in cut if file.endswith(f".{form}") for part in made[file])
-        for part in (_SQUARE, _TRIAL):
+        for part in (_SQUARE, *_TRIALS):
             own.pop(part, None)
         boards = {file: found for file in made if (found := _BOARD.fullmatch(file)) and found["form"] == form}
         laid = Counter(part for file in boards for part in made[file])

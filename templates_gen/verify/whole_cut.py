@@ -34,10 +34,14 @@ def _asked(name: str) -> Callable[[Kit], bool]:
 
 
 class Cut(NamedTuple):
-    """What one name stands for: the `parts` that each of its files shows, `when` a kit asks for it."""
+    """What one name stands for: the `parts` that each of its files shows, `when` a kit asks for it.
+
+    What is not `always` made is in a folder only where somebody asked for it.
+    """
 
     parts: tuple[str, ...]
     when: Callable[[Kit], bool] = _every
+    always: bool = True
 
 
 CUT: Mapping[str, Cut] = {
@@ -49,6 +53,7 @@ CUT: Mapping[str, Cut] = {
     "end-bars": Cut(("end-bar-near", "end-bar-far"), _asked("end-bars")),
     "peg-jig": Cut(("peg-jig-near", "peg-jig-far"), _asked("peg-jig")),
     "trial-cut": Cut(("trial-cut",)),
+    "square-check": Cut(("square-check",), always=False),
 }
 """By the name of each file before its size."""
 
@@ -70,7 +75,7 @@ def cut_lacking(kit: Kit, made: Mapping[str, Sequence[str]], without: Collection
     forms = set(there.values())
     for name in (name for name, cut in CUT.items() if cut.when(kit)):
         if not any((name, form) in forms for form in FOR_CUTTERS):
-            if name not in without:
+            if CUT[name].always and name not in without:
                 yield finding(Whole.MISSING_CUT, name=name)
             continue
         yield from (

@@ -13,15 +13,18 @@ from layout.messages.roles import CutNote
 _TURN = Placing(-90)
 
 
-def drawing_of(part: Part, words: Catalogue) -> Part:
-    """The part lying along its length; crosses to find it by, and words as words, as all sheets have them."""
+def drawing_of(part: Part, words: Catalogue, *, scaled: bool = False) -> Part:
+    """The part lying along its length; crosses to find it by, and words as words, as all sheets have them.
+
+    Where the cutter's files are `scaled`, the drawing says so; it is not.
+    """
     placing = _TURN if part.height > part.length else Placing()
     shapes = [_on_paper(shape) for shape in placing.shapes(part.shapes)]
     corners = placing.points([Point(*part.box[:2]), Point(*part.box[2:])])
     (left, right), (bottom, top) = (sorted(along) for along in zip(*corners, strict=True))
     datum = tuple(placing.points(part.datum))
     said = (note for note in part.notes if not isinstance(note, OnScreen))
-    notes = (words.say(CutNote.DRAWING), *said)
+    notes = (words.say(CutNote.DRAWING_SCALED if scaled else CutNote.DRAWING), *said)
     return replace(
         part, shapes=painted(shapes), datum=datum, box=(left, bottom, right, top), notes=notes, whole=False, below=True
     )

@@ -66,8 +66,17 @@ MESSAGES: dict[Role, str | Plural] = {
     CutWord.SQUARE: "Reference square",
     CutWord.TRIAL: "Trial cut",
     CutWord.ON_TRIAL: "slots: ease, drawn for kerf {kerf}" + _DOT + "plugs: kerf",
+    CutWord.CHECK: "Square check",
+    CutWord.ON_CHECK: (
+        "{stock}" + _DOT + "X, Y, A, B: {span} mm from flat to flat" + _DOT + "bands: {band} mm" + _DOT + "no scale "
+        "drawn in"
+    ),
     CutNote.DRAWING: (
         "A drawing at exact scale of the cutter's files. Laser: trained people only, always watched, shop rules first."
+    ),
+    CutNote.DRAWING_SCALED: (
+        "A drawing at the exact scale of the part; the cutter's files are drawn against the cutter's scale. Laser: "
+        "trained people only, always watched, shop rules first."
     ),
     CutNote.BROKEN: "Both ends are at exact scale; the plain middle between the zigzag lines is left out.",
     CutNote.SMALL_PART: "Keep small parts and offcuts from children.",
@@ -157,6 +166,15 @@ MESSAGES: dict[Role, str | Plural] = {
     CutNote.TRIAL_EASE: (
         "Lay the yarn into the slots: the one that holds it without squeezing it shows the ease. The slots were drawn "
         "for a kerf of {kerf} mm."
+    ),
+    CutNote.CHECK_CUT: (
+        "Cut it at the settings of the parts, as it lies in the file, so that X runs along x. Its edges are sharp; do "
+        "not sand them before it is measured. It is always drawn without the scale of the stock."
+    ),
+    CutNote.CHECK_MEASURE: (
+        "Wipe off the soot. With a caliper of 150 mm, jaws closed lightly, measure from flat to flat along X, Y, A and "
+        "B, each {span} mm, and the bands between the windows and their flats, at X and at Y, each {band} mm. Give the "
+        "six sizes to templates-gen square-check."
     ),
     CutNote.BENDING_ASSUMED: (
         "a bending strength of 30 N/mm2 along the face grain, from memory and low for birch plywood."

@@ -41,12 +41,15 @@ class CutWord(Role):
     SQUARE = "cutword.square"
     TRIAL = "cutword.trial"
     ON_TRIAL = "cutword.on_trial"
+    CHECK = "cutword.check"
+    ON_CHECK = "cutword.on_check"
 
 
 class CutNote(Role):
     """Notes on parts that are cut."""
 
     DRAWING = "cutnote.drawing"
+    DRAWING_SCALED = "cutnote.drawing_scaled"
     BROKEN = "cutnote.broken"
     SMALL_PART = "cutnote.small_part"
     STOCK_DRAWN = "cutnote.stock_drawn"
@@ -86,6 +89,8 @@ class CutNote(Role):
     TRIAL_CUT = "cutnote.trial_cut"
     TRIAL_KERF = "cutnote.trial_kerf"
     TRIAL_EASE = "cutnote.trial_ease"
+    CHECK_CUT = "cutnote.check_cut"
+    CHECK_MEASURE = "cutnote.check_measure"
     BENDING_ASSUMED = "cutnote.bending_assumed"
     BENDING = "cutnote.bending"
     CANTILEVER = "cutnote.cantilever"

@@ -36,6 +36,8 @@ MESSAGES: dict[Role, str | Plural] = {
     CutMark.PLUG_HOLE: "hole of plug 0",
     CutMark.KERF: "kerf",
     CutMark.EASE: "ease",
+    CutMark.CHECK_SPAN: "flat of the square check",
+    CutMark.CHECK_WINDOW: "wall of a window of the square check",
     Cut.COUNT: "{what}: {found} found, kit and stock ask for {wanted}",
     Cut.OFF: "{what}: {micrometres:.1f} micrometres off",
     Cut.NO_NOTCHES: "a notched bar for a frame without notches",

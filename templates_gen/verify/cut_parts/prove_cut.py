@@ -14,6 +14,7 @@ from templates_gen.messages.roles.proof import Laid, Proof
 from templates_gen.verify.cut_parts.bars import prove_end_bar, prove_peg_jig
 from templates_gen.verify.cut_parts.combs import prove_comb, prove_winding_comb
 from templates_gen.verify.cut_parts.gauges import prove_gauge, prove_guide
+from templates_gen.verify.cut_parts.square_checks import prove_square_check
 from templates_gen.verify.cut_parts.sticks import prove_shed_stick, prove_square, prove_stick_ends
 from templates_gen.verify.cut_parts.trial import prove_trial_cut
 from templates_gen.verify.finding import Findings, finding, said
@@ -26,6 +27,7 @@ CUT_PROOFS: Mapping[str, Callable[[Plan, Stock, FoundPart], Findings]] = {
     "winding-comb-far": prove_winding_comb,
     "shed-stick": prove_shed_stick,
     "trial-cut": prove_trial_cut,
+    "square-check": prove_square_check,
     "wrap-gauge-cut": prove_gauge,
     "spacing-guide-cut": prove_guide,
     "end-bar-near": prove_end_bar,

@@ -207,6 +207,18 @@ def test_drawings_on_paper_stay_as_they_are() -> None:
     ]
 
 
+def test_a_check_is_drawn_without_the_scale_that_it_measures() -> None:
+    """The square check of a stock with a scale is that of one without, and one that is drawn against it rings."""
+    plain, own = (Outputs(plan_of(), font_metrics(), ("square-check",), stock_of(scale)) for scale in (TRUE, OFF))
+    assert plain.files == own.files
+    for file in own.files:
+        assert own.output(file).sheets == plain.output(file).sheets or file.endswith("pdf")
+        assert findings(own.plan, own.output(file), read(own.output(file), write(own.output(file)))).problems == ()
+    output = own.output(own.files[0])
+    spoilt = replace(output, sheets=tuple(drawn_against(sheet, OFF) for sheet in output.sheets))
+    assert "not true to scale" in str(findings(own.plan, spoilt, read(spoilt, write(spoilt))).sentences)
+
+
 def test_a_scale_of_nothing_changes_no_byte() -> None:
     """Without keys of a scale, and with a scale that says nothing, the same bytes."""
     said = replace(built_in(), scale=Scale(1.0, 1.0, 0.0))

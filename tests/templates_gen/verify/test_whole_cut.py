@@ -16,6 +16,7 @@ import templates_gen.files.drawings as drawings_module
 from layout.cutting.products import CUT_PRODUCTS, cut_suiting
 from layout.plan import plan
 from layout.products import suiting
+from layout.values.errors import FieldError
 from templates_gen.files.check import Against, check
 from templates_gen.files.generate import ProofError, make
 from templates_gen.files.manifest import MANIFEST
@@ -27,6 +28,7 @@ from templates_gen.verify.whole_cut import CUT
 
 PATCH = pytest.MonkeyPatch
 ROUND = ("comb", "winding-comb", "wrap-gauge-cut", "spacing-guide-cut", "shed-stick", "trial-cut")
+CHECK = "square-check"
 KIND_OF = dict.fromkeys(ROUND, "demo") | {"end-bars": "notched ends", "peg-jig": "pegged ends"}
 
 
@@ -46,7 +48,28 @@ def said(outputs: Outputs, change: Callable[[dict[str, tuple[str, ...]]], object
 
 def test_every_cut_product_stands_in_the_second_list() -> None:
     """What can be cut and what a whole kit must have cut are known apart, and name the same products."""
-    assert set(CUT_PRODUCTS) == set(CUT) == set(KIND_OF)
+    assert set(CUT_PRODUCTS) == set(CUT) == {*KIND_OF, CHECK}
+
+
+def test_a_check_of_the_cutter_is_made_only_where_it_is_asked_for() -> None:
+    """A whole kit has none and lacks none; asked for, it comes in every form, on no board."""
+    outputs = outputs_of("demo")
+    assert not any(file.startswith(CHECK) for file in outputs.files)
+    asked = Outputs(outputs.plan, font_metrics(), (CHECK, "board"), stock=stockfile.built_in())
+    own = [file for file in asked.files if file.startswith(CHECK)]
+    assert [file.rpartition(".")[2] for file in own] == ["svg", "dxf", "pdf"]
+    boards = [asked.output(file) for file in asked.files if file.startswith("board-")]
+    assert boards
+    assert all(CHECK not in board.parts for board in boards)
+
+
+def test_a_stock_too_small_for_a_check_says_nothing_of_it_unasked() -> None:
+    """What nobody asked for is not named as left out; asked for, it is refused."""
+    small = replace(stockfile.built_in(), width=130.0, height=130.0)
+    outputs = Outputs(plan_of(), font_metrics(), stock=small)
+    assert not any(CHECK in note for note in outputs.notes)
+    with pytest.raises(FieldError, match="at least 141 mm for this part: Square check"):
+        Outputs(plan_of(), font_metrics(), (CHECK,), stock=replace(small, grain="none")).files  # noqa: B018
 
 
 @pytest.mark.parametrize("kind", ["demo", *KINDS])
@@ -55,7 +78,7 @@ def test_a_whole_kit_lacks_nothing_to_cut(kind: str) -> None:
     assert said(outputs_of(kind)) == ""
 
 
-@pytest.mark.parametrize("name", CUT_PRODUCTS)
+@pytest.mark.parametrize("name", KIND_OF)
 def test_a_cut_product_left_out_rings(name: str, monkeypatch: PATCH) -> None:
     """A product that is lost from the list is missed, since nothing said that the stock does not allow it."""
     planned = outputs_of(KIND_OF[name]).plan
