@@ -23,6 +23,8 @@ _ROUNDS, _FARTHEST = 4, 0.4  # mm
 _MADS = 3.0
 _LEAST_ROWS, _LEAST_SHARE = 4, 0.5
 _SURE = 0.002  # mm
+_BLUR, _GROUND = 0.15, 0.04  # mm beside a line that is blurred ink; a step of the ground, as a share of the ink
+_UNSURE = 0.05  # mm that a line may be off for a step as dark as the ink
 _PARALLEL = 0.05  # radians
 
 
@@ -83,8 +85,20 @@ def _line_off(grey: Grey, to_pixels: Map, line: Line, window: float, ink: float)
         return None
     rows = seen.reshape(many, _AVERAGE, len(across)).mean(1)
     paper = numpy.percentile(rows, 85, axis=1)[:, None]
-    centres, good = _centres(numpy.clip(paper - rows, 0, None), across, window, ink)
-    return _straight(along, centres, good)
+    grounds = _grounds(paper - rows, across, (line.width / 2 + _BLUR, window), ink)
+    centres, good = _centres(paper - rows, across, window, ink, (*grounds, line.width))
+    found = _straight(along, centres, good)
+    return found and Off(found.off, hypot(found.within, _UNSURE * (grounds[1] - grounds[0])))
+
+
+def _grounds(dark: Numbers, across: Numbers, band: tuple[float, float], ink: float) -> tuple[float, float]:
+    """How dark the paper is at the right and at the left of a line, as a share of the ink: it may end a grey area."""
+    near = (numpy.abs(across) >= band[0]) & (numpy.abs(across) <= band[1])
+    right, left = near & (across < 0), near & (across > 0)
+    if not right.any() or not left.any():
+        return 0.0, 0.0
+    sides = tuple(float(numpy.median(dark[:, side])) / ink for side in (right, left))
+    return (sides[0], sides[1]) if abs(sides[0] - sides[1]) >= _GROUND else (0.0, 0.0)
 
 
 def _sampled(grey: Grey, pixels: Numbers) -> Numbers | None:
@@ -101,12 +115,18 @@ def _sampled(grey: Grey, pixels: Numbers) -> Numbers | None:
     return found
 
 
-def _centres(dark: Numbers, across: Numbers, window: float, ink: float) -> tuple[Numbers, Flags]:
-    centre = numpy.zeros(len(dark))
-    good = numpy.ones(len(dark), bool)
+def _centres(
+    seen: Numbers, across: Numbers, window: float, ink: float, beside: tuple[float, float, float]
+) -> tuple[Numbers, Flags]:
+    """The ink's middle in each row, and which rows show it; `beside` are the grounds at its sides, and its width."""
+    right, left, width = beside
+    centre = numpy.zeros(len(seen))
+    good = numpy.ones(len(seen), bool)
     for _ in range(_ROUNDS):
         inside = numpy.clip((window - numpy.abs(across[None, :] - centre[:, None])) / _STEP + 0.5, 0, 1)
-        shown = dark * inside
+        way = numpy.clip((across[None, :] - centre[:, None]) / width + 0.5, 0, 1)
+        ground = right + (left - right) * way
+        shown = numpy.clip(seen - ground * ink, 0, None) / (1 - ground) * inside
         peak = shown.max(1)
         good = peak >= _FAINT * ink
         weight = numpy.where(shown >= _FLOOR * peak[:, None], shown, 0)
