@@ -67,6 +67,7 @@ class Pen(Enum):
     GRID_TEN = "tens of a grid"  # every tenth line of a grid
     END_MARK = "end mark"  # one end on the face
     END_MARK_BACK = "end mark behind"  # one end behind
+    HALF = "half a millimetre"  # a line to compare others with
     TEN = "ten"  # heavy marks: winds and ends that are counted by
     TEN_BACK = "ten behind"  # the same of an end behind
     UNIT = "unit"  # small scale of units
@@ -116,6 +117,7 @@ _INKS = {
     Pen.GRID_TEN: Ink(0.36),
     Pen.END_MARK: Ink(0.4),
     Pen.END_MARK_BACK: Ink(0.4, dash=(1.1, 0.7)),
+    Pen.HALF: Ink(0.5),
     Pen.TEN: Ink(0.7),
     Pen.TEN_BACK: Ink(0.7, dash=(1.4, 0.6)),
     Pen.UNIT: Ink(0.22),

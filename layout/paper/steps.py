@@ -43,6 +43,7 @@ PLACES: Mapping[str, Place] = {
     "label": Place("B"),
     "folded-label": Place("B"),
     "run-list": Place("B"),
+    "printer-check": Place("P"),
     "job": Place("L"),
     "job-board": Place("L"),
     "job-more": Place("L"),

@@ -49,6 +49,8 @@ MESSAGES: dict[Role, str | Plural] = {
     SheetName.PURPOSE_LABEL: "For the box: paste the label on, lay the cards in.",
     SheetName.NAME_JOB: "Laser job",
     SheetName.PURPOSE_JOB: Plural("boards", "One board of {stock}.", "{boards} boards of {stock}."),
+    SheetName.NAME_PRINTER_CHECK: "Printer check",
+    SheetName.PURPOSE_PRINTER_CHECK: "Does a millimetre come out of your printer as a millimetre?",
     Scale.CHECK: "Check first: both scales must be true to a ruler.",
     Scale.CHECK_AND_PRINT: "Check first: both scales must be true to a ruler. Print at 100 %.",
     Scale.MILLIMETRES: "{length} mm",

@@ -12,7 +12,7 @@ from layout.messages.roles.kit import Cross, Table, WindingNeed
 from layout.messages.roles.leaflet import Leaflet
 from layout.messages.roles.marking import Marking
 from layout.messages.roles.printed import Count, Guide, KeyMap, Sheet
-from layout.messages.roles.printing import PrintMistake
+from layout.messages.roles.printing import PrinterCheck, PrintMistake
 from layout.messages.roles.questions import Question
 from layout.messages.roles.refusals import Refusal
 from layout.messages.roles.sett import Counted, NotchNote, SettNeed, SettNote, WrapWords
@@ -74,6 +74,7 @@ __all__ = [
     "Pair",
     "Pairing",
     "PrintMistake",
+    "PrinterCheck",
     "Question",
     "Reason",
     "Refusal",

@@ -1,4 +1,4 @@
-"""Roles of what goes wrong between a file and its print."""
+"""Roles of what goes wrong between a file and its print, and of the sheet that shows it."""
 
 from __future__ import annotations
 
@@ -18,3 +18,33 @@ class PrintMistake(Role):
     TWO_ON_ONE = "mistake.two_on_one"
     TO_LARGER = "mistake.to_larger"
     UNIT = "mistake.unit"
+
+
+class PrinterCheck(Role):
+    """The printer check: a sheet to measure, for no kit."""
+
+    PAGE = "printercheck.page"
+    STEP_PRINT = "printercheck.step.print"
+    STEP_MEASURE = "printercheck.step.measure"
+    STEP_OTHERS = "printercheck.step.others"
+    STEP_OTHERS_CROSS = "printercheck.step.others_cross"
+    STEP_SETTING = "printercheck.step.setting"
+    STEP_STORE = "printercheck.step.store"
+    SPAN = "printercheck.span"
+    MM = "printercheck.mm"
+    INCH = "printercheck.inch"
+    MEASURED = "printercheck.measured"
+    ACROSS = "printercheck.measured.across"
+    UP = "printercheck.measured.up"
+    RISING = "printercheck.measured.rising"
+    FALLING = "printercheck.measured.falling"
+    PRINTER = "printercheck.blank.printer"
+    PAPER = "printercheck.blank.paper"
+    RULE = "printercheck.blank.rule"
+    DATE = "printercheck.blank.date"
+    CARD = "printercheck.card"
+    CARD_LAY = "printercheck.card.lay"
+    CARD_SHOWS = "printercheck.card.shows"
+    CARD_SIZE = "printercheck.card.size"
+    WIDTHS = "printercheck.widths"
+    MARGINS = "printercheck.margins"

@@ -47,6 +47,8 @@ class SheetName(Role):
     PURPOSE_LABEL = "sheetname.label.purpose"
     NAME_JOB = "sheetname.job"
     PURPOSE_JOB = "sheetname.job.purpose"
+    NAME_PRINTER_CHECK = "sheetname.printer_check"
+    PURPOSE_PRINTER_CHECK = "sheetname.printer_check.purpose"
 
 
 class Scale(Role):

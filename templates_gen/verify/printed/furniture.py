@@ -39,6 +39,7 @@ _UNMEASURED = frozenset(
         "shop-card",
         *_CARDS,
         "class-sheet",
+        "printer-check",
     }
 )  # and the job sheets
 _JOB = "job"
@@ -59,6 +60,7 @@ _TILES: Mapping[str, str] = {
     "class-sheet": "B",
     "shop-card": "B",
     "run-list": "B",
+    "printer-check": "P",
 } | dict.fromkeys(_CARDS, "B")
 
 

@@ -1,0 +1,222 @@
+"""A printer check, as its file shows it: spans, rules, ladders and card, from the size of its sheet alone."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterator, Sequence
+from dataclasses import replace
+
+from layout.drawing.pens import Pen
+from layout.drawing.shapes import Curve, Point, Text
+from layout.drawing.sheet import Sheet
+from layout.messages.catalogue import Catalogue
+from layout.messages.roles import PrinterCheck
+from templates_gen.lettering.fonts import metrics
+from templates_gen.messages.roles.proof_printer_check import Checked
+from templates_gen.verify import LIMIT
+from templates_gen.verify.finding import NOTHING, Finding, Findings, finding, wrong
+from templates_gen.verify.printed.furniture import check_furniture
+from templates_gen.verify.printed.printer_check_places import (
+    CARD,
+    LETTERS,
+    LONG_RULE,
+    WIDTHS,
+    Line,
+    Number,
+    Rung,
+    Span,
+    marks_of,
+    rules_on,
+    rungs_on,
+    spans_on,
+)
+
+NAME = "printer-check"
+_SMALL = 7.5 * 25.4 / 72
+_NEAR = 0.05  # mm: a number whose middle is so close to its line stands at it
+_CROSS = 3.0
+_LEG = 3.0  # mm: a line of the ladder of widths is at least so long
+_BESIDE = 1.5
+
+
+def prove_measured(sheet: Sheet, words: Catalogue) -> Findings:
+    """All that is measured on the first sheet, and what every sheet carries.
+
+    Its ladders of margins alone may reach into the margins.
+    """
+    lines = list(_lines(sheet))
+    spans = spans_on(sheet.width, sheet.height)
+    total = _marks(spans, lines)
+    total += _rules(sheet, lines, words)
+    ladders, found = _margins(sheet, lines)
+    total += ladders + _card(sheet) + Findings(0.0, (*_widths(sheet, words), *_cross(spans, lines)))
+    inside = tuple(shape for shape in sheet.shapes if not any(shape is each for each in found))
+    return total + check_furniture(replace(sheet, shapes=inside), [NAME])
+
+
+Lines = Sequence[tuple[Curve, Line]]
+
+
+def _lines(sheet: Sheet) -> Iterator[tuple[Curve, Line]]:
+    """Every straight line of one step, and its ends in order."""
+    for shape in sheet.shapes:
+        if isinstance(shape, Curve) and len(shape.steps) == 1 and shape.steps[0].through is None:
+            yield shape, _ordered((shape.start, shape.steps[0].end))
+
+
+def _ordered(line: Line) -> Line:
+    return min(line), max(line)
+
+
+def _off(line: Line, other: Line) -> float:
+    """How far the ends of two lines lie apart, whichever way they were drawn."""
+    (a, b), (c, d) = line, other
+    return min(max(math.dist(a, c), math.dist(b, d)), max(math.dist(a, d), math.dist(b, c)))
+
+
+def _nearest(wanted: Line, pen: Pen, lines: Lines) -> tuple[float, Curve | None]:
+    return min(
+        ((_off(wanted, line), shape) for shape, line in lines if shape.pen is pen),
+        key=lambda each: each[0],
+        default=(math.inf, None),
+    )
+
+
+def _marks(spans: Sequence[Span], lines: Lines) -> Findings:
+    """Both ends of every span: a fine line, bold on both sides, and no bold line more."""
+    total = NOTHING
+    bold = sum(1 for shape, _ in lines if shape.pen is Pen.EDGE)
+    wanted = 4 * len(spans)
+    if bold != wanted:
+        return wrong(Checked.MARKS, found=bold, wanted=wanted)
+    for span in spans:
+        for letter, fine, both in marks_of(span):
+            offs = [_nearest(fine, Pen.HELP, lines)[0], *(_nearest(each, Pen.EDGE, lines)[0] for each in both)]
+            off = max(offs)
+            total += Findings(off, ()) if off <= LIMIT else wrong(Checked.MARK, letter=letter)
+    return total
+
+
+def _cross(spans: Sequence[Span], lines: Lines) -> Iterator[Finding]:
+    """Diagonals longer than a usual rule have a cross where they meet."""
+    one, other = spans[2].one, spans[2].other
+    if spans[2].long <= LONG_RULE:
+        return
+    x, y = (one.x + other.x) / 2, (one.y + other.y) / 2
+    hairs = ((Point(x - _CROSS, y), Point(x + _CROSS, y)), (Point(x, y - _CROSS), Point(x, y + _CROSS)))
+    if any(_nearest(hair, Pen.HELP, lines)[0] > LIMIT for hair in hairs):
+        yield finding(Checked.CROSS)
+
+
+def _rules(sheet: Sheet, lines: Lines, words: Catalogue) -> Findings:
+    """Every line of both rules is there, no other is drawn with their pen, and each number stands at its line."""
+    wanted, numbers = rules_on(sheet.width, sheet.height)
+    found = sorted((_key(line), line) for shape, line in lines if shape.pen is Pen.RULE)
+    asked = sorted((_key(line), line) for line in map(_ordered, wanted))
+    if len(found) != len(asked):
+        return wrong(Checked.TICKS, found=len(found), wanted=len(asked))
+    worst = 0.0
+    for (_, line), (_, other) in zip(found, asked, strict=True):
+        off = _off(line, other)
+        worst = max(worst, off)
+        if off > LIMIT:
+            return wrong(Checked.TICK, x=other[0].x, y=other[0].y)
+    return Findings(worst, tuple(_numbers(sheet, numbers, words)))
+
+
+def _key(line: Line) -> tuple[float, ...]:
+    return tuple(round(value, 2) + 0.0 for at in line for value in at)
+
+
+def _numbers(sheet: Sheet, numbers: Sequence[Number], words: Catalogue) -> Iterator[Finding]:
+    font = metrics()
+    texts = [each for each in _texts(sheet) if each.pen is Pen.TEXT and abs(each.size - _SMALL) < LIMIT]
+    units = {"mm": PrinterCheck.MM, "in": PrinterCheck.INCH}
+    for number in numbers:
+        said = words.say(units[number.unit], length=str(number.value)) if number.unit else str(number.value)
+        wide, cap = font.width(said, _SMALL), font.cap * _SMALL
+        if number.flat:
+            at = Point(number.at.x - wide / 2, number.at.y - (cap if number.side < 0 else 0))
+        else:
+            at = Point(number.at.x - (wide if number.side > 0 else 0), number.at.y - cap / 2)
+        if not any(each.words == said and math.dist(each.at, at) < _NEAR and not each.angle for each in texts):
+            yield finding(Checked.NUMBER, words=said, x=number.at.x, y=number.at.y)
+
+
+def _texts(sheet: Sheet) -> Iterator[Text]:
+    return (shape for shape in sheet.shapes if isinstance(shape, Text))
+
+
+def _margins(sheet: Sheet, lines: Lines) -> tuple[Findings, list[Curve]]:
+    """The ladders at the four edges, and the lines that they are made of."""
+    total, found = NOTHING, []
+    texts = list(_texts(sheet))
+    for rung in rungs_on(sheet.width, sheet.height):
+        off, shape = _nearest(rung.line, Pen.HELP, lines)
+        if off > LIMIT or shape is None or not _numbered(rung, texts):
+            total += wrong(Checked.MARGIN, margin=rung.margin, edge=rung.edge)
+        else:
+            total += Findings(off, ())
+            found.append(shape)
+    return total, found
+
+
+def _numbered(rung: Rung, texts: Sequence[Text]) -> bool:
+    left, low, right, high = rung.number
+    inside = [each.words for each in texts if left <= each.at.x <= right and low <= each.at.y <= high]
+    return inside == [str(rung.margin)]
+
+
+def _widths(sheet: Sheet, words: Catalogue) -> Iterator[Finding]:
+    """Lines of every width, each flat and upright; small sheets may have no room for them."""
+    font, texts = metrics(), list(_texts(sheet))
+    corners = [s for s in sheet.shapes if isinstance(s, Curve) and not s.closed and len(s.steps) == 2]
+    corners.sort(key=lambda each: each.steps[0].end.x)
+    if len(corners) != len(WIDTHS) and (corners or not _is_small(sheet)):
+        yield finding(Checked.WIDTHS, found=len(corners), wanted=len(WIDTHS))
+        return
+    for width, corner in zip(WIDTHS, corners, strict=False):
+        top, turn, end = corner.points()
+        high = turn.y - font.cap * _SMALL / 2
+        beside = [each.words for each in texts if 0 < each.at.x - end.x < _BESIDE and abs(each.at.y - high) < _NEAR]
+        square = abs(top.x - turn.x) <= LIMIT and abs(turn.y - end.y) <= LIMIT
+        long = top.y - turn.y >= _LEG and end.x - turn.x >= _LEG
+        named = beside == [_in_figures(width, words)]
+        if corner.pen.ink.width != width or corner.pen.ink.dash or not (square and long and named):
+            yield finding(Checked.WIDTH, width=width)
+
+
+def _in_figures(width: float, words: Catalogue) -> str:
+    said = words.figure(f"{width}")
+    return words.say(PrinterCheck.MM, length=said) if width == WIDTHS[-1] else said
+
+
+def _is_small(sheet: Sheet) -> bool:
+    """Whether a sheet may lack what has no room."""
+    return sheet.width < 209 or sheet.height < 240
+
+
+def _card(sheet: Sheet) -> Findings:
+    """The outline of a card: four straight sides and four round corners."""
+    closed = [s for s in sheet.shapes if isinstance(s, Curve) and s.closed and s.pen is Pen.HELP and len(s.steps) > 4]
+    if len(closed) != 1:
+        return wrong(Checked.CARD)
+    wide, high, r = CARD
+    points = [at for step in closed[0].steps for at in (step.through, step.end) if at is not None]
+    left, low = min(x for x, _ in points), min(y for _, y in points)
+    off = max(abs(max(x for x, _ in points) - left - wide), abs(max(y for _, y in points) - low - high))
+    start = closed[0].start
+    for end, through in closed[0].steps:
+        for at in (end, *((through,) if through else ())):
+            off = max(off, abs(_inside(at.x - left, at.y - low) - r) if through else 0.0)
+        if through is None:
+            off = max(off, min(abs(start.x - end.x), abs(start.y - end.y)))
+        start = end
+    rounds = sum(1 for step in closed[0].steps if step.through)
+    return Findings(off, ()) if off <= LIMIT and rounds >= len(LETTERS) else wrong(Checked.CARD)
+
+
+def _inside(x: float, y: float) -> float:
+    """How far a place is from the middle of its corner, from the lower left of the card."""
+    wide, high, r = CARD
+    return math.hypot(x - (r if x < wide / 2 else wide - r), y - (r if y < high / 2 else high - r))
