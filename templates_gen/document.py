@@ -56,8 +56,7 @@ class About(NamedTuple):
         """The tag (BCP 47) of the language of the sheets: that of the kit in the inputs, of a run the first."""
         try:
             inputs = json.loads(self.inputs)
-            kit = inputs["run"]["kits"][0] if "run" in inputs else inputs["kit"]
-            code = kit["paper"]["language"]
+            code = inputs["check"]["language"] if "check" in inputs else _kit_of(inputs)["paper"]["language"]
         except (KeyError, IndexError, TypeError, ValueError, RecursionError):
             code = "en"
         return _TAGS.get(code, code) if isinstance(code, str) else _TAGS["en"]
@@ -74,6 +73,11 @@ class About(NamedTuple):
     def speaks(self, tag: str) -> bool:
         """Whether a tag means that language, whatever its region."""
         return tag.partition("-")[0].lower() == self.language.partition("-")[0].lower()
+
+
+def _kit_of(inputs: Any) -> Any:
+    """The kit in the inputs of a file, of a run the first."""
+    return inputs["run"]["kits"][0] if "run" in inputs else inputs["kit"]
 
 
 class Document(NamedTuple):

@@ -18,6 +18,7 @@ from templates_gen.screen.make_command import make
 from templates_gen.screen.measure_command import measure
 from templates_gen.screen.new_commands import new, new_range, new_stock
 from templates_gen.screen.plan_command import plan
+from templates_gen.screen.printer_check_command import printer_check
 from templates_gen.screen.terminal import refuse, say, say_json
 from templates_gen.screen.yarn_commands import guess, sett, yarn
 
@@ -35,7 +36,7 @@ def main() -> None:
             stream.reconfigure(errors="backslashreplace")
 
 
-for command in (new, new_stock, new_range, make, measure, plan, sett, guess, yarn):
+for command in (new, new_stock, new_range, make, measure, plan, sett, guess, yarn, printer_check):
     main.add_command(command)
 
 

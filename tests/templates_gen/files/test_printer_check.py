@@ -1,0 +1,195 @@
+"""The printer check: made on every paper in every language, proven, read by outside readers, refused where wrong."""
+
+from __future__ import annotations
+
+import ctypes
+from collections.abc import Iterator
+from functools import cache
+from itertools import pairwise
+from math import dist, hypot
+from pathlib import Path
+
+import pypdf
+import pypdfium2
+import pypdfium2.raw as pdfium
+import pytest
+from commands import refused, run
+from kits import font_metrics
+from languages import made_up
+from wrong_printer_checks import CHECKS
+
+import templates_gen.files.printer_check as made_module
+from layout.kit.kit import Paper
+from layout.kit.languages import LANGUAGES
+from layout.kit.paper_size import OWN, PAPERS, PaperSize, named_size
+from layout.messages.english import ENGLISH
+from templates_gen.files.generate import ProofError
+from templates_gen.files.printer_check import FILE, CheckAsked, make_check
+
+PT = 25.4 / 72  # ISO 32000: 1/72 in
+OWN_SIZES = (
+    (420, 595),
+    (595, 420),
+    (425, 850),
+    (510, 709),
+    (567, 595),
+    (578, 709),
+    (652, 680),
+    (1191, 842),
+    (1701, 9921),
+)
+SPANS = {  # by hand: 8 and 13 mm of margin, then whole steps of 5 mm; diagonals whole mm
+    "common": (190, 250, 306),
+    "a4": (190, 265, 321),
+    "letter": (195, 250, 310),
+    "a3": (275, 390, 472),
+    "11x17": (260, 400, 472),
+}
+
+
+def made(size: PaperSize, folder: Path, language: str = "en") -> Path:
+    """The check in a folder, proven."""
+    paper = Paper(size, language=language)  # type: ignore[arg-type]
+    make_check(CheckAsked(paper), folder, font_metrics())
+    return folder / FILE
+
+
+@pytest.mark.parametrize("language", LANGUAGES)
+@pytest.mark.parametrize("paper", ["common", "a3"])
+def test_it_is_made_and_proven_in_every_language(paper: str, language: str, tmp_path: Path) -> None:
+    """On one sheet each, which says which language it is in."""
+    reader = pypdf.PdfReader(made(named_size(paper), tmp_path, language))
+    assert len(reader.pages) == 1
+    assert str(reader.root_object["/Lang"])[:2] == language
+
+
+@pytest.mark.parametrize("sides", OWN_SIZES)
+def test_it_is_made_on_any_paper(sides: tuple[int, int], tmp_path: Path) -> None:
+    """From the smallest to the longest, upright and lying: words that find no room go on more sheets."""
+    made(PaperSize(OWN, *sides), tmp_path)
+
+
+@pytest.mark.parametrize("sides", [(595, 790), (420, 595), (595, 420), (567, 595)])
+def test_long_words_find_room(sides: tuple[int, int], tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    """A made-up language, half as long again."""
+    monkeypatch.setattr(made_module, "catalogue_of", lambda _: made_up(ENGLISH))
+    made(PaperSize(OWN, *sides), tmp_path)
+
+
+def test_the_same_comes_out_twice(tmp_path: Path) -> None:
+    """Byte for byte."""
+    one, other = (made(named_size("a4"), tmp_path / name).read_bytes() for name in "ab")
+    assert one == other
+
+
+@cache
+def pdfium_lines(path: Path) -> tuple[tuple[float, tuple[tuple[float, float], ...]], ...]:
+    """The width and the points of every stroked path of the first page in mm, as PDFium has them."""
+    page = pypdfium2.PdfDocument(path)[0]
+    return tuple(_pdfium_lines(page))
+
+
+def _pdfium_lines(page: pypdfium2.PdfPage) -> Iterator[tuple[float, tuple[tuple[float, float], ...]]]:
+    x, y, wide = ctypes.c_float(), ctypes.c_float(), ctypes.c_float()
+    for each in page.get_objects(filter=[pdfium.FPDF_PAGEOBJ_PATH]):
+        pdfium.FPDFPageObj_GetStrokeWidth(each.raw, wide)
+        points: list[tuple[float, float]] = []
+        for k in range(pdfium.FPDFPath_CountSegments(each.raw)):
+            segment = pdfium.FPDFPath_GetPathSegment(each.raw, k)
+            pdfium.FPDFPathSegment_GetPoint(segment, x, y)
+            if pdfium.FPDFPathSegment_GetType(segment) == pdfium.FPDF_SEGMENT_MOVETO and points:
+                yield wide.value * PT, tuple(points)
+                points = []
+            points.append((x.value * PT, y.value * PT))
+        yield wide.value * PT, tuple(points)
+
+
+@pytest.mark.parametrize("paper", PAPERS)
+def test_an_outside_reader_finds_the_spans(paper: str, tmp_path: Path) -> None:
+    """PDFium, to 1 micrometre (and its own single floats): from the middle of one bold end to that of another."""
+    bold = [points for wide, points in pdfium_lines(made(named_size(paper), tmp_path)) if abs(wide - 0.9) < 1e-4]
+    ends = [points for points in bold if len(points) == 2]
+    assert len(ends) == 16
+    marks = {
+        (round((a[0] + b[0]) / 2, 6), round((a[1] + b[1]) / 2, 6))
+        for one in ends
+        for other in ends
+        if one < other and dist(one[0], other[0]) < 8
+        for a, b in [(one[0], other[0])]
+    }
+    assert len(marks) == 8
+    across, up, diagonal = SPANS[paper]
+    flat, upright = (
+        [one, other]
+        for axis in (1, 0)
+        for one in marks
+        for other in marks
+        if one < other and abs(one[axis] - other[axis]) < 1e-4 and dist(one, other) > 100 and _alone(marks, one, other)
+    )
+    assert dist(*flat) == pytest.approx(across, abs=0.001)
+    assert dist(*upright) == pytest.approx(up, abs=0.001)
+    corners = sorted(marks - {*flat, *upright})
+    assert [dist(corners[0], corners[3]), dist(corners[1], corners[2])] == pytest.approx([diagonal] * 2, abs=0.001)
+
+
+def _alone(marks: set[tuple[float, float]], *pair: tuple[float, float]) -> bool:
+    """Whether two marks are no side of the diagonals' rectangle: those have fellows straight across or above."""
+    return all(
+        sum(abs(at[axis] - other[axis]) < 1e-4 for other in marks)
+        == 1 + (pair[0][axis] == pytest.approx(pair[1][axis], abs=1e-4))
+        for at in pair
+        for axis in (0, 1)
+    )
+
+
+def test_an_outside_reader_finds_the_rules(tmp_path: Path) -> None:
+    """pypdf's text and PDFium's lines: 0.21 mm wide lines stand 1 mm and 1/16 in apart (25.4 mm, agreement of 1959)."""
+    path = made(named_size("common"), tmp_path)
+    ticks = [points for wide, points in pdfium_lines(path) if abs(wide - 0.21) < 1e-4]
+    upright = sorted(
+        {round(a[0], 4) for a, b in ticks if abs(a[0] - b[0]) < 1e-4 and b[1] > a[1] and abs(a[1] - b[1]) < 5}
+    )
+    assert len(upright) == 151
+    assert [b - a for a, b in pairwise(upright)] == pytest.approx([1.0] * 150, abs=0.001)
+    inches = sorted({round(a[1], 4) for a, b in ticks if abs(a[1] - b[1]) < 1e-4 and b[0] > a[0] and b[0] - a[0] < 5})
+    assert [b - a for a, b in pairwise(inches)] == pytest.approx([25.4 / 16] * 156, abs=0.001)
+    words = pypdf.PdfReader(path).pages[0].extract_text()
+    assert all(said in words for said in ("A to B: 190 mm", "E to F: 306 mm", "240 mm", "9 in", "--across-2"))
+
+
+def test_the_card_is_one(tmp_path: Path) -> None:
+    """ISO/IEC 7810, ID-1: 85.60 x 53.98 mm, corners of 3.18 mm (from memory); found by its size by PDFium."""
+    sizes = []
+    for _, points in pdfium_lines(made(named_size("common"), tmp_path)):
+        xs, ys = zip(*points, strict=True)
+        sizes.append((max(xs) - min(xs), max(ys) - min(ys)))
+    assert min(hypot(wide - 85.60, high - 53.98) for wide, high in sizes) < 0.001
+
+
+@pytest.mark.parametrize("spoilt", CHECKS)
+def test_a_wrong_one_is_not_kept(spoilt: str, tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    """Each fault of the builder stops it, and the folder stays as it was."""
+    CHECKS[spoilt](monkeypatch)
+    with pytest.raises(ProofError):
+        made(named_size("common"), tmp_path / "check")
+    assert not (tmp_path / "check").exists()
+
+
+def test_the_command_makes_it(tmp_path: Path) -> None:
+    """In a language, on a paper."""
+    result = run("printer-check", "-o", tmp_path / "c", "--paper", "a4", "--language", "French")
+    assert result.exit_code == 0
+    assert "printer-check.pdf  1 sheet of 209.9 x 297.0 mm" in result.stdout
+    assert "Contrôle" in pypdf.PdfReader(tmp_path / "c" / FILE).pages[0].extract_text()
+
+
+@pytest.mark.parametrize(
+    ("options", "said"),
+    [(("--paper", "a9"), '--paper: needs "common"'), (("--language", "xx"), '--language: needs "en"')],
+)
+def test_bad_options_are_refused(options: tuple[str, str], said: str, tmp_path: Path) -> None:
+    """In one sentence, which names the option and what works; nothing is written."""
+    found = refused("printer-check", "-o", tmp_path / "c", *options)
+    assert found.startswith(said)
+    assert f"for example {options[0]} " in found
+    assert not (tmp_path / "c").exists()
