@@ -9,7 +9,7 @@ from layout.drawing.pens import PAINTING_ORDER, Pen
 def test_no_two_lines_look_alike() -> None:
     """From width, dash and grey alone a reader tells which pen drew a line, and which filled an area."""
     lines = [pen for pen in Pen if not pen.ink.fills]
-    assert len(lines) == 29
+    assert len(lines) == 30
     assert all(one.ink != other.ink for one, other in combinations(lines, 2))
     areas = [pen for pen in Pen if pen.ink.fills and not pen.ink.words]
     assert len({pen.ink.grey for pen in areas}) == len(areas) == 8
