@@ -7,6 +7,7 @@
     svg = templates_gen.sheet(kit, "strip-near.svg")
     report = templates_gen.make(kit, "strips")
     checked = templates_gen.check("strips")
+    seen = templates_gen.measure("scan.png", kit="strips")
 
 Every file is read back and proven before you get it. All lengths are millimetres. What cannot be used is refused with a
 LayoutError, whose text is one sentence for a person. Importing this module loads nothing else; each function imports
@@ -15,7 +16,7 @@ what it needs.
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -28,8 +29,9 @@ if TYPE_CHECKING:
     from templates_gen.files.generate import Report
     from templates_gen.files.run import RunReport
     from templates_gen.inputs.range_file import Range
+    from templates_gen.measuring.outcome import Outcome
 
-__all__ = ["check", "load", "load_range", "load_stock", "make", "make_run", "plan", "sheet", "words"]
+__all__ = ["check", "load", "load_range", "load_stock", "make", "make_run", "measure", "plan", "sheet", "words"]
 
 
 def load(path: str | Path | None = None) -> Kit:
@@ -142,3 +144,32 @@ def check(*paths: str | Path, kit: Kit | None = None, stock: Stock | None = None
     from templates_gen.lettering.fonts import metrics
 
     return check_paths(map(Path, paths), Against(kit, stock), metrics())
+
+
+def measure(
+    *scans: str | Path,
+    kit: str | Path | Kit | None = None,
+    dpi: float | None = None,
+    known: Mapping[str, float] | None = None,
+    known_within: float = 0.2,
+    scanner_scale: tuple[float, float] | None = None,
+    scanner_within: float = 0.001,
+) -> Outcome:
+    """Everything that is measured on flatbed scans of printed sheets; needs the extra `scan`.
+
+    Marks are measured on sheets of `kit`: a kit, or the path of a kit file, a range, a folder of made files or one PDF
+    file. `dpi` is for scans that do not say their resolution. `known` are distances in mm between two targets by a
+    rule, read to `known_within` mm: by "top", "bottom", "left", "right", "rising" or "falling". `scanner_scale` is what
+    the scanner makes of 1 mm across and along its bed, known to `scanner_within` as a share.
+
+    Of each sheet in `sheets` you get its scale in both directions, ratio and skew, each with its 95 % and whether the
+    scanner's own error is out of it (`sure`), and how far each mark is off, in mm; `joined` are parts that lie on
+    several sheets. What gives no number to be trusted is a sentence in `refused`. Raises LayoutError for a kit that
+    cannot be used, and for a distance that cannot be that of its targets.
+    """
+    from templates_gen.inputs.measure_options import reference_of
+    from templates_gen.measuring.measuring import measured_on
+
+    reference = reference_of(known or {}, known_within, scanner_scale, scanner_within)
+    place = Path(kit) if isinstance(kit, str) else kit
+    return measured_on([Path(scan) for scan in scans], place, reference, dpi)

@@ -8,6 +8,7 @@ import tomllib
 from pathlib import Path
 
 import pytest
+from example_scan import write_scan
 from pages import (
     BLOCK,
     PAGES,
@@ -50,6 +51,7 @@ KEYS = {
 def test_pages_show_real_output(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
     """Each command of README and docs prints exactly what stands under it, and every command is shown."""
     monkeypatch.chdir(tmp_path)
+    write_scan(tmp_path / "scan.png")
     runs = Runs()
     for page in PAGES:
         text = page.read_text(encoding="utf-8")

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 from pathlib import Path
@@ -83,6 +83,22 @@ def _reference(options: MeasureOptions) -> Reference:
     sure = _number(options.scanner_within, "--scanner-within", needed, _SCANNER_WITHIN, Fraction(1, 1000), 1)
     share = SCANNER_WITHIN if sure is None else float(sure)
     return Reference(_distances(options.known), within, scanner, share / 100)
+
+
+def reference_of(
+    known: Mapping[str, float], within: float, scanner: tuple[float, float] | None, scanner_within: float
+) -> Reference:
+    """The same from numbers, in mm and shares; OptionError named as the options are."""
+    texts = [f"{pair} {mm:.6f} mm" for pair, mm in known.items()]
+    shares = None if scanner is None else (f"{scanner[0]:.9f}", f"{scanner[1]:.9f}")
+    return _reference(
+        MeasureOptions(
+            known=texts,
+            known_within=f"{within:.6f} mm" if texts else None,
+            scanner_scale=shares,
+            scanner_within=f"{100 * scanner_within:.9f}" if shares else None,
+        )
+    )
 
 
 def _distances(texts: Sequence[str]) -> tuple[Distance, ...]:

@@ -5,11 +5,14 @@ from __future__ import annotations
 from collections.abc import Sequence
 from pathlib import Path
 
+from layout.kit.kit import Kit
 from layout.values.errors import shown_path
 from layout.values.units import say_number
+from templates_gen.files.kept import planned
+from templates_gen.inputs import stock_file
 from templates_gen.lettering.fonts import metrics
 from templates_gen.measuring.kits import sources_at
-from templates_gen.measuring.known_sheets import Finder
+from templates_gen.measuring.known_sheets import Finder, sources_of
 from templates_gen.measuring.measured import MeasuredSheet
 from templates_gen.measuring.outcome import Outcome, outcome_of
 from templates_gen.measuring.scales import PAIR_NAMES, Distance, Reference, nominal_distance, seen_distance
@@ -24,13 +27,19 @@ _ASTRAY = 0.02
 _FAR = 0.15  # no print is so far off what was drawn
 
 
-def measured_on(scans: Sequence[Path], kit: Path | None, reference: Reference, dpi: float | None = None) -> Outcome:
-    """Everything on these scans; of sheets of `kit`, which may be anything that `sources_at` takes, their marks too.
+def measured_on(
+    scans: Sequence[Path], kit: Path | Kit | None, reference: Reference, dpi: float | None = None
+) -> Outcome:
+    """Everything on these scans; of sheets of `kit`, or of anything that `sources_at` takes, their marks too.
 
     Raises what reading the kit raises, and OptionError on --known for a distance that cannot be that of its targets.
     """
-    find = Finder(sources_at(kit, metrics())) if kit is not None else None
-    outcome = outcome_of(scans, find, reference, dpi, shown_path(kit) if kit else "")
+    find, named = None, ""
+    if isinstance(kit, Kit):
+        find, named = Finder(sources_of(planned(kit), metrics(), stock_file.built_in())), kit.name
+    elif kit is not None:
+        find, named = Finder(sources_at(kit, metrics())), shown_path(kit)
+    outcome = outcome_of(scans, find, reference, dpi, named)
     for sheet in outcome.sheets:
         for distance in reference.distances:
             _check(sheet, distance)

@@ -1,0 +1,54 @@
+"""The scan that the pages measure: a sheet of the kit to start from, printed a little too small, with one mark off."""
+
+from __future__ import annotations
+
+import json
+from dataclasses import replace
+from pathlib import Path
+
+import pypdfium2
+from kits import font_metrics
+from PIL import Image, ImageOps
+
+from layout.drawing.correction import Scale, corrected
+from layout.drawing.shapes import Curve, Placing, Point
+from layout.drawing.sheet import Sheet
+from templates_gen.document import About
+from templates_gen.files.kept import planned
+from templates_gen.files.outputs import kept_outputs
+from templates_gen.inputs import kit_file
+from templates_gen.measuring.marks import groups_on
+from templates_gen.writers import pdf
+
+SHEET, PART, WIND, OFF = 4, "strip-near", 17, 0.06
+"""The sheet with both strips; on the near one a wind stands so many mm too far up."""
+
+PRINTED = Scale(0.9985, 0.9979, 0.0004)
+DPI, BED = 300, 40
+
+
+def write_scan(path: Path) -> None:
+    """Draws it as PNG at 300 dpi, turned by less than a degree."""
+    plan = planned(kit_file.demo())
+    output = kept_outputs(plan, font_metrics()).output("kit.pdf")
+    sheet, pieces = output.sheets[SHEET - 1], output.laid[SHEET - 1]
+    (group,) = [group for group in groups_on(pieces, plan) if group.part == PART]
+    (wind,) = [mark for mark in group.marks if mark.name.values["number"] == WIND]
+    moved = _moved(sheet, wind.lines[0].start, wind.lines[0].end)
+    x, y, skew = PRINTED
+    printed = corrected(moved, Scale(1 / x, 1 / y, -skew / (x * y)))
+    data = pdf.write([printed], About("scan", json.dumps({"file": "scan"})))
+    shown = pypdfium2.PdfDocument(data)[0].render(scale=DPI / 72, grayscale=True).to_pil().convert("L")
+    bed = ImageOps.expand(shown, BED, 255).rotate(0.7, Image.Resampling.BICUBIC, fillcolor=255)
+    bed.save(path, dpi=(DPI, DPI))
+
+
+def _moved(sheet: Sheet, *ends: Point) -> Sheet:
+    """The same with the line between those points further up."""
+    up = Placing(0, 0, OFF)
+    shapes = [
+        up.shapes([shape])[0] if isinstance(shape, Curve) and {*shape.points()} == {*ends} else shape
+        for shape in sheet.shapes
+    ]
+    assert shapes != list(sheet.shapes)
+    return replace(sheet, shapes=tuple(shapes))
