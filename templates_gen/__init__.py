@@ -28,10 +28,24 @@ if TYPE_CHECKING:
     from templates_gen.files.checked import Checked
     from templates_gen.files.generate import Report
     from templates_gen.files.run import RunReport
+    from templates_gen.inputs.measured_check import Measured
     from templates_gen.inputs.range_file import Range
     from templates_gen.measuring.outcome import Outcome
 
-__all__ = ["check", "load", "load_range", "load_stock", "make", "make_run", "measure", "plan", "sheet", "words"]
+__all__ = [
+    "check",
+    "load",
+    "load_range",
+    "load_stock",
+    "make",
+    "make_run",
+    "measure",
+    "measured_printer",
+    "plan",
+    "printer_check",
+    "sheet",
+    "words",
+]
 
 
 def load(path: str | Path | None = None) -> Kit:
@@ -120,6 +134,45 @@ def make_run(kits: Range, folder: str | Path, stock: Stock | None = None) -> Run
     from templates_gen.lettering.fonts import metrics
 
     return run.make_run(kits, Path(folder), metrics(), stock=stock or load_stock())
+
+
+def printer_check(folder: str | Path, paper: str = "common", language: str = "en") -> Report:
+    """Writes printer-check.pdf into `folder`: a sheet to measure a printer by, read back and proven.
+
+    `paper` and `language` are as in a kit file: "a4", "148 x 210 mm"; "en", "es", "de", "fr". Raises FieldError for
+    one that there is not, ProofError where the file did not come back right, FaultError where it cannot be written.
+    """
+    from templates_gen.files.printer_check import CheckAsked, make_check
+    from templates_gen.inputs.printer_check_options import check_paper
+    from templates_gen.lettering.fonts import metrics
+
+    return make_check(CheckAsked(check_paper(paper, language)), Path(folder), metrics())
+
+
+def measured_printer(
+    x: str,
+    y: str,
+    across: str | None = None,
+    across_2: str | None = None,
+    *,
+    within: str | None = None,
+    paper: str = "common",
+    made_for: str | None = None,
+    store: str | None = None,
+) -> Measured:
+    """What a printer does, from the spans of its printer check as a rule shows them: "189.9 mm", "7 15/32 in".
+
+    `x` is from A to B, `y` from C to D; of the diagonals `across` (E to F) and `across_2` (G to H) one is enough.
+    `within` is how far off a reading may be; without it half of its last digit, at least 0.25 mm. `made_for` names the
+    stored printer that the sheet was corrected for, `store` the name to keep this one under. Its `scale` is what comes
+    out of one millimetre across, up and aslant, each within `within` at 95 % (formula: `layout.drawing.spans`).
+
+    Raises FieldError, which names the option of the command, for what cannot be read, for spans that contradict each
+    other, and for a printer that is more than 3 % off.
+    """
+    from templates_gen.inputs.measured_check import CheckOptions, measured_check
+
+    return measured_check(CheckOptions(x, y, across, across_2, within, paper, made_for, store))
 
 
 def words(language: str) -> Catalogue:

@@ -14,17 +14,21 @@ import pypdfium2
 import pypdfium2.raw as pdfium
 import pytest
 from commands import refused, run
+from ink import corners, meetings
 from kits import font_metrics
 from languages import made_up
 from wrong_printer_checks import CHECKS
 
 import templates_gen.files.printer_check as made_module
+from layout.drawing.shapes import Text
 from layout.kit.kit import Paper
 from layout.kit.languages import LANGUAGES
 from layout.kit.paper_size import OWN, PAPERS, PaperSize, named_size
 from layout.messages.english import ENGLISH
+from layout.paper.printer_check.sheets import Asked, printer_check
 from templates_gen.files.generate import ProofError
 from templates_gen.files.printer_check import FILE, CheckAsked, make_check
+from templates_gen.languages.catalogues import catalogue_of
 
 PT = 25.4 / 72  # ISO 32000: 1/72 in
 OWN_SIZES = (
@@ -193,3 +197,18 @@ def test_bad_options_are_refused(options: tuple[str, str], said: str, tmp_path: 
     assert found.startswith(said)
     assert f"for example {options[0]} " in found
     assert not (tmp_path / "c").exists()
+
+
+LOOKS = [(595, 790), (595, 842), (420, 595), (595, 420), (567, 595), (842, 1191), (1701, 9921)]
+
+
+@pytest.mark.parametrize("sides", LOOKS)
+@pytest.mark.parametrize("language", [*LANGUAGES, "made up"])
+def test_no_word_meets_anything(sides: tuple[int, int], language: str) -> None:
+    """Letters by the font's own outlines keep 0.3 mm off all other ink, and stay inside the margins of 8 and 13 mm."""
+    words = made_up(ENGLISH) if language == "made up" else catalogue_of(language)
+    paper = Paper(PaperSize(OWN, *sides))
+    for sheet in printer_check(Asked(paper, words), font_metrics()):
+        assert meetings(sheet, 0.3) == []
+        places = [at for shape in sheet.shapes if isinstance(shape, Text) for at in corners(shape)]
+        assert all(8 <= at.x <= paper.width - 8 and 13 <= at.y <= paper.height - 13 for at in places)

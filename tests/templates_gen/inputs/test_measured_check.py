@@ -4,16 +4,19 @@ from __future__ import annotations
 
 import json
 from fractions import Fraction
+from pathlib import Path
 
 import pytest
 from commands import refused, run
 from hypothesis import given
 from hypothesis import strategies as st
 
+import templates_gen
 from layout.drawing.correction import Scale
 from layout.drawing.printer import Printer
 from layout.drawing.spans import spans_of
 from layout.kit.paper_size import named_size
+from layout.values.errors import FieldError
 from templates_gen.inputs import printer_store
 from templates_gen.inputs.measured_check import OPTIONS, CheckOptions, measured_check
 from templates_gen.inputs.span_readings import EYE, read_span
@@ -163,3 +166,15 @@ def test_together_they_may_be_too_far_off() -> None:
     asked = CheckOptions(**said(SPANS.made(Scale(0.98, 0.98))), printer="office")
     with pytest.raises(OptionError, match="together with what it is corrected for"):
         measured_check(asked)
+
+
+def test_from_python(tmp_path: Path) -> None:
+    """The sheet, and the printer from its spans, kept under a name; what cannot be is refused as the command does."""
+    made = templates_gen.printer_check(tmp_path, paper="a4", language="de")
+    assert [each.file for each in made.made] == ["printer-check.pdf"]
+    found = templates_gen.measured_printer("189.6 mm", "264.2 mm", "320.1 mm", paper="a4", store="python")
+    assert found.scale.x == pytest.approx(189.6 / 190)
+    assert found.pointless == (False, False, True)
+    assert printer_store.load("python").paper == "a4"
+    with pytest.raises(FieldError, match="--across: needs a diagonal"):
+        templates_gen.measured_printer("189.6 mm", "264.2 mm")
