@@ -26,7 +26,9 @@ BAD = (
 
 _SETT = ("sett", "--count", "11", "--over", "2 in")
 _TRIAL = ("trial-cut", "--hole", "20.14", "--part", "19.76")
+_SQUARE = ("square-check", "--x", "140.02", "--band-x", "9.79", "--y", "139.66", "--band-y", "9.80", "--a", "139.90")
 _COMMANDS = (
+    (*_SQUARE, "--b", "139.78", "--within", "0.02"),
     _SETT,
     (*_SETT, "--count", "27", "--over", "5 in", "--unit", "1 in"),
     ("yarn", "8/2 Ne", "--order", "count/plies", "--fibre", "wool"),

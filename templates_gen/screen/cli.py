@@ -110,3 +110,26 @@ def trial_cut(stock: Path | None, as_json: bool, **sizes: Any) -> None:
 
     taken = take(TrialOptions(**sizes), stock)
     say_json(trial_values(taken)) if as_json else say(trial_text(taken, stock))
+
+
+@main.command("square-check", short_help="How far off a cutter is, from a square check.")
+@click.option("--x", multiple=True, metavar="SIZE", help="From flat to flat along X; again for every measurement.")
+@click.option("--band-x", multiple=True, metavar="SIZE", help="The band between the window at X and its flat.")
+@click.option("--y", multiple=True, metavar="SIZE", help="From flat to flat along Y.")
+@click.option("--band-y", multiple=True, metavar="SIZE", help="The band between the window at Y and its flat.")
+@click.option("--a", multiple=True, metavar="SIZE", help="From flat to flat along A, the diagonal up to the right.")
+@click.option("--b", multiple=True, metavar="SIZE", help="From flat to flat along B, the diagonal down to the right.")
+@click.option("--within", metavar="SIZE", help="How far off your caliper may be; else 0.03 mm.")
+@click.option("--stock", type=NAME, metavar="FILE", help="The stock file to store the scale in.")
+@JSON
+@sentences
+def square_check(stock: Path | None, as_json: bool, **sizes: Any) -> None:
+    """Scale along x and y, and squareness, of a cutter, from a square check that it cut, apart from its kerf.
+
+    make --only square-check draws the plate; --stock FILE stores the scale, and files are drawn against it then.
+    """
+    from templates_gen.inputs.square import SquareOptions, take
+    from templates_gen.screen.square_report import square_text, square_values
+
+    square, before = take(SquareOptions(**sizes), stock)
+    say_json(square_values(square)) if as_json else say(square_text(square, stock, before))

@@ -13,6 +13,7 @@ from math import sqrt
 
 from layout.cutting.parts.blank import Blank, cut_part, small_part
 from layout.cutting.parts.outline import Corner, boxed, outline
+from layout.cutting.stock.measured_scale import BAND, SPAN
 from layout.cutting.stock.stock import Stock
 from layout.drawing.metrics import FontMetrics
 from layout.drawing.pens import Pen
@@ -22,9 +23,6 @@ from layout.drawing.typeset import LEAD, LEADING, SMALL, wrap
 from layout.messages.roles import CutNote, CutWord
 from layout.plan import Plan
 from layout.values.numerals import say_number
-
-SPAN, BAND = 140.0, 10.0
-"""From flat to flat, and from the far wall of a window to the flat beside it, in mm."""
 
 _DEEP, _HALF = 15.0, 10.0  # of a window, in mm: jaws of a caliper go in
 _LETTER, _SIDE, _DIAGONAL = 62.0, 40.0, 44.0  # from the middle to the middles of letters

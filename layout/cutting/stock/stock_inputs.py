@@ -5,6 +5,7 @@ from __future__ import annotations
 from fractions import Fraction
 
 from layout.cutting.stock.stock import OPERATIONS
+from layout.drawing.printer import MOST
 from layout.kit.input import Input
 from layout.kit.lookup import catalogue
 from layout.messages.catalogue import Role
@@ -51,8 +52,8 @@ def _share(key: str, what: Role, example: str, least: int) -> Input:
 
 _KERF, _SIDES = (0, 5), (20, 3500)
 
-MOST_OFF = 3
-"""No cutter is further off than so many per cent: more is a file that was not read in millimetres."""
+MOST_OFF = round(100 * MOST)
+"""No cutter is further off than so many per cent: more is a file that was not opened at its size."""
 
 STOCK = catalogue(
     (

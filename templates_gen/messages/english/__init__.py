@@ -22,6 +22,7 @@ from templates_gen.messages.english import (
     run,
     scan,
     screen,
+    square,
     writing,
 )
 
@@ -45,6 +46,7 @@ _AREAS = (
     run,
     scan,
     screen,
+    square,
     writing,
 )
 
