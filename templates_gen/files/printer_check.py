@@ -52,11 +52,17 @@ def make_check(
     return Report((made,), ())
 
 
+def about_check(asked: CheckAsked) -> About:
+    """What the file says of itself."""
+    paper = asked.paper
+    values = {"file": FILE, "check": {"paper": paper.size.words, "language": paper.language}}
+    title = catalogue_of(paper.language).say(SheetName.NAME_PRINTER_CHECK)
+    return About(title, json.dumps(values, separators=(",", ":")))
+
+
 def check_output(asked: CheckAsked, metrics: FontMetrics) -> Output:
     """The file as it must be."""
-    words, paper = catalogue_of(asked.paper.language), asked.paper
-    values = {"file": FILE, "check": {"paper": paper.size.words, "language": paper.language}}
-    about = About(words.say(SheetName.NAME_PRINTER_CHECK), json.dumps(values, separators=(",", ":")))
+    words, paper, about = catalogue_of(asked.paper.language), asked.paper, about_check(asked)
     sheets = printer_check(Asked(paper, words), metrics, partial(codes_for, about, paper))
     return Output(FILE, (NAME,), sheets, tuple(() for _ in sheets), about, on_paper=True)
 

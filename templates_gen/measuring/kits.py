@@ -27,6 +27,7 @@ from templates_gen.files.run_outputs import RunOutputs
 from templates_gen.files.run_plans import plans_of
 from templates_gen.inputs import range_file, stock_file
 from templates_gen.inputs.range_file import Range
+from templates_gen.measuring.check_sheet import carried_check
 from templates_gen.measuring.known_sheets import PAPER, Source, sources_of
 from templates_gen.messages.language import message
 from templates_gen.messages.roles.disk import Fault
@@ -105,6 +106,8 @@ def _carried(inputs: str, path: Path, metrics: FontMetrics) -> Source:
         said = embedded_inputs(inputs, metrics)
         plan = replace(planned(said.kit), refused=said.without)
         return named._replace(kit=said.kit.name, draw=partial(_of_kit, said, metrics), plan=plan)
+    if "check" in values:
+        return carried_check(inputs, metrics)._replace(corrected=named.corrected)
     if "gauge" in values:
         return named._replace(draw=partial(gauge_of, inputs, metrics))
     return named._replace(kit=str(values["run"]["name"])) if "run" in values else named

@@ -48,7 +48,7 @@ class KnownSheet:
 class Source(NamedTuple):
     """A file whose sheets may be on a scan: its digest, its name, its kit's, and what draws it; None if nothing can.
 
-    Marks are known of a file with a `plan`, and of a gauge.
+    Marks are known of a file with a `plan`, of a gauge, and where `groups` tells those of a sheet by its number.
     """
 
     digest: str
@@ -57,6 +57,7 @@ class Source(NamedTuple):
     draw: Callable[[], Output] | None = None
     plan: Plan | None = None
     corrected: bool = False
+    groups: Callable[[int], tuple[Group, ...]] | None = None
 
 
 def sources_of(plan: Plan, metrics: FontMetrics, stock: Stock) -> Iterator[Source]:
@@ -113,7 +114,7 @@ def known(source: Source, output: Output, label: Label) -> KnownSheet | None:
     every = [piece.part for each in output.laid for piece in each]
     titles = tuple(dict.fromkeys(str(ENGLISH.again(piece.part.title)) for piece in pieces if piece.part.title))
     rings = [shape for shape in sheet.shapes if isinstance(shape, Curve) and shape.pen is Pen.TARGET]
-    groups = groups_on(pieces, source.plan, every)
+    groups = source.groups(label.number) if source.groups else groups_on(pieces, source.plan, every)
     return KnownSheet(source.file, source.kit, titles, tuple(map(_middle, rings)), groups, source.corrected)
 
 

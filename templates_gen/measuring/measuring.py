@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
+from itertools import chain
 from pathlib import Path
 
 from layout.kit.kit import Kit
@@ -11,8 +12,9 @@ from layout.values.units import say_number
 from templates_gen.files.kept import planned
 from templates_gen.inputs import stock_file
 from templates_gen.lettering.fonts import metrics
+from templates_gen.measuring.check_sheet import check_sources
 from templates_gen.measuring.kits import sources_at
-from templates_gen.measuring.known_sheets import Finder, sources_of
+from templates_gen.measuring.known_sheets import Finder, Source, sources_of
 from templates_gen.measuring.measured import MeasuredSheet
 from templates_gen.measuring.outcome import Outcome, outcome_of
 from templates_gen.measuring.scales import PAIR_NAMES, Distance, Reference, nominal_distance, seen_distance
@@ -34,11 +36,13 @@ def measured_on(
 
     Raises what reading the kit raises, and OptionError on --known for a distance that cannot be that of its targets.
     """
-    find, named = None, ""
+    sources: Iterator[Source] = iter(())
+    named = ""
     if isinstance(kit, Kit):
-        find, named = Finder(sources_of(planned(kit), metrics(), stock_file.built_in())), kit.name
+        sources, named = sources_of(planned(kit), metrics(), stock_file.built_in()), kit.name
     elif kit is not None:
-        find, named = Finder(sources_at(kit, metrics())), shown_path(kit)
+        sources, named = sources_at(kit, metrics()), shown_path(kit)
+    find = Finder(chain(check_sources(metrics()), sources))
     outcome = outcome_of(scans, find, reference, dpi, named)
     for sheet in outcome.sheets:
         for distance in reference.distances:

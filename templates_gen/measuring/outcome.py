@@ -41,11 +41,12 @@ class Outcome:
 
 
 def outcome_of(
-    scans: Sequence[Path], find: Find | None, reference: Reference, dpi: float | None = None, kit: str = ""
+    scans: Sequence[Path], find: Find, reference: Reference, dpi: float | None = None, kit: str = ""
 ) -> Outcome:
-    """Everything that can be measured on `scans`. Without `find` sheets are measured by their targets alone.
+    """Everything that can be measured on `scans`.
 
-    What cannot be trusted is no number but a sentence; `kit` is what these call the kit that was asked for.
+    What cannot be trusted is no number but a sentence, and so is a sheet that is not of the `kit` that was asked for,
+    which is called so; where none was, sheets that are not found are measured by their targets alone.
     """
     sheets: list[MeasuredSheet] = []
     refused: list[str] = []
@@ -60,7 +61,7 @@ def outcome_of(
 
 
 def _on_scan(
-    scan: Path, find: Find | None, reference: Reference, dpi: float | None, kit: str
+    scan: Path, find: Find, reference: Reference, dpi: float | None, kit: str
 ) -> Iterator[MeasuredSheet | str]:
     """The sheets of a file, page by page, or why there is none."""
     name = shown_path(scan)
@@ -76,9 +77,7 @@ def _on_scan(
         yield message(Refused.ON_SCAN, scan=name, why=error)
 
 
-def _on_page(
-    picture: Picture, name: str, find: Find | None, reference: Reference, kit: str
-) -> Iterator[MeasuredSheet | str]:
+def _on_page(picture: Picture, name: str, find: Find, reference: Reference, kit: str) -> Iterator[MeasuredSheet | str]:
     said = name if picture.page == 1 else message(SheetSeen.ON_PAGE, scan=name, page=picture.page)
     try:
         found = sheets_on(picture)
@@ -92,16 +91,11 @@ def _on_page(
             yield message(Refused.ON_SCAN, scan=said, why=error)
 
 
-def _sheet(
-    picture: Picture, found: Found, name: str, find: Find | None, reference: Reference, kit: str
-) -> MeasuredSheet:
-    sheet = None
-    if find is not None:
-        sheet = find(found.label)
-        if sheet is None:
-            label = found.label
-            numbers = {"number": label.number, "total": label.total, "digest": label.digest}
-            raise OtherSheetError(message(Refused.OTHER_SHEET, **numbers, kit=kit))
+def _sheet(picture: Picture, found: Found, name: str, find: Find, reference: Reference, kit: str) -> MeasuredSheet:
+    label, sheet = found.label, find(found.label)
+    if sheet is None and kit:
+        numbers = {"number": label.number, "total": label.total, "digest": label.digest}
+        raise OtherSheetError(message(Refused.OTHER_SHEET, **numbers, kit=kit))
     lines = [line for group in sheet.groups for line in group.lines] if sheet else []
     places = sheet.targets if sheet and sheet.targets else None
     seen = measured(picture, found, places, lines)

@@ -16,6 +16,7 @@ class MarkName(Role):
     END = "measure.mark.end"
     COLUMN = "measure.mark.column"
     ROW = "measure.mark.row"
+    LETTER = "measure.mark.letter"
     LEFT_EDGE = "measure.mark.left_edge"
     RIGHT_EDGE = "measure.mark.right_edge"
 
@@ -25,6 +26,7 @@ class RowName(Role):
 
     COLUMNS = "measure.row.columns"
     ROWS = "measure.row.rows"
+    SPAN = "measure.row.span"
     NEAR = "measure.row.near"
     FAR = "measure.row.far"
     OF_PART = "measure.row.of_part"

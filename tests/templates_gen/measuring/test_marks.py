@@ -10,14 +10,23 @@ import pytest
 from hand_seen import known_of, straight
 from kits import KINDS, font_metrics, kit_of
 
+from layout.drawing.shapes import Curve
 from layout.drawing.sheet import Piece
+from layout.drawing.spans import spans_of
+from layout.paper.targets import rectangle
 from layout.parts.strip import numbered_marks
 from layout.plan import Plan
 from layout.products import laid
+from templates_gen.codes.digest import digest_of
 from templates_gen.files.kept import planned
+from templates_gen.files.printer_check import CheckAsked, check_output
+from templates_gen.inputs.printer_check_options import check_paper
+from templates_gen.measuring.check_sheet import carried_check, check_sources
 from templates_gen.measuring.groups import Group
+from templates_gen.measuring.known_sheets import Finder
 from templates_gen.measuring.marks import groups_on
 from templates_gen.messages.roles.measure import MarkName
+from templates_gen.scan.seen import Label
 
 LONG: dict[str, object] = {"frame.outer_width": "90 cm", "weaving.width": "70 cm"}
 
@@ -122,3 +131,30 @@ def test_targets_are_those_of_the_drawn_sheet() -> None:
         assert len(sheet.targets) == 8
         (left, high), (right, _), (_, low) = sheet.targets[:3]
         assert (right - left, high - low) == pytest.approx(label.rectangle)
+
+
+@pytest.mark.parametrize("paper", ["common", "a4", "letter", "148 x 210 mm"])
+def test_the_spans_of_a_printer_check_are_its_marks(paper: str) -> None:
+    """Each from end to end as long as the sheet says, and the lines are those that are drawn."""
+    asked = CheckAsked(check_paper(paper, "de"))
+    output = check_output(asked, font_metrics())
+    source = carried_check(output.about.inputs, font_metrics())
+    label = Label(digest_of(output.about.inputs), 1, len(output.sheets), rectangle(asked.paper))
+    sheet = Finder([source])(label)
+    assert sheet is not None
+    assert (sheet.file, len(sheet.targets)) == ("printer-check.pdf", 8)
+    spans = spans_of(asked.paper.width, asked.paper.height)
+    assert [group.length for group in sheet.groups] == pytest.approx([*spans[:2], spans.diagonal, spans.diagonal])
+    fine = {frozenset(shape.points()) for shape in output.sheets[0].shapes if isinstance(shape, Curve)}
+    close = [
+        min(math.dist(a, b) for ends in fine for a in ends for b in (line.start, line.end))
+        for group in sheet.groups
+        for line in group.lines
+    ]
+    assert max(close) < 1e-9
+
+
+def test_a_printer_check_is_known_without_a_kit() -> None:
+    """On any paper with a name and in any language, each by a digest of its own."""
+    sources = list(check_sources(font_metrics()))
+    assert len({source.digest for source in sources}) == len(sources) == 5 * 4
