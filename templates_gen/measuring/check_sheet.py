@@ -14,7 +14,7 @@ from layout.drawing.shapes import Point
 from layout.kit.kit import Paper
 from layout.kit.paper_size import PAPERS, named_size
 from layout.messages.catalogue import Message
-from layout.paper.printer_check.marks import FINE, LETTERS
+from layout.paper.printer_check.marks import BOLD, FINE, LETTERS
 from layout.paper.printer_check.places import places_on
 from layout.paper.printer_check.sheets import NAME
 from templates_gen.codes.digest import digest_of
@@ -55,16 +55,22 @@ def _on_sheet(paper: Paper, number: int) -> tuple[Group, ...]:
 
 
 def _spans(paper: Paper) -> Iterator[Group]:
-    wide = Pen.HELP.ink.width
     for (one, other), letters in zip(places_on(paper).ends, LETTERS, strict=True):
         long = dist(one, other)
         along = Point((other.x - one.x) / long, (other.y - one.y) / long)
-        reach = FINE[letters not in LETTERS[:2]]
-        marks = []
-        for place, letter in zip((one, other), letters, strict=True):
-            start = Point(place.x - reach * along.y, place.y + reach * along.x)
-            end = Point(place.x + reach * along.y, place.y - reach * along.x)
-            at = 0.0 if place is one else long
-            marks.append(Mark(Message(MarkName.LETTER, {"letter": letter}), at, (Line(start, end, wide),)))
+        small = letters not in LETTERS[:2]
+        marks = [
+            Mark(Message(MarkName.LETTER, {"letter": letter}), at, tuple(_lines(place, along, small=small)))
+            for place, letter, at in ((one, letters[0], 0.0), (other, letters[1], long))
+        ]
         title = message(RowName.SPAN, first=letters[0], second=letters[1])
         yield Group(f"{NAME}-{''.join(letters)}", title, None, along, tuple(marks))
+
+
+def _lines(place: Point, along: Point, *, small: bool) -> Iterator[Line]:
+    """What shows an end: its bold parts, which a rule does not cross; of a small mark the fine part between them."""
+    fine, bold = FINE[small], BOLD[small]
+    reaches = ((fine, -fine),) if small else ((bold, fine), (-fine, -bold))
+    for start, end in reaches:
+        one, other = (Point(place.x - reach * along.y, place.y + reach * along.x) for reach in (start, end))
+        yield Line(one, other, (Pen.HELP if small else Pen.EDGE).ink.width)
