@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass, field
 from fractions import Fraction
 
+from layout.drawing.printer import Printer
 from layout.estimate.estimate import estimate, facts_of
 from layout.frames.load import Load, load_on
 from layout.frames.tension import WarpThread
@@ -44,7 +45,8 @@ class Plan:
     """A kit with its warp, and what a person should know about it: `notes` explain, `warnings` ask for care.
 
     `words` is the language of its sheets. It follows from the kit, so that two plans are the same without it.
-    `refused` names what its box would hold and the stock does not allow to be cut.
+    `refused` names what its box would hold and the stock does not allow to be cut. Printed sheets are corrected for a
+    `printer`; where there is none, they are drawn as they are.
     """
 
     kit: Kit
@@ -54,6 +56,7 @@ class Plan:
     amounts: Amounts
     words: Catalogue = field(default=ENGLISH, compare=False, repr=False)
     refused: frozenset[str] = frozenset()
+    printer: Printer | None = None
 
     @property
     def warp_thread(self) -> WarpThread | None:

@@ -22,6 +22,7 @@ from typing import TYPE_CHECKING
 
 if TYPE_CHECKING:
     from layout.cutting.stock.stock import Stock
+    from layout.drawing.printer import Printer
     from layout.kit.kit import Kit
     from layout.messages.catalogue import Catalogue
     from layout.plan import Plan
@@ -35,6 +36,7 @@ if TYPE_CHECKING:
 __all__ = [
     "check",
     "load",
+    "load_printer",
     "load_range",
     "load_stock",
     "make",
@@ -90,11 +92,19 @@ def plan(kit: Kit) -> Plan:
     return planned(kit)
 
 
-def sheet(kit: Kit, file: str, stock: Stock | None = None) -> bytes:
+def load_printer(name: str) -> Printer:
+    """The printer that is kept under a name; FieldError where there is none, PrinterFileError for a file of no use."""
+    from templates_gen.inputs import printer_store
+
+    return printer_store.load(name, "name")
+
+
+def sheet(kit: Kit, file: str, stock: Stock | None = None, printer: Printer | str | None = None) -> bytes:
     """One file of a kit, proven, without writing it: "strip-near.svg", "kit.pdf", "comb.dxf".
 
     `file` is the name of a product and the form, as `make --only` takes it; what is cut is cut from `stock` (without
-    one, from 3 mm birch plywood). Only this file is drawn. What is not one file, such as several boards, is refused.
+    one, from 3 mm birch plywood). What is printed is corrected for a `printer`, or the one that is kept under a name.
+    Only this file is drawn. What is not one file, such as several boards, is refused.
 
     Raises FieldError for a name that this kit has no file of, or a part that does not fit its paper or stock, and
     ProofError where the file does not come back as it was drawn.
@@ -102,15 +112,21 @@ def sheet(kit: Kit, file: str, stock: Stock | None = None) -> bytes:
     from templates_gen.files.one_file import proven_bytes
     from templates_gen.lettering.fonts import metrics
 
-    return proven_bytes(plan(kit), file, lambda: stock or load_stock(), metrics())
+    return proven_bytes(_printed_on(plan(kit), printer), file, lambda: stock or load_stock(), metrics())
 
 
-def make(kit: Kit, folder: str | Path, only: Iterable[str] | None = None, stock: Stock | None = None) -> Report:
+def make(
+    kit: Kit,
+    folder: str | Path,
+    only: Iterable[str] | None = None,
+    stock: Stock | None = None,
+    printer: Printer | str | None = None,
+) -> Report:
     """Writes every file of a kit into `folder`, or those that `only` names, each read back from disk and proven.
 
-    `only` holds names of products or files, as `make --only` takes them. All files are moved into place together, or
-    none. The report lists the files with sheets, marks and the largest deviation in mm, and notes on what was left
-    out.
+    `only` holds names of products or files, as `make --only` takes them. What is printed is corrected for a `printer`,
+    or the one that is kept under that name. All files are moved into place together, or none. The report lists the
+    files with sheets, marks and the largest deviation in mm, and notes on what was left out.
 
     Raises FieldError where the kit cannot be laid out, ProofError where a file did not come back right, FaultError
     where the folder cannot be written.
@@ -119,12 +135,22 @@ def make(kit: Kit, folder: str | Path, only: Iterable[str] | None = None, stock:
     from templates_gen.inputs.families import products_of
     from templates_gen.lettering.fonts import metrics
 
-    numbers = plan(kit)
+    numbers = _printed_on(plan(kit), printer)
     names = products_of(numbers, tuple(only)) if only is not None else None
     return generate.make(numbers, Path(folder), metrics(), names, stock=stock or load_stock())
 
 
-def make_run(kits: Range, folder: str | Path, stock: Stock | None = None) -> RunReport:
+def _printed_on(numbers: Plan, printer: Printer | str | None) -> Plan:
+    if printer is None:
+        return numbers
+    from templates_gen.files.for_printer import with_printer
+
+    return with_printer(numbers, load_printer(printer) if isinstance(printer, str) else printer)
+
+
+def make_run(
+    kits: Range, folder: str | Path, stock: Stock | None = None, printer: Printer | str | None = None
+) -> RunReport:
     """Writes every file of every kit of a range into a folder of its own below `folder`, and what is of all of them.
 
     Each is read back from disk and proven; no folder changes before all are. The report holds that of each kit. Raises
@@ -133,7 +159,8 @@ def make_run(kits: Range, folder: str | Path, stock: Stock | None = None) -> Run
     from templates_gen.files import run
     from templates_gen.lettering.fonts import metrics
 
-    return run.make_run(kits, Path(folder), metrics(), stock=stock or load_stock())
+    known = load_printer(printer) if isinstance(printer, str) else printer
+    return run.make_run(kits, Path(folder), metrics(), stock=stock or load_stock(), printer=known)
 
 
 def printer_check(folder: str | Path, paper: str = "common", language: str = "en") -> Report:

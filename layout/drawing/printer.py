@@ -9,6 +9,9 @@ from layout.drawing.correction import Scale
 LIKELY_SETTING, MOST = 0.01, 0.03
 """Further off than the first share, a print setting is the likelier cause; further off than the second is refused."""
 
+LONGEST_NAME = 24
+"""Characters of a printer's name: every sheet says it, and has little room."""
+
 
 @dataclass(frozen=True, slots=True)
 class Printer:

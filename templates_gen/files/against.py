@@ -38,8 +38,8 @@ class Against:
         return replace(self, kit=kit, found=None, foreign=kit is None)
 
     def plan_of(self, said: Embedded, metrics: FontMetrics) -> Plan:
-        """The plan of the kit, which goes without what the stock refuses, or what the file says that it does."""
-        plan, stock = planned(self.kit or said.kit), self.stock or self.cut_from
+        """The plan of the kit for the printer that the file names; without what the stock, or the file, refuses."""
+        plan, stock = replace(planned(self.kit or said.kit), printer=said.printer), self.stock or self.cut_from
         return with_stock(plan, stock, metrics) if stock else replace(plan, refused=said.without)
 
     def unlike(self, said: Embedded) -> Findings:

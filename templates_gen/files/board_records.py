@@ -13,6 +13,7 @@ from layout.messages.roles import Titles
 from layout.paper.choice import Laying
 from templates_gen.files.board_drawings import BoardDrawings
 from templates_gen.files.coded import coded
+from templates_gen.files.for_printer import for_plan
 from templates_gen.files.output import Output, names_of, titled
 from templates_gen.files.record import FileRecord
 from templates_gen.inputs.families import BOARD, JOB
@@ -52,7 +53,8 @@ def _job(drawn: BoardDrawings, laying: Laying) -> Output:
     laid = tuple(sheet.pieces for sheet in sheets)
     names = tuple(dict.fromkeys(name for pieces in laid for name in _names(pieces)))
     shown = tuple(sheet.sheet for sheet in sheets)
-    return Output(JOB_FILE, names, shown, laid, about, on_paper=True, stock=drawn.stock)
+    plain = Output(JOB_FILE, names, shown, laid, about, on_paper=True, stock=drawn.stock)
+    return for_plan(plain, drawn.plan, drawn.metrics)
 
 
 def _names(pieces: Sequence[Piece]) -> tuple[str, ...]:

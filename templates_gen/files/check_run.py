@@ -141,7 +141,8 @@ def _sheets(path: Path, data: bytes, outputs: RunOutputs | None, metrics: FontMe
         if form is None:
             raise ReadError(message(RunCheck.NO_FILE))
         found = form.read(data)
-        alike = outputs or _outputs_in(found, metrics)
+        carried = embedded_run(found.about.inputs, metrics).printer
+        alike = outputs.for_printer(carried) if outputs else _outputs_in(found, metrics)
         file = next((each for each in alike.files if each.name == name), None)
         if file is None:
             raise ReadError(message(RunCheck.NO_FILE))
@@ -160,7 +161,8 @@ def _outputs_in(found: Document, metrics: FontMetrics) -> RunOutputs:
 
     def outputs(*_: object) -> RunOutputs:
         kits = Range(run.name, run.kits, run.kits[0].shop, copies_said=True, shared=run.shared)
-        plans = [replace(plan, refused=without) for plan, without in zip(plans_of(kits), run.without, strict=True)]
+        every = zip(plans_of(kits), run.without, strict=True)
+        plans = [replace(plan, refused=without, printer=run.printer) for plan, without in every]
         return RunOutputs(kits, plans, metrics, run.stock)
 
     alike = {key: value for key, value in json.loads(found.about.inputs).items() if key != "file"}

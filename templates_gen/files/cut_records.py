@@ -14,6 +14,7 @@ from layout.values.errors import FieldError
 from templates_gen.document import About
 from templates_gen.files.coded import coded
 from templates_gen.files.drawings import CutDrawings
+from templates_gen.files.for_printer import for_plan
 from templates_gen.files.output import Output, joined_of, kerf_in_name, names_of, settings_in_name, titled
 from templates_gen.files.record import FileRecord
 from templates_gen.messages.language import message
@@ -58,7 +59,8 @@ def _on_paper(drawn: CutDrawings, file: str, name: str, layings: Sequence[Laying
             tuple(each for piece in pieces for each in drawn.as_cut(next(own), piece.placing)) for pieces in laid
         )
     shown = tuple(sheet.sheet for sheet in sheets)
-    return Output(file, names_of(parts), shown, laid, about, True, drawn.stock, tiled, joined_of(layings))
+    plain = Output(file, names_of(parts), shown, laid, about, True, drawn.stock, tiled, joined_of(layings))
+    return for_plan(plain, drawn.plan, drawn.metrics)
 
 
 def _about(drawn: CutDrawings, file: str, name: str) -> About:

@@ -10,12 +10,14 @@ from layout.box.shop_values import read_shop
 from layout.cutting.stock.stock import Stock
 from layout.cutting.stock.stock_values import read_stock
 from layout.drawing.metrics import FontMetrics
+from layout.drawing.printer import Printer
 from layout.kit.box import CUT
 from layout.kit.kit import Kit, read_kit
 from layout.kit.merging import Values, leaves_of
 from layout.kit.range_values import Origin
 from templates_gen.document import ReadError
 from templates_gen.files.kept import kept_reading
+from templates_gen.inputs.printer_values import read_printer
 from templates_gen.inputs.range_file import RangeKit
 from templates_gen.messages.language import message
 from templates_gen.messages.roles.files import Carried
@@ -24,13 +26,14 @@ from templates_gen.messages.roles.files import Carried
 class Embedded(NamedTuple):
     """The `file` is named as it was made; `stock` is None where nothing is cut.
 
-    `without` names what the box holds not, since a stock refuses it.
+    `without` names what the box holds not, since a stock refuses it; `printer` is the one that it is corrected for.
     """
 
     file: str
     kit: Kit
     stock: Stock | None
     without: frozenset[str] = frozenset()
+    printer: Printer | None = None
 
 
 class EmbeddedRun(NamedTuple):
@@ -46,6 +49,7 @@ class EmbeddedRun(NamedTuple):
     stock: Stock | None
     shared: Values
     without: tuple[frozenset[str], ...]
+    printer: Printer | None = None
 
 
 def embedded_run(inputs: str, metrics: FontMetrics) -> EmbeddedRun:
@@ -68,7 +72,8 @@ def embedded_run(inputs: str, metrics: FontMetrics) -> EmbeddedRun:
         for place, (kit, number, shop, own) in enumerate(zip(kits, copies, shops, values, strict=True), 1)
     ]
     carried = None if stock is None else read_stock(stock, metrics)
-    return EmbeddedRun(file, name, tuple(read), carried, shared, tuple(map(_without, without)))
+    printer = _printer(found.get("printer"), metrics)
+    return EmbeddedRun(file, name, tuple(read), carried, shared, tuple(map(_without, without)), printer)
 
 
 def _sources(source: Any, kits: int) -> tuple[Values, Sequence[tuple[Values, Mapping[str, Origin]]]]:
@@ -100,7 +105,17 @@ def embedded_inputs(inputs: str, metrics: FontMetrics) -> Embedded:
         raise ReadError(message(Carried.NO_KIT))
     without = _without(found.get("without", []))
     kit = kept_reading("kit", values, metrics, read_kit)
-    return Embedded(file, kit, None if stock is None else kept_reading("stock", stock, metrics, read_stock), without)
+    carried = None if stock is None else kept_reading("stock", stock, metrics, read_stock)
+    return Embedded(file, kit, carried, without, _printer(found.get("printer"), metrics))
+
+
+def _printer(found: object, metrics: FontMetrics) -> Printer | None:
+    """The printer that a file names, if any; ReadError where it is none."""
+    if found is None:
+        return None
+    if not isinstance(found, dict):
+        raise ReadError(message(Carried.NO_INPUTS))
+    return kept_reading("printer", found, metrics, read_printer)
 
 
 def _without(found: object) -> frozenset[str]:

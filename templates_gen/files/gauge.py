@@ -10,6 +10,7 @@ from pathlib import Path
 from typing import NamedTuple
 
 from layout.drawing.metrics import FontMetrics
+from layout.drawing.printer import Printer
 from layout.drawing.sheet import Piece, Sheet, sheet_of, stacked
 from layout.kit.ends import counted_by
 from layout.kit.kit import Paper
@@ -25,6 +26,7 @@ from layout.values.units import Length, exact_length, read_length
 from templates_gen.codes.modules import codes_for
 from templates_gen.disk.exchange import Exchange
 from templates_gen.document import About, Document, ReadError
+from templates_gen.files.for_printer import for_printer, judged_plain
 from templates_gen.files.generate import Report, judged
 from templates_gen.files.output import Output
 from templates_gen.files.proof import write
@@ -44,10 +46,11 @@ _PAPER, _ALONE = "gauge.pdf", "gauge.svg"
 
 
 class GaugeAsked(NamedTuple):
-    """A gauge for a marking `unit`, and for frame ends of a kind."""
+    """A gauge for a marking `unit`, and for frame ends of a kind; its sheet is corrected for a `printer`, if any."""
 
     unit: Length
     ends: str
+    printer: Printer | None = None
 
 
 def make_gauge(
@@ -87,7 +90,8 @@ def _outputs(asked: GaugeAsked, metrics: FontMetrics) -> Iterator[Output]:
     printed = sheet_alone(part, paper, head, ENGLISH, metrics, modules)
     if printed is None:
         raise AssertionError(part.name)  # the card is made for any sheet
-    yield _output(asked, _PAPER, printed.sheet, printed.pieces, on_paper=True)
+    plain = _output(asked, _PAPER, printed.sheet, printed.pieces, on_paper=True)
+    yield for_printer(plain, asked.printer, [ENGLISH], metrics)
     laid = (Piece(card, stacked([card])[0]),)
     yield _output(asked, _ALONE, outlined(sheet_of(card.name, [card])), laid, on_paper=False)
 
@@ -103,6 +107,10 @@ def _about(asked: GaugeAsked, file: str) -> About:
 
 def findings(asked: GaugeAsked, output: Output, found: Document) -> Findings:
     """How a gauge that was read back differs from what was drawn, and from what it must be whatever was drawn."""
+    return judged_plain(partial(_findings, asked), output, found, [ENGLISH])
+
+
+def _findings(asked: GaugeAsked, output: Output, found: Document) -> Findings:
     result = compare(output.sheets, found.sheets)
     if result.problems:
         return result
@@ -113,4 +121,8 @@ def findings(asked: GaugeAsked, output: Output, found: Document) -> Findings:
         result += prove_codes(found)
         result += check_furniture(found.sheets[0], [piece.part.name for piece in output.laid[0]]).at(where)
         pieces = [replace(seen, outside=outside(found.sheets[0], pieces)) for seen in pieces]
-    return result if result.problems else result + prove_any_gauge(*asked, pieces, on_paper=output.on_paper)
+    return (
+        result
+        if result.problems
+        else result + prove_any_gauge(asked.unit, asked.ends, pieces, on_paper=output.on_paper)
+    )

@@ -33,7 +33,8 @@ class Output:
     """One file to be made: `sheets` as they must be read back, `laid` the pieces on each, `parts` by name.
 
     On paper the words are real words, and parts in pieces are `joined`; a part alone has its words as outlines, and
-    stands straight at its own size. What is cut has a `stock`; on paper it may be `tiled`.
+    stands straight at its own size. What is cut has a `stock`; on paper it may be `tiled`. A file that is corrected for
+    a printer knows the `plain` one, which is not.
     """
 
     file: str
@@ -45,6 +46,7 @@ class Output:
     stock: Stock | None = None
     tiled: bool = False
     joined: tuple[Joined, ...] = ()
+    plain: Output | None = None
 
     @property
     def format(self) -> str:

@@ -15,6 +15,7 @@ from templates_gen.files.board_drawings import BoardDrawings
 from templates_gen.files.board_records import board_notes, board_records, job_records
 from templates_gen.files.cut_records import PAPER, care_notes, cut_records
 from templates_gen.files.drawings import CutDrawings, PrintedDrawings
+from templates_gen.files.for_printer import printer_notes
 from templates_gen.files.kept import cut_drawings, printed_drawings
 from templates_gen.files.output import Output
 from templates_gen.files.printed_records import KIT_FILE, in_kit, kit_records, printed_notes, printed_records
@@ -120,7 +121,8 @@ class Outputs:
         """What a person should mind of how the parts were laid and of cut parts, and what the boards take."""
         inside = in_kit(self.printed) if self.asked.has(KIT) else ()
         names = dict.fromkeys((*self._printed_names, *inside))
-        return (*printed_notes(self.printed, names), *self._cut_notes(), *self.box_notes, *self.board_notes)
+        own = (*printed_notes(self.printed, names), *self._cut_notes(), *self.box_notes, *self.board_notes)
+        return (*printer_notes(self.plan), *own)
 
     @property
     def board_notes(self) -> tuple[str, ...]:

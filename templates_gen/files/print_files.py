@@ -9,6 +9,7 @@ from itertools import islice
 
 from layout.drawing.metrics import FontMetrics
 from layout.drawing.sheet import Part
+from layout.messages.catalogue import Catalogue
 from layout.messages.roles import Sheet as Sheets
 from layout.messages.roles.buying import Prices
 from layout.messages.roles.run import RunList
@@ -67,6 +68,13 @@ class PrintFiles:
         laid = tuple(sheet.pieces for sheet in sheets)
         parts = tuple(dict.fromkeys(names_of(piece.part for pieces in laid for piece in pieces)))
         return Output(name, parts, tuple(sheet.sheet for sheet in sheets), laid, about, on_paper=True)
+
+    def spoken(self, name: str) -> tuple[Catalogue, ...]:
+        """The language of each page of a file: that of a kit on its own pages, else that of the run."""
+        file = next(each for each in self.pages.files if each.name == name)
+        words = self.run.words
+        own = [self.run.kits[each.kit].plan.words for each in file.own for _ in range(self.pages.page_count(each))]
+        return (*([words] * len(self.lists) if file.has_list else []), *own, *([words] * len(file.placed)))
 
     def count(self, file: PrintFile) -> int:
         """How many pages a file has."""

@@ -17,6 +17,7 @@ from layout.products import PRODUCTS
 from templates_gen.document import About, Entry
 from templates_gen.files.coded import coded
 from templates_gen.files.drawings import PrintedDrawings
+from templates_gen.files.for_printer import for_plan
 from templates_gen.files.output import Output, joined_of, names_of, titled
 from templates_gen.files.record import FileRecord
 from templates_gen.inputs.families import KIT
@@ -85,7 +86,8 @@ def _on_paper(drawn: PrintedDrawings, file: str, names: Iterable[str]) -> Output
     laid = tuple(sheet.pieces for sheet in sheets)
     shown = tuple(sheet.sheet for sheet in sheets)
     names = _once(names_of(parts))
-    return Output(file, names, shown, laid, about, on_paper=True, joined=joined_of(layings))
+    plain = Output(file, names, shown, laid, about, on_paper=True, joined=joined_of(layings))
+    return for_plan(plain, drawn.plan, drawn.metrics)
 
 
 def _once(names: Sequence[str]) -> tuple[str, ...]:

@@ -3,11 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from functools import partial
 
 from layout.drawing.sheet import Sheet
 from layout.plan import Plan
 from layout.values.errors import shown
 from templates_gen.document import Document
+from templates_gen.files.for_printer import judged_plain
 from templates_gen.files.formats import FORMATS
 from templates_gen.files.output import Output
 from templates_gen.messages.roles.proof import Compared, Laid, Proof
@@ -44,6 +46,10 @@ def _names(source: Output | Document) -> list[str]:
 
 def findings(plan: Plan, output: Output, found: Document) -> Findings:
     """How `found` differs from what `output` of `plan` must be, its title and the names of its sheets included."""
+    return judged_plain(partial(_findings, plan), output, found, [plan.words] * len(output.sheets))
+
+
+def _findings(plan: Plan, output: Output, found: Document) -> Findings:
     result = compare(output.sheets, found.sheets)
     for asked, said in zip(_names(output), _names(found), strict=False):
         if asked != said:

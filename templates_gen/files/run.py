@@ -9,12 +9,14 @@ from pathlib import Path
 
 from layout.cutting.stock.stock import Stock
 from layout.drawing.metrics import FontMetrics
+from layout.drawing.printer import Printer
 from layout.plan import Plan
 from layout.values.errors import FieldError, shown
 from templates_gen.disk.exchange import Exchange
 from templates_gen.disk.together import Together
 from templates_gen.document import Document, ReadError
 from templates_gen.files.changes import Changes, changes, former_manifest
+from templates_gen.files.for_printer import with_printer
 from templates_gen.files.generate import Made, ProofError, Report, judged, prepared
 from templates_gen.files.kept import with_stock
 from templates_gen.files.manifest import MANIFEST, Entry, Manifest
@@ -100,13 +102,15 @@ def make_run(
     progress: Progress = lambda *_: None,
     stock: Stock | None = None,
     tell: Callable[[str], None] = lambda _: None,
+    printer: Printer | None = None,
 ) -> RunReport:
     """Writes every file of every kit, or those that `only` names, and the files of the run, into `folder`.
 
     All are proven before any is moved into place; the folders of the kits change first, `folder` itself last. What is
-    of all kits is made where nothing is named. Errors as `generate.make`; refusals say which kit they are of.
+    of all kits is made where nothing is named, and printed sheets are corrected for a `printer`. Errors as
+    `generate.make`; refusals say which kit they are of.
     """
-    plans = [with_stock(plan, stock, metrics) for plan in plans_of(found)]
+    plans = [with_stock(with_printer(plan, printer), stock, metrics) for plan in plans_of(found)]
     outputs = RunOutputs(found, plans, metrics, stock)
     if not only:
         _ = outputs.singly  # what is refused of any kit is said of all, before anything is made

@@ -15,12 +15,15 @@ from layout.box.scopes import Boxed, Scope, to_buy
 from layout.box.weights import Boards
 from layout.cutting.stock.stock import Stock
 from layout.drawing.metrics import FontMetrics
+from layout.drawing.printer import Printer
+from layout.messages.catalogue import Catalogue
 from layout.parts.class_sheet import Lesson
 from layout.plan import Plan
 from layout.values.limits import exactly
 from templates_gen.document import Document
 from templates_gen.files.board_records import BOARD_FORMS
 from templates_gen.files.class_file import CLASS_FILE, class_findings, class_output
+from templates_gen.files.for_printer import for_printer, judged_plain
 from templates_gen.files.output import Output
 from templates_gen.files.overview_file import OVERVIEW_FILE, Overview, overview_findings, overview_output
 from templates_gen.files.overview_table import overview_table
@@ -84,6 +87,14 @@ class RunOutputs:
         words = plans[0].words
         self.said = tuple(Planned(kit, replace(plan, words=words)) for kit, plan in self.kits)
         self._taken: dict[tuple[int, int], int] = {}
+        self._others: dict[Printer | None, RunOutputs] = {plans[0].printer: self}
+
+    def for_printer(self, printer: Printer | None) -> RunOutputs:
+        """The same run, printed on that printer."""
+        if printer not in self._others:
+            plans = [replace(each.plan, printer=printer) for each in self.kits]
+            self._others[printer] = RunOutputs(self.range, plans, self.metrics, self.stock)
+        return self._others[printer]
 
     @cached_property
     def singly(self) -> tuple[Singly, ...]:
@@ -158,7 +169,29 @@ class RunOutputs:
 
     @property
     def files(self) -> tuple[RunFile, ...]:
-        """The files of sheets: the print run, boards, the overview, prices where kits are sold, shop cards."""
+        """The files of sheets, for the printer of the plans where they have one."""
+        return tuple(map(self._for_printer, self._plain_files))
+
+    def _for_printer(self, file: RunFile) -> RunFile:
+        """The same file, drawn and proven for a printer."""
+        plan, printing, metrics = self.kits[0].plan, self.printing, self.metrics
+        own = file.name in printing.names
+
+        def spoken(output: Output) -> Sequence[Catalogue]:
+            return printing.spoken(output.file) if own else [plan.words] * len(output.sheets)
+
+        def draw() -> Output:
+            plain = file.draw()
+            return for_printer(plain, plan.printer, spoken(plain), metrics) if plan.printer else plain
+
+        def prove(output: Output, found: Document) -> Findings:
+            return judged_plain(file.prove, output, found, spoken(output))
+
+        return RunFile(file.name, draw, prove)
+
+    @property
+    def _plain_files(self) -> tuple[RunFile, ...]:
+        """The print run, boards, the overview, prices where kits are sold, shop cards."""
         found = self.printing
         prove = partial(print_findings, found)
         prints = (RunFile(name, partial(found.output, name), prove) for name in found.names)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from typing import Any
 
+from layout.drawing.printer import Printer
 from layout.kit.fields import read_field
 from layout.kit.inputs import BY_KEY
 from layout.values.errors import FieldError
@@ -17,9 +18,9 @@ _OPTIONS = {
 }
 
 
-def gauge_asked(unit: str, ends: str) -> GaugeAsked:
+def gauge_asked(unit: str, ends: str, printer: Printer | None = None) -> GaugeAsked:
     """The gauge that the options ask for; OptionError naming the one that does not work."""
-    return GaugeAsked(_read("--unit", unit), _read("--ends", ends))
+    return GaugeAsked(_read("--unit", unit), _read("--ends", ends), printer)
 
 
 def _read(option: str, text: str) -> Any:

@@ -4,21 +4,22 @@ from __future__ import annotations
 
 import os
 from pathlib import Path
+from typing import NamedTuple
 
 from layout.drawing.printer import Printer
 from layout.kit.folder_names import folder_name, same_place
 from layout.kit.likeness import closest
-from layout.kit.names import read_name
 from layout.messages.roles.ranges import RangeNeed
 from layout.values.errors import FieldError, LayoutError, shown, shown_path
 from templates_gen.disk.exchange import LOCK, Exchange
-from templates_gen.disk.faults import FaultError, fault
+from templates_gen.disk.faults import fault
 from templates_gen.disk.locks import locked
 from templates_gen.inputs.printer_values import (
     DECIMALS,
     VERSION,
     printer_values,
     read_printer,
+    read_printer_name,
     rounded,
     without_version,
 )
@@ -89,7 +90,24 @@ def load(name: str, field: str = "--printer") -> Printer:
 
 def names() -> tuple[str, ...]:
     """The names of all printers, in order; where a file cannot be used, that of the file."""
-    return tuple(_called(path) for path in _files())
+    return tuple(each.path.stem if isinstance(each.printer, LayoutError) else each.printer.name for each in kept())
+
+
+class Kept(NamedTuple):
+    """A file of a printer: what it says, or why it cannot be used."""
+
+    path: Path
+    printer: Printer | LayoutError
+
+
+def kept() -> tuple[Kept, ...]:
+    """Every file of a printer, in order of their names."""
+    return tuple(Kept(path, _or_why(path)) for path in _files())
+
+
+def place_of(name: str, field: str = "NAME") -> Path:
+    """The file of the printer that is kept under a name; FieldError at `field` where there is none."""
+    return _known(name, field)
 
 
 def forget(name: str, field: str = "NAME") -> Path:
@@ -117,11 +135,11 @@ def _files() -> list[Path]:
     return sorted(inside)[:MOST_PRINTERS]
 
 
-def _called(path: Path) -> str:
+def _or_why(path: Path) -> Printer | LayoutError:
     try:
-        return _read(path).name
-    except (PrinterFileError, FaultError):
-        return path.stem
+        return _read(path)
+    except LayoutError as error:
+        return error
 
 
 def _read(path: Path) -> Printer:
@@ -166,7 +184,7 @@ def _place(name: str, field: str) -> Path:
 def _file_name(name: str, field: str) -> str:
     """The name of a file for a printer called `name`: small letters and figures, "-" for all else."""
     try:
-        return folder_name(read_name(name, metrics()))
+        return folder_name(read_printer_name(name, metrics()))
     except FieldError as error:
         needed = _NAMES.get(error.needed.role)  # type: ignore[call-overload]
         if needed is None:

@@ -8,12 +8,14 @@ from typing import Any
 
 from layout.drawing.correction import Scale
 from layout.drawing.metrics import FontMetrics
-from layout.drawing.printer import MOST, Printer
+from layout.drawing.printer import LONGEST_NAME, MOST, Printer
 from layout.kit.fields import read_field, tame
 from layout.kit.likeness import closest
 from layout.kit.lookup import KIT
+from layout.kit.names import read_line
 from layout.kit.unknown_keys import short_key
-from layout.values.errors import leave_out, shown
+from layout.messages.roles import Entry
+from layout.values.errors import FieldError, leave_out, shown
 from layout.values.limits import plain
 from templates_gen.messages.errors import OptionError
 from templates_gen.messages.language import listed
@@ -66,8 +68,15 @@ def read_printer(values: Mapping[str, object], metrics: FontMetrics) -> Printer:
     if (paper := values.get("paper")) is None:
         raise OptionError("paper", PrinterNeed.PAPER, shown(None), _EXAMPLES["paper"])
     size = read_field(KIT.by_key["paper.size"], paper, "paper", metrics).words
-    name = read_field(KIT.by_key["name"], values.get("name"), "name", metrics)
-    return Printer(name, scale, sure, size, _day(values.get("day")))
+    return Printer(read_printer_name(values.get("name"), metrics), scale, sure, size, _day(values.get("day")))
+
+
+def read_printer_name(value: object, metrics: FontMetrics) -> str:
+    """The name of a printer, which can be printed on one line; FieldError at `name`."""
+    try:
+        return read_line(tame(value), metrics, LONGEST_NAME, Entry.NAME, Entry.NAME_LONG)
+    except FieldError as error:
+        raise error.at("name", _EXAMPLES["name"]) from None
 
 
 def without_version(values: Mapping[str, object]) -> dict[str, object]:

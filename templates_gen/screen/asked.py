@@ -13,6 +13,7 @@ from layout.values.errors import LayoutError
 from templates_gen.screen.terminal import refuse
 
 if TYPE_CHECKING:
+    from layout.drawing.printer import Printer
     from templates_gen.inputs.range_file import Range
 
 
@@ -35,6 +36,13 @@ def range_at(path: Path | None) -> Range:
     from templates_gen.inputs import range_file
 
     return range_file.load_range(path) if path else range_file.demo()
+
+
+def printer_of(name: str | None) -> Printer | None:
+    """The printer that is kept under a name, or none."""
+    from templates_gen.inputs import printer_store
+
+    return printer_store.load(name) if name is not None else None
 
 
 def stock_of(path: Path | None) -> Stock:

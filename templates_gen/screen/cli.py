@@ -12,13 +12,14 @@ import click
 from layout.values.errors import shown_path
 from templates_gen.messages.language import message
 from templates_gen.messages.roles.screen import Command
-from templates_gen.screen.asked import range_at, sentences, stock_of
-from templates_gen.screen.commands import JSON, NAME, Commands
+from templates_gen.screen.asked import printer_of, range_at, sentences, stock_of
+from templates_gen.screen.commands import JSON, NAME, PRINTER, Commands
 from templates_gen.screen.make_command import make
 from templates_gen.screen.measure_command import measure
 from templates_gen.screen.new_commands import new, new_range, new_stock
 from templates_gen.screen.plan_command import plan
 from templates_gen.screen.printer_check_command import printer_check
+from templates_gen.screen.printer_commands import printers
 from templates_gen.screen.terminal import refuse, say, say_json
 from templates_gen.screen.yarn_commands import guess, sett, yarn
 
@@ -36,7 +37,7 @@ def main() -> None:
             stream.reconfigure(errors="backslashreplace")
 
 
-for command in (new, new_stock, new_range, make, measure, plan, sett, guess, yarn, printer_check):
+for command in (new, new_stock, new_range, make, measure, plan, sett, guess, yarn, printer_check, printers):
     main.add_command(command)
 
 
@@ -74,9 +75,11 @@ def check(paths: tuple[Path, ...], kit: Path | None, stock: Path | None, as_json
 @click.option("-o", "--out", default="gauge", show_default=True, type=NAME, help="Folder.")
 @click.option("--unit", default="4 cm", show_default=True, help='Marking unit, such as "1 in": its system is used.')
 @click.option("--ends", default="round bars", show_default=True, help="What carries the warp, as in a kit file.")
+@PRINTER
 @sentences
-def gauge(out: Path, unit: str, ends: str) -> None:
+def gauge(out: Path, unit: str, ends: str, printer: str | None) -> None:
     """Make a wrap gauge that needs no kit: gauge.pdf for paper and gauge.svg alone, read back and proven."""
+    from templates_gen.files.for_printer import checked_printer
     from templates_gen.files.gauge import make_gauge
     from templates_gen.files.generate import ProofError
     from templates_gen.inputs.gauge_options import gauge_asked
@@ -84,7 +87,7 @@ def gauge(out: Path, unit: str, ends: str) -> None:
     from templates_gen.screen.made_report import proven_rows
 
     try:
-        made = make_gauge(gauge_asked(unit, ends), out, metrics(), refuse)
+        made = make_gauge(gauge_asked(unit, ends, checked_printer(printer_of(printer))), out, metrics(), refuse)
     except ProofError as error:
         refuse(error)
         sys.exit(1)

@@ -46,6 +46,7 @@ _EXAMPLES = {"--out": "-o strips", "--stock": "--stock stock.toml", "--kit": "--
 NAME = _Name()
 """The type of an argument or option that names a file or folder."""
 
+PRINTER = click.option("--printer", metavar="NAME", help="Correct printed sheets for a printer that was measured.")
 JSON = click.option("--json", "as_json", is_flag=True, help="Print plain values for programs.")
 
 

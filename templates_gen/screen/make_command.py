@@ -14,12 +14,13 @@ from templates_gen.messages.errors import OptionError
 from templates_gen.messages.language import message
 from templates_gen.messages.roles.ranges import RangeOption
 from templates_gen.messages.roles.screen import Command
-from templates_gen.screen.asked import range_at, sentences, stock_of
-from templates_gen.screen.commands import JSON, NAME
+from templates_gen.screen.asked import printer_of, range_at, sentences, stock_of
+from templates_gen.screen.commands import JSON, NAME, PRINTER
 from templates_gen.screen.plan_command import KITS
 from templates_gen.screen.terminal import refuse, say, say_json
 
 if TYPE_CHECKING:
+    from layout.drawing.printer import Printer
     from layout.plan import Plan
     from templates_gen.files.generate import Report
     from templates_gen.files.run import RunReport
@@ -40,6 +41,7 @@ STOCK = click.option("--stock", type=NAME, metavar="FILE", help="What parts are 
 @click.option("--copies", metavar="N", help="So many boxes of each kit, in a folder for each kit.")
 @KITS
 @STOCK
+@PRINTER
 @click.option("--list", "listed", is_flag=True, help="List every file that was made, too.")
 @JSON
 @sentences
@@ -50,6 +52,7 @@ def make(
     copies: str | None,
     kits: tuple[str, ...],
     stock: Path | None,
+    printer: str | None,
     listed: bool,
     as_json: bool,
 ) -> None:
@@ -60,12 +63,13 @@ def make(
     from templates_gen.disk.stopping import StoppedError, stoppable
 
     found = range_at(kit).of(kits).times(_copies(copies))
+    known = printer_of(printer)
     with stoppable() as stops:
         try:
             if found.alone and not found.copies_said:
-                _show(*_made(found, out, only, stock), out, listed=listed, as_json=as_json)
+                _show(*_made(found, out, only, stock, known), out, listed=listed, as_json=as_json)
             else:
-                _show_run(_made_run(found, out, only, stock), out, listed=listed, as_json=as_json)
+                _show_run(_made_run(found, out, only, stock, known), out, listed=listed, as_json=as_json)
         except StoppedError as error:
             if not stops.finished:
                 refuse(message(Command.STOPPED, folder=shown_path(out)))
@@ -82,14 +86,17 @@ def _copies(said: str | None) -> int | None:
     return number
 
 
-def _made(found: Range, out: Path, only: tuple[str, ...], stock: Path | None) -> tuple[Plan, Report]:
+def _made(
+    found: Range, out: Path, only: tuple[str, ...], stock: Path | None, printer: Printer | None
+) -> tuple[Plan, Report]:
     from templates_gen.files import generate
+    from templates_gen.files.for_printer import with_printer
     from templates_gen.files.run_plans import plans_of
     from templates_gen.inputs.families import products_of
     from templates_gen.lettering.fonts import metrics
     from templates_gen.screen.progress import progress
 
-    (planned,) = plans_of(found)
+    (planned,) = (with_printer(plan, printer) for plan in plans_of(found))
     names = products_of(planned, only)
     try:
         with progress() as show:
@@ -99,7 +106,7 @@ def _made(found: Range, out: Path, only: tuple[str, ...], stock: Path | None) ->
         sys.exit(1)
 
 
-def _made_run(found: Range, out: Path, only: tuple[str, ...], stock: Path | None) -> RunReport:
+def _made_run(found: Range, out: Path, only: tuple[str, ...], stock: Path | None, printer: Printer | None) -> RunReport:
     from templates_gen.files.generate import ProofError
     from templates_gen.files.run import make_run
     from templates_gen.lettering.fonts import metrics
@@ -107,7 +114,7 @@ def _made_run(found: Range, out: Path, only: tuple[str, ...], stock: Path | None
 
     try:
         with progress() as show:
-            return make_run(found, out, metrics(), only, show, stock_of(stock), refuse)
+            return make_run(found, out, metrics(), only, show, stock_of(stock), refuse, printer)
     except ProofError as error:
         refuse(error)
         sys.exit(1)

@@ -21,6 +21,7 @@ MESSAGES: dict[Role, str | Plural] = {
         "and lay the crosses on each other again. Then cut out."
     ),
     Sheet.KNIFE: "Cut on a mat along a steel rule with a sharp blade, fingers clear; blades are not for children.",
+    Sheet.FOR_PRINTER: "Corrected for printer {printer}: x {x}, y {y}, skew {skew}, each within {within}.",
     KeyMap.TITLE: "How the pieces meet",
     KeyMap.HERE: "grey: on this sheet",
     KeyMap.NEAR: "near",

@@ -15,6 +15,7 @@ class Sheet(Role):
     IN_PIECES = "sheet.in_pieces"
     JOIN = "sheet.join"
     KNIFE = "sheet.knife"
+    FOR_PRINTER = "sheet.for_printer"
 
 
 class KeyMap(Role):

@@ -30,3 +30,29 @@ class PrinterFile(Role):
     WRONG = "printers.file.wrong"
     TOO_MANY = "printers.file.too_many"
     HEAD = "printers.file.head"
+
+
+class PrinterLine(Role):
+    """What the command `printers` prints."""
+
+    NONE = "printers.line.none"
+    SCALE = "printers.line.scale"
+    RIGHT = "printers.line.right"
+    LEFT = "printers.line.left"
+    NOT_ASLANT = "printers.line.not_aslant"
+    MEASURED = "printers.line.measured"
+    FACTORS = "printers.line.factors"
+    USE = "printers.line.use"
+    FORGOTTEN = "printers.line.forgotten"
+
+
+class ForPrinter(Role):
+    """What is said of sheets that are drawn for a printer."""
+
+    TOO_FAR = "printers.for.too_far"
+    LIKELY_SETTING = "printers.for.likely_setting"
+    OTHER_PAPER = "printers.for.other_paper"
+    PER_CENT = "printers.for.per_cent"
+    NO_ROOM = "printers.for.no_room"
+    OTHER = "printers.for.other"
+    SENTENCE = "printers.for.sentence"

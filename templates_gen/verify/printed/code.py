@@ -83,7 +83,8 @@ def _digest(inputs: str) -> str | None:
         return None
     if not isinstance(values, dict):
         return None
-    values.pop("shop", None)
+    for key in ("shop", "printer"):
+        values.pop(key, None)
     for table in values.values():
         for key in ("prices", "printer"):
             if isinstance(table, dict):
