@@ -16,7 +16,7 @@ from templates_gen.screen.commands import JSON, NAME
 from templates_gen.screen.terminal import refuse, say, say_json
 
 
-@click.command("printer-check", short_help="Make a sheet to check a printer by, or take what was measured on it.")
+@click.command("printer-check", short_help="A sheet to check a printer by, or what it measured.")
 @click.option("-o", "--out", default="printer-check", show_default=True, type=NAME, help="Folder for the sheet.")
 @click.option("--paper", default="common", show_default=True, help='Its paper, as in a kit file: "a4", "148 x 210 mm".')
 @click.option("--language", default="en", show_default=True, help="Of the words on the sheet: en, es, de or fr.")
