@@ -44,9 +44,14 @@ def came_out(before: Sequence[Points], after: bytes, numbers: Sequence[int] = ()
 
 def _came(drawn: Points, page: Any) -> Came:
     there = _points(page)
-    assert min(len(drawn), len(there)) >= _FEW
     scale = np.ptp(there, axis=0) / np.ptp(drawn, axis=0)
-    fit = np.vstack([np.diag(scale), there.min(0) - scale * drawn.min(0)])
+    return fitted(drawn, page, np.vstack([np.diag(scale), there.min(0) - scale * drawn.min(0)]))
+
+
+def fitted(drawn: Points, page: Any, fit: Points) -> Came:
+    """What comes of points that were `drawn`, in PDF units, where a first guess of the `fit` is known."""
+    there = _points(page)
+    assert min(len(drawn), len(there)) >= _FEW
     with_one = np.c_[drawn, np.ones(len(drawn))]
     tree = cKDTree(there)
     for _ in range(_ROUNDS):

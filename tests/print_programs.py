@@ -1,6 +1,7 @@
 """The programs that stand between a PDF file and a printer, as systems call them; tests without one are skipped.
 
-Where NEED_PROGRAMS is set, as `.ci/run` does, they fail instead.
+Where NEED_PROGRAMS is set, as `.ci/run` does, they fail instead. It names a file that is there once the programs are
+installed, which may go on while other tests run.
 """
 
 from __future__ import annotations
@@ -10,21 +11,27 @@ import shutil
 import subprocess
 from collections.abc import Callable, Mapping
 from pathlib import Path
+from time import monotonic, sleep
 
 import pytest
 
 PPD = Path(__file__).parent / "paper.ppd"
 """A printer that is nothing but its papers."""
 _FILTERS = "/usr/lib/cups/filter"
+_PATIENCE = 300  # seconds
 _TABLOID = {"tabloid": "11x17"}
 
 
 def program(name: str) -> str:
     """Where the program is; the test is skipped, or fails, where it is not."""
+    needed = os.environ.get("NEED_PROGRAMS")
+    end = monotonic() + _PATIENCE
+    while needed and not Path(needed).exists() and monotonic() < end:
+        sleep(1)
     found = shutil.which(name, path=f"{os.environ.get('PATH', '')}:{_FILTERS}")
     if found is None:
-        said = f"{name} is not installed (Debian: cups-filters, ghostscript, poppler-utils, chromium)"
-        if os.environ.get("NEED_PROGRAMS"):
+        said = f"{name} is not installed (Debian: cups-filters, ghostscript, poppler-utils, chromium-driver)"
+        if needed:
             pytest.fail(said)
         pytest.skip(said)
     return found
