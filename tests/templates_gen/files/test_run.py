@@ -7,10 +7,12 @@ import hashlib
 import json
 import re
 import shutil
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from dataclasses import replace
 from fractions import Fraction
+from functools import partial
 from pathlib import Path
+from typing import Any
 
 import pytest
 from commands import refused, run
@@ -18,17 +20,21 @@ from kits import font_metrics, kit_of
 from pypdf import PdfReader
 
 from layout.box.shop import Shop
+from layout.values.errors import shown_path
 from templates_gen.disk.exchange import Exchange
 from templates_gen.disk.faults import FaultError
 from templates_gen.disk.together import Together
 from templates_gen.document import ReadError
-from templates_gen.files import generate
+from templates_gen.files import check as check_module
+from templates_gen.files import check_run, generate
 from templates_gen.files.against import Against
 from templates_gen.files.check import check
+from templates_gen.files.checked import Checked
 from templates_gen.files.embedded import embedded_run
 from templates_gen.files.formats import FORMATS
 from templates_gen.files.manifest import MANIFEST, read_manifest
 from templates_gen.files.run import RunReport, make_run
+from templates_gen.files.run_outputs import RunOutputs
 from templates_gen.files.run_plans import plans_of
 from templates_gen.inputs import stock_file
 from templates_gen.inputs.range_file import Range, RangeKit, load_range, write_range
@@ -58,6 +64,31 @@ def whole(tmp_path_factory: pytest.TempPathFactory) -> tuple[Path, RunReport]:
 def copied(whole: tuple[Path, RunReport], tmp_path: Path) -> Path:
     """The same to be damaged."""
     return Path(shutil.copytree(whole[0], tmp_path / "heron"))
+
+
+@pytest.fixture(autouse=True)
+def checked_once(monkeypatch: pytest.MonkeyPatch) -> None:
+    """The same bytes are not checked twice against the same: nothing here changes how a file is drawn or proven."""
+    file, sheets = check_module._file, check_run._sheets
+
+    def known_file(path: Path, data: bytes, against: Against, *others: Any) -> Checked:
+        return _once(path, (path.suffix, data, repr(against), others[1:]), partial(file, path, data, against, *others))
+
+    def known_sheets(path: Path, data: bytes, outputs: RunOutputs | None, *others: Any) -> Checked:
+        of = outputs and (repr(outputs.range), repr(outputs.stock))
+        return _once(path, (path.suffix, data, of, others[1:]), partial(sheets, path, data, outputs, *others))
+
+    monkeypatch.setattr(check_module, "_file", known_file)
+    monkeypatch.setattr(check_run, "_sheets", known_sheets)
+
+
+_CHECKED: dict[object, Checked] = {}
+
+
+def _once(path: Path, key: object, checked: Callable[[], Checked]) -> Checked:
+    if key not in _CHECKED:
+        _CHECKED[key] = checked()
+    return replace(_CHECKED[key], file=shown_path(path))
 
 
 def files_in(folder: Path) -> dict[str, bytes]:
