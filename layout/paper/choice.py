@@ -176,7 +176,7 @@ def _reason(build: Build, words: Catalogue) -> Care:
 
 def _tiles(build: Build, part: Part, way: _Way, furnish: Furnish, metrics: FontMetrics) -> Laying | None:
     """The fewest equal pieces that fit, as many to a sheet as find room."""
-    area = furnish(_said(part, 2, furnish.words), bare=way.bare)
+    area = furnish(replace(part, notes=(*part.notes, how_joined(part, 2, furnish.words))), bare=way.bare)
     most = min(MOST_PIECES, int(part.length / LEAST_PIECE))
     counts = (n for n in range(2, most + 1) if straight(frame_of(part, n), area))
     tiled = (_tiled(build, part, way, count, furnish, metrics) for count in islice(counts, _COUNTS))
@@ -185,12 +185,14 @@ def _tiles(build: Build, part: Part, way: _Way, furnish: Furnish, metrics: FontM
 
 def _tiled(build: Build, part: Part, way: _Way, count: int, furnish: Furnish, metrics: FontMetrics) -> Laying | None:
     """The part in `count` pieces; None where its words, broken at the joints, make it too tall."""
-    said = _said(part, count, furnish.words)
     joints = joints_of(part, count)
     try:
-        jointed = replace(build(way.low, tuple(joints)), notes=said.notes)
+        jointed = build(way.low, tuple(joints))
     except LayoutError:
         return None
+    joined = how_joined(jointed, count, furnish.words)  # its crosses stand where its words leave room
+    said = replace(part, notes=(*part.notes, joined))
+    jointed = replace(jointed, notes=said.notes)
     area = furnish(said, bare=way.bare)
     sheets: list[list[Piece]] = []
     free = area
@@ -207,10 +209,6 @@ def _tiled(build: Build, part: Part, way: _Way, count: int, furnish: Furnish, me
     return Laying(
         "tiles", jointed, tuple(tuple(sheet) for sheet in sheets), said.notes[len(part.notes) - way.low :], way.bare
     )
-
-
-def _said(part: Part, count: int, words: Catalogue) -> Part:
-    return replace(part, notes=(*part.notes, how_joined(part, count, words)))
 
 
 def _box_of(piece: Part, placing: Placing) -> Box:
