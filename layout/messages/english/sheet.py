@@ -16,9 +16,8 @@ MESSAGES: dict[Role, str | Plural] = {
         "the joints apart and lay the crosses on each other again. Then cut it out."
     ),
     Sheet.JOIN: (
-        "Against a window, lay each piece on the next so that the three crosses of their joint meet, and tape them. "
-        "The crosses at both ends must be {distance} mm apart, to within {within} mm; if not, take the joints apart "
-        "and lay the crosses on each other again. Then cut out."
+        "Against a window, lay each piece on the next so that the three crosses of their joint meet; tape them. The "
+        "end crosses must be {distance} mm apart, \N{PLUS-MINUS SIGN}{within} mm; if not, join again. Then cut out."
     ),
     Sheet.KNIFE: "Cut on a mat along a steel rule with a sharp blade, fingers clear; blades are not for children.",
     Sheet.FOR_PRINTER: "Corrected for printer {printer}: x {x}, y {y}, skew {skew}, each within {within}.",
