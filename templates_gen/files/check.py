@@ -17,6 +17,7 @@ from templates_gen.disk.plain import read_plain
 from templates_gen.disk.recovery import LARGEST_FILE
 from templates_gen.document import Document, ReadError
 from templates_gen.files.against import Against
+from templates_gen.files.check_alone import check_alone
 from templates_gen.files.check_run import alone_of_run, checked_in_run, lacking_files, outputs_of, wrong_folder
 from templates_gen.files.checked import Checked, counted
 from templates_gen.files.cut_records import cut_products_of
@@ -52,7 +53,7 @@ def _single(path: Path, against: Against, metrics: FontMetrics) -> Checked:
         data = _bytes(path)
         found = _file(path, data, against, metrics)
         of_run = None if found.asked else alone_of_run(path, data, against, metrics)
-        return of_run or found
+        return of_run or (None if found.asked else check_alone(path, data, metrics)) or found
     except FaultError as error:
         return _unread(path, error)
 

@@ -31,7 +31,7 @@ NAME = "printer-check"
 
 _STEPS_WIDE, _MAP_GAP = 116.0, 6.0 + 2 * MAP_ASIDE
 _WHITE, _LEAST_WHITE, _BESIDE = 8.0, 6.0, 8.0
-_BESIDE_RULE = 4.0
+_BESIDE_RULE = 7.0
 _FAR, _GAP = 80.0, 20.0  # where more than the first is left over, things keep the second apart
 _CROSS = 5.0  # the cross in the middle keeps so much white
 _TEXT_UP = 2.2  # how far letters rise above their line

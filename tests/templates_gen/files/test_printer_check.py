@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import ctypes
 from collections.abc import Iterator
+from dataclasses import replace
 from functools import cache
 from itertools import pairwise
 from math import dist, hypot
@@ -20,6 +21,7 @@ from languages import made_up
 from wrong_printer_checks import CHECKS
 
 import templates_gen.files.printer_check as made_module
+from layout.drawing.pens import Pen
 from layout.drawing.shapes import Text
 from layout.kit.kit import Paper
 from layout.kit.languages import LANGUAGES
@@ -27,7 +29,8 @@ from layout.kit.paper_size import OWN, PAPERS, PaperSize, named_size
 from layout.messages.english import ENGLISH
 from layout.paper.printer_check.sheets import Asked, printer_check
 from templates_gen.files.generate import ProofError
-from templates_gen.files.printer_check import FILE, CheckAsked, make_check
+from templates_gen.files.printer_check import FILE, CheckAsked, check_output, make_check
+from templates_gen.files.proof import write
 from templates_gen.languages.catalogues import catalogue_of
 
 PT = 25.4 / 72  # ISO 32000: 1/72 in
@@ -212,3 +215,19 @@ def test_no_word_meets_anything(sides: tuple[int, int], language: str) -> None:
         assert meetings(sheet, 0.3) == []
         places = [at for shape in sheet.shapes if isinstance(shape, Text) for at in corners(shape)]
         assert all(8 <= at.x <= paper.width - 8 and 13 <= at.y <= paper.height - 13 for at in places)
+
+
+def test_check_works_from_the_file_alone(tmp_path: Path) -> None:
+    """It carries paper and language; another file of the same name, or a spoiled one, is found."""
+    path = made(PaperSize(OWN, 420, 595), tmp_path, "es")
+    right = run("check", path)
+    assert (right.exit_code, right.stdout.split()[0]) == (0, "right")
+    assert "19 marks" in right.stdout
+    output = check_output(CheckAsked(Paper(named_size("common"))), font_metrics())
+    (sheet,) = output.sheets
+    lost = next(k for k, shape in enumerate(sheet.shapes) if shape.pen is Pen.EDGE)
+    shapes = (*sheet.shapes[:lost], *sheet.shapes[lost + 1 :])
+    path.write_bytes(write(replace(output, sheets=(replace(sheet, shapes=shapes),))))
+    spoiled = run("check", path)
+    assert spoiled.exit_code == 1
+    assert spoiled.stdout.startswith("WRONG")
