@@ -163,17 +163,23 @@ def make_run(
     return run.make_run(kits, Path(folder), metrics(), stock=stock or load_stock(), printer=known)
 
 
-def printer_check(folder: str | Path, paper: str = "common", language: str = "en") -> Report:
+def printer_check(
+    folder: str | Path, paper: str = "common", language: str = "en", printer: Printer | str | None = None
+) -> Report:
     """Writes printer-check.pdf into `folder`: a sheet to measure a printer by, read back and proven.
 
-    `paper` and `language` are as in a kit file: "a4", "148 x 210 mm"; "en", "es", "de", "fr". Raises FieldError for
-    one that there is not, ProofError where the file did not come back right, FaultError where it cannot be written.
+    `paper` and `language` are as in a kit file: "a4", "148 x 210 mm"; "en", "es", "de", "fr". With a `printer`, or the
+    name of one that is kept, it is corrected for that one. Raises FieldError for what there is not, or a printer more
+    than 3 % off, ProofError where the file did not come back right, FaultError where it cannot be written.
     """
+    from templates_gen.files.for_printer import checked_printer
     from templates_gen.files.printer_check import CheckAsked, make_check
     from templates_gen.inputs.printer_check_options import check_paper
     from templates_gen.lettering.fonts import metrics
 
-    return make_check(CheckAsked(check_paper(paper, language)), Path(folder), metrics())
+    known = load_printer(printer) if isinstance(printer, str) else printer
+    asked = CheckAsked(check_paper(paper, language), checked_printer(known))
+    return make_check(asked, Path(folder), metrics())
 
 
 def measured_printer(

@@ -12,6 +12,7 @@ from templates_gen.files.checked import Checked, counted
 from templates_gen.files.folder_contents import form_of
 from templates_gen.files.printer_check import CheckAsked, check_output, findings
 from templates_gen.inputs.printer_check_options import check_paper
+from templates_gen.inputs.printer_values import read_printer
 from templates_gen.messages.language import message
 from templates_gen.messages.roles.files import Carried, Refused
 
@@ -21,7 +22,7 @@ def check_alone(path: Path, data: bytes, metrics: FontMetrics) -> Checked | None
     try:
         form = form_of(path)
         found = form.read(data) if form else None
-        asked = _carried(found.about.inputs) if found else None
+        asked = _carried(found.about.inputs, metrics) if found else None
         if found is None or asked is None:
             return None
     except ReadError:
@@ -34,7 +35,7 @@ def check_alone(path: Path, data: bytes, metrics: FontMetrics) -> Checked | None
     return Checked(shown_path(path), counted(output), counted(found), result.deviation, (*result.sentences, *other))
 
 
-def _carried(inputs: str) -> CheckAsked | None:
+def _carried(inputs: str, metrics: FontMetrics) -> CheckAsked | None:
     """What the JSON text in a file says of a check; None where it is of something else.
 
     LayoutError for values that cannot be used.
@@ -48,4 +49,5 @@ def _carried(inputs: str) -> CheckAsked | None:
     check = found["check"]
     if not isinstance(check, dict) or not all(isinstance(check.get(key), str) for key in ("paper", "language")):
         raise LayoutError(message(Carried.NO_INPUTS))
-    return CheckAsked(check_paper(check["paper"], check["language"]))
+    printer = read_printer(found["printer"], metrics) if isinstance(found.get("printer"), dict) else None
+    return CheckAsked(check_paper(check["paper"], check["language"]), printer)

@@ -9,12 +9,14 @@ from pathlib import Path
 from typing import NamedTuple
 
 from layout.drawing.metrics import FontMetrics
+from layout.drawing.printer import Printer
 from layout.kit.kit import Paper
 from layout.messages.roles import SheetName
 from layout.paper.printer_check.sheets import NAME, Asked, printer_check
 from templates_gen.codes.modules import codes_for
 from templates_gen.disk.exchange import Exchange
 from templates_gen.document import About, Document
+from templates_gen.files.for_printer import for_printer, judged_plain
 from templates_gen.files.generate import Report, judged
 from templates_gen.files.output import Output
 from templates_gen.files.proof import write
@@ -32,9 +34,10 @@ FILE = "printer-check.pdf"
 
 
 class CheckAsked(NamedTuple):
-    """A printer check on `paper`, in the language of that paper."""
+    """A printer check on `paper`, in the language of that paper; corrected for a `printer`, if any."""
 
     paper: Paper
+    printer: Printer | None = None
 
 
 def make_check(
@@ -64,11 +67,17 @@ def check_output(asked: CheckAsked, metrics: FontMetrics) -> Output:
     """The file as it must be."""
     words, paper, about = catalogue_of(asked.paper.language), asked.paper, about_check(asked)
     sheets = printer_check(Asked(paper, words), metrics, partial(codes_for, about, paper))
-    return Output(FILE, (NAME,), sheets, tuple(() for _ in sheets), about, on_paper=True)
+    plain = Output(FILE, (NAME,), sheets, tuple(() for _ in sheets), about, on_paper=True)
+    return for_printer(plain, asked.printer, [words] * len(sheets), metrics)
 
 
 def findings(asked: CheckAsked, output: Output, found: Document) -> Findings:
     """How a check that was read back differs from what was drawn, and from what it must be whatever was drawn."""
+    spoken = [catalogue_of(asked.paper.language)] * len(output.sheets)
+    return judged_plain(partial(_findings, asked), output, found, spoken)
+
+
+def _findings(asked: CheckAsked, output: Output, found: Document) -> Findings:
     result = compare(output.sheets, found.sheets)
     if result.problems:
         return result

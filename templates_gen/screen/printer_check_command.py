@@ -4,16 +4,19 @@ from __future__ import annotations
 
 import sys
 from pathlib import Path
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
 import click
 
 from layout.values.errors import shown_path
 from templates_gen.messages.language import message
 from templates_gen.messages.roles.screen import Command
-from templates_gen.screen.asked import sentences
+from templates_gen.screen.asked import printer_of, sentences
 from templates_gen.screen.commands import JSON, NAME
 from templates_gen.screen.terminal import refuse, say, say_json
+
+if TYPE_CHECKING:
+    from templates_gen.inputs.measured_check import CheckOptions
 
 
 @click.command("printer-check", short_help="A sheet to check a printer by, or what it measured.")
@@ -42,21 +45,23 @@ def printer_check(out: Path, language: str, as_json: bool, **options: Any) -> No
 
     asked = CheckOptions(**options)
     if not asked.measured:
-        _made(asked.paper, language, out)
+        _made(asked, language, out)
         return
     measured = measured_check(asked)
     say_json(check_values(measured)) if as_json else say(check_text(measured))
 
 
-def _made(paper: str, language: str, out: Path) -> None:
+def _made(asked: CheckOptions, language: str, out: Path) -> None:
+    from templates_gen.files.for_printer import checked_printer
     from templates_gen.files.generate import ProofError
     from templates_gen.files.printer_check import CheckAsked, make_check
     from templates_gen.inputs.printer_check_options import check_paper
     from templates_gen.lettering.fonts import metrics
     from templates_gen.screen.made_report import proven_rows
 
+    paper, printer = check_paper(asked.paper, language), checked_printer(printer_of(asked.printer))
     try:
-        made = make_check(CheckAsked(check_paper(paper, language)), out, metrics(), refuse)
+        made = make_check(CheckAsked(paper, printer), out, metrics(), refuse)
     except ProofError as error:
         refuse(error)
         sys.exit(1)

@@ -111,21 +111,33 @@ def _cross(spans: Sequence[Span], lines: Lines) -> Iterator[Finding]:
 def _rules(sheet: Sheet, lines: Lines, words: Catalogue) -> Findings:
     """Every line of both rules is there, no other is drawn with their pen, and each number stands at its line."""
     wanted, numbers = rules_on(sheet.width, sheet.height)
-    found = sorted((_key(line), line) for shape, line in lines if shape.pen is Pen.RULE)
-    asked = sorted((_key(line), line) for line in map(_ordered, wanted))
-    if len(found) != len(asked):
-        return wrong(Checked.TICKS, found=len(found), wanted=len(asked))
+    found = [line for shape, line in lines if shape.pen is Pen.RULE]
+    if len(found) != len(wanted):
+        return wrong(Checked.TICKS, found=len(found), wanted=len(wanted))
+    cells: dict[tuple[int, int], list[Line]] = {}
+    for line in found:
+        cells.setdefault(_cell(line), []).append(line)
     worst = 0.0
-    for (_, line), (_, other) in zip(found, asked, strict=True):
-        off = _off(line, other)
-        worst = max(worst, off)
+    for line in wanted:
+        near = [(_off(line, other), cell, other) for cell in _cells(line) for other in cells.get(cell, [])]
+        off, cell, other = min(near, default=(math.inf, (0, 0), line))
         if off > LIMIT:
-            return wrong(Checked.TICK, x=other[0].x, y=other[0].y)
+            return wrong(Checked.TICK, x=line[0].x, y=line[0].y)
+        worst = max(worst, off)
+        cells[cell].remove(other)  # each is found once
     return Findings(worst, tuple(_numbers(sheet, numbers, words)))
 
 
-def _key(line: Line) -> tuple[float, ...]:
-    return tuple(round(value, 2) + 0.0 for at in line for value in at)
+def _cell(line: Line) -> tuple[int, int]:
+    """The square of 0.1 mm in which the middle of a line lies."""
+    (x, y), (to_x, to_y) = line
+    return round((x + to_x) / 0.2), round((y + to_y) / 0.2)
+
+
+def _cells(line: Line) -> Iterator[tuple[int, int]]:
+    """That square and those around it."""
+    column, row = _cell(line)
+    return ((column + across, row + up) for across in (-1, 0, 1) for up in (-1, 0, 1))
 
 
 def _numbers(sheet: Sheet, numbers: Sequence[Number], words: Catalogue) -> Iterator[Finding]:

@@ -21,8 +21,10 @@ from languages import made_up
 from wrong_printer_checks import CHECKS
 
 import templates_gen.files.printer_check as made_module
+from layout.drawing.correction import Scale
 from layout.drawing.pens import Pen
-from layout.drawing.shapes import Text
+from layout.drawing.printer import Printer
+from layout.drawing.shapes import Point, Text
 from layout.kit.kit import Paper
 from layout.kit.languages import LANGUAGES
 from layout.kit.paper_size import OWN, PAPERS, PaperSize, named_size
@@ -31,6 +33,7 @@ from layout.paper.printer_check.sheets import Asked, printer_check
 from templates_gen.files.generate import ProofError
 from templates_gen.files.printer_check import FILE, CheckAsked, check_output, make_check
 from templates_gen.files.proof import write
+from templates_gen.inputs import printer_store
 from templates_gen.languages.catalogues import catalogue_of
 
 PT = 25.4 / 72  # ISO 32000: 1/72 in
@@ -202,11 +205,15 @@ def test_bad_options_are_refused(options: tuple[str, str], said: str, tmp_path: 
     assert not (tmp_path / "c").exists()
 
 
-LOOKS = [(595, 790), (595, 842), (420, 595), (595, 420), (567, 595), (842, 1191), (1701, 9921)]
+SIZES = (595, 790), (595, 842), (420, 595), (595, 420), (567, 595), (842, 1191), (1701, 9921)
+LOOKS = [
+    pytest.param(sides, language, marks=[] if sides in SIZES[:3] or language == "made up" else pytest.mark.slow)
+    for sides in SIZES
+    for language in (*LANGUAGES, "made up")
+]
 
 
-@pytest.mark.parametrize("sides", LOOKS)
-@pytest.mark.parametrize("language", [*LANGUAGES, "made up"])
+@pytest.mark.parametrize(("sides", "language"), LOOKS)
 def test_no_word_meets_anything(sides: tuple[int, int], language: str) -> None:
     """Letters by the font's own outlines keep 0.3 mm off all other ink, and stay inside the margins of 8 and 13 mm."""
     words = made_up(ENGLISH) if language == "made up" else catalogue_of(language)
@@ -231,3 +238,43 @@ def test_check_works_from_the_file_alone(tmp_path: Path) -> None:
     spoiled = run("check", path)
     assert spoiled.exit_code == 1
     assert spoiled.stdout.startswith("WRONG")
+
+
+@pytest.mark.parametrize(
+    ("sides", "scale"),
+    [
+        ((595, 790), Scale(0.997, 1.004, 0.002)),
+        ((420, 595), Scale(1.03, 0.97, -0.03)),
+        ((595, 420), Scale(0.97, 0.97, 0.03)),
+    ],
+)
+def test_made_for_a_printer_its_spans_come_out_right(sides: tuple[int, int], scale: Scale, tmp_path: Path) -> None:
+    """Drawn the other way and proven; the ends that PDFium finds, printed by that printer, are the plain sheet's."""
+    size = PaperSize(OWN, *sides)
+    printer = Printer("office", scale, Scale(0.001, 0.001, 0.001), size.words, "2026-03-01")
+    make_check(CheckAsked(Paper(size, language="de"), printer), tmp_path / "for", font_metrics())
+    plain, drawn = (
+        [points for wide, points in pdfium_lines(path) if abs(wide - 0.9) < 1e-4 and len(points) == 2]
+        for path in (made(size, tmp_path / "plain", "de"), tmp_path / "for" / FILE)
+    )
+    middle = Point(sides[0] * PT / 2, sides[1] * PT / 2)
+    printed = [tuple(_printed(scale, Point(*at), middle) for at in points) for points in drawn]
+    assert len(plain) == len(printed) == 16
+    for one, other in zip(plain, printed, strict=True):
+        assert max(dist(a, b) for a, b in zip(one, other, strict=True)) < 0.001
+    checked = run("check", tmp_path / "for" / FILE)
+    assert (checked.exit_code, checked.stdout.split()[0]) == (0, "right")
+
+
+def _printed(scale: Scale, at: Point, middle: Point) -> Point:
+    """Where a printer puts a place, about the middle of the sheet."""
+    made_of = scale.made(Point(at.x - middle.x, at.y - middle.y))
+    return Point(made_of.x + middle.x, made_of.y + middle.y)
+
+
+def test_the_command_makes_it_for_a_printer(tmp_path: Path) -> None:
+    """One that is stored; the sheet names it. One that is not stored is refused."""
+    printer_store.store(Printer("shop", Scale(0.998, 1.001), Scale(0.001, 0.001, 0.001), "common", "2026-03-01"))
+    assert run("printer-check", "-o", tmp_path / "c", "--printer", "shop").exit_code == 0
+    assert "shop" in pypdf.PdfReader(tmp_path / "c" / FILE).pages[0].extract_text()
+    assert refused("printer-check", "-o", tmp_path / "d", "--printer", "none").startswith("--printer: needs")
