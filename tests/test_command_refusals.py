@@ -44,6 +44,8 @@ _COMMANDS = (
     ("make", "demo.toml", "--only", "strips", "-o", "strips"),
     ("make", "demo.toml", "--copies", "3", "-o", "strips"),
     ("make", "range.toml", "--kit", "Weir frame, small", "--copies", "3", "-o", "strips"),
+    ("measure", "scan.png", "--kit", "demo.toml", "--dpi", "300", "--scanner-scale", "1.0012", "0.9987"),
+    ("measure", "scan.png", "--known", "190.4 mm", "--known-within", "0.2", "--picture", "deviations.pdf"),
     ("plan", "demo.toml"),
     ("plan", "range.toml", "--kit", "Weir frame, small"),
     ("check", "demo.toml", "--kit", "demo.toml", "--stock", "stock.toml"),

@@ -18,6 +18,7 @@ from templates_gen.disk.faults import fault
 from templates_gen.disk.plain import read_plain
 from templates_gen.document import ReadError
 from templates_gen.files.embedded import Embedded, embedded_inputs
+from templates_gen.files.folder_contents import is_a
 from templates_gen.files.formats import FORMATS
 from templates_gen.files.gauge import gauge_of
 from templates_gen.files.kept import planned, with_stock
@@ -45,7 +46,7 @@ def sources_at(path: Path, metrics: FontMetrics) -> Iterator[Source]:
     Raises what reading and planning a range raises, FaultError where a file or folder cannot be read, ReadError for a
     PDF file that is not ours.
     """
-    if path.is_dir():
+    if is_a(Path.is_dir, path):
         return _in_folder(path, metrics)
     if path.suffix.lower() == _SUFFIX:
         try:

@@ -70,9 +70,9 @@ def _on_scan(
             true = picture.seen_by(*reference.scanner) if reference.scanner else picture
             yield from _on_page(true, name, find, reference, kit)
     except FileNotFoundError:
-        yield message(Refused.ON_SCAN, scan=name, why=message(File.NO_SUCH))
+        yield message(File.NOT_READ, file=name, reason=message(File.NO_SUCH))
     except OSError as error:
-        yield message(Refused.ON_SCAN, scan=name, why=reason(error))
+        yield message(File.NOT_READ, file=name, reason=reason(error))
     except ScanError as error:
         yield message(Refused.ON_SCAN, scan=name, why=error)
 

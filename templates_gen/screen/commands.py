@@ -42,7 +42,14 @@ class _EmptyNameError(click.ClickException):
         click.echo(self.message, err=True)
 
 
-_EXAMPLES = {"--out": "-o strips", "--stock": "--stock stock.toml", "--kit": "--kit demo.toml", "paths": "strips"}
+_EXAMPLES = {
+    "--out": "-o strips",
+    "--stock": "--stock stock.toml",
+    "--kit": "--kit demo.toml",
+    "paths": "strips",
+    "scans": "scan.png",
+    "--picture": "--picture deviations.pdf",
+}
 NAME = _Name()
 """The type of an argument or option that names a file or folder."""
 

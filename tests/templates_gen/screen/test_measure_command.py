@@ -130,7 +130,7 @@ def test_a_covered_strip_is_not_reported(here: Path, scan_of: Scans) -> None:
 @pytest.mark.parametrize(
     ("words", "said"),
     [
-        (("none.png",), "none.png: there is no such file or folder"),
+        (("none.png",), "none.png cannot be read: there is no such file or folder"),
         (("demo.toml",), "demo.toml: this is no PNG, JPEG, TIFF or PDF file"),
         (("empty.png", "none.png"), "empty.png: no code of a sheet can be read"),
         (("empty.png", "--kit", "none.toml"), "none.toml"),
