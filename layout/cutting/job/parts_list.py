@@ -6,6 +6,7 @@ from collections import Counter
 
 from layout.cutting.job.job import Job, Kind
 from layout.cutting.job.lists import FIRST, GAP, LIST_RING, RING_UP, WORDS_X, Section, ended, heading
+from layout.drawing.correction import TRUE
 from layout.drawing.metrics import FontMetrics
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Point, Shape, Text
@@ -22,7 +23,8 @@ def parts_section(job: Job, board: int, width: float, words: Catalogue, metrics:
     """The kinds of parts on a board with number, size and how many; under them what the stock cannot give."""
     kinds = job.kinds(words)
     here = Counter(job.keys(board))
-    shapes, y = heading(words.say(JobSheet.PARTS), words.say(JobSheet.SIZES), width, metrics)
+    sizes = JobSheet.SIZES if job.boards.stock.scale == TRUE else JobSheet.SIZES_BEFORE
+    shapes, y = heading(words.say(JobSheet.PARTS), words.say(sizes), width, metrics)
     rows = [(kinds[key], count) for key, count in sorted(here.items(), key=lambda each: kinds[each[0]].number)]
     half = (width - _COLUMNS_APART) / 2
     two = len(rows) > 1 and all(_fits(kind, count, half, words, metrics) for kind, count in rows)

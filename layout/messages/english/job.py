@@ -16,6 +16,7 @@ MESSAGES: dict[Role, str | Plural] = {
     JobSheet.FREE: "free for the next job",
     JobSheet.PARTS: "Parts",
     JobSheet.SIZES: "sizes in mm, as they are drawn",
+    JobSheet.SIZES_BEFORE: "sizes in mm, with the kerf, before the scale is drawn in",
     JobSheet.SIZE: "{length} x {height}",
     JobSheet.TIMES: "x {count}",
     JobSheet.WHICH: "{which} of {count}",

@@ -18,6 +18,7 @@ class JobSheet(Role):
     FREE = "jobsheet.free"
     PARTS = "jobsheet.parts"
     SIZES = "jobsheet.sizes"
+    SIZES_BEFORE = "jobsheet.sizes_before"
     SIZE = "jobsheet.size"
     TIMES = "jobsheet.times"
     WHICH = "jobsheet.which"

@@ -108,7 +108,8 @@ def sentences(
     yield [words.say(JobSheet.FILES, file=_stem(stock, number, total, times))]
     along = Message(JobSheet.GRAIN_ALONG, {"axis": stock.grain})
     yield [words.words_of(Message(JobSheet.GRAIN_NONE) if stock.grain == "none" else along)]
-    for role in (JobSheet.PARTS, JobSheet.SIZES, JobSheet.ORDER, JobSheet.HOW_MUCH):
+    drawn = JobSheet.SIZES if stock.scale == (1.0, 1.0, 0.0) else JobSheet.SIZES_BEFORE
+    for role in (JobSheet.PARTS, drawn, JobSheet.ORDER, JobSheet.HOW_MUCH):
         yield [words.say(role)]
     for role in (JobSheet.POWER, JobSheet.SPEED, JobSheet.PASSES):
         yield [words.say(role)]

@@ -14,10 +14,12 @@ from shapely.geometry.base import BaseGeometry
 
 from layout.box.shop import Shop
 from layout.cutting.job.boards import BoardPart, Boards, boards_of_run, box_of
+from layout.cutting.stock.drawn_scale import drawn_against
+from layout.drawing.correction import TRUE, Scale
 from layout.drawing.shapes import Placing
 from layout.drawing.sheet import Part, Piece
 from layout.messages.english import ENGLISH
-from templates_gen.files import run_boards
+from templates_gen.files import board_drawings, run_boards
 from templates_gen.files.board_drawings import BoardDrawings
 from templates_gen.files.kept import planned, with_stock
 from templates_gen.files.proof import read, write
@@ -75,6 +77,19 @@ def test_every_file_is_read_back_and_proven() -> None:
     assert boards.names[-1] == "job.pdf"
     for name in boards.names:
         assert wrong(boards, name) == ""
+
+
+def test_boards_of_a_cutter_that_is_off_are_drawn_against_its_scale(monkeypatch: pytest.MonkeyPatch) -> None:
+    """Board and job sheet pass; drawn against another scale, or none, each board rings."""
+    few = boards_for(sold_of("Heron frame", 2, ["wrap-gauge-cut", "spacing-guide-cut"]))
+    off = replace(few, stock=replace(STOCK, scale=Scale(1.0021, 0.9987, -0.0004)))
+    assert all("-corrected." in name for name in off.board_names)
+    for name in (off.names[0], off.names[-1]):
+        assert wrong(off, name) == ""
+    for other in (TRUE, Scale(0.9987, 1.0021, -0.0004), Scale(1.0021, 0.9987, 0.0004)):
+        monkeypatch.setattr(board_drawings, "drawn_against", lambda sheet, _, other=other: drawn_against(sheet, other))
+        del off.drawn.drawn
+        assert wrong(off, off.board_names[0])
 
 
 def test_all_copies_of_all_kits_lie_together() -> None:

@@ -75,8 +75,10 @@ def svg_corners(data: bytes) -> list[list[tuple[float, float]]]:
     return [[(seg.end.x, high - seg.end.y) for seg in path if not isinstance(seg, svgelements.Close)] for path in paths]
 
 
-@pytest.mark.parametrize(("form", "corners_of"), [("svg", svg_corners), ("dxf", dxf_corners)])
-@pytest.mark.parametrize("name", ["comb-", "wrap-gauge-cut-", "board-"])
+@pytest.mark.parametrize(
+    ("name", "form", "corners_of"),
+    [("trial-cut-", "svg", svg_corners), ("shed-stick-", "svg", svg_corners), ("board-", "dxf", dxf_corners)],
+)
 def test_other_readers_find_the_distances_that_the_cutter_makes_right(
     name: str, form: str, corners_of: Callable[[bytes], list[list[tuple[float, float]]]]
 ) -> None:
@@ -97,7 +99,7 @@ def test_other_readers_find_the_distances_that_the_cutter_makes_right(
 @pytest.mark.parametrize("scale", [OFF, *FURTHEST])
 def test_the_square_in_the_file_measures_50_mm(scale: Scale) -> None:
     """It is there to see whether a program opens the file at its size, so nothing is taken off or added."""
-    drawing = svgelements.SVG.parse(io.BytesIO(write(named(outputs_of(scale), "board-", "svg"))), ppi=25.4)
+    drawing = svgelements.SVG.parse(io.BytesIO(write(named(outputs_of(scale), "shed-stick-", "svg"))), ppi=25.4)
     groups = [each for each in drawing.elements() if isinstance(each, svgelements.Group)]
     paths = [path for each in groups if each.id == "reference" for path in each if isinstance(path, svgelements.Path)]
     sizes = [(right - left, low - high) for left, high, right, low in (path.bbox() for path in paths)]
@@ -250,11 +252,11 @@ WRONG: dict[str, Callable[[Sheet, Scale], Sheet]] = {
 
 @pytest.mark.parametrize("wrong", WRONG)
 def test_a_scale_that_is_drawn_wrongly_rings(wrong: str, monkeypatch: pytest.MonkeyPatch) -> None:
-    """Whoever draws the files, plan and file alike: every file for the cutter is found, boards of a run too."""
+    """Whoever draws the files, plan and file alike: every file for the cutter is found."""
     for module in (drawings, board_drawings):
         monkeypatch.setattr(module, "drawn_against", WRONG[wrong])
     outputs = Outputs(plan_of(), font_metrics(), stock=stock_of(OFF))
-    for begins in ("comb-", "shed-stick-", "board-"):
+    for begins in ("shed-stick-", "board-"):
         output = named(outputs, begins, "dxf")
         assert findings(outputs.plan, output, read(output, write(output))).problems
 
