@@ -15,11 +15,14 @@ import pytest
 from plain_kits import FLAT, NOTCHED, PEGGED, ROUND, changed
 from rasters import inked, svg_pixels
 
+from layout.drawing.correction import Scale
 from layout.drawing.pens import Pen
+from layout.drawing.printer import Printer
 from layout.drawing.shapes import Curve, Point, Text
 from layout.drawing.sheet import Sheet
 from layout.kit.kit import read_kit
 from layout.plan import Plan, plan
+from templates_gen.files.for_printer import with_printer
 from templates_gen.files.outputs import Outputs
 from templates_gen.files.proof import write
 from templates_gen.lettering.fonts import metrics
@@ -143,3 +146,43 @@ def test_resvg_shows_every_line_of_the_grid_where_it_should_be() -> None:
         low = at.y + 0.6  # between the bold limit and the first row's line, on white paper or on a tint
         x, _ = inked(pixels, at.x - 0.4, at.x + 0.4, low, low + 0.6)
         assert x == pytest.approx(at.x, abs=0.1)
+
+
+@pytest.mark.parametrize(
+    ("kind", "file"), [("diagonal a4", "kit.pdf"), ("pegged tiles", "strips.pdf"), ("flat", "strips.pdf")]
+)
+def test_pdfium_reads_what_comes_out_true_of_a_printer(kind: str, file: str) -> None:
+    """Distances that pdfium reads, times what a printer makes of 1 mm, are those of the sheet for no printer.
+
+    A printer draws (x a + skew b, y b) for a point (a, b): an affine map, as in any textbook of geometry.
+    """
+    scale = Scale(0.9942, 1.0057, -0.0031)
+    printer = Printer("Office", scale, Scale(0.0001, 0.0001, 0.0001), "a4", "2026-03-01")
+    numbers = planned(kind)
+    plain = pypdfium2.PdfDocument(write(Outputs(numbers, metrics()).output(file)))
+    drawn = pypdfium2.PdfDocument(write(Outputs(with_printer(numbers, printer), metrics()).output(file)))
+    assert len(plain) == len(drawn)
+    for page, other in zip(plain, drawn, strict=True):
+        (first, *wanted), (start, *found) = lines_of(page), lines_of(other)
+        assert len(found) == len(wanted) > 30
+        for at, asked in zip(found, wanted, strict=True):
+            across, up = at.x - start.x, at.y - start.y
+            out = Point(scale.x * across + scale.skew * up, scale.y * up)
+            assert math.dist(out, (asked.x - first.x, asked.y - first.y)) < 0.001
+            assert math.hypot(*out) == pytest.approx(math.dist(asked, first), abs=0.001)
+    plain.close()
+    drawn.close()
+
+
+def lines_of(page: Any) -> list[Point]:
+    """Every corner of every path of a page that has straight sides only, in mm, as pdfium reads them."""
+    points = []
+    for thing in page.get_objects(filter=[pdfium.FPDF_PAGEOBJ_PATH]):
+        parts = [pdfium.FPDFPath_GetPathSegment(thing.raw, k) for k in range(pdfium.FPDFPath_CountSegments(thing.raw))]
+        if any(pdfium.FPDFPathSegment_GetType(part) == pdfium.FPDF_SEGMENT_BEZIERTO for part in parts):
+            continue
+        for part in parts:
+            x, y = ctypes.c_float(), ctypes.c_float()
+            pdfium.FPDFPathSegment_GetPoint(part, x, y)
+            points.append(Point(x.value * PT, y.value * PT))
+    return points

@@ -7,24 +7,21 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 from dataclasses import replace
-from itertools import chain, pairwise
-from math import ceil, dist, radians, sin
-from math import cos as cosine
+from itertools import chain
+from math import ceil
 from typing import NamedTuple
 
 from layout.drawing.metrics import FontMetrics
-from layout.drawing.printer import MOST, Printer
-from layout.drawing.shapes import Box, Curve, Point, Region, Shape, Text
+from layout.drawing.printer import Printer
+from layout.drawing.shapes import Box, Point, Region, Shape, Text
 from layout.drawing.sheet import Piece, Sheet, painted
 from layout.drawing.typeset import SMALL, leading, longest_word, wrap
 from layout.messages.catalogue import Catalogue, Figure
 from layout.messages.roles import Sheet as Sheets
 from layout.paper.area import SIDE, TOP
+from layout.paper.taken import SLACK, taken_by
 
 DECIMALS = 5
-_WHITE, _TARGET_WHITE = 0.5, 0.5  # round all ink, and more round targets, in mm
-_STRETCH = 3.0
-_SLACK = 1 + 1.2 * MOST  # words are not corrected with what stands round them
 _START = 1.0  # mm more white before the first word, where there is room
 _FEW, _MANY = 4, 12  # lines: of whole words, and of a name that is too long for a line
 _LEAST = 12.0  # mm: no line is shorter
@@ -78,7 +75,7 @@ class _Room(NamedTuple):
 def _at_edges(sheet: Sheet, pieces: Sequence[Piece], said: str, metrics: FontMetrics) -> Iterator[list[_Line]]:
     """In one line at the foot or at the head; most of a sheet need not be looked at for these."""
     near = [shape for shape in sheet.shapes if _reaches(shape, 2 * TOP, sheet.height - 2 * TOP)]
-    room = _Room(sheet.width, sheet.height, SIDE, TOP, list(_taken(near, pieces, metrics)))
+    room = _Room(sheet.width, sheet.height, SIDE, TOP, list(taken_by(near, pieces, metrics)))
     foot, head = TOP - metrics.descent * SMALL, sheet.height - TOP - metrics.ascent * SMALL
     for set_in in (_in_row, _in_rows):
         for base in (foot, head):
@@ -87,7 +84,7 @@ def _at_edges(sheet: Sheet, pieces: Sequence[Piece], said: str, metrics: FontMet
 
 def _anywhere(sheet: Sheet, pieces: Sequence[Piece], said: str, metrics: FontMetrics) -> Iterator[list[_Line]]:
     """In a block of lines that run up the sheet or along it, the fewest first; last with a long name in pieces."""
-    taken = list(_taken(sheet.shapes, pieces, metrics))
+    taken = list(taken_by(sheet.shapes, pieces, metrics))
     flat = _Room(sheet.width, sheet.height, SIDE, TOP, taken)
     upward = _Room(sheet.height, sheet.width, TOP, SIDE, [_turned(box, sheet.width) for box in taken])
     widest = longest_word(said, SMALL, metrics)
@@ -112,7 +109,7 @@ def _reaches(shape: Shape, foot: float, head: float) -> bool:
 
 def _in_row(room: _Room, base: float, said: str, metrics: FontMetrics) -> Iterator[list[_Line]]:
     """In one piece on a base line."""
-    wide = metrics.width(said, SMALL) * _SLACK
+    wide = metrics.width(said, SMALL) * SLACK
     for begin, end in room.free(*_heights(base, metrics)):
         if end - begin >= wide:
             yield [(Point(min(begin + _START, end - wide), base), said, 0.0)]
@@ -123,7 +120,7 @@ def _in_rows(room: _Room, base: float, said: str, metrics: FontMetrics) -> Itera
     lines: list[_Line] = []
     left = said
     for begin, end in room.free(*_heights(base, metrics)):
-        wide = (end - begin) / _SLACK
+        wide = (end - begin) / SLACK
         if left and wide >= longest_word(left, SMALL, metrics):
             line, *others = wrap(left, SMALL, wide, metrics)
             lines.append((Point(begin, base), line, 0.0))
@@ -142,7 +139,7 @@ def _in_block(room: _Room, count: int, least: float, said: str, metrics: FontMet
         bottom, _ = _heights(base, metrics)
         _, top = _heights(base + (count - 1) * apart, metrics)
         for begin, end in room.free(bottom, top):
-            wide = (end - begin) / _SLACK
+            wide = (end - begin) / SLACK
             if wide * count < metrics.width(said, SMALL) or wide < least:
                 continue
             lines = wrap(said, SMALL, wide, metrics)
@@ -163,76 +160,3 @@ def _turned(box: Box, width: float) -> Box:
 
 def _back(at: Point, width: float) -> Point:
     return Point(width - at.y, at.x)
-
-
-def _taken(shapes: Sequence[Shape], pieces: Sequence[Piece], metrics: FontMetrics) -> Iterator[Box]:
-    """Boxes round all that is drawn, with some white, and round every piece, which is cut out or looked at alone."""
-    for shape in shapes:
-        if isinstance(shape, Text):
-            yield from _of_words(shape, metrics)
-        else:
-            for path in shape.contours if isinstance(shape, Region) else (shape,):
-                yield from _of_path(path, whole=isinstance(shape, Region))
-    for piece in pieces:
-        yield from _of_piece(piece)
-
-
-def _of_words(text: Text, metrics: FontMetrics) -> Iterator[Box]:
-    long, turn = metrics.width(text.words, text.size, text.pen) * _SLACK, radians(text.angle)
-    along, up = (cosine(turn), sin(turn)), (-sin(turn), cosine(turn))
-    count = 1 if text.angle % 90 == 0 else ceil(long / _STRETCH)
-    for k in range(count):
-        ends = [long * (k + more) / count for more in (0, 1)]
-        heights = [metrics.descent * text.size, metrics.ascent * text.size]
-        yield _round(
-            [
-                Point(text.at.x + a * along[0] + h * up[0], text.at.y + a * along[1] + h * up[1])
-                for a in ends
-                for h in heights
-            ],
-            _WHITE,
-        )
-
-
-def _of_path(path: Curve, *, whole: bool) -> Iterator[Box]:
-    ink = _WHITE + path.pen.ink.width / 2
-    if all(through is not None for _, through in path.steps) and path.closed:
-        yield _round([*path.points(), *(step.through for step in path.steps if step.through)], ink)
-        return
-    points = [*path.points(), *([path.start] if path.closed else [])]
-    if whole and _is_upright(points):
-        yield _round(points, ink)
-        return
-    for step_from, (end, through) in zip(points, path.steps, strict=False):
-        yield from _of_step(step_from, through or end, ink)
-        if through:
-            yield from _of_step(through, end, ink)
-    if path.closed:
-        yield from _of_step(points[-2], points[-1], ink)
-
-
-def _of_step(one: Point, other: Point, ink: float) -> Iterator[Box]:
-    count = 1 if min(abs(one.x - other.x), abs(one.y - other.y)) < _WHITE else ceil(dist(one, other) / _STRETCH)
-    along = [
-        Point(one.x + (other.x - one.x) * k / count, one.y + (other.y - one.y) * k / count) for k in range(count + 1)
-    ]
-    for ends in pairwise(along):
-        yield _round(ends, ink)
-
-
-def _is_upright(points: Sequence[Point]) -> bool:
-    pairs = pairwise(points)
-    return all(min(abs(one.x - other.x), abs(one.y - other.y)) < _WHITE for one, other in pairs)
-
-
-def _of_piece(piece: Piece) -> Iterator[Box]:
-    left, low, right, high = piece.part.box
-    count = 1 if piece.placing.degrees % 90 == 0 else ceil((right - left) / _STRETCH)
-    for k in range(count):
-        xs = [left + (right - left) * (k + more) / count for more in (0, 1)]
-        yield _round(piece.placing.points([Point(x, y) for x in xs for y in (low, high)]), 2 * _WHITE)
-
-
-def _round(points: Sequence[Point], white: float) -> Box:
-    xs, ys = zip(*points, strict=True)
-    return min(xs) - white, min(ys) - white, max(xs) + white, max(ys) + white

@@ -10,7 +10,7 @@ from collections.abc import Callable
 from dataclasses import replace
 
 import pytest
-from kits import font_metrics, kit_of
+from kits import CROSSED, FLAT, NAILS, NOTCHED, PEGGED, ROD, font_metrics, kit_of
 from printers import FAR, SLANTED, USUAL, printer_of
 
 import layout.drawing.correction as correction
@@ -26,6 +26,8 @@ from templates_gen.files.for_printer import with_printer
 from templates_gen.files.generate import Made, ProofError, proven
 from templates_gen.files.outputs import Outputs
 from templates_gen.files.proof import write
+from templates_gen.inputs import stock_file
+from templates_gen.languages.catalogues import words_of
 from templates_gen.verify.for_printer import sentence
 
 Wrong = Callable[[Sheet, Scale], Sheet]
@@ -33,7 +35,8 @@ Wrong = Callable[[Sheet, Scale], Sheet]
 
 def made(printer: Printer, file: str = "strips.pdf", changes: dict[str, object] | None = None) -> Made:
     """One file of a kit for a printer, drawn, written, read and proven."""
-    planned = with_printer(plan(kit_of(changes)), printer)
+    kit = kit_of(changes)
+    planned = with_printer(plan(kit, words_of(kit)), printer)
     output = Outputs(planned, font_metrics()).output(file)
     return proven(planned, output, write(output))
 
@@ -50,6 +53,42 @@ def rings(file: str = "strips.pdf", printer: Printer = SLANTED) -> str:
 def test_what_is_right_passes(printer: Printer, file: str) -> None:
     """Lines, words, arrows, circles and long arcs."""
     assert made(printer, file).deviation < 0.001
+
+
+LAID: tuple[dict[str, object], ...] = (
+    {"paper.size": "letter", "frame.outer_width": "90 cm"},
+    {"paper.size": "a4", "weaving.width": "12 in", "frame.bar_diameter": "12 mm", "frame.outer_width": "50 cm"},
+    {**PEGGED, "paper.size": "148 x 210 mm", "paper.language": "fr"},
+)
+
+
+@pytest.mark.parametrize(("changes", "printer"), [(LAID[0], SLANTED), (LAID[1], FAR[1]), (LAID[2], USUAL)])
+def test_pieces_and_parts_across_pass(changes: dict[str, object], printer: Printer) -> None:
+    """Strips in tiles, across a sheet, and in French on small paper."""
+    assert made(printer, "strips.pdf", changes).deviation < 0.001
+
+
+ENDS = {"round": {}, "flat": FLAT, "notched": NOTCHED, "pegged": PEGGED, "nails": NAILS, "crossed": CROSSED, "rod": ROD}
+PAPERS = ("common", "a4", "letter", "148 x 210 mm", "210 x 148 mm", "a3", "11x17")
+LANGUAGES = ("en", "es", "de", "fr")
+SWEEP = [
+    (ends, PAPERS[k % len(PAPERS)], LANGUAGES[k % len(LANGUAGES)], FAR[k % len(FAR)])
+    for k, ends in enumerate([*ENDS, *reversed(ENDS), *ENDS])
+]
+
+
+@pytest.mark.slow
+@pytest.mark.parametrize(("ends", "paper", "language", "printer"), SWEEP)
+def test_every_file_of_every_kind_passes(ends: str, paper: str, language: str, printer: Printer) -> None:
+    """All kinds of frame ends on all papers in all languages, for printers that are as far off as is allowed."""
+    kit = kit_of({**ENDS[ends], "paper.size": paper, "paper.language": language, "paper.lay": "auto"})
+    planned = with_printer(plan(kit, words_of(kit)), printer)
+    outputs = Outputs(planned, font_metrics(), stock=stock_file.built_in())
+    files = [name for name in outputs.files if name.endswith(".pdf")]
+    assert len(files) >= 5
+    for name in files:
+        output = outputs.output(name)
+        assert proven(planned, output, write(output)).deviation < 0.001
 
 
 def _swapped(sheet: Sheet, scale: Scale) -> Sheet:
