@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import gc
 import os
+from itertools import count
 from pathlib import Path
 
 import pytest
@@ -52,10 +53,13 @@ def _nothing_kept() -> None:
     forget()
 
 
-@pytest.fixture(autouse=True, scope="session")
-def _no_printers_of_ours(tmp_path_factory: pytest.TempPathFactory) -> None:
-    """No test sees the printers that whoever runs it has measured."""
-    os.environ[printer_store.FOLDER] = str(tmp_path_factory.getbasetemp() / "printers")
+_folders = count()
+
+
+@pytest.fixture(autouse=True)
+def _no_printers_yet(tmp_path_factory: pytest.TempPathFactory) -> None:
+    """No test sees the printers of another one, nor those that whoever runs it has measured."""
+    os.environ[printer_store.FOLDER] = str(tmp_path_factory.getbasetemp() / f"printers-{next(_folders)}")
 
 
 @pytest.fixture(scope="session")
