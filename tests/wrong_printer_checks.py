@@ -10,6 +10,7 @@ from wrong_builders import Spoil, returns, swap, value
 
 import layout.paper.printer_check.ladders as ladders
 import layout.paper.printer_check.marks as marks
+import layout.paper.printer_check.pages as pages
 import layout.paper.printer_check.places as places
 import layout.paper.printer_check.sheets as sheets
 import layout.paper.printer_check.table as table
@@ -27,7 +28,7 @@ def _spans(**other: float) -> Spoil:
 
 def _page(change: Any) -> Spoil:
     """The shapes of the first page changed."""
-    return returns(sheets, "_pages", lambda pages: [list(change(pages[0])), *pages[1:]])
+    return returns(sheets, "pages", lambda found: [list(change(found[0])), *found[1:]])
 
 
 def _without(wanted: Any) -> Spoil:
@@ -118,9 +119,9 @@ CHECKS: Mapping[str, Spoil] = {
     "square corners": value(ladders, "CARD_CORNER", 3.0),
     "another option in a row": value(table, "OPTIONS", ("--x", "--y", "--across-2", "--across")),
     "no line to write on": _page(lambda page: [s for s in page if not _long_blank(s)]),
-    "a span of the map elsewhere": returns(sheets, "small_map", _lower),
-    "steps in another order": returns(sheets, "_steps", lambda steps: (steps[1], steps[0], *steps[2:])),
-    "a step too few": returns(sheets, "_steps", lambda steps: steps[:-1]),
+    "a span of the map elsewhere": returns(pages, "small_map", _lower),
+    "steps in another order": returns(pages, "_steps", lambda steps: (steps[1], steps[0], *steps[2:])),
+    "a step too few": returns(pages, "_steps", lambda steps: steps[:-1]),
     "another sentence": _said(ladders, CARD_LAY=PrinterCheck.CARD_SHOWS),
     "another name of a row": _said(table, UP=PrinterCheck.ACROSS),
     "inches said as mm": _said(marks, INCH=PrinterCheck.MM),

@@ -12,7 +12,8 @@ from layout.drawing.metrics import FontMetrics
 from layout.drawing.printer import Printer
 from layout.kit.kit import Paper
 from layout.messages.roles import SheetName
-from layout.paper.printer_check.sheets import NAME, Asked, printer_check
+from layout.paper.printer_check.pages import NAME, Asked
+from layout.paper.printer_check.sheets import printer_check
 from templates_gen.codes.modules import codes_for
 from templates_gen.disk.exchange import Exchange
 from templates_gen.document import About, Document

@@ -15,8 +15,8 @@ from layout.kit.kit import Paper
 from layout.kit.paper_size import PAPERS, named_size
 from layout.messages.catalogue import Message
 from layout.paper.printer_check.marks import BOLD, FINE, LETTERS
+from layout.paper.printer_check.pages import NAME
 from layout.paper.printer_check.places import places_on
-from layout.paper.printer_check.sheets import NAME
 from templates_gen.codes.digest import digest_of
 from templates_gen.files.printer_check import FILE, CheckAsked, about_check, check_output
 from templates_gen.measuring.groups import Group, Mark

@@ -17,10 +17,7 @@ from templates_gen.verify import LIMIT
 from templates_gen.verify.finding import NOTHING, Finding, Findings, finding, wrong
 from templates_gen.verify.printed.furniture import check_furniture
 from templates_gen.verify.printed.printer_check_places import (
-    CARD,
-    LETTERS,
     LONG_RULE,
-    WIDTHS,
     Line,
     Number,
     Rung,
@@ -30,13 +27,12 @@ from templates_gen.verify.printed.printer_check_places import (
     rungs_on,
     spans_on,
 )
+from templates_gen.verify.printed.printer_check_things import prove_card, prove_widths
 
 NAME = "printer-check"
 _SMALL = 7.5 * 25.4 / 72
 _NEAR = 0.05  # mm: a number whose middle is so close to its line stands at it
 _CROSS = 3.0
-_LEG = 3.0  # mm: a line of the ladder of widths is at least so long
-_BESIDE = 1.5
 
 
 def prove_measured(sheet: Sheet, words: Catalogue) -> Findings:
@@ -49,7 +45,7 @@ def prove_measured(sheet: Sheet, words: Catalogue) -> Findings:
     total = _marks(spans, lines)
     total += _rules(sheet, lines, words)
     ladders, found = _margins(sheet, lines)
-    total += ladders + _card(sheet) + Findings(0.0, (*_widths(sheet, words), *_cross(spans, lines)))
+    total += ladders + prove_card(sheet) + Findings(0.0, (*prove_widths(sheet, words), *_cross(spans, lines)))
     inside = tuple(shape for shape in sheet.shapes if not any(shape is each for each in found))
     return total + check_furniture(replace(sheet, shapes=inside), [NAME])
 
@@ -177,58 +173,3 @@ def _numbered(rung: Rung, texts: Sequence[Text]) -> bool:
     left, low, right, high = rung.number
     inside = [each.words for each in texts if left <= each.at.x <= right and low <= each.at.y <= high]
     return inside == [str(rung.margin)]
-
-
-def _widths(sheet: Sheet, words: Catalogue) -> Iterator[Finding]:
-    """Lines of every width, each flat and upright; small sheets may have no room for them."""
-    font, texts = metrics(), list(_texts(sheet))
-    corners = [s for s in sheet.shapes if isinstance(s, Curve) and not s.closed and len(s.steps) == 2]
-    corners.sort(key=lambda each: each.steps[0].end.x)
-    if len(corners) != len(WIDTHS) and (corners or not _is_small(sheet)):
-        yield finding(Checked.WIDTHS, found=len(corners), wanted=len(WIDTHS))
-        return
-    for width, corner in zip(WIDTHS, corners, strict=False):
-        top, turn, end = corner.points()
-        high = turn.y - font.cap * _SMALL / 2
-        beside = [each.words for each in texts if 0 < each.at.x - end.x < _BESIDE and abs(each.at.y - high) < _NEAR]
-        square = abs(top.x - turn.x) <= LIMIT and abs(turn.y - end.y) <= LIMIT
-        long = top.y - turn.y >= _LEG and end.x - turn.x >= _LEG
-        named = beside == [_in_figures(width, words)]
-        if corner.pen.ink.width != width or corner.pen.ink.dash or not (square and long and named):
-            yield finding(Checked.WIDTH, width=width)
-
-
-def _in_figures(width: float, words: Catalogue) -> str:
-    said = words.figure(f"{width}")
-    return words.say(PrinterCheck.MM, length=said) if width == WIDTHS[-1] else said
-
-
-def _is_small(sheet: Sheet) -> bool:
-    """Whether a sheet may lack what has no room."""
-    return sheet.width < 209 or sheet.height < 240
-
-
-def _card(sheet: Sheet) -> Findings:
-    """The outline of a card: four straight sides and four round corners."""
-    closed = [s for s in sheet.shapes if isinstance(s, Curve) and s.closed and s.pen is Pen.HELP and len(s.steps) > 4]
-    if len(closed) != 1:
-        return wrong(Checked.CARD)
-    wide, high, r = CARD
-    points = [at for step in closed[0].steps for at in (step.through, step.end) if at is not None]
-    left, low = min(x for x, _ in points), min(y for _, y in points)
-    off = max(abs(max(x for x, _ in points) - left - wide), abs(max(y for _, y in points) - low - high))
-    start = closed[0].start
-    for end, through in closed[0].steps:
-        for at in (end, *((through,) if through else ())):
-            off = max(off, abs(_inside(at.x - left, at.y - low) - r) if through else 0.0)
-        if through is None:
-            off = max(off, min(abs(start.x - end.x), abs(start.y - end.y)))
-        start = end
-    rounds = sum(1 for step in closed[0].steps if step.through)
-    return Findings(off, ()) if off <= LIMIT and rounds >= len(LETTERS) else wrong(Checked.CARD)
-
-
-def _inside(x: float, y: float) -> float:
-    """How far a place is from the middle of its corner, from the lower left of the card."""
-    wide, high, r = CARD
-    return math.hypot(x - (r if x < wide / 2 else wide - r), y - (r if y < high / 2 else high - r))

@@ -29,7 +29,8 @@ from layout.kit.kit import Paper
 from layout.kit.languages import LANGUAGES
 from layout.kit.paper_size import OWN, PAPERS, PaperSize, named_size
 from layout.messages.english import ENGLISH
-from layout.paper.printer_check.sheets import Asked, printer_check
+from layout.paper.printer_check.pages import Asked
+from layout.paper.printer_check.sheets import printer_check
 from templates_gen.files.generate import ProofError
 from templates_gen.files.printer_check import FILE, CheckAsked, check_output, make_check
 from templates_gen.files.proof import write
