@@ -6,28 +6,18 @@ comes out as its sheet's scale says. A joint that is seen glued is measured; any
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from itertools import pairwise
 from math import hypot, inf, isinf
 from typing import NamedTuple
 
 from layout.paper.joint_tolerance import joint_tolerance
+from templates_gen.measuring.glued import Misfit, Misfits
 from templates_gen.measuring.groups import Group, Mark
 from templates_gen.measuring.measured import Length, Measured, MeasuredSheet
 
 _SAME = 1e-6
-
-
-class Misfit(NamedTuple):
-    """How much too wide a joint was glued, in mm, and how sure that is."""
-
-    off: float
-    within: float
-
-
-Misfits = Mapping[tuple[str, str, float], Misfit]
-"""What is known of joints: by the digest of the file, the part's name and where the joint lies along it."""
 
 
 @dataclass(frozen=True)

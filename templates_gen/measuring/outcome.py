@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING
 
 from layout.values.errors import LayoutError, shown_path
 from templates_gen.disk.faults import reason
+from templates_gen.measuring.glued import misfits_of
 from templates_gen.measuring.joined import Joined, joined
 from templates_gen.measuring.known_sheets import KnownSheet
 from templates_gen.measuring.measured import MeasuredSheet, measured_groups
@@ -57,7 +58,7 @@ def outcome_of(
             else:
                 sheets.append(each)
                 refused += _few(each)
-    return Outcome(tuple(sheets), joined(sheets), tuple(refused))
+    return Outcome(tuple(sheets), joined(sheets, misfits_of(sheets)), tuple(refused))
 
 
 def _on_scan(

@@ -45,12 +45,26 @@ class SeenLine(NamedTuple):
     within: float | None
 
 
+class OnBed(NamedTuple):
+    """Where a sheet lies on the bed, in mm, y up: its lower left corner at `origin`, and to where a mm across leads
+    from there, and a mm up."""
+
+    origin: Point
+    across: Point
+    up: Point
+
+    def at(self, place: Point) -> Point:
+        """Where a place of the sheet lies."""
+        (left, low), across, up = self
+        return Point(left + place.x * across.x + place.y * up.x, low + place.x * across.y + place.y * up.y)
+
+
 @dataclass(frozen=True)
 class Seen:
     """A sheet on a scan. `scale` is what comes out of one millimetre, as the scanner sees it; `within` its 95 %.
 
     Without a resolution that is known, `scale` keeps only the ratio of x to y and the skew (`dpi` is None, and x * y is
-    1). `uneven` is the size in mm of what no scale explains.
+    1). `uneven` is the size in mm of what no scale explains. `on_bed` is where the sheet lies on its page of the scan.
     """
 
     label: Label
@@ -62,6 +76,7 @@ class Seen:
     uneven: float
     dpi: float | None
     turn: float
+    on_bed: OnBed | None = None
 
 
 class ScanError(LayoutError):

@@ -22,7 +22,7 @@ from templates_gen.scan.picture import MM, Numbers, Picture
 from templates_gen.scan.resolution import LEAST as LEAST_DPI
 from templates_gen.scan.ring_fit import Fitted, fitted
 from templates_gen.scan.rings import Rings, rings_on
-from templates_gen.scan.seen import Label, Line, ScanError, Seen, SeenLine, SeenTarget
+from templates_gen.scan.seen import Label, Line, OnBed, ScanError, Seen, SeenLine, SeenTarget
 from templates_gen.scan.surety import Mark, surety
 
 _CODE_SIDE = 10.8  # mm, without its white
@@ -156,7 +156,13 @@ def _put(
         scale = Scale(scale.x / mean, scale.y / mean, scale.skew / mean)
         within = Scale(scale.x * half, scale.y * half, within.skew / mean)
     dpi = min(sheet.dpi) if sheet.known else None
-    return Seen(sheet.label, scale, within, sure.ratio, seen_targets, seen_lines, sure.uneven, dpi, turn)
+    there = _on_bed(fit.map)
+    return Seen(sheet.label, scale, within, sure.ratio, seen_targets, seen_lines, sure.uneven, dpi, turn, there)
+
+
+def _on_bed(lies: Map) -> OnBed:
+    across, up = lies.matrix.T
+    return OnBed(*(Point(float(x), float(y)) for x, y in (lies.origin, across, up)))
 
 
 def _marks(lines: Sequence[Line], offs: Sequence[Off | None]) -> list[Mark]:

@@ -2,17 +2,28 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import pytest
 from hand_seen import measured_sheet
 from kits import kit_of
 
 from layout.drawing.correction import Scale
+from layout.drawing.shapes import Placing, Point
+from templates_gen.measuring.glued import Misfit, misfits_of
 from templates_gen.measuring.groups import Group, Mark
-from templates_gen.measuring.joined import Misfit, joined
+from templates_gen.measuring.joined import joined
 from templates_gen.measuring.measured import MeasuredSheet
+from templates_gen.scan.seen import OnBed
 
 KIT = kit_of({"frame.outer_width": "90 cm", "weaving.width": "70 cm", "paper.lay": "tiles", "paper.size": "common"})
 NEAR = (4, 5)  # sheets of kit.pdf on which the pieces of the near strip lie
+
+
+def joint_between() -> float:
+    """Where the piece that ends the first sheet meets the one that begins the second."""
+    (sheet, _) = sheets(Scale(), Scale())
+    return max(row.group.joints[1] for row in sheet.groups if row.group.part == "strip-near")
 
 
 def sheets(*scales: Scale, numbers: tuple[int, ...] = NEAR) -> list[MeasuredSheet]:
@@ -74,3 +85,39 @@ def test_joints_that_are_seen_take_the_place_of_usual_care() -> None:
 def test_whole_strips_are_not_joined() -> None:
     """A strip in one piece is on its sheet alone."""
     assert joined([measured_sheet()]) == ()
+
+
+@pytest.mark.parametrize(("wide", "aside"), [(0.0, 0.0), (0.12, 0.3), (-0.2, 0.1)])
+def test_a_joint_glued_on_one_scan_is_measured_where_it_lies(wide: float, aside: float) -> None:
+    """Two sheets on one page, the second laid with its crosses on those of the first, so much too far along."""
+    joint = joint_between()
+    one, other = (replace(sheet, scan="both.png") for sheet in sheets(Scale(), Scale()))
+    (first,), (second,) = (
+        [row.group for row in sheet.groups if row.group.part == "strip-near" and row.group.joints[end] == joint]
+        for sheet, end in ((one, 1), (other, 0))
+    )
+    at, place = next(each for each in first.crosses if each[0] == joint)
+    meeting = next(point for each, point in second.crosses if each == at)
+    along, lies = first.along, Placing(2.0, 11.0, 7.0)
+    shift = Point(
+        place.x - meeting.x + wide * along.x - aside * along.y, place.y - meeting.y + wide * along.y + aside * along.x
+    )
+    origin, right, up = lies.points([(0, 0), (1, 0), (0, 1)])
+    moved = lies.points([shift])[0]
+    across, upward = Point(right.x - origin.x, right.y - origin.y), Point(up.x - origin.x, up.y - origin.y)
+    there_too = [
+        replace(sheet, seen=replace(sheet.seen, on_bed=OnBed(begin, across, upward)))
+        for sheet, begin in ((one, origin), (other, moved))
+    ]
+    found = misfits_of(there_too)
+    digest = one.seen.label.digest
+    assert list(found) == [(digest, "strip-near", joint)]
+    assert found[digest, "strip-near", joint].off == pytest.approx(wide, abs=1e-9)
+    (strip,) = joined(there_too, found)
+    assert strip.seen == 1
+    assert strip.length.mm == pytest.approx(696 + wide, abs=1e-6)
+    assert strip.tolerance < joined([one, other])[0].tolerance
+    apart = replace(there_too[1], scan="other.png")
+    assert misfits_of([there_too[0], apart]) == {}
+    beside = replace(other, seen=replace(other.seen, on_bed=OnBed(Point(moved.x + 220, moved.y), across, upward)))
+    assert misfits_of([there_too[0], beside]) == {}
