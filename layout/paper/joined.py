@@ -4,7 +4,9 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Sequence
+from itertools import permutations
 
+from layout.drawing.shapes import Point
 from layout.drawing.sheet import Part, Piece
 from layout.messages.catalogue import Catalogue
 from layout.messages.roles import Sheet
@@ -12,16 +14,24 @@ from layout.paper.joint_tolerance import joint_tolerance, to_a_tenth
 from layout.paper.joints import crosses_of
 from layout.paper.refusal import plain
 
+_LEVEL = 1e-6
+
+
+def ends_of(part: Part) -> tuple[Point, Point]:
+    """The crosses of `part` that are measured: of those level with each other the ones furthest apart."""
+    pairs = [pair for pair in permutations(part.datum, 2) if abs(pair[0].y - pair[1].y) < _LEVEL]
+    return max(pairs, key=lambda pair: pair[1].x - pair[0].x)
+
 
 def proof_distance(part: Part) -> float:
-    """The distance in mm between the crosses at both ends of `part`, over all joints."""
-    return max(point.x for point in part.datum) - min(point.x for point in part.datum)
+    """The distance in mm between these crosses, over all joints."""
+    left, right = ends_of(part)
+    return right.x - left.x
 
 
 def proof_tolerance(part: Part, joints: int) -> float:
     """How far in mm that distance may be off over so many `joints`, to a tenth of a mm as the sheets say it."""
-    row = max(part.datum, key=lambda point: point.x).y
-    lever = row - sum(point.y for point in crosses_of(0.0, part)) / 3
+    lever = ends_of(part)[1].y - sum(point.y for point in crosses_of(0.0, part)) / 3
     return to_a_tenth(joint_tolerance(proof_distance(part), joints, lever))
 
 

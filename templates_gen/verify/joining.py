@@ -6,6 +6,7 @@ by their squares, twice over for 95 of 100, and pieces turned against each other
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Iterator, Sequence
 from itertools import combinations, product
 from math import pi
@@ -13,6 +14,7 @@ from math import pi
 from layout.drawing.shapes import Point
 from layout.messages.catalogue import Figure
 from layout.messages.roles import Sheet
+from templates_gen.verify import LIMIT
 from templates_gen.verify.found_parts import FoundPart
 from templates_gen.verify.said import in_lines
 
@@ -38,27 +40,26 @@ def joining(pieces: Sequence[FoundPart], *, large: bool = False) -> list[str]:
 def _sentences(pieces: Sequence[FoundPart], *, large: bool) -> Iterator[str]:
     """What may be said, the likeliest first."""
     say = pieces[0].spoken.say
-    long = _distance(pieces)
+    left, right = _measured(pieces)
+    long = right.x - left.x
     for count, read, close in product(sorted({len(pieces), pieces[0].most}), _READ, _CLOSE):
         tenths = -((-10 * (_may_be_off(long, count, _lever(pieces)) + close)) // 1)
         proof = {"distance": Figure(f"{long + read:.1f}"), "within": Figure(f"{tenths / 10:.1f}")}
         yield say(Sheet.IN_PIECES, count=count, **proof) if large else say(Sheet.JOIN, **proof)
 
 
-def _distance(pieces: Sequence[FoundPart]) -> float:
-    xs = [point.x for seen in pieces for point in seen.part.datum]
-    return max(xs) - min(xs)
+def _measured(pieces: Sequence[FoundPart]) -> tuple[Point, Point]:
+    """The outermost crosses that lie level with each other, left and right; those of joints stand on two pieces."""
+    shown = Counter(point for seen in pieces for point in set(seen.part.datum))
+    single = sorted((point for point, times in shown.items() if times == 1), key=lambda point: point.x)
+    levels = [(one, other) for one, other in combinations(single, 2) if abs(one.y - other.y) < LIMIT]
+    return max(levels, key=lambda pair: pair[1].x - pair[0].x)
 
 
 def _lever(pieces: Sequence[FoundPart]) -> float:
-    """How far the row of the outermost cross lies beside the middle of the crosses of a joint."""
+    """How far the row of these crosses lies beside the middle of the crosses of a joint."""
     joint = [point for point in pieces[0].part.datum if point in pieces[1].part.datum]
-    last = max((point for seen in pieces for point in seen.part.datum), key=_along)
-    return last.y - sum(point.y for point in joint) / len(joint)
-
-
-def _along(point: Point) -> float:
-    return point.x
+    return _measured(pieces)[0].y - sum(point.y for point in joint) / len(joint)
 
 
 def _may_be_off(long: float, count: int, lever: float) -> float:

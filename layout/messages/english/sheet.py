@@ -12,12 +12,13 @@ MESSAGES: dict[Role, str | Plural] = {
     Sheet.TOO_TALL: "Low form: the full one is too tall to lie on this sheet in one piece.",
     Sheet.IN_PIECES: (
         "In {count} pieces: against a window, lay each piece on the next so that the three large crosses meet, and "
-        "tape them. The small crosses at its two ends must be {distance} mm apart, to within {within} mm; if not, take "
-        "the joints apart and lay the crosses on each other again. Then cut it out."
+        "tape them. The small crosses at its two ends, level with each other, must be {distance} mm apart, to within "
+        "{within} mm; if not, take the joints apart and lay the crosses on each other again. Then cut it out."
     ),
     Sheet.JOIN: (
         "Against a window, lay each piece on the next so that the three crosses of their joint meet; tape them. The "
-        "end crosses must be {distance} mm apart, \N{PLUS-MINUS SIGN}{within} mm; if not, join again. Then cut out."
+        "end crosses level with each other must be {distance} mm apart, \N{PLUS-MINUS SIGN}{within} mm; if not, join "
+        "again. Then cut out."
     ),
     Sheet.KNIFE: "Cut on a mat along a steel rule with a sharp blade, fingers clear; blades are not for children.",
     Sheet.FOR_PRINTER: "Corrected for printer {printer}: x {x}, y {y}, skew {skew}, each within {within}.",

@@ -191,7 +191,7 @@ def test_the_proof_distance_runs_over_all_joints(laying: Laying) -> None:
         on_sheet = placing.points([Point(start, level), Point(stop, level)])
         total += math.dist(*on_sheet)
     assert total == pytest.approx(proof_distance(laying.part), abs=1e-6)
-    said = re.search(r"end crosses must be ([\d.]+) mm apart", " ".join(laying.notes))
+    said = re.search(r"end crosses level with each other must be ([\d.]+) mm apart", " ".join(laying.notes))
     assert said is not None
     assert float(said[1]) == pytest.approx(total, abs=0.051)
 

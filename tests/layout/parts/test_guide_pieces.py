@@ -101,7 +101,7 @@ def test_both_guides_share_their_sheets(paper: str, width: int) -> None:
     (laying,) = layings({"weaving.width": f"{width} mm", "frame.outer_width": "3 m", "paper.size": paper})
     assert [part.name for part in laying.parts] == ["spacing-near", "spacing-far"]
     assert laying.once
-    said = re.search(r"end crosses must be ([\d.]+) mm apart", " ".join(laying.notes))
+    said = re.search(r"end crosses level with each other must be ([\d.]+) mm apart", " ".join(laying.notes))
     assert said
     for part in laying.parts:
         xs = [point.x for point in part.datum]

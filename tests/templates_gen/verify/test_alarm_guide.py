@@ -330,6 +330,7 @@ PIECES: dict[str, Patch] = {
         lambda names: [names[0]._replace(words="Near guide, piece 1 of 9"), *names[1:]]
     ),
     "another distance over the joints": lambda patch: patch.setattr(joined_module, "proof_distance", lambda _: 700.0),
+    "another tolerance of it": lambda patch: patch.setattr(joined_module, "proof_tolerance", lambda *_: 0.3),
     "nothing said beside the pieces": _silent,
     "a piece without its thick edge": _shown(lambda parts: [*parts[:-1], without_edge(parts[-1])]),
     "a piece missing": _shown(lambda parts: [*parts[:-1], parts[-2]]),
