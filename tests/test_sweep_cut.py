@@ -14,6 +14,7 @@ from cut_plans import stock_with
 from kits import KINDS, font_metrics, kit_of
 from sweep import Changes, all_rows, pairwise_rows
 
+from layout.drawing.correction import TRUE, Scale
 from layout.plan import plan
 from templates_gen.files.outputs import Outputs
 from templates_gen.files.proof import findings, read, write
@@ -26,6 +27,7 @@ AXES = {
     "sheet": ((600.0, 400.0), (457.2, 812.8)),
     "grain": ("y", "none"),
     "kerf_drawn": (True, False),
+    "scale": (TRUE, Scale(0.97, 1.03, -0.03), Scale(1.0021, 0.9987, 0.0004)),
 }
 PAIRS = pairwise_rows({key: values if key == "ends" else values[:2] for key, values in AXES.items()})
 SWEEP = os.environ.get("SWEEP", "")
@@ -36,7 +38,7 @@ def problems(row: Changes) -> list[str]:
     """What the proofs say against the cut files of a row."""
     kit = kit_of(KINDS[str(row["ends"])] | {"sett.given": row["sett"], "weaving.height": "28 cm"})
     (kerf_x, kerf_y), (width, height) = row["kerf"], row["sheet"]  # type: ignore[misc]
-    own = {key: row[key] for key in ("thickness", "grain", "kerf_drawn")}
+    own = {key: row[key] for key in ("thickness", "grain", "kerf_drawn", "scale")}
     stock = stock_with(kerf_x=kerf_x, kerf_y=kerf_y, width=width, height=height, **own)
     planned, found = plan(kit), []
     outputs = Outputs(planned, font_metrics(), stock=stock)
