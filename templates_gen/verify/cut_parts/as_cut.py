@@ -12,7 +12,7 @@ from layout.cutting.stock.stock import Stock
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Curve, Point, Region, Shape
 from layout.drawing.sheet import Sheet
-from templates_gen.verify.uncorrected import all_made, moved_with
+from templates_gen.verify.cut_parts.as_made import all_made, moved_with
 
 _CHECK = "square-check"
 _SIDE, _CLOSE = 50.0, 1e-3  # mm

@@ -12,10 +12,10 @@ from layout.cutting.parts.outline import boxed, outline
 from layout.drawing.arcs import radius, turn
 from layout.drawing.correction import Scale, corrected
 from layout.drawing.pens import Pen
-from layout.drawing.shapes import Curve, Point, Text, circle, line
+from layout.drawing.shapes import Curve, Point, Shape, circle, line
 from layout.drawing.sheet import Sheet
 from templates_gen.verify import LIMIT
-from templates_gen.verify.uncorrected import middle_of_circle, uncorrected
+from templates_gen.verify.cut_parts.as_made import all_made, middle_of_circle
 
 SHARES = st.floats(-0.03, 0.03)
 SCALES = st.builds(lambda x, y, skew: Scale(1 + x, 1 + y, skew), SHARES, SHARES, SHARES)
@@ -24,10 +24,20 @@ HOLE, SCORE = circle(Point(150, 60), 4.0, Pen.THROUGH), line(Point(30, 40), Poin
 SHEET = Sheet("plate", 200.0, 270.0, (PLATE, HOLE, SCORE))
 
 
+def made_by(scale: Scale) -> list[Shape]:
+    """What a machine with this scale makes of the corrected sheet, whose middle stands still."""
+
+    def made(at: Point) -> Point:
+        dx, dy = at.x - SHEET.width / 2, at.y - SHEET.height / 2
+        return Point(SHEET.width / 2 + scale.x * dx + scale.skew * dy, SHEET.height / 2 + scale.y * dy)
+
+    return all_made(corrected(SHEET, scale).shapes, made)
+
+
 @given(SCALES)
 def test_a_correction_is_taken_out_again(scale: Scale) -> None:
     """Every point that was drawn is back at its place, and every other lies on the old outline to a micrometre."""
-    back = uncorrected(corrected(SHEET, scale), scale).shapes
+    back = made_by(scale)
     plate, hole, score = (shape for shape in back if isinstance(shape, Curve))
     there = [*plate.points()]
     assert all(min(math.dist(at, other) for other in there) < 1e-9 for at in PLATE.points())
@@ -51,18 +61,6 @@ def test_what_is_corrected_may_be_drawn(scale: Scale) -> None:
                 assert math.dist(start, through) == pytest.approx(math.dist(through, end), abs=1e-7)
                 assert radius(start, through, end) > 3.9
             start = end
-
-
-@given(SCALES, st.sampled_from([0.0, 45.0, 90.0, 180.0, -90.0]))
-def test_words_move_with_where_they_begin(scale: Scale, angle: float) -> None:
-    """They keep their size, and lie along what they lay along."""
-    text = Text(Point(40, 50), 3.0, "words", angle)
-    (drawn,) = corrected(Sheet("", 200, 200, (text,)), scale).shapes
-    (back,) = uncorrected(Sheet("", 200, 200, (drawn,)), scale).shapes
-    assert isinstance(back, Text)
-    assert back.at == pytest.approx(text.at, abs=1e-9)
-    assert math.remainder(back.angle - text.angle, 360) == pytest.approx(0, abs=1e-9)
-    assert back.size == text.size
 
 
 def test_circles_are_known_from_other_outlines() -> None:

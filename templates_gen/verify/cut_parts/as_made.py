@@ -1,35 +1,19 @@
-"""What a machine makes of a drawing: takes a correction out of what was read, by code of its own.
+"""What a machine makes of shapes: the way by which a proof takes out what they were drawn against, by code of its own.
 
-Points go where the machine brings them. Words and circles keep their size, and move with the point that they stand by.
+Points go where the machine brings them. A circle keeps its size, and moves with its middle.
 """
 
 from __future__ import annotations
 
 import math
 from collections.abc import Callable, Iterable
-from dataclasses import replace
 
 from layout.drawing.shapes import Curve, Point, Region, Shape, Step, Text
-from layout.drawing.sheet import Sheet
 
 Made = Callable[[Point], Point]
 """Where a machine brings a point."""
 
 _ROUND = 2e-5  # mm: points of a circle that was read are so far off at most
-
-
-def uncorrected(sheet: Sheet, scale: tuple[float, float, float]) -> Sheet:
-    """What a machine makes of a sheet whose middle stands still; its `scale` is what 1 mm across and up comes out as,
-    and how far 1 mm up leans to the right.
-    """
-    x, y, skew = scale
-    across, up = sheet.width / 2, sheet.height / 2
-
-    def made(at: Point) -> Point:
-        dx, dy = at.x - across, at.y - up
-        return Point(across + x * dx + skew * dy, up + y * dy)
-
-    return replace(sheet, shapes=tuple(all_made(sheet.shapes, made)))
 
 
 def all_made(shapes: Iterable[Shape], made: Made) -> list[Shape]:
@@ -58,11 +42,7 @@ def moved_with(shape: Shape, at: Point, made: Made) -> Shape:
 
 def _made(shape: Shape, made: Made) -> Shape:
     if isinstance(shape, Text):
-        there = made(shape.at)
-        turn = math.radians(shape.angle)
-        along = made(Point(shape.at.x + math.cos(turn), shape.at.y + math.sin(turn)))
-        angle = math.degrees(math.atan2(along.y - there.y, along.x - there.x)) if shape.angle else shape.angle
-        return shape._replace(at=there, angle=angle)
+        return moved_with(shape, shape.at, made)
     if isinstance(shape, Region):
         return Region(tuple(_curve(contour, made) for contour in shape.contours), shape.pen)
     return _curve(shape, made)
