@@ -29,6 +29,11 @@ class Scale(NamedTuple):
     y: float = 1.0
     skew: float = 0.0
 
+    @property
+    def off(self) -> float:
+        """The largest of its shares by which it is off."""
+        return max(abs(self.x - 1), abs(self.y - 1), abs(self.skew))
+
     def made(self, at: Point) -> Point:
         """Where a point comes out, from the same origin."""
         return Point(self.x * at.x + self.skew * at.y, self.y * at.y)

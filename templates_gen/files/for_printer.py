@@ -33,31 +33,28 @@ def with_printer(plan: Plan, printer: Printer | None) -> Plan:
 
 def checked_printer(printer: Printer | None) -> Printer | None:
     """The same; OptionError where it is more than 3 % off."""
-    if printer is not None and off_by(printer) > MOST + _ROUND:
-        raise OptionError("--printer", ForPrinter.TOO_FAR, _per_cent(off_by(printer)), '--printer "office"', most=3)
+    if printer is not None and printer.scale.off > MOST + _ROUND:
+        raise OptionError("--printer", ForPrinter.TOO_FAR, _per_cent(printer.scale.off), '--printer "office"', most=3)
     return printer
 
 
 _ROUND = 1e-12
 
 
-def off_by(printer: Printer) -> float:
-    """The largest share by which a printer is off."""
-    x, y, skew = printer.scale
-    return max(abs(x - 1), abs(y - 1), abs(skew))
-
-
 def printer_notes(plan: Plan) -> tuple[str, ...]:
     """What to mind of a plan's printer: that it is far off, or was measured on other paper."""
-    printer = plan.printer
+    return notes_on(plan.printer, plan.kit.paper.size.words)
+
+
+def notes_on(printer: Printer | None, size: str) -> tuple[str, ...]:
+    """The same of a printer and of sheets of a size, as a kit file has it."""
     if printer is None:
         return ()
     notes = []
-    if off_by(printer) > LIKELY_SETTING + _ROUND:
-        notes.append(message(ForPrinter.LIKELY_SETTING, printer=printer.name, off=_per_cent(off_by(printer))))
-    if printer.paper != plan.kit.paper.size.words:
-        on = {"paper": printer.paper, "size": plan.kit.paper.size.words}
-        notes.append(message(ForPrinter.OTHER_PAPER, printer=printer.name, **on))
+    if printer.scale.off > LIKELY_SETTING + _ROUND:
+        notes.append(message(ForPrinter.LIKELY_SETTING, printer=printer.name, off=_per_cent(printer.scale.off)))
+    if printer.paper != size:
+        notes.append(message(ForPrinter.OTHER_PAPER, printer=printer.name, paper=printer.paper, size=size))
     return tuple(notes)
 
 

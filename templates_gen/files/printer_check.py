@@ -17,7 +17,7 @@ from layout.paper.printer_check.sheets import printer_check
 from templates_gen.codes.modules import codes_for
 from templates_gen.disk.exchange import Exchange
 from templates_gen.document import About, Document
-from templates_gen.files.for_printer import for_printer, judged_plain
+from templates_gen.files.for_printer import for_printer, judged_plain, notes_on
 from templates_gen.files.generate import Report, judged
 from templates_gen.files.output import Output
 from templates_gen.files.proof import write
@@ -53,7 +53,7 @@ def make_check(
         output = check_output(asked, metrics)
         made = judged(output, exchange.write(FILE, write(output)), partial(findings, asked, output))
         exchange.settle(())
-    return Report((made,), ())
+    return Report((made,), notes_on(asked.printer, asked.paper.size.words))
 
 
 def about_check(asked: CheckAsked) -> About:

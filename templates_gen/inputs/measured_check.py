@@ -80,7 +80,7 @@ class Measured:
     @property
     def off(self) -> float:
         """The largest share by which the printer is off."""
-        return off_by(self.scale)
+        return self.scale.off
 
     @property
     def pointless(self) -> tuple[bool, bool, bool]:
@@ -89,12 +89,6 @@ class Measured:
         shares = zip((x - 1, y - 1, skew), self.within, strict=True)
         across, up, lean = (abs(share) <= unsure for share, unsure in shares)
         return across, up, lean
-
-
-def off_by(scale: Scale) -> float:
-    """The largest share by which a scale is off."""
-    x, y, skew = scale
-    return max(abs(x - 1), abs(y - 1), abs(skew))
 
 
 def measured_check(asked: CheckOptions) -> Measured:
@@ -113,8 +107,8 @@ def measured_check(asked: CheckOptions) -> Measured:
     scale, within = found.scale, found.within
     if made_for:
         scale, within = after(made_for.scale, found.scale), within_after(made_for.scale, found.within)
-        if off_by(scale) > MOST:
-            got = Figure(f"{100 * off_by(scale):.2f} %")
+        if scale.off > MOST:
+            got = Figure(f"{100 * scale.off:.2f} %")
             raise OptionError("--printer", SpanNeed.NEAR_TOGETHER, got, '--printer "office"', most=_MOST)
     measured = Measured(paper, spans, readings, found, scale, within, made_for)
     return measured if asked.store is None else _stored(measured, asked.store)

@@ -45,13 +45,13 @@ def printer_check(out: Path, language: str, as_json: bool, **options: Any) -> No
 
     asked = CheckOptions(**options)
     if not asked.measured:
-        _made(asked, language, out)
+        _made(asked, language, out, as_json=as_json)
         return
     measured = measured_check(asked)
     say_json(check_values(measured)) if as_json else say(check_text(measured))
 
 
-def _made(asked: CheckOptions, language: str, out: Path) -> None:
+def _made(asked: CheckOptions, language: str, out: Path, *, as_json: bool) -> None:
     from templates_gen.files.for_printer import checked_printer
     from templates_gen.files.generate import ProofError
     from templates_gen.files.printer_check import CheckAsked, make_check
@@ -65,5 +65,8 @@ def _made(asked: CheckOptions, language: str, out: Path) -> None:
     except ProofError as error:
         refuse(error)
         sys.exit(1)
+    if as_json:
+        say_json({"folder": str(out), "files": [each.values for each in made.made], "notes": list(made.notes)})
+        return
     say(message(Command.INTO, folder=shown_path(out)))
-    say(proven_rows(made))
+    say("\n".join([proven_rows(made), *made.notes]))

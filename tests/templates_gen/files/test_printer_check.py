@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import ctypes
+import json
 from collections.abc import Iterator
 from dataclasses import replace
 from functools import cache
@@ -274,5 +275,10 @@ def test_the_command_makes_it_for_a_printer(tmp_path: Path) -> None:
     """One that is stored; the sheet names it. One that is not stored is refused."""
     printer_store.store(Printer("shop", Scale(0.998, 1.001), Scale(0.001, 0.001, 0.001), "common", "2026-03-01"))
     assert run("printer-check", "-o", tmp_path / "c", "--printer", "shop").exit_code == 0
+    other = json.loads(
+        run("printer-check", "-o", tmp_path / "a4", "--printer", "shop", "--paper", "a4", "--json").stdout
+    )
+    assert [each["file"] for each in other["files"]] == [FILE]
+    assert "measured on common and these sheets are a4" in other["notes"][0]
     assert "shop" in pypdf.PdfReader(tmp_path / "c" / FILE).pages[0].extract_text()
     assert refused("printer-check", "-o", tmp_path / "d", "--printer", "none").startswith("--printer: needs")
