@@ -27,13 +27,14 @@ def read_plain(path: Path, most: int) -> bytes:
 
     OSError where it cannot be read; a folder, a pipe or a device is refused at once.
     """
-    _refuse_odd(path.stat())  # before it is opened: opening a pipe can wake the program at its other end
+    refuse_odd(path.stat())  # before it is opened: opening a pipe can wake the program at its other end
     with os.fdopen(os.open(path, _READ), "rb") as file:
-        _refuse_odd(os.fstat(file.fileno()))
+        refuse_odd(os.fstat(file.fileno()))
         return file.read(most + 1)
 
 
-def _refuse_odd(status: os.stat_result) -> None:
+def refuse_odd(status: os.stat_result) -> None:
+    """OSError for what is no plain file: a folder, a pipe, a device."""
     if stat.S_ISDIR(status.st_mode):
         raise IsADirectoryError(errno.EISDIR, os.strerror(errno.EISDIR))
     if not stat.S_ISREG(status.st_mode):

@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING
 
 from layout.values.errors import LayoutError, shown_path
 from templates_gen.disk.faults import reason
+from templates_gen.disk.plain import refuse_odd
 from templates_gen.measuring.glued import misfits_of
 from templates_gen.measuring.joined import Joined, joined
 from templates_gen.measuring.known_sheets import KnownSheet
@@ -67,11 +68,14 @@ def _on_scan(
     """The sheets of a file, page by page, or why there is none."""
     name = shown_path(scan)
     try:
+        refuse_odd(scan.stat())  # before it is opened: a pipe would be waited for
         for picture in read_picture(scan, dpi):
             true = picture.seen_by(*reference.scanner) if reference.scanner else picture
             yield from _on_page(true, name, find, reference, kit)
     except FileNotFoundError:
         yield message(File.NOT_READ, file=name, reason=message(File.NO_SUCH))
+    except IsADirectoryError:
+        yield message(File.NOT_READ, file=name, reason=message(File.FOLDER))
     except OSError as error:
         yield message(File.NOT_READ, file=name, reason=reason(error))
     except ScanError as error:

@@ -131,6 +131,8 @@ def test_a_covered_strip_is_not_reported(here: Path, scan_of: Scans) -> None:
     ("words", "said"),
     [
         (("none.png",), "none.png cannot be read: there is no such file or folder"),
+        ((".",), ". cannot be read: it is a folder, not a file"),
+        (("/dev/null",), "/dev/null cannot be read: "),
         (("demo.toml",), "demo.toml: this is no PNG, JPEG, TIFF or PDF file"),
         (("empty.png", "none.png"), "empty.png: no code of a sheet can be read"),
         (("empty.png", "--kit", "none.toml"), "none.toml"),
