@@ -26,7 +26,7 @@ from layout.values.units import Length, exact_length, read_length
 from templates_gen.codes.modules import codes_for
 from templates_gen.disk.exchange import Exchange
 from templates_gen.document import About, Document, ReadError
-from templates_gen.files.for_printer import for_printer, judged_plain
+from templates_gen.files.for_printer import for_printer, judged_plain, notes_on
 from templates_gen.files.generate import Report, judged
 from templates_gen.files.output import Output
 from templates_gen.files.proof import write
@@ -43,6 +43,7 @@ from templates_gen.verify.printed.gauge import prove_any_gauge
 from templates_gen.verify.said import outside
 
 _PAPER, _ALONE = "gauge.pdf", "gauge.svg"
+_SIZE = "common"
 
 
 class GaugeAsked(NamedTuple):
@@ -67,7 +68,7 @@ def make_gauge(
             data = exchange.write(output.file, write(output))
             made.append(judged(output, data, partial(findings, asked, output)))
         exchange.settle(())
-    return Report(tuple(made), ())
+    return Report(tuple(made), notes_on(asked.printer, _SIZE))
 
 
 def gauge_of(inputs: str, metrics: FontMetrics) -> Output:
@@ -85,7 +86,7 @@ def _outputs(asked: GaugeAsked, metrics: FontMetrics) -> Iterator[Output]:
     purpose = ENGLISH.say(Gauge.ANY, window=table.over)
     part, card = (make(table, purpose, metrics) for make in (wrap_gauge_of, gauge_card_of))
     head = Head(place_of(part.name).tile, part.title, part.purpose, "", "", "")
-    paper = Paper(named_size("common"))
+    paper = Paper(named_size(_SIZE))
     (modules,) = codes_for(_about(asked, _PAPER), paper, 1)
     printed = sheet_alone(part, paper, head, ENGLISH, metrics, modules)
     if printed is None:

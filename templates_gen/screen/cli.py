@@ -92,7 +92,7 @@ def gauge(out: Path, unit: str, ends: str, printer: str | None) -> None:
         refuse(error)
         sys.exit(1)
     say(message(Command.INTO, folder=shown_path(out)))
-    say(proven_rows(made))
+    say("\n".join([proven_rows(made), *made.notes]))
 
 
 @main.command("trial-cut", short_help="Kerf and ease from a trial cut, in mm.")

@@ -169,6 +169,7 @@ def test_the_command_takes_a_printer_by_its_name(tmp_path: Path, monkeypatch: py
     assert run("check", tmp_path / "out").exit_code == 0
     gauge = run("gauge", "-o", tmp_path / "gauge", "--printer", "Office printer")
     assert gauge.exit_code == 0, gauge.output
+    assert "was measured on a4 and these sheets are common" in gauge.stdout
     assert "Office printer" in read_pdf((tmp_path / "gauge" / "gauge.pdf").read_bytes()).about.inputs
     assert "Office printer" not in (tmp_path / "gauge" / "gauge.svg").read_text("utf-8")
     wrong = run("make", "-o", tmp_path / "none", "--printer", "Ofice printer")
