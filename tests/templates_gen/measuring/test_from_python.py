@@ -48,8 +48,8 @@ def test_a_distance_is_given_in_mm(scan: Path) -> None:
     assert sheet.scales.x is not None
     assert sheet.scales.x.sure
     assert sheet.scales.x.within < 0.0007
-    with pytest.raises(FieldError, match="--known: needs the distance of the two at the top"):
-        templates_gen.measure(scan, known={"top": 170.0})
+    with pytest.raises(FieldError, match="--known: needs a length"):
+        templates_gen.measure(scan, known={"middle": 170.0})
     with pytest.raises(FieldError, match="--scanner-scale"):
         templates_gen.measure(scan, scanner_scale=(2.0, 1.0))
     outcome = templates_gen.measure(scan.parent / "none.png")

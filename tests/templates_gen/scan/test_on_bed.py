@@ -14,7 +14,7 @@ from templates_gen.scan.reader import measured, read_picture, sheets_on
 DPI, EDGE = 216, 50  # three dots a point: the page is a whole number of them wide and high
 
 
-@pytest.mark.parametrize("upside_down", [False, True])
+@pytest.mark.parametrize("upside_down", [pytest.param(False, marks=pytest.mark.slow), True])
 def test_the_corners_of_a_sheet_lie_where_they_were_put(upside_down: bool, demo_folder: Path, tmp_path: Path) -> None:
     """In mm of the bed from the middle of its first pixel at the upper left, to half a pixel; y goes up."""
     page = pypdfium2.PdfDocument((demo_folder / "kit.pdf").read_bytes())[3]

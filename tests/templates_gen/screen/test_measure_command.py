@@ -80,15 +80,6 @@ def test_a_strip_is_measured_by_its_kit(here: Path, scan_of: Scans, demo_folder:
     assert not sheet["scale_x"]["free_of_scanner"]
 
 
-def test_without_a_kit_the_targets_say_the_scale(here: Path, scan_of: Scans) -> None:
-    """No marks, and how to have them measured."""
-    done = run("measure", saved(scan_of(4), "scan.png"))
-    assert done.exit_code == 0
-    assert "come out" in done.stdout
-    assert "--kit my-kit.toml" in done.stdout
-    assert "wind" not in done.stdout
-
-
 def test_several_sheets_on_one_bed_and_pages_in_one_file(here: Path, scan_of: Scans) -> None:
     """Two sheets side by side on the first page, a gauge on the second: three sheets, each with its marks."""
     one, two, three = (scan_of(number) for number in (4, 6, 3))
@@ -171,6 +162,9 @@ def test_distances_on_the_paper_make_a_printer(here: Path, scan_of: Scans) -> No
     alone = run("measure", scan, "--store", "other")
     assert alone.exit_code == 2
     assert "free of the scanner's own error" in alone.stderr
+    assert "come out" in alone.stdout
+    assert "--kit my-kit.toml" in alone.stdout
+    assert "wind" not in alone.stdout, "without a kit there are no marks"
     assert printer_store.names() == ("office",)
 
 
