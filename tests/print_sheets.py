@@ -13,6 +13,7 @@ from layout.plan import plan
 from templates_gen.document import About
 from templates_gen.files.output import Output
 from templates_gen.files.outputs import Outputs
+from templates_gen.files.printer_check import CheckAsked, check_output
 from templates_gen.files.run_outputs import RunOutputs
 from templates_gen.inputs import stock_file
 from templates_gen.inputs.range_file import Range, load_range
@@ -35,7 +36,7 @@ _OTHER_KITS: dict[str, dict[str, object]] = {
 
 
 def pages(size: str, folder: Path, *, whole: bool) -> tuple[list[str], bytes]:
-    """What the pages are, and one PDF of all of them: of a kit with a box, its drawings and its job sheet.
+    """What the pages are, and one PDF of all of them: of a kit with a box, its drawings and its job sheet, and checks.
 
     The `whole` is those of other kinds of frame and forms of strips too, and of a print run.
     """
@@ -53,6 +54,8 @@ def _outputs(size: str, folder: Path, *, whole: bool) -> Iterator[tuple[str, Out
     run = _run_on(size, folder)
     plans = [plan(each.kit) for each in run.kits]
     yield from (("kit", output) for output in _printed(Outputs(plans[0], metrics, stock=stock)))
+    yield from (("check", output) for output in _printed(Outputs(plans[0], metrics, ["square-check"], stock)))
+    yield "check", check_output(CheckAsked(plans[0].kit.paper), metrics)
     if not whole:
         return
     for name, changes in _OTHER_KITS.items():
