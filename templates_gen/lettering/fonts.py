@@ -5,6 +5,7 @@ from __future__ import annotations
 import unicodedata
 from functools import cache
 from importlib.util import find_spec
+from io import BytesIO
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -39,10 +40,14 @@ def font_path(face: Face = Face.REGULAR) -> Path:
 
 @cache
 def opened(face: Face = Face.REGULAR) -> TTFont:
-    """A cut of the font as a library object, loaded once in a process."""
+    """A cut of the font as a library object, loaded once in a process.
+
+    Its tables are read when they are asked for, from memory: a file that is open would have one place to read at for
+    this process and every copy of it.
+    """
     from fontTools.ttLib import TTFont
 
-    return TTFont(font_path(face), lazy=True)
+    return TTFont(BytesIO(font_path(face).read_bytes()), lazy=True)
 
 
 @cache

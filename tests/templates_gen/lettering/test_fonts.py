@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
+import io
 import unicodedata
 from typing import cast
 
 import pytest
 from reportlab.pdfbase.ttfonts import TTFont
 
-from layout.drawing.pens import Pen
+from layout.drawing.pens import Face, Pen
 from templates_gen.lettering import fonts
 
 
@@ -78,3 +79,11 @@ def test_a_missing_font_is_said(monkeypatch: pytest.MonkeyPatch) -> None:
     monkeypatch.setattr(fonts, "find_spec", lambda _: None)
     with pytest.raises(ValueError, match="ttf-opensans"):
         fonts.font_path.__wrapped__()
+
+
+@pytest.mark.parametrize("face", Face)
+def test_copies_of_a_process_read_the_font_each_for_itself(face: Face) -> None:
+    """No file stays open: its place to read at would be one for all copies, and each would move it for the others."""
+    file = fonts.opened(face).reader.file
+    with pytest.raises(io.UnsupportedOperation):
+        file.fileno()
