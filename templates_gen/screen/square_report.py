@@ -14,7 +14,7 @@ from templates_gen.messages.language import listed, message
 from templates_gen.messages.roles.square import SquareLine
 
 _NAME = 8  # letters of the column of names
-_BENCH = 300  # mm: so long are the parts that it is told of
+_BENCH = 300  # mm: a length to say it by
 
 
 def square_text(square: Square, path: Path | None, before: Scale | None) -> str:
