@@ -32,7 +32,7 @@ def _lines(square: Square) -> Iterator[str]:
 
 
 def _line(said: SquareLine, name: SquareLine, share: float, within: float, out: float) -> str:
-    """One share; where it may be nothing, that it is right as far as can be told."""
+    """One share; where it may be nothing, that it is right as far as the readings show."""
     called, may = message(name).ljust(_NAME), per_cent(within)
     if abs(share) <= within:
         return message(SquareLine.RIGHT, name=called, within=may)

@@ -26,7 +26,7 @@ MESSAGES: dict[Role, str | Plural] = {
     SquareLine.SQUARE: "Square",
     SquareLine.LONG: "{name} {share} too long, within {within}: {long} mm come out {out} mm",
     SquareLine.SHORT: "{name} {share} too short, within {within}: {long} mm come out {out} mm",
-    SquareLine.RIGHT: "{name} right as far as can be told, within {within}",
+    SquareLine.RIGHT: "{name} right as far as the readings show, within {within}",
     SquareLine.LEANS_RIGHT: "{name} leans {share} to the right, within {within}: {out} mm on {long} mm up",
     SquareLine.LEANS_LEFT: "{name} leans {share} to the left, within {within}: {out} mm on {long} mm up",
     SquareLine.IMPORT: (

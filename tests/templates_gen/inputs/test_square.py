@@ -72,7 +72,7 @@ def test_what_is_less_than_its_readings_is_not_stored(stock: Path) -> None:
     """It is said that correcting is pointless, the file stays, and a scale that is there goes."""
     before = stock.read_bytes()
     result = run(TRUE_ONE, "--stock", str(stock))
-    assert "Along x  right as far as can be told, within 0.033 %" in result.output
+    assert "Along x  right as far as the readings show, within 0.033 %" in result.output
     assert "there is nothing that correcting would make better" in result.output
     assert stock.read_bytes() == before
     run(GOOD, "--stock", str(stock))
