@@ -7,7 +7,7 @@ from math import hypot
 from typing import Literal, NamedTuple
 
 from layout.drawing.pens import Pen
-from layout.drawing.shapes import Curve, Point
+from layout.drawing.shapes import Curve, Point, Region
 from layout.drawing.sheet import Part
 from layout.frames.kinds.nails import NailEnd
 from layout.frames.kinds.notched_ends import NotchedEnd
@@ -25,6 +25,7 @@ from templates_gen.scan.seen import Line
 
 _SAME = 1e-6  # mm: what a place that is computed twice may differ by
 _BOLD, _CLEAR = 0.6, 0.2  # mm: lines so wide hide what they cross, and so much more beside them
+_CLOSE = 0.6  # mm from a line, within which it is read
 _SHORTEST = 1.0  # mm of a mark, below which nothing can be measured on it
 
 _NAMES: Mapping[str, Role] = {
@@ -72,12 +73,28 @@ def grid_rows(part: Part, plan: Plan) -> Iterator[Row]:
     grid = grid_of(plan)
     if grid is None:
         return
-    across = {x: (_longest(lines),) for x, lines in _uprights(part, _OF_GRID).items()}
-    up = {y: (_longest(lines),) for y, lines in _levels(part, _OF_GRID).items()}
+    uprights, levels = _uprights(part, _OF_GRID), _levels(part, _OF_GRID)
+    across = {x: (_longest(lines),) for x, lines in uprights.items() if _apart(x, _beside(part, 0))}
+    up = {y: (_longest(lines),) for y, lines in levels.items() if _apart(y, _beside(part, 1))}
     columns = [(number, grid.column_line(number)) for number in range(grid.columns + 1)]
     rows = [(number, grid.row_line(number)) for number in range(grid.rows + 1)]
     yield Row("x", _matched(columns, across, MarkName.COLUMN), Message(RowName.COLUMNS))
     yield Row("y", _matched(rows, up, MarkName.ROW), Message(RowName.ROWS))
+
+
+def _beside(part: Part, axis: int) -> Iterator[tuple[float, float]]:
+    """Where edges of grey and lines to cut by stand across that axis, and half of their width: from end to end."""
+    for shape in part.shapes:
+        if isinstance(shape, Region) and shape.pen is Pen.TINT:
+            yield from ((point[axis], 0.0) for contour in shape.contours for point in contour.points())
+        elif isinstance(shape, Curve) and shape.pen is Pen.CUT:
+            places = [point[axis] for point in shape.points()]
+            yield from [(places[0], Pen.CUT.ink.width / 2)] if max(places) - min(places) < _SAME else []
+
+
+def _apart(at: float, others: Iterable[tuple[float, float]]) -> bool:
+    """Whether none of these others stands so close to a line, and not in it, that the line cannot be read alone."""
+    return not any(abs(at - other) > _SAME and abs(at - other) - half < _CLOSE for other, half in others)
 
 
 def gauge_rows(part: Part) -> Iterator[Row]:
