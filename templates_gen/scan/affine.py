@@ -16,6 +16,9 @@ from templates_gen.scan.seen import ScanError
 LEAST = 5
 """Targets that are needed."""
 
+MOST_DROPPED = 1
+"""One target may be spoilt; where more of them are off their places, the sheet or the carriage moved."""
+
 FAR, ROUGH = 0.3, 0.10
 """Mm: a target further off than the first is dropped, a sheet whose targets are off by more than the second refused."""
 
@@ -47,10 +50,12 @@ def fit(targets: Sequence[Target], found: Sequence[Numbers | None], start: Map) 
     best = _fit(targets, found, used, start)
     while True:
         off = numpy.hypot(*best.off.T)
-        if off.max() > FAR and len(best.used) > LEAST:
+        if len(used) - len(best.used) == MOST_DROPPED or len(best.used) == LEAST:
+            break
+        if off.max() > FAR:
             best = _without(targets, found, best, int(off.argmax()), start)
             continue
-        if best.rms > _SMALL and len(best.used) > LEAST:
+        if best.rms > _SMALL:
             others = [_without(targets, found, best, k, start) for k in range(len(best.used))]
             other = min(others, key=lambda each: each.rms)
             if other.rms < _ALONE * best.rms:

@@ -25,6 +25,9 @@ AGREES = 0.7
 RATIO, SKEW = 0.08, 0.02
 """A scan of a print is stretched and slanted by less."""
 
+STRAY = 4.0
+"""Mm: a ring that is so near the place of a target, and does not agree, is that target where something has moved."""
+
 _EACH = 4
 _TRIANGLE, _SHARE = 5000.0, 0.25  # mm2, or of the rectangle of a small sheet: flatter triples say nothing of scale
 _SLIDE = 15.0  # mm from both corners, for a target that has moved along its edge
@@ -67,6 +70,20 @@ def agreement(
     if best is None:
         return None
     return _refined(targets, at, rings, best[2])
+
+
+def stray(targets: Sequence[Target], rings: Rings, agreed: Agreement) -> float | None:
+    """How far a target's ring is off its place, in mm, that is seen near it and does not agree; None where none is."""
+    missing = [target.at for target, ring in zip(targets, agreed.rings, strict=True) if ring is None]
+    if not missing:
+        return None
+    taken = numpy.array([ring for ring in agreed.rings if ring is not None])
+    free = [ring for ring in rings.places if numpy.hypot(*(taken - ring).T).min() > AGREES]
+    if not free:
+        return None
+    back = agreed.map.back(numpy.array(free))
+    off = min(float(numpy.hypot(*(back - numpy.array(at)).T).min()) for at in missing)
+    return off if off <= STRAY else None
 
 
 def _reaches(at: Numbers, places: Numbers) -> Numbers:

@@ -6,7 +6,7 @@ from typing import NamedTuple
 
 import numpy
 import zxingcpp
-from PIL import Image
+from PIL import Image, ImageFilter
 
 from templates_gen.codes.numerals import DIGITS
 from templates_gen.codes.payload import KIND, LENGTH
@@ -29,7 +29,8 @@ class Code(NamedTuple):
 def codes_on(picture: Picture) -> list[Code]:
     """Every code of a sheet; ScanError where there is none, or where all that there are say something else."""
     smaller = _smaller(picture)
-    texts = _read(picture.grey, 1 / smaller) or _read(picture.grey, 1.0 if smaller > 1 else 2.0)
+    tries = ((1 / smaller, 0), (1.0, 0)) if smaller > 1 else ((1.0, 0), (2.0, 0), (2.0, 1))
+    texts = next((read for size, soft in tries if (read := _read(picture.grey, size, soft))), [])
     if not texts:
         raise ScanError(ScanSheet.NO_CODE)
     found = [Code(label, corners) for text, corners in texts if (label := _label(text)) is not None]
@@ -43,14 +44,18 @@ def _smaller(picture: Picture) -> int:
     return 4 if dpi >= _FINER else 2 if dpi >= _FINE else 1
 
 
-def _read(grey: Grey, size: float) -> list[tuple[str, Numbers]]:
-    """The texts of all Data Matrix symbols of a picture at `size` times its own, their corners in pixels of its own."""
+def _read(grey: Grey, size: float, soft: float) -> list[tuple[str, Numbers]]:
+    """The texts of all Data Matrix symbols of a picture at `size` times its own, their corners in pixels of its own.
+
+    A picture that is larger is made softer by so many pixels: noise looks like modules.
+    """
     shown = grey
     if size < 1:
         shown = _averaged(grey, round(1 / size))
     elif size > 1:
         image = Image.fromarray(grey)
-        shown = numpy.asarray(image.resize((round(image.width * size), round(image.height * size))))
+        larger = image.resize((round(image.width * size), round(image.height * size)))
+        shown = numpy.asarray(larger.filter(ImageFilter.GaussianBlur(soft)) if soft else larger)
     read = zxingcpp.read_barcodes(
         numpy.ascontiguousarray(shown),
         formats=zxingcpp.BarcodeFormats([zxingcpp.BarcodeFormat.DataMatrix]),

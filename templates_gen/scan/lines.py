@@ -15,14 +15,14 @@ from templates_gen.scan.seen import Line
 _ALONG, _MIDDLE = 0.4, 0.7  # mm between rows, and the share of a line's length that they cover
 _AVERAGE = 4  # rows that are averaged to one, between which noise differs
 _ACROSS = 1.1  # mm to both sides
-_WINDOW, _BESIDE = 0.45, 0.25  # mm to both sides of a line's middle, and beside a wide line
+_WINDOW, _BESIDE = 0.45, 0.3  # mm to both sides of a line's middle, and beside a wide line
 _STEP = 0.05  # mm across
 _FLOOR = 0.12  # of the darkest: less is paper
 _FAINT = 0.2  # of the ink of targets: fainter is no line
 _ROUNDS, _FARTHEST = 4, 0.4  # mm
 _MADS = 3.0
 _LEAST_ROWS, _LEAST_SHARE = 4, 0.5
-_SURE = 0.002  # mm
+_SURE, _OF_PIXEL = 0.002, 0.02  # mm, and of a pixel: what rows that are misread alike do not show
 _BLUR, _GROUND = 0.15, 0.04  # mm beside a line that is blurred ink; a step of the ground, as a share of the ink
 _UNSURE = 0.05  # mm that a line may be off for a step as dark as the ink
 _PARALLEL = 0.05  # radians
@@ -87,7 +87,8 @@ def _line_off(grey: Grey, to_pixels: Map, line: Line, window: float, ink: float)
     paper = numpy.percentile(rows, 85, axis=1)[:, None]
     grounds = _grounds(paper - rows, across, (line.width / 2 + _BLUR, window), ink)
     centres, good = _centres(paper - rows, across, window, ink, (*grounds, line.width))
-    found = _straight(along, centres, good)
+    pixel = 1 / float(abs(numpy.linalg.det(to_pixels.matrix))) ** 0.5
+    found = _straight(along, centres, good, pixel)
     return found and Off(found.off, hypot(found.within, _UNSURE * (grounds[1] - grounds[0])))
 
 
@@ -129,13 +130,13 @@ def _centres(
         shown = numpy.clip(seen - ground * ink, 0, None) / (1 - ground) * inside
         peak = shown.max(1)
         good = peak >= _FAINT * ink
-        weight = numpy.where(shown >= _FLOOR * peak[:, None], shown, 0)
+        weight = numpy.clip(shown - _FLOOR * peak[:, None], 0, None)  # no step: it would move with the pixels
         total = numpy.maximum(weight.sum(1), 1e-9)
         centre = numpy.where(good, (weight * across).sum(1) / total, centre)
     return centre, good & (numpy.abs(centre) < _FARTHEST)
 
 
-def _straight(along: Numbers, centres: Numbers, good: Flags) -> Off | None:
+def _straight(along: Numbers, centres: Numbers, good: Flags, pixel: float) -> Off | None:
     """The straight line through the middles of rows, far ones dropped; its value half way."""
     needed = max(_LEAST_ROWS, _LEAST_SHARE * len(along))
     kept = good
@@ -155,4 +156,4 @@ def _straight(along: Numbers, centres: Numbers, good: Flags) -> Off | None:
     spread = along[kept] - along[kept].mean()
     sigma = float((left[kept] ** 2).sum() / (count - 2)) ** 0.5
     share = 1 / count + float(along[kept].mean()) ** 2 / float((spread**2).sum())
-    return Off(float(value), 2 * hypot(sigma * share**0.5, _SURE))
+    return Off(float(value), 2 * hypot(sigma * share**0.5, _SURE, _OF_PIXEL * pixel))

@@ -13,7 +13,7 @@ from layout.drawing.shapes import Point
 from templates_gen.messages.language import message
 from templates_gen.messages.roles.scan import ScanSheet
 from templates_gen.scan.affine import LEAST, Fit, fit
-from templates_gen.scan.agreement import RATIO, SKEW, Agreement, agreement
+from templates_gen.scan.agreement import RATIO, SKEW, Agreement, agreement, stray
 from templates_gen.scan.codes import Code, codes_on
 from templates_gen.scan.frames import Map, after, bed, scale_and_turn
 from templates_gen.scan.lines import Off, lines_off
@@ -83,6 +83,8 @@ def seen(picture: Picture, sheet: SheetSeen, places: Sequence[Point] | None, lin
     to_bed = bed(sheet.dpi)
     corners = to_bed.to(sheet.code)
     agreed, code = _agreed(targets, sheet.rings, corners, [numpy.array(each) for each in code_places(paper)])
+    if off := stray(targets, sheet.rings, agreed):
+        raise ScanError(ScanSheet.NOT_FLAT, off=f"{off:.1f}")
     marks = _exact(picture, agreed, to_bed)
     fitted_map = fit(targets, [None if each is None else to_bed.to(each.at) for each in marks], agreed.map)
     code_off = float(numpy.hypot(*(fitted_map.map.back(corners) - code).T).max())

@@ -16,7 +16,7 @@ from layout.drawing.correction import Scale
 from templates_gen.scan.affine import Fit, spreads
 from templates_gen.scan.picture import Numbers
 
-LEAST, UNSEEN = 0.008, 0.025
+LEAST, UNSEEN = 0.008, 0.030
 """Mm that a target may be off at least: as read, and where no marks show how even the scanner is."""
 
 WIDER = 1.25
