@@ -228,7 +228,7 @@ def tables(rows: Sequence[dict[str, Any]]) -> Iterator[str]:
                 f"{', '.join(f'{each:.1f}' for each in 100 * (shares <= 1).mean(0))} | {shares.max():.2f} |"
             )
     yield ""
-    yield "| marks | read, % | error, um: median / 95 % / largest | worst of a sheet | within it, %: all, beside neighbours |"
+    yield "| marks | read, % | error, um | worst of a sheet | within it, %: all, beside neighbours |"
     yield "|---|---|---|---|---|"
     for dpi in (150, 200, 300, 400, 600):
         some = [row for row in read if row["dpi"] == dpi and row["expected"]]
