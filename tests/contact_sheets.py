@@ -11,7 +11,7 @@ import pypdfium2
 import resvg_py
 from PIL import Image, ImageDraw
 
-PAGE_DPI, DRAWING_DPI = 40, 75
+PAGE_DPI, DRAWING_DPI = 39, 75
 GREYS = 8  # few pack well, and lines still look smooth
 GROUND = round(255 * 6 / (GREYS - 1))
 """The grey between pages, one of the few."""

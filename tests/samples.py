@@ -19,6 +19,7 @@ from layout.cutting.products import CUT_PRODUCTS
 from layout.kit.kit import Kit
 from layout.plan import plan
 from layout.products import PRODUCTS
+from templates_gen import printer_check
 from templates_gen.files.generate import make
 from templates_gen.files.manifest import MANIFEST
 from templates_gen.files.one_file import proven_bytes
@@ -39,10 +40,11 @@ IN_EVERY_FORM = "comb"
 """The one part to cut that is kept as SVG, DXF and PDF: of others these say nothing new, and are large."""
 _CUT_ALONE = CUT_PRODUCTS.keys() - PRODUCTS.keys()
 LEAFLET = "leaflet"
+PRINTER_CHECK = "printer-check"
 WINDING, SHEETS = "winding.png", "sheets.png"
 BOXED, BOX_SHEETS = "weir-frame-middle", ("leaflet.pdf", "help.pdf", "label.pdf")
 """The kit of the run whose sheets for the box are kept."""
-FEW_PAGES = 3
+FEW_PAGES = 2
 """So many pages of each file of the run are shown, the first ones."""
 
 
@@ -121,6 +123,13 @@ def sample_run(found: Range, folder: Path) -> None:
         save_small(contact_sheet([folder / file for file in shown_first(files)], most=FEW_PAGES), folder / SHEETS)
 
 
+def sample_printer_check(folder: Path) -> None:
+    """The sheet by which a printer is measured, and a picture of it, in a folder that is emptied first."""
+    shutil.rmtree(folder, ignore_errors=True)
+    (made,) = printer_check(folder).made
+    save_small(contact_sheet([folder / made.file]), folder / SHEETS)
+
+
 def main(samples: Path = SAMPLES) -> None:
     """Every sample kit and the sample range, each file that they are made from beside its folder."""
     for path in (*sorted(KITS.glob("*.toml")), RANGE):
@@ -128,6 +137,7 @@ def main(samples: Path = SAMPLES) -> None:
     for name, kit in sample_kits().items():
         sample(name, kit, samples / name)
     sample_run(sample_range(), samples / RANGE.stem)
+    sample_printer_check(samples / PRINTER_CHECK)
 
 
 if __name__ == "__main__":

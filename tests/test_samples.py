@@ -15,6 +15,7 @@ from samples import (
     BOXED,
     DEMO,
     KITS,
+    PRINTER_CHECK,
     RANGE,
     SAMPLES,
     SHEETS,
@@ -39,7 +40,7 @@ from templates_gen.lettering.fonts import metrics
 
 NAMES = sorted(sample_kits())
 RUN = SAMPLES / RANGE.stem
-MOST_BYTES = 4_040_000
+MOST_BYTES = 4_000_000
 
 
 def outputs(name: str) -> Outputs:
@@ -92,6 +93,13 @@ def test_the_run_is_there_and_right() -> None:
     boxed = [RUN / BOXED / sheet for sheet in BOX_SHEETS]
     assert sorted(path.name for path in (RUN / BOXED).iterdir()) == sorted(BOX_SHEETS)
     assert [each.problems for each in check(boxed, Against(found=found), metrics()) if each.problems] == []
+
+
+def test_the_printer_check_is_right() -> None:
+    """The sheet alone, with its picture, as it is made today."""
+    assert sorted(path.name for path in (SAMPLES / PRINTER_CHECK).iterdir()) == ["printer-check.pdf", SHEETS]
+    (checked,) = check([SAMPLES / PRINTER_CHECK / "printer-check.pdf"], Against(), metrics())
+    assert checked.problems == ()
 
 
 def test_the_run_is_of_ten_boxes_of_three_sizes() -> None:
