@@ -91,7 +91,7 @@ class Packer:
         """Sets the lines of a long phrase in rows of their own, one under the other in the widest gap."""
         if phrase.optional:
             return
-        first, *others = wrap(phrase.words, SMALL, most - ARROW - _ARROW_GAP, self.metrics)
+        first, *others = wrap(phrase.words, SMALL, most - ARROW - _ARROW_GAP, self.metrics, phrase.pen)
         lines = [phrase._replace(words=first), *(Phrase(words, pen=phrase.pen) for words in others)]
         fresh = range(len(self.rows), len(self.rows) + len(lines))
         for number, line in zip(sorted(fresh, key=self.height_of, reverse=True), lines, strict=True):

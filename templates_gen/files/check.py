@@ -23,7 +23,7 @@ from templates_gen.files.checked import Checked, counted
 from templates_gen.files.cut_records import cut_products_of
 from templates_gen.files.embedded import Embedded, embedded_inputs
 from templates_gen.files.folder_contents import files_in, form_of, is_a, is_there, left_by_runs, unlisted
-from templates_gen.files.formats import FORMATS
+from templates_gen.files.formats import FORMATS, TABLE
 from templates_gen.files.kept import planned
 from templates_gen.files.manifest import MANIFEST, Manifest, product_of, read_manifest
 from templates_gen.files.output import Output
@@ -52,8 +52,10 @@ def _single(path: Path, against: Against, metrics: FontMetrics) -> Checked:
     try:
         data = _bytes(path)
         found = _file(path, data, against, metrics)
-        of_run = None if found.asked else alone_of_run(path, data, against, metrics)
-        return of_run or (None if found.asked else check_alone(path, data, metrics)) or found
+        unreadable = found.found is None and path.suffix != TABLE
+        if found.asked or unreadable:
+            return found
+        return alone_of_run(path, data, against, metrics) or check_alone(path, data, metrics) or found
     except FaultError as error:
         return _unread(path, error)
 

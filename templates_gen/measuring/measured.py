@@ -24,12 +24,14 @@ ENOUGH = 0.8
 class SeenMark(NamedTuple):
     """How far a mark is off its place along its row, once the sheet's own scale is taken out, and how sure that is.
 
-    In mm; positive where the places grow. None where the mark was not found.
+    In mm; positive where the places grow. None where the mark was not found. `beside` is how sure it is beside its
+    neighbours, which are off together with it by what the targets are off.
     """
 
     mark: Mark
     off: float | None
     within: float | None
+    beside: float = 0.0
 
 
 class Gap(NamedTuple):
@@ -102,8 +104,7 @@ class Measured:
     def _gaps(self) -> Iterator[Gap]:
         for one, other in pairwise(self.marks):
             if one.off is not None and other.off is not None:
-                within = hypot(one.within or 0.0, other.within or 0.0)
-                yield Gap(one.mark, other.mark, other.off - one.off, within)
+                yield Gap(one.mark, other.mark, other.off - one.off, hypot(one.beside, other.beside))
 
     @property
     def worst_gap(self) -> Gap:
@@ -173,4 +174,5 @@ def _mark(mark: Mark, lines: Sequence[SeenLine]) -> SeenMark:
     withins = [line.within for line in lines if line.within is not None]
     if len(offs) < len(mark.lines) or len(withins) < len(mark.lines):
         return SeenMark(mark, None, None)
-    return SeenMark(mark, sum(offs) / len(offs), hypot(*withins) / len(withins))
+    beside = hypot(*withins) / len(withins)
+    return SeenMark(mark, sum(offs) / len(offs), hypot(beside, max(line.placed for line in lines)), beside)

@@ -23,7 +23,7 @@ from templates_gen.scan.resolution import LEAST as LEAST_DPI
 from templates_gen.scan.ring_fit import Fitted, fitted
 from templates_gen.scan.rings import Rings, rings_on
 from templates_gen.scan.seen import Label, Line, OnBed, ScanError, Seen, SeenLine, SeenTarget
-from templates_gen.scan.surety import Mark, surety
+from templates_gen.scan.surety import Mark, placed, surety
 
 _CODE_SIDE = 10.8  # mm, without its white
 _CODE_OFF = 1.2  # mm
@@ -142,14 +142,16 @@ def _put(
     offs = lines_off(picture.grey, _pixels(fit.map, to_bed), lines, ink)
     if sum(each is not None for each in offs) < _LEAST_LINES * len(lines):
         offs = [None] * len(lines)
-    sure = surety(fit, scale, _marks(lines, offs))
+    across = _marks(lines, offs)
+    sure = surety(fit, scale, [mark for mark in across if mark is not None])
     found = fit.places + fit.off
     seen_targets = tuple(
         SeenTarget(Point(*map(float, place)), Point(*map(float, at)))
         for place, at in zip(fit.places, found, strict=True)
     )
     seen_lines = tuple(
-        SeenLine(line, each and each.off, each and each.within) for line, each in zip(lines, offs, strict=True)
+        SeenLine(line, off.off, off.within, placed(fit, mark)) if off and mark else SeenLine(line, None, None)
+        for line, off, mark in zip(lines, offs, across, strict=True)
     )
     within = sure.within
     if not sheet.known:
@@ -167,12 +169,11 @@ def _on_bed(lies: Map) -> OnBed:
     return OnBed(*(Point(float(x), float(y)) for x, y in (lies.origin, across, up)))
 
 
-def _marks(lines: Sequence[Line], offs: Sequence[Off | None]) -> list[Mark]:
-    found = []
-    for line, off in zip(lines, offs, strict=True):
-        if off is not None:
-            direction = atan2(line.end.y - line.start.y, line.end.x - line.start.x)
-            across = numpy.array([-sin(direction), cos(direction)])
-            middle = (numpy.array(line.start) + numpy.array(line.end)) / 2
-            found.append(Mark(middle, across, off.off))
-    return found
+def _marks(lines: Sequence[Line], offs: Sequence[Off | None]) -> list[Mark | None]:
+    return [off and _mark(line, off.off) for line, off in zip(lines, offs, strict=True)]
+
+
+def _mark(line: Line, off: float) -> Mark:
+    direction = atan2(line.end.y - line.start.y, line.end.x - line.start.x)
+    middle = (numpy.array(line.start) + numpy.array(line.end)) / 2
+    return Mark(middle, numpy.array([-sin(direction), cos(direction)]), off)

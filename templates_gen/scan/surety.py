@@ -47,7 +47,7 @@ class Surety(NamedTuple):
 
 def surety(fit: Fit, scale: Scale, marks: Sequence[Mark]) -> Surety:
     """Of a fit whose marks were read."""
-    t = _STUDENT[min(max(fit.free, 1), len(_STUDENT)) - 1]
+    t = _student(fit)
     seen = [_uneven(fit, marks, axis) for axis in (0, 1)]
     x, y = (max(fit.rms, UNSEEN if each is None else WIDER * each, LEAST) * WIDER * t for each in seen)
     of_x, of_y = spreads(fit)
@@ -55,6 +55,18 @@ def surety(fit: Fit, scale: Scale, marks: Sequence[Mark]) -> Surety:
     skew = hypot(x * of_x[1, 1] ** 0.5 * scale.x, y * of_y[0, 0] ** 0.5 * scale.y)
     ratio = scale.x / scale.y * hypot(across / scale.x, up / scale.y)
     return Surety(Scale(across, up, skew), ratio, max([fit.rms, *(each for each in seen if each is not None)]))
+
+
+def placed(fit: Fit, mark: Mark) -> float:
+    """The 95 % of how far the fit itself may be off at a mark, across it, in mm: what the targets are off, by the
+    normal equations."""
+    row = numpy.append(mark.at, 1.0)
+    variance = sum(float(way**2 * (row @ spread @ row)) for way, spread in zip(mark.across, spreads(fit), strict=True))
+    return float(_student(fit) * max(fit.rms, LEAST) * variance**0.5)
+
+
+def _student(fit: Fit) -> float:
+    return _STUDENT[min(max(fit.free, 1), len(_STUDENT)) - 1]
 
 
 def _uneven(fit: Fit, marks: Sequence[Mark], axis: int) -> float | None:

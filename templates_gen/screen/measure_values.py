@@ -67,6 +67,7 @@ def _row(row: Measured) -> Values:
                 "at_mm": each.mark.at,
                 "off_mm": each.off if enough else None,
                 "within_mm": each.within if enough else None,
+                "beside_mm": each.beside if enough and each.off is not None else None,
             }
             for each in row.marks
         ],

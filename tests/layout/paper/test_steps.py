@@ -27,7 +27,7 @@ def test_the_steps_count_from_one_to_eight() -> None:
     places = [*PLACES.values(), LEASHES, HEADING, FINISH]
     assert {place.step for place in places if place.step} == set(range(1, 9))
     assert all(place.tile == str(place.step) for place in places if place.step)
-    assert {place.tile for place in places if not place.step} == {"B", "G", "L", WEAVE}
+    assert {place.tile for place in places if not place.step} == {"B", "G", "L", "P", WEAVE}
 
 
 def test_a_part_that_is_cut_has_neither() -> None:
@@ -39,6 +39,7 @@ def test_a_part_that_is_cut_has_neither() -> None:
 def test_every_name_is_used_and_fits_a_narrow_head() -> None:
     """No name is broken beside a tall part, where 97 mm are free."""
     used = {role for names in (NAMES, *MARKS.values()) for each in names.values() for role in each}
-    assert used | {SheetName.PURPOSE_STRIPS_ENDS} == set(SheetName)  # what a loose rod has instead of winds
+    check = {SheetName.NAME_PRINTER_CHECK, SheetName.PURPOSE_PRINTER_CHECK}  # which is of no kit
+    assert used | check | {SheetName.PURPOSE_STRIPS_ENDS} == set(SheetName)  # what a loose rod has instead of winds
     for role in (each.name for names in (NAMES, *MARKS.values()) for each in names.values()):
         assert font_metrics().width(ENGLISH.say(role), NAME) < 97

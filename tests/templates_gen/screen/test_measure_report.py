@@ -120,6 +120,6 @@ def test_values_for_programs_say_the_same() -> None:
     assert only["scale_x"] == {"value": 0.9992, "within": 0.0001, "free_of_scanner": False}
     assert [row["part"] for row in only["rows"]] == ["strip-near", "strip-far"]
     (mark,) = [each for each in only["rows"][0]["marks"] if each["off_mm"]]
-    assert mark == {"name": "wind 17", "at_mm": 16.0, "off_mm": 0.04, "within_mm": 0.004}
+    assert mark == {"name": "wind 17", "at_mm": 16.0, "off_mm": 0.04, "within_mm": 0.004, "beside_mm": 0.004}
     assert only["distances_mm"]["top"] == only["rectangle_mm"][0]
     assert values["refused"] == ["one.png: no"]
