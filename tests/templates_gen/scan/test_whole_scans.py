@@ -11,6 +11,7 @@ from PIL import Image
 from scan_bench import SHEETS, Page, line_errors, page_of, trials
 from sheet_scans import Bed, Print, Scanned, any_bed, scan
 
+from layout.drawing.shapes import Point
 from templates_gen.scan.picture import Picture
 from templates_gen.scan.reader import measured, sheets_on
 from templates_gen.scan.seen import ScanError, Seen
@@ -78,6 +79,21 @@ def test_without_marks_a_scanner_is_not_taken_to_be_even() -> None:
     bare = measured(scanned.picture, sheets_on(scanned.picture)[0], page.targets)
     assert bare.within.y > 2 * read(scanned, page).within.y
     assert bare.within.y > 0.00025
+
+
+@pytest.mark.parametrize("moved", [(0.0, 3.0), (2.0, -2.0)])
+def test_a_sheet_of_a_former_version_gives_no_marks(moved: tuple[float, float]) -> None:
+    """Of the same kit, but drawn when marks stood elsewhere: none is taken for another, and the scale holds."""
+    page, sheet = strip()
+    scanned = after(sheet)
+    dx, dy = moved
+    today = [
+        line._replace(start=Point(line.start.x + dx, line.start.y + dy), end=Point(line.end.x + dx, line.end.y + dy))
+        for line in page.lines
+    ]
+    seen = read(scanned, replace(page, lines=today))
+    assert [line.off for line in seen.lines] == [None] * len(today)
+    assert max(shares(seen, scanned, page)) <= 1
 
 
 def test_without_a_resolution_ratio_and_skew_remain() -> None:
