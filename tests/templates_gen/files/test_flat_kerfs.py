@@ -73,7 +73,7 @@ def lacking_or_wrong(kind: str, kerf_x: float, kerf_y: float) -> list[str]:
 @settings(max_examples=60, deadline=None)
 @given(st.floats(0.4, 6), st.floats(0.0, 0.9), st.floats(0.0, 0.3), st.booleans())
 def test_a_flat_spot_leaves_what_was_wanted(size: float, share: float, ratio: float, upright: bool) -> None:
-    """Widths along x and y are right, and rounds are off by at most 0.15 of a kerf less than a radius."""
+    """Widths along x and y are right, and rounds are off by at most 0.16 of a kerf less than a radius."""
     wide = share * size + 0.01
     kerf_x, kerf_y = (wide * ratio, wide) if upright else (wide, wide * ratio)
     board, hole = outline(boxed(0, 0, 40, 20, size)), circle(Point(20, 10), size, Pen.THROUGH)
@@ -83,4 +83,4 @@ def test_a_flat_spot_leaves_what_was_wanted(size: float, share: float, ratio: fl
     wanted = area_of(board, [hole])
     assert made.bounds == pytest.approx(wanted.bounds, abs=2e-3)
     assert made.interiors[0].bounds == pytest.approx(wanted.interiors[0].bounds, abs=2e-3)
-    assert shapely.hausdorff_distance(made.boundary, wanted.boundary) <= 0.15 * wide + 5e-3
+    assert shapely.hausdorff_distance(made.boundary, wanted.boundary) <= 0.16 * wide + 5e-3
