@@ -23,7 +23,8 @@ _ROUNDS, _FARTHEST = 4, 0.4  # mm
 _MADS = 3.0
 _LEAST_ROWS, _LEAST_SHARE = 4, 0.5
 _SURE, _OF_PIXEL = 0.002, 0.02  # mm, and of a pixel: what rows that are misread alike do not show
-_BLUR, _GROUND = 0.15, 0.04  # mm beside a line that is blurred ink; a step of the ground, as a share of the ink
+_BLUR, _BLURRED = 0.15, 1.5  # mm, and pixels more, beside a line that are blurred ink
+_BAND, _GROUND = 0.4, 0.04  # mm beyond that where the ground is looked at; a step of it, as a share of the ink
 _UNSURE = 0.05  # mm that a line may be off for a step as dark as the ink
 _PARALLEL = 0.05  # radians
 
@@ -38,15 +39,14 @@ class Off(NamedTuple):
 def lines_off(grey: Grey, to_pixels: Map, lines: Sequence[Line], ink: float) -> list[Off | None]:
     """For each line; None where it cannot be read. `to_pixels` takes mm of the sheet to pixels; `ink` is the contrast
     of targets in grey levels."""
-    windows = _windows(lines)
-    return [_line_off(grey, to_pixels, line, window, ink) for line, window in zip(lines, windows, strict=True)]
+    return [_line_off(grey, to_pixels, line, room, ink) for line, room in zip(lines, _rooms(lines), strict=True)]
 
 
-def _windows(lines: Sequence[Line]) -> list[float]:
-    """How far to both sides each line is looked at: not beyond half the way to a neighbour."""
+def _rooms(lines: Sequence[Line]) -> list[float]:
+    """How far each line is alone to both sides: half the way to a neighbour, at most so far as is looked at all."""
     found = []
     for line in lines:
-        window = max(_WINDOW, line.width / 2 + _BESIDE)
+        room = _ACROSS
         length, direction = dist(line.start, line.end), _direction(line)
         middle = ((line.start.x + line.end.x) / 2, (line.start.y + line.end.y) / 2)
         for other in lines:
@@ -59,8 +59,8 @@ def _windows(lines: Sequence[Line]) -> list[float]:
             along = away[0] * cos(direction) + away[1] * sin(direction)
             across = abs(away[1] * cos(direction) - away[0] * sin(direction))
             if abs(along) < (length + dist(other.start, other.end)) / 2 and across > 1e-6:
-                window = min(window, (across + line.width / 2 - other.width / 2) / 2)
-        found.append(window)
+                room = min(room, (across + line.width / 2 - other.width / 2) / 2)
+        found.append(room)
     return found
 
 
@@ -68,8 +68,8 @@ def _direction(line: Line) -> float:
     return atan2(line.end.y - line.start.y, line.end.x - line.start.x)
 
 
-def _line_off(grey: Grey, to_pixels: Map, line: Line, window: float, ink: float) -> Off | None:
-    length = dist(line.start, line.end)
+def _line_off(grey: Grey, to_pixels: Map, line: Line, room: float, ink: float) -> Off | None:
+    window, length = min(room, max(_WINDOW, line.width / 2 + _BESIDE)), dist(line.start, line.end)
     many = int(_MIDDLE * length / _ALONG) + 1
     if many < _LEAST_ROWS or window < line.width / 2 + 0.05:
         return None
@@ -85,9 +85,10 @@ def _line_off(grey: Grey, to_pixels: Map, line: Line, window: float, ink: float)
         return None
     rows = seen.reshape(many, _AVERAGE, len(across)).mean(1)
     paper = numpy.percentile(rows, 85, axis=1)[:, None]
-    grounds = _grounds(paper - rows, across, (line.width / 2 + _BLUR, window), ink)
-    centres, good = _centres(paper - rows, across, window, ink, (*grounds, line.width))
     pixel = 1 / float(abs(numpy.linalg.det(to_pixels.matrix))) ** 0.5
+    clear = line.width / 2 + _BLUR + _BLURRED * pixel
+    grounds = _grounds(paper - rows, across, (clear, min(room, clear + _BAND)), ink)
+    centres, good = _centres(paper - rows, across, window, ink, (*grounds, line.width))
     found = _straight(along, centres, good, pixel)
     return found and Off(found.off, hypot(found.within, _UNSURE * (grounds[1] - grounds[0])))
 
