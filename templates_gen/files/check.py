@@ -28,6 +28,7 @@ from templates_gen.files.kept import planned
 from templates_gen.files.manifest import MANIFEST, Manifest, product_of, read_manifest
 from templates_gen.files.output import Output
 from templates_gen.files.outputs import Outputs, kept_outputs
+from templates_gen.files.printer_check import FILE as CHECK_FILE
 from templates_gen.files.proof import findings
 from templates_gen.messages.language import listed, message
 from templates_gen.messages.roles.disk import Fault
@@ -71,6 +72,8 @@ def _folder(folder: Path, against: Against, metrics: FontMetrics) -> list[Checke
         manifest = _manifest(folder)
     except ReadError as error:
         found = [path for path in inside if form_of(path)]
+        if not stopped and [path.name for path in found] == [CHECK_FILE]:  # which is made alone, without a list
+            return [_single(found[0], against, metrics)]
         whole = Checked(_said(folder), None, None, 0.0, (str(error), *stopped))
         return [whole, *(_single(path, against, metrics) for path in found)]
     if manifest.folders:

@@ -282,3 +282,15 @@ def test_the_command_makes_it_for_a_printer(tmp_path: Path) -> None:
     assert "measured on common and these sheets are a4" in other["notes"][0]
     assert "shop" in pypdf.PdfReader(tmp_path / "c" / FILE).pages[0].extract_text()
     assert refused("printer-check", "-o", tmp_path / "d", "--printer", "none").startswith("--printer: needs")
+
+
+def test_its_folder_is_checked_without_a_list(tmp_path: Path) -> None:
+    """Its folder is right where the sheet is, wrong where the sheet is spoilt or lies beside another file."""
+    make_check(CheckAsked(Paper(named_size("a4"))), tmp_path, font_metrics())
+    assert run("check", tmp_path).exit_code == 0
+    file = tmp_path / "printer-check.pdf"
+    (tmp_path / "other.pdf").write_bytes(file.read_bytes())
+    assert run("check", tmp_path).exit_code == 1
+    (tmp_path / "other.pdf").unlink()
+    file.write_bytes(file.read_bytes()[:-200])
+    assert run("check", tmp_path).exit_code == 1
