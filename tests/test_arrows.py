@@ -17,7 +17,7 @@ from layout.frames.kinds.frame_end import FrameEnd
 
 ROOT = Path(__file__).resolve().parent.parent
 HEAVY = ("reportlab", "svgwrite", "ezdxf", "pypdf", "pint", "fontTools", "segno")
-HEAVY += ("numpy", "PIL", "zxingcpp", "pypdfium2")
+HEAVY += ("numpy", "PIL", "zxingcpp", "pypdfium2", "flask", "werkzeug", "jinja2", "waitress", "tomlkit")
 
 RANKS: tuple[tuple[str, ...], ...] = (
     ("values", "messages"),

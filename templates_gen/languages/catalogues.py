@@ -18,8 +18,9 @@ if TYPE_CHECKING:
     from gettext import GNUTranslations
 
 FOLDER = Path(__file__).parent
-DOMAINS = ("layout", "program")
-"""What stands on sheets or is said of kits; and what the program says besides."""
+DOMAINS = ("layout", "desk", "program")
+"""What stands on sheets or is said of kits; what the page in the browser says; and what the program says besides."""
+_DESK = "templates_gen.messages.roles.desk"
 
 _FORMS = re.compile(r"nplurals\s*=\s*([1-6])\s*;\s*plural\s*=\s*([^;]+);?\s*")
 _COUNTED = range(1001)  # each form of a plural is that of one of these
@@ -63,7 +64,8 @@ def _translated(language: str, english: Catalogue) -> Catalogue:
 
 def domain_of(role: Role) -> str:
     """The domain that a role is in, by the package that has it."""
-    return DOMAINS[0] if type(role).__module__.startswith("layout.") else DOMAINS[1]
+    module = type(role).__module__
+    return DOMAINS[0] if module.startswith("layout.") else DOMAINS[1] if module.startswith(_DESK) else DOMAINS[2]
 
 
 def _forms(header: str) -> tuple[int, str]:

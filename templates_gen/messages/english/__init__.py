@@ -4,6 +4,10 @@ from layout.messages.catalogue import Catalogue
 from layout.messages.english import ENGLISH as ON_PARTS
 from templates_gen.messages.english import (
     buying,
+    desk_kits,
+    desk_numbers,
+    desk_page,
+    desk_slip,
     disk,
     files,
     inputs,
@@ -28,6 +32,10 @@ from templates_gen.messages.english import (
 
 _AREAS = (
     buying,
+    desk_kits,
+    desk_numbers,
+    desk_page,
+    desk_slip,
     disk,
     files,
     inputs,
