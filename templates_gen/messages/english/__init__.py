@@ -4,7 +4,10 @@ from layout.messages.catalogue import Catalogue
 from layout.messages.english import ENGLISH as ON_PARTS
 from templates_gen.messages.english import (
     buying,
+    desk_choices,
+    desk_helps,
     desk_kits,
+    desk_labels,
     desk_numbers,
     desk_page,
     desk_slip,
@@ -35,6 +38,9 @@ _AREAS = (
     desk_kits,
     desk_numbers,
     desk_page,
+    desk_choices,
+    desk_helps,
+    desk_labels,
     desk_slip,
     disk,
     files,
