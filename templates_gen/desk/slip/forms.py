@@ -8,6 +8,8 @@ from typing import Literal
 
 from layout.kit.input import Input
 from layout.messages.catalogue import Catalogue, Role
+from templates_gen.desk.slip.texts import NO, YES
+from templates_gen.messages.roles.desk_slip import DeskSlip
 
 Control = Literal["text", "choice", "pictures", "flag", "names", "lines", "size", "system"]
 
@@ -42,12 +44,18 @@ class Line:
     @property
     def usual(self) -> Choice | None:
         """The choice that stands where nothing is chosen; None where that says something of its own."""
-        return next((each for each in self.choices if each.value == self.spec.default), None)
+        default = self.spec.default
+        default = (YES if default else NO) if isinstance(default, bool) else default
+        return next((each for each in self.choices if each.value == default), None)
 
     @property
     def required(self) -> bool:
         """Whether the file must have it."""
         return self.spec.required
+
+    def empty(self, words: Catalogue) -> str:
+        """What an empty choice is called: what stands then, or that it is not said."""
+        return words.say(self.usual.label if self.usual else DeskSlip.LEFT_OUT)
 
     def chosen(self, text: str) -> str:
         """The value of the choice that is typed, in whatever capitals and spaces; "" for any other text."""
@@ -74,6 +82,10 @@ class Table:
     add: Role
     most: int
     rows: tuple[tuple[Line | Table, ...], ...]
+
+    def named(self, number: int, words: Catalogue) -> str:
+        """What a row is called, by its number from 1."""
+        return words.say(DeskSlip.ROW, label=words.say(self.label), number=number)
 
     @property
     def lines(self) -> Iterator[Line]:

@@ -10,6 +10,7 @@ from layout.messages.catalogue import Role
 from templates_gen.desk.slip.fields import OVER, SPECS, STOCK_PREFIX
 from templates_gen.desk.slip.forms import Choice, Control
 from templates_gen.desk.slip.pictures import PICTURES
+from templates_gen.desk.slip.texts import NO, YES
 from templates_gen.messages.roles.desk_choices import DeskChoice
 from templates_gen.messages.roles.desk_helps import DeskHelp
 from templates_gen.messages.roles.desk_labels import DeskLabel
@@ -49,7 +50,7 @@ def choices_of(name: str) -> tuple[Choice, ...]:
     if spec.kind == "system":
         values: tuple[str, ...] = tuple(str(role)[len("desk_choice.system.") :] for role in _of("system"))
     elif spec.kind == "flag":
-        return ()
+        return tuple(Choice(value, _CHOICES[f"desk_choice.{value}"]) for value in (YES, NO))
     else:
         values = spec.choices
     prefix = _chosen_by(name, spec)

@@ -86,4 +86,4 @@ def _line(name: str) -> Line:
     )
 
 
-_CHOSEN = ("choice", "language", "size", "card", "names", "system", "tables")
+_CHOSEN = ("choice", "flag", "language", "size", "card", "names", "system", "tables")

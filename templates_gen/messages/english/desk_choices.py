@@ -6,7 +6,6 @@ from layout.messages.catalogue import Plural, Role
 from templates_gen.messages.roles.desk_choices import DeskChoice
 
 MESSAGES: dict[Role, str | Plural] = {
-    DeskChoice.LEFT_OUT: "Not said",
     DeskChoice.YES: "Yes",
     DeskChoice.NO: "No",
     DeskChoice.SETT_READINGS_EACH_HOW_WINDOW: "in",

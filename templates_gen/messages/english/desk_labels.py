@@ -144,7 +144,6 @@ MESSAGES: dict[Role, str | Plural] = {
     DeskLabel.LEGAL_CARE: "Care",
     DeskLabel.LEGAL_AGE: "Age",
     DeskLabel.LEGAL_CAUTIONS: "More cautions",
-    DeskLabel.STOCK_VERSION: "Version of the stock file",
     DeskLabel.STOCK_NAME: "My name for the stock",
     DeskLabel.STOCK_MATERIAL: "Material",
     DeskLabel.STOCK_THICKNESS: "Thickness",

@@ -79,4 +79,5 @@ MESSAGES: dict[Role, str | Plural] = {
     DeskSlip.ADD_SOLD: "Another colour or yarn",
     DeskSlip.ADD_QUANTITIES: "Another step",
     DeskSlip.ROW: "{label} {number}",
+    DeskSlip.LEFT_OUT: "Not said",
 }

@@ -8,7 +8,6 @@ from layout.messages.catalogue import Role
 class DeskChoice(Role):
     """What can be chosen in a line of the slip, by the word in the file."""
 
-    LEFT_OUT = "desk_choice.left_out"
     YES = "desk_choice.yes"
     NO = "desk_choice.no"
     SETT_READINGS_EACH_HOW_WINDOW = "desk_choice.sett.readings[].how.window"

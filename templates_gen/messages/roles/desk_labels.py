@@ -146,7 +146,6 @@ class DeskLabel(Role):
     LEGAL_CARE = "desk_label.legal.care"
     LEGAL_AGE = "desk_label.legal.age"
     LEGAL_CAUTIONS = "desk_label.legal.cautions"
-    STOCK_VERSION = "desk_label.stock.version"
     STOCK_NAME = "desk_label.stock.name"
     STOCK_MATERIAL = "desk_label.stock.material"
     STOCK_THICKNESS = "desk_label.stock.thickness"

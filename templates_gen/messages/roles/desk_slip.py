@@ -41,3 +41,4 @@ class DeskSlip(Role):
     ADD_SOLD = "desk_slip.add.sold"
     ADD_QUANTITIES = "desk_slip.add.quantities"
     ROW = "desk_slip.row"
+    LEFT_OUT = "desk_slip.left_out"

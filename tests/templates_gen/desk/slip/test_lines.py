@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from xml.etree import ElementTree
+
 import pytest
 
 from layout.box.shop_inputs import SHOP
@@ -9,10 +11,14 @@ from layout.cutting.stock.stock_inputs import STOCK
 from layout.kit.inputs import INPUTS
 from layout.kit.range_values import COPIES
 from templates_gen.desk.slip.fields import NOT_TYPED, SPECS, pattern_of
+from templates_gen.desk.slip.labels import label_of
 from templates_gen.desk.slip.lines import lines, steps
 from templates_gen.desk.slip.shape import Typed
 from templates_gen.desk.slip.typed import example
 from templates_gen.messages.english import ENGLISH
+from templates_gen.messages.roles.desk_choices import DeskChoice
+from templates_gen.messages.roles.desk_helps import DeskHelp
+from templates_gen.messages.roles.desk_labels import DeskLabel
 from tests.kits import KINDS
 
 TWELVE = [
@@ -62,6 +68,29 @@ def test_every_line_is_said(kind: str) -> None:
                 assert line.helped(ENGLISH).endswith(".")
                 assert line.helped(ENGLISH)[0].isupper() or not line.helped(ENGLISH)[0].isalpha()
                 assert all(ENGLISH.say(choice.label) for choice in line.choices)
+
+
+def test_no_words_of_lines_are_left_over() -> None:
+    """Every label, help and choice that is written down is one of a line, a table or a choice of some slip."""
+    used: set[object] = set()
+    for typed in _of_every_kind().values():
+        for line in lines(typed).values():
+            used |= {line.label, line.help, *(choice.label for choice in line.choices)}
+    lists = {name for name, spec in SPECS.items() if spec.kind == "tables"}
+    used |= {label_of(name) for name in lists}
+    assert {*DeskLabel, *DeskHelp, *DeskChoice} - used == set()
+
+
+def test_drawings_carry_no_styles() -> None:
+    """Each drawing is one inline SVG in the colour of the text: the page forbids styles in its elements."""
+    drawings = [choice.picture for line in lines(FULL).values() for choice in line.choices if choice.picture]
+    assert len(drawings) >= 15
+    for drawing in drawings:
+        root = ElementTree.fromstring(drawing)  # noqa: S314 - our own text
+        assert root.get("viewBox")
+        assert {key for each in root.iter() for key in each.attrib}.isdisjoint({"style", "onclick"})
+        colours = {each.get(key) for each in root.iter() for key in ("fill", "stroke")}
+        assert colours <= {"currentColor", "none", None}
 
 
 def test_a_list_has_one_row_more_than_filled_in() -> None:
