@@ -61,7 +61,7 @@ def test_pages_show_real_output(tmp_path: Path, monkeypatch: pytest.MonkeyPatch)
             page.write_text(text, encoding="utf-8")
         for block in BLOCK.finditer(text):
             assert block["output"] == runs.shown(block["command"]), page.name
-    assert runs.commands == set(main.commands)
+    assert runs.commands == set(main.commands) - {"desk"}  # it ends when it is stopped, and shows a new key each time
 
 
 @pytest.mark.parametrize("name", KEYS)

@@ -14,6 +14,7 @@ from templates_gen.messages.language import message
 from templates_gen.messages.roles.screen import Command
 from templates_gen.screen.asked import printer_of, range_at, sentences, stock_of
 from templates_gen.screen.commands import JSON, NAME, PRINTER, Commands
+from templates_gen.screen.desk_command import desk
 from templates_gen.screen.make_command import make
 from templates_gen.screen.measure_command import measure
 from templates_gen.screen.new_commands import new, new_range, new_stock
@@ -37,7 +38,7 @@ def main() -> None:
             stream.reconfigure(errors="backslashreplace")
 
 
-for command in (new, new_stock, new_range, make, measure, plan, sett, guess, yarn, printer_check, printers):
+for command in (desk, new, new_stock, new_range, make, measure, plan, sett, guess, yarn, printer_check, printers):
     main.add_command(command)
 
 

@@ -23,6 +23,7 @@ AREAS = sorted(path.stem for path in (MESSAGES / "roles").glob("*.py") if path.s
 FOUND_BY_KEY = ("DeskLabel", "DeskHelp", "DeskChoice")
 """Words of the lines of the slip; that each is used is tested there (`desk/slip/test_lines.py`)."""
 OTHERS = sorted(path for path in PROGRAM.rglob("*.py") if MESSAGES not in path.parents)
+TEMPLATES = sorted(PROGRAM.rglob("*.html"))
 
 
 def roles_of(area: str) -> list[Role]:
@@ -68,6 +69,7 @@ def test_every_message_is_used() -> None:
         if isinstance(node, ast.Attribute) and isinstance(node.value, ast.Name)
     }
     roles = [role for area in AREAS for role in roles_of(area) if type(role).__name__ not in FOUND_BY_KEY]
+    asked |= {found for path in TEMPLATES for found in re.findall(r"\b(\w+)\.([A-Z_0-9]+)\b", path.read_text("utf-8"))}
     assert [role for role in roles if (type(role).__name__, role.name) not in asked] == []
 
 
@@ -111,6 +113,8 @@ def test_a_message_holds_its_values() -> None:
 WORDS = re.compile(r"[A-Za-z]{2,}[,;:]? [A-Za-z]{2,}")
 OPTION = re.compile(r"--?[a-z-]+( \S+)?")  # an example of what to type is the same in every language
 ALLOWED: dict[str, set[str]] = {
+    "desk/server/files.py": {"text/css; charset=utf-8", "text/javascript; charset=utf-8"},
+    "desk/server/serving.py": {"400 Bad Request", "413 Content Too Large", "text/plain; charset=utf-8"},
     "inputs/toml_spans.py": {"no TOML document at character {}"},
     "languages/catalogues.py": {"there is no catalogue of the language {}", "a catalogue says {} of its plural forms"},
     "readers/dxf_skeleton.py": {"first handle", "second handle", "third handle", "seed handle"},

@@ -1,0 +1,36 @@
+"""The desk as an application of Flask."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from flask import Flask, Response, abort
+
+from templates_gen.desk.server.files import PAGE, static_files
+from templates_gen.desk.server.guard import guard
+from templates_gen.desk.server.pages import pages
+from templates_gen.desk.server.refusals import refusals
+from templates_gen.messages.roles.desk_page import DeskPage
+from templates_gen.messages.roles.desk_server import DeskRefusal
+
+if TYPE_CHECKING:
+    from templates_gen.desk.server.state import Desk
+
+
+def create_app(desk: Desk) -> Flask:
+    """All routes of one desk, with their guard."""
+    app = Flask("templates_gen.desk", static_folder=None, template_folder=str(PAGE / "templates"))
+    app.url_map.strict_slashes = True
+    app.url_map.redirect_defaults = False
+    app.jinja_env.globals.update(DeskPage=DeskPage, DeskRefusal=DeskRefusal)
+    app.jinja_env.trim_blocks = app.jinja_env.lstrip_blocks = True
+    guard(app, desk)
+    refusals(app, desk)
+    pages(app, desk)
+
+    @app.get("/static/<path:name>", endpoint="static")
+    def static(name: str) -> Response:
+        file = static_files().get(name)
+        return Response(file.data, content_type=file.type) if file else abort(404)
+
+    return app

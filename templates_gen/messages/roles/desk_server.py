@@ -1,0 +1,38 @@
+"""The roles of what the desk says: the command that opens it, and what its server refuses."""
+
+from __future__ import annotations
+
+from layout.messages.catalogue import Role
+
+
+class DeskCommand(Role):
+    """What the command prints."""
+
+    OPEN = "desk_server.command.open"
+    NETWORK = "desk_server.command.network"
+    NO_NETWORK = "desk_server.command.no_network"
+    CLOSED = "desk_server.command.closed"
+    PORT_IN_USE = "desk_server.command.port_in_use"
+    NO_PORT = "desk_server.command.no_port"
+    NO_FOLDER = "desk_server.command.no_folder"
+    FAULT = "desk_server.command.fault"
+
+
+class DeskRefusal(Role):
+    """What a page says in place of what was asked for."""
+
+    TITLE = "desk_server.refusal.title"
+    BACK = "desk_server.refusal.back"
+    BAD = "desk_server.refusal.bad"
+    HOST = "desk_server.refusal.host"
+    ORIGIN = "desk_server.refusal.origin"
+    TOKEN = "desk_server.refusal.token"
+    KEY = "desk_server.refusal.key"
+    USED = "desk_server.refusal.used"
+    NOT_FOUND = "desk_server.refusal.not_found"
+    METHOD = "desk_server.refusal.method"
+    TOO_LARGE = "desk_server.refusal.too_large"
+    TOO_MANY_LINES = "desk_server.refusal.too_many_lines"
+    KIND = "desk_server.refusal.kind"
+    TOO_OFTEN = "desk_server.refusal.too_often"
+    FAULT = "desk_server.refusal.fault"

@@ -1,0 +1,32 @@
+"""The command `desk`: a page in the browser for people who do not type commands."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+import click
+
+from layout.values.errors import LayoutError, shown_path
+from templates_gen.messages.language import message
+from templates_gen.messages.roles.desk_server import DeskCommand
+from templates_gen.screen.asked import sentences
+from templates_gen.screen.commands import NAME
+from templates_gen.screen.terminal import say
+
+
+@click.command(short_help="Open a page in the browser to do all this in.")
+@click.option("--folder", default=".", type=NAME, help="Where your kit files lie; the current folder if left out.")
+@click.option("--port", type=int, metavar="NUMBER", help="The port to listen on; a free one if left out.")
+@click.option("--no-browser", is_flag=True, help="Print the address and open no browser.")
+@click.option("--network", is_flag=True, help="Let other devices of this network in, with a code. Read the warning.")
+@sentences
+def desk(folder: Path, port: int | None, no_browser: bool, network: bool) -> None:
+    """Open the desk: a page in the browser for what you measured, the sheets that come of it, and the files.
+
+    It is served by this computer for this computer alone, and nothing leaves it. Ctrl-C closes it.
+    """
+    if not folder.is_dir():
+        raise LayoutError(message(DeskCommand.NO_FOLDER, folder=shown_path(folder)))
+    from templates_gen.desk.server.serving import Asked, serve
+
+    serve(Asked(folder.resolve(), port, network, not no_browser), say)
