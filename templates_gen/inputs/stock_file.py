@@ -17,8 +17,7 @@ class StockFileError(LayoutError):
     """A stock file that cannot be opened, read or written; the sentence names it."""
 
 
-FILES = TomlFiles(File.STOCK, 'thickness = "3 mm"', "stock.toml", StockFileError)
-"""How stock files are read and begun."""
+_FILES = TomlFiles(File.STOCK, 'thickness = "3 mm"', "stock.toml", StockFileError)
 
 
 def load(path: str | Path) -> Stock:
@@ -26,14 +25,14 @@ def load(path: str | Path) -> Stock:
 
     Raises StockFileError where the file cannot be read, FieldErrors (naming every key) where it cannot be used.
     """
-    return read_stock(FILES.values(path), metrics())
+    return read_stock(_FILES.values(path), metrics())
 
 
 def built_in() -> Stock:
     """The stock that is built in, 3 mm birch plywood: the same that a starter file says."""
-    return read_stock(tomllib.loads(FILES.starter_text()), metrics())
+    return read_stock(tomllib.loads(_FILES.starter_text()), metrics())
 
 
 def write_starter(path: str | Path) -> None:
     """Write a commented stock file to start from. Raises StockFileError, also where anything stands there already."""
-    FILES.write_starter(path)
+    _FILES.write_starter(path)
