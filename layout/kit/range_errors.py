@@ -16,6 +16,7 @@ class KitFieldError(FieldError):
 
     def __init__(self, error: FieldError, kit: str | int) -> None:
         super().__init__(error.field, error.needed, error.got, error.suggestion)
+        self.offering(*error.use)
         self.kit = kit
         role = RangeNeed.OF_NUMBER if isinstance(kit, int) else RangeNeed.OF_KIT
         where = Message(role, {"field": error.field, "kit": kit})

@@ -16,11 +16,13 @@ from layout.messages.english import ENGLISH
 from layout.messages.roles import SettNeed, Unit, WrapWords
 from layout.values.errors import FieldError, shown
 from layout.values.units import Length, Sett, say_length, say_number, say_sett
+from layout.values.uses import Use
 
 PER = {True: Fraction(127, 5), False: Fraction(10)}
 """Over how many mm a sett is counted where it is said, by whether inches are used."""
 
 _LOOSEST = Message(SettNeed.LOOSEST)
+_TAKE_LOOSEST = Use("sett.loosest", value=True)
 
 
 @dataclass(frozen=True, slots=True)
@@ -117,7 +119,8 @@ def _one_side(readings: Sequence[WrapReading], odd: int) -> FieldError:
     gap = _gap(_highest(others), own) if squeezed else _gap(own, _lowest(others))
     values = {"number": odd + 1, "others": _span(_lowest(others), _highest(others)), "gap": gap}
     role = SettNeed.ODD_SQUEEZED if squeezed else SettNeed.ODD_LOOSE
-    return FieldError("sett.readings", role, _said(reading), _LOOSEST, **values, count=_off_by(reading, rest))
+    error = FieldError("sett.readings", role, _said(reading), _LOOSEST, **values, count=_off_by(reading, rest))
+    return error.offering(_without(odd), _TAKE_LOOSEST)
 
 
 def _two_sides(readings: Sequence[WrapReading], tight: int, loose: int) -> FieldError:
@@ -125,7 +128,12 @@ def _two_sides(readings: Sequence[WrapReading], tight: int, loose: int) -> Field
     off = min(_off_by(high, Range(low.low, low.high)), _off_by(low, Range(high.low, high.high)))
     values = {"tight": tight + 1, "loose": loose + 1, "other": _said(low), "count": off}
     gap = _gap((low.high, low), (high.low, high))
-    return FieldError("sett.readings", SettNeed.TWO_APART, _said(high), _LOOSEST, **values, gap=gap)
+    error = FieldError("sett.readings", SettNeed.TWO_APART, _said(high), _LOOSEST, **values, gap=gap)
+    return error.offering(_TAKE_LOOSEST, _without(tight), _without(loose))
+
+
+def _without(reading: int) -> Use:
+    return Use(f"sett.readings[{reading + 1}]", None)
 
 
 Bound = tuple[Fraction, WrapReading]

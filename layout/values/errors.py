@@ -7,6 +7,7 @@ from collections.abc import Iterable
 from layout.messages.catalogue import Catalogue, Message, Role, Said
 from layout.messages.english import ENGLISH
 from layout.messages.roles import Refusal, Unit
+from layout.values.uses import Use, uses_of
 
 _LONGEST_SHOWN = 60
 _LONGEST_PATH = 240
@@ -52,6 +53,7 @@ class FieldError(LayoutError):
         self, field: str, needed: Message | Role, got: Message | str, example: Message | str, **values: object
     ) -> None:
         self.field, self.got, self.suggestion = field, got, _typed(example)
+        self._use: tuple[Use, ...] = ()
         self.needed = needed if isinstance(needed, Message) else Message(needed, values)
         sentence = Message(self.needed.role, {**self.needed.values, "got": got, "example": self.suggestion})
         super().__init__(Message(Refusal.AT, {"field": field, "sentence": sentence}) if field else sentence)
@@ -62,9 +64,21 @@ class FieldError(LayoutError):
         words = self.suggestion
         return self._english().words_of(words) if isinstance(words, Message) else words
 
+    @property
+    def use(self) -> tuple[Use, ...]:
+        """The suggestion in plain values, each with its key; nothing where it is a sentence that has none."""
+        return self._use or uses_of(self.field, self.suggestion)
+
     def at(self, field: str, example: Message | str | None = None) -> FieldError:
         """The same refusal with the key it belongs to, and with another example if one is given."""
-        return type(self)(field, self.needed, self.got, self.suggestion if example is None else example)
+        if example is None:
+            return type(self)(field, self.needed, self.got, self.suggestion).offering(*self._use)
+        return type(self)(field, self.needed, self.got, example)
+
+    def offering(self, *use: Use) -> FieldError:
+        """The same refusal, which offers these, where its suggestion is a sentence that has no values of its own."""
+        self._use = use
+        return self
 
 
 def _typed(example: Message | str) -> Message | str:

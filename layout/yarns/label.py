@@ -10,6 +10,7 @@ from layout.messages.roles import Refusal, YarnNeed
 from layout.values.errors import FieldError, leave_out, shown
 from layout.values.limits import plain
 from layout.values.units import Length
+from layout.values.uses import Use
 from layout.yarns.diameter import Diameter, compressed, specific_volume, wrapped
 from layout.yarns.yarn import Yarn, folded, yarn_from_ball, yarn_of, yarn_weighed
 from layout.yarns.yarn_counts import system
@@ -97,7 +98,8 @@ def _several_ways(field: str, given: list[str]) -> FieldError:
         got = Message(Between.AND, {"before": got, "after": key})
     keys = dict(zip(("other", "third"), others, strict=False))
     role = Refusal.LEAVE_OUT_OR if len(others) == 1 else Refusal.LEAVE_OUT_OR_OR
-    return FieldError(field, YarnNeed.ONE_WAY, got, Message(role, {"key": last, **keys}))
+    error = FieldError(field, YarnNeed.ONE_WAY, got, Message(role, {"key": last, **keys}))
+    return error.offering(*(Use(f"{field}.{key}", None) for key in (last, *others)))
 
 
 @dataclass(frozen=True, slots=True)

@@ -30,7 +30,12 @@ def load(path: str | Path) -> Stock:
 
 def built_in() -> Stock:
     """The stock that is built in, 3 mm birch plywood: the same that a starter file says."""
-    return read_stock(tomllib.loads(_FILES.starter_text()), metrics())
+    return read_stock(built_in_values(), metrics())
+
+
+def built_in_values() -> dict[str, object]:
+    """The same as plain values."""
+    return tomllib.loads(_FILES.starter_text())
 
 
 def write_starter(path: str | Path) -> None:

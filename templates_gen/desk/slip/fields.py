@@ -38,9 +38,14 @@ def _all() -> Mapping[str, Input]:
     }
     kit = [(key, specs[key]) for key in at]
     kit[place:place] = reading.items()
-    stock = [(f"{STOCK_PREFIX}{spec.key}", spec) for spec in STOCK.inputs]
+    stock = [(f"{STOCK_PREFIX}{spec.key}", _of_stock(spec)) for spec in STOCK.inputs]
     run = [(f"{RUN_PREFIX}{spec.key}", spec) for spec in (COPIES, *SHOP.inputs)]
     return dict([*kit, *stock, *run])
+
+
+def _of_stock(spec: Input) -> Input:
+    """The input of a stock, where an empty choice is that of the built-in stock."""
+    return replace(spec, default=None) if spec.kind in ("choice", "flag") else spec
 
 
 SPECS: Mapping[str, Input] = _all()

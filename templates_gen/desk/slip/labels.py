@@ -11,6 +11,8 @@ from templates_gen.desk.slip.fields import OVER, SPECS, STOCK_PREFIX
 from templates_gen.desk.slip.forms import Choice, Control
 from templates_gen.desk.slip.pictures import PICTURES
 from templates_gen.desk.slip.texts import NO, YES
+from templates_gen.desk.slip.typed import typed_of
+from templates_gen.inputs.stock_file import built_in_values
 from templates_gen.messages.roles.desk_choices import DeskChoice
 from templates_gen.messages.roles.desk_helps import DeskHelp
 from templates_gen.messages.roles.desk_labels import DeskLabel
@@ -81,7 +83,9 @@ def _worded(name: str) -> str:
 
 
 def placeholder_of(name: str, spec: Input) -> str:
-    """An example as it would be typed, or what stands there if it is left empty."""
+    """An example as it would be typed, or what stands there if it is left empty; of a stock what is built in."""
+    if name.startswith(STOCK_PREFIX) and (built_in := _stock().get(name)):
+        return built_in
     if isinstance(spec.default, str) and spec.kind not in ("choice", "language"):
         return spec.default
     if spec.kind in ("flag", "choice", "language", "tables", "names", "system"):
@@ -89,6 +93,11 @@ def placeholder_of(name: str, spec: Input) -> str:
     if spec.kind == "lines":
         return "\n".join(re.findall(r'"([^"]*)"', spec.example))
     return spec.example.strip('"') if name != OVER else "5 cm"
+
+
+@cache
+def _stock() -> dict[str, str]:
+    return typed_of(built_in_values(), STOCK_PREFIX)
 
 
 _IN_YARDS = "m"

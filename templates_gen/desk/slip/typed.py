@@ -7,6 +7,7 @@ import tomllib
 from collections.abc import Iterator, Mapping
 from typing import Any
 
+from layout.kit.merging import merged
 from templates_gen.desk.slip.fields import (
     HOW,
     LISTS,
@@ -24,6 +25,7 @@ from templates_gen.desk.slip.fields import (
 from templates_gen.desk.slip.shape import Typed, shape_of
 from templates_gen.desk.slip.texts import NONE, text_of, value_of
 from templates_gen.inputs.kit_file import FILES
+from templates_gen.inputs.stock_file import built_in_values
 
 _NAME = re.compile(r"[A-Za-z0-9_-]{1,40}")
 _KITS = "kits"
@@ -86,7 +88,8 @@ def _safe(key: str) -> str:
 def values_of(typed: Typed, prefix: str = "") -> dict[str, object]:
     """The plain nested values that are written into a file: the other way of `typed_of`.
 
-    Keys of other kinds of frame ends are left out, and so are empty lines and empty rows of lists.
+    Keys of other kinds of frame ends are left out, and so are empty lines and empty rows of lists. A stock without a
+    name of its own is the built-in one with what is typed changed in it.
     """
     return Written(typed, prefix).values
 
@@ -96,7 +99,7 @@ class Written:
 
     def __init__(self, typed: Typed, prefix: str = "") -> None:
         shape = shape_of(typed)
-        self._typed, self._prefix, self.rows = typed, prefix, dict(shape.rows)
+        self.typed, self._prefix, self.rows = typed, prefix, dict(shape.rows)
         self.values: dict[str, object] = {}
         own = {name: text for name, text in typed.items() if text.strip() and _is_of(name, prefix)}
         if own and prefix != RUN_PREFIX:
@@ -104,6 +107,8 @@ class Written:
         for name in sorted(own, key=_order):
             if belongs(name, shape.kind, shape.hold):
                 self._put(name, own[name])
+        if prefix == STOCK_PREFIX and own and f"{STOCK_PREFIX}name" not in own:
+            self.values = _on_the_built_in(self.values)
 
     def _put(self, name: str, text: str) -> None:
         pattern = pattern_of(name)
@@ -112,7 +117,7 @@ class Written:
             return
         if pattern == OVER:
             row = name.removesuffix("over")
-            how = " ".join(self._typed.get(f"{row}how", "").lower().split())
+            how = " ".join(self.typed.get(f"{row}how", "").lower().split())
             self._at(f"{row}{how if how in WAYS else WAYS[0]}", text)
         elif spec is None or spec.kind != "tables":
             self._at(name, value_of(spec, text) if spec else text)
@@ -137,6 +142,15 @@ class Written:
             at += "."
         if leaf and number is None and not isinstance(place.get(leaf), dict | list):
             place[leaf] = value
+
+
+def _on_the_built_in(values: Mapping[str, object]) -> dict[str, object]:
+    """The built-in stock with these values over it; its one kerf stands aside where one is given for a direction."""
+    usual = built_in_values()
+    cutting, said = usual["cutting"], values.get("cutting")
+    if isinstance(cutting, dict) and isinstance(said, dict) and {"kerf_x", "kerf_y"} & set(said):
+        cutting.pop("kerf", None)
+    return merged(usual, values)
 
 
 def _inside(place: dict[str, Any], key: str, empty: Any) -> Any:
