@@ -18,10 +18,11 @@ from templates_gen.desk.slip.texts import plain_number
 _LEADING = re.compile(rf"\s*(?P<number>{NUMBER})\s*(?P<rest>.*)", re.VERBOSE | re.DOTALL)
 _LONGEST = 64
 _LENGTHS = ("length", "width", "height", "heading")
+_PER_CM, _PER_INCH = (f"per {unit}" for unit in ("cm", "inch"))
 _UNITS = {
     "force": ("g", "N", "oz"),
-    "sett": ("per cm", "epi"),
-    "density": ("per cm", "per inch"),
+    "sett": (_PER_CM, "epi"),
+    "density": (_PER_CM, _PER_INCH),
     "share": ("%",),
     "deviation": ("%",),
     "mass": ("g", "kg"),
