@@ -324,10 +324,11 @@ class SlipViews:
 
     def _use(self, at: str, field: str, text: str) -> UseView:
         say, here = self._words.say, field == at
+        label = self.label(field.split()[0])  # of a row, its first line
         if text:
-            said = say(DeskPage.USE, text=text) if here else say(DeskPage.USE_AT, label=self.label(field), text=text)
+            said = say(DeskPage.USE, text=text) if here else say(DeskPage.USE_AT, label=label, text=text)
         else:
-            said = say(DeskPage.USE_EMPTY) if here else say(DeskPage.USE_AT_EMPTY, label=self.label(field))
+            said = say(DeskPage.USE_EMPTY) if here else say(DeskPage.USE_AT_EMPTY, label=label)
         return UseView(field, text, said)
 
 

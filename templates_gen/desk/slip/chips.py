@@ -10,7 +10,7 @@ from layout.kit.inputs import AS_HIGH_AS_FITS, BY_KEY
 from layout.values.errors import FieldError
 from layout.values.units import Length, down, read_length
 from layout.values.uses import Use as Asked
-from templates_gen.desk.slip.fields import RUN_PREFIX, SPECS, STOCK_PREFIX, pattern_of
+from templates_gen.desk.slip.fields import HOW, RUN_PREFIX, SPECS, STOCK_PREFIX, pattern_of
 from templates_gen.desk.slip.guesses import OF_ONE_VALUE, guesses
 from templates_gen.desk.slip.judging import Judged, Refused, judged
 from templates_gen.desk.slip.shape import Typed
@@ -149,7 +149,7 @@ def _typed(typed: Typed, refused: Refused, asked: Asked) -> Iterator[Use]:
 def _emptied(typed: Typed, name: str) -> Iterator[Use]:
     """Nothing in any line of a table, a row or a field."""
     inside = (each for each in typed if each == name or each.startswith((f"{name}.", f"{name}[")))
-    if fields := " ".join(each for each in inside if typed[each].strip()):
+    if fields := " ".join(each for each in inside if typed[each].strip() and pattern_of(each) != HOW):
         yield Use(fields, "")
 
 

@@ -92,13 +92,15 @@ export function refused(say) { speak(say); const at = $("#refused"); if (at) { a
 function use(event) {
   const chip = event.target.closest("button[name=use]");
   if (!chip) return;
-  const cut = chip.value.indexOf("="), name = chip.value.slice(0, cut), value = chip.value.slice(cut + 1);
-  const inputs = $$(`[name="${CSS.escape(name)}"]`, form());
-  const input = inputs.find(i => i.type !== "radio" || i.value === value);
-  if (!input || input.type === "checkbox") return;
+  const cut = chip.value.indexOf("="), names = chip.value.slice(0, cut).split(" "), value = chip.value.slice(cut + 1);
+  const inputs = names.map(name => $$(`[name="${CSS.escape(name)}"]`, form()).find(i => i.type !== "radio" || i.value === value));
+  if (inputs.some(input => !input || input.type === "checkbox")) return;
   event.preventDefault();
-  if (input.type === "radio") input.checked = true; else input.value = value;
-  asking.touch(name);
+  for (const input of inputs) {
+    if (input.type === "radio") input.checked = true; else input.value = value;
+    asking.touch(input.name);
+  }
+  const [input] = inputs;
   last = 0;
   input.closest("details.more")?.setAttribute("open", "");
   input.focus();
