@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 
+from layout.messages.catalogue import Catalogue
 from layout.values.numerals import say_number
 from templates_gen.desk.look.answers import SheetName
 from templates_gen.desk.page.asked import Asked, Made
@@ -93,7 +94,7 @@ def away_of(asked: Asked, slip: SlipViews) -> AwayView:
         job=made.job,
         done=made.done,
         total=max(made.total, 1),
-        said=said_of(asked, made),
+        said=said_of(asked.words, made),
         proof=made.proof,
         stale=made.stale,
         zip=made.zip,
@@ -103,11 +104,11 @@ def away_of(asked: Asked, slip: SlipViews) -> AwayView:
     )
 
 
-def said_of(asked: Asked, made: Made) -> str:
+def said_of(words: Catalogue, made: Made) -> str:
     """How far the making is, in words."""
     if not made.total or not made.file:
-        return asked.words.say(DeskPage.MAKING_START)
-    return asked.words.say(DeskPage.MAKING, done=made.done, total=made.total, file=made.file)
+        return words.say(DeskPage.MAKING_START)
+    return words.say(DeskPage.MAKING, done=made.done, total=made.total, file=made.file)
 
 
 _FEW = 4

@@ -7,7 +7,10 @@ from functools import cache
 from pathlib import Path
 from typing import TYPE_CHECKING, Literal
 
+from layout.messages.catalogue import Catalogue
 from templates_gen.desk.page.asked import WORKING, Asked
+from templates_gen.desk.page.kits_views import KitsAsked
+from templates_gen.desk.page.other_views import keep_page, kits_page
 from templates_gen.desk.page.slip_views import id_of
 from templates_gen.desk.page.view import PageView, file_said, page_view
 from templates_gen.messages.roles.desk_page import DeskPage
@@ -42,6 +45,17 @@ def environment() -> Environment:
 def page(asked: Asked) -> str:
     """The whole page."""
     return _rendered("desk.html", page_view(asked))
+
+
+def kits(asked: KitsAsked) -> str:
+    """The page of kits."""
+    view = kits_page(asked)
+    return environment().get_template("kits.html").render(page=view, say=asked.words.say)
+
+
+def keep(slip: str, token: str, words: Catalogue, said: str) -> str:
+    """The page that asks which one shall stay, where a file was changed elsewhere."""
+    return environment().get_template("keep.html").render(page=keep_page(slip, token, words, said), say=words.say)
 
 
 def part(name: Literal["away"], asked: Asked) -> str:

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from typing import NamedTuple
 from urllib.parse import urlencode
 
+from layout.messages.catalogue import Catalogue
 from templates_gen.desk.page.asked import Asked
 from templates_gen.desk.page.away_views import AwayView, ContentView, away_of, contents_of
 from templates_gen.desk.page.rule_views import NoteView, RuleView, notes_of, rule_of
@@ -91,7 +92,7 @@ def page_view(asked: Asked, *, pile: bool = True) -> PageView:
     return PageView(
         asked=asked,
         language=asked.words.language,
-        languages=languages_of(asked),
+        languages=languages_of(asked.words, asked.slip),
         title=say(DeskPage.PAGE_TITLE, name=name) if name else say(DeskPage.TITLE),
         token=asked.token,
         slip=asked.slip,
@@ -124,10 +125,10 @@ def drawn_of(asked: Asked, *, pile: bool) -> Drawn:
     return drawn(asked, good.plan, good.stock, pile=pile) if good and good.plan else Drawn()
 
 
-def languages_of(asked: Asked) -> tuple[LanguageView, ...]:
+def languages_of(words: Catalogue, slip: str) -> tuple[LanguageView, ...]:
     """The languages to choose from, each by its own name."""
     return tuple(
-        LanguageView(code, name, f"/language?{urlencode({'to': code, 'k': asked.slip})}", asked.words.language == code)
+        LanguageView(code, name, f"/language?{urlencode({'to': code, 'k': slip})}", words.language == code)
         for code, name in LANGUAGES.items()
     )
 
