@@ -37,6 +37,9 @@ class Made:
     stale: bool = False
 
 
+NOTHING_MADE = Made()
+
+
 @dataclass(frozen=True, slots=True)
 class Asked:
     """One look at the desk.
@@ -62,7 +65,7 @@ class Asked:
     view: str = WORKING
     only: frozenset[str] | None = None
     asks: str = ""
-    made: Made = Made()
+    made: Made = NOTHING_MADE
     happened: str = ""
     refused: str = ""
     step: str = "measured"

@@ -10,7 +10,7 @@ from layout.messages.catalogue import Catalogue
 from layout.plan import Plan
 from templates_gen.desk.look.answers import Number
 from templates_gen.desk.look.numbers import numbers
-from templates_gen.desk.page.asked import Made, Unit
+from templates_gen.desk.page.asked import NOTHING_MADE, Made, Unit
 from templates_gen.desk.slip.lines import lines
 from templates_gen.desk.slip.reading import read
 from templates_gen.messages.roles.desk_page import DeskPage
@@ -54,7 +54,7 @@ class KitsAsked:
     compared: tuple[str, ...] = ()
     differing: tuple[Compared, ...] = ()
     alike: tuple[Compared, ...] = ()
-    made: Made = Made()
+    made: Made = NOTHING_MADE
     happened: str = ""
     refused: str = ""
 

@@ -5,6 +5,7 @@ import * as fields from "./fields.js";
 import * as units from "./units.js";
 
 const PAUSE = 120, SLOW = 300, REST = 1000;
+const PAGE = String(crypto.getRandomValues(new Uint32Array(2)).join("-")); // the desk may lie in several tabs
 let nr = 0, answered = 0, under = null, timer = 0, slow = 0, rest = 0;
 const touched = new Set();
 
@@ -17,6 +18,7 @@ function question() {
   const asked = new FormData(form());
   asked.delete("do");
   asked.set("nr", ++nr);
+  asked.set("page", PAGE);
   asked.set("yours", [...touched].join(","));
   asked.set("shapes", $$("[data-shape]").map(e => `${e.dataset.part}=${e.dataset.shape}`).join(","));
   return new URLSearchParams(asked);
