@@ -33,6 +33,16 @@ def read_plain(path: Path, most: int) -> bytes:
         return file.read(most + 1)
 
 
+def read_unlinked(path: Path, most: int) -> bytes:
+    """The same of a file that is itself at `path`: OSError for a link, wherever it leads."""
+    if stat.S_ISLNK(path.lstat().st_mode):
+        raise OSError(errno.ELOOP, os.strerror(errno.ELOOP))
+    refuse_odd(path.lstat())
+    with os.fdopen(os.open(path, _READ | getattr(os, "O_NOFOLLOW", 0)), "rb") as file:
+        refuse_odd(os.fstat(file.fileno()))
+        return file.read(most + 1)
+
+
 def refuse_odd(status: os.stat_result) -> None:
     """OSError for what is no plain file: a folder, a pipe, a device."""
     if stat.S_ISDIR(status.st_mode):

@@ -17,7 +17,8 @@ class StockFileError(LayoutError):
     """A stock file that cannot be opened, read or written; the sentence names it."""
 
 
-_FILES = TomlFiles(File.STOCK, 'thickness = "3 mm"', "stock.toml", StockFileError)
+FILES = TomlFiles(File.STOCK, 'thickness = "3 mm"', "stock.toml", StockFileError)
+"""How stock files are read and begun."""
 
 
 def load(path: str | Path) -> Stock:
@@ -25,7 +26,7 @@ def load(path: str | Path) -> Stock:
 
     Raises StockFileError where the file cannot be read, FieldErrors (naming every key) where it cannot be used.
     """
-    return read_stock(_FILES.values(path), metrics())
+    return read_stock(FILES.values(path), metrics())
 
 
 def built_in() -> Stock:
@@ -35,9 +36,9 @@ def built_in() -> Stock:
 
 def built_in_values() -> dict[str, object]:
     """The same as plain values."""
-    return tomllib.loads(_FILES.starter_text())
+    return tomllib.loads(FILES.starter_text())
 
 
 def write_starter(path: str | Path) -> None:
     """Write a commented stock file to start from. Raises StockFileError, also where anything stands there already."""
-    _FILES.write_starter(path)
+    FILES.write_starter(path)

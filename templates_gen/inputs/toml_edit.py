@@ -5,7 +5,8 @@ from __future__ import annotations
 import re
 from collections.abc import Mapping
 
-from templates_gen.inputs.toml_spans import Entry, Header, Keys, Span, spans
+from templates_gen.inputs.toml_spans import Entry, Header, Keys, spans
+from templates_gen.inputs.toml_splices import end_at, line_end, line_start, spliced, usual_end, with_line
 
 Values = Mapping[str, str | None]
 """What a table is to say by key, as text for quotes; None takes an entry out."""
@@ -35,13 +36,13 @@ def _renamed(text: str, table: str, values: Values) -> str:
     new = [leaf for leaf, value in values.items() if value is not None and not _entry(text, (table, leaf))]
     for gone, come in zip(old, new, strict=False):
         if entry := _entry(text, (table, gone)):
-            text = _spliced(text, entry.leaf, come)
+            text = spliced(text, entry.leaf, come)
     return text
 
 
 def _with_value(text: str, entry: Entry, value: str) -> str:
     quote = "'" if text[entry.value[0]] == "'" else '"'
-    return _spliced(text, entry.value, f"{quote}{value}{quote}")
+    return spliced(text, entry.value, f"{quote}{value}{quote}")
 
 
 def _with_new(text: str, table: str, leaves: tuple[str, str], value: str) -> str:
@@ -54,19 +55,19 @@ def _with_new(text: str, table: str, leaves: tuple[str, str], value: str) -> str
         return _in_empty(text, table, new)
     start = text[entry.key[0] : entry.leaf[0]]
     if entry.inline:
-        return _spliced(text, (entry.value[1], entry.value[1]), f", {start}{new}")
-    indent = text[_line_start(text, entry.key[0]) : entry.key[0]]
-    return _with_line(text, _line_end(text, entry.value[1]), f"{indent}{start}{new}")
+        return spliced(text, (entry.value[1], entry.value[1]), f", {start}{new}")
+    indent = text[line_start(text, entry.key[0]) : entry.key[0]]
+    return with_line(text, line_end(text, entry.value[1]), f"{indent}{start}{new}")
 
 
 def _in_empty(text: str, table: str, new: str) -> str:
     """The first entry of a table, which may not be there at all."""
     for each in spans(text):
         if isinstance(each, Header) and each.keys == (table,):
-            return _with_line(text, _line_end(text, each.span[1]), new)
+            return with_line(text, line_end(text, each.span[1]), new)
         if isinstance(each, Entry) and each.keys == (table,):
-            return _spliced(text, (each.value[0] + 1, each.value[0] + 1), new)
-    end = _usual_end(text)
+            return spliced(text, (each.value[0] + 1, each.value[0] + 1), new)
+    end = usual_end(text)
     whole = text if text.endswith("\n") else text + end
     return f"{whole}{end}[{table}]{end}{new}{end}"
 
@@ -75,52 +76,20 @@ def _without(text: str, entry: Entry) -> str:
     """An entry taken out: with its line where nothing else stands there, with its comma in braces."""
     if entry.inline:
         return _without_inline(text, entry)
-    start, end = _line_start(text, entry.key[0]), _line_end(text, entry.value[1])
+    start, end = line_start(text, entry.key[0]), line_end(text, entry.value[1])
     rest = text[entry.value[1] : end].lstrip(" \t")
     if rest:
-        return _spliced(text, (entry.key[0], end - len(rest)), "")
-    return _spliced(text, (start, end + len(_end_at(text, end))), "")
+        return spliced(text, (entry.key[0], end - len(rest)), "")
+    return spliced(text, (start, end + len(end_at(text, end))), "")
 
 
 def _without_inline(text: str, entry: Entry) -> str:
     start, end = entry.key[0], entry.value[1]
     if after := re.compile(r"[ \t]*,[ \t]*").match(text, end):
-        return _spliced(text, (start, after.end()), "")
+        return spliced(text, (start, after.end()), "")
     before = re.search(r"[ \t]*,[ \t]*$", text[:start])
-    return _spliced(text, (before.start() if before else start, end), "")
+    return spliced(text, (before.start() if before else start, end), "")
 
 
 def _entry(text: str, keys: Keys) -> Entry | None:
     return next((each for each in spans(text) if isinstance(each, Entry) and each.keys == keys), None)
-
-
-def _spliced(text: str, span: Span, new: str) -> str:
-    return text[: span[0]] + new + text[span[1] :]
-
-
-def _with_line(text: str, at: int, line: str) -> str:
-    """A line more behind the one that ends at `at`."""
-    end = _end_at(text, at) or _usual_end(text)
-    return _spliced(text, (at, at), end + line)
-
-
-def _line_start(text: str, at: int) -> int:
-    return text.rfind("\n", 0, at) + 1
-
-
-def _line_end(text: str, at: int) -> int:
-    """The end of the line that `at` lies in, before its line end."""
-    end = text.find("\n", at)
-    end = len(text) if end < 0 else end
-    return end - 1 if end > at and text[end - 1 : end + 1] == "\r\n" else end
-
-
-def _end_at(text: str, at: int) -> str:
-    """The line end at `at`; nothing at the end of the document."""
-    return "\r\n" if text.startswith("\r\n", at) else text[at : at + 1]
-
-
-def _usual_end(text: str) -> str:
-    """The line end of the last line that has one."""
-    last = text.rfind("\n")
-    return "\r\n" if last > 0 and text[last - 1] == "\r" else "\n"

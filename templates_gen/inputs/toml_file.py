@@ -38,7 +38,11 @@ class TomlFiles:
 
     def read(self, path: str | Path) -> tuple[dict[str, object], str]:
         """The same, and the text of the file."""
-        named, text = named_file(path), self._text(path)
+        return self.parsed(self._data(path), named_file(path))
+
+    def parsed(self, data: bytes, named: str) -> tuple[dict[str, object], str]:
+        """The same of bytes that are called `named`; `refusal` where they cannot be read or parsed."""
+        text = self._text(data, named)
         try:
             return tomllib.loads(text), text
         except tomllib.TOMLDecodeError as error:
@@ -73,12 +77,17 @@ class TomlFiles:
                 message(File.NOT_WRITTEN, file=named, reason=_reason(error, File.MAY_NOT_WRITE))
             ) from None
 
-    def _text(self, path: str | Path) -> str:
-        named = named_file(path)
+    def _data(self, path: str | Path) -> bytes:
         try:
-            data = read_plain(Path(path), LARGEST)
+            return read_plain(Path(path), LARGEST)
         except (OSError, ValueError) as error:
-            raise self.refusal(message(File.NOT_READ, file=named, reason=_reason(error, File.MAY_NOT_READ))) from None
+            raise self.not_read(error, named_file(path)) from None
+
+    def not_read(self, error: OSError | ValueError, named: str) -> LayoutError:
+        """The refusal of a file that the system could not read."""
+        return self.refusal(message(File.NOT_READ, file=named, reason=_reason(error, File.MAY_NOT_READ)))
+
+    def _text(self, data: bytes, named: str) -> str:
         if len(data) > LARGEST:
             raise self.refusal(message(File.TOO_LARGE, file=named, size=LARGEST // 1000, kind=message(self.kind)))
         try:

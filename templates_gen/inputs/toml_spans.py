@@ -16,17 +16,17 @@ Span = tuple[int, int]
 Keys = tuple[str, ...]
 """The keys that lead to a table or value, from the root."""
 
-_IDLE = re.compile(r"(?:[ \t\r\n]|#[^\n]*)*")
-_SPACE = re.compile(r"[ \t]*")
-_STRING = re.compile(
+IDLE = re.compile(r"(?:[ \t\r\n]|#[^\n]*)*")
+SPACE = re.compile(r"[ \t]*")
+STRING = re.compile(
     r'"""(?:\\[\s\S]|"{1,2}(?!")|[^"\\])*"{3,5}'
     r"|'''(?:'{1,2}(?!')|[^'])*'{3,5}"
     r'|"(?:\\.|[^"\\\n])*"'
     r"|'[^'\n]*'"
 )
-_PLAIN = re.compile(r"[^,\]}#\r\n]+")
+PLAIN = re.compile(r"[^,\]}#\r\n]+")
 _PART = r"""(?:"(?:\\.|[^"\\\n])*"|'[^'\n]*'|[A-Za-z0-9_-]+)"""
-_KEY = re.compile(rf"(?:{_PART}[ \t]*\.[ \t]*)*({_PART})")
+KEY = re.compile(rf"(?:{_PART}[ \t]*\.[ \t]*)*({_PART})")
 
 
 class Header(NamedTuple):
@@ -49,7 +49,7 @@ class Entry(NamedTuple):
 def spans(text: str) -> Iterator[Header | Entry]:
     """Every header and entry, in the order of the text; those of an inline table before the entry that it is."""
     table: Keys = ()
-    at = _end(_IDLE, text, 0)
+    at = past_idle(text, 0)
     while at < len(text):
         if text[at] == "[":
             header = _header(text, at)
@@ -59,20 +59,20 @@ def spans(text: str) -> Iterator[Header | Entry]:
             *inner, entry = _entry(text, at, table, inline=False)
             yield from (*inner, entry)
             at = entry.value[1]
-        at = _end(_IDLE, text, at)
+        at = past_idle(text, at)
 
 
 def _header(text: str, at: int) -> Header:
     brackets = 2 if text.startswith("[[", at) else 1
-    key = _match(_KEY, text, _end(_SPACE, text, at + brackets))
-    return Header(_keys(key[0]), (at, _end(_SPACE, text, key.end()) + brackets))
+    key = matched(KEY, text, past_space(text, at + brackets))
+    return Header(keys_in(key[0]), (at, past_space(text, key.end()) + brackets))
 
 
 def _entry(text: str, at: int, table: Keys, *, inline: bool) -> list[Entry]:
     """The entries inside the one that begins at `at`, and this one last."""
-    key = _match(_KEY, text, at)
-    keys = table + _keys(key[0])
-    start = _end(_IDLE, text, _end(_SPACE, text, key.end()) + 1)
+    key = matched(KEY, text, at)
+    keys = table + keys_in(key[0])
+    start = past_idle(text, past_space(text, key.end()) + 1)
     inner: list[Entry] = []
     end = _value(text, start, keys, inner)
     return [*inner, Entry(keys, key.span(), key.span(1), (start, end), inline)]
@@ -84,34 +84,35 @@ def _value(text: str, at: int, keys: Keys, inner: list[Entry]) -> int:
         return _braces(text, at, keys, inner)
     if text[at] == "[":
         return _brackets(text, at)
-    if string := _STRING.match(text, at):
+    if string := STRING.match(text, at):
         return string.end()
-    return at + len(_match(_PLAIN, text, at)[0].rstrip())
+    return at + len(matched(PLAIN, text, at)[0].rstrip())
 
 
 def _braces(text: str, at: int, keys: Keys, inner: list[Entry]) -> int:
-    at = _end(_IDLE, text, at + 1)
+    at = past_idle(text, at + 1)
     while text[at] != "}":
         found = _entry(text, at, keys, inline=True)
         inner += found
-        at = _past_comma(text, found[-1].value[1])
+        at = past_comma(text, found[-1].value[1])
     return at + 1
 
 
 def _brackets(text: str, at: int) -> int:
     """What lists hold has no place of its own here."""
-    at = _end(_IDLE, text, at + 1)
+    at = past_idle(text, at + 1)
     while text[at] != "]":
-        at = _past_comma(text, _value(text, at, (), []))
+        at = past_comma(text, _value(text, at, (), []))
     return at + 1
 
 
-def _past_comma(text: str, at: int) -> int:
-    at = _end(_IDLE, text, at)
-    return _end(_IDLE, text, at + 1) if text[at] == "," else at
+def past_comma(text: str, at: int) -> int:
+    """What follows the comma behind `at`, or the place where another sign stands."""
+    at = past_idle(text, at)
+    return past_idle(text, at + 1) if text[at] == "," else at
 
 
-def _keys(raw: str) -> Keys:
+def keys_in(raw: str) -> Keys:
     """The parts of a key as it is written, dots and quotes read."""
     found: list[str] = []
     value: Any = tomllib.loads(f"{raw} = 0")
@@ -121,12 +122,19 @@ def _keys(raw: str) -> Keys:
     return tuple(found)
 
 
-def _match(pattern: re.Pattern[str], text: str, at: int) -> re.Match[str]:
+def past_space(text: str, at: int) -> int:
+    """What follows spaces."""
+    return matched(SPACE, text, at).end()
+
+
+def past_idle(text: str, at: int) -> int:
+    """What follows spaces, line ends and remarks."""
+    return matched(IDLE, text, at).end()
+
+
+def matched(pattern: re.Pattern[str], text: str, at: int) -> re.Match[str]:
+    """What stands at `at`; ValueError where it is something else."""
     found = pattern.match(text, at)
     if found is None:
         raise ValueError(f"no TOML document at character {at}")
     return found
-
-
-def _end(pattern: re.Pattern[str], text: str, at: int) -> int:
-    return _match(pattern, text, at).end()
