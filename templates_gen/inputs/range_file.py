@@ -108,16 +108,17 @@ def load_range(path: str | Path) -> Range:
     Raises KitFileError where the file cannot be read, FieldErrors where it cannot be used: the refusals of the range
     or, where there are none, those of its shop and of all its kits, each with its name.
     """
-    return _range(*FILES.read(path))
+    return range_from(*FILES.read(path))
 
 
 def demo() -> Range:
     """The built-in kit as a range of one."""
     text = FILES.starter_text()
-    return _range(tomllib.loads(text), text)
+    return range_from(tomllib.loads(text), text)
 
 
-def _range(values: Mapping[str, object], text: str) -> Range:
+def range_from(values: Mapping[str, object], text: str = "") -> Range:
+    """The kits that the plain values of a file say; `text` is that file. FieldErrors as for `load_range`."""
     font = metrics()
     found = ranged(values, font)
     shop, wrong = _shop(found.shop, font)

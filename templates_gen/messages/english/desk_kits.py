@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from layout.messages.catalogue import Plural, Role
-from templates_gen.messages.roles.desk_kits import DeskKits
+from templates_gen.messages.roles.desk_kits import DeskKits, DeskMaking
 
 MESSAGES: dict[Role, str | Plural] = {
     DeskKits.CHANGED: "{file} was changed elsewhere after you opened it here. Keep yours, take theirs, or keep yours "
@@ -17,4 +17,23 @@ MESSAGES: dict[Role, str | Plural] = {
     DeskKits.OTHER_FILE: "{file} is a TOML file, but neither a kit, a range nor a stock file.",
     DeskKits.COPY_OF: "{name}, copy",
     DeskKits.COPY_NUMBER: "{name}, copy {number}",
+    DeskMaking.PROVEN: Plural(
+        "files",
+        "Proven: {files} file read back, {counts}, largest deviation {deviation}.",
+        "Proven: {files} files read back, {counts}, largest deviation {deviation}.",
+    ),
+    DeskMaking.MARKS: "{marks} marks",
+    DeskMaking.CUTS: Plural("cuts", "{cuts} outline to cut", "{cuts} outlines to cut"),
+    DeskMaking.MARKS_AND_CUTS: Plural(
+        "cuts", "{marks} marks, {cuts} outline to cut", "{marks} marks, {cuts} outlines to cut"
+    ),
+    DeskMaking.MICROMETRES: "{number:.2f} micrometres",
+    DeskMaking.BUSY: "Other files are being made. Wait until they are done, or stop them.",
+    DeskMaking.STOPPED: "Stopped; nothing new was made.",
+    DeskMaking.TOO_LONG: "Making took longer than {seconds} s and was stopped; nothing new was made. Make fewer sheets "
+    "at once, or use the command line: templates-gen make.",
+    DeskMaking.ENDED: "Making ended before it was done; nothing new was made. Try again.",
+    DeskMaking.NO_JOB: "These files are no longer kept here. Make them again.",
+    DeskMaking.NO_FILE: "There is no file of that name among those that were made.",
+    DeskMaking.NO_FOLDER: "There is no room to make files in: {why}.",
 }

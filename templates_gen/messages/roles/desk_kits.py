@@ -17,3 +17,20 @@ class DeskKits(Role):
     OTHER_FILE = "desk_kits.other_file"
     COPY_OF = "desk_kits.copy_of"
     COPY_NUMBER = "desk_kits.copy_number"
+
+
+class DeskMaking(Role):
+    """Files that are made, stopped, proven."""
+
+    PROVEN = "desk_making.proven"
+    MARKS = "desk_making.marks"
+    CUTS = "desk_making.cuts"
+    MARKS_AND_CUTS = "desk_making.marks_and_cuts"
+    MICROMETRES = "desk_making.micrometres"
+    BUSY = "desk_making.busy"
+    STOPPED = "desk_making.stopped"
+    TOO_LONG = "desk_making.too_long"
+    ENDED = "desk_making.ended"
+    NO_JOB = "desk_making.no_job"
+    NO_FILE = "desk_making.no_file"
+    NO_FOLDER = "desk_making.no_folder"
