@@ -6,11 +6,13 @@ from typing import TYPE_CHECKING
 
 from flask import Flask, Response, abort
 
+from templates_gen.desk.server.drawing import Drawing
 from templates_gen.desk.server.files import PAGE, static_files
 from templates_gen.desk.server.guard import guard
+from templates_gen.desk.server.looking import looking
 from templates_gen.desk.server.pages import pages
+from templates_gen.desk.server.printed import printed
 from templates_gen.desk.server.refusals import refusals
-from templates_gen.messages.roles.desk_page import DeskPage
 from templates_gen.messages.roles.desk_server import DeskRefusal
 
 if TYPE_CHECKING:
@@ -22,11 +24,13 @@ def create_app(desk: Desk) -> Flask:
     app = Flask("templates_gen.desk", static_folder=None, template_folder=str(PAGE / "templates"))
     app.url_map.strict_slashes = True
     app.url_map.redirect_defaults = False
-    app.jinja_env.globals.update(DeskPage=DeskPage, DeskRefusal=DeskRefusal)
+    app.jinja_env.globals.update(DeskRefusal=DeskRefusal)
     app.jinja_env.trim_blocks = app.jinja_env.lstrip_blocks = True
     guard(app, desk)
     refusals(app, desk)
-    pages(app, desk)
+    drawing = Drawing()
+    for routes in (pages, looking, printed):
+        routes(app, desk, drawing)
 
     @app.get("/static/<path:name>", endpoint="static")
     def static(name: str) -> Response:

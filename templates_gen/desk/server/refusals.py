@@ -25,6 +25,7 @@ _BY_STATUS = {
     429: DeskRefusal.TOO_OFTEN,
 }
 FORM_BYTES = 256 * 1024
+"""A slip with every line and list filled in needs less than half of it (`tests/.../test_limits.py`)."""
 UPLOAD_BYTES = 256 * 1024
 _STATUS_OF_FAULT = 400  # a browser shows the sentence alike, and a 5xx would say that the desk itself is gone
 
@@ -42,24 +43,24 @@ def refusals(app: Flask, desk: Desk) -> None:
 
     @app.errorhandler(RefusedError)
     def refused(error: RefusedError) -> Response:
-        return _answer(desk, error.status, words(desk).words_of(error.said))
+        return sentence(desk, error.status, words(desk).words_of(error.said))
 
     @app.errorhandler(HTTPException)
     def known(error: HTTPException) -> Response:
         status = error.code or 400
         if status < 400 and error.response is None:  # a redirect to an address with or without its last slash
-            return _answer(desk, 404, words(desk).say(DeskRefusal.NOT_FOUND))
+            return sentence(desk, 404, words(desk).say(DeskRefusal.NOT_FOUND))
         if status == 413:
-            return _answer(desk, 413, words(desk).say(DeskRefusal.TOO_LARGE, most=FORM_BYTES // 1024))
+            return sentence(desk, 413, words(desk).say(DeskRefusal.TOO_LARGE, most=FORM_BYTES // 1024))
         role = _BY_STATUS.get(status, DeskRefusal.BAD)
-        return _answer(desk, status if status in _BY_STATUS else 400, words(desk).say(role))
+        return sentence(desk, status if status in _BY_STATUS else 400, words(desk).say(role))
 
     @app.errorhandler(Exception)
     def fault(error: Exception) -> Response:
         if app.testing:
             raise error
         report(error)
-        return _answer(desk, _STATUS_OF_FAULT, words(desk).say(DeskRefusal.FAULT))
+        return sentence(desk, _STATUS_OF_FAULT, words(desk).say(DeskRefusal.FAULT))
 
 
 def report(error: Exception) -> None:
@@ -69,7 +70,8 @@ def report(error: Exception) -> None:
     print("\n".join(map(ascii_safe, f"{said}\n{lines}".split("\n"))), file=sys.stderr, flush=True)  # noqa: T201
 
 
-def _answer(desk: Desk, status: int, said: str) -> Response:
+def sentence(desk: Desk, status: int, said: str) -> Response:
+    """A page, or values for a script, that says one sentence."""
     if wants_values():
         answer = jsonify({"say": said})
     else:

@@ -5,12 +5,19 @@ from __future__ import annotations
 import secrets
 import threading
 from collections import OrderedDict
+from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, field
 from pathlib import Path
+from typing import TYPE_CHECKING
+
+if TYPE_CHECKING:
+    from templates_gen.desk.kits.opened import Opened
+    from templates_gen.desk.slip.reading import Read
 
 SLIPS = 50
 """As many kits as may lie on one desk."""
 
+_PAGES = 20
 _LETTERS = "abcdefghjkmnpqrstuvwxyz23456789"  # none that looks like another
 _GROUPS, _EACH = 3, 4
 
@@ -23,14 +30,42 @@ def new_code() -> str:
 
 @dataclass(slots=True)
 class Slip:
-    """One kit as it is typed. `examples` names the lines that are still the example's."""
+    """One kit as it is typed, and what the desk knows of it beside. Whoever changes it holds its `lock`.
+
+    `examples` names the lines that are still the example's; where that is right, they are `left_as_is`. `good` is the
+    last that could be read, with what was typed then. `happened`, `refused` and `asks` are for the next page alone.
+    """
 
     id: str
     typed: dict[str, str] = field(default_factory=dict)
     examples: set[str] = field(default_factory=set)
     left_as_is: bool = False
-    touched_since_keep: bool = False
+    opened: Opened | None = None
+    stock: Opened | None = None
+    kept: str = ""
+    touched: bool = False
+    changed: bool = False
+    good: Read | None = None
+    good_typed: Mapping[str, str] = field(default_factory=dict)
+    only: frozenset[str] | None = None
+    job: str = ""
+    made_of: Mapping[str, str] = field(default_factory=dict)
+    asks: str = ""
+    happened: str = ""
+    refused: str = ""
     lock: threading.RLock = field(default_factory=threading.RLock)
+    _newest: OrderedDict[str, int] = field(default_factory=OrderedDict)
+
+    def arrived(self, page: str, nr: int) -> None:
+        """A page asks its question of that number. Called before its turn comes."""
+        if page:
+            self._newest[page] = max(nr, self._newest.get(page, 0))
+            while len(self._newest) > _PAGES:
+                self._newest.popitem(last=False)
+
+    def late(self, page: str, nr: int) -> bool:
+        """Whether the same page asked a newer question meanwhile."""
+        return nr < self._newest.get(page, 0)
 
 
 class TooManySlipsError(Exception):
@@ -44,12 +79,12 @@ class Slips:
         self._most, self._lock = most, threading.Lock()
         self._slips: OrderedDict[str, Slip] = OrderedDict()
 
-    def new(self, typed: dict[str, str], examples: set[str]) -> Slip:
+    def new(self, typed: Mapping[str, str], examples: Iterable[str] = ()) -> Slip:
         """A slip with an id of its own. Where the desk is full, the one goes that was kept and not used for longest."""
-        slip = Slip(secrets.token_hex(4), typed, examples)
+        slip = Slip(secrets.token_hex(4), dict(typed), set(examples))
         with self._lock:
             if len(self._slips) >= self._most:
-                kept = next((each for each in self._slips.values() if not each.touched_since_keep), None)
+                kept = next((each for each in self._slips.values() if not each.touched), None)
                 if kept is None:
                     raise TooManySlipsError
                 del self._slips[kept.id]

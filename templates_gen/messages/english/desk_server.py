@@ -54,4 +54,11 @@ MESSAGES: dict[Role, str | Plural] = {
         "The desk met a fault of its own; what you typed before is kept. The window that it was started in says more: "
         "please report what stands there."
     ),
+    DeskRefusal.TOO_MANY_KITS: (
+        "{most} kits lie on this desk, each with lines that were not kept, and there is no room for more. "
+        "Keep one of them first."
+    ),
+    DeskRefusal.TOO_LARGE_TO_DRAW: "This is too large to draw while you type. What you typed is kept.",
+    DeskRefusal.NO_SLIP: "That kit lies no longer on the desk. Open it again, or start from the example.",
+    DeskRefusal.NOT_READ: "A line of the slip cannot be read, so nothing is made of it. Mend it on the desk first.",
 }

@@ -36,3 +36,7 @@ class DeskRefusal(Role):
     KIND = "desk_server.refusal.kind"
     TOO_OFTEN = "desk_server.refusal.too_often"
     FAULT = "desk_server.refusal.fault"
+    TOO_MANY_KITS = "desk_server.refusal.too_many_kits"
+    TOO_LARGE_TO_DRAW = "desk_server.refusal.too_large_to_draw"
+    NO_SLIP = "desk_server.refusal.no_slip"
+    NOT_READ = "desk_server.refusal.not_read"

@@ -114,6 +114,7 @@ WORDS = re.compile(r"[A-Za-z]{2,}[,;:]? [A-Za-z]{2,}")
 OPTION = re.compile(r"--?[a-z-]+( \S+)?")  # an example of what to type is the same in every language
 ALLOWED: dict[str, set[str]] = {
     "desk/server/files.py": {"text/css; charset=utf-8", "text/javascript; charset=utf-8"},
+    "desk/server/printed.py": {'inline; filename="{}"'},
     "desk/server/serving.py": {"400 Bad Request", "413 Content Too Large", "text/plain; charset=utf-8"},
     "inputs/toml_spans.py": {"no TOML document at character {}"},
     "languages/catalogues.py": {"there is no catalogue of the language {}", "a catalogue says {} of its plural forms"},

@@ -1,0 +1,100 @@
+"""One sheet for the screen, and one file to print: names come from the kit's own list, never from a path."""
+
+from __future__ import annotations
+
+import threading
+from typing import TYPE_CHECKING
+
+from flask import Flask, Response, abort, request
+
+from layout.cutting.stock.stock import Stock
+from layout.plan import Plan
+from layout.values.errors import LayoutError
+from templates_gen.desk.look.sheets import screen_sheet, sheet_name
+from templates_gen.desk.server.drawing import OF_A_PAGE, Drawing
+from templates_gen.desk.server.pages import redirect_to
+from templates_gen.desk.server.person import words
+from templates_gen.desk.server.refusals import RefusedError, sentence
+from templates_gen.desk.server.slips import asked_of, slip_of
+from templates_gen.files.generate import ProofError
+from templates_gen.files.one_file import proven_bytes
+from templates_gen.inputs.stock_file import built_in
+from templates_gen.lettering.fonts import metrics
+from templates_gen.messages.roles.desk_server import DeskRefusal
+
+if TYPE_CHECKING:
+    from templates_gen.desk.server.state import Desk, Slip
+
+_PATIENCE = 20.0
+_MAKING = threading.Lock()
+
+
+def printed(app: Flask, desk: Desk, drawing: Drawing) -> None:
+    """Adds these routes."""
+
+    @app.get("/sheet/<file>/<number>.svg")
+    def sheet(file: str, number: str) -> Response:
+        slip = slip_of(desk, request.args)
+        plan, stock = _good(desk, slip)
+        found = sheet_name(plan, stock, file, words(desk))
+        if found is None or number not in map(str, range(1, found.sheets + 1)):
+            return abort(404)
+        try:
+            svg = drawing.within(OF_A_PAGE, lambda: screen_sheet(plan, stock, file, int(number)))
+        except LayoutError as error:
+            return sentence(desk, 404, error.said(words(desk)))
+        if svg is None:
+            raise RefusedError(429, DeskRefusal.TOO_LARGE_TO_DRAW)
+        return Response(svg, content_type="image/svg+xml")
+
+    @app.get("/pdf/<file>")
+    def pdf(file: str) -> Response:
+        slip = slip_of(desk, request.args)
+        plan, stock = _now(desk, slip)
+        if sheet_name(plan, stock, file, words(desk)) is None:
+            return abort(404)
+        if stops(slip, f"pdf:{file}"):
+            return redirect_to(f"/?k={slip.id}#away")
+        if not _MAKING.acquire(timeout=_PATIENCE):
+            raise RefusedError(429, DeskRefusal.TOO_OFTEN)
+        try:
+            data = proven_bytes(plan, file, lambda: stock or built_in(), metrics())
+        except ProofError as error:
+            return sentence(desk, 400, words(desk).again(str(error)))
+        except LayoutError as error:
+            return sentence(desk, 400, error.said(words(desk)))
+        finally:
+            _MAKING.release()
+        answer = Response(data, content_type="application/pdf")
+        answer.headers["Content-Disposition"] = f'inline; filename="{file}"'  # a name of the kit's own list
+        return answer
+
+
+def stops(slip: Slip, what: str, *, as_is: bool = False) -> bool:
+    """Whether to stop once before something is made of lines that are still the example's; it is asked on the page."""
+    with slip.lock:
+        if as_is or slip.asks == what:
+            slip.left_as_is, slip.asks = True, ""
+        if not slip.examples or slip.left_as_is:
+            slip.asks = ""
+            return False
+        slip.asks = what
+        return True
+
+
+def _good(desk: Desk, slip: Slip) -> tuple[Plan, Stock | None]:
+    """The plan to look at: of what is typed, else the last that could be read."""
+    with slip.lock:
+        asked_of(desk, slip)
+        if slip.good is None or slip.good.plan is None:
+            return abort(404)
+        return slip.good.plan, slip.good.stock
+
+
+def _now(desk: Desk, slip: Slip) -> tuple[Plan, Stock | None]:
+    """The plan of what is typed; RefusedError where a line cannot be read, since nobody should cut another strip."""
+    with slip.lock:
+        now = asked_of(desk, slip).read
+        if now.plan is None or now.troubles:
+            raise RefusedError(400, DeskRefusal.NOT_READ)
+        return now.plan, now.stock
