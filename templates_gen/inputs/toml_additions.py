@@ -13,6 +13,10 @@ from templates_gen.inputs.toml_splices import end_at, line_end, line_start, spli
 from templates_gen.inputs.toml_tree import ROOT, Head, Path, Place, Tree
 
 
+class NoPlaceError(ValueError):
+    """A text that a value cannot be put into."""
+
+
 def added(text: str, path: Path, value: object, before: Sequence[str], order: Order) -> str:
     """The text with a `value` at `path`, behind the nearest of the keys that stand `before` it in its table."""
     tree, (*outer, key) = Tree(text), path
@@ -126,7 +130,7 @@ def _section(tree: Tree, name: str, values: Mapping[str, Any], order: Order) -> 
 def _listed(tree: Tree, path: Path, number: int, row: object) -> str:
     """A row of a list whose rows have headers."""
     if not isinstance(row, Mapping):
-        raise ValueError("a row below a header is a table")
+        raise NoPlaceError
     text, end = tree.text, usual_end(tree.text)
     heads = [head for head in tree.heads if head.listed and head.path[:-1] == path]
     lines = [text[slice(*heads[0].span)], *(f"{key_literal(key)} = {literal(each)}" for key, each in row.items())]

@@ -25,7 +25,7 @@ def literal(value: object, like: str = "") -> str:
         return f"{{{inside}}}"
     if isinstance(value, list | tuple):
         return f"[{', '.join(map(literal, value))}]"
-    raise TypeError(f"TOML has no value for {value!r}")
+    raise TypeError(repr(value))
 
 
 def key_literal(key: str) -> str:

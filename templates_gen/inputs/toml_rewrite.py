@@ -6,7 +6,7 @@ import tomllib
 from collections.abc import Mapping, Sequence
 from typing import Any
 
-from templates_gen.inputs.toml_additions import added, added_to_list
+from templates_gen.inputs.toml_additions import NoPlaceError, added, added_to_list
 from templates_gen.inputs.toml_literal import literal
 from templates_gen.inputs.toml_order import Order
 from templates_gen.inputs.toml_removals import removed
@@ -19,11 +19,11 @@ def rewritten(text: str, wanted: Mapping[str, Any], order: Order, *, shown: bool
 
     What stays the same keeps its writing; remarks stay, but for those inside a value that goes. A new key stands behind
     the remark that shows it, else where `order` has it. What goes is taken out, or is still
-    `shown` by a remark. ValueError where the text has no place for a value.
+    `shown` by a remark. NoPlaceError where the text has no place for a value.
     """
     text = _Rewriting(text, order, shown=shown).done(wanted)
     if not alike(tomllib.loads(text), wanted):
-        raise ValueError("the text has no place for these values")
+        raise NoPlaceError
     return text
 
 

@@ -163,4 +163,4 @@ def _free(name: str, words: Catalogue, taken: frozenset[str]) -> str:
         copy = str(words.say(role, name=name[:room].rstrip(" ,"), **values))
         if copy.casefold() not in known:
             return copy
-    raise AssertionError("numbers have no end")
+    return copy

@@ -11,6 +11,7 @@ from templates_gen.desk.kits.kinds import STOCK_PREFIX, kind_of, typed_in
 from templates_gen.desk.kits.opened import DeskError, Opened, Typed
 from templates_gen.desk.kits.values import KITS, carried, kits_in, range_with, whole_kit
 from templates_gen.desk.slip.typed import values_of
+from templates_gen.inputs.toml_additions import NoPlaceError
 from templates_gen.inputs.toml_order import Order
 from templates_gen.inputs.toml_rewrite import alike, rewritten
 from templates_gen.messages.roles.desk_kits import DeskKits
@@ -41,7 +42,7 @@ def text_with(opened: Opened, typed: Typed, text: str, *, shared: bool = False) 
         wanted = _wanted(opened, values, before, after, shared=shared)
         found = rewritten(body, wanted, _order(opened))
         if not _says(opened, tomllib.loads(found), after) or _others_differ(opened, values, found, shared=shared):
-            raise ValueError("other values")
+            raise NoPlaceError
     except (ValueError, TypeError, IndexError, RecursionError) as error:
         if isinstance(error, LayoutError):
             raise

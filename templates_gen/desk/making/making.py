@@ -11,13 +11,14 @@ from collections import OrderedDict
 from pathlib import Path
 
 from layout.cutting.stock.stock import Stock
+from layout.messages.catalogue import Catalogue
 from layout.plan import Plan
 from templates_gen.desk.kits.opened import DeskError
 from templates_gen.desk.making.asked import Asked
 from templates_gen.desk.making.job import Job
 from templates_gen.disk.faults import reason
 from templates_gen.lettering.fonts import metrics
-from templates_gen.messages.roles.desk_kits import DeskMaking
+from templates_gen.messages.roles.desk_kits import DeskKits, DeskMaking
 
 SECONDS = 60.0
 """As long as one kit may take."""
@@ -63,6 +64,12 @@ class Making:
         with self._lock:
             jobs = [job for job in self._jobs.values() if job.asked.digest == digest and job.state.status == "made"]
             return jobs[-1] if jobs else None
+
+    def note(self, digest: str, words: Catalogue) -> str:
+        """What is known of the files of what has this digest: proven, and how many, or not made yet."""
+        job = self.made(digest)
+        proof = job.state.proof if job else None
+        return words.say(DeskKits.FILES_PROVEN, files=proof.files) if proof else words.say(DeskKits.FILES_NOT_MADE)
 
     def file(self, name: str, file: str) -> bytes:
         """One file out of the zip of a run, by its name there; DeskError where there is none."""

@@ -17,6 +17,13 @@ MESSAGES: dict[Role, str | Plural] = {
     DeskKits.OTHER_FILE: "{file} is a TOML file, but neither a kit, a range nor a stock file.",
     DeskKits.COPY_OF: "{name}, copy",
     DeskKits.COPY_NUMBER: "{name}, copy {number}",
+    DeskKits.WITHIN: "{outer}: {inner}",
+    DeskKits.MORE: "{mm} mm, {difference} mm more",
+    DeskKits.LESS: "{mm} mm, {difference} mm less",
+    DeskKits.NO_NUMBER: "not known",
+    DeskKits.NUMBERS: "Numbers",
+    DeskKits.FILES_PROVEN: Plural("files", "proven, {files} file", "proven, {files} files"),
+    DeskKits.FILES_NOT_MADE: "not made yet",
     DeskMaking.PROVEN: Plural(
         "files",
         "Proven: {files} file read back, {counts}, largest deviation {deviation}.",

@@ -17,6 +17,13 @@ class DeskKits(Role):
     OTHER_FILE = "desk_kits.other_file"
     COPY_OF = "desk_kits.copy_of"
     COPY_NUMBER = "desk_kits.copy_number"
+    WITHIN = "desk_kits.within"
+    MORE = "desk_kits.more"
+    LESS = "desk_kits.less"
+    NO_NUMBER = "desk_kits.no_number"
+    NUMBERS = "desk_kits.numbers"
+    FILES_PROVEN = "desk_kits.files_proven"
+    FILES_NOT_MADE = "desk_kits.files_not_made"
 
 
 class DeskMaking(Role):
