@@ -9,7 +9,9 @@ from flask import Flask, Response, abort
 from templates_gen.desk.server.drawing import Drawing
 from templates_gen.desk.server.files import PAGE, static_files
 from templates_gen.desk.server.guard import guard
+from templates_gen.desk.server.kit_routes import kit_routes
 from templates_gen.desk.server.looking import looking
+from templates_gen.desk.server.make_routes import make_routes
 from templates_gen.desk.server.pages import pages
 from templates_gen.desk.server.printed import printed
 from templates_gen.desk.server.refusals import refusals
@@ -29,7 +31,7 @@ def create_app(desk: Desk) -> Flask:
     guard(app, desk)
     refusals(app, desk)
     drawing = Drawing()
-    for routes in (pages, looking, printed):
+    for routes in (pages, looking, printed, make_routes, kit_routes):
         routes(app, desk, drawing)
 
     @app.get("/static/<path:name>", endpoint="static")

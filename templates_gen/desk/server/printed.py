@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import threading
 from typing import TYPE_CHECKING
 
 from flask import Flask, Response, abort, request
@@ -17,16 +16,10 @@ from templates_gen.desk.server.person import words
 from templates_gen.desk.server.refusals import RefusedError, sentence
 from templates_gen.desk.server.slips import asked_of, slip_of
 from templates_gen.files.generate import ProofError
-from templates_gen.files.one_file import proven_bytes
-from templates_gen.inputs.stock_file import built_in
-from templates_gen.lettering.fonts import metrics
 from templates_gen.messages.roles.desk_server import DeskRefusal
 
 if TYPE_CHECKING:
     from templates_gen.desk.server.state import Desk, Slip
-
-_PATIENCE = 20.0
-_MAKING = threading.Lock()
 
 
 def printed(app: Flask, desk: Desk, drawing: Drawing) -> None:
@@ -55,16 +48,12 @@ def printed(app: Flask, desk: Desk, drawing: Drawing) -> None:
             return abort(404)
         if stops(slip, f"pdf:{file}"):
             return redirect_to(f"/?k={slip.id}#away")
-        if not _MAKING.acquire(timeout=_PATIENCE):
-            raise RefusedError(429, DeskRefusal.TOO_OFTEN)
         try:
-            data = proven_bytes(plan, file, lambda: stock or built_in(), metrics())
+            data = desk.making.single(plan, file, stock)
         except ProofError as error:
             return sentence(desk, 400, words(desk).again(str(error)))
         except LayoutError as error:
             return sentence(desk, 400, error.said(words(desk)))
-        finally:
-            _MAKING.release()
         answer = Response(data, content_type="application/pdf")
         answer.headers["Content-Disposition"] = f'inline; filename="{file}"'  # a name of the kit's own list
         return answer

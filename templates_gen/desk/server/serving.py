@@ -53,8 +53,11 @@ def serve(asked: Asked, say: Callable[[str], None]) -> None:
     say(message(DeskCommand.OPEN, address=desk.key_address))
     if asked.browser:
         threading.Thread(target=webbrowser.open, args=(desk.key_address,), daemon=True).start()
-    with suppress(KeyboardInterrupt, SystemExit):
-        server.run()  # until an interrupt or _end
+    try:
+        with suppress(KeyboardInterrupt, SystemExit):
+            server.run()  # until an interrupt or _end
+    finally:
+        desk.close()
     say(message(DeskCommand.CLOSED))
 
 

@@ -9,6 +9,7 @@ from flask import request
 from werkzeug.datastructures import MultiDict
 
 from templates_gen.desk.page.asked import WORKING, Asked
+from templates_gen.desk.server.made import made_of
 from templates_gen.desk.server.person import UNITS, Unit, unit, words
 from templates_gen.desk.server.refusals import RefusedError
 from templates_gen.desk.server.state import SLIPS, Slip, TooManySlipsError
@@ -86,6 +87,7 @@ def asked_of(desk: Desk, slip: Slip, view: str = WORKING, shown: Unit | None = N
         view=view,
         only=slip.only,
         asks=slip.asks,
+        made=made_of(desk, slip, said),
         happened=slip.happened,
         refused=slip.refused,
     )

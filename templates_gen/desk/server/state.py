@@ -10,6 +10,9 @@ from dataclasses import dataclass, field
 from pathlib import Path
 from typing import TYPE_CHECKING
 
+from templates_gen.desk.kits.folder import Kits
+from templates_gen.desk.making.making import Making
+
 if TYPE_CHECKING:
     from templates_gen.desk.kits.opened import Opened
     from templates_gen.desk.slip.reading import Read
@@ -33,7 +36,8 @@ class Slip:
     """One kit as it is typed, and what the desk knows of it beside. Whoever changes it holds its `lock`.
 
     `examples` names the lines that are still the example's; where that is right, they are `left_as_is`. `good` is the
-    last that could be read, with what was typed then. `happened`, `refused` and `asks` are for the next page alone.
+    last that could be read, with what was typed then. `job` is the run that was begun last, of what was typed then, and
+    `made_job` the last one that made its files. `happened`, `refused` and `asks` are for the next page alone.
     """
 
     id: str
@@ -50,6 +54,8 @@ class Slip:
     only: frozenset[str] | None = None
     job: str = ""
     made_of: Mapping[str, str] = field(default_factory=dict)
+    made_job: str = ""
+    made_typed: Mapping[str, str] = field(default_factory=dict)
     asks: str = ""
     happened: str = ""
     refused: str = ""
@@ -127,6 +133,16 @@ class Desk:
     code: str = field(default_factory=new_code)
     slips: Slips = field(default_factory=Slips)
     lock: threading.Lock = field(default_factory=threading.Lock)
+    making: Making = field(default_factory=Making)
+    kits: Kits = field(init=False)
+    job: str = ""
+
+    def __post_init__(self) -> None:
+        self.kits = Kits(self.folder)
+
+    def close(self) -> None:
+        """Ends what is under way, and takes away what was made here."""
+        self.making.close()
 
     @property
     def hosts(self) -> tuple[str, ...]:

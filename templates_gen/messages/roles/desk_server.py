@@ -40,3 +40,9 @@ class DeskRefusal(Role):
     TOO_LARGE_TO_DRAW = "desk_server.refusal.too_large_to_draw"
     NO_SLIP = "desk_server.refusal.no_slip"
     NOT_READ = "desk_server.refusal.not_read"
+
+
+class DeskNote(Role):
+    """What is said of files on the page of kits."""
+
+    STOCK_FILE = "desk_server.note.stock_file"
