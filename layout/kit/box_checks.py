@@ -22,7 +22,8 @@ def box_errors(got: Mapping[str, Any]) -> Iterator[FieldError]:
     if not isinstance(box, Box) or paper is None:
         return
     width, height = paper.sides_mm
-    room = floor(width - float(_GUTTERS)), floor(height - float(_HEAD_AND_FOOT))
+    across = floor(width - float(_GUTTERS))
+    room = across, min(floor(height - float(_HEAD_AND_FOOT)), across)  # no card is higher than wide
     for key in ("label", "list", "help"):
         card: CardSize | None = getattr(box, key)
         if card and (card.width.mm > room[0] or card.height.mm > room[1]):

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
 from fractions import Fraction
-from math import floor
 from typing import Any
 
 from layout.frames.travel import travel_offered
@@ -12,7 +11,7 @@ from layout.kit.box_checks import box_errors
 from layout.kit.ends import counted_by, ends_errors, frame_of
 from layout.kit.fields import example_of
 from layout.kit.frame_inputs import LONGEST
-from layout.kit.inputs import AS_WIDE_AS_FITS, BY_KEY, LEAST_SETT, MOST_SETT
+from layout.kit.inputs import AS_HIGH_AS_FITS, AS_WIDE_AS_FITS, BY_KEY, LEAST_SETT, MOST_SETT
 from layout.kit.kinds.all_keys import END_KEYS
 from layout.kit.strength_inputs import strength_errors
 from layout.kit.tables import filled
@@ -21,7 +20,7 @@ from layout.messages.catalogue import Message
 from layout.messages.roles import Cross, Refusal, Travel
 from layout.sett.sett import SettInput, take_sett
 from layout.values.errors import FieldError, leave_out, shown
-from layout.values.units import Length, Sett, mm_in, say_length, up
+from layout.values.units import Length, Sett, say_length, up
 
 Got = Mapping[str, Any]
 _BOTH = Message(Refusal.BOTH)
@@ -159,16 +158,9 @@ def _weaving_errors(got: Got) -> Iterator[FieldError]:
         return
     room = Length(frame.tightened.outer_height.mm - taken, room.unit)
     if height and height.mm >= room.mm and got.get("weaving.near_hold", "bar") == "bar":
-        example = f'height = "{_fitting(room)}"'
+        example = f'height = "{AS_HIGH_AS_FITS}"'
         yield FieldError("weaving.height", Cross.WEAVING_HEIGHT, say_length(height), example, room=say_length(room))
 
 
 def _say(mm: Fraction, like: Length) -> str:
     return say_length(Length(mm, like.unit))
-
-
-def _fitting(room: Length) -> str:
-    """A plain length that fits into `room` with something to spare for headings and the hand."""
-    mm = room.mm / 2
-    step = mm_in("in") / 4 if room.imperial else Fraction(1)
-    return say_length(Length(max(floor(mm / step), 1) * step, "in" if room.imperial else "mm"))

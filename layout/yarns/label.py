@@ -12,10 +12,10 @@ from layout.values.limits import plain
 from layout.values.units import Length
 from layout.values.uses import Use
 from layout.yarns.diameter import Diameter, compressed, specific_volume, wrapped
-from layout.yarns.yarn import Yarn, folded, yarn_from_ball, yarn_of, yarn_weighed
-from layout.yarns.yarn_counts import system
+from layout.yarns.yarn import FINEST_TEX, HEAVIEST_TEX, Yarn, folded, yarn_from_ball, yarn_of, yarn_weighed
+from layout.yarns.yarn_counts import SYSTEMS, system
 
-_USUAL_TEX = Fraction(100)
+_USUAL_TEX, _USUAL_COUNT, _USUAL_SYSTEM = Fraction(100), Fraction(8), "ne"
 """A yarn that is meant, wherever one is asked for."""
 _THREADS = 'threads = [{count = 8, system = "ne"}, {count = 20, system = "ne"}]'
 _WAYS = (("threads",), ("count",), ("grams", "length"))
@@ -52,21 +52,22 @@ class Label:
             return self._counted(self.count, field)
         if self.system is not None or self.plies is not None:
             beside = "system" if self.system is not None else "plies"
-            raise FieldError(f"{field}.count", YarnNeed.BESIDE, shown(None), "count = 8", other=beside)
+            example = f"count = {_usual_count(self.system, self.plies or 1)}"
+            raise FieldError(f"{field}.count", YarnNeed.BESIDE, shown(None), example, other=beside)
         return self._sold(field)
 
     def _counted(self, count: Fraction, field: str) -> Yarn:
         if self.weighed:
             raise FieldError(f"{field}.weighed", YarnNeed.WEIGHED, Message(YarnNeed.A_COUNT), "weighed = false")
         if self.system is None:
-            raise FieldError(f"{field}.system", YarnNeed.SYSTEM_OF_COUNT, shown(None), 'system = "ne"')
+            example = f'system = "{_usual_system(count, self.plies or 1)}"'
+            raise FieldError(f"{field}.system", YarnNeed.SYSTEM_OF_COUNT, shown(None), example)
         try:
             return yarn_of(count, self.system, self.plies or 1, field)
         except FieldError as error:
             if error.field != field:
                 raise
-            usual = system(self.system).number(_USUAL_TEX / (self.plies or 1))
-            raise error.at(f"{field}.count", f"count = {plain(usual)}") from None
+            raise error.at(f"{field}.count", f"count = {_usual_count(self.system, self.plies or 1)}") from None
 
     def _left_out(self, field: str) -> None:
         """FieldError for a system or plies beside threads, each of which has its own."""
@@ -79,7 +80,7 @@ class Label:
             return None
         if self.grams is None or self.length is None:
             missing = "grams" if self.grams is None else "length"
-            example = "grams = 50" if missing == "grams" else 'length = "120 m"'
+            example = _usual_ball(self.grams, self.length)
             one = Message(YarnNeed.ONE_OF_THEM)
             raise FieldError(f"{field}.{missing}", YarnNeed.GRAMS_AND_LENGTH, one, example)
         weigh = yarn_weighed if self.weighed else yarn_from_ball
@@ -88,6 +89,34 @@ class Label:
         except FieldError as error:
             usual = plain(_USUAL_TEX * self.length.mm / 10**6)
             raise error.at(f"{field}.grams", f"grams = {usual}") from None
+
+
+def _can_be(tex: Fraction) -> bool:
+    return FINEST_TEX <= tex <= HEAVIEST_TEX
+
+
+def _usual_count(name: str | None, plies: int) -> str:
+    """A count in that system that makes a yarn of so many plies."""
+    usual = _USUAL_COUNT
+    if name and not _can_be(system(name).tex(usual) * plies):
+        usual = system(name).number(_USUAL_TEX / plies)
+    return plain(usual)
+
+
+def _usual_system(count: Fraction, plies: int) -> str:
+    """The first system, cotton before all, in which such a count makes a yarn; cotton where none does."""
+    keys = (_USUAL_SYSTEM, *(key for key in SYSTEMS if plies == 1 or not SYSTEMS[key].finished))
+    return next((key for key in keys if count > 0 and _can_be(SYSTEMS[key].tex(count) * plies)), _USUAL_SYSTEM)
+
+
+def _usual_ball(grams: Fraction | None, length: Length | None) -> str:
+    """The line that is missing of a ball that makes a yarn."""
+    if grams is None:
+        metres = length.mm / 1000 if length else Fraction(120)
+        usual = Fraction(50) if _can_be(50_000 / metres) else _USUAL_TEX * metres / 1000
+        return f"grams = {plain(usual)}"
+    metres = Fraction(120) if _can_be(1000 * grams / 120) else 1000 * grams / _USUAL_TEX
+    return f'length = "{plain(metres)} m"'
 
 
 def _several_ways(field: str, given: list[str]) -> FieldError:

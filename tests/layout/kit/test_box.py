@@ -127,8 +127,8 @@ def test_an_own_card_lies_on_its_longer_side() -> None:
         ({"also": [{"name": "beater"}, {"name": "beater"}]}, "box.also", "each thing once"),
         ({"also": [{"grams": 5}]}, "box.also[1]", "a name"),
         ({"also": [{"name": "x"}] * 25}, "box.also", "0 to 24"),
-        ({"label": "300 x 200 mm"}, "box.label", "at most 166 x 205 mm"),
-        ({"help": "150 x 206 mm"}, "box.help", "at most 166 x 205 mm"),
+        ({"label": "300 x 200 mm"}, "box.label", "at most 166 x 166 mm"),
+        ({"help": "150 x 206 mm"}, "box.help", "at most 166 x 166 mm"),
         ({"link": "https://" + "x" * 200}, "box.link", "208 characters"),
     ],
 )

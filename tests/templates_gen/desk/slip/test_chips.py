@@ -8,9 +8,11 @@ import pytest
 
 from layout.kit.kit import kit_values
 from templates_gen.desk.slip.chips import MOST, Use, used
+from templates_gen.desk.slip.fields import SPECS, pattern_of
 from templates_gen.desk.slip.judging import judged
 from templates_gen.desk.slip.lines import lines
 from templates_gen.desk.slip.reading import Trouble, read
+from templates_gen.desk.slip.texts import text_of
 from templates_gen.desk.slip.typed import example, typed_of
 from templates_gen.messages.english import ENGLISH
 from tests.kits import KINDS, NOTCHED, PEGGED, kit_of
@@ -107,6 +109,29 @@ CONTRADICTIONS: dict[str, Typed] = {
 def test_contradictions_are_mended_by_a_click(what: str) -> None:
     """Lines that contradict each other have at least one way out."""
     assert _click_all({**example(), **CONTRADICTIONS[what]}) >= 1
+
+
+HARD: dict[str, Typed] = {
+    "a card larger than its paper": {"box.label": "900 x 800 mm"},
+    "half of a very long ball": {"weft.strands[1].grams": "", "weft.strands[1].length": "90000 m"},
+    "half of a very heavy ball": {"weft.strands[1].grams": "9000", "weft.strands[1].length": ""},
+    "a count in no system": {"warp.system": "", "warp.count": "9000", "warp.plies": ""},
+    "a height that a large hand does not leave": {"weaving.height": "64 cm", "room.hand": "300 mm"},
+}
+
+
+@pytest.mark.parametrize("what", [*CONTRADICTIONS, *HARD])
+def test_what_the_command_line_offers_is_taken(what: str) -> None:
+    """The plain values of a refusal, written at their keys, end it: none leads to another refusal of the same field."""
+    typed = {**example(), **CONTRADICTIONS.get(what, HARD.get(what, {}))}
+    (refused, *_) = judged(typed).refusals
+    for asked in refused.error.use:
+        if asked.value is None or isinstance(asked.value, dict | list):
+            continue
+        prefix = "stock/" if refused.key.startswith("stock/") else ""
+        changed = {**typed, f"{prefix}{asked.key}": text_of(SPECS[pattern_of(prefix + asked.key)], asked.value)}
+        fields = {each.field for each in judged(changed).refusals}
+        assert refused.field not in fields, f"{refused.error} then {asked}"
 
 
 @pytest.mark.parametrize("keys", [NOTCHED, PEGGED])
