@@ -29,15 +29,14 @@ def write(sheet: Sheet, title: str = "", language: str = "en") -> str:
 
     `title` is what it shows, for who cannot see it; `language` the tag (BCP 47) of its words.
     """
-    check([sheet], About(title or sheet.name, ""))
+    check([sheet], About(title, ""))
     width, height = _mm(sheet.width), _mm(sheet.height)
     head = (
         f'<svg xmlns="http://www.w3.org/2000/svg" width="{width}mm" height="{height}mm" viewBox="0 0 {width} {height}" '
-        f'role="img" aria-label="{escape(title or sheet.name, _QUOTES)}" lang="{escape(language, _QUOTES)}">'
+        f'role="img" aria-label="{escape(title, _QUOTES)}" lang="{escape(language, _QUOTES)}">'
         f'<g transform="scale(.001)" font-family="{_FONT}">'
     )
-    top = round(sheet.height * 1000)
-    return head + "".join(_run(pen, size, run, top) for (pen, size), run in groupby(sheet.shapes, _look)) + "</g></svg>"
+    return head + "".join(_run(pen, size, run, sheet.height) for (pen, size), run in groupby(sheet.shapes, _look)) + "</g></svg>"
 
 
 def _look(shape: Shape) -> tuple[Pen, float]:
@@ -45,15 +44,15 @@ def _look(shape: Shape) -> tuple[Pen, float]:
     return shape.pen, shape.size if isinstance(shape, Text) else 0.0
 
 
-def _run(pen: Pen, size: float, run: Iterable[Shape], top: int) -> str:
-    """One group; `top` is the upper edge of the sheet in micrometres."""
+def _run(pen: Pen, size: float, run: Iterable[Shape], top: float) -> str:
+    """One group; `top` is the height of the sheet, from whose upper edge y runs down."""
     ink = pen.ink
     grey = f"#{round(ink.grey * 255):02x}" + 2 * f"{round(ink.grey * 255):02x}"
     shapes = list(run)
     if size:
         words = "".join(_words(shape, top) for shape in shapes if isinstance(shape, Text))
         weight = _WEIGHTS[ink.face]
-        return f'<g data-pen="{pen.value}" fill="{grey}" font-size="{_um(size)}" font-weight="{weight}">{words}</g>'
+        return f'<g data-pen="{pen.value}" fill="{grey}" font-size="{_short(size * 1000, 5)}" font-weight="{weight}">{words}</g>'
     if ink.fills:
         areas = "".join(f'<path d="{_area(shape, top)}"/>' for shape in shapes if isinstance(shape, Region))
         return f'<g data-pen="{pen.value}" fill="{grey}">{areas}</g>'
@@ -63,9 +62,9 @@ def _run(pen: Pen, size: float, run: Iterable[Shape], top: int) -> str:
     return f'<g data-pen="{pen.value}" {look}><path d="{lines}"/></g>'
 
 
-def _words(text: Text, top: int) -> str:
+def _words(text: Text, top: float) -> str:
     """Words as long as on paper: a browser would move letters closer together. Figures alone it does not."""
-    x, y = round(text.at.x * 1000), top - round(text.at.y * 1000)
+    x, y = round(text.at.x * 1000), round((top - text.at.y) * 1000)
     place = f'x="{x}" y="{y}"'
     if text.angle:
         place = f'transform="translate({x} {y})rotate({_short(-text.angle, 5)})"'
@@ -76,20 +75,20 @@ def _words(text: Text, top: int) -> str:
     return f"<text {place}>{escape(text.words)}</text>"
 
 
-def _area(region: Region, top: int) -> str:
+def _area(region: Region, top: float) -> str:
     return "".join(_curve(contour, top) for contour in region.contours)
 
 
-def _curve(curve: Curve, top: int) -> str:
+def _curve(curve: Curve, top: float) -> str:
     """The start, and relative steps in whole micrometres; each begins where the rounded one before it ends."""
-    x, y = round(curve.start.x * 1000), top - round(curve.start.y * 1000)
+    x, y = round(curve.start.x * 1000), round((top - curve.start.y) * 1000)
     return f"M{x} {y}{''.join(_steps(curve, x, y, top))}{'z' if curve.closed else ''}"
 
 
-def _steps(curve: Curve, x: int, y: int, top: int) -> Iterator[str]:
+def _steps(curve: Curve, x: int, y: int, top: float) -> Iterator[str]:
     start = curve.start
     for end, through in curve.steps:
-        new_x, new_y = round(end.x * 1000), top - round(end.y * 1000)
+        new_x, new_y = round(end.x * 1000), round((top - end.y) * 1000)
         dx, dy = new_x - x, new_y - y
         if through is not None:
             yield _arc(start, through, end, dx, dy)
@@ -111,7 +110,7 @@ def _mm(value: float) -> str:
 
 
 def _um(value: float) -> str:
-    """Millimetres in micrometres, to a hundredth of one: sizes of letters, widths of lines."""
+    """Millimetres in micrometres, to a hundredth of one."""
     return _short(value * 1000, 2)
 
 

@@ -28,7 +28,6 @@ ROW = 14.0
 
 _LINE, _TICK, _TIP, _HALF, _GAP = 14.0, 4.0, 8.0, 2.5, 6.0  # px: line spacing; ends; arrow heads; between words
 _EDGE = 2.0  # px: words keep so far from the edge of the drawing
-_FINE = 10**4
 
 
 def other_unit(length: Length, words: Catalogue) -> str:
@@ -132,7 +131,7 @@ class Measures:
             yield "frame.end_width", (0.0, float(frame.end_width.mm)), frame.end_width
 
     def _below(self) -> Iterator[str]:
-        """What cannot be seen from the face, or is too small for a line of measure, in one row."""
+        """What cannot be seen from the face, or is too small for a line of measure, line by line."""
         ends, say = self.at.ends, self.words.say
         found = []
         if not isinstance(ends, RoundBar):
@@ -140,17 +139,14 @@ class Measures:
             if thick is not None:
                 found.append(("frame.thickness", say(Dimension.THICK, length=self._both(thick))))
         if isinstance(ends, NotchedEnd):
-            found.append(("frame.notch_width", say(Dimension.NOTCH, length=self._typed(ends.notch_width))))
+            found.append(("frame.notch_width", say(Dimension.NOTCH, length=self._both(ends.notch_width))))
         if isinstance(ends, PeggedEnd):
-            found.append(("frame.peg_diameter", say(Dimension.PEG, length=self._typed(ends.peg_diameter))))
+            found.append(("frame.peg_diameter", say(Dimension.PEG, length=self._both(ends.peg_diameter))))
         if isinstance(ends, NailEnd):
-            found.append(("frame.nail_diameter", say(Dimension.NAIL, length=self._typed(ends.nail_diameter))))
-        y = self.at.height + (ROW + 2 * LETTERS + 10) * self.px
-        whole = sum(self.long(words) for _, words in found) + 2 * _GAP * (len(found) - 1)
-        x = self.at.width / 2 - whole / 2 * self.px
-        for key, words in found:
-            yield self._group(key, [self._text(words, x, y, "start")])
-            x += (self.long(words) + 2 * _GAP) * self.px
+            found.append(("frame.nail_diameter", say(Dimension.NAIL, length=self._both(ends.nail_diameter))))
+        y = self.at.height + (ROW + 2 * LETTERS + 8) * self.px
+        for k, (key, words) in enumerate(found):
+            yield self._group(key, [self._text(words, self.at.width / 2, y + k * _LINE * self.px, "middle")])
 
     def long(self, words: str) -> float:
         """How long words are, in px."""
@@ -171,8 +167,8 @@ class Measures:
 
     def _own(self, mm: Fraction) -> Length:
         """A length that nobody typed, in the unit of the page."""
-        unit = "in" if self.unit == "in" else "cm"
-        return Length(mm.limit_denominator(_FINE), unit)
+        unit, places = ("in", 2) if self.unit == "in" else ("cm", 1)
+        return Length(round(mm / mm_in(unit), places) * mm_in(unit), unit)
 
     def _group(self, key: str, parts: Sequence[str]) -> str:
         return f'<g class="dimg" data-dim="{key}">{"".join(parts)}</g>'

@@ -11,6 +11,7 @@ from layout.frames.kinds.notched_ends import NotchedEnd
 from layout.frames.kinds.pegged_ends import PeggedEnd
 from layout.frames.kinds.round_bars import RoundBar
 from layout.plan import Plan
+from layout.warps.loose_rod import ROD
 from layout.warps.pegged import peg_depth
 from layout.warps.warp import End
 from layout.yardage.heading import heading_of
@@ -98,6 +99,15 @@ class Places:
             top = min(self.y(end, 0.0), self.y(end, deep))
             for mark in self.plan.warp.marks(end):
                 yield self.x(float(mark)) - wide / 2, top, wide, deep
+
+    def rod(self) -> tuple[float, float, float, float] | None:
+        """Left, top, right and bottom of a loose rod behind the frame, where the warp may be anywhere at first."""
+        warp = self.plan.warp
+        if warp.kind != "rod":
+            return None
+        half, thick = float(warp.width) / 2 + 0.04 * self.width, float((warp.rod or ROD).mm)
+        middle = self.y("far", self.wide + (self.height - 2 * self.wide) / 4)
+        return self.x(-half), middle - thick / 2, self.x(half), middle + thick / 2
 
     def piece(self) -> tuple[float, float, float, float]:
         """Left, top, right and bottom of what is woven, as far as the frame shows it."""

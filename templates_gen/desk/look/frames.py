@@ -24,8 +24,9 @@ WIDE, HIGH = 330.0, 382.0
 SEPARATE = 600
 """Of more ends than these, no end is an element of its own: a browser would become slow."""
 
-_LEFT, _LEFT_LOW, _RIGHT, _ABOVE, _BELOW = 38.0, 62.0, 78.0, 62.0, 56.0  # px beside the frame
+_LEFT, _LEFT_LOW, _RIGHT, _ABOVE, _BELOW = 38.0, 76.0, 78.0, 60.0, 66.0  # px beside the frame
 _LOW = 130.0  # px: beside a lower frame its height is written across
+_FINE = 3.0  # px: ends that lie closer are drawn with thinner lines
 _PAST = 2.0  # mm: a strip reaches so far past its outer marks
 _ENDS: tuple[End, End] = ("near", "far")
 
@@ -46,8 +47,9 @@ def frame(plan: Plan, words: Catalogue, unit: str) -> FrameDrawing:
     box = " ".join(map(short, (middle_x - WIDE / 2 * px, middle_y - HIGH / 2 * px, WIDE * px, HIGH * px)))
     measures = Measures(at, px, (left, _RIGHT), words, unit)
     inner = "".join((*_wood(at), *_warp(passes, said), *_piece(at), *measures.drawn()))
+    kind = "frame fine" if float(plan.warp.pitch) < _FINE * px else "frame"
     svg = (
-        f'<svg xmlns="http://www.w3.org/2000/svg" class="frame" viewBox="{box}" role="img" tabindex="0" '
+        f'<svg xmlns="http://www.w3.org/2000/svg" class="{kind}" viewBox="{box}" role="img" tabindex="0" '
         f'aria-label="{escape(about)}">{inner}</svg>'
     )
     return FrameDrawing(svg, passes, said, about)
@@ -126,4 +128,6 @@ def _lines(each: PassLine) -> Iterator[tuple[str, str]]:
 def _piece(at: Places) -> Iterator[str]:
     """What is woven; and a loose rod behind the frame."""
     left, top, right, bottom = at.piece()
+    if rod := at.rod():
+        yield f'<path class="rod" d="{_rectangle(*rod)}"/>'
     yield f'<path class="piece" d="{_rectangle(left, top, right, bottom)}"/>'
