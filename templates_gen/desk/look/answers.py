@@ -82,6 +82,20 @@ class StripView(NamedTuple):
     why: str = ""
 
 
+class SheetView(NamedTuple):
+    """One sheet as it is seen: its SVG, what it is called, which `number` it is of how many `sheets` of its file.
+
+    Where it cannot be drawn `sheets` is 0, `why` says it in a sentence, and `gives` is the field that would change it.
+    """
+
+    svg: str
+    title: str
+    number: int
+    sheets: int
+    why: str = ""
+    gives: str = ""
+
+
 class SheetName(NamedTuple):
     """One file of the pile: its `file`, what it is called, of how many `sheets` it is.
 

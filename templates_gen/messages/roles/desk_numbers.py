@@ -131,3 +131,18 @@ class Need(Role):
     WEFT = "desk.need.weft"
     MATERIAL = "desk.need.material"
     END_WIDTH = "desk.need.end_width"
+
+
+class Pile(Role):
+    """The names of files whose sheets have none of their own."""
+
+    GUIDES = "desk.pile.guides"
+    COMB = "desk.pile.comb"
+    WINDING_COMBS = "desk.pile.winding_combs"
+    GAUGE_CUT = "desk.pile.gauge_cut"
+    GUIDE_CUT = "desk.pile.guide_cut"
+    STICK = "desk.pile.stick"
+    END_BARS = "desk.pile.end_bars"
+    JIGS = "desk.pile.jigs"
+    TRIAL = "desk.pile.trial"
+    BOARDS = "desk.pile.boards"
