@@ -29,7 +29,8 @@ _SIZE = re.compile(r"([0-9]{1,5}(?:\.[0-9]{1,5})?)mm")
 _WHOLE = "-?[0-9]{1,8}"
 _RADIUS = r"[0-9]{1,12}(?:\.[0-9]{1,2})?"
 _LETTERS = r"[0-9]{1,7}(?:\.[0-9]{1,5})?"
-_ONE = rf"l({_WHOLE})(?: (?=[0-9])|(?=-))({_WHOLE})|([hv])({_WHOLE})|a({_RADIUS}) ({_RADIUS}) 0 0 ([01]) ({_WHOLE}) ({_WHOLE})"
+_LINE = rf"l({_WHOLE})(?: (?=[0-9])|(?=-))({_WHOLE})|([hv])({_WHOLE})"
+_ONE = rf"{_LINE}|a({_RADIUS}) ({_RADIUS}) 0 0 ([01]) ({_WHOLE}) ({_WHOLE})"
 _STEP = re.compile(_ONE)
 _PLAIN = re.sub(r"\((?!\?)", "(?:", _ONE)
 _PATH = re.compile(rf"M({_WHOLE}) ({_WHOLE})((?:{_PLAIN})+)(z?)")

@@ -36,7 +36,11 @@ def write(sheet: Sheet, title: str = "", language: str = "en") -> str:
         f'role="img" aria-label="{escape(title, _QUOTES)}" lang="{escape(language, _QUOTES)}">'
         f'<g transform="scale(.001)" font-family="{_FONT}">'
     )
-    return head + "".join(_run(pen, size, run, sheet.height) for (pen, size), run in groupby(sheet.shapes, _look)) + "</g></svg>"
+    return (
+        head
+        + "".join(_run(pen, size, run, sheet.height) for (pen, size), run in groupby(sheet.shapes, _look))
+        + "</g></svg>"
+    )
 
 
 def _look(shape: Shape) -> tuple[Pen, float]:
@@ -51,8 +55,8 @@ def _run(pen: Pen, size: float, run: Iterable[Shape], top: float) -> str:
     shapes = list(run)
     if size:
         words = "".join(_words(shape, top) for shape in shapes if isinstance(shape, Text))
-        weight = _WEIGHTS[ink.face]
-        return f'<g data-pen="{pen.value}" fill="{grey}" font-size="{_short(size * 1000, 5)}" font-weight="{weight}">{words}</g>'
+        letters = f'font-size="{_short(size * 1000, 5)}" font-weight="{_WEIGHTS[ink.face]}"'
+        return f'<g data-pen="{pen.value}" fill="{grey}" {letters}>{words}</g>'
     if ink.fills:
         areas = "".join(f'<path d="{_area(shape, top)}"/>' for shape in shapes if isinstance(shape, Region))
         return f'<g data-pen="{pen.value}" fill="{grey}">{areas}</g>'

@@ -9,11 +9,12 @@ from collections.abc import Iterator, Sequence
 from fractions import Fraction
 from html import escape
 
+from layout.frames.kinds.flat_ends import FlatEnd
 from layout.frames.kinds.nails import NailEnd
 from layout.frames.kinds.notched_ends import NotchedEnd
 from layout.frames.kinds.pegged_ends import PeggedEnd
 from layout.frames.kinds.round_bars import RoundBar
-from layout.messages.catalogue import Catalogue
+from layout.messages.catalogue import Catalogue, Role
 from layout.values.numerals import say_number
 from layout.values.units import Length, in_unit, mm_in, say_length
 from templates_gen.desk.look.frame_places import Places
@@ -132,21 +133,23 @@ class Measures:
 
     def _below(self) -> Iterator[str]:
         """What cannot be seen from the face, or is too small for a line of measure, line by line."""
-        ends, say = self.at.ends, self.words.say
-        found = []
-        if not isinstance(ends, RoundBar):
-            thick = getattr(ends, "thickness", None)
-            if thick is not None:
-                found.append(("frame.thickness", say(Dimension.THICK, length=self._both(thick))))
-        if isinstance(ends, NotchedEnd):
-            found.append(("frame.notch_width", say(Dimension.NOTCH, length=self._both(ends.notch_width))))
-        if isinstance(ends, PeggedEnd):
-            found.append(("frame.peg_diameter", say(Dimension.PEG, length=self._both(ends.peg_diameter))))
-        if isinstance(ends, NailEnd):
-            found.append(("frame.nail_diameter", say(Dimension.NAIL, length=self._both(ends.nail_diameter))))
         y = self.at.height + (ROW + 2 * LETTERS + 8) * self.px
-        for k, (key, words) in enumerate(found):
+        for k, (key, role, length) in enumerate(self._unseen()):
+            words = self.words.say(role, length=self._both(length))
+            if self.long(words) > self.at.width / self.px + 2 * min(self.margins):
+                words = self.words.say(role, length=self._typed(length))
             yield self._group(key, [self._text(words, self.at.width / 2, y + k * _LINE * self.px, "middle")])
+
+    def _unseen(self) -> Iterator[tuple[str, Role, Length]]:
+        ends = self.at.ends
+        if isinstance(ends, FlatEnd | NotchedEnd | PeggedEnd | NailEnd):
+            yield "frame.thickness", Dimension.THICK, ends.thickness
+        if isinstance(ends, NotchedEnd):
+            yield "frame.notch_width", Dimension.NOTCH, ends.notch_width
+        if isinstance(ends, PeggedEnd):
+            yield "frame.peg_diameter", Dimension.PEG, ends.peg_diameter
+        if isinstance(ends, NailEnd):
+            yield "frame.nail_diameter", Dimension.NAIL, ends.nail_diameter
 
     def long(self, words: str) -> float:
         """How long words are, in px."""

@@ -39,7 +39,7 @@ def range_drawing(low: float, high: float, ticks: Sequence[Tick], zone: str, abo
     lines = "".join(f"M{x(tick.value):.1f} 20V28" for tick in ticks if not tick.taken)
     heavy = "".join(f"M{x(tick.value):.1f} 4V26" for tick in ticks if tick.taken)
     words = "".join(_words(ticks, x))
-    if metrics().width(zone, _LETTERS) + _APART < right - left:
+    if zone and metrics().width(zone, _LETTERS) + _APART < right - left:
         words += f'<text x="{(left + right) / 2:.1f}" y="{_ZONE:g}">{escape(zone)}</text>'
     return (
         f'<svg class="range" viewBox="0 0 {WIDE:g} {HIGH:g}" role="img" aria-label="{escape(about)}">'

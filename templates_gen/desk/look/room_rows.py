@@ -49,13 +49,16 @@ def _bending(rows: Rows) -> Number:
     said = rows.figures.exact(load.most, scale)
     ticks = Tick(taken, row.value, taken=True), Tick(0.0, "0"), Tick(most, said)
     drawing = range_drawing(0.0, most, ticks, say(Shown.GOOD), say(Shown.BENDING_RANGE, taken=row.value, most=said))
-    row = row._replace(low=0.0, high=most, taken=taken, range=drawing, why=(pulls, *row.why))
+    assumed = rows.figures.why(load.bending)[1:]  # the note on the formula says it too
+    why = tuple(each for each in row.why if each not in assumed)
+    row = row._replace(low=0.0, high=most, taken=taken, range=drawing, why=(pulls, *why))
     return rows.giving(row, "frame.tension", Give.TENSION)
 
 
 def shed_rows(rows: Rows) -> Iterator[Number]:
-    """What else the frame takes: the shed stick, leashes, and the fringes that are left."""
+    """What else there is of the frame: its pull, the shed stick, leashes, and the fringes that are left."""
     amounts = rows.plan.amounts
+    yield rows.giving(rows.of("pull", Row.PULL, rows.plan.load.pull, FORCE), "frame.tension", Give.TENSION)
     yield rows.giving(rows.of("stick", Row.STICK, amounts.shed_stick_mm, SHORT), "room.stick_past", Give.OWN)
     tied = amounts.leashes
     each, other = (rows.figures.likely(tied.each, scale) for scale in rows.figures.scales(SHORT))

@@ -16,6 +16,7 @@ from layout.values.errors import FieldError, LayoutError
 from templates_gen.desk.look.answers import SheetName, SheetView
 from templates_gen.desk.look.drawn import drawn
 from templates_gen.desk.look.refusal_picture import refusal_picture
+from templates_gen.languages.catalogues import catalogue_of
 from templates_gen.messages.roles.desk_numbers import Pile
 from templates_gen.writers.screen import write
 
@@ -41,7 +42,7 @@ def sheet_names(
     where it is asked that they be `counted` are they drawn; else `sheets` is 1 where it may be more, and what paper or
     stock do not allow is not known yet.
     """
-    words = words or plan.words
+    words = words or catalogue_of(plan.words.language)
     found = [SheetName(file, _title(plan, file, words), 1) for file in _files(plan, stock)]
     if counted:
         found = [_counted(plan, stock, each, words) for each in found]
@@ -88,17 +89,17 @@ def _counted(plan: Plan, stock: Stock | None, name: SheetName, words: Catalogue)
     try:
         return name._replace(sheets=len(drawn(plan, stock, name.file).sheets))
     except LayoutError as error:
-        return name._replace(sheets=0, why=error.said(words), gives=error.field if isinstance(error, FieldError) else "")
+        return name._replace(
+            sheets=0, why=error.said(words), gives=error.field if isinstance(error, FieldError) else ""
+        )
 
 
-def sheet_view(
-    plan: Plan, stock: Stock | None, file: str, number: int, words: Catalogue | None = None
-) -> SheetView:
+def sheet_view(plan: Plan, stock: Stock | None, file: str, number: int, words: Catalogue | None = None) -> SheetView:
     """One sheet of a file, as it will print; the nearest there is where it has none of that `number`.
 
     Where it cannot be drawn, `why` says so with `words`, and the picture does.
     """
-    words = words or plan.words
+    words = words or catalogue_of(plan.words.language)
     try:
         found = drawn(plan, stock, file)
     except LayoutError as error:

@@ -13,6 +13,7 @@ from layout.values.errors import LayoutError
 from layout.warps.warp import End
 from templates_gen.desk.look.answers import StripView
 from templates_gen.desk.look.pointing import labels
+from templates_gen.languages.catalogues import catalogue_of
 from templates_gen.lettering.fonts import metrics
 from templates_gen.messages.roles.desk_numbers import Strips
 from templates_gen.writers.screen import write
@@ -26,7 +27,7 @@ def strip(plan: Plan, end: End, words: Catalogue | None = None) -> StripView:
 
     Where it cannot be drawn, `why` says so and there is no picture.
     """
-    words = words or plan.words
+    words = words or catalogue_of(plan.words.language)
     said = labels(plan, end, words)
     about = words.say(_ABOUT[end], marks=len(said))
     try:

@@ -66,6 +66,7 @@ class Row(Role):
     FINISHED = "desk.row.finished"
     HEADING = "desk.row.heading"
     BUY = "desk.row.buy"
+    PULL = "desk.row.pull"
     STICK = "desk.row.stick"
     LEASHES = "desk.row.leashes"
     LEASHES_ODD = "desk.row.leashes_odd"
@@ -146,3 +147,4 @@ class Pile(Role):
     JIGS = "desk.pile.jigs"
     TRIAL = "desk.pile.trial"
     BOARDS = "desk.pile.boards"
+    NO_FILE = "desk.pile.no_file"

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from itertools import pairwise
+
 import pytest
 from kits import KINDS, plan_of
 
@@ -23,7 +25,7 @@ def test_an_end_lies_at_its_marks(name: str) -> None:
 def test_the_thread_goes_on_from_mark_to_mark(name: str) -> None:
     """Where an end stops the next one begins: at the same mark, or at the next one of notches and a loose rod."""
     marks = marks_of(plan_of(KINDS[name]))
-    for k, (one, other) in enumerate(zip(marks, marks[1:], strict=False)):
+    for k, (one, other) in enumerate(pairwise(marks)):
         step = other.near - one.near if k % 2 else other.far - one.far
         assert step in (0, 1)
     assert marks[0] == (0, 0)
