@@ -47,9 +47,9 @@ def frame(plan: Plan, words: Catalogue, unit: str) -> FrameDrawing:
     box = " ".join(map(short, (middle_x - WIDE / 2 * px, middle_y - HIGH / 2 * px, WIDE * px, HIGH * px)))
     measures = Measures(at, px, (left, _RIGHT), words, unit)
     inner = "".join((*_wood(at), *_warp(passes, said), *_piece(at), *measures.drawn()))
-    kind = "frame fine" if float(plan.warp.pitch) < _FINE * px else "frame"
+    fine = " fine" if float(plan.warp.pitch) < _FINE * px else ""
     svg = (
-        f'<svg xmlns="http://www.w3.org/2000/svg" class="{kind}" viewBox="{box}" role="img" tabindex="0" '
+        f'<svg xmlns="http://www.w3.org/2000/svg" class="frame{fine}" viewBox="{box}" role="img" tabindex="0" '
         f'aria-label="{escape(about)}">{inner}</svg>'
     )
     return FrameDrawing(svg, passes, said, about)

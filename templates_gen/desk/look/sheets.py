@@ -14,7 +14,7 @@ from layout.plan import Plan
 from layout.products import PRODUCTS, absent, made_by_default
 from layout.values.errors import FieldError, LayoutError
 from templates_gen.desk.look.answers import SheetName, SheetView
-from templates_gen.desk.look.drawn import drawn
+from templates_gen.desk.look.drawn import drawn, known_files
 from templates_gen.desk.look.refusal_picture import refusal_picture
 from templates_gen.languages.catalogues import catalogue_of
 from templates_gen.messages.roles.desk_numbers import Pile
@@ -57,7 +57,7 @@ def sheet_name(plan: Plan, stock: Stock | None, file: str, words: Catalogue | No
     """The same for one file, counted; None where no file has that name."""
     if file not in known_files(plan, stock):
         return None
-    words = words or plan.words
+    words = words or catalogue_of(plan.words.language)
     return _counted(plan, stock, SheetName(file, _title(plan, file, words), 1), words)
 
 

@@ -7,7 +7,7 @@ from kits import KINDS, font_metrics, plan_of
 
 import templates_gen
 from layout.cutting.stock.stock import Stock
-from templates_gen.desk.look.sheets import screen_sheet, sheet_names, sheet_view
+from templates_gen.desk.look.sheets import screen_sheet, sheet_name, sheet_names, sheet_view
 from templates_gen.files.drawings import CutDrawings
 from templates_gen.files.outputs import Outputs
 from templates_gen.inputs import stock_file
@@ -64,6 +64,14 @@ def test_sheets_are_counted_where_it_is_asked() -> None:
     found = {each.file: each.sheets for each in sheet_names(plan, None, counted=True) if each.sheets}
     assert found == {file: len(outputs.output(file).sheets) for file in outputs.files if file.endswith(".pdf")}
     assert max(found.values()) > 1
+
+
+def test_one_file_is_counted_alone() -> None:
+    """As in the whole pile; nothing where there is no such file."""
+    plan = plan_of()
+    every = {each.file: each for each in sheet_names(plan, None, ENGLISH, counted=True)}
+    assert sheet_name(plan, None, "kit.pdf", ENGLISH) == every["kit.pdf"]
+    assert sheet_name(plan, None, "comb.pdf", ENGLISH) is None
 
 
 def test_a_sheet_is_the_one_that_is_printed() -> None:
