@@ -1,7 +1,7 @@
 """The little drawings beside choices: inline SVG, in the colour of the text, without styles of their own.
 
-What is seen from the face has the near end below, and what lies behind the back in dashes. What is seen from the side has
-the near end left and the face above; where the first pass is chosen, it alone is drawn through.
+What is seen from the face has the near end below, and what lies behind the back in dashes. What is seen from the side
+has the near end left and the face above; where the first pass is chosen, it alone is drawn through.
 """
 
 from __future__ import annotations
