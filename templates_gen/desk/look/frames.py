@@ -21,7 +21,7 @@ from templates_gen.messages.roles.desk_numbers import FrameWords
 WIDE, HIGH = 330.0, 382.0
 """The size in px that the drawing is made for; in another it is as much larger or smaller, letters too."""
 
-SEPARATE = 600
+SEPARATE = 1200
 """Of more ends than these, no end is an element of its own: a browser would become slow."""
 
 _LEFT, _LEFT_LOW, _RIGHT, _ABOVE, _BELOW = 38.0, 76.0, 78.0, 60.0, 66.0  # px beside the frame
