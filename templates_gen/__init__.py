@@ -220,7 +220,7 @@ def words(language: str) -> Catalogue:
 
 
 def check(*paths: str | Path, kit: Kit | None = None, stock: Stock | None = None) -> list[Checked]:
-    """Files or folders read back: each against the inputs that it carries, or against the `kit` and `stock` given.
+    """Files, folders or their zips read back: each against the inputs that it carries, or the `kit` and `stock` given.
 
     One entry a file: its name, the largest deviation in mm, and `problems`, which is empty where the file is right.
     What cannot be read is an entry too; nothing is raised for it.

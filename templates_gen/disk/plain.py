@@ -6,7 +6,10 @@ import errno
 import os
 import secrets
 import stat
+from collections.abc import Iterator
+from contextlib import contextmanager
 from pathlib import Path
+from typing import BinaryIO
 
 from templates_gen.messages.language import message
 from templates_gen.messages.roles.disk import Reason
@@ -27,10 +30,17 @@ def read_plain(path: Path, most: int) -> bytes:
 
     OSError where it cannot be read; a folder, a pipe or a device is refused at once.
     """
+    with open_plain(path) as file:
+        return file.read(most + 1)
+
+
+@contextmanager
+def open_plain(path: Path) -> Iterator[BinaryIO]:
+    """The file at `path`, open for reading while the block runs; OSError as for `read_plain`."""
     refuse_odd(path.stat())  # before it is opened: opening a pipe can wake the program at its other end
     with os.fdopen(os.open(path, _READ), "rb") as file:
         refuse_odd(os.fstat(file.fileno()))
-        return file.read(most + 1)
+        yield file
 
 
 def read_unlinked(path: Path, most: int) -> bytes:

@@ -19,6 +19,7 @@ from templates_gen.document import Document, ReadError
 from templates_gen.files.against import Against
 from templates_gen.files.check_alone import check_alone
 from templates_gen.files.check_run import alone_of_run, checked_in_run, lacking_files, outputs_of, wrong_folder
+from templates_gen.files.check_zip import check_zip, is_zip
 from templates_gen.files.checked import Checked, counted
 from templates_gen.files.cut_records import cut_products_of
 from templates_gen.files.embedded import Embedded, embedded_inputs
@@ -38,15 +39,22 @@ from templates_gen.verify.whole import lacking
 
 
 def check(paths: Iterable[Path], against: Against, metrics: FontMetrics) -> list[Checked]:
-    """Every file of `paths`, folders by their manifest; what cannot be read is the problem of its file."""
+    """Every file of `paths`, folders and zips by their manifest; what cannot be read is the problem of its file."""
     checked: list[Checked] = []
     for path in paths:
         try:
-            folder = is_a(Path.is_dir, path)
-            checked += _folder(path, against, metrics) if folder else [_single(path, against, metrics)]
+            checked += _at(path, against, metrics)
         except FaultError as error:
             checked.append(_unread(path, error))
     return checked
+
+
+def _at(path: Path, against: Against, metrics: FontMetrics) -> list[Checked]:
+    if is_a(Path.is_dir, path):
+        return _folder(path, against, metrics)
+    if is_zip(path):
+        return check_zip(path, lambda folder: _folder(folder, against, metrics))
+    return [_single(path, against, metrics)]
 
 
 def _single(path: Path, against: Against, metrics: FontMetrics) -> Checked:

@@ -49,7 +49,7 @@ for command in (desk, new, new_stock, new_range, make, measure, plan, sett, gues
 @JSON
 @sentences
 def check(paths: tuple[Path, ...], kit: Path | None, stock: Path | None, as_json: bool) -> None:
-    """Read files or a folder back; code 1 when one is more than 1 micrometre off, incomplete or says another word.
+    """Read files, folders or zips back; code 1 when one is more than 1 micrometre off, incomplete, says another word.
 
     Code 2 when one cannot be read; the others are checked all the same.
     """

@@ -4,11 +4,11 @@ from __future__ import annotations
 
 import secrets
 import shutil
-import tempfile
 import threading
 import zipfile
 from collections import OrderedDict
 from pathlib import Path
+from tempfile import TemporaryDirectory
 
 from layout.cutting.stock.stock import Stock
 from layout.messages.catalogue import Catalogue
@@ -33,7 +33,7 @@ class Making:
         self._seconds = seconds
         self._lock = threading.Lock()
         self._jobs: OrderedDict[str, Job] = OrderedDict()
-        self._folder: Path | None = None
+        self._folder: TemporaryDirectory[str] | None = None
         self._drawing = threading.Lock()
 
     def start(self, asked: Asked) -> Job:
@@ -100,13 +100,13 @@ class Making:
                 job.wait(5)
             self._jobs.clear()
             if self._folder:
-                shutil.rmtree(self._folder, ignore_errors=True)
+                self._folder.cleanup()
             self._folder = None
 
     def _private(self) -> Path:
         if self._folder is None:
-            self._folder = Path(tempfile.mkdtemp(prefix="templates-gen-desk-"))
-        return self._folder
+            self._folder = TemporaryDirectory(prefix="templates-gen-desk-", ignore_cleanup_errors=True)
+        return Path(self._folder.name)
 
     def _forget(self) -> None:
         """Takes away the oldest zips, and what runs left that made none."""

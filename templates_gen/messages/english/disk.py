@@ -8,6 +8,7 @@ from templates_gen.messages.roles.disk import (
     Fault,
     Reason,
     Recovery,
+    Zip,
 )
 
 MESSAGES: dict[Role, str | Plural] = {
@@ -42,6 +43,19 @@ MESSAGES: dict[Role, str | Plural] = {
     After.HIDDEN: "what was there is now in {files}; the next run into this folder puts it back",
     After.LIES_IN: "it is now in {file}",
     After.OTHER_RUN: "another run is changing {changed}; wait for it to end, then try again",
+    Zip.NONE: "{file} is not a zip; check takes a zip of a folder that make or the desk made",
+    Zip.DAMAGED: "{file} is a damaged zip; save or send it again",
+    Zip.TOO_LARGE: "{file} is larger than {size} MB; a zip of made files is not",
+    Zip.TOO_LARGE_INSIDE: "{file} holds more than {size} MB; a zip of made files does not",
+    Zip.TOO_MANY: "{file} holds more than {most} files; a zip of made files does not",
+    Zip.LARGE_FORM: "{file} is a zip in the form for very large files; pack it again as a plain zip",
+    Zip.BAD_NAME: "{file} holds {name}, which is no name of a file inside a folder; nothing was unpacked",
+    Zip.NO_FILE: "{file} holds {name}, which is a link or a device, not a file; nothing was unpacked",
+    Zip.LOCKED: "{file} holds {name}, which is encrypted; pack it again without a password",
+    Zip.PACKED: "{file} holds {name}, packed in a way that is not read here; pack it again as a plain zip",
+    Zip.LARGE_FILE: "{file} holds {name}, which is larger than {size} MB; no made file is",
+    Zip.RATIO: "{file} holds {name}, packed to less than 1/{most} of its size; no made file is",
+    Zip.TWICE: "{file} holds {name} twice; nothing was unpacked",
     Recovery.NO_JOURNAL: "{folder} looks like what a stopped run leaves, but holds no journal; it was left alone.",
     Recovery.HIDDEN: (
         "An earlier run into {folder} was stopped and left hidden files that nobody needs; they were removed."

@@ -51,6 +51,24 @@ class After(Role):
     OTHER_RUN = "disk.after.other_run"
 
 
+class Zip(Role):
+    """Why a zip is not unpacked."""
+
+    NONE = "disk.zip.none"
+    DAMAGED = "disk.zip.damaged"
+    TOO_LARGE = "disk.zip.too_large"
+    TOO_LARGE_INSIDE = "disk.zip.too_large_inside"
+    TOO_MANY = "disk.zip.too_many"
+    LARGE_FORM = "disk.zip.large_form"
+    BAD_NAME = "disk.zip.bad_name"
+    NO_FILE = "disk.zip.no_file"
+    LOCKED = "disk.zip.locked"
+    PACKED = "disk.zip.packed"
+    LARGE_FILE = "disk.zip.large_file"
+    RATIO = "disk.zip.ratio"
+    TWICE = "disk.zip.twice"
+
+
 class Recovery(Role):
     """What was put right after a run that was stopped."""
 

@@ -38,7 +38,7 @@ def making() -> Iterator[Making]:
     yield desk
     folder = desk._folder
     desk.close()
-    assert folder is None or not folder.exists()
+    assert folder is None or not Path(folder.name).exists()
 
 
 def test_strips_are_made_with_progress_and_the_line_of_proof(making: Making, tmp_path: Path) -> None:
