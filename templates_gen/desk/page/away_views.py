@@ -12,6 +12,9 @@ from templates_gen.desk.page.asked import Asked, Made
 from templates_gen.desk.page.slip_views import LineLink, SlipViews
 from templates_gen.messages.roles.desk_page import DeskPage
 
+_FEW = 4
+"""So many names stand in a sentence."""
+
 
 @dataclass(frozen=True, slots=True)
 class ContentView:
@@ -80,7 +83,8 @@ def away_of(asked: Asked, slip: SlipViews) -> AwayView:
     still = slip.examples
     wrong = next((name for name in slip.names if name in slip.troubles), "")
     named = [link.label for link in still]
-    left = say(DeskPage.EXAMPLE_LEFT, count=len(still), names=asked.words.listed(_few(named))) if still else ""
+    role = DeskPage.EXAMPLE_LEFT if len(named) <= _FEW else DeskPage.EXAMPLE_MORE
+    left = say(role, count=len(still), names=asked.words.listed(named[:_FEW])) if still and not asked.asks else ""
     return AwayView(
         asks=say(DeskPage.ASK_EXAMPLE) if asked.asks and still else "",
         asked_do=asked.asks,
@@ -109,10 +113,3 @@ def said_of(words: Catalogue, made: Made) -> str:
     if not made.total or not made.file:
         return words.say(DeskPage.MAKING_START)
     return words.say(DeskPage.MAKING, done=made.done, total=made.total, file=made.file)
-
-
-_FEW = 4
-
-
-def _few(names: Sequence[str]) -> list[str]:
-    return [*names[:_FEW], "…"] if len(names) > _FEW else list(names)

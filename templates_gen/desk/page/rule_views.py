@@ -59,5 +59,5 @@ def notes_of(asked: Asked, slip: SlipViews, *, drawn: bool) -> tuple[NoteView, .
         first = next((name for name in slip.names if name in slip.troubles), "")
         notes.append(NoteView(bold, say(DeskPage.CANNOT_REST if drawn else DeskPage.CANNOT_FIRST), first))
     if slip.waiting and not notes:
-        notes.append(NoteView(say(DeskPage.EXAMPLE_BOLD), say(DeskPage.EXAMPLE_REST, count=slip.waiting)))
+        notes.append(NoteView(say(DeskPage.EXAMPLE_BOLD), say(DeskPage.EXAMPLE_REST, count=len(slip.waiting))))
     return tuple(notes)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
+from hashlib import blake2s
 
 from markupsafe import Markup
 
@@ -42,6 +43,7 @@ class PileView:
     """One file of the pile; `many` says of how many sheets it is, if of more than one."""
 
     view: str
+    file: str
     title: str
     many: str
     picture: str
@@ -112,13 +114,16 @@ def _strip(end: str, view: StripView) -> StripShown:
 
 
 def _pile(asked: Asked, names: Sequence[SheetName]) -> tuple[PileView, ...]:
-    """Every file that would be made."""
+    """Every file that would be made; the address of a picture says what was typed, so that an old one is not shown."""
+    typed = "\n".join(f"{name}={text}" for name, text in sorted((asked.good_typed or asked.typed).items()))
+    at = blake2s(typed.encode(), digest_size=6).hexdigest()
     return tuple(
         PileView(
             f"{each.file}:1",
+            each.file,
             each.title,
             asked.words.say(DeskPage.SHEETS, count=each.sheets) if each.sheets > 1 else "",
-            address("sheet", f"{each.file}/1.svg", asked),
+            f"{address('sheet', f'{each.file}/1.svg', asked)}&at={at}",
             here=asked.view.startswith(f"{each.file}:"),
         )
         for each in names

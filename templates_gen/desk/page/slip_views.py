@@ -12,7 +12,7 @@ from markupsafe import Markup
 from layout.messages.catalogue import Catalogue
 from templates_gen.desk.page.also import also
 from templates_gen.desk.page.asked import Asked
-from templates_gen.desk.slip.forms import Group, Line, Row, Step, Table
+from templates_gen.desk.slip.forms import Group, Line, Row, Step, Table, lines_in
 from templates_gen.desk.slip.lines import steps
 from templates_gen.desk.slip.reading import Trouble
 from templates_gen.desk.slip.sources import Source, sources
@@ -25,6 +25,8 @@ _SIDE = ("sett.readings",)
 """Lists whose rows are so short that their lines stand side by side."""
 _HOW = "].how"
 """Ends the name of the way of a reading, of which one always holds."""
+_KIND = "frame.ends"
+"""A line that needs no label beside its drawings."""
 _WIDE = ("name", "yarns.warp", "yarns.weft")
 _SOURCES: Mapping[Source, DeskPage] = {
     "yours": DeskPage.YOURS_LONG,
@@ -189,22 +191,30 @@ class SlipViews:
 
     @property
     def examples(self) -> tuple[LineLink, ...]:
-        """The lines that are still the example's: those of the first groups, and the first of each "+"."""
-        found = []
-        for step in self._steps:
-            for group in step.groups:
-                still = [line for line in group.lines if line.name in self._asked.examples]
-                if group.summary and still:
-                    found.append(LineLink(still[0].name, self._words.say(group.summary, lines=len(still))))
-                elif still:
-                    found += [LineLink(line.name, self._words.say(line.label)) for line in still]
-        return tuple(found)
+        """The lines that are still the example's: those that stand first, and the first of each "+"."""
+        return (*self.waiting, *self._further())
 
     @property
-    def waiting(self) -> int:
-        """How many of the lines that stand first are still the example's."""
-        first = (line for step in self._steps for group in step.groups if not group.summary for line in group.lines)
-        return sum(line.name in self._asked.examples for line in first)
+    def waiting(self) -> tuple[LineLink, ...]:
+        """The lines that stand first and are still the example's; a row of a table is one."""
+        first = (row for step in self._steps for group in step.groups if not group.summary for row in group.rows)
+        return tuple(link for row in first for link in self._waiting(row))
+
+    def _waiting(self, row: Row) -> Iterator[LineLink]:
+        if isinstance(row, Line):
+            if row.name in self._asked.examples:
+                yield LineLink(row.name, self._words.say(row.label))
+            return
+        for number, inner in enumerate(row.rows, 1):
+            still = [line.name for line in lines_in(inner) if line.name in self._asked.examples]
+            if still:
+                yield LineLink(still[0], row.named(number, self._words))
+
+    def _further(self) -> Iterator[LineLink]:
+        for group in (group for step in self._steps for group in step.groups if group.summary):
+            still = [line for line in group.lines if line.name in self._asked.examples]
+            if still and group.summary:
+                yield LineLink(still[0].name, self._words.say(group.summary, lines=len(still)))
 
     @property
     def first_line(self) -> LineView:
@@ -262,7 +272,8 @@ class SlipViews:
         return "" if source == "assumed" else source
 
     def _filled(self, lines: Iterable[Line]) -> bool:
-        return any(self._asked.typed.get(line.name, "").strip() for line in lines)
+        typed = self._asked.typed
+        return any(typed.get(line.name, "").strip() for line in lines if not line.name.endswith(_HOW))
 
     def _group(self, name: str, group: Group) -> GroupView:
         summary = self._words.say(group.summary, lines=group.count) if group.summary else ""
@@ -278,7 +289,7 @@ class SlipViews:
         label = say(table.label)
         rows = []
         for number, entries in enumerate(table.rows, 1):
-            lines = [line for entry in entries for line in ([entry] if isinstance(entry, Line) else entry.lines)]
+            lines = list(lines_in(entries))
             found = [self._sources.get(line.name, "assumed") for line in lines]
             source: Source = next((each for each in ("example", "yours") if each in found), "assumed")
             fresh = not self._filled(lines) and not (number == 1 and side)
@@ -345,9 +356,9 @@ def _control(line: Line) -> str:
 
 
 def _width(line: Line, control: str) -> str:
-    if control == "pictures":
+    if line.name == _KIND:
         return "kind"
-    if control in ("ticks", "lines"):
+    if control in ("pictures", "ticks", "lines"):
         return "tall"
     return "wide" if line.name in _WIDE or control == "offered" else ""
 
@@ -358,8 +369,14 @@ def _choices(line: Line, control: str, typed: str, words: Catalogue) -> tuple[Ch
     always = control == "pictures" or line.name.endswith(_HOW)
     if always and line.usual and not typed.strip():
         chosen = {line.usual.value}
+    left_out = control == "pictures" and line.usual and not typed.strip()
     found = [
-        ChoiceView(each.value, words.say(each.label), Markup(each.picture), each.value in chosen)  # noqa: S704 (ours)
+        ChoiceView(
+            "" if left_out and each == line.usual else each.value,
+            words.say(each.label),
+            Markup(each.picture),  # noqa: S704 (of our own)
+            each.value in chosen,
+        )
         for each in line.choices
     ]
     if control == "choice":

@@ -178,7 +178,12 @@ MESSAGES: dict[Role, str | Plural] = {
         "{count} lines wait for yours; until then this is not your frame.",
     ),
     DeskPage.EXAMPLE_LEFT: Plural(
-        "count", "{count} value is still the example’s: {names}.", "{count} values are still the example’s: {names}."
+        "count", "{count} line is still the example’s: {names}.", "{count} lines are still the example’s: {names}."
+    ),
+    DeskPage.EXAMPLE_MORE: Plural(
+        "count",
+        "{count} line is still the example’s: {names} and others.",
+        "{count} lines are still the example’s: {names} and others.",
     ),
     DeskPage.SHEETS: Plural("count", "{count} sheet", "{count} sheets"),
 }

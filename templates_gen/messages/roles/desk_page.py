@@ -151,4 +151,5 @@ class DeskPage(Role):
     MORE_NUMBERS = "desk_page.more.numbers"
     EXAMPLE_REST = "desk_page.example.rest"
     EXAMPLE_LEFT = "desk_page.example.left"
+    EXAMPLE_MORE = "desk_page.example.more"
     SHEETS = "desk_page.sheets"

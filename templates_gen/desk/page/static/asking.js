@@ -2,6 +2,7 @@
 import {closed} from "./closed.js";
 import {form, put, $, $$} from "./page.js";
 import * as fields from "./fields.js";
+import * as pile from "./pile.js";
 import * as units from "./units.js";
 
 const PAUSE = 120, SLOW = 300, REST = 1000;
@@ -29,10 +30,12 @@ export async function now(more = {}) {
   timer = 0;
   if (!form()) return;
   under?.abort();
+  pile.stop();
   const mine = under = new AbortController();
   const body = question(), number = nr, sent = performance.now();
   for (const [key, value] of Object.entries(more)) body.set(key, value);
   clearTimeout(slow);
+  $("#desk-sheet").setAttribute("aria-busy", "true");
   slow = setTimeout(() => document.body.classList.add("working-on"), SLOW);
   try {
     const answer = await fetch(form().dataset.look, {method: "POST", body, signal: mine.signal, headers: {accept: "application/json"}});
@@ -50,6 +53,7 @@ export async function now(more = {}) {
   } finally {
     if (under === mine) {
       clearTimeout(slow);
+      $("#desk-sheet").removeAttribute("aria-busy");
       document.body.classList.remove("working-on");
     }
   }
@@ -59,7 +63,8 @@ function take(said) {
   const parts = said.parts ?? {};
   for (const name of Object.keys(parts)) if (name.startsWith("step-")) step(name, parts[name]);
   fields.take(said);
-  for (const [name, html] of Object.entries(parts)) if (!name.startsWith("step-") && !fields.holds(name, html)) put(name, html);
+  for (const [name, html] of Object.entries(parts)) if (name === "pile") pile.lay(html);
+    else if (!name.startsWith("step-") && !fields.holds(name, html)) put(name, html);
   clearTimeout(rest);
   if (!parts.pile) rest = setTimeout(() => now({rest: "yes"}), REST);
 }

@@ -5,10 +5,11 @@ import * as fields from "./fields.js";
 import * as kits from "./kits.js";
 import * as leaving from "./leaving.js";
 import * as making from "./making.js";
+import * as pile from "./pile.js";
 import * as pointing from "./pointing.js";
 import * as sizes from "./sizes.js";
 import * as steps from "./steps.js";
 import * as views from "./views.js";
 
-for (const part of [steps, fields, asking, pointing, sizes, views, making, leaving, closed, kits]) part.start();
+for (const part of [steps, fields, asking, pointing, views, sizes, pile, making, leaving, closed, kits]) part.start();
 document.documentElement.dataset.ready = "yes";

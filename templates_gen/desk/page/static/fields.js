@@ -65,6 +65,7 @@ function clear(f) {
   if (!f.classList.contains("wrong")) return;
   f.classList.remove("wrong");
   $(".why", f).replaceChildren();
+  delete $(".why", f).dataset.said;
   for (const input of $$("input,select,textarea", f)) input.removeAttribute("aria-invalid");
 }
 
@@ -74,7 +75,10 @@ function show(name, {say, use = []}) {
   f.classList.add("wrong");
   for (const input of $$("input,select,textarea", f)) input.setAttribute("aria-invalid", "true");
   f.closest("details.more")?.setAttribute("open", "");
-  const why = $(".why", f), text = document.createElement("span"), before = $$(".chip", why).indexOf(document.activeElement);
+  const why = $(".why", f), same = JSON.stringify([say, use]);
+  if (why.dataset.said === same) return; // so that nothing goes from under a finger
+  why.dataset.said = same;
+  const text = document.createElement("span"), before = $$(".chip", why).indexOf(document.activeElement);
   text.className = "say";
   text.textContent = say;
   const chips = use.map(({field, text: value, say: label}) => {
@@ -83,6 +87,7 @@ function show(name, {say, use = []}) {
     return chip;
   });
   why.replaceChildren(text, document.createElement("br"), ...chips);
+  if (f.contains(document.activeElement)) why.scrollIntoView({block: "nearest"});
   if (before >= 0) (chips[before] ?? $("input,select,textarea", f)).focus({preventScroll: true});
 }
 

@@ -45,7 +45,6 @@ export function start() {
     event.preventDefault();
     fields.release();
     const body = new URLSearchParams(new FormData(form(), button));
-    if (button.dataset.asIs) body.set("as_is", "yes");
     const job = button.value === "stop" ? `/${button.dataset.job}/stop` : "";
     asking.stop();
     const said = await ask(form().dataset.make + job, body);

@@ -1,7 +1,20 @@
 // Which step the hand is in, on the rule; and the measure of the touched line, in the drawing.
 import {form, $, $$} from "./page.js";
 
-let step = "", key = "";
+let step = "", key = "", down = false, next = null;
+
+// The help of a touched line opens once the pointer is up again: nothing moves away from under a finger.
+function touch(line) {
+  next = line;
+  if (down) return;
+  for (const old of $$(".f.touched")) if (old !== line) old.classList.remove("touched");
+  line?.classList.add("touched");
+}
+
+function pointer() {
+  addEventListener("pointerdown", () => { down = true; }, true);
+  for (const up of ["pointerup", "pointercancel"]) addEventListener(up, () => setTimeout(() => { down = false; if (next) touch(next); }), true);
+}
 
 export function mark() {
   for (const tick of $$(".rule li")) {
@@ -23,10 +36,13 @@ function go(name) {
 
 export function start() {
   if (!form()) return;
-  step = $(".rule li.here a")?.hash.slice(1) ?? "";
+  const at = $$(".rule a").find(link => link.hash === location.hash);
+  step = (at || $(".rule li.here a"))?.hash.slice(1) ?? "";
   document.addEventListener("focusin", event => {
     if (!event.target.closest("#slip")) return;
-    key = event.target.closest(".f")?.dataset.key ?? "";
+    const line = event.target.closest(".f");
+    if (line) touch(line);
+    key = line?.dataset.key ?? "";
     step = (event.target.closest(".step") ?? $(".step")).id;
     mark();
   });
@@ -38,6 +54,8 @@ export function start() {
     event.preventDefault();
     go(link.dataset.line);
   });
-  document.addEventListener("answered", mark);
+  document.addEventListener("answered", () => { mark(); touch(document.activeElement?.closest?.(".f") ?? next); });
+  pointer();
+  touch(document.activeElement?.closest?.(".f"));
   mark();
 }

@@ -13,6 +13,9 @@ function shown() {
   const working = field().value === "working";
   document.body.classList.toggle("shows-working", working);
   document.body.classList.toggle("shows-one", !working);
+  for (const link of $$(".pile a"))
+    if (link.dataset.view.split(":")[0] === field().value.split(":")[0]) link.setAttribute("aria-current", "page");
+    else link.removeAttribute("aria-current");
 }
 
 export function start() {
