@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from typing import TYPE_CHECKING, NamedTuple
+from urllib.parse import quote
 
 from layout.values.errors import LayoutError
 from templates_gen.desk.kits.opened import DeskError
@@ -41,7 +42,7 @@ def do(desk: Desk, slip: Slip, what: str, *, as_is: bool) -> Done:
     if what.startswith("pdf:"):
         if as_is:
             stops(slip, what, as_is=True)
-        return Done(f"/pdf/{what.removeprefix('pdf:')}?k={slip.id}")
+        return Done(f"/pdf/{quote(what.removeprefix('pdf:'), safe='')}?k={slip.id}")
     raise RefusedError(400, DeskRefusal.BAD)
 
 

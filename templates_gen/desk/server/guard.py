@@ -12,7 +12,7 @@ from typing import TYPE_CHECKING
 
 from flask import Flask, Response, redirect, request
 
-from templates_gen.desk.server.refusals import FORM_BYTES, RefusedError
+from templates_gen.desk.server.refusals import BODY_BYTES, FORM_BYTES, RefusedError
 from templates_gen.messages.roles.desk_server import DeskRefusal
 
 if TYPE_CHECKING:
@@ -42,16 +42,17 @@ HEADERS = {
     "Cross-Origin-Opener-Policy": "same-origin",
     "Cross-Origin-Resource-Policy": "same-origin",
 }
-_FIELDS = 2000
+FIELDS = 2000
+"""A slip with every list as long as it may be has fewer lines that are filled in (`tests/.../test_limits.py`)."""
 _OPEN_TO_ALL = ("static", "enter")
 _ELSEWHERE = ("cross-site", "same-site")  # another port of this computer is the same site
 
 
 def guard(app: Flask, desk: Desk) -> None:
     """Puts all this before every route, and the headers behind it."""
-    app.config["MAX_CONTENT_LENGTH"] = FORM_BYTES
+    app.config["MAX_CONTENT_LENGTH"] = BODY_BYTES
     app.config["MAX_FORM_MEMORY_SIZE"] = FORM_BYTES
-    app.config["MAX_FORM_PARTS"] = _FIELDS
+    app.config["MAX_FORM_PARTS"] = FIELDS
 
     @app.before_request
     def asked() -> AnyResponse | None:
@@ -88,8 +89,8 @@ def _own_page(desk: Desk) -> None:
         raise RefusedError(415, DeskRefusal.KIND)
     if not same(request.form.get("token", ""), desk.token):
         raise RefusedError(403, DeskRefusal.TOKEN)
-    if sum(1 for _ in request.form.items(multi=True)) > _FIELDS:
-        raise RefusedError(413, DeskRefusal.TOO_MANY_LINES, most=_FIELDS)
+    if sum(1 for _ in request.form.items(multi=True)) > FIELDS:
+        raise RefusedError(413, DeskRefusal.TOO_MANY_LINES, most=FIELDS)
 
 
 def _key(desk: Desk) -> AnyResponse | None:
@@ -104,6 +105,11 @@ def _key(desk: Desk) -> AnyResponse | None:
             if desk.key is None or not same(key, desk.key):
                 raise RefusedError(403, DeskRefusal.USED if desk.key is None else DeskRefusal.KEY)
             desk.key = None
+    return welcome(desk)
+
+
+def welcome(desk: Desk) -> AnyResponse:
+    """Lets a browser in, and leads it to the page."""
     answer = redirect("/", 303)
     answer.set_cookie(desk.cookie("session"), desk.session, httponly=True, samesite="Strict")
     return answer

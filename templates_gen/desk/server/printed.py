@@ -44,7 +44,7 @@ def printed(app: Flask, desk: Desk, drawing: Drawing) -> None:
     def pdf(file: str) -> Response:
         slip = slip_of(desk, request.args)
         plan, stock = _now(desk, slip)
-        if sheet_name(plan, stock, file, words(desk)) is None:
+        if not file.endswith(".pdf") or sheet_name(plan, stock, file, words(desk)) is None:
             return abort(404)
         if stops(slip, f"pdf:{file}"):
             return redirect_to(f"/?k={slip.id}#away")

@@ -27,6 +27,8 @@ _BY_STATUS = {
 FORM_BYTES = 256 * 1024
 """A slip with every line and list filled in needs less than half of it (`tests/.../test_limits.py`)."""
 UPLOAD_BYTES = 256 * 1024
+BODY_BYTES = UPLOAD_BYTES + 16 * 1024
+"""What is sent with an upload beside the file is small."""
 _STATUS_OF_FAULT = 400  # a browser shows the sentence alike, and a 5xx would say that the desk itself is gone
 
 
@@ -43,13 +45,13 @@ def refusals(app: Flask, desk: Desk) -> None:
 
     @app.errorhandler(RefusedError)
     def refused(error: RefusedError) -> Response:
+        if desk.network and error.said.role in (DeskRefusal.KEY, DeskRefusal.WRONG_CODE):
+            return _entry(desk, error)
         return sentence(desk, error.status, words(desk).words_of(error.said))
 
     @app.errorhandler(HTTPException)
     def known(error: HTTPException) -> Response:
         status = error.code or 400
-        if status < 400 and error.response is None:  # a redirect to an address with or without its last slash
-            return sentence(desk, 404, words(desk).say(DeskRefusal.NOT_FOUND))
         if status == 413:
             return sentence(desk, 413, words(desk).say(DeskRefusal.TOO_LARGE, most=FORM_BYTES // 1024))
         role = _BY_STATUS.get(status, DeskRefusal.BAD)
@@ -77,6 +79,15 @@ def sentence(desk: Desk, status: int, said: str) -> Response:
     else:
         answer = Response(render_template("refused.html", words=words(desk), said=said, status=status))
     answer.status_code = status
+    return answer
+
+
+def _entry(desk: Desk, error: RefusedError) -> Response:
+    """The page that asks for the code, for other devices of a network."""
+    said = words(desk)
+    wrong = said.words_of(error.said) if error.said.role == DeskRefusal.WRONG_CODE else ""
+    answer = Response(render_template("enter.html", words=said, wrong=wrong))
+    answer.status_code = error.status
     return answer
 
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import gc
+import logging
 import signal
 import threading
 import webbrowser
@@ -44,6 +45,8 @@ def serve(asked: Asked, say: Callable[[str], None]) -> None:
     sockets = listening(asked.port, address)
     desk = Desk(asked.folder, sockets[0].getsockname()[1], address)
     server = _server(desk, sockets)
+    for name in ("waitress", "waitress.queue"):  # a browser that asks for ten pictures at once is no news
+        logging.getLogger(name).setLevel(logging.ERROR)
     # A command that ends soon collects hardly any garbage; a server must.
     gc.unfreeze()
     gc.set_threshold(*_USUAL_GARBAGE)

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from layout.messages.catalogue import Plural, Role
-from templates_gen.messages.roles.desk_server import DeskCommand, DeskNote, DeskRefusal
+from templates_gen.messages.roles.desk_server import DeskCommand, DeskEntry, DeskNote, DeskRefusal
 
 MESSAGES: dict[Role, str | Plural] = {
     DeskCommand.OPEN: (
@@ -61,5 +61,10 @@ MESSAGES: dict[Role, str | Plural] = {
     DeskRefusal.TOO_LARGE_TO_DRAW: "This is too large to draw while you type. What you typed is kept.",
     DeskRefusal.NO_SLIP: "That kit lies no longer on the desk. Open it again, or start from the example.",
     DeskRefusal.NOT_READ: "A line of the slip cannot be read, so nothing is made of it. Mend it on the desk first.",
+    DeskRefusal.WRONG_CODE: "That is not the code of this desk. Type it as it stands where the desk was started.",
+    DeskRefusal.TOO_MANY_CODES: "Too many wrong codes were typed. Wait a minute and try again.",
+    DeskEntry.ASK: "This desk is open on another computer. Type the code that stands where it was started.",
+    DeskEntry.LABEL: "Code",
+    DeskEntry.ENTER: "Come in",
     DeskNote.STOCK_FILE: "A stock file: open it, and the parts of the kit that lies on the desk are cut from it.",
 }

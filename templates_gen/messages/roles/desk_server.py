@@ -40,6 +40,16 @@ class DeskRefusal(Role):
     TOO_LARGE_TO_DRAW = "desk_server.refusal.too_large_to_draw"
     NO_SLIP = "desk_server.refusal.no_slip"
     NOT_READ = "desk_server.refusal.not_read"
+    WRONG_CODE = "desk_server.refusal.wrong_code"
+    TOO_MANY_CODES = "desk_server.refusal.too_many_codes"
+
+
+class DeskEntry(Role):
+    """The page that asks another device for the code."""
+
+    ASK = "desk_server.entry.ask"
+    LABEL = "desk_server.entry.label"
+    ENTER = "desk_server.entry.enter"
 
 
 class DeskNote(Role):

@@ -104,8 +104,9 @@ def test_a_pdf_of_the_example_stops_once(tmp_path: Path) -> None:
 
 
 def test_no_pdf_of_what_cannot_be_read(tmp_path: Path) -> None:
-    """A file of the lines before would be somebody else's strip."""
+    """A file of the lines before would be somebody else's strip; and what is no PDF is not given as one."""
     here = Visitor(tmp_path)
+    assert here.get(f"/pdf/strip-near.svg?k={here.slip}").status_code == 404
     here.look({"frame.outer_width": "40 c"})
     assert here.get(f"/pdf/strip-near.pdf?k={here.slip}").status_code == 400
 
@@ -126,5 +127,5 @@ def test_sheets_are_found_by_name_and_number(here: Visitor) -> None:
     """A sheet of the kit's own list, from 1; nothing else."""
     here.look({"frame.outer_width": "40 cm"})
     assert here.get(f"/sheet/strip-near.pdf/1.svg?k={here.slip}").data.startswith(b"<svg")
-    for name in ("strip-near.pdf/0", "strip-near.pdf/01", "strip-near.pdf/99", "strip-near.svg/1", "..%2Fdemo.pdf/1"):
+    for name in ("strip-near.pdf/0", "strip-near.pdf/01", "strip-near.pdf/99", "no-such.pdf/1", "..%2Fdemo.pdf/1"):
         assert here.get(f"/sheet/{name}.svg?k={here.slip}").status_code == 404
