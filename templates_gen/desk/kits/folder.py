@@ -26,6 +26,7 @@ class Kits:
         self._lock = RLock()
         self._numbers = Numbers()
         self._written: dict[str, dict[str, tuple[str, int | None]]] = {}
+        self._known: dict[str, tuple[str, tuple[Opened, ...] | LayoutError]] = {}
 
     def listed(self) -> Listed:
         """Every file with all that it holds, in the order of names; what cannot be read has its sentence."""
@@ -53,7 +54,7 @@ class Kits:
     def upload(self, name: str, data: bytes) -> tuple[Opened, ...]:
         """What a file holds that somebody sends: one kit or stock, or several kits. Its `name` is shown and no more."""
         shown = shown_path(name.replace("\\", "/").rpartition("/")[2])
-        return opened_all(_known(parsed(data, shown), shown), data, "", shown)
+        return opened_all(_ours(parsed(data, shown), shown), data, "", shown)
 
     def again(self, opened: Opened) -> Opened:
         """The same as it is in the folder now: theirs, where it was changed elsewhere."""
@@ -127,14 +128,25 @@ class Kits:
         return found[0]
 
     def _read(self, file: str) -> tuple[Opened, ...] | LayoutError:
+        """What a file holds now; the same bytes are not taken apart twice."""
         try:
             data = self._folder.read(file)
-            return opened_all(_known(parsed(data, file), file), data, file, file)
         except LayoutError as error:
             return error
+        stamp, known = stamp_of(data), self._known.get(file)
+        if known is None or known[0] != stamp:
+            known = self._known[file] = stamp, _held(data, file)
+        return known[1]
 
 
-def _known(found: Parsed, named: str) -> Parsed:
+def _held(data: bytes, file: str) -> tuple[Opened, ...] | LayoutError:
+    try:
+        return opened_all(_ours(parsed(data, file), file), data, file, file)
+    except LayoutError as error:
+        return error
+
+
+def _ours(found: Parsed, named: str) -> Parsed:
     if found.kind is None:
         raise DeskError(DeskKits.OTHER_FILE, file=named)
     return found

@@ -73,9 +73,7 @@ def _wanted(
 
 def _says(opened: Opened, values: dict[str, Any], after: dict[str, Any]) -> bool:
     """Whether a file with these values is opened as what was kept."""
-    if kind_of(values) not in (opened.kind, None):
-        return False
-    return alike(said(opened, typed_in(values, opened.kind, opened.number)), after)
+    return kind_of(values) == opened.kind and alike(said(opened, typed_in(values, opened.kind, opened.number)), after)
 
 
 def _others_differ(opened: Opened, values: dict[str, Any], found: str, *, shared: bool) -> bool:

@@ -7,6 +7,7 @@ from copy import deepcopy
 from typing import Any
 
 from layout.kit.merging import leaves_of, merged, without
+from templates_gen.inputs.toml_additions import NoPlaceError
 from templates_gen.inputs.toml_rewrite import alike
 
 Values = Mapping[str, Any]
@@ -70,10 +71,13 @@ def range_with(values: Values, number: int, before: Values, after: Values, *, sh
     """A range whose kit of that number (from 1) says `after` instead of `before`.
 
     What changed is written into the kit's own table, or, where it is to be `shared`, above all kits. What stands above
-    alone (packs, prices and the class) always goes there, the name of the kit never.
+    alone (packs, prices and the class) always goes there, the name of the kit never. NoPlaceError where the kit has no
+    table.
     """
     changed = deepcopy(dict(values))
     own = changed[KITS][number - 1]
+    if not isinstance(own, dict) or not isinstance(own.get(WITHOUT, []), list):
+        raise NoPlaceError
     now = carried(whole_kit(values, number), before, after)
     was = whole_kit(values, number)
     for key in leaves_of(now):

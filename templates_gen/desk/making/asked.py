@@ -9,11 +9,13 @@ from dataclasses import dataclass
 from typing import Any
 
 from layout.kit.folder_names import folder_name
+from layout.values.errors import FieldError
 from templates_gen.desk.slip.typed import values_of
 
 Typed = Mapping[str, str]
 _STOCK = "stock/"
 _SHOP = ("buy", "sell", "class")
+_NO_NAME = "Kits"
 _ONLY_ABOVE = ("version", "buy", "class")
 
 
@@ -56,17 +58,30 @@ def asked_one(typed: Typed, only: Sequence[str] = ()) -> Asked:
 
 
 def asked_all(slips: Sequence[Typed], name: str, only: Sequence[str] = ()) -> Asked:
-    """Several kits as one range of that name, each with its own copies, cut from the stock of the first that has one.
+    """Several kits as one range of that name, if sheets can bear it, each with its own copies.
 
-    What they say of buying and of a class is that of the first that says it.
+    They are cut from the stock of the first that has one; what is said of buying and of a class is that of the first
+    that says it.
     """
     every = [values_of(typed) for typed in slips]
     stocks = [values_of(typed, _STOCK) for typed in slips]
     shop = {key: next((each[key] for each in every if key in each), None) for key in _SHOP}
     kits = [{key: value for key, value in each.items() if key not in _ONLY_ABOVE} for each in every]
     above = {key: value for key, value in shop.items() if value is not None and key != "sell"}
-    values = {"version": 1, "name": name, **above, "kits": kits}
+    values = {"version": 1, "name": _borne(name), **above, "kits": kits}
     return Asked(values, next((stock for stock in stocks if stock), None), tuple(only))
+
+
+def _borne(name: str) -> str:
+    """The name, where it can stand on sheets and name a folder; else one that says no more than what they are."""
+    from layout.kit.names import read_name
+    from templates_gen.lettering.fonts import metrics
+
+    try:
+        folder_name(name)
+        return read_name(name, metrics())
+    except FieldError:
+        return _NO_NAME
 
 
 def digest_of(typed: Typed) -> str:

@@ -155,7 +155,7 @@ def _started() -> subprocess.Popen[bytes]:
     )
 
 
-_NO_WINDOW = getattr(subprocess, "CREATE_NO_WINDOW", 0)
+_NO_WINDOW = getattr(subprocess, "CREATE_NO_WINDOW", 0) | getattr(subprocess, "BELOW_NORMAL_PRIORITY_CLASS", 0)
 
 
 def _killed(process: subprocess.Popen[bytes]) -> None:

@@ -5,6 +5,7 @@ It reads what is asked from its input, makes it into the folder that it is given
 
 from __future__ import annotations
 
+import os
 import pickle
 import sys
 from collections.abc import Callable, Iterable
@@ -18,6 +19,8 @@ from templates_gen.desk.making.outcome import Proof, Step, refusal
 if TYPE_CHECKING:
     from layout.cutting.stock.stock import Stock
 
+_BEHIND = 5
+"""How far it stands behind the page where both want the processor."""
 Progress = Callable[[int, int, str], None]
 
 
@@ -26,6 +29,8 @@ def main() -> None:
     from templates_gen.beside import allow
 
     allow()
+    if hasattr(os, "nice"):
+        os.nice(_BEHIND)
     asked, folder = pickle.load(sys.stdin.buffer)  # noqa: S301 (from the desk that started this process)
     out = sys.stdout.buffer
     sys.stdout = sys.stderr

@@ -22,6 +22,7 @@ from templates_gen.desk.slip.typed import example, typed_of, values_of
 from templates_gen.disk.faults import FaultError
 from templates_gen.inputs.kit_file import KitFileError, load
 from templates_gen.inputs.range_file import load_range
+from templates_gen.inputs.toml_literal import key_literal, literal
 from templates_gen.inputs.toml_rewrite import alike
 from templates_gen.languages.catalogues import catalogue_of
 from templates_gen.lettering.fonts import metrics
@@ -428,3 +429,48 @@ def test_refusals_are_said_in_the_language_of_the_page() -> None:
     error = Changed("a.toml", gone=False)
     assert str(error) == ENGLISH.say(DeskKits.CHANGED, file="a.toml")
     assert error.said(GERMAN) == GERMAN.say(DeskKits.CHANGED, file="a.toml")
+
+
+_odd = st.recursive(
+    st.one_of(
+        st.integers(), st.floats(), st.booleans(), st.sampled_from(["", "40 cm", "flat ends", "none", "\n", "é"])
+    ),
+    lambda inner: st.one_of(
+        st.lists(inner, max_size=3),
+        st.dictionaries(st.sampled_from(["name", "pairs", "ends", "x y", "count"]), inner, max_size=3),
+    ),
+    max_leaves=6,
+)
+_TOPS = ["name", "frame", "sett", "weft", "kits", "copies", "buy", "thickness", "sheet", "version", "without", "é"]
+
+
+@settings(suppress_health_check=[HealthCheck.function_scoped_fixture])
+@given(values=st.dictionaries(st.sampled_from(_TOPS), _odd, max_size=6), width=st.sampled_from(["", "41 cm", "\x7f"]))
+def test_whatever_a_file_says_it_is_listed_opened_and_kept(
+    tmp_path: Path, values: dict[str, object], width: str
+) -> None:
+    """Tables where texts belong, lists of anything: never another error than a sentence, and no change is half made."""
+    text = "\n".join(f"{key_literal(key)} = {literal(value)}" for key, value in values.items())
+    path = tmp_path / "odd.toml"
+    path.write_text(text)
+    kits = Kits(tmp_path)
+    listed = kits.listed()
+    for each in (*listed.kits, *listed.stocks):
+        if each.opened is None:
+            continue
+        typed = {**each.opened.typed, "frame.outer_width": width, "stock/thickness": width, "name": "Weir"}
+        before = path.read_text()
+        try:
+            kept = kits.keep(kits.open(each.number), typed)
+        except DeskError:
+            assert path.read_text() == before
+        else:
+            prefix = "stock/" if each.opened.kind == "stock" else ""
+            assert alike(values_of(kept.typed, prefix), values_of(typed, prefix))
+
+
+def test_a_folder_that_is_not_there_is_said(tmp_path: Path) -> None:
+    """One sentence, and it names no path."""
+    with pytest.raises(DeskError) as refused:
+        Kits(tmp_path / "none").listed()
+    assert str(refused.value) == "The folder of kits cannot be read: that place does not exist."

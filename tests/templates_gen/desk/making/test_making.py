@@ -165,6 +165,14 @@ def test_all_kits_are_made_in_one_zip(making: Making) -> None:
     assert "weir-frame/strip-near.pdf" in names
 
 
+@pytest.mark.parametrize(
+    ("folder", "name"), [("My kits", "My kits"), ("", "Kits"), ("a/b", "Kits"), ("x" * 99, "Kits"), ("\u05d0", "Kits")]
+)
+def test_all_kits_have_a_name_that_sheets_can_bear(folder: str, name: str) -> None:
+    """The name of a folder may be any; what is printed, and the zip, are called after it where that can be."""
+    assert asked_all([SMALL], folder).name == name
+
+
 def test_the_same_files_are_the_same_zip(tmp_path: Path) -> None:
     """Names in order, one date, nothing hidden, no link: the bytes do not depend on the disk or the day."""
     folders = [tmp_path / "one", tmp_path / "two"]
