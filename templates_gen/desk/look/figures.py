@@ -65,11 +65,14 @@ class Figures:
         first, second = self.scales(pair)
         return self.exact(value, first), self.exact(value, second)
 
+    def plain(self, figure: Quantity, scale: Scale) -> str:
+        """The likely value, in as many figures as its range allows."""
+        return self.words.say(scale.role, number=self._ranged(figure, scale).likely)
+
     def likely(self, figure: Quantity, scale: Scale) -> str:
         """The likely value: "about 160 m" where it lies in a range."""
-        found = self._ranged(figure, scale)
-        said = self.words.say(scale.role, number=found.likely)
-        return said if found.bounds is None else self.words.say(Shown.ABOUT, figure=said)
+        said = self.plain(figure, scale)
+        return said if self._ranged(figure, scale).bounds is None else self.words.say(Shown.ABOUT, figure=said)
 
     def between(self, figure: Quantity, pair: Pair) -> tuple[str, ...]:
         """The sentence on its range, if it has one that shows."""

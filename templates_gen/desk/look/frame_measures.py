@@ -5,9 +5,9 @@ Places are in mm of the frame, y down; `px` is a dot of the screen in mm at the 
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator
 from fractions import Fraction
-from html import escape
+from typing import NamedTuple
 
 from layout.frames.kinds.flat_ends import FlatEnd
 from layout.frames.kinds.nails import NailEnd
@@ -17,17 +17,18 @@ from layout.frames.kinds.round_bars import RoundBar
 from layout.messages.catalogue import Catalogue, Role
 from layout.values.numerals import say_number
 from layout.values.units import Length, in_unit, mm_in, say_length
+from templates_gen.desk.look.frame_pencil import LETTERS, LINE, TICK, Pencil
 from templates_gen.desk.look.frame_places import Places
 from templates_gen.lettering.fonts import metrics
 from templates_gen.messages.roles.desk_numbers import Dimension
 
-LETTERS = 12.0
-"""How large letters are in px."""
+WIDE, HIGH = 330.0, 382.0
+"""The size in px that the drawing is made for; in another it is as much larger or smaller, letters too."""
 
 ROW = 14.0
 """So far from the frame in px is a line of measure."""
 
-_LINE, _TICK, _TIP, _HALF, _GAP = 14.0, 4.0, 8.0, 2.5, 6.0  # px: line spacing; ends; arrow heads; between words
+_GAP = 6.0  # px: between words
 _EDGE = 2.0  # px: words keep so far from the edge of the drawing
 
 
@@ -39,17 +40,40 @@ def other_unit(length: Length, words: Catalogue) -> str:
     return in_unit(say_number(length.mm / mm_in(unit), 1), unit, words)
 
 
-def short(value: float) -> str:
-    """A number of a drawing, to a hundredth."""
-    text = f"{value:.2f}".rstrip("0").rstrip(".")
-    return "0" if text == "-0" else text
+class Margins(NamedTuple):
+    """What is kept free round the frame for its measures, in px."""
+
+    left: float
+    above: float
+    right: float
+    below: float
+
+
+_TRIED = [Margins(left, above, 78, 38) for left in (38.0, 76.0) for above in (50.0, 78.0)]
+_LOW = 130.0  # px: beside a lower frame its height is written across
+
+
+def measures_of(at: Places, words: Catalogue, unit: str) -> Measures:
+    """The measures of a frame that is drawn as large as they allow."""
+    tried = (Measures(at, margins, words, unit) for margins in _TRIED)
+    return next((each for each in tried if each.fits), Measures(at, _TRIED[-1], words, unit))
 
 
 class Measures:
-    """What is written round a frame; `margins` are left and right of it, in px."""
+    """What is written round a frame within these `margins`, below it a line more for each that is not seen."""
 
-    def __init__(self, at: Places, px: float, margins: tuple[float, float], words: Catalogue, unit: str) -> None:
-        self.at, self.px, self.margins, self.words, self.unit = at, px, margins, words, unit
+    def __init__(self, at: Places, margins: Margins, words: Catalogue, unit: str) -> None:
+        self.at, self.words, self.unit = at, words, unit
+        self.margins = margins._replace(below=margins.below + LINE * len(list(self._unseen())))
+        across, up = WIDE - margins.left - margins.right, HIGH - margins.above - self.margins.below
+        self.px = max(at.width / across, at.height / up)
+        self.draw = Pencil(self.px)
+
+    @property
+    def fits(self) -> bool:
+        """Whether there is room for the height of a low frame, and for two rows of words where one would meet."""
+        low, meets = self.at.height / self.px < _LOW, self._meets()
+        return low == (self.margins.left > _TRIED[0].left) and meets == (self.margins.above > _TRIED[0].above)
 
     def drawn(self) -> Iterator[str]:
         """A group for each measure, named by its field."""
@@ -63,60 +87,69 @@ class Measures:
     def _outer_width(self, length: Length) -> str:
         at, px = self.at, self.px
         y = at.height + ROW * px
-        said = self._text(self._both(length), at.width / 2, y + (LETTERS + 3) * px, "middle")
-        return self._group("frame.outer_width", [self._line(0, y, at.width, y, tips=True), said])
+        said = self.draw.text(self._both(length), at.width / 2, y + (LETTERS + 3) * px, "middle")
+        return self.draw.group("frame.outer_width", [self.draw.line(0, y, at.width, y, tips=True), said])
 
     def _outer_height(self, length: Length) -> str:
         at, px, x = self.at, self.px, -ROW * self.px
-        line = self._line(x, 0, x, at.height, tips=True)
+        line = self.draw.line(x, 0, x, at.height, tips=True)
         both = self._both(length)
         if self.long(both) <= at.height / px:
-            said = [self._turned(both, x - 6 * px, at.height / 2)]
+            said = [self.draw.turned(both, x - 6 * px, at.height / 2)]
         else:
-            said = list(self._stacked(self._two(length), x - _TICK * 2 * px, at.height / 2, "end"))
-        return self._group("frame.outer_height", [line, *said])
+            said = list(self.draw.stacked(self._two(length), x - TICK * 2 * px, at.height / 2, "end"))
+        return self.draw.group("frame.outer_height", [line, *said])
 
     def _above(self, side: Length) -> Iterator[str]:
         """How wide a side piece is, and how wide the weaving; higher up where they would meet."""
         at, px, y = self.at, self.px, -ROW * self.px
-        two = self._two(side)
-        wide = max(map(self.long, two)) * px
-        right = max(at.side, wide - (self.margins[0] - _EDGE) * px)
-        said = [self._text(line, right, y - (5 + _LINE * k) * px, "end") for k, line in enumerate(reversed(two))]
-        yield self._group("frame.side_width", [self._line(0, y, at.side, y), *said])
+        two, right = self._two(side), self._side_ends()
+        said = [self.draw.text(line, right, y - (5 + LINE * k) * px, "end") for k, line in enumerate(reversed(two))]
+        yield self.draw.group("frame.side_width", [self.draw.line(0, y, at.side, y), *said])
         left, _, end, _ = at.piece()
-        words = self._weave(at.plan.kit.weaving.width or self._own(at.plan.warp.width))
-        meets = at.width / 2 - self.long(words) * px / 2 < right + _GAP * px
-        up = 5 + (2 * _LINE if meets else 0)
-        width = self._text(words, at.width / 2, y - up * px, "middle")
-        yield self._group("weaving.width", [self._line(left, y, end, y), width])
+        words, up = self._width_words(), 5 + (2 * LINE if self._meets() else 0)
+        width = self.draw.text(words, at.width / 2, y - up * px, "middle")
+        yield self.draw.group("weaving.width", [self.draw.line(left, y, end, y), width])
+
+    def _width_words(self) -> str:
+        return self._weave(self.at.plan.kit.weaving.width or self._own(self.at.plan.warp.width))
+
+    def _side_ends(self) -> float:
+        """Where the words on a side piece end: over it, but not left of the drawing."""
+        wide = max(map(self.long, self._two(self.at.plan.kit.frame.side_width)))
+        return max(self.at.side, (wide - self.margins.left + _EDGE) * self.px)
+
+    def _meets(self) -> bool:
+        """Whether the words on the width of the weaving and those on a side piece would meet on one row."""
+        half = self.long(self._width_words()) * self.px / 2
+        return self.at.width / 2 - half < self._side_ends() + _GAP * self.px
 
     def _beside(self) -> Iterator[str]:
-        """To the right: how high the weaving is, and how deep the near end, or where its pegs and nails stand."""
+        """To the right: how deep the near end is, or where its pegs and nails stand; and how high the weaving is."""
+        at, px, x = self.at, self.px, self.at.width + ROW * self.px
+        out = 1 if at.near_low else -1
+        for k, (key, depth, length) in enumerate(self._of_ends()):
+            middle = at.y("near", sum(depth) / 2) + out * k * 2 * LINE * px
+            said = self.draw.stacked(self._two(length), x + _GAP * px, middle, "start")
+            line = self.draw.line(x, at.y("near", depth[0]), x, at.y("near", depth[1]))
+            yield self.draw.group(key, [line, *said])
+        yield self._height(x)
+
+    def _height(self, x: float) -> str:
+        """Upright beside its line, or in two rows where that is short, clear of what is said of the near end."""
         at, px = self.at, self.px
-        x = at.width + ROW * px
-        deep = list(self._of_ends())
-        taken = 0.0
-        for key, depth, length in deep:
-            two, y = self._two(length), at.y("near", (depth[0] + depth[1]) / 2)
-            out = 1 if at.near_low else -1
-            middle = y + out * max(0.0, taken - 0) if taken else y
-            said = self._stacked(two, x + _GAP * px, middle, "start")
-            yield self._group(key, [self._line(x, at.y("near", depth[0]), x, at.y("near", depth[1])), *said])
-            taken += 2 * _LINE * px
         _, top, _, bottom = at.piece()
         asked = at.plan.kit.weaving.height or self._own(Fraction(at.plan.amounts.woven_mm[1].value))
         words = self._weave(asked)
-        line = self._line(x, top, x, bottom)
+        line = self.draw.line(x, top, x, bottom)
         if self.long(words) <= (bottom - top) / px:
-            said_high = [self._turned(words, x + (LETTERS + 4) * px, (top + bottom) / 2)]
-        else:
-            out = -1 if at.near_low else 1
-            middle = (top + bottom) / 2
-            if deep:
-                middle = at.height / 2 + out * 2 * _LINE * px
-            said_high = list(self._stacked(self._two(asked), x + _GAP * px, middle, "start"))
-        yield self._group("weaving.height", [line, *said_high])
+            upright = self.draw.turned(words, x + (LETTERS + 4) * px, (top + bottom) / 2)
+            return self.draw.group("weaving.height", [line, upright])
+        middle = (top + bottom) / 2
+        if any(self._of_ends()):
+            middle = at.height / 2 + (-1 if at.near_low else 1) * 2 * LINE * px
+        said = self.draw.stacked(self._two(asked), x + _GAP * px, middle, "start")
+        return self.draw.group("weaving.height", [line, *said])
 
     def _of_ends(self) -> Iterator[tuple[str, tuple[float, float], Length]]:
         """What is seen of a frame end from its face: its field, between which depths, and how long that is."""
@@ -136,9 +169,9 @@ class Measures:
         y = self.at.height + (ROW + 2 * LETTERS + 8) * self.px
         for k, (key, role, length) in enumerate(self._unseen()):
             words = self.words.say(role, length=self._both(length))
-            if self.long(words) > self.at.width / self.px + 2 * min(self.margins):
+            if self.long(words) > self.at.width / self.px + 2 * min(self.margins.left, self.margins.right):
                 words = self.words.say(role, length=self._typed(length))
-            yield self._group(key, [self._text(words, self.at.width / 2, y + k * _LINE * self.px, "middle")])
+            yield self.draw.group(key, [self.draw.text(words, self.at.width / 2, y + k * LINE * self.px, "middle")])
 
     def _unseen(self) -> Iterator[tuple[str, Role, Length]]:
         ends = self.at.ends
@@ -172,45 +205,3 @@ class Measures:
         """A length that nobody typed, in the unit of the page."""
         unit, places = ("in", 2) if self.unit == "in" else ("cm", 1)
         return Length(round(mm / mm_in(unit), places) * mm_in(unit), unit)
-
-    def _group(self, key: str, parts: Sequence[str]) -> str:
-        return f'<g class="dimg" data-dim="{key}">{"".join(parts)}</g>'
-
-    def _text(self, words: str, x: float, y: float, anchor: str) -> str:
-        size = short(LETTERS * self.px)
-        place = f'x="{short(x)}" y="{short(y)}"'
-        return f'<text class="dt" font-size="{size}" {place} text-anchor="{anchor}">{escape(words)}</text>'
-
-    def _turned(self, words: str, x: float, y: float) -> str:
-        """Upright words that are read from the right."""
-        place = f'transform="translate({short(x)} {short(y)})rotate(-90)"'
-        size = short(LETTERS * self.px)
-        return f'<text class="dt" font-size="{size}" {place} text-anchor="middle">{escape(words)}</text>'
-
-    def _stacked(self, lines: Sequence[str], x: float, middle: float, anchor: str) -> Iterator[str]:
-        first = middle - ((len(lines) - 1) / 2 * _LINE - 0.36 * LETTERS) * self.px
-        for k, line in enumerate(lines):
-            yield self._text(line, x, first + k * _LINE * self.px, anchor)
-
-    def _line(self, x1: float, y1: float, x2: float, y2: float, *, tips: bool = False) -> str:
-        """A line with a short stroke across at both ends, and arrow heads where it is long enough."""
-        px, t = self.px, _TICK * self.px
-        if y1 == y2:
-            d = f"M{short(x1)} {short(y1)}H{short(x2)}" + "".join(
-                f"M{short(x)} {short(y1 - t)}V{short(y1 + t)}" for x in (x1, x2)
-            )
-        else:
-            d = f"M{short(x1)} {short(y1)}V{short(y2)}" + "".join(
-                f"M{short(x1 - t)} {short(y)}H{short(x1 + t)}" for y in (y1, y2)
-            )
-        line = f'<path class="dim" d="{d}"/>'
-        if not tips or abs(x2 - x1) + abs(y2 - y1) < 4 * _TIP * px:
-            return line
-        a, b = _TIP * px, _HALF * px
-        if y1 == y2:
-            heads = f"M{short(x1)} {short(y1)}l{short(a)} {short(-b)}v{short(2 * b)}zM{short(x2)} {short(y2)}"
-            heads += f"l{short(-a)} {short(-b)}v{short(2 * b)}z"
-        else:
-            heads = f"M{short(x1)} {short(y1)}l{short(-b)} {short(a)}h{short(2 * b)}zM{short(x2)} {short(y2)}"
-            heads += f"l{short(-b)} {short(-a)}h{short(2 * b)}z"
-        return line + f'<path class="tip" d="{heads}"/>'

@@ -13,19 +13,15 @@ from layout.plan import Plan
 from layout.values.units import say_length
 from layout.warps.warp import End
 from templates_gen.desk.look.answers import FrameDrawing, PassLine
-from templates_gen.desk.look.frame_measures import Measures, short
+from templates_gen.desk.look.frame_measures import HIGH, WIDE, measures_of
+from templates_gen.desk.look.frame_pencil import short
 from templates_gen.desk.look.frame_places import Places
 from templates_gen.desk.look.pointing import sentences
 from templates_gen.messages.roles.desk_numbers import FrameWords
 
-WIDE, HIGH = 330.0, 382.0
-"""The size in px that the drawing is made for; in another it is as much larger or smaller, letters too."""
-
 SEPARATE = 1200
 """Of more ends than these, no end is an element of its own: a browser would become slow."""
 
-_LEFT, _LEFT_LOW, _RIGHT, _ABOVE, _BELOW = 38.0, 76.0, 78.0, 60.0, 66.0  # px beside the frame
-_LOW = 130.0  # px: beside a lower frame its height is written across
 _FINE = 3.0  # px: ends that lie closer are drawn with thinner lines
 _PAST = 2.0  # mm: a strip reaches so far past its outer marks
 _ENDS: tuple[End, End] = ("near", "far")
@@ -35,17 +31,17 @@ def frame(plan: Plan, words: Catalogue, unit: str) -> FrameDrawing:
     """The frame of a plan, said with `words`; lengths that nobody typed are in `unit` ("cm" or "in")."""
     at = Places(plan)
     passes, said = tuple(at.passes()), sentences(plan, words)
-    px, left = _scale(at)
+    measures = measures_of(at, words, unit)
+    px, margins = measures.px, measures.margins
     about = words.say(
         FrameWords.ABOUT,
         width=say_length(plan.kit.frame.outer_width, words),
         height=say_length(plan.kit.frame.outer_height, words),
         ends=plan.warp.ends,
     )
-    middle_x = at.width / 2 + (_RIGHT - left) / 2 * px
-    middle_y = at.height / 2 + (_BELOW - _ABOVE) / 2 * px
+    middle_x = at.width / 2 + (margins.right - margins.left) / 2 * px
+    middle_y = at.height / 2 + (margins.below - margins.above) / 2 * px
     box = " ".join(map(short, (middle_x - WIDE / 2 * px, middle_y - HIGH / 2 * px, WIDE * px, HIGH * px)))
-    measures = Measures(at, px, (left, _RIGHT), words, unit)
     inner = "".join((*_wood(at), *_warp(passes, said), *_piece(at), *measures.drawn()))
     fine = " fine" if float(plan.warp.pitch) < _FINE * px else ""
     svg = (
@@ -53,16 +49,6 @@ def frame(plan: Plan, words: Catalogue, unit: str) -> FrameDrawing:
         f'aria-label="{escape(about)}">{inner}</svg>'
     )
     return FrameDrawing(svg, passes, said, about)
-
-
-def _scale(at: Places) -> tuple[float, float]:
-    """A dot of the screen in mm of the frame, and the px to the left of it."""
-    across = WIDE - _LEFT - _RIGHT
-    up = HIGH - _ABOVE - _BELOW
-    px = max(at.width / across, at.height / up)
-    if at.height / px >= _LOW:
-        return px, _LEFT
-    return max(at.width / (WIDE - _LEFT_LOW - _RIGHT), at.height / up), _LEFT_LOW
 
 
 def _rectangle(left: float, top: float, right: float, bottom: float) -> str:

@@ -29,7 +29,7 @@ class Rows:
     def of(self, number: str, name: Role, figure: Quantity, pair: Pair, second: str | None = None) -> Number:
         """A row of a figure, with its range if it has one."""
         one, other = self.figures.scales(pair)
-        beside = self.figures.likely(figure, other) if second is None else second
+        beside = self.figures.plain(figure, other) if second is None else second
         why = (*self.figures.why(figure), *self.figures.between(figure, pair))
         found = self.row(number, name, (self.figures.likely(figure, one), beside), figure.origin, why)
         bounds = self.figures.bounds(figure, one)

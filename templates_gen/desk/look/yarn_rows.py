@@ -39,7 +39,7 @@ def _to_add(rows: Rows, *roles: Add) -> tuple[str, ...]:
 def _warp(rows: Rows) -> Number:
     amounts = rows.plan.amounts
     scale, _ = rows.figures.scales(WEIGHT)
-    heavy = rows.figures.likely(amounts.warp_total_g, scale) if amounts.warp_total_g else ""
+    heavy = rows.figures.plain(amounts.warp_total_g, scale) if amounts.warp_total_g else ""
     row = rows.of("warp", Row.WARP, amounts.warp_total_m, LONG, heavy)
     row = rows.giving(row, "warp.spare", Give.OWN)
     if not heavy:
@@ -55,7 +55,7 @@ def _weft(rows: Rows) -> Number:
             return rows.lacking("weft", Row.WEFT, ("weft.beads.number", Need.PICKS), lacking)
         return rows.lacking("weft", Row.WEFT, ("weft.wrap.turns", Need.WEFT), lacking)
     scale, _ = rows.figures.scales(WEIGHT)
-    heavy = rows.figures.likely(amounts.weft_total_g, scale) if amounts.weft_total_g else ""
+    heavy = rows.figures.plain(amounts.weft_total_g, scale) if amounts.weft_total_g else ""
     row = rows.of("weft", Row.WEFT, amounts.weft_total_m, LONG, heavy)
     colours = tuple(_colour(rows, each) for each in amounts.weft_by_colour)
     row = row._replace(why=(*row.why, *colours, *lacking))
@@ -68,7 +68,7 @@ def _weft(rows: Rows) -> Number:
 def _colour(rows: Rows, each: ColourNeed) -> str:
     long, _ = rows.figures.scales(LONG)
     heavy, _ = rows.figures.scales(WEIGHT)
-    length, weight = rows.figures.likely(each.length_m, long), rows.figures.likely(each.weight_g, heavy)
+    length, weight = rows.figures.likely(each.length_m, long), rows.figures.plain(each.weight_g, heavy)
     return rows.words.say(Shown.COLOUR, name=each.name, length=length, weight=weight)
 
 
@@ -86,12 +86,11 @@ def piece_rows(rows: Rows) -> Iterator[Number]:
         ("woven", Row.WOVEN, amounts.woven_mm),
         ("finished", Row.FINISHED, amounts.finished_mm),
     ):
-        first, second = rows.figures.scales(SHORT)
         shown = tuple(
             rows.words.say(
-                Shown.SIZE, width=rows.figures.likely(sides[0], scale), height=rows.figures.likely(sides[1], scale)
+                Shown.SIZE, width=rows.figures.plain(sides[0], scale), height=rows.figures.plain(sides[1], scale)
             )
-            for scale in (first, second)
+            for scale in rows.figures.scales(SHORT)
         )
         why = tuple(dict.fromkeys((*rows.figures.why(sides[0]), *rows.figures.why(sides[1]))))
         origin = Origin.ASSUMED if any(side.origin is Origin.ASSUMED for side in sides) else Origin.COMPUTED

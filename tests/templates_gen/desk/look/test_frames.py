@@ -13,7 +13,8 @@ from kits import FLAT, INCHES, KINDS, NAILS, NOTCHED, PEGGED, ROD, plan_of
 from layout.kit.inputs import BY_KEY
 from layout.plan import Plan
 from layout.values.units import read_length
-from templates_gen.desk.look.frames import HIGH, SEPARATE, WIDE, frame
+from templates_gen.desk.look.frame_measures import HIGH, WIDE
+from templates_gen.desk.look.frames import SEPARATE, frame
 from templates_gen.lettering.fonts import metrics
 from templates_gen.messages.english import ENGLISH
 
