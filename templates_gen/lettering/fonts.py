@@ -7,6 +7,7 @@ from functools import cache
 from importlib.util import find_spec
 from io import BytesIO
 from pathlib import Path
+from threading import RLock
 from typing import TYPE_CHECKING
 
 from layout.drawing.metrics import FontMetrics
@@ -17,6 +18,9 @@ from templates_gen.messages.roles.writing import Form
 
 if TYPE_CHECKING:
     from fontTools.ttLib import TTFont
+
+LOCK = RLock()
+"""Held by whoever reads in an opened font: its tables are read when they are asked for, from one place in memory."""
 
 _PACKAGE = "ttf_opensans"
 
@@ -50,9 +54,14 @@ def opened(face: Face = Face.REGULAR) -> TTFont:
     return TTFont(BytesIO(font_path(face).read_bytes()), lazy=True)
 
 
-@cache
 def metrics() -> FontMetrics:
-    """Widths of every printable character, cap height, ascent and descent, in fractions of the em."""
+    """Widths of every printable character, cap height, ascent and descent, in fractions of the em; always the same."""
+    with LOCK:
+        return _metrics()
+
+
+@cache
+def _metrics() -> FontMetrics:
     font = opened()
     em, os2 = font["head"].unitsPerEm, font["OS/2"]
     heights = os2.sCapHeight / em, os2.usWinAscent / em, -os2.usWinDescent / em
@@ -67,9 +76,10 @@ def _advances(face: Face) -> dict[str, float]:
 
 def glyph_metrics(face: Face) -> list[tuple[int, int]]:
     """The advance and the left side bearing of every glyph of a cut in font units, in the order of the font."""
-    font = opened(face)
-    metrics = font["hmtx"].metrics
-    return [metrics[name] for name in font.getGlyphOrder()]
+    with LOCK:
+        font = opened(face)
+        metrics = font["hmtx"].metrics
+        return [metrics[name] for name in font.getGlyphOrder()]
 
 
 def _printable(letter: str) -> bool:

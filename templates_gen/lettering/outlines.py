@@ -96,10 +96,11 @@ def _drawn(letter: str, face: Face) -> Sequence[Sequence[Piece]]:
     from fontTools.pens.basePen import decomposeQuadraticSegment
     from fontTools.pens.recordingPen import DecomposingRecordingPen
 
-    font = fonts.opened(face)
-    glyphs, em = font.getGlyphSet(), font["head"].unitsPerEm
-    pen = DecomposingRecordingPen(glyphs)
-    glyphs[font.getBestCmap()[ord(letter)]].draw(pen)
+    with fonts.LOCK:
+        font = fonts.opened(face)
+        glyphs, em = font.getGlyphSet(), font["head"].unitsPerEm
+        pen = DecomposingRecordingPen(glyphs)
+        glyphs[font.getBestCmap()[ord(letter)]].draw(pen)
     contours: list[list[Piece]] = []
     for operator, points in pen.value:
         in_ems = [(x / em, y / em) for x, y in points]

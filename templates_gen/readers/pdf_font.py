@@ -138,8 +138,9 @@ def _printed(number: int, face: Face) -> tuple[Glyph, Metrics]:
 @cache
 def _glyph_of() -> Mapping[int, int]:
     """The number of the print font's glyph for each character, in either cut."""
-    font = fonts.opened()
-    return {code: font.getGlyphID(name) for code, name in font.getBestCmap().items()}
+    with fonts.LOCK:
+        font = fonts.opened()
+        return {code: font.getGlyphID(name) for code, name in font.getBestCmap().items()}
 
 
 def _check_descriptor(descriptor: Mapping[str, Any], face: Face) -> None:

@@ -29,8 +29,8 @@ _SIZE = re.compile(r"([0-9]{1,5}(?:\.[0-9]{1,5})?)mm")
 _WHOLE = "-?[0-9]{1,8}"
 _RADIUS = r"[0-9]{1,12}(?:\.[0-9]{1,2})?"
 _LETTERS = r"[0-9]{1,7}(?:\.[0-9]{1,5})?"
-_LINE = rf"l({_WHOLE})(?: (?=[0-9])|(?=-))({_WHOLE})|([hv])({_WHOLE})"
-_ONE = rf"{_LINE}|a({_RADIUS}) ({_RADIUS}) 0 0 ([01]) ({_WHOLE}) ({_WHOLE})"
+_NEXT = rf"(?: (?=[0-9])|(?=-))({_WHOLE})"  # a sign parts it from the number before, else a blank does
+_ONE = rf"l({_WHOLE}){_NEXT}|([hv])({_WHOLE})|a({_RADIUS}) ({_RADIUS}) 0 0 ([01]){_NEXT}{_NEXT}"
 _STEP = re.compile(_ONE)
 _PLAIN = re.sub(r"\((?!\?)", "(?:", _ONE)
 _PATH = re.compile(rf"M({_WHOLE}) ({_WHOLE})((?:{_PLAIN})+)(z?)")

@@ -36,14 +36,15 @@ def register() -> None:
     from reportlab.pdfbase import pdfmetrics
     from reportlab.pdfbase.ttfonts import TTFont
 
-    for face in Face:
-        if face.value in pdfmetrics.getRegisteredFontNames():
-            continue
-        font: Any = TTFont(face.value, str(fonts.font_path(face)), asciiReadable=1)
-        # The library gives the last glyphs, which share one advance, that advance in thousandths of an em.
-        font.face.hmetrics = [(advance, bearing & 0xFFFF) for advance, bearing in fonts.glyph_metrics(face)]
-        _make_once(font.face)
-        pdfmetrics.registerFont(font)
+    with fonts.LOCK:
+        for face in Face:
+            if face.value in pdfmetrics.getRegisteredFontNames():
+                continue
+            font: Any = TTFont(face.value, str(fonts.font_path(face)), asciiReadable=1)
+            # The library gives the last glyphs, which share one advance, that advance in thousandths of an em.
+            font.face.hmetrics = [(advance, bearing & 0xFFFF) for advance, bearing in fonts.glyph_metrics(face)]
+            _make_once(font.face)
+            pdfmetrics.registerFont(font)
 
 
 class _Packing:

@@ -97,7 +97,7 @@ def _steps(curve: Curve, x: int, y: int, top: float) -> Iterator[str]:
         if through is not None:
             yield _arc(start, through, end, dx, dy)
         elif dy and dx:
-            yield f"l{dx} {dy}" if dy >= 0 else f"l{dx}{dy}"
+            yield f"l{dx}{_next(dy)}"
         else:
             yield f"v{dy}" if dy else f"h{dx}"
         x, y, start = new_x, new_y, end
@@ -106,7 +106,12 @@ def _steps(curve: Curve, x: int, y: int, top: float) -> Iterator[str]:
 def _arc(start: Point, through: Point, end: Point, dx: int, dy: int) -> str:
     """What is counter-clockwise on the sheet is negative in SVG."""
     size = _um(radius(start, through, end))
-    return f"a{size} {size} 0 0 {0 if turn(start, through, end) > 0 else 1} {dx} {dy}"
+    return f"a{size} {size} 0 0 {0 if turn(start, through, end) > 0 else 1}{_next(dx)}{_next(dy)}"
+
+
+def _next(value: int) -> str:
+    """One more number: a sign parts it from the one before, else a blank does."""
+    return str(value) if value < 0 else f" {value}"
 
 
 def _mm(value: float) -> str:

@@ -19,7 +19,8 @@ from itertools import count
 from pathlib import Path
 from threading import Thread
 
-sys.path[:0] = [str(Path(__file__).parents[2]), str(Path(__file__).parents[1])]
+sys.path.insert(0, str(Path(__file__).parents[1]))
+sys.path.insert(0, str(Path(__file__).parents[2]))
 
 from warm import best, changed
 from yardstick import work
@@ -90,7 +91,8 @@ def speed(turns: int) -> None:
         lean, heavy = partial(write, sheet), partial(outlines, sheet)
         took, other = best(lean, turns), best(heavy, turns)
         size, large = len(lean().encode()) / 1000, len(heavy()) / 1000
-        print(f"| {file} | {took:.1f} | {took / SHEET_AIM:.2f} | {took / other:.2f} | {size:.1f} | {size / large:.2f} |")
+        shares = f"{took / SHEET_AIM:.2f} | {took / other:.2f} | {size:.1f} | {size / large:.2f}"
+        print(f"| {file} | {took:.1f} | {shares} |")
     print(f"aims: {AIM:.0f} ms for all, {SHEET_AIM:.0f} ms and {LEAN_AIM:.0f} kB for a sheet")
 
 
@@ -127,7 +129,8 @@ def memory(seconds: float) -> None:
             client.start()
         for client in clients:
             client.join()
-    print(f"{len(made)} answers to {CLIENTS} clients in {seconds:.0f} s, {grown() - before:+.1f} MB (aim {GROWTH_AIM:.0f})")
+    more = grown() - before
+    print(f"{len(made)} answers to {CLIENTS} clients in {seconds:.0f} s, {more:+.1f} MB (aim {GROWTH_AIM:.0f})")
 
 
 if __name__ == "__main__":
