@@ -13,6 +13,7 @@ from layout.messages.catalogue import Catalogue
 from templates_gen.desk.page.also import also
 from templates_gen.desk.page.asked import Asked
 from templates_gen.desk.slip.forms import Group, Line, Row, Step, Table, lines_in
+from templates_gen.desk.slip.helps import helped
 from templates_gen.desk.slip.lines import steps
 from templates_gen.desk.slip.reading import Trouble
 from templates_gen.desk.slip.sources import Source, sources
@@ -312,7 +313,7 @@ class SlipViews:
             name=line.name,
             id=id_of(line.name),
             label=words.say(line.label),
-            help=line.helped(words),
+            help=helped(line, self._asked.read.plan, words),
             control=control,
             width=_width(line, control),
             value=typed,

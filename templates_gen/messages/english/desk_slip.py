@@ -79,5 +79,7 @@ MESSAGES: dict[Role, str | Plural] = {
     DeskSlip.ADD_SOLD: "Another colour or yarn",
     DeskSlip.ADD_QUANTITIES: "Another step",
     DeskSlip.ROW: "{label} {number}",
+    DeskSlip.WIDTH_HERE: "Left empty: as wide as fits, {width} here.",
+    DeskSlip.HEIGHT_HERE: "The frame leaves {height}.",
     DeskSlip.LEFT_OUT: "Not said",
 }

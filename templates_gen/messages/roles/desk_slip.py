@@ -41,4 +41,6 @@ class DeskSlip(Role):
     ADD_SOLD = "desk_slip.add.sold"
     ADD_QUANTITIES = "desk_slip.add.quantities"
     ROW = "desk_slip.row"
+    WIDTH_HERE = "desk_slip.width_here"
+    HEIGHT_HERE = "desk_slip.height_here"
     LEFT_OUT = "desk_slip.left_out"

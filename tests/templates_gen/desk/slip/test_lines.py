@@ -11,8 +11,10 @@ from layout.cutting.stock.stock_inputs import STOCK
 from layout.kit.inputs import INPUTS
 from layout.kit.range_values import COPIES
 from templates_gen.desk.slip.fields import NOT_TYPED, SPECS, pattern_of
+from templates_gen.desk.slip.helps import helped
 from templates_gen.desk.slip.labels import label_of
 from templates_gen.desk.slip.lines import lines, steps
+from templates_gen.desk.slip.reading import read
 from templates_gen.desk.slip.shape import Typed
 from templates_gen.desk.slip.typed import example
 from templates_gen.messages.english import ENGLISH
@@ -109,3 +111,13 @@ def test_another_kind_of_ends_swaps_its_own_keys_in() -> None:
     notched = lines({**example(), "frame.ends": "notched ends"})
     assert {"frame.thickness", "frame.notch_width", "frame.notch_depth", "frame.end_width"} <= set(notched)
     assert {"frame.bar_diameter", "frame.bar_bore", "weaving.winding"}.isdisjoint(notched)
+
+
+def test_what_the_frame_leaves_is_said_with_its_numbers() -> None:
+    """Width and height say what fits, in the unit of the frame; where nothing can be read they say what they are."""
+    typed = example()
+    found, of = read(typed, ENGLISH), lines(typed)
+    assert helped(of["weaving.width"], found.plan, ENGLISH) == "Left empty: as wide as fits, 31 cm here."
+    assert helped(of["weaving.height"], found.plan, ENGLISH) == "The frame leaves 37.4 cm."
+    assert helped(of["weaving.height"], None, ENGLISH) == of["weaving.height"].helped(ENGLISH)
+    assert helped(of["frame.margin"], found.plan, ENGLISH) == of["frame.margin"].helped(ENGLISH)
