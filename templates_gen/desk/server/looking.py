@@ -23,6 +23,7 @@ if TYPE_CHECKING:
     from templates_gen.desk.server.state import Desk
 
 _HIGHEST = 10**12
+_MOST_USED = 40
 _NOTE = Markup('<p class="note">{}</p>')
 
 
@@ -56,10 +57,11 @@ def looking(app: Flask, desk: Desk, drawing: Drawing) -> None:
         with slip.lock:
             take(slip, form, unit_in(desk, form))
             if "use" in form:
-                field, _, text = form["use"].partition("=")
-                if not put(slip, field, text):
+                named, _, text = form["use"].partition("=")  # a row of a list has several lines
+                fields = named.split()[:_MOST_USED]
+                if not fields or not all([put(slip, field, text) for field in fields]):
                     raise RefusedError(400, DeskRefusal.BAD)
-                where = id_of(field)
+                where = id_of(fields[0])
         what = form.get("do", "draw")
         done = do(desk, slip, what, as_is=form.get("as_is") == "yes") if what != "draw" else Done(where=where)
         address = done.address or f"/?{urlencode({'k': slip.id, 'view': view_in(form)})}"

@@ -80,6 +80,17 @@ def test_a_click_on_a_value_puts_it_into_its_line(tmp_path: Path) -> None:
     assert answer.headers["Location"].endswith("#frame-outer_width")
     assert here.desk.slips.all()[0].typed["frame.outer_width"] == "40 cm"
     assert here.post("/slip", {"use": "no.such=1"}).status_code == 400
+    assert here.post("/slip", {"use": "=1"}).status_code == 400
+
+
+def test_a_click_empties_all_lines_of_a_row(tmp_path: Path) -> None:
+    """Of two readings that contradict each other one can be left out; without scripts too."""
+    here = Visitor(tmp_path)
+    page = here.get(here.post("/slip", {"sett.readings[2].pairs": "37"}).headers["Location"]).text
+    use = "sett.readings[2].pairs sett.readings[2].over="
+    assert f'value="{use}"' in page
+    assert here.post("/slip", {"use": use}).status_code == 303
+    assert not {"sett.readings[2].pairs", "sett.readings[2].over"} & set(here.desk.slips.all()[0].typed)
 
 
 def test_lines_of_another_kind_come_back(tmp_path: Path) -> None:
