@@ -25,6 +25,8 @@ _REASONS = {
     errno.ENOLCK: Reason.NO_LOCKS,
     errno.ENOENT: Reason.NO_PLACE,
 }
+_HELD = (32, 33)
+"""What Windows says of a file that another program holds open (Microsoft, System Error Codes, from memory)."""
 
 
 class FaultError(LayoutError):
@@ -53,4 +55,6 @@ def reason(error: OSError | ValueError) -> str:
 def _role(error: OSError | ValueError) -> Reason | None:
     if not isinstance(error, OSError):
         return Reason.BAD_NAME
+    if getattr(error, "winerror", None) in _HELD:
+        return Reason.OPEN
     return _REASONS.get(error.errno or 0)

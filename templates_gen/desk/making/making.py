@@ -112,5 +112,5 @@ class Making:
         """Takes away the oldest zips, and what runs left that made none."""
         made = [name for name, job in self._jobs.items() if job.state.status == "made"]
         others = [name for name, job in self._jobs.items() if job.ended and job.state.status != "made"]
-        for name in (*made[:-_KEPT], *others[:-_KEPT]):
+        for name in (*made[: max(0, len(made) - _KEPT)], *others[: max(0, len(others) - _KEPT)]):
             shutil.rmtree(self._jobs.pop(name).folder, ignore_errors=True)

@@ -13,7 +13,10 @@ from templates_gen.messages.roles.disk import (
 
 MESSAGES: dict[Role, str | Plural] = {
     Reason.FORBIDDEN: "there is no permission to do that",
-    Reason.FORBIDDEN_OR_OPEN: "there is no permission to do that, or it is open in another program",
+    Reason.OPEN: "it is open in another program, which must close it first",
+    Reason.FORBIDDEN_OR_OPEN: (
+        "there is no permission to do that, or it is open in another program, which must close it first"
+    ),
     Reason.FULL: "the disk is full",
     Reason.QUOTA: "the disk quota is used up",
     Reason.TOO_LARGE: "the file would be larger than this system allows",

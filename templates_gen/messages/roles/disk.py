@@ -9,6 +9,7 @@ class Reason(Role):
     """Why a system could not do something."""
 
     FORBIDDEN = "disk.reason.forbidden"
+    OPEN = "disk.reason.open"
     FORBIDDEN_OR_OPEN = "disk.reason.forbidden_or_open"
     FULL = "disk.reason.full"
     QUOTA = "disk.reason.quota"

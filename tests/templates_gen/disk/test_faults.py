@@ -57,6 +57,17 @@ def test_a_file_open_elsewhere_is_thought_of() -> None:
     assert "open in another program" not in str(fault(Fault.READ, Path("kit.pdf"), refused))
 
 
+@pytest.mark.parametrize(("number", "held"), [(5, False), (32, True), (33, True)])
+def test_windows_says_that_a_file_is_open(number: int, held: bool) -> None:
+    """Its own numbers tell a file that is open from a lack of permission; the sentence says what to do."""
+    refused = PermissionError(errno.EACCES, "x")
+    refused.winerror = number  # type: ignore[attr-defined]  # as it is on Windows alone
+    said = str(fault(Fault.REPLACE, Path("kit.pdf"), refused))
+    assert ("no permission" not in said) == held
+    assert said.startswith("could not replace kit.pdf: ")
+    assert "open in another program, which must close it first; nothing was changed there" in said
+
+
 def test_control_characters_are_shown() -> None:
     """A place with a line break or a terminal's command in its name stays one harmless line."""
     sentence = str(fault(Fault.WRITE, Path("a\nb\x1b[2J\udcff"), OSError(errno.ENOSPC, "x")))

@@ -28,6 +28,7 @@ from templates_gen.readers import pdf
 from templates_gen.screen.cli import main
 
 ENGLISH = catalogue_of("en")
+ONE = ("strip-near.svg",)
 SMALL = {key: text for key, text in example().items() if key.partition(".")[0] not in ("warp", "weft")}
 
 
@@ -105,7 +106,7 @@ def test_a_stop_ends_the_process_and_leaves_nothing(making: Making) -> None:
     assert list(job.folder.iterdir()) == []
     with pytest.raises(DeskError):
         making.file(job.id, "strip-near.pdf")
-    assert making.start(asked_one(SMALL, ["strips"])).wait(60).status == "made"
+    assert making.start(asked_one(SMALL, ONE)).wait(60).status == "made"
 
 
 def test_one_run_at_a_time(making: Making) -> None:
@@ -141,13 +142,13 @@ def test_a_process_that_dies_is_said(making: Making) -> None:
 
 def test_a_failed_run_leaves_the_last_zip(making: Making) -> None:
     """What cannot be made is refused in the words of the command line, and what was made before stays."""
-    good = making.start(asked_one(SMALL, ["strips"]))
+    good = making.start(asked_one(SMALL, ONE))
     good.wait(60)
-    bad = making.start(asked_one({**SMALL, "weaving.height": "90 cm"}, ["strips"]))
+    bad = making.start(asked_one({**SMALL, "weaving.height": "90 cm"}, ONE))
     assert bad.wait(60).status == "refused"
     assert bad.state.said(ENGLISH).startswith("weaving.height: needs less than the 52 cm")
     assert "Rahmen" in bad.state.said(catalogue_of("de"))
-    assert making.file(good.id, "strip-near.pdf").startswith(b"%PDF")
+    assert making.file(good.id, "strip-near.svg").startswith(b"<")
     assert making.made(good.asked.digest) is good
     assert making.made(bad.asked.digest) is None
 
@@ -155,14 +156,14 @@ def test_a_failed_run_leaves_the_last_zip(making: Making) -> None:
 def test_all_kits_are_made_in_one_zip(making: Making) -> None:
     """Several slips are a run with a folder for each kit, as the command line makes of a range."""
     other = {**SMALL, "name": "Weir frame", "run/copies": "2", "run/buy.currency": "EUR"}
-    asked = asked_all([SMALL, other], "My kits", ["strips"])
+    asked = asked_all([SMALL, other], "My kits", ONE)
     assert asked.zip_name == "my-kits.zip"
     job = making.start(asked)
     assert job.wait(60).status == "made"
     with zipfile.ZipFile(job.zip) as archive:
         names = archive.namelist()
     assert {name.partition("/")[0] for name in names} == {"manifest.json", "weir-frame", "willow-frame-small"}
-    assert "weir-frame/strip-near.pdf" in names
+    assert "weir-frame/strip-near.svg" in names
 
 
 @pytest.mark.parametrize(
@@ -206,15 +207,15 @@ def test_single_files_are_proven_without_a_run(making: Making) -> None:
 
 def test_old_zips_go(making: Making, monkeypatch: pytest.MonkeyPatch) -> None:
     """Only the last few are kept; an older one says that it is gone."""
-    monkeypatch.setattr("templates_gen.desk.making.making._KEPT", 1)
+    monkeypatch.setattr("templates_gen.desk.making.making._KEPT", 0)
     jobs: list[Job] = []
-    for only in ("strip-near.svg", "strip-far.svg", "strip-near.pdf"):
+    for only in ("strip-near.svg", "strip-far.svg"):
         jobs.append(making.start(asked_one(SMALL, [only])))
         jobs[-1].wait(60)
     with pytest.raises(DeskError, match="no longer kept"):
         making.job(jobs[0].id)
     assert not jobs[0].folder.exists()
-    assert making.job(jobs[2].id) is jobs[2]
+    assert making.job(jobs[1].id) is jobs[1]
 
 
 def test_the_worker_reads_nothing_of_a_form(making: Making) -> None:
