@@ -59,7 +59,7 @@ def looking(app: Flask, desk: Desk, drawing: Drawing) -> None:
             if "use" in form:
                 named, _, text = form["use"].partition("=")  # a row of a list has several lines
                 fields = named.split()[:_MOST_USED]
-                if not fields or not all([put(slip, field, text) for field in fields]):
+                if not fields or not all(put(slip, field, text) for field in fields):
                     raise RefusedError(400, DeskRefusal.BAD)
                 where = id_of(fields[0])
         what = form.get("do", "draw")

@@ -85,9 +85,15 @@ def _of_run(found: Judged, values: dict[str, object], written: Written) -> None:
         if shop:
             from layout.box.shop_values import read_shop  # not needed by a kit alone
 
-            read_shop(shop, metrics())
-    except FieldErrors as error:
-        found.refused(error, RUN_PREFIX, written)
+            bought = read_shop(shop, metrics())
+            if found.plan and (bought.colours or bought.also):
+                from layout.box.needs import needs
+                from layout.box.shop_check import shop_errors
+
+                for each in shop_errors(bought, [needs(found.plan)]):
+                    found.refused(each, RUN_PREFIX, written)
+    except FieldErrors as errors:
+        found.refused(errors, RUN_PREFIX, written)
 
 
 def _of_stock(found: Judged, written: Written) -> None:
@@ -110,10 +116,9 @@ def as_numbered(key: str, written: Written) -> str:
 
 
 def _row_of(error: FieldError) -> str:
-    """The row that the refusal of all readings together names."""
-    values = error.needed.values
-    row = values.get("number", values.get("tight")) if error.field == READINGS else None
-    return f"[{row}]" if isinstance(row, int) else ""
+    """The row that the refusal of a whole list means: the first that it offers to leave out, or to change."""
+    starts = (each.key[len(error.field) :] for each in error.use if each.key.startswith(f"{error.field}["))
+    return next((match[0] for start in starts if (match := _ROW.match(start))), "")
 
 
 def _shown_at(key: str, typed: Typed) -> str:

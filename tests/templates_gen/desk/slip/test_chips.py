@@ -104,6 +104,10 @@ CONTRADICTIONS: dict[str, Typed] = {
     "an order that is not said": {"warp.count": "12/30", "warp.plies": ""},
     "the same thing once and in each box": {"box.holds": "strips", "box.once": "strips"},
     "two kerfs": {"stock/cutting.kerf": "0.2 mm", "stock/cutting.kerf_x": "0.2 mm"},
+    "a colour that the kit has not": {
+        "run/buy.colours[1].name": "indigoo", "run/buy.colours[1].grams": "50", "run/buy.colours[2].name": "madder"
+    },
+    "something that no box holds": {"run/buy.also[1].name": "beeter", "run/buy.also[1].number": "2"},
     "two colours alike": {"stock/colours.cut": "#7a6f8f"},
 }  # fmt: skip
 
@@ -131,7 +135,7 @@ def test_what_the_command_line_offers_is_taken(what: str) -> None:
     for asked in refused.error.use:
         if asked.value is None or isinstance(asked.value, dict | list):
             continue
-        prefix = "stock/" if refused.key.startswith("stock/") else ""
+        prefix = next((each for each in ("stock/", "run/") if refused.key.startswith(each)), "")
         changed = {**typed, f"{prefix}{asked.key}": text_of(SPECS[pattern_of(prefix + asked.key)], asked.value)}
         fields = {each.field for each in judged(changed).refusals}
         assert refused.field not in fields, f"{refused.error} then {asked}"
@@ -179,3 +183,11 @@ def test_a_click_is_offered_beside_a_trouble_that_is_still_hidden() -> None:
     assert Use("frame.side_thickness", "5 cm") in trouble.use
     (left,) = read(used(typed, trouble.use[0]), ENGLISH).troubles
     assert left.field == "weaving.height"
+
+
+def test_a_refusal_of_a_list_stands_at_the_row_that_it_means() -> None:
+    """The reading that is off by itself, the colour that the kit has not: not the first row of all."""
+    _trouble({"sett.readings[3].pairs": "20", "sett.readings[3].over": "5 cm"}, "sett.readings[3].pairs")
+    bought = {"run/buy.colours[1].name": "madder", "run/buy.colours[2].name": "indigoo"}
+    trouble = _trouble(bought, "run/buy.colours[2].name")
+    assert trouble.use[0] == Use("run/buy.colours[2].name", "indigo")
