@@ -28,6 +28,11 @@ MESSAGES: dict[Role, str | Plural] = {
     ),
     DeskCommand.NO_FOLDER: '--folder needs a folder that is there, such as --folder "my kits"; {folder} is none.',
     DeskCommand.FAULT: "The desk met a fault of its own at {method} {path}. Please report the lines that follow.",
+    DeskCommand.STARTERS: "Wrote {files} into {folder}. Double-click the one for your system; docs/desk.md says more.",
+    DeskCommand.STARTER_THERE: (
+        "--starters writes over nothing, and {file} is there. Take it away first, or name another folder: "
+        "templates-gen desk --starters here"
+    ),
     DeskRefusal.TITLE: "Desk",
     DeskRefusal.BACK: "Back to the desk",
     DeskRefusal.BAD: "The desk cannot read this request. Go back to the desk and try again.",

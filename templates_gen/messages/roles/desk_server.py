@@ -16,6 +16,8 @@ class DeskCommand(Role):
     NO_PORT = "desk_server.command.no_port"
     NO_FOLDER = "desk_server.command.no_folder"
     FAULT = "desk_server.command.fault"
+    STARTERS = "desk_server.command.starters"
+    STARTER_THERE = "desk_server.command.starter_there"
 
 
 class DeskRefusal(Role):
