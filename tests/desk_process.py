@@ -67,6 +67,10 @@ class Client:
         page = self.asked("GET", "/")[2].decode()
         self.token, self.slip = (self._found(page, name) for name in ("token", "k"))
 
+    def close(self) -> None:
+        """Ends the connection."""
+        self._to.close()
+
     @staticmethod
     def _found(page: str, name: str) -> str:
         match = re.search(f'name="{name}" value="([^"]*)"', page)
@@ -75,7 +79,7 @@ class Client:
 
     def asked(self, method: str, address: str, body: Any = None, **headers: str) -> tuple[int, dict[str, str], bytes]:
         """Status, header fields and body of an answer."""
-        sent = {"Cookie": self.cookie, "Accept": "application/json, text/html", **headers}
+        sent = {"Cookie": self.cookie, "Accept": "application/json, text/html;q=0.5", **headers}
         self._to.request(method, address, body, {name: text for name, text in sent.items() if text})
         answer = self._to.getresponse()
         return answer.status, {name.lower(): text for name, text in answer.getheaders()}, answer.read()

@@ -14,6 +14,7 @@ import sys
 import tempfile
 import threading
 import time
+from contextlib import closing
 from itertools import count
 from pathlib import Path
 
@@ -52,12 +53,16 @@ class Load:
         self.times: list[float] = []
         self.wrong: list[str] = []
         self._desk, self._until, self._numbers = desk, until, count(1)
-        self._cookie = Client(desk.port, desk.key).cookie
+        with closing(Client(desk.port, desk.key)) as client:
+            self._cookie = client.cookie
 
     def type(self) -> None:
         """One client, until the time is over."""
-        client = Client(self._desk.port, cookie=self._cookie)
-        client.another()
+        with closing(Client(self._desk.port, cookie=self._cookie)) as client:
+            client.another()
+            self._type(client)
+
+    def _type(self, client: Client) -> None:
         while time.monotonic() < self._until:
             number = next(self._numbers)
             begun = time.perf_counter()

@@ -50,7 +50,9 @@ def serve(asked: Asked, say: Callable[[str], None]) -> None:
     # A command that ends soon collects hardly any garbage; a server must.
     gc.unfreeze()
     gc.set_threshold(*_USUAL_GARBAGE)
-    signal.signal(signal.SIGTERM, _end)
+    for signal_name in ("SIGTERM", "SIGHUP", "SIGBREAK"):  # a window that is closed says one of the last two
+        if hasattr(signal, signal_name):
+            signal.signal(getattr(signal, signal_name), _end)
     if address:
         say(message(DeskCommand.NETWORK, address=f"http://{desk.hosts[-1]}/", code=desk.code))
     say(message(DeskCommand.OPEN, address=desk.key_address))
