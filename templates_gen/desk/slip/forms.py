@@ -72,7 +72,7 @@ class Line:
 
 @dataclass(frozen=True, slots=True)
 class Table:
-    """A list of tables: `rows` are those that are filled in and, where one more is allowed, an empty one.
+    """A list of tables: `rows` are those that are filled in and, where one more is allowed, a `fresh` one at the end.
 
     `label` names one row, `add` the button that adds one; `most` rows are allowed.
     """
@@ -82,6 +82,7 @@ class Table:
     add: Role
     most: int
     rows: tuple[tuple[Line | Table, ...], ...]
+    fresh: bool = False
 
     def named(self, number: int, words: Catalogue) -> str:
         """What a row is called, by its number from 1."""
@@ -110,8 +111,8 @@ class Group:
 
     @property
     def count(self) -> int:
-        """How many lines stand in it, as the summary says it."""
-        return sum(1 for _ in self.lines)
+        """How many lines stand in it, as the summary says it: without rows that are still to be added, if any is."""
+        return _there(self.rows) or sum(1 for _ in self.lines)
 
 
 @dataclass(frozen=True, slots=True)
@@ -137,3 +138,10 @@ def lines_in(rows: tuple[Row, ...]) -> Iterator[Line]:
             yield row
         else:
             yield from row.lines
+
+
+def _there(rows: tuple[Row, ...]) -> int:
+    """How many lines there are, but for those of fresh rows."""
+    tables = (row for row in rows if isinstance(row, Table))
+    inside = (inner for table in tables for inner in (table.rows[:-1] if table.fresh else table.rows))
+    return sum(isinstance(row, Line) for row in rows) + sum(map(_there, inside))

@@ -9,7 +9,7 @@ from templates_gen.desk.slip.arrangement import ADDS, ARRANGEMENT
 from templates_gen.desk.slip.fields import SPECS, belongs, pattern_of
 from templates_gen.desk.slip.forms import Choice, Control, Group, Line, Row, Step, Table
 from templates_gen.desk.slip.labels import choices_of, control_of, help_of, label_of, placeholder_of, units_of
-from templates_gen.desk.slip.shape import Shape, Typed, most_of, shape_of
+from templates_gen.desk.slip.shape import MOST_ROWS, Shape, Typed, most_of, shape_of
 
 __all__ = ["Choice", "Control", "Group", "Line", "Row", "Step", "Table", "Typed", "lines", "steps"]
 
@@ -60,14 +60,14 @@ def _rows(name: str, shape: Shape, rows: Mapping[str, tuple[int, ...]]) -> Itera
 
 def _table(name: str, pattern: str, shape: Shape, rows: Mapping[str, tuple[int, ...]]) -> Table:
     numbers, most = rows.get(name, ()), most_of(name)
-    last = max(numbers, default=0)
+    last = min(max(numbers, default=0), MOST_ROWS + 1)
     shown = range(1, max(min(last + 1, most), last) + 1)
     inner = [each for each in _ENTRIES[pattern] if "[]" not in each[len(pattern) + 2 :]]
     entries = (
         tuple(row for each in inner for row in _rows(f"{name}[{number}]{each[len(pattern) + 2 :]}", shape, rows))
         for number in shown
     )
-    return Table(name, label_of(pattern), ADDS[pattern], most, tuple(entries))
+    return Table(name, label_of(pattern), ADDS[pattern], most, tuple(entries), fresh=len(shown) > last)
 
 
 @lru_cache(2048)

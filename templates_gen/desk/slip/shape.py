@@ -13,7 +13,7 @@ Typed = Mapping[str, str]
 _ROW = re.compile(r"\[(\d{1,3})\]\.")
 _LISTED = frozenset(LISTS)
 MOST_ROWS = 50
-"""No list of the core is longer (`layout.kit.walk`)."""
+"""No list of the core is longer (`layout.kit.walk`); a file with more keeps them, so that they are refused."""
 
 
 class Shape(NamedTuple):
@@ -37,11 +37,11 @@ def shape_of(typed: Typed) -> Shape:
 
 
 def entries_in(name: str) -> list[tuple[str, int]]:
-    """The lists that a field stands in, outermost first, each with the number of its row there; none is too high."""
+    """The lists that a field stands in, outermost first, each with the number of its row there."""
     found = []
     for match in _ROW.finditer(name):
         place, number = name[: match.start()], int(match[1])
-        if pattern_of(place) in _LISTED and 1 <= number <= MOST_ROWS:
+        if pattern_of(place) in _LISTED and number:
             found.append((place, number))
     return found
 

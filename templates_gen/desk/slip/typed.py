@@ -29,6 +29,7 @@ from templates_gen.inputs.stock_file import built_in_values
 
 _NAME = re.compile(r"[A-Za-z0-9_-]{1,40}")
 _KITS = "kits"
+_DEEPEST = 4  # the deepest key of a file has so many dots before its last
 _VERSION = 1
 _KEY = re.compile(r"([A-Za-z0-9_-]{1,40})(?:\[(\d{1,3})\])?")
 _FIELD = re.compile(rf"{_KEY.pattern}(?:\.{_KEY.pattern}){{0,5}}")
@@ -53,7 +54,9 @@ def typed_of(values: Mapping[str, object], prefix: str = "") -> dict[str, str]:
 
 def _typed(name: str, value: object) -> Iterator[tuple[str, str]]:
     pattern = pattern_of(name)
-    if isinstance(value, Mapping):
+    if name.count(".") > _DEEPEST:
+        yield name, "…"
+    elif isinstance(value, Mapping):
         yield from _of_table(name, value)
     elif isinstance(value, list | tuple) and pattern in LISTS and all(isinstance(each, Mapping) for each in value):
         for number, entry in enumerate(value, 1):
@@ -74,7 +77,7 @@ def _of_entry(name: str, entry: Mapping[str, Any]) -> Iterator[tuple[str, str]]:
     if not entry and (usual := _ENTRY_OF_NOTHING.get(pattern_of(name))):
         yield f"{name}.{usual[0]}", usual[1]
     for key, value in entry.items():
-        if pattern_of(name) == f"{READINGS}[]" and key in WAYS:
+        if pattern_of(name) == f"{READINGS}[]" and key in WAYS and not set(WAYS) <= set(entry):
             yield f"{name}.how", key
             yield f"{name}.over", text_of(SPECS[OVER], value)
         else:

@@ -121,3 +121,12 @@ def test_what_the_frame_leaves_is_said_with_its_numbers() -> None:
     assert helped(of["weaving.height"], found.plan, ENGLISH) == "The frame leaves 37.4 cm."
     assert helped(of["weaving.height"], None, ENGLISH) == of["weaving.height"].helped(ENGLISH)
     assert helped(of["frame.margin"], found.plan, ENGLISH) == of["frame.margin"].helped(ENGLISH)
+
+
+def test_a_summary_counts_the_lines_that_are_there() -> None:
+    """Of the warp's label those without a thread that is still to be added; one strand, and nothing of a second."""
+    of_yarns = {str(group.summary): group for group in steps(example())[3].groups}
+    warp, strands = of_yarns["desk_slip.more.warp"], of_yarns["desk_slip.more.strands"]
+    assert warp.count == sum("threads" not in line.name for line in warp.lines) == 17
+    assert strands.count == sum(".threads" not in line.name and "[1]" in line.name for line in strands.lines)
+    assert steps({})[3].groups[2].count > 0
