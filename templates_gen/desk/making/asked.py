@@ -10,7 +10,6 @@ from typing import Any
 
 from layout.kit.folder_names import folder_name
 from layout.values.errors import FieldError
-from templates_gen.desk.slip.typed import values_of
 
 Typed = Mapping[str, str]
 _STOCK = "stock/"
@@ -54,6 +53,8 @@ class Asked:
 
 def asked_one(typed: Typed, only: Sequence[str] = ()) -> Asked:
     """One kit as it stands on its slip; where the slip says copies, as a run of one kit, as the command line has it."""
+    from templates_gen.desk.slip.typed import values_of  # not needed by the process that makes it
+
     return Asked(values_of(typed), values_of(typed, _STOCK) or None, tuple(only))
 
 
@@ -63,6 +64,8 @@ def asked_all(slips: Sequence[Typed], name: str, only: Sequence[str] = ()) -> As
     They are cut from the stock of the first that has one; what is said of buying and of a class is that of the first
     that says it.
     """
+    from templates_gen.desk.slip.typed import values_of
+
     every = [values_of(typed) for typed in slips]
     stocks = [values_of(typed, _STOCK) for typed in slips]
     shop = {key: next((each[key] for each in every if key in each), None) for key in _SHOP}

@@ -92,8 +92,10 @@ def test_the_line_of_proof(files: int, marks: int, cuts: int, line: str) -> None
 
 
 def test_a_stop_ends_the_process_and_leaves_nothing(making: Making) -> None:
-    """A stopped run is over at once, its process too, and its folder is empty; the next one can begin."""
+    """One run at a time; a stopped one is over at once, its process too, its folder is empty; the next can begin."""
     job = making.start(asked_one(example()))
+    with pytest.raises(DeskError, match="being made"):
+        making.start(asked_one(SMALL))
     while job.state.total == 0 and not job.ended:
         time.sleep(0.01)
     begun = time.monotonic()
@@ -107,15 +109,6 @@ def test_a_stop_ends_the_process_and_leaves_nothing(making: Making) -> None:
     with pytest.raises(DeskError):
         making.file(job.id, "strip-near.pdf")
     assert making.start(asked_one(SMALL, ONE)).wait(60).status == "made"
-
-
-def test_one_run_at_a_time(making: Making) -> None:
-    """A second one is refused while the first is under way."""
-    job = making.start(asked_one(example()))
-    with pytest.raises(DeskError, match="being made"):
-        making.start(asked_one(SMALL))
-    job.stop()
-    job.wait(10)
 
 
 def test_a_run_that_takes_too_long_is_stopped() -> None:
@@ -206,20 +199,14 @@ def test_single_files_are_proven_without_a_run(making: Making) -> None:
 
 
 def test_old_zips_go(making: Making, monkeypatch: pytest.MonkeyPatch) -> None:
-    """Only the last few are kept; an older one says that it is gone."""
+    """Only the last few are kept; an older one says that it is gone. Names that look like options or paths are none."""
     monkeypatch.setattr("templates_gen.desk.making.making._KEPT", 0)
     jobs: list[Job] = []
     for only in ("strip-near.svg", "strip-far.svg"):
-        jobs.append(making.start(asked_one(SMALL, [only])))
+        jobs.append(making.start(asked_one({**SMALL, "name": "--out= ..,etc"}, [only])))
+        assert jobs[-1].asked.zip_name == "out-etc.zip"
         jobs[-1].wait(60)
     with pytest.raises(DeskError, match="no longer kept"):
         making.job(jobs[0].id)
     assert not jobs[0].folder.exists()
     assert making.job(jobs[1].id) is jobs[1]
-
-
-def test_the_worker_reads_nothing_of_a_form(making: Making) -> None:
-    """Names that look like paths or options name no folder: the zip is called after letters of the name alone."""
-    asked = asked_one({**SMALL, "name": "--out= ..,etc"}, ["strip-near.svg"])
-    assert asked.zip_name == "out-etc.zip"
-    assert making.start(asked).wait(60).status == "made"
