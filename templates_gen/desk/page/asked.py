@@ -45,7 +45,8 @@ class Asked:
     """One look at the desk.
 
     `read` is what is typed now; `good`, with `good_typed`, the last that could be read (the same, where it can).
-    `file` is the kit file it was opened from or kept in, at `kept` o'clock; `touched` says that it changed since.
+    `file` is the kit file it was opened from or kept in, at `kept` o'clock, which has so many `kits`; it was `touched`
+    where it changed since.
     `asks` is what was asked for ("make", "strips", "pdf:strip-near.pdf") while lines are the example's. `only` are the
     products that are ticked; None where all are. `happened` and `refused` are sentences on what was just done, or not.
     """
@@ -62,6 +63,7 @@ class Asked:
     file: str = ""
     kept: str = ""
     touched: bool = False
+    kits: int = 1
     view: str = WORKING
     only: frozenset[str] | None = None
     asks: str = ""

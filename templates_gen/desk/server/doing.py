@@ -19,6 +19,7 @@ if TYPE_CHECKING:
     from templates_gen.desk.server.state import Desk, Slip
 
 MAKES = ("make", "strips")
+KEEPS = ("keep", "keep-shared")
 _AWAY = "away"
 
 
@@ -32,7 +33,8 @@ class Done(NamedTuple):
 
 def do(desk: Desk, slip: Slip, what: str, *, as_is: bool) -> Done:
     """Does what a button of that value says; RefusedError for a value that no button has."""
-    if what == "keep":
+    if what in KEEPS:
+        slip.shared = what != KEEPS[0]
         return Done(kept(desk, slip, "asked"))
     if what in MAKES:
         return make(desk, slip, what, as_is=as_is)

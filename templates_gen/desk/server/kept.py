@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from datetime import datetime
 from typing import TYPE_CHECKING
 
@@ -79,7 +80,7 @@ def copy(desk: Desk, which: str) -> Slip:
     if opened.kind == "stock":
         raise DeskError(DeskKits.NO_SUCH)
     taken = {slip.typed.get("name", "") for slip in desk.slips.all()}
-    taken |= {entry.opened.name for entry in desk.kits.listed().kits if entry.opened}
+    taken |= {entry.opened.typed.get("name", "") for entry in desk.kits.listed().kits if entry.opened}
     of, now = copied(opened, typed, words(desk), frozenset(taken))
     slip = new_slip(desk, now)
     slip.opened, slip.touched = of, True
@@ -95,14 +96,29 @@ def keep(desk: Desk, slip: Slip, how: str) -> None:
         opened = slip.opened or Opened("kit")
         if how == "theirs":
             slip.opened = desk.kits.again(opened)
-            stock = {name: text for name, text in slip.typed.items() if name.startswith(STOCK_PREFIX)}
-            slip.typed, slip.examples = {**slip.opened.typed, **stock}, set()
+            slip.typed, slip.examples = {**slip.opened.typed, **_stock_of(slip.typed)}, set()
         else:
             slip.changed = True
-            slip.opened = desk.kits.keep(opened, slip.typed, how=how)
+            slip.opened = desk.kits.keep(opened, slip.typed, how=how, shared=slip.shared)
         _stock_kept(desk, slip, how)
         slip.kept = datetime.now().astimezone().strftime("%H:%M")
         slip.touched = slip.changed = False
+    if slip.shared:
+        _taken_over(desk, slip)
+
+
+def _taken_over(desk: Desk, kept: Slip) -> None:
+    """What was kept for all kits of a range comes to the slips of the others, where nothing was typed since."""
+    file = kept.opened.file if kept.opened else ""
+    for slip in desk.slips.all():
+        with slip.lock:
+            if slip is not kept and file and slip.opened and slip.opened.file == file and not slip.touched:
+                slip.opened = desk.kits.again(slip.opened)
+                slip.typed, slip.examples = {**_stock_of(slip.typed), **slip.opened.typed}, set()
+
+
+def _stock_of(typed: Mapping[str, str]) -> dict[str, str]:
+    return {name: text for name, text in typed.items() if name.startswith(STOCK_PREFIX)}
 
 
 def _stock_kept(desk: Desk, slip: Slip, how: str) -> None:

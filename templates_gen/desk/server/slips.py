@@ -84,6 +84,7 @@ def asked_of(desk: Desk, slip: Slip, view: str = WORKING, shown: Unit | None = N
         file=slip.opened.file if slip.opened else "",
         kept=slip.kept,
         touched=slip.touched,
+        kits=slip.opened.kits if slip.opened else 1,
         view=view,
         only=slip.only,
         asks=slip.asks,

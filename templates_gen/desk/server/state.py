@@ -37,7 +37,8 @@ class Slip:
 
     `examples` names the lines that are still the example's; where that is right, they are `left_as_is`. `good` is the
     last that could be read, with what was typed then. `job` is the run that was begun last, of what was typed then, and
-    `made_job` the last one that made its files. `happened`, `refused` and `asks` are for the next page alone.
+    `made_job` the last one that made its files. What changed is kept for all kits of its range where it is `shared`.
+    `happened`, `refused` and `asks` are for the next page alone.
     """
 
     id: str
@@ -49,6 +50,7 @@ class Slip:
     kept: str = ""
     touched: bool = False
     changed: bool = False
+    shared: bool = False
     good: Read | None = None
     good_typed: Mapping[str, str] = field(default_factory=dict)
     only: frozenset[str] | None = None

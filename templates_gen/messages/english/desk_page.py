@@ -10,6 +10,7 @@ MESSAGES: dict[Role, str | Plural] = {
     DeskPage.MY_KITS: "My kits",
     DeskPage.OPEN: "Open…",
     DeskPage.KEEP: "Keep",
+    DeskPage.KEEP_SHARED: "Keep for all kits of the range",
     DeskPage.BACK: "Back to the slip",
     DeskPage.UNIT: "Plain numbers are",
     DeskPage.CM: "cm",

@@ -12,6 +12,7 @@ class DeskPage(Role):
     MY_KITS = "desk_page.my.kits"
     OPEN = "desk_page.open"
     KEEP = "desk_page.keep"
+    KEEP_SHARED = "desk_page.keep_shared"
     BACK = "desk_page.back"
     UNIT = "desk_page.unit"
     CM = "desk_page.cm"

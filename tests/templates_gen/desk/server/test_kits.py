@@ -11,7 +11,9 @@ import pytest
 from commands import run
 from desk_client import Visitor
 
+from templates_gen.data import text_of
 from templates_gen.inputs.kit_file import FILES
+from templates_gen.inputs.range_file import load_range
 
 
 @pytest.fixture
@@ -61,6 +63,38 @@ def test_a_file_changed_elsewhere_is_asked(here: Visitor, tmp_path: Path, how: s
     assert f'outer_width = "{width}"' in file.read_text("utf-8")
     assert len(list(tmp_path.glob("*.toml"))) == (3 if how == "new" else 2)
     assert here.look()["lines"]["frame.outer_width"]["source"] == "yours"
+
+
+def test_a_change_is_kept_for_all_kits_of_a_range(tmp_path: Path) -> None:
+    """Kept as usual it is the kit's own; where it is said, it is shared, and the other slips that lie here have it."""
+    (tmp_path / "weir.toml").write_text(text_of("range.toml"), encoding="utf-8")
+    here = Visitor(tmp_path)
+    assert "keep-shared" not in here.get(f"/?k={here.slip}").text
+    here.get("/kits")
+    first, second = (opened(here, number) for number in (1, 2))
+    here.slip = first
+    assert "keep-shared" in here.get(f"/?k={first}").text
+    assert here.post("/slip", {"do": "keep", "frame.side_width": "31 mm"}).status_code == 303
+    assert here.post("/slip", {"do": "keep-shared", "frame.margin": "16 mm"}).status_code == 303
+    kits = load_range(tmp_path / "weir.toml").kits
+    assert [each.values["frame"]["side_width"] for each in kits] == ["31 mm", "30 mm", "30 mm"]  # type: ignore[index]
+    assert [each.values["frame"]["margin"] for each in kits] == ["16 mm"] * 3  # type: ignore[index]
+    assert here.desk.slips.get(second).typed["frame.margin"] == "16 mm"  # type: ignore[union-attr]
+    here.slip = second
+    assert here.post("/slip", {"do": "keep", "frame.outer_width": "41 cm"}).headers["Location"] == f"/?k={second}"
+    assert load_range(tmp_path / "weir.toml").kits[1].values["frame"]["outer_width"] == "41 cm"  # type: ignore[index]
+
+
+def test_a_second_copy_has_another_name(here: Visitor, tmp_path: Path) -> None:
+    """A copy that was kept is known by its name, whatever its file is called."""
+    here.get("/kits")
+    here.slip = here.post("/copy", {"open": "1"}).headers["Location"].partition("k=")[2].partition("#")[0]
+    here.post("/slip", {"do": "keep"})
+    (tmp_path / "willow-frame-small-copy.toml").rename(tmp_path / "x.toml")
+    again = Visitor(tmp_path)
+    again.get("/kits")
+    again.post("/copy", {"open": "1"})
+    assert again.desk.slips.last().typed["name"] == "Willow frame, small, copy 2"  # type: ignore[union-attr]
 
 
 def test_the_example_is_kept_under_the_name_of_the_kit(tmp_path: Path) -> None:
