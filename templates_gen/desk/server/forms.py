@@ -10,7 +10,8 @@ from werkzeug.datastructures import MultiDict
 
 from templates_gen.desk.server.person import Unit
 from templates_gen.desk.server.refusals import FORM_BYTES, RefusedError
-from templates_gen.desk.slip.fields import SPECS, pattern_of
+from templates_gen.desk.slip.fields import NOT_TYPED, SPECS, pattern_of
+from templates_gen.desk.slip.labels import label_of
 from templates_gen.desk.slip.lines import lines
 from templates_gen.desk.slip.shape import MOST_ROWS
 from templates_gen.messages.roles.desk_server import DeskRefusal
@@ -25,6 +26,9 @@ _PLAIN = re.compile(r"\s*(\d+([.,]\d+)?(\s+\d+/\d+)?|\d+/\d+|[.,]\d+)\s*")
 _ROW = re.compile(r"\[(\d+)\]")
 _ROWS = frozenset(map(str, range(1, MOST_ROWS + 1)))
 _LONGEST_NAME, _LONGEST_USE = 120, 1000
+_OF_WORDS = ("name", "names", "text", "lines", "link")
+LETTERS, LETTERS_OF_WORDS = 200, 2000
+"""As long as a line may be: a number or a choice, and one of words. A kit allows less, and says so itself."""
 
 
 def take(slip: Slip, form: MultiDict[str, str], unit: Unit) -> None:
@@ -33,7 +37,7 @@ def take(slip: Slip, form: MultiDict[str, str], unit: Unit) -> None:
     A line that the form lacks stays as it is: those of another kind of frame are kept until it is chosen again. What
     is typed is the person's own from then on. RefusedError where it is more than a slip may hold.
     """
-    new = {name: _text(form.getlist(name)) for name in form if _is_line(name, slip)}
+    new = {name: _short(name, _text(form.getlist(name))) for name in form if _is_line(name, slip)}
     _settle(slip, new, unit)
     changed = {name for name, text in new.items() if text != slip.typed.get(name, "")}
     typed = {name: text for name, text in {**slip.typed, **new}.items() if text != ""}
@@ -60,7 +64,7 @@ def put(slip: Slip, field: str, text: str) -> bool:
 
 
 def _is_line(name: str, slip: Slip) -> bool:
-    if name in _OF_THE_PAGE or len(name) > _LONGEST_NAME:
+    if name in _OF_THE_PAGE or name in NOT_TYPED or len(name) > _LONGEST_NAME:
         return False
     rows = _ROW.findall(name)
     rows_fit = all(row in _ROWS for row in rows) and "[]" not in name
@@ -70,6 +74,15 @@ def _is_line(name: str, slip: Slip) -> bool:
 def _text(values: Iterable[str]) -> str:
     """One value, or those that were ticked, one a line; a browser ends lines with two characters."""
     return "\n".join(text for value in values if (text := value.replace("\r\n", "\n").replace("\r", "\n")))
+
+
+def _short(name: str, text: str) -> str:
+    spec = SPECS.get(pattern_of(name))
+    most = LETTERS_OF_WORDS if spec is None or spec.kind in _OF_WORDS else LETTERS
+    if len(text) > most:
+        label = label_of(pattern_of(name)) if spec else name
+        raise RefusedError(413, DeskRefusal.TOO_LONG, line=label, most=most, number=len(text))
+    return text
 
 
 def _settle(slip: Slip, new: dict[str, str], unit: Unit) -> None:

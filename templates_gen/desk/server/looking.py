@@ -46,7 +46,9 @@ def looking(app: Flask, desk: Desk, drawing: Drawing) -> None:
         if drawn is None:
             why = words(desk).say(DeskRefusal.TOO_LARGE_TO_DRAW)
             drawn = answer(undrawn(asked, why), shapes, pile=False)
-            drawn["note"] = _NOTE.format(why)
+            parts = drawn["parts"]
+            if isinstance(parts, dict):
+                parts["notes"] += _NOTE.format(why)
         said = jsonify({"nr": nr, **drawn})
         return _with_unit(said)
 

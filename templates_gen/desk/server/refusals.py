@@ -25,7 +25,7 @@ _BY_STATUS = {
     429: DeskRefusal.TOO_OFTEN,
 }
 FORM_BYTES = 256 * 1024
-"""A slip with every line and list filled in needs less than half of it (`tests/.../test_limits.py`)."""
+"""A slip with every list as long as it may be needs less."""
 UPLOAD_BYTES = 256 * 1024
 BODY_BYTES = UPLOAD_BYTES + 16 * 1024
 """What is sent with an upload beside the file is small."""

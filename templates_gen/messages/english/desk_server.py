@@ -53,6 +53,7 @@ MESSAGES: dict[Role, str | Plural] = {
     DeskRefusal.METHOD: "This address of the desk cannot be asked in that way.",
     DeskRefusal.TOO_LARGE: "That is too large for the desk: {most} KB is the most that it takes at once here.",
     DeskRefusal.TOO_MANY_LINES: "That has too many lines for the desk: {most} is the most.",
+    DeskRefusal.TOO_LONG: "“{line}” needs {most} letters at most; {number} came. Shorten that line.",
     DeskRefusal.KIND: "The desk takes forms from its own page alone, and this is none.",
     DeskRefusal.TOO_OFTEN: "The desk is busy with that already. Wait a moment and try again.",
     DeskRefusal.FAULT: (

@@ -35,6 +35,7 @@ class DeskRefusal(Role):
     METHOD = "desk_server.refusal.method"
     TOO_LARGE = "desk_server.refusal.too_large"
     TOO_MANY_LINES = "desk_server.refusal.too_many_lines"
+    TOO_LONG = "desk_server.refusal.too_long"
     KIND = "desk_server.refusal.kind"
     TOO_OFTEN = "desk_server.refusal.too_often"
     FAULT = "desk_server.refusal.fault"

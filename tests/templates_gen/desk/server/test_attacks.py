@@ -123,9 +123,13 @@ def test_a_slip_does_not_grow_without_end(here: Visitor) -> None:
     assert before
     typed = dict(before.typed)
     statuses = set()
-    for row in range(1, 31):
-        fields = {f"weft.colours[{row}].name": "a" * 9000, f"weft.strands[{row}].fibre": "b" * 9000}
-        statuses.add(here.post("/slip", fields).status_code)
+    for line in (
+        "weft.colours[{}].name",
+        "weft.strands[{}].colour",
+        "run/buy.colours[{}].name",
+        "run/buy.also[{}].name",
+    ):
+        statuses.add(here.post("/slip", {line.format(row): "a" * 1900 for row in range(1, 51)}).status_code)
     assert statuses == {303, 413}
     assert sum(map(len, before.typed.values())) <= FORM_BYTES
     before.typed = typed
