@@ -174,7 +174,7 @@ def test_making_of_the_example_stops_once(tmp_path: Path) -> None:
     said = made(here)
     assert not said["running"]
     assert here.desk.slips.all()[0].job == ""
-    assert 'data-as-is="yes"' in said["away"]
+    assert 'name="as_is"' in said["away"]
     here.post("/slip", {"do": "strips", "as_is": "yes"})
     assert here.desk.slips.all()[0].job
     here.desk.close()
