@@ -84,15 +84,18 @@ def _worded(name: str) -> str:
 
 def placeholder_of(name: str, spec: Input) -> str:
     """An example as it would be typed, or what stands there if it is left empty; of a stock what is built in."""
+    if spec.kind in _CHOSEN_ALONE:
+        return ""
     if name.startswith(STOCK_PREFIX) and (built_in := _stock().get(name)):
         return built_in
-    if isinstance(spec.default, str) and spec.kind not in ("choice", "language"):
+    if isinstance(spec.default, str):
         return spec.default
-    if spec.kind in ("flag", "choice", "language", "tables", "names", "system"):
-        return ""
     if spec.kind == "lines":
         return "\n".join(re.findall(r'"([^"]*)"', spec.example))
     return spec.example.strip('"') if name != OVER else "5 cm"
+
+
+_CHOSEN_ALONE = ("flag", "choice", "language", "tables", "names", "system")
 
 
 @cache
