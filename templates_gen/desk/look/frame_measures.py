@@ -5,6 +5,7 @@ Places are in mm of the frame, y down; `px` is a dot of the screen in mm at the 
 
 from __future__ import annotations
 
+import math
 from collections.abc import Iterator
 from fractions import Fraction
 from typing import NamedTuple
@@ -49,31 +50,41 @@ class Margins(NamedTuple):
     below: float
 
 
-_TRIED = [Margins(left, above, 78, 38) for left in (38.0, 76.0) for above in (50.0, 78.0)]
-_LOW = 130.0  # px: beside a lower frame its height is written across
+_LEFT, _ABOVE, _HIGHER, _BELOW = 38.0, 50.0, 78.0, 38.0  # px
 
 
 def measures_of(at: Places, words: Catalogue, unit: str) -> Measures:
     """The measures of a frame that is drawn as large as they allow."""
-    tried = (Measures(at, margins, words, unit) for margins in _TRIED)
-    return next((each for each in tried if each.fits), Measures(at, _TRIED[-1], words, unit))
+    tried = [Measures(at, words, unit, low=low, apart=apart) for low in (False, True) for apart in (False, True)]
+    return next((each for each in tried if each.fits), tried[-1])
 
 
 class Measures:
-    """What is written round a frame within these `margins`, below it a line more for each that is not seen."""
+    """What is written round a frame.
 
-    def __init__(self, at: Places, margins: Margins, words: Catalogue, unit: str) -> None:
-        self.at, self.words, self.unit = at, words, unit
-        self.margins = margins._replace(below=margins.below + LINE * len(list(self._unseen())))
-        across, up = WIDE - margins.left - margins.right, HIGH - margins.above - self.margins.below
+    Beside a `low` one its height is written across; two measures above it are in rows `apart` where they would meet.
+    """
+
+    def __init__(self, at: Places, words: Catalogue, unit: str, *, low: bool, apart: bool) -> None:
+        self.at, self.words, self.unit, self._low, self._apart = at, words, unit, low, apart
+        beside = [self._height_length(), *(length for _, _, length in self._of_ends())]
+        left = ROW + 2 * TICK + self._widest(at.plan.kit.frame.outer_height) + _EDGE if low else _LEFT
+        right = ROW + _GAP + max(map(self._widest, beside)) + _EDGE
+        self.margins = Margins(left, _HIGHER if apart else _ABOVE, right, _BELOW + LINE * len(list(self._unseen())))
+        across, up = WIDE - left - right, HIGH - self.margins.above - self.margins.below
         self.px = max(at.width / across, at.height / up)
         self.draw = Pencil(self.px)
 
     @property
     def fits(self) -> bool:
-        """Whether there is room for the height of a low frame, and for two rows of words where one would meet."""
-        low, meets = self.at.height / self.px < _LOW, self._meets()
-        return low == (self.margins.left > _TRIED[0].left) and meets == (self.margins.above > _TRIED[0].above)
+        """Whether this is how they have to be written."""
+        return self._is_low() == self._low and self._meets() == self._apart
+
+    def _is_low(self) -> bool:
+        return self.long(self._both(self.at.plan.kit.frame.outer_height)) > self.at.height / self.px
+
+    def _widest(self, length: Length) -> float:
+        return max(map(self.long, self._two(length)))
 
     def drawn(self) -> Iterator[str]:
         """A group for each measure, named by its field."""
@@ -93,11 +104,10 @@ class Measures:
     def _outer_height(self, length: Length) -> str:
         at, px, x = self.at, self.px, -ROW * self.px
         line = self.draw.line(x, 0, x, at.height, tips=True)
-        both = self._both(length)
-        if self.long(both) <= at.height / px:
-            said = [self.draw.turned(both, x - 6 * px, at.height / 2)]
-        else:
+        if self._low:
             said = list(self.draw.stacked(self._two(length), x - TICK * 2 * px, at.height / 2, "end"))
+        else:
+            said = [self.draw.turned(self._both(length), x - 6 * px, at.height / 2)]
         return self.draw.group("frame.outer_height", [line, *said])
 
     def _above(self, side: Length) -> Iterator[str]:
@@ -107,7 +117,7 @@ class Measures:
         said = [self.draw.text(line, right, y - (5 + LINE * k) * px, "end") for k, line in enumerate(reversed(two))]
         yield self.draw.group("frame.side_width", [self.draw.line(0, y, at.side, y), *said])
         left, _, end, _ = at.piece()
-        words, up = self._width_words(), 5 + (2 * LINE if self._meets() else 0)
+        words, up = self._width_words(), 5 + (2 * LINE if self._apart else 0)
         width = self.draw.text(words, at.width / 2, y - up * px, "middle")
         yield self.draw.group("weaving.width", [self.draw.line(left, y, end, y), width])
 
@@ -116,8 +126,9 @@ class Measures:
 
     def _side_ends(self) -> float:
         """Where the words on a side piece end: over it, but not left of the drawing."""
-        wide = max(map(self.long, self._two(self.at.plan.kit.frame.side_width)))
-        return max(self.at.side, (wide - self.margins.left + _EDGE) * self.px)
+        return max(
+            self.at.side, (self._widest(self.at.plan.kit.frame.side_width) - self.margins.left + _EDGE) * self.px
+        )
 
     def _meets(self) -> bool:
         """Whether the words on the width of the weaving and those on a side piece would meet on one row."""
@@ -127,41 +138,43 @@ class Measures:
     def _beside(self) -> Iterator[str]:
         """To the right: how deep the near end is, or where its pegs and nails stand; and how high the weaving is."""
         at, px, x = self.at, self.px, self.at.width + ROW * self.px
-        out = 1 if at.near_low else -1
-        for k, (key, depth, length) in enumerate(self._of_ends()):
-            middle = at.y("near", sum(depth) / 2) + out * k * 2 * LINE * px
-            said = self.draw.stacked(self._two(length), x + _GAP * px, middle, "start")
+        inward = -math.inf
+        for key, depth, length in self._of_ends():
+            inward = max(sum(depth) / 2, inward + 2 * LINE * px)
+            said = self.draw.stacked(self._two(length), x + _GAP * px, at.y("near", inward), "start")
             line = self.draw.line(x, at.y("near", depth[0]), x, at.y("near", depth[1]))
             yield self.draw.group(key, [line, *said])
-        yield self._height(x)
+        yield self._height(x, inward)
 
-    def _height(self, x: float) -> str:
-        """Upright beside its line, or in two rows where that is short, clear of what is said of the near end."""
+    def _height(self, x: float, inward: float) -> str:
+        """Upright beside its line, or in two rows where that is short; further inward than what is said of the end."""
         at, px = self.at, self.px
         _, top, _, bottom = at.piece()
-        asked = at.plan.kit.weaving.height or self._own(Fraction(at.plan.amounts.woven_mm[1].value))
-        words = self._weave(asked)
-        line = self.draw.line(x, top, x, bottom)
-        if self.long(words) <= (bottom - top) / px:
+        asked = self._height_length()
+        words, line = self._weave(asked), self.draw.line(x, top, x, bottom)
+        half, middle = self.long(words) * px / 2, abs(at.y("near", 0.0) - (top + bottom) / 2)
+        if 2 * half <= bottom - top and middle - half >= inward + LINE * px:
             upright = self.draw.turned(words, x + (LETTERS + 4) * px, (top + bottom) / 2)
             return self.draw.group("weaving.height", [line, upright])
-        middle = (top + bottom) / 2
-        if any(self._of_ends()):
-            middle = at.height / 2 + (-1 if at.near_low else 1) * 2 * LINE * px
-        said = self.draw.stacked(self._two(asked), x + _GAP * px, middle, "start")
-        return self.draw.group("weaving.height", [line, *said])
+        at_y = at.y("near", max(middle, inward + 2 * LINE * px))
+        return self.draw.group(
+            "weaving.height", [line, *self.draw.stacked(self._two(asked), x + _GAP * px, at_y, "start")]
+        )
+
+    def _height_length(self) -> Length:
+        return self.at.plan.kit.weaving.height or self._own(Fraction(self.at.plan.amounts.woven_mm[1].value))
 
     def _of_ends(self) -> Iterator[tuple[str, tuple[float, float], Length]]:
         """What is seen of a frame end from its face: its field, between which depths, and how long that is."""
         ends, frame = self.at.ends, self.at.plan.kit.frame
         if isinstance(ends, RoundBar):
             yield "frame.bar_diameter", (0.0, self.at.wide), ends.diameter
+        if isinstance(ends, PeggedEnd | NailEnd):
+            yield "frame.edge_distance", (0.0, float(ends.edge_distance.mm)), ends.edge_distance
         if isinstance(ends, PeggedEnd):
             outer, rows = float(ends.edge_distance.mm), float(ends.row_distance.mm)
             yield "frame.row_distance", (outer, outer + rows), ends.row_distance
-        if isinstance(ends, PeggedEnd | NailEnd):
-            yield "frame.edge_distance", (0.0, float(ends.edge_distance.mm)), ends.edge_distance
-        elif frame.end_width is not None and not isinstance(ends, RoundBar):
+        elif not isinstance(ends, NailEnd) and frame.end_width is not None and not isinstance(ends, RoundBar):
             yield "frame.end_width", (0.0, float(frame.end_width.mm)), frame.end_width
 
     def _below(self) -> Iterator[str]:

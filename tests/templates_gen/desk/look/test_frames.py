@@ -8,16 +8,23 @@ from fractions import Fraction
 from xml.etree import ElementTree
 
 import pytest
+from hypothesis import given, settings
 from kits import FLAT, INCHES, KINDS, NAILS, NOTCHED, PEGGED, ROD, plan_of
+from strategies import kits
 
 from layout.kit.inputs import BY_KEY
+from layout.kit.kit import read_kit
 from layout.plan import Plan
+from layout.plan import plan as planned
+from layout.values.errors import LayoutError
 from layout.values.units import read_length
 from templates_gen.desk.look.frame_measures import HIGH, WIDE
 from templates_gen.desk.look.frames import SEPARATE, frame
+from templates_gen.languages.catalogues import catalogue_of
 from templates_gen.lettering.fonts import metrics
 from templates_gen.messages.english import ENGLISH
 
+LANGUAGES = ("en", "es", "de", "fr")
 FITS: dict[str, object] = {"weaving.width": "as wide as fits", "weaving.height": "as high as fits"}
 
 
@@ -66,7 +73,11 @@ def box_of(root: ElementTree.Element) -> tuple[float, float, float, float]:
 @every
 def test_letters_can_be_read_and_stay_inside(name: str) -> None:
     """At the size that the drawing is made for they are 11 to 12.5 px high, and no word leaves the drawing."""
-    root = drawn(plan_of(EVERY[name]))
+    stay_inside(drawn(plan_of(EVERY[name])))
+
+
+def stay_inside(root: ElementTree.Element) -> None:
+    """The same for any drawing."""
     left, top, wide, high = box_of(root)
     px = max(wide / WIDE, high / HIGH)
     for text in tagged(root, "text"):
@@ -82,7 +93,26 @@ def test_letters_can_be_read_and_stay_inside(name: str) -> None:
 @every
 def test_words_do_not_meet(name: str) -> None:
     """No two measures are written over each other."""
-    boxes = [_place(text) for text in tagged(drawn(plan_of(EVERY[name])), "text")]
+    keep_apart(drawn(plan_of(EVERY[name])))
+
+
+@settings(deadline=None, max_examples=25)
+@given(values=kits())
+def test_any_frame_can_be_read(values: dict[str, object]) -> None:
+    """Whatever the kit is, its words stay inside and apart, in every language."""
+    try:
+        plan = planned(read_kit(values, metrics()))
+    except LayoutError:
+        return
+    for language in LANGUAGES:
+        root = ElementTree.fromstring(frame(plan, catalogue_of(language), "in").svg)  # noqa: S314 - ours
+        stay_inside(root)
+        keep_apart(root)
+
+
+def keep_apart(root: ElementTree.Element) -> None:
+    """No words of a drawing meet others."""
+    boxes = [_place(text) for text in tagged(root, "text")]
     for k, one in enumerate(boxes):
         for other in boxes[k + 1 :]:
             assert one[2] <= other[0] or other[2] <= one[0] or one[3] <= other[1] or other[3] <= one[1]

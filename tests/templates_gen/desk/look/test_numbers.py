@@ -12,14 +12,18 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 from kits import INCHES, KINDS, plan_of
 from languages import made_up
+from strategies import kits
 
 import templates_gen
 from layout.frames.materials import MATERIALS
 from layout.kit.inputs import INPUTS
+from layout.kit.kit import read_kit
 from layout.plan import Plan
+from layout.values.errors import LayoutError
 from templates_gen.desk.look.answers import Number
 from templates_gen.desk.look.numbers import FIRST, numbers
 from templates_gen.desk.look.range_drawing import Tick, range_drawing
+from templates_gen.desk.look.strips import strip
 from templates_gen.lettering.fonts import metrics
 from templates_gen.messages.english import ENGLISH
 
@@ -93,6 +97,21 @@ def test_ranges_hold_what_is_taken(name: str, unit: str) -> None:
             assert row.taken < row.high
         elif row.id != "bending":
             assert row.low <= row.taken <= row.high
+
+
+@settings(deadline=None, max_examples=25)
+@given(values=kits())
+def test_any_kit_has_its_numbers(values: dict[str, object]) -> None:
+    """Whatever it is, each row says something, no warning is lost, and both strips are drawn or say why."""
+    try:
+        plan = templates_gen.plan(read_kit(values, metrics()))
+    except LayoutError:
+        return
+    found = numbers(plan, ENGLISH, "in")
+    assert all(row.value or row.needs_said for row in found)
+    assert Counter(plan.warnings) == Counter(sentence for row in found for sentence in row.warnings)
+    strips = strip(plan, "near", ENGLISH), strip(plan, "far", ENGLISH)
+    assert all(bool(each.svg) != bool(each.why) for each in strips)
 
 
 def test_the_demo_kit_by_hand() -> None:
