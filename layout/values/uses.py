@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import tomllib
 from collections.abc import Iterator, Mapping
 from typing import NamedTuple
 
@@ -40,6 +39,8 @@ def uses_of(field: str, suggestion: Message | str) -> tuple[Use, ...]:
 
 
 def _written(field: str, line: str) -> Iterator[Use]:
+    import tomllib  # not needed where nothing is refused
+
     for text, named in ((line, True), (f"value = {line}", False)):
         try:
             found = tomllib.loads(text)
