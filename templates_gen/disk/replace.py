@@ -11,10 +11,10 @@ from templates_gen.disk.plain import token, write_new
 from templates_gen.messages.roles.disk import Fault
 
 
-def replace_file(path: Path, data: bytes) -> None:
+def replace_file(path: Path, data: bytes, called: str = "") -> None:
     """Puts `data` in the place of the file at `path`; a link stays one, what it leads to is replaced.
 
-    Raises FaultError where that cannot be; then the old file stays.
+    Raises FaultError where that cannot be, which names the file by its path, or as it is `called`; the old file stays.
     """
     place = path.resolve()
     new = place.with_name(f".{place.name}.{token()}.part")
@@ -24,7 +24,7 @@ def replace_file(path: Path, data: bytes) -> None:
         shutil.copymode(place, new)
         new.replace(place)
     except OSError as error:
-        raise fault(Fault.REPLACE, path, error) from error
+        raise fault(Fault.REPLACE, Path(called) if called else path, error) from error
     finally:
         with suppress(OSError):
             new.unlink(missing_ok=True)

@@ -66,7 +66,7 @@ class Folder:
         """Puts `data` in the place of a file that is there; Changed where it is there no more."""
         if not self.there(name):
             raise Changed(name, gone=True)
-        replace_file(self._path / name, data)
+        replace_file(self._path / name, data, name)
 
     def write(self, name: str, data: bytes) -> None:
         """A new file of that name; FaultError where that cannot be."""

@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from pathlib import Path
 from threading import RLock
 
 from layout.messages.catalogue import Catalogue
 from layout.values.errors import LayoutError, shown_path
 from templates_gen.desk.kits.files import Folder
-from templates_gen.desk.kits.keeping import new_text, said, text_with, unchanged
+from templates_gen.desk.kits.keeping import new_text, range_name, said, text_with, unchanged
 from templates_gen.desk.kits.kinds import Parsed, opened_all, parsed
 from templates_gen.desk.kits.listed import Listed, Numbers
 from templates_gen.desk.kits.opened import Changed, DeskError, Opened, Typed, stamp_of
@@ -26,6 +27,7 @@ class Kits:
         self._lock = RLock()
         self._numbers = Numbers()
         self._written: dict[str, dict[str, tuple[str, int | None]]] = {}
+        self._of_sent: dict[str, str] = {}
         self._known: dict[str, tuple[str, tuple[Opened, ...] | LayoutError]] = {}
 
     def listed(self) -> Listed:
@@ -75,6 +77,8 @@ class Kits:
         then.
         """
         with self._lock:
+            if how != "new" and not opened.file and opened.kind == "range":
+                opened = self._sent(opened)
             if how == "new" or not opened.file:
                 return self._new(opened, typed)
             if how == "mine" and not self._folder.there(opened.file):
@@ -115,6 +119,14 @@ class Kits:
         data = new_text(opened, typed).encode()
         file = self._folder.write_new(str(said(opened, typed).get("name", "")), data)
         return self._only(file)
+
+    def _sent(self, opened: Opened) -> Opened:
+        """A kit of a range that somebody sent, as one of the file that the whole range is in from now on."""
+        file = self._of_sent.get(opened.stamp, "")
+        if not self._folder.there(file):
+            name, data = range_name(opened.text), opened.text.encode()
+            file = self._of_sent[opened.stamp] = self._folder.write_new(name, data)
+        return replace(opened, file=file)
 
     def _back(self, opened: Opened, typed: Typed) -> Opened:
         """A file that somebody took away, written again."""

@@ -63,6 +63,11 @@ def new_text(opened: Opened, typed: Typed) -> str:
     return found
 
 
+def range_name(text: str) -> str:
+    """What the range is called that a file holds."""
+    return str(tomllib.loads(text.removeprefix(_MARK)).get("name", ""))
+
+
 def _wanted(
     opened: Opened, values: dict[str, Any], before: dict[str, Any], after: dict[str, Any], *, shared: bool
 ) -> dict[str, Any]:

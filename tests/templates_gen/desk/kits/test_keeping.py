@@ -291,6 +291,23 @@ def test_a_kit_goes_without_what_is_shared(tmp_path: Path) -> None:
     assert load_range(tmp_path / "weir.toml").kits[0].values["frame"]["margin"] == "12 mm"  # type: ignore[index]
 
 
+def test_what_is_of_a_run_goes_where_the_file_has_it(tmp_path: Path) -> None:
+    """Copies and terms of sale go into the table of the kit, packs and the class above all; other kits keep theirs."""
+    kits = folder_of(tmp_path, weir_toml=text_of("range.toml"))
+    first, *_ = kits.open_all(kits.listed().kits[0].number)
+    assert (first.typed["run/copies"], first.typed["run/buy.warp.price"]) == ("10", "14.5")
+    new = {"run/copies": "3", "run/sell.margin": "50 %", "run/buy.warp.price": "15", "run/class.people": "12"}
+    kept = kits.keep(first, {**first.typed, **new})
+    assert {name: kept.typed[name] for name in new} == new
+    values = tomllib.loads((tmp_path / "weir.toml").read_text())
+    assert (values["buy"]["warp"]["price"], values["class"]["people"], values["copies"]) == (15, 12, 10)
+    assert values["kits"][0]["copies"] == 3
+    assert values["kits"][0]["sell"] == {"margin": "50 %"}
+    found = load_range(tmp_path / "weir.toml")
+    assert [each.copies for each in found.kits] == [3, 10, 4]
+    assert [float(each.shop.margin or 0) for each in found.kits] == [0.5, 0.4, 0.4]
+
+
 def test_a_new_file_has_the_remarks_of_the_starter(tmp_path: Path) -> None:
     """What was not typed is still shown, in remarks; the file says what was typed and nothing else."""
     typed = {
@@ -376,6 +393,25 @@ def test_an_upload_is_read_from_its_bytes_alone(tmp_path: Path) -> None:
     assert (tmp_path / kept.file).read_text().count("\n") == EVERY["heron-frame.toml"].count(b"\n")
 
 
+def test_a_range_that_is_sent_is_kept_as_one(tmp_path: Path) -> None:
+    """The first of its kits that is kept brings the whole file into the folder; the others are kept in it."""
+    kits = Kits(tmp_path)
+    first, second, third = kits.upload("weir.toml", b"\xef\xbb\xbf" + EVERY["range.toml"])
+    assert kits.keep(second, {**second.typed, "frame.outer_width": "41 cm"}).number == 2
+    kept = kits.keep(first, {**first.typed, "frame.outer_width": "31 cm"})
+    assert [path.name for path in tmp_path.iterdir()] == ["weir-frames.toml"]
+    assert [str(each.kit.frame.outer_width.mm) for each in load_range(tmp_path / kept.file).kits] == [
+        "310",
+        "410",
+        "560",
+    ]
+    text = (tmp_path / kept.file).read_bytes()
+    assert text == b"\xef\xbb\xbf" + EVERY["range.toml"].replace(b'"30 cm", outer', b'"31 cm", outer').replace(
+        b'"40 cm", outer', b'"41 cm", outer'
+    )
+    assert kits.keep(third, third.typed, how="new").file == "weir-frame-large.toml"
+
+
 def test_a_copy_is_called_as_one(tmp_path: Path) -> None:
     """It has another name, in the language of the page, no file yet, and the remarks of what it was copied from."""
     kits = folder_of(tmp_path, demo_toml=text_of("demo.toml"))
@@ -401,7 +437,7 @@ def test_a_file_that_cannot_be_replaced_stays(tmp_path: Path, monkeypatch: pytes
         raise PermissionError(13, "open elsewhere")
 
     monkeypatch.setattr(Path, "replace", refused)
-    with pytest.raises(FaultError, match=r"demo\.toml"):
+    with pytest.raises(FaultError, match=r"could not replace demo\.toml: .*nothing was changed there$"):
         kits.keep(opened, {**opened.typed, "name": "Weir"})
     assert [path.name for path in tmp_path.iterdir()] == ["demo.toml"]
     assert (tmp_path / "demo.toml").read_text() == text_of("demo.toml")
