@@ -24,7 +24,7 @@ from selenium.webdriver.common.by import By
 from selenium.webdriver.common.keys import Keys
 from selenium.webdriver.remote.webelement import WebElement
 
-PATIENCE = 10.0
+PATIENCE = 30.0
 DESKTOP, PHONE = (1440, 900), (390, 844)
 AXE = "AXE_CORE"
 """The environment variable with the path of axe.min.js, of the package axe-core."""

@@ -108,7 +108,6 @@ class DeskPage(Role):
     HOW_FAR = "desk_page.how.far"
     MAKING = "desk_page.making"
     MAKING_START = "desk_page.making.start"
-    PROVEN = "desk_page.proven"
     CHANGED_AFTER = "desk_page.changed.after"
     SAVE_ZIP = "desk_page.save.zip"
     ZIP_SIZE = "desk_page.zip.size"

@@ -45,7 +45,7 @@ function zoom(by) {
 function card() {
   const dialog = $("#card"), slider = $("#card-width");
   const draw = () => { $(".card", dialog).style.width = `${slider.value}px`; };
-  $("#calibrate")?.addEventListener("click", () => { slider.value = CARD * scale; draw(); dialog.showModal(); });
+  document.addEventListener("click", event => { if (!event.target.closest?.("#calibrate")) return; slider.value = CARD * scale; draw(); dialog.showModal(); });
   slider.addEventListener("input", draw);
   dialog.addEventListener("close", () => {
     if (dialog.returnValue !== "fits") return;

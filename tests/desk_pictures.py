@@ -1,0 +1,53 @@
+"""Pictures of the desk in every state, on a desktop and a phone, light and dark: `python tests/desk_pictures.py FOLDER [STATE...]`.
+
+Whole pages of tall states are cut at the window, as a person sees them. Run it with PYTHONPATH=.:tests.
+"""
+
+from __future__ import annotations
+
+import sys
+from pathlib import Path
+from tempfile import TemporaryDirectory
+
+from desk_browser import DESKTOP, PHONE, Person, browser, let_in, served
+from desk_states import STATES, two_kits
+
+_SIZES = {"desktop": DESKTOP, "phone": PHONE}
+
+
+def taken(folder: Path, names: list[str]) -> None:
+    """Writes a picture of each of these states, size and theme into a folder."""
+    folder.mkdir(parents=True, exist_ok=True)
+    with TemporaryDirectory() as kits, TemporaryDirectory() as saved, browser(Path(saved)) as person:
+        two_kits(Path(kits))
+        with served(Path(kits)) as desk:
+            person.driver.get(desk.address)
+            person.home = desk.home
+            for name in names:
+                STATES[name](person)
+                _all_sizes(person, folder, name)
+            with browser(Path(saved), scripts=False) as other:
+                let_in(person, other)
+                other.open()
+                _all_sizes(other, folder, "no-javascript")
+            for message in person.complaints():
+                print(message)
+            person.fresh()
+        person.type("frame.outer_width", "41 cm")
+        person.until(lambda: person.find("#closed").is_displayed())
+        _all_sizes(person, folder, "closed")
+
+
+def _all_sizes(person: Person, folder: Path, name: str) -> None:
+    from time import sleep
+
+    for size, window in _SIZES.items():
+        for theme in ("light", "dark"):
+            person.screen(window, dark=theme == "dark")
+            sleep(0.5)
+            person.driver.save_screenshot(str(folder / f"{name}-{size}-{theme}.png"))
+    person.screen()
+
+
+if __name__ == "__main__":
+    taken(Path(sys.argv[1]), sys.argv[2:] or list(STATES))
