@@ -1,6 +1,8 @@
-"""Pictures of the desk in every state, on a desktop and a phone, light and dark: `python tests/desk_pictures.py FOLDER [STATE...]`.
+"""Pictures of the desk in every state, on a desktop and a phone, light and dark.
 
-Whole pages of tall states are cut at the window, as a person sees them. Run it with PYTHONPATH=.:tests.
+    PYTHONPATH=.:tests python tests/desk_pictures.py FOLDER [STATE...]
+
+They end at the window, as a person sees it.
 """
 
 from __future__ import annotations

@@ -15,12 +15,11 @@ HOSTILE = "</title><script>document.title='ran'"
 def test_the_page_speaks_four_languages(person: Person) -> None:
     """A link changes all of it, and the slip stays as it was typed; the words of scripts are changed with it."""
     person.type("frame.outer_width", "44 cm")
-    for code, word in (("de", "Mein Rahmen"), ("fr", "Mon "), ("es", "Mi "), ("en", "My frame")):
+    for code in ("de", "fr", "es", "en"):
         person.click(f'.langs [lang="{code}"]')
         person.until(lambda code=code: person.find("html").get_attribute("lang") == code)
         person.ready()
         assert person.value("frame.outer_width") == "44 cm"
-        del word
     assert person.complaints() == []
 
 
@@ -28,7 +27,7 @@ def test_hostile_names_are_only_words(person: Person) -> None:
     """No script runs and nothing is fetched, wherever a name stands: slip, sheet, strip, table, comparison."""
     person.type("name", HOSTILE)
     person.type("yarns.warp", "<script>document.title='ran'</script>")
-    person.type("yarns.weft", "<img src=x onerror=\"document.title='ran'\">")
+    person.type("yarns.weft", "<img src=x onerror=alert(1)>")
     person.sees(".head", "<img src=x")
     person.driver.refresh()
     person.ready()
@@ -109,7 +108,8 @@ def test_targets_on_a_phone_are_as_high_as_a_finger(person: Person) -> None:
     """44 px (WCAG 2.2, 2.5.5), links in text excepted."""
     person.screen(PHONE)
     low = person.script("""
-        const all = [...document.querySelectorAll('button, select, .in input, .kinds label, .pick label, summary, .box-list label, .go, .btn')];
-        return all.filter(e => e.offsetParent && !e.closest('.out') && !e.classList.contains('out'))
+        const all = [...document.querySelectorAll(
+          'button, select, .in input, .kinds label, .pick label, summary, .box-list label, .go, .btn')];
+        return all.filter(e => e.offsetParent && !e.closest('.out'))
           .map(e => [e.outerHTML.slice(0, 80), e.getBoundingClientRect().height]).filter(([, high]) => high < 43.5);""")
     assert low == []

@@ -61,7 +61,8 @@ def test_another_reading_and_the_rest_open_by_themselves(without_scripts: Person
 def test_each_end_has_its_sentence(without_scripts: Person) -> None:
     """Pointing shows it by itself: a title on every end."""
     titles = without_scripts.script(
-        "return [...document.querySelectorAll('.frame [data-end]')].map(e => [e.dataset.end, e.querySelector('title')?.textContent])"
+        "return [...document.querySelectorAll('.frame [data-end]')]"
+        ".map(e => [e.dataset.end, e.querySelector('title')?.textContent])"
     )
     assert len(titles) == 60
     assert dict(titles)["23"].startswith("End 23 of 60")
