@@ -336,9 +336,11 @@ class SlipViews:
 
     def _use(self, at: str, field: str, text: str) -> UseView:
         say, here = self._words.say, field == at
-        label = self.label(field.split()[0])  # of a row, its first line
+        first = field.split()[0]  # of a row, its first line
+        label = self.label(first)
         if text:
-            said = say(DeskPage.USE, text=text) if here else say(DeskPage.USE_AT, label=label, text=text)
+            shown = self._labels[first].said(text, self._words) if first in self._labels else text
+            said = say(DeskPage.USE, text=shown) if here else say(DeskPage.USE_AT, label=label, text=shown)
         else:
             said = say(DeskPage.USE_EMPTY) if here else say(DeskPage.USE_AT_EMPTY, label=label)
         return UseView(field, text, said)

@@ -62,6 +62,11 @@ class Line:
         word = " ".join(text.lower().split())
         return word if any(each.value == word for each in self.choices) else ""
 
+    def said(self, text: str, words: Catalogue) -> str:
+        """What is typed as people call it: the label of what is chosen, or the text itself."""
+        value = self.chosen(text)
+        return next((words.say(each.label) for each in self.choices if value and each.value == value), text)
+
     def helped(self, words: Catalogue) -> str:
         """What is said while the line is filled in: a whole sentence, or ""."""
         if self.help is None:

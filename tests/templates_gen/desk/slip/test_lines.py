@@ -130,3 +130,14 @@ def test_a_summary_counts_the_lines_that_are_there() -> None:
     assert warp.count == sum("threads" not in line.name for line in warp.lines) == 17
     assert strands.count == sum(".threads" not in line.name and "[1]" in line.name for line in strands.lines)
     assert steps({})[3].groups[2].count > 0
+
+
+def test_a_choice_is_known_however_it_is_written() -> None:
+    """Capitals and spaces of a file do not matter; what is no choice stays the text that it is."""
+    ends = lines({})["frame.ends"]
+    assert ends.chosen(" Flat  Ends") == "flat ends"
+    assert ends.said("FLAT ENDS", ENGLISH) == "Flat ends"
+    assert (ends.chosen("spikes"), ends.said("spikes", ENGLISH)) == ("", "spikes")
+    assert lines({})["sett.loosest"].empty(ENGLISH) == "No"
+    assert lines({})["weaving.tie_off"].empty(ENGLISH) == "Not said"
+    assert lines({})["weaving.start"].empty(ENGLISH) == "At the left"
