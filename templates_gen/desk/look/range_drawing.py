@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Sequence
 from html import escape
+from itertools import pairwise
 from typing import NamedTuple
 
 from templates_gen.lettering.fonts import metrics
@@ -39,14 +40,22 @@ def range_drawing(low: float, high: float, ticks: Sequence[Tick], zone: str, abo
     lines = "".join(f"M{x(tick.value):.1f} 20V28" for tick in ticks if not tick.taken)
     heavy = "".join(f"M{x(tick.value):.1f} 4V26" for tick in ticks if tick.taken)
     words = "".join(_words(ticks, x))
-    if zone and metrics().width(zone, _LETTERS) + _APART < right - left:
-        words += f'<text x="{(left + right) / 2:.1f}" y="{_ZONE:g}">{escape(zone)}</text>'
+    words += _in_zone(zone, left, right, [x(tick.value) for tick in ticks if tick.taken])
     return (
         f'<svg class="range" viewBox="0 0 {WIDE:g} {HIGH:g}" role="img" aria-label="{escape(about)}">'
         f'<rect class="ok" x="{left:.1f}" y="{_TOP:g}" width="{right - left:.1f}" height="{_LINE - _TOP:g}"/>'
         f'<path class="ax" d="M0 {_LINE:g}H{WIDE:g}{lines}"/><path class="taken" d="{heavy}"/>'
         f'<g text-anchor="middle" font-size="{_LETTERS:g}">{words}</g></svg>'
     )
+
+
+def _in_zone(zone: str, left: float, right: float, taken: Sequence[float]) -> str:
+    """The word in the widest stretch of the grey that no heavy line crosses, where it has room."""
+    edges = [left, *sorted(at for at in taken if left < at < right), right]
+    wide, start = max((end - begin, begin) for begin, end in pairwise(edges))
+    if not zone or metrics().width(zone, _LETTERS) + 2 * _APART > wide:
+        return ""
+    return f'<text x="{start + wide / 2:.1f}" y="{_ZONE:g}">{escape(zone)}</text>'
 
 
 def _words(ticks: Sequence[Tick], x: Callable[[float], float]) -> Iterator[str]:

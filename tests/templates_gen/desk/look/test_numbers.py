@@ -160,6 +160,19 @@ def _of_a_file(word: str, text: str) -> bool:
     return bool(re.search(rf"[\w.]*[._]{word}|{word}[._]|\"[^\"]*{word}[^\"]*\"|= {word}", text))
 
 
+@pytest.mark.parametrize("taken", [1.0, 4.9, 5.0, 5.1, 9.0, 12.0])
+def test_the_word_of_a_range_is_not_crossed_out(taken: float) -> None:
+    """It stands beside the heavy line of what is taken, within the grey."""
+    root = ElementTree.fromstring(range_drawing(0, 10, [Tick(taken, "t", taken=True)], "good", "a"))  # noqa: S314 - ours
+    word = next(each for each in root.iter() if each.text == "good")
+    line = next(each for each in root.iter() if each.get("class") == "taken").attrib["d"]
+    grey = next(each for each in root.iter() if each.get("class") == "ok")
+    at, crossed = float(word.attrib["x"]), float(re.findall(r"M([\d.]+)", line)[0])
+    assert abs(at - crossed) > _half(word)
+    assert float(grey.attrib["x"]) <= at - _half(word)
+    assert at + _half(word) <= float(grey.attrib["x"]) + float(grey.attrib["width"])
+
+
 ANY = st.floats(-1e4, 1e4).map(lambda value: round(value, 3))
 
 
