@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import copy
 import json
+import re
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
@@ -95,10 +96,14 @@ from layout.warps.layout_result import LayoutResult  # noqa: E402
 from layout.warps.warp import End, Pass, Warp  # noqa: E402
 from layout.warps.way import Way  # noqa: E402
 from layout.warps.ways import WAYS  # noqa: E402
+from templates_gen.desk.look.frames import frame  # noqa: E402
+from templates_gen.desk.look.numbers import numbers  # noqa: E402
+from templates_gen.desk.look.strips import strip  # noqa: E402
 from templates_gen.files.outputs import Outputs  # noqa: E402
 from templates_gen.files.proof import findings, read, write  # noqa: E402
 from templates_gen.inputs import stock_file  # noqa: E402
 from templates_gen.lettering import fonts  # noqa: E402
+from templates_gen.messages.english import ENGLISH  # noqa: E402
 from templates_gen.messages.roles.proof_printed import Mark  # noqa: E402
 from templates_gen.screen.report import plan_table  # noqa: E402
 from templates_gen.verify.kinds.opening import Opening as Seen  # noqa: E402
@@ -277,6 +282,18 @@ def found_in(planned: Plan, file: str, outputs: Outputs) -> list[str]:
     return list(findings(planned, output, read(output, write(output))).sentences)
 
 
+def at_the_desk(planned: Plan) -> dict[str, Any]:
+    """What the desk shows of it: the fields of the measures in its drawing, the sentence of an end, its numbers."""
+    drawn = frame(planned, ENGLISH, "cm")
+    shown = numbers(planned, ENGLISH, "cm")
+    return {
+        "measures": re.findall(r'data-dim="([^"]+)"', drawn.svg),
+        "said": drawn.said[2],
+        "lacking": [row.id for row in shown if not row.value and not row.needs],
+        "strip": bool(strip(planned, "near", ENGLISH).svg),
+    }
+
+
 def main() -> None:
     """Make, prove, spoil."""
     metrics = fonts.metrics()
@@ -301,6 +318,7 @@ def main() -> None:
     again = read_kit(kit_values(kit), metrics) == kit
     said = {"problems": problems, "lost": lost, "refused": refused, "wrong": wrong, "again": again}
     said["table"] = plan_table(planned, ())
+    said["desk"] = at_the_desk(planned)
     print(json.dumps(said | {"ends": planned.warp.ends, "near": [float(x) for x in planned.warp.near[:2]]}))
 
 

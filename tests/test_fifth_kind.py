@@ -72,6 +72,14 @@ def test_its_proof_finds_a_wrong_builder() -> None:
     assert any("hole" in problem for problem in made()["wrong"])
 
 
+def test_the_desk_shows_it() -> None:
+    """Its measures, its numbers and its strip, and marks where it has no word of its own for what its ends lie at."""
+    desk = made()["desk"]
+    assert {"frame.outer_width", "frame.end_width", "weaving.width"} <= set(desk["measures"])
+    assert desk["said"] == "End 3 of 50, on the face: near mark 1, far mark 2"
+    assert (desk["lacking"], desk["strip"]) == ([], True)
+
+
 @pytest.mark.parametrize("table", TABLES, ids=lambda table: table.what)
 def test_every_kind_has_every_piece(table: ByKind[Any]) -> None:
     """The kinds that a kit may name, in every table."""

@@ -21,7 +21,7 @@ _SAID: Mapping[str, Role] = {
     "pegged": Pointed.PEGGED,
     "nailed": Pointed.NAILED,
 }
-"""By how the frame ends carry the warp."""
+"""By how the frame ends carry the warp; others have marks."""
 
 _SIDES: Mapping[tuple[Layer, Layer], Role] = {
     ("face", "face"): Mark.ON_FACE,
@@ -71,7 +71,7 @@ def labels(plan: Plan, end: End, words: Catalogue) -> tuple[str, ...]:
 def sentences(plan: Plan, words: Catalogue) -> tuple[str, ...]:
     """For every end, in the order of winding, what it is and at which marks it lies."""
     warp = plan.warp
-    role = _SAID.get(warp.kind, Pointed.NOTCHED)
+    role = _SAID.get(warp.kind, Pointed.MARKED)
     near, far = labels(plan, "near", words), labels(plan, "far", words)
     sides = {layers: words.say(role) for layers, role in _SIDES.items()}
     found = []

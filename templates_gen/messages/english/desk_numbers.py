@@ -22,6 +22,7 @@ MESSAGES: dict[Role, str | Plural] = {
     Pointed.NOTCHED: "End {end} of {ends}, on the face: near notch {near}, far notch {far}",
     Pointed.PEGGED: "End {end} of {ends}, on the face: near peg {near}, far peg {far}",
     Pointed.NAILED: "End {end} of {ends}, on the face: near nail {near}, far nail {far}",
+    Pointed.MARKED: "End {end} of {ends}, on the face: near mark {near}, far mark {far}",
     Mark.ON_FACE: "on the face",
     Mark.BEHIND: "behind",
     Mark.FACE_TO_BACK: "on the face at the near end, behind at the far end",

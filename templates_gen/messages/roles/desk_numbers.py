@@ -13,6 +13,7 @@ class Pointed(Role):
     NOTCHED = "desk.pointed.notched"
     PEGGED = "desk.pointed.pegged"
     NAILED = "desk.pointed.nailed"
+    MARKED = "desk.pointed.marked"
 
 
 class Mark(Role):
