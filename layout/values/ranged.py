@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import math
 from fractions import Fraction
+from functools import lru_cache
 from typing import NamedTuple
 
 from layout.values.numerals import say_fixed, say_number
@@ -15,6 +16,9 @@ _NARROW = 0.005
 """A range of so small a share of the value is not shown: no scale and no tape measure finds it."""
 
 
+_KEPT = 256  # a figure is said in several places
+
+
 class Ranged(NamedTuple):
     """The likely number and its bounds in figures; no bounds where the range is too small to be shown."""
 
@@ -22,6 +26,7 @@ class Ranged(NamedTuple):
     bounds: tuple[str, str] | None
 
 
+@lru_cache(_KEPT)
 def ranged(likely: float, low: float, high: float, places: int) -> Ranged:
     """A number between `low` and `high`; one that is exact, or nearly, has up to so many decimal `places`.
 

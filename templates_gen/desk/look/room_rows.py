@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from layout.values.quantity import Origin
 from layout.values.units import say_length
 from templates_gen.desk.look.answers import Number
-from templates_gen.desk.look.figures import FORCE, SHORT, THIN
+from templates_gen.desk.look.figures import FORCE, LONG, SHORT, THIN
 from templates_gen.desk.look.range_drawing import Tick, range_drawing
 from templates_gen.desk.look.rows import Rows
 from templates_gen.messages.roles.desk_numbers import Give, Need, Row, Shown
@@ -63,7 +63,9 @@ def shed_rows(rows: Rows) -> Iterator[Number]:
     tied = amounts.leashes
     each, other = (rows.figures.likely(tied.each, scale) for scale in rows.figures.scales(SHORT))
     shown = str(tied.number), rows.words.say(Shown.OF_LENGTH, first=each, second=other)
-    row = rows.row("leashes", _LEASHES[tied.ends], shown, Origin(tied.each.origin), rows.figures.why(tied.each))
+    cord, beside = (rows.figures.plain(tied.together.scaled(1 / 1000), scale) for scale in rows.figures.scales(LONG))
+    why = (rows.words.say(Shown.CORD, length=cord, other=beside), *rows.figures.why(tied.each))
+    row = rows.row("leashes", _LEASHES[tied.ends], shown, Origin(tied.each.origin), why)
     yield rows.giving(row, "room.leash_reach", Give.OWN)
     yield rows.of("fringe_near", Row.FRINGE_NEAR, amounts.fringe_near_mm, SHORT)
     yield rows.of("fringe_far", Row.FRINGE_FAR, amounts.fringe_far_mm, SHORT)

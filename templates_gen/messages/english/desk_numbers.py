@@ -90,6 +90,7 @@ MESSAGES: dict[Role, str | Plural] = {
     Shown.GOOD: "good",
     Shown.BENDING_RANGE: "{taken}; up to {most} is good.",
     Shown.OF_LENGTH: "of {first} ({second})",
+    Shown.CORD: "All of them take {length} ({other}) of cord.",
     Shown.COLOUR: "{name}: {length}, {weight}.",
     Shown.SIZE: "{width} x {height}",
     Shown.BALLS: Plural("balls", "{balls} ball", "{balls} balls"),

@@ -103,6 +103,7 @@ class Shown(Role):
     GOOD = "desk.shown.good"
     BENDING_RANGE = "desk.shown.bending_range"
     OF_LENGTH = "desk.shown.of_length"
+    CORD = "desk.shown.cord"
     COLOUR = "desk.shown.colour"
     SIZE = "desk.shown.size"
     BALLS = "desk.shown.balls"

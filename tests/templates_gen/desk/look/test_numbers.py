@@ -124,6 +124,7 @@ def test_the_demo_kit_by_hand() -> None:
     assert found["height"].second == "you want 34 cm"
     assert found["bending"].high == pytest.approx((400 - 2 * 30) / 500)
     assert found["picks"].how == "measured"
+    assert "All of them take 7.2 m (7.87 yd) of cord." in found["leashes"].why
     assert "1 ball of heron cord; about 46.0 g left over." in found["buy"].why
 
 
