@@ -9,7 +9,8 @@ from layout.messages.catalogue import Catalogue
 from layout.values.numerals import say_number
 from templates_gen.desk.look.answers import SheetName
 from templates_gen.desk.page.asked import Asked, Made
-from templates_gen.desk.page.slip_views import LineLink, SlipViews
+from templates_gen.desk.page.slip_views import SlipViews
+from templates_gen.desk.page.waiting import LineLink
 from templates_gen.messages.roles.desk_page import DeskPage
 
 _FEW = 4

@@ -10,8 +10,8 @@ from typing import TYPE_CHECKING, Literal
 from layout.messages.catalogue import Catalogue
 from templates_gen.desk.page.asked import WORKING, Asked
 from templates_gen.desk.page.kits_views import KitsAsked
+from templates_gen.desk.page.line_views import id_of
 from templates_gen.desk.page.other_views import keep_page, kits_page
-from templates_gen.desk.page.slip_views import id_of
 from templates_gen.desk.page.view import PageView, file_said, page_view
 from templates_gen.messages.roles.desk_page import DeskPage
 
@@ -60,7 +60,7 @@ def keep(slip: str, token: str, words: Catalogue, said: str) -> str:
 
 def part(name: Literal["away"], asked: Asked) -> str:
     """One part of the page: how far the making of files is."""
-    return _rendered(f"{name}.html", page_view(asked, pile=False))
+    return _rendered(f"{name}.html", page_view(asked, pile=False, shapes={}))
 
 
 def answer(asked: Asked, shapes: Mapping[str, str], *, pile: bool) -> dict[str, object]:
@@ -68,7 +68,7 @@ def answer(asked: Asked, shapes: Mapping[str, str], *, pile: bool) -> dict[str, 
 
     The `pile` of sheets takes longer than all the rest and is asked for when the slip rests.
     """
-    view = page_view(asked, pile=pile)
+    view = page_view(asked, pile=pile, shapes=shapes)
     parts: dict[str, object] = {"file": _escaped(file_said(asked))}
     names = (*_PARTS, *(_OF_A_PLAN if view.drawn.head.name else ()), *(_OF_THE_PILE if view.drawn.names else ()))
     parts |= {name: _rendered(f"{name}.html", view) for name in names}
@@ -77,23 +77,10 @@ def answer(asked: Asked, shapes: Mapping[str, str], *, pile: bool) -> dict[str, 
     if asked.view != WORKING:
         parts["sheet"] = _rendered("one.html", view)
     for step in view.steps:
-        if shapes.get(f"step-{step.id}", step.shape) != step.shape:
-            parts[f"step-{step.id}"] = {"shape": step.shape, "html": _rendered("step.html", view, step=step)}
-    found: dict[str, object] = {"ok": not asked.read.troubles, "lines": lines_of(view), "parts": parts}
+        parts[f"step-{step.id}"] = {"shape": step.shape, "html": _rendered("step.html", view, step=step)}
+    found: dict[str, object] = {"ok": not asked.read.troubles, "lines": view.states, "parts": parts}
     if view.drawn.ends is not None:
         found["ends"] = view.drawn.ends
-    return found
-
-
-def lines_of(view: PageView) -> dict[str, dict[str, object]]:
-    """Every line by its name: where its value is from, its help, and what is wrong with it."""
-    found: dict[str, dict[str, object]] = {}
-    for line in view.lines:
-        said: dict[str, object] = {"source": line.source, "help": line.help, "also": line.also}
-        if line.trouble:
-            use = [{"field": each.field, "text": each.text, "say": each.label} for each in line.trouble.use]
-            said |= {"say": line.trouble.say, "use": use}
-        found[line.name] = said
     return found
 
 

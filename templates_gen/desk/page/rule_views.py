@@ -5,7 +5,8 @@ from __future__ import annotations
 from typing import NamedTuple
 
 from templates_gen.desk.page.asked import Asked
-from templates_gen.desk.page.slip_views import SlipViews, TickView
+from templates_gen.desk.page.slip_views import SlipViews
+from templates_gen.desk.page.step_views import TickView
 from templates_gen.messages.roles.desk_page import DeskPage
 
 _SHORT = {

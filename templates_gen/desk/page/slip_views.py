@@ -2,164 +2,23 @@
 
 from __future__ import annotations
 
-import re
 from collections.abc import Iterable, Iterator, Mapping
-from dataclasses import dataclass
 from hashlib import blake2s
 
-from markupsafe import Markup
-
-from layout.messages.catalogue import Catalogue
 from templates_gen.desk.page.also import also
 from templates_gen.desk.page.asked import Asked
+from templates_gen.desk.page.line_views import FIRST, HOW, SOURCES, LineView, TroubleView, UseView, line_view
+from templates_gen.desk.page.step_views import GroupView, RowView, StepView, TableView, TickView
+from templates_gen.desk.page.waiting import LineLink, examples_in, waiting_in
 from templates_gen.desk.slip.forms import Group, Line, Row, Step, Table, lines_in
-from templates_gen.desk.slip.helps import helped
+from templates_gen.desk.slip.helps import BY_PLAN, helped
 from templates_gen.desk.slip.lines import steps
 from templates_gen.desk.slip.reading import Trouble
 from templates_gen.desk.slip.sources import Source, sources
 from templates_gen.messages.roles.desk_page import DeskPage
 
-FIRST = "name"
-"""The line that stands above all steps."""
-
 _SIDE = ("sett.readings",)
 """Lists whose rows are so short that their lines stand side by side."""
-_HOW = "].how"
-"""Ends the name of the way of a reading, of which one always holds."""
-_KIND = "frame.ends"
-"""A line that needs no label beside its drawings."""
-_WIDE = ("name", "yarns.warp", "yarns.weft")
-_SOURCES: Mapping[Source, DeskPage] = {
-    "yours": DeskPage.YOURS_LONG,
-    "example": DeskPage.EXAMPLE_LONG,
-    "assumed": DeskPage.ASSUMED_LONG,
-}
-_WRITTEN = {"names": "texts", "lines": "texts", "flag": "flag"}
-_NUMBERS = ("version", "whole", "number", "amount", "share", "count", "mass")
-
-
-@dataclass(frozen=True, slots=True)
-class UseView:
-    """What can be clicked: the `value` that is sent, its `label`; `field` and `text` for scripts."""
-
-    field: str
-    text: str
-    label: str
-
-    @property
-    def value(self) -> str:
-        """As a form sends it."""
-        return f"{self.field}={self.text}"
-
-
-@dataclass(frozen=True, slots=True)
-class TroubleView:
-    """Why a line cannot be read, and what can be clicked instead."""
-
-    say: str
-    use: tuple[UseView, ...]
-
-
-@dataclass(frozen=True, slots=True)
-class ChoiceView:
-    """One thing to choose."""
-
-    value: str
-    label: str
-    picture: Markup
-    chosen: bool
-
-
-@dataclass(frozen=True, slots=True)
-class LineView:
-    """One line of the slip; `write` is what its text becomes in a kit file, `units` what a plain number takes."""
-
-    name: str
-    id: str
-    label: str
-    help: str
-    control: str
-    width: str
-    value: str
-    placeholder: str
-    choices: tuple[ChoiceView, ...]
-    source: Source
-    source_said: str
-    also: str
-    write: str
-    units: str
-    trouble: TroubleView | None = None
-    first: bool = False
-
-    @property
-    def groups(self) -> bool:
-        """Whether it has several things to press, which a label cannot be for."""
-        return self.control in ("pictures", "ticks")
-
-
-@dataclass(frozen=True, slots=True)
-class RowView:
-    """One row of a table; a `fresh` one is empty, for one more thing."""
-
-    label: str
-    entries: tuple[LineView | TableView, ...]
-    source: Source
-    source_said: str
-    fresh: bool
-
-
-@dataclass(frozen=True, slots=True)
-class TableView:
-    """A list of tables; `side` says that the lines of a row stand side by side."""
-
-    name: str
-    label: str
-    add: str
-    side: bool
-    rows: tuple[RowView, ...]
-
-
-@dataclass(frozen=True, slots=True)
-class GroupView:
-    """What stands under one "+", or first."""
-
-    id: str
-    summary: str
-    open: bool
-    entries: tuple[LineView | TableView, ...]
-
-
-@dataclass(frozen=True, slots=True)
-class StepView:
-    """One step; `shape` says which lines it has, in few letters."""
-
-    id: str
-    number: int
-    title: str
-    intro: str
-    shape: str
-    groups: tuple[GroupView, ...]
-
-
-@dataclass(frozen=True, slots=True)
-class LineLink:
-    """A line of the slip to go to."""
-
-    name: str
-    label: str
-
-
-@dataclass(frozen=True, slots=True)
-class TickView:
-    """One line on the rule: by its name, "yours", "example", "wrong" or ""."""
-
-    name: str
-    look: str
-
-
-def id_of(name: str) -> str:
-    """The id of a line's control on the page."""
-    return re.sub(r"[^A-Za-z0-9_]+", "-", name).strip("-")
 
 
 class SlipViews:
@@ -168,7 +27,6 @@ class SlipViews:
     def __init__(self, asked: Asked) -> None:
         self._asked, self._words = asked, asked.words
         self._steps = steps(asked.typed)
-        self._views: dict[str, LineView] = {}
         self._sources = sources(asked.typed, asked.examples)
         self._labels = {line.name: line for step in self._steps for line in step.lines}
         self.troubles = {self._shown_at(each.field): each for each in reversed(asked.read.troubles)}
@@ -193,29 +51,12 @@ class SlipViews:
     @property
     def examples(self) -> tuple[LineLink, ...]:
         """The lines that are still the example's: those that stand first, and the first of each "+"."""
-        return (*self.waiting, *self._further())
+        return examples_in(self._steps, self._asked)
 
     @property
     def waiting(self) -> tuple[LineLink, ...]:
-        """The lines that stand first and are still the example's; a row of a table is one."""
-        first = (row for step in self._steps for group in step.groups if not group.summary for row in group.rows)
-        return tuple(link for row in first for link in self._waiting(row))
-
-    def _waiting(self, row: Row) -> Iterator[LineLink]:
-        if isinstance(row, Line):
-            if row.name in self._asked.examples:
-                yield LineLink(row.name, self._words.say(row.label))
-            return
-        for number, inner in enumerate(row.rows, 1):
-            still = [line.name for line in lines_in(inner) if line.name in self._asked.examples]
-            if still:
-                yield LineLink(still[0], row.named(number, self._words))
-
-    def _further(self) -> Iterator[LineLink]:
-        for group in (group for step in self._steps for group in step.groups if group.summary):
-            still = [line for line in group.lines if line.name in self._asked.examples]
-            if still and group.summary:
-                yield LineLink(still[0].name, self._words.say(group.summary, lines=len(still)))
+        """The lines that stand first and are still the example's."""
+        return waiting_in(self._steps, self._asked)
 
     @property
     def first_line(self) -> LineView:
@@ -227,28 +68,40 @@ class SlipViews:
         line = self._labels.get(name)
         return self._words.say(line.label) if line else name
 
-    def steps(self) -> tuple[StepView, ...]:
-        """All steps with their lines."""
-        return tuple(map(self.step, self._steps))
+    def steps(self, there: Mapping[str, str] | None = None) -> tuple[StepView, ...]:
+        """All steps with their lines; where a page has steps of these shapes, those that are others now."""
+        shapes = {step.id: self.shape(step) for step in self._steps}
+        known = there or {}
+        return tuple(
+            self._step(step, shapes[step.id])
+            for step in self._steps
+            if there is None or known.get(f"step-{step.id}", shapes[step.id]) != shapes[step.id]
+        )
 
-    def step(self, step: Step) -> StepView:
-        """One step."""
-        groups = [self._group(f"{step.id}-{at}", group) for at, group in enumerate(step.groups)]
-        say = self._words.say
-        return StepView(step.id, step.number, say(step.title), say(step.intro), self.shape(step), tuple(groups))
-
-    def shapes(self) -> dict[str, str]:
-        """The shape of each step by its id."""
-        return {step.id: self.shape(step) for step in self._steps}
+    def _step(self, step: Step, shape: str) -> StepView:
+        groups = tuple(self._group(f"{step.id}-{at}", group) for at, group in enumerate(step.groups))
+        return StepView(step.id, step.number, self._words.say(step.title), self._words.say(step.intro), shape, groups)
 
     def shape(self, step: Step) -> str:
         """Which lines it has, in few letters."""
         names = "\n".join(line.name for line in step.lines)
         return blake2s(f"{self._words.language}\n{names}".encode(), digest_size=6).hexdigest()
 
-    def line_views(self) -> Iterator[LineView]:
-        """Every line that is on the page."""
-        return map(self.line, self._labels.values())
+    def states(self) -> dict[str, dict[str, object]]:
+        """Of every line what may change while somebody types: its source, the other unit, its help, its trouble."""
+        typed, plan, words = self._asked.typed, self._asked.read.plan, self._words
+        found: dict[str, dict[str, object]] = {}
+        for name, line in self._labels.items():
+            said: dict[str, object] = {"source": self._sources.get(name, "assumed")}
+            if line.units:
+                said["also"] = also(line, typed.get(name, ""), words)
+            if name in BY_PLAN:
+                said["help"] = helped(line, plan, words)
+            if trouble := self._trouble(name):
+                use = [{"field": each.field, "text": each.text, "say": each.label} for each in trouble.use]
+                said |= {"say": trouble.say, "use": use}
+            found[name] = said
+        return found
 
     def ticks(self, step: Step) -> tuple[TickView, ...]:
         """One tick for every line, but for those of rows that are not there yet."""
@@ -274,7 +127,7 @@ class SlipViews:
 
     def _filled(self, lines: Iterable[Line]) -> bool:
         typed = self._asked.typed
-        return any(typed.get(line.name, "").strip() for line in lines if not line.name.endswith(_HOW))
+        return any(typed.get(line.name, "").strip() for line in lines if not line.name.endswith(HOW))
 
     def _group(self, name: str, group: Group) -> GroupView:
         summary = self._words.say(group.summary, lines=group.count) if group.summary else ""
@@ -296,37 +149,14 @@ class SlipViews:
             fresh = not self._filled(lines) and not (number == 1 and side)
             views = tuple(map(self._entry, entries))
             title = table.named(number, self._words)
-            rows.append(RowView(title, views, source, say(_SOURCES[source]), fresh))
+            rows.append(RowView(title, views, source, say(SOURCES[source]), fresh))
         return TableView(table.name, label, say(table.add), side, tuple(rows))
 
     def line(self, line: Line) -> LineView:
         """One line with what is typed in it."""
-        if line.name not in self._views:
-            self._views[line.name] = self._line(line)
-        return self._views[line.name]
-
-    def _line(self, line: Line) -> LineView:
-        typed, words = self._asked.typed.get(line.name, ""), self._words
-        source = self._sources.get(line.name, "assumed")
-        control = _control(line)
-        return LineView(
-            name=line.name,
-            id=id_of(line.name),
-            label=words.say(line.label),
-            help=helped(line, self._asked.read.plan, words),
-            control=control,
-            width=_width(line, control),
-            value=typed,
-            placeholder=line.placeholder,
-            choices=_choices(line, control, typed, words),
-            source=source,
-            source_said=words.say(_SOURCES[source]),
-            also=also(line, typed, words),
-            write=_WRITTEN.get(line.spec.kind, "number" if line.spec.kind in _NUMBERS else "text"),
-            units=" ".join(line.units or ()),
-            trouble=self._trouble(line.name),
-            first=line.name == FIRST,
-        )
+        typed, source = self._asked.typed.get(line.name, ""), self._sources.get(line.name, "assumed")
+        said = helped(line, self._asked.read.plan, self._words)
+        return line_view(line, typed, source, self._words, said, self._trouble(line.name))
 
     def _trouble(self, name: str) -> TroubleView | None:
         trouble: Trouble | None = self.troubles.get(name)
@@ -344,48 +174,3 @@ class SlipViews:
         else:
             said = say(DeskPage.USE_EMPTY) if here else say(DeskPage.USE_AT_EMPTY, label=label)
         return UseView(field, text, said)
-
-
-def _control(line: Line) -> str:
-    if line.control == "pictures":
-        return "pictures"
-    if line.control in ("flag", "choice"):
-        return "choice"
-    if line.control == "names" and line.choices:
-        return "ticks"
-    if line.control in ("names", "lines"):
-        return "lines"
-    return "offered" if line.choices else "text"
-
-
-def _width(line: Line, control: str) -> str:
-    if line.name == _KIND:
-        return "kind"
-    if control in ("pictures", "ticks", "lines"):
-        return "tall"
-    return "wide" if line.name in _WIDE or control == "offered" else ""
-
-
-def _choices(line: Line, control: str, typed: str, words: Catalogue) -> tuple[ChoiceView, ...]:
-    """What can be chosen; a text that is no choice stays, so that nothing typed is lost."""
-    chosen = {each.strip() for each in typed.splitlines()} if control == "ticks" else {line.chosen(typed) or typed}
-    always = control == "pictures" or line.name.endswith(_HOW)
-    if always and line.usual and not typed.strip():
-        chosen = {line.usual.value}
-    left_out = control == "pictures" and line.usual and not typed.strip()
-    found = [
-        ChoiceView(
-            "" if left_out and each == line.usual else each.value,
-            words.say(each.label),
-            Markup(each.picture),  # noqa: S704 (of our own)
-            each.value in chosen,
-        )
-        for each in line.choices
-    ]
-    if control == "choice":
-        if not always and all(each.value for each in found):
-            empty = words.say(DeskPage.USUAL, choice=line.empty(words)) if line.usual else line.empty(words)
-            found.insert(0, ChoiceView("", empty, Markup(), not typed.strip()))
-        if not any(each.chosen for each in found):
-            found.append(ChoiceView(typed, typed, Markup(), chosen=True))
-    return tuple(found)

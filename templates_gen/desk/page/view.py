@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+from collections.abc import Mapping
 from dataclasses import dataclass
 from typing import NamedTuple
 from urllib.parse import urlencode
@@ -10,9 +11,11 @@ from urllib.parse import urlencode
 from layout.messages.catalogue import Catalogue
 from templates_gen.desk.page.asked import Asked
 from templates_gen.desk.page.away_views import AwayView, ContentView, away_of, contents_of
+from templates_gen.desk.page.line_views import LineView
 from templates_gen.desk.page.rule_views import NoteView, RuleView, notes_of, rule_of
 from templates_gen.desk.page.sheet_views import Drawn, address, drawn
-from templates_gen.desk.page.slip_views import LineView, SlipViews, StepView
+from templates_gen.desk.page.slip_views import SlipViews
+from templates_gen.desk.page.step_views import StepView
 from templates_gen.messages.roles.desk_page import DeskPage
 
 LANGUAGES = {"en": "English", "es": "Español", "de": "Deutsch", "fr": "Français"}
@@ -70,7 +73,7 @@ class PageView:
     happened: str
     legend: tuple[LegendView, ...]
     first_line: LineView
-    lines: tuple[LineView, ...]
+    states: dict[str, dict[str, object]]
     steps: tuple[StepView, ...]
     rule: tuple[RuleView, ...]
     notes: tuple[NoteView, ...]
@@ -84,8 +87,11 @@ class PageView:
     on_slip: bool = True
 
 
-def page_view(asked: Asked, *, pile: bool = True) -> PageView:
-    """The whole page of a slip as it was asked for; without the `pile` it is there much sooner."""
+def page_view(asked: Asked, *, pile: bool = True, shapes: Mapping[str, str] | None = None) -> PageView:
+    """The whole page of a slip as it was asked for.
+
+    Without the `pile` it is there much sooner; of a page with steps of these `shapes`, only other steps are drawn.
+    """
     say, slip = asked.words.say, SlipViews(asked)
     shown = drawn_of(asked, pile=pile)
     name = asked.typed.get("name", "").strip()
@@ -106,8 +112,8 @@ def page_view(asked: Asked, *, pile: bool = True) -> PageView:
         happened=asked.happened,
         legend=tuple(LegendView(source, say(role)) for source, role in _LEGEND.items()),
         first_line=slip.first_line,
-        lines=tuple(slip.line_views()),
-        steps=slip.steps(),
+        states=slip.states(),
+        steps=slip.steps(shapes),
         rule=rule_of(asked, slip),
         notes=notes_of(asked, slip, drawn=bool(shown.head.name)),
         contents=contents_of(asked, shown.names),

@@ -8,8 +8,8 @@ from urllib.parse import urlencode
 from flask import Flask, Response, jsonify, request
 from markupsafe import Markup
 
+from templates_gen.desk.page.line_views import id_of
 from templates_gen.desk.page.rendering import answer
-from templates_gen.desk.page.slip_views import id_of
 from templates_gen.desk.server.doing import Done, do
 from templates_gen.desk.server.drawing import OF_A_PAGE, WHILE_TYPING, Drawing
 from templates_gen.desk.server.forms import put, take
