@@ -30,7 +30,8 @@ def program(name: str) -> str:
         sleep(1)
     found = shutil.which(name, path=f"{os.environ.get('PATH', '')}:{_FILTERS}")
     if found is None:
-        said = f"{name} is not installed (Debian: cups-filters, ghostscript, poppler-utils, chromium-driver)"
+        packages = "cups-filters, ghostscript, poppler-utils, chromium-driver, shellcheck"
+        said = f"{name} is not installed (Debian: {packages})"
         if needed:
             pytest.fail(said)
         pytest.skip(said)

@@ -7,12 +7,14 @@ of a message is its context. What they lack, or say with other values than Engli
 from __future__ import annotations
 
 import re
+from collections.abc import Mapping
 from functools import cache
 from pathlib import Path
 from typing import TYPE_CHECKING
 
 from layout.kit.kit import Kit
 from layout.messages.catalogue import Between, Catalogue, CatalogueError, Plural, Role, fields_of
+from templates_gen.messages.late import Late
 
 if TYPE_CHECKING:
     from gettext import GNUTranslations
@@ -40,26 +42,41 @@ def words_of(kit: Kit) -> Catalogue:
 
 
 def _translated(language: str, english: Catalogue) -> Catalogue:
-    from gettext import GNUTranslations
-
     from layout.messages.plural_rule import rule
 
-    messages: dict[Role, str | Plural] = dict(english.messages)
-    header = ""
+    whole = english.messages
+    first = whole.first if isinstance(whole, Late) else dict(whole)
+    messages, header = _read(language, first, "")
+    if not header:
+        raise CatalogueError(f"there is no catalogue of the language {language!r}")
+    signs = (str(messages[role]) for role in (Between.DECIMAL, Between.THOUSANDS))
+    return Catalogue(Late(messages, _of_desk, language), language, rule(_forms(header)[1]), *signs)
+
+
+def _of_desk(language: str) -> dict[Role, str | Plural]:
+    """What only the page in the browser says, in that language."""
+    from templates_gen.messages.english import ENGLISH
+
+    header = _read(language, {}, "")[1]
+    return _read(language, ENGLISH.messages.rest("en") if isinstance(ENGLISH.messages, Late) else {}, header)[0]
+
+
+def _read(language: str, english: Mapping[Role, str | Plural], header: str) -> tuple[dict[Role, str | Plural], str]:
+    """These messages in a language, and the header of its first catalogue; English where it lacks them."""
+    from gettext import GNUTranslations
+
+    messages = dict(english)
     for domain in DOMAINS:
         path = FOLDER / language / "LC_MESSAGES" / f"{domain}.mo"
-        if not path.is_file():
+        own = {role: text for role, text in english.items() if domain_of(role) == domain}
+        if not path.is_file() or not (own or not header):
             continue
         with path.open("rb") as file:
             known = GNUTranslations(file)
         header = header or known.info().get("plural-forms", "")
         counts = _counts(header)
-        own = {role: text for role, text in english.messages.items() if domain_of(role) == domain}
         messages |= {role: _said(known, role, text, counts) for role, text in own.items()}
-    if not header:
-        raise CatalogueError(f"there is no catalogue of the language {language!r}")
-    signs = (str(messages[role]) for role in (Between.DECIMAL, Between.THOUSANDS))
-    return Catalogue(messages, language, rule(_forms(header)[1]), *signs)
+    return messages, header
 
 
 def domain_of(role: Role) -> str:

@@ -4,14 +4,6 @@ from layout.messages.catalogue import Catalogue
 from layout.messages.english import ENGLISH as ON_PARTS
 from templates_gen.messages.english import (
     buying,
-    desk_choices,
-    desk_helps,
-    desk_kits,
-    desk_labels,
-    desk_numbers,
-    desk_page,
-    desk_server,
-    desk_slip,
     disk,
     files,
     inputs,
@@ -33,17 +25,10 @@ from templates_gen.messages.english import (
     square,
     writing,
 )
+from templates_gen.messages.late import Late, Messages
 
 _AREAS = (
     buying,
-    desk_kits,
-    desk_numbers,
-    desk_page,
-    desk_choices,
-    desk_helps,
-    desk_labels,
-    desk_server,
-    desk_slip,
     disk,
     files,
     inputs,
@@ -66,5 +51,14 @@ _AREAS = (
     writing,
 )
 
-ENGLISH = Catalogue({**ON_PARTS.messages, **{role: said for area in _AREAS for role, said in area.MESSAGES.items()}})
+
+def _of_desk(_language: str) -> Messages:
+    """What the page in the browser says: no other command loads it."""
+    from templates_gen.messages.english.desk import AREAS
+
+    return {role: said for area in AREAS for role, said in area.MESSAGES.items()}
+
+
+_FIRST: Messages = {**ON_PARTS.messages, **{role: said for area in _AREAS for role, said in area.MESSAGES.items()}}
+ENGLISH = Catalogue(Late(_FIRST, _of_desk))
 """The one catalogue that there is so far."""
