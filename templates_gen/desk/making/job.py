@@ -142,11 +142,11 @@ def _next(outs: BinaryIO | Any) -> Any:
 
 
 def _started() -> subprocess.Popen[bytes]:
-    """The process, in a group of its own, with the modules of this one."""
+    """The process, in a group of its own, with the modules of this one and none of the folder that it is started in."""
     path = os.pathsep.join([str(_ROOT), *filter(None, [os.environ.get("PYTHONPATH")])])
     own: dict[str, Any] = {"start_new_session": True} if os.name == "posix" else {"creationflags": _NO_WINDOW}
     return subprocess.Popen(  # noqa: S603 (this very Python and a module of ours)
-        [sys.executable, "-m", _WORKER],
+        [sys.executable, "-P", "-m", _WORKER],
         stdin=subprocess.PIPE,
         stdout=subprocess.PIPE,
         stderr=subprocess.DEVNULL,

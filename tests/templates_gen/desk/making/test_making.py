@@ -133,8 +133,13 @@ def test_a_process_that_dies_is_said(making: Making) -> None:
     assert not job.zip.exists()
 
 
-def test_a_failed_run_leaves_the_last_zip(making: Making) -> None:
-    """What cannot be made is refused in the words of the command line, and what was made before stays."""
+def test_a_failed_run_leaves_the_last_zip(making: Making, tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    """What cannot be made is refused in the words of the command line, and what was made before stays.
+
+    No module is taken from the folder of the kits.
+    """
+    (tmp_path / "pickle.py").write_text("raise SystemExit")
+    monkeypatch.chdir(tmp_path)
     good = making.start(asked_one(SMALL, ONE))
     good.wait(60)
     bad = making.start(asked_one({**SMALL, "weaving.height": "90 cm"}, ONE))
