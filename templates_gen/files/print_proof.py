@@ -17,7 +17,8 @@ from templates_gen.verify.printed.code import prove_codes
 from templates_gen.verify.printed.furniture import check_furniture
 from templates_gen.verify.printed.held import held_each
 from templates_gen.verify.prove import prove
-from templates_gen.verify.run.counts import Listed, Stack, wrong_copies, wrong_list, wrong_names
+from templates_gen.verify.run.counts import Stack, wrong_copies, wrong_list, wrong_names
+from templates_gen.verify.run.list_cells import Listed
 from templates_gen.verify.run.pages import PlacedPage, RunKit
 from templates_gen.verify.run.placed import prove_placed
 

@@ -16,12 +16,12 @@ from layout.messages.roles.run import RunList
 from layout.values.numerals import say_number
 from templates_gen.messages.roles.proof_run import RunProof
 from templates_gen.verify.finding import Finding, finding
+from templates_gen.verify.run.list_cells import Listed, OnSheet, cells_of
 from templates_gen.verify.run.pages import PlacedPage, RunKit
 from templates_gen.verify.said import account
 
 _SIDES = 24.0 + 12.2, 2 * 17.0  # mm that gutter and margins take of a sheet, across and up
 _GAP = 2.2
-_FILE = "print-"
 _LENGTHS = (Scale.MILLIMETRES, 100), (Scale.INCHES, 4)
 _STEPS = (RunList.STEP_SCALES, RunList.STEP_PRINT, RunList.STEP_CUT, RunList.STEP_LAY)
 
@@ -32,17 +32,6 @@ class Stack(NamedTuple):
     name: str
     times: int
     pages: int
-
-
-class Listed(NamedTuple):
-    """A row of the run list: its cells that are not amounts: what the pages hold, for which kits; and its pages."""
-
-    file: str
-    times: int
-    first: int
-    last: int
-    holds: tuple[str, ...]
-    kits: tuple[str, ...]
 
 
 def wrong_copies(
@@ -92,15 +81,15 @@ def wrong_list(
         wanted.append(words.say(Scale.CHECK_AND_PRINT))
     for row in rows:
         wanted += [row.file, words.say(RunList.TIMES_PRINTED, times=row.times)]
-        wanted += [words.listed(row.holds), words.listed(row.kits)]
         if row.first != row.last:
             wanted.append(words.say(RunList.FROM_TO, first=say_number(row.first), last=say_number(row.last)))
     papers = sum(stack.times * stack.pages for stack in stacks)
     wanted.append(words.say(RunList.TOGETHER, sheets=papers, singly=singly))
     if placed:
         wanted.append(_areas(placed, papers, words.say))
-    yield from _accounted(sheets, wanted)
-    yield from _in_rows(sheets, rows)
+    cells = cells_of(sheets, rows, words)
+    yield from cells.wrong
+    yield from _accounted(sheets, wanted, cells.taken)
 
 
 def _areas(placed: Sequence[PlacedPage], papers: int, say: object) -> str:
@@ -124,36 +113,11 @@ def _area(box: Box) -> float:
     return (box[2] - box[0]) * (box[3] - box[1])
 
 
-def _accounted(sheets: Sequence[Sheet], wanted: Sequence[str]) -> Iterator[Finding]:
-    """Every message once and no other, sheet under sheet."""
+def _accounted(sheets: Sequence[Sheet], wanted: Sequence[str], taken: frozenset[OnSheet]) -> Iterator[Finding]:
+    """Every message once and no other, sheet under sheet, beside the cells that were taken already."""
     drop, found = 0.0, []
-    for sheet in sheets:
-        texts = [shape for shape in sheet.shapes if isinstance(shape, Text)]
+    for number, sheet in enumerate(sheets):
+        texts = [shape for shape in sheet.shapes if isinstance(shape, Text) and (number, shape) not in taken]
         found += [(text.at._replace(y=text.at.y - drop), text.words) for text in texts]
         drop += sheet.height
     yield from account(found, wanted).wrong
-
-
-def _in_rows(sheets: Sequence[Sheet], rows: Sequence[Listed]) -> Iterator[Finding]:
-    """The file and the pages of each row beside each other, in the order of the rows."""
-    texts = [(k, shape) for k, sheet in enumerate(sheets) for shape in sheet.shapes if isinstance(shape, Text)]
-    files = list(_files(texts))
-    for row, (sheet, y, file) in zip(rows, files, strict=False):
-        beside = [text.words for k, text in texts if k == sheet and abs(text.at.y - y) < 0.01]
-        if file != row.file or not any(words.startswith(str(row.first)) for words in beside):
-            yield finding(RunProof.SHEETS, words=row.file)
-    if len(files) != len(rows):
-        yield finding(RunProof.SHEETS, words=str(len(rows)))
-
-
-def _files(texts: Sequence[tuple[int, Text]]) -> Iterator[tuple[int, float, str]]:
-    """The names of the files from above, each with its sheet and height; one that is broken goes on under itself."""
-    begins = [(k, text) for k, text in texts if text.words.startswith(_FILE)]
-    for k, text in sorted(begins, key=lambda each: (each[0], -each[1].at.y)):
-        under = [each for sheet, each in texts if sheet == k and abs(each.at.x - text.at.x) < 0.01]
-        name = ""
-        for part in sorted((each for each in under if each.at.y <= text.at.y), key=lambda each: -each.at.y):
-            name += part.words
-            if name.endswith(".pdf"):
-                break
-        yield k, text.at.y, name

@@ -8,14 +8,17 @@ from typing import Any
 
 import pytest
 from cases import one_in
+from hypothesis import given
+from hypothesis import strategies as st
 from kits import FLAT, NOTCHED, PEGGED, font_metrics, kit_of
 
 from layout.drawing.pens import Pen
-from layout.drawing.shapes import Curve, Placing, Shape, Text
+from layout.drawing.shapes import Curve, Placing, Point, Shape, Text
 from layout.drawing.sheet import Sheet
 from layout.run.bed import run_bed
 from layout.run.cuts import Cut
 from layout.run.run import Run, RunKit
+from layout.run.run_list import Printing, Totals, run_list_pages
 from layout.run.run_sheet import Gutter, run_sheet
 from templates_gen.files.kept import planned, printed_drawings
 from templates_gen.files.print_files import PrintFiles
@@ -25,8 +28,10 @@ from templates_gen.files.proof import read, write
 from templates_gen.files.run_about import SoldKit
 from templates_gen.inputs.kit_file import demo
 from templates_gen.inputs.range_file import NO_SHOP
+from templates_gen.messages.english import ENGLISH
 from templates_gen.verify.run import pages as verified
 from templates_gen.verify.run.counts import wrong_copies, wrong_names
+from templates_gen.verify.run.list_cells import Listed, cells_of
 from templates_gen.verify.run.pages import PlacedPage
 from templates_gen.verify.run.placed import prove_placed
 
@@ -269,6 +274,31 @@ def test_a_run_list_that_says_another_sum_is_found(files: PrintFiles, monkeypatc
         again = PrintFiles(files.run, files.sold, files.layings, METRICS)
         output = again.output("print-1-time.pdf")
         assert print_findings(again, output, read(output, write(output))).problems
+
+
+def list_of(*holds: tuple[str, ...]) -> tuple[Sheet, list[Listed]]:
+    """A run list with a row for each of these, as it stands on a sheet, and its rows."""
+    kits = [("one", "two, a kit of a long name"), ("one",)]
+    rows = [Listed("print-1-time.pdf", 1, k, k, each, kits[k % 2]) for k, each in enumerate(holds, 1)]
+    printings = [Printing(row.file, row.first, row.last, row.times, row.holds, row.kits) for row in rows]
+    totals = Totals(9, 9, 9, 0, 0.0)
+    (part,) = run_list_pages(printings, totals, (900.0, 900.0), 170.0, ENGLISH, METRICS)
+    row = next(shape for shape in part.shapes if isinstance(shape, Text) and shape.words == rows[0].file)
+    aside = Text(Point(199.0, row.at.y), 3.0, "2", 90.0)
+    return Sheet("list", 210.0, 900.0, (*part.shapes, aside)), rows
+
+
+HOLDS = ("Label", "Spacing guides", "Label, packing list", "Near marking strip", "Far marking strip", "Wrap gauge")
+
+
+@given(st.lists(st.lists(st.sampled_from(HOLDS), min_size=1, max_size=5).map(tuple), min_size=1, max_size=12))
+def test_cells_of_the_run_list_are_found_whatever_they_share(holds: list[tuple[str, ...]]) -> None:
+    """A line may be all of one cell and the end of another: each row is read by itself, and a wrong one is found."""
+    sheet, rows = list_of(*holds)
+    assert cells_of([sheet], rows, ENGLISH).wrong == ()
+    for k, row in enumerate(rows):
+        for other in (row._replace(holds=("Leaflet",)), row._replace(kits=("three",)), row._replace(first=77)):
+            assert cells_of([sheet], [*rows[:k], other, *rows[k + 1 :]], ENGLISH).wrong
 
 
 def test_what_is_drawn_twice_is_the_same(files: PrintFiles) -> None:
