@@ -31,6 +31,7 @@ AXE = "AXE_CORE"
 _ROOT = Path(__file__).resolve().parent.parent
 _FLAGS = (
     "--headless=new",
+    "--hide-scrollbars",
     "--no-sandbox",
     "--disable-gpu",
     "--disable-quic",

@@ -49,7 +49,11 @@ def _first_minute(person: Person) -> None:
 
 
 def _changing(person: Person) -> None:
-    copied_kit(person)
+    changed(copied_kit(person))
+
+
+def changed(person: Person) -> None:
+    """A line is changed and an end of the warp pointed at."""
     person.type(_WIDTH, "42 cm", leave=False)
     person.until(lambda: "42 cm" in str(person.find("svg.frame").get_attribute("aria-label")))
     person.script("document.querySelector('svg.frame').focus({preventScroll: true})")

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import NamedTuple
 
 from layout.messages.catalogue import Catalogue
@@ -101,7 +101,7 @@ def _row(asked: KitsAsked, kit: KitAsked) -> KitRow:
 def _cells(asked: KitsAsked, typed: Mapping[str, str], plan: Plan) -> tuple[Cell, ...]:
     say, found = asked.words.say, {each.id: each for each in numbers(plan, asked.words, asked.unit)}
     roles = {"warp": DeskPage.COLUMN_WARP, "weft": DeskPage.COLUMN_WEFT, "bending": DeskPage.COLUMN_BENDING}
-    sett, winds = found["sett"], found["winds"]
+    sett = found["sett"]
     wide = typed.get("weaving.width") or found["weaving"].value
     size = _size(asked, wide, typed["weaving.height"]) if typed.get("weaving.height") else wide
     frame = _size(asked, typed.get("frame.outer_width", ""), typed.get("frame.outer_height", ""))
@@ -109,7 +109,7 @@ def _cells(asked: KitsAsked, typed: Mapping[str, str], plan: Plan) -> tuple[Cell
         Cell(say(DeskPage.COLUMN_FRAME), frame, _ends(typed, asked.words)),
         Cell(say(DeskPage.COLUMN_WEAVING), size),
         Cell(say(DeskPage.COLUMN_SETT), sett.value, sett.second, number=True),
-        Cell(say(DeskPage.COLUMN_ENDS), str(plan.warp.ends), winds.value if plan.warp.winds else "", number=True),
+        Cell(say(DeskPage.COLUMN_ENDS), str(plan.warp.ends), replace(plan, words=asked.words).counted, number=True),
         *(_number(say(roles[name]), found[name]) for name in _NUMBERS if name in found),
     )
 

@@ -49,6 +49,9 @@ export function start() {
     asking.stop();
     const said = await ask(form().dataset.make + job, body);
     const running = take(said);
+    const asked = $(".asked");
+    asked?.focus({preventScroll: true});
+    asked?.scrollIntoView({block: "start"});
     if (said?.wrong) document.dispatchEvent(new Event("first-wrong"));
     if (running) await follow();
   });

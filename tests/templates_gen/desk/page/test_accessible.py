@@ -11,6 +11,8 @@ from desk_states import STATES, two_kits
 from selenium.webdriver.common.keys import Keys
 
 SERIOUS = ("serious", "critical")
+USUAL = ("compared", "error", "calibration")
+"""States that are looked at every time: between them they have every part of the page; the rest by --thorough."""
 RUN = """
 const [but, done] = arguments;
 const seen = v => [v.id, v.impact, v.nodes.slice(0, 3).map(n => n.html.slice(0, 160))];
@@ -49,19 +51,22 @@ def test_what_is_wrong_is_found(person: Person) -> None:
     assert any("label" in each for each in found)
 
 
-@pytest.mark.parametrize("state", STATES)
+@pytest.mark.parametrize(
+    "state", [state if state in USUAL else pytest.param(state, marks=pytest.mark.slow) for state in STATES]
+)
 def test_nothing_serious_is_found(person: Person, shelf: Path, state: str) -> None:
     """Light and dark, on a desktop and on a phone (WCAG 2 A and AA, as axe-core checks them)."""
     axe_path()
     STATES[state](person)
     found = {}
-    for size, dark in ((DESKTOP, False), (PHONE, True)) if state != "changing" else _ALL:
+    for size, dark in _USUAL if state in USUAL else _ALL:
         person.screen(size, dark=dark)
         found[size, dark] = findings(person)
     person.script("document.querySelector('dialog[open]')?.close()")
     assert {key: each for key, each in found.items() if each} == {}
 
 
+_USUAL = ((DESKTOP, False), (PHONE, True))
 _ALL = [(size, dark) for size in (DESKTOP, PHONE) for dark in (False, True)]
 
 
