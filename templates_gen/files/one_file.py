@@ -30,10 +30,13 @@ def proven_bytes(plan: Plan, file: str, stock: Callable[[], Stock], metrics: Fon
     if any(plan.kit.box.has(name) for name in CUT):
         plan = with_stock(plan, stock(), metrics)
     wanted = kept_outputs(plan, metrics, names, None if uncut else stock())
-    if names is None or len(wanted.records) != 1:
-        several = Message(Left.SEVERAL, {"name": shown(file), "count": len(wanted.records)})
+    records = wanted.records
+    if file in records:  # the file of both strips has the name by which all files of strips are asked for
+        records = {file: records[file]}
+    if names is None or len(records) != 1:
+        several = Message(Left.SEVERAL, {"name": shown(file), "count": len(records)})
         raise OptionError("file", Left.ONE_FILE, several if names else shown(None), "strip-near.svg")
-    (record,) = wanted.records.values()
+    (record,) = records.values()
     output = record.draw()
     data = write(output)
     proven(plan, output, data)

@@ -14,8 +14,12 @@ from pages import blocks_of, write_files
 
 import templates_gen
 from layout.values.errors import FieldError, LayoutError
+from templates_gen.desk.look.sheets import sheet_names
 from templates_gen.files import one_file
 from templates_gen.files.generate import ProofError
+from templates_gen.files.outputs import kept_outputs
+from templates_gen.inputs.families import products_of
+from templates_gen.lettering.fonts import metrics
 
 ROOT = Path(__file__).parents[2]
 PAGE = (ROOT / "docs" / "python.md").read_text(encoding="utf-8")
@@ -55,11 +59,22 @@ def test_the_module_is_the_command() -> None:
     assert done.stdout.startswith("Usage: templates-gen ")
 
 
-@pytest.mark.parametrize("file", ["", "strip-nearer.svg", "strip-near", "strip-near.dxf", "strips.pdf", "../a.pdf"])
+@pytest.mark.parametrize(
+    "file", ["", "strip-nearer.svg", "strip-near", "strip-near.dxf", "strips.svg", "board.svg,job.pdf", "../a.pdf"]
+)
 def test_what_is_not_one_file_is_refused(file: str) -> None:
     """One sentence with an example, and nothing drawn."""
     with pytest.raises(FieldError, match="for example"):
         templates_gen.sheet(templates_gen.load(), file)
+
+
+def test_every_file_of_the_pile_can_be_had_alone() -> None:
+    """By the name that the desk shows it by: the file of both strips too, whose name also means all files of strips."""
+    plan, stock = templates_gen.plan(templates_gen.load()), templates_gen.load_stock()
+    for each in sheet_names(plan, stock):
+        found = kept_outputs(plan, metrics(), products_of(plan, (each.file,)), stock).records
+        assert each.file in found or len(found) == 1
+    assert templates_gen.sheet(templates_gen.load(), "strips.pdf").startswith(b"%PDF")
 
 
 def test_one_sheet_is_proven(monkeypatch: pytest.MonkeyPatch) -> None:

@@ -9,7 +9,8 @@ from flask import Flask, Response, abort, request
 from layout.cutting.stock.stock import Stock
 from layout.plan import Plan
 from layout.values.errors import LayoutError
-from templates_gen.desk.look.sheets import screen_sheet, sheet_name
+from templates_gen.desk.look.drawn import known_files
+from templates_gen.desk.look.sheets import sheet_view
 from templates_gen.desk.server.drawing import OF_A_PAGE, Drawing
 from templates_gen.desk.server.pages import redirect_to
 from templates_gen.desk.server.person import words
@@ -22,6 +23,9 @@ if TYPE_CHECKING:
     from templates_gen.desk.server.state import Desk, Slip
 
 
+_DIGITS = 5  # of the number of a sheet
+
+
 def printed(app: Flask, desk: Desk, drawing: Drawing) -> None:
     """Adds these routes."""
 
@@ -29,22 +33,21 @@ def printed(app: Flask, desk: Desk, drawing: Drawing) -> None:
     def sheet(file: str, number: str) -> Response:
         slip = slip_of(desk, request.args)
         plan, stock = _good(desk, slip)
-        found = sheet_name(plan, stock, file, words(desk))
-        if found is None or number not in map(str, range(1, found.sheets + 1)):
+        if file not in known_files(plan, stock) or not (number.isascii() and number.isdecimal()):
             return abort(404)
-        try:
-            svg = drawing.within(OF_A_PAGE, lambda: screen_sheet(plan, stock, file, int(number)))
-        except LayoutError as error:
-            return sentence(desk, 404, error.said(words(desk)))
-        if svg is None:
+        wanted, said = int(number[:_DIGITS]), words(desk)
+        view = drawing.within(OF_A_PAGE, lambda: sheet_view(plan, stock, file, wanted, said))
+        if view is None:
             raise RefusedError(429, DeskRefusal.TOO_LARGE_TO_DRAW)
-        return Response(svg, content_type="image/svg+xml")
+        if str(view.number) != number:
+            return abort(404)
+        return Response(view.svg, content_type="image/svg+xml")  # where there is no sheet, it says why
 
     @app.get("/pdf/<file>")
     def pdf(file: str) -> Response:
         slip = slip_of(desk, request.args)
         plan, stock = _now(desk, slip)
-        if not file.endswith(".pdf") or sheet_name(plan, stock, file, words(desk)) is None:
+        if not file.endswith(".pdf") or file not in known_files(plan, stock):
             return abort(404)
         if stops(slip, f"pdf:{file}"):
             return redirect_to(f"/?k={slip.id}#away")
