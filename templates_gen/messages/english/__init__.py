@@ -54,9 +54,19 @@ _AREAS = (
 
 def _of_desk(_language: str) -> Messages:
     """What the page in the browser says: no other command loads it."""
-    from templates_gen.messages.english.desk import AREAS
+    from templates_gen.messages.english import (
+        desk_choices,
+        desk_helps,
+        desk_kits,
+        desk_labels,
+        desk_numbers,
+        desk_page,
+        desk_server,
+        desk_slip,
+    )
 
-    return {role: said for area in AREAS for role, said in area.MESSAGES.items()}
+    areas = (desk_choices, desk_helps, desk_kits, desk_labels, desk_numbers, desk_page, desk_server, desk_slip)
+    return {role: said for area in areas for role, said in area.MESSAGES.items()}
 
 
 _FIRST: Messages = {**ON_PARTS.messages, **{role: said for area in _AREAS for role, said in area.MESSAGES.items()}}
