@@ -131,6 +131,17 @@ def test_everything_is_made_saved_and_found_right(person: Person, folder: Path, 
     assert person.complaints() == []
 
 
+@pytest.mark.slow
+def test_all_kits_are_made_into_one_zip(person: Person, folder: Path) -> None:
+    """The page says how far it is by itself, until the zip is there."""
+    (folder / "heron.toml").unlink()
+    person.open("kits").ready()
+    person.click('form[action="/make-all"] button')
+    person.until(lambda: person.all("main .proof") or person.all("main [data-job]"), "making never began")
+    person.until(lambda: person.all("main .proof"), "nothing was proven")
+    assert str(person.find("main .made .go").get_attribute("href")).startswith(person.home)
+
+
 def test_the_example_is_never_made_unawares(person: Person) -> None:
     """The first time it stops and lists the lines; they are links; then it is right as it is."""
     person.type("frame.outer_width", "41 cm")

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from time import sleep
 
-from desk_browser import Person
+from desk_browser import DESKTOP, PHONE, Person
 from selenium.webdriver.common.keys import Keys
 
 WIDTH = "frame.outer_width"
@@ -119,6 +119,18 @@ def test_another_reading_is_one_more_row(person: Person) -> None:
     person.until(lambda: len(person.all('[name$="].pairs"]')) == rows + 1)
     person.until(lambda: not person.wrong())
     assert person.value(name) == "13"
+
+
+def test_a_row_stays_one_row_while_it_is_filled_in(person: Person) -> None:
+    """Its help opens under it, on a phone too."""
+    names = [f"sett.readings[1].{part}" for part in ("pairs", "how", "over")]
+    for size in (DESKTOP, PHONE):
+        person.screen(size)
+        for name in names:
+            person.script("arguments[0].focus()", person.line(name))
+            person.until(lambda name=name: person.find(f'[data-key="{name}"] .help').is_displayed())
+            middles = [each.rect["y"] + each.rect["height"] / 2 for each in map(person.line, names)]
+            assert max(middles) - min(middles) < 3, (size, name)
 
 
 def test_a_touched_line_lights_its_measure_and_a_measure_leads_to_its_line(person: Person) -> None:
