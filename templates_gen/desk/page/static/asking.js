@@ -62,6 +62,7 @@ export async function now(more = {}) {
 function take(said) {
   const parts = said.parts ?? {};
   for (const name of Object.keys(parts)) if (name.startsWith("step-")) step(name, parts[name]);
+  fields.refused(said.refused ?? "");
   fields.take(said);
   for (const [name, html] of Object.entries(parts)) if (name === "pile") pile.lay(html);
     else if (!name.startsWith("step-") && !fields.holds(name, html)) put(name, html);

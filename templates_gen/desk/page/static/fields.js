@@ -91,7 +91,7 @@ function show(name, {say, use = []}) {
   if (before >= 0) (chips[before] ?? $("input,select,textarea", f)).focus({preventScroll: true});
 }
 
-export function refused(say) { speak(say); const at = $("#refused"); if (at) { at.textContent = say; at.hidden = !say; } }
+export function refused(say) { if (say) speak(say); const at = $("#refused"); if (at) { at.textContent = say; at.hidden = !say; } }
 
 // A chip puts its value into its line; a line that is not on the page is left to the server.
 function use(event) {

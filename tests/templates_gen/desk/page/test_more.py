@@ -63,6 +63,8 @@ def test_what_was_typed_outlives_the_desk(tmp_path: Path) -> None:
             before = person.script("return Object.fromEntries(new FormData(document.getElementById('slip')).entries())")
         person.type("frame.outer_height", "57 cm")
         person.until(lambda: person.find("#closed").is_displayed())
+        seen = person.script("return document.getElementById('closed').getBoundingClientRect().top")
+        assert 0 <= seen < 200, "it is said where she looks, however far down she is"
         person.click("#save-here")
         person.until(lambda: list(saved.glob("*.toml")))
     (file,) = saved.glob("*.toml")
