@@ -47,5 +47,7 @@ def _without_scripts(_person: Person, downloads: Path) -> Iterator[Person]:
 @pytest.fixture
 def without_scripts(_without_scripts: Person) -> Person:
     """The same without JavaScript."""
-    _without_scripts.screen().open("kits").click('form[action="/new"] button')
-    return _without_scripts
+    other = _without_scripts
+    other.screen().open("kits").click('form[action="/new"] button')
+    other.until(lambda: "/?k=" in other.driver.current_url and other.all(".langs"))
+    return other

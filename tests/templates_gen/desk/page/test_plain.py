@@ -19,7 +19,7 @@ def sent(person: Person, selector: str) -> None:
     """Presses a button that sends the form, and waits for the page that comes."""
     old = person.find("#slip")
     person.click(selector)
-    person.until(lambda: person.find("#slip") != old)
+    person.until(lambda: person.find("#slip") != old and person.all(".langs"))
 
 
 def test_the_slip_is_a_plain_form(without_scripts: Person) -> None:
