@@ -209,14 +209,22 @@ def test_the_menu_entry_starts_the_script_beside_it(place: Path) -> None:
 
 
 def test_they_are_written_by_the_command(tmp_path: Path) -> None:
-    """All of them, ready to run, and over nothing."""
-    assert run("desk", "--starters", tmp_path).exit_code == 0
-    assert sorted(path.name for path in tmp_path.iterdir()) == sorted(NAMES)
+    """All of them, ready to run, into a folder that is made for them, and over nothing."""
+    folder = tmp_path / "my desk" / "start"
+    assert run("desk", "--starters", folder).exit_code == 0
+    assert sorted(path.name for path in folder.iterdir()) == sorted(NAMES)
     for name in NAMES:
-        assert (tmp_path / name).read_bytes() == (FOLDER / name).read_bytes()
-        assert os.access(tmp_path / name, os.X_OK)
-    assert NAMES[0] in refused("desk", "--starters", tmp_path)
-    refused("desk", "--starters", tmp_path / "nowhere")
+        assert (folder / name).read_bytes() == (FOLDER / name).read_bytes()
+        assert os.access(folder / name, os.X_OK)
+    assert NAMES[0] in refused("desk", "--starters", folder)
+    assert NAMES[0] in refused("desk", "--starters", folder / NAMES[0])
+
+
+def test_none_is_written_where_one_is_there(tmp_path: Path) -> None:
+    """A file of the last name, however old, holds all of them up."""
+    (tmp_path / NAMES[-1]).write_text("mine", "utf-8")
+    assert NAMES[-1] in refused("desk", "--starters", tmp_path)
+    assert [path.name for path in tmp_path.iterdir()] == [NAMES[-1]]
 
 
 def test_windows_has_its_line_ends() -> None:
