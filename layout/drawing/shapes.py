@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Iterable, Iterator
+from collections.abc import Callable, Iterable, Iterator
 from dataclasses import dataclass
 from functools import lru_cache, partial
-from itertools import chain, repeat
+from itertools import repeat
 from operator import itemgetter
 from typing import NamedTuple
 
@@ -59,6 +59,9 @@ class Curve(NamedTuple):
     def points(self) -> list[Point]:
         """The start and every step's end, in order."""
         return [self.start, *map(_end, self.steps)]
+
+
+_new_curve = partial(tuple.__new__, Curve)
 
 
 class Region(NamedTuple):
@@ -164,35 +167,29 @@ class Placing:
 
     def shapes(self, shapes: Iterable[Shape]) -> list[Shape]:
         """The same shapes as they lie on the sheet."""
-        each = list(shapes)
-        put = iter(self.points(chain.from_iterable(map(_points_of, each))))  # all in one go
+        (cos, sin), dx, dy = self._turn(), self.dx, self.dy
+
+        def shifted(at: Point) -> Point:
+            return _new_point((at[0] + dx, at[1] + dy))
+
+        def turned(at: Point) -> Point:
+            x, y = at
+            return _new_point((cos * x - sin * y + dx, sin * x + cos * y + dy))
+
+        put = shifted if (cos, sin) == (1.0, 0.0) else turned
         placed: list[Shape] = []
-        for shape in each:
+        for shape in shapes:
             if isinstance(shape, Curve):
                 placed.append(_moved(shape, put))
             elif isinstance(shape, Region):
                 placed.append(Region(tuple([_moved(contour, put) for contour in shape.contours]), shape.pen))
             else:
-                placed.append(shape._replace(at=next(put), angle=shape.angle + self.degrees))
+                placed.append(shape._replace(at=put(shape.at), angle=shape.angle + self.degrees))
         return placed
 
 
-def _points_of(shape: Shape) -> list[Point]:
-    """Every point of a shape: of each path its start, then of each step the end and what it passes through."""
-    if isinstance(shape, Text):
-        return [shape.at]
-    points = []
-    for path in shape.contours if isinstance(shape, Region) else (shape,):
-        points.append(path.start)
-        for end, through in path.steps:
-            points.append(end)
-            if through is not None:
-                points.append(through)
-    return points
-
-
-def _moved(path: Curve, put: Iterator[Point]) -> Curve:
-    """The same path with the next of the points `put`."""
-    start = next(put)
-    steps = tuple([_new_step((next(put), through and next(put))) for _, through in path.steps])
-    return Curve(start, steps, path.pen, path.closed)
+def _moved(path: Curve, put: Callable[[Point], Point]) -> Curve:
+    """The same path with each of its points `put` elsewhere."""
+    start, steps, pen, closed = path
+    moved = [_new_step((put(end), through and put(through))) for end, through in steps]
+    return _new_curve((put(start), tuple(moved), pen, closed))

@@ -8,6 +8,7 @@ the straight line that touches both, on the sides that face each other.
 
 from __future__ import annotations
 
+import math
 from dataclasses import dataclass
 from fractions import Fraction
 
@@ -63,5 +64,8 @@ def way_between(frame: Frame) -> float:
 
 def _unrolled(frame: Frame, warp: Warp) -> set[Course]:
     passes, way = warp.passes[:: warp.toward], way_between(frame)
-    exact = {(each.near - at, each.far - at) for each, at in zip(passes, warp.end_positions, strict=True)}
-    return {(float((near + far) / 2), float(far - near) / way) for near, far in exact}
+    places = [place for each, at in zip(passes, warp.end_positions, strict=True) for place in (each.near, each.far, at)]
+    unit = math.lcm(*{place.denominator for place in places})
+    whole = [place.numerator * (unit // place.denominator) for place in places]  # exact, and quicker than fractions
+    exact = {(near - at, far - at) for near, far, at in zip(whole[::3], whole[1::3], whole[2::3], strict=True)}
+    return {((near + far) / (2 * unit), (far - near) / unit / way) for near, far in exact}

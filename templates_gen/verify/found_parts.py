@@ -98,7 +98,7 @@ class FoundPart:
         return {}
 
     def _inside(self, shapes: Sequence[Shape]) -> Iterator[Shape]:
-        firsts = zip(self.lie.all_back(list(map(_first, shapes))), shapes, strict=True)
+        firsts = zip(self.lie.all_back(list(map(first_of, shapes))), shapes, strict=True)
         near = [shape for first, shape in firsts if self.holds(first)]  # enough for most that lies elsewhere
         points = [list(_points(shape)) for shape in near]
         back = iter(self.lie.all_back([point for each in points for path in each for point in path]))
@@ -123,7 +123,8 @@ class FoundPart:
         return Curve(start, tuple(map(Step, ends, throughs)), path.pen, path.closed)
 
 
-def _first(shape: Shape) -> Point:
+def first_of(shape: Shape) -> Point:
+    """Where a shape begins: its first point, or that of its first contour."""
     if isinstance(shape, Text):
         return shape.at
     return shape.start if isinstance(shape, Curve) else shape.contours[0].start

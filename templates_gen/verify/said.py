@@ -9,6 +9,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass, field
+from functools import lru_cache
 
 from layout.drawing.shapes import Point, Text
 from layout.drawing.sheet import Sheet
@@ -18,6 +19,7 @@ from templates_gen.verify.finding import Finding, finding
 from templates_gen.verify.found_parts import FoundPart
 
 _SAME = 0.01  # what was read at places this close, in mm, is one and the same
+_KEPT = 4096  # words whose spaces are taken out once: sheets of one language say much the same
 _COLUMN = 0.1  # lines that begin so close to each other, in mm, stand in one column
 Word = tuple[Point, str]
 _Taking = Callable[[str, Sequence[Word]], Sequence[Word]]
@@ -107,21 +109,25 @@ def _by_column(found: Iterable[Word]) -> list[Word]:
 
 def _lines(message: str, found: Sequence[Word]) -> list[Word]:
     """The lines that make up `message`, from top to bottom, or none; figures between them may belong elsewhere."""
-    for first in range(len(found)):
+    whole = squeezed(message)
+    bare = [squeezed(words) for _, words in found]
+    for first, begun in enumerate(bare):
+        if not begun or not whole.startswith(begun):
+            continue
         lines: list[Word] = []
-        left = squeezed(message)
-        for word in found[first:]:
-            line = squeezed(word[1])
-            if line and left.startswith(line):
+        at = 0
+        for word, line in zip(found[first:], bare[first:], strict=True):
+            if line and whole.startswith(line, at):
                 lines.append(word)
-                left = left[len(line) :]
-            elif not lines or not word[1].isdigit():
+                at += len(line)
+            elif not word[1].isdigit():
                 break
-        if lines and not left:
+        if at == len(whole):
             return lines
     return []
 
 
+@lru_cache(_KEPT)
 def squeezed(words: str) -> str:
     """Words without the spaces between them: a line may be broken between two words or within a long one."""
     return "".join(words.split())

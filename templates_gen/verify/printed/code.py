@@ -145,7 +145,8 @@ def _low(sheet: Sheet) -> list[_Low]:
         low, high = _heights(shape)
         if low < _FOOT + _SQUARE and high > _FOOT:  # most of a sheet stands higher
             for points, outline in _drawn(shape):
-                (left, right), (low, high) = _ends([x for x, _ in points]), _ends([y for _, y in points])
+                xs, ys = zip(*points, strict=True)
+                left, right, low, high = min(xs), max(xs), min(ys), max(ys)
                 if low < _FOOT + _SQUARE and high > _FOOT:
                     found.append(_Low(points, (left, low, right, high), outline))
     return found

@@ -21,6 +21,7 @@ from templates_gen.verify.printed.tiles import check_tile
 
 _SIDE, _TOP, _BOTTOM = 9.7, 14.7, 15.0  # of a corner target, from the edges
 _RING, _DOT, _INK, _WHITE = 1.2, 0.405, 0.3, 0.5  # radius of ring and dot, half of the ring's line, white around
+_REACH = _RING + _INK + _WHITE + max(pen.ink.width for pen in Pen) / 2
 _FEWEST = 5
 _ROUND = 8  # steps of a circle
 _MARGINS = 8.0, 13.0
@@ -104,15 +105,13 @@ def _targets(sheet: Sheet, whole: Sequence[Box]) -> Findings:
     if len(centres) < _FEWEST:
         wrong.append(finding(Furnished.FEW, found=len(centres), least=_FEWEST))
     dots = [shape for shape in sheet.shapes if isinstance(shape, Region) and shape.pen is Pen.SOLID]
-    drawn = zip(sheet.shapes, whole, strict=True)
-    near = [shape for shape, box in drawn if _may_touch(box, shape.pen.ink.width / 2, centres)]
-    steps = [(shape, step) for shape in near for step in _steps(shape)]
+    drawn = list(zip(sheet.shapes, whole, strict=True))
     alone = [dot for dot in dots if _is_alone(dot, centres)]
     wrong += [finding(Furnished.TARGET, x=at.x, y=at.y) for at in (_centre(dot.contours[0]) for dot in alone)]
     for at, ring in zip(centres, rings, strict=True):
         if abs(math.dist(ring.start, at) - _RING) > LIMIT or not any(_is_dot(dot, at) for dot in dots):
             wrong.append(finding(Furnished.TARGET, x=at.x, y=at.y))
-        wrong += _touched(steps, at)
+        wrong += _touched(_near(drawn, at), at)
     return Findings(0.0 if math.isinf(off) else min(off, LIMIT), tuple(wrong))
 
 
@@ -134,12 +133,18 @@ def _is_alone(region: Region, centres: Sequence[Point]) -> bool:
     )
 
 
-def _touched(steps: Sequence[tuple[Shape, tuple[Point, Point]]], at: Point) -> Iterator[Finding]:
-    """What lies in the white of a target, by the steps of all that is drawn, with their ink."""
+def _near(drawn: Sequence[tuple[Shape, Box]], at: Point) -> list[Shape]:
+    """What may reach into the white of a target, by the boxes of whole shapes: most of a sheet lies far off."""
+    left, right, low, high = at.x - _REACH, at.x + _REACH, at.y - _REACH, at.y + _REACH
+    return [shape for shape, (x, y, to_x, to_y) in drawn if x < right and to_x > left and y < high and to_y > low]
+
+
+def _touched(near: Sequence[Shape], at: Point) -> Iterator[Finding]:
+    """What lies in the white of a target, of all that is drawn `near` it, with its ink."""
     reach = _RING + _INK + _WHITE - LIMIT
-    for shape, (one, other) in steps:
+    for shape in near:
         ink = 0.0 if isinstance(shape, Text) else shape.pen.ink.width / 2
-        if off_step(at, one, other) < reach + ink and not _is_of(shape, at):
+        if any(off_step(at, *step) < reach + ink for step in _steps(shape)) and not _is_of(shape, at):
             yield finding(Furnished.WHITE, x=at.x, y=at.y, pen=shape.pen.value)
             return
 
@@ -160,13 +165,6 @@ def _whole_box(shape: Shape) -> Box:
         return min(x, to_x), min(y, to_y), max(x, to_x), max(y, to_y)
     xs, ys = zip(*[point for path in _paths(shape) for point in path.points()], strict=True)
     return min(xs), min(ys), max(xs), max(ys)
-
-
-def _may_touch(box: Box, ink: float, centres: Sequence[Point]) -> bool:
-    """Whether the white of any target reaches into the box of a whole shape: most shapes lie far off."""
-    reach = _RING + _INK + _WHITE + ink + LIMIT
-    left, low, right, high = box[0] - reach, box[1] - reach, box[2] + reach, box[3] + reach
-    return any(left < x < right and low < y < high for x, y in centres)
 
 
 def _steps(shape: Shape) -> Iterator[tuple[Point, Point]]:

@@ -37,7 +37,7 @@ class GuideEnd:
     """What the kit asks of one end: its x, its number from the side where winding begins, whether it is in front."""
 
     def __init__(self, kit: Kit, faces: Faces, k: int, count: int, pitch: Fraction) -> None:
-        self.x = float((k + Fraction(1, 2)) * pitch - count * pitch / 2)
+        self.x = (2 * k + 1 - count) * pitch.numerator / (2 * pitch.denominator)  # exact up to the one division
         self.number = k + 1 if kit.weaving.start == "left" else count - k
         self.face = faces(self.number - 1)
         self.ten = self.number % _TENTH == 0
@@ -77,9 +77,11 @@ def prove_guide(plan: Plan, pieces: Sequence[FoundPart], *, on_paper: bool) -> F
     truth = truth_of(kit)
 
     def of(side: int) -> list[GuideEnd]:
-        return [GuideEnd(kit, lambda k: truth.faces(kit, k)[side], k, count, 1 / sett.per_mm) for k in range(count)]
+        return [GuideEnd(kit, lambda k: truth.faces(kit, k)[side], k, count, pitch) for k in range(count)]
 
-    ends = of(end == "far")
+    pitch = 1 / sett.per_mm
+    sides = of(side=0), of(side=1)
+    ends = sides[end == "far"]
     way = -1 if (end == "near") == (kit.weaving.near_end == "bottom") else 1
     shown = [_look(seen, way) for seen in pieces]
     units = _units(kit, marks, sett.unit.mm, imperial=sett.unit.imperial)
@@ -88,12 +90,12 @@ def prove_guide(plan: Plan, pieces: Sequence[FoundPart], *, on_paper: bool) -> F
         total += _piece(ends, units, seen.part.box, each).at(seen.where)
     total += _lengths(ends, units, shown) + _limits(marks, pieces, way) + _uncovered(ends, marks, pieces)
     if on_paper and not total.problems:
-        first = tuple(side[0 if kit.weaving.start == "left" else -1].face for side in (of(side=0), of(side=1)))
-        back = any(not each.face for side in (0, 1) for each in of(side))
+        first = tuple(side[0 if kit.weaving.start == "left" else -1].face for side in sides)
+        back = any(not each.face for side in sides for each in side)
         fan = Followed(kit, woven_mm(plan), marks, count)
         warp, imperial, whole = said_of(kit, sett.per_mm, sett.unit), sett.unit.imperial, units[0][-1][1]
         asked = FanWords(kit, end, warp, back, first, -way, fan, imperial, whole)
-        total += check_numbers(ends, units[0], pieces, 1 / sett.per_mm) + check_words(asked, pieces)
+        total += check_numbers(ends, units[0], pieces, pitch) + check_words(asked, pieces)
     return total
 
 

@@ -11,7 +11,7 @@ from layout.plan import Plan
 from templates_gen.messages.roles.proof_leaflet import Leaf, LeafPicture
 from templates_gen.verify import LIMIT
 from templates_gen.verify.finding import Finding, Findings, finding
-from templates_gen.verify.found_parts import FoundPart
+from templates_gen.verify.found_parts import FoundPart, first_of
 from templates_gen.verify.heads import About, check_heads
 from templates_gen.verify.kinds.truths import truth_of
 from templates_gen.verify.printed.leaflet_facts import Facts, facts_of
@@ -124,6 +124,9 @@ def _pictures(facts: Facts, leaf: OneLeaf, steps: Sequence[Told]) -> Iterator[Fi
 
 def _within(shape: Shape, box: tuple[float, float, float, float]) -> bool:
     left, low, right, high = box
+    x, y = first_of(shape)  # enough for most that lies elsewhere
+    if not (left <= x <= right and low <= y <= high):
+        return False
     return all(left <= x <= right and low <= y <= high for x, y in points_of(shape))
 
 
