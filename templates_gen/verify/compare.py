@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
+from operator import itemgetter
 
 from layout.drawing.shapes import Curve, Point, Region, Shape, Text
 from layout.drawing.sheet import Sheet, pen_of
@@ -13,6 +14,7 @@ from templates_gen.messages.roles.proof import Compared, Proof
 from templates_gen.verify import LIMIT
 from templates_gen.verify.finding import NOTHING, Finding, Findings, finding, said
 
+_through = itemgetter(1)
 _SAME = 2e-5  # mm: places that differ by no more than the rounding of numbers in a file
 
 
@@ -68,11 +70,15 @@ def _contours(shape: Shape) -> Sequence[Curve]:
     return shape.contours if isinstance(shape, Region) else ()
 
 
-def _outline(shape: Shape) -> list[tuple[bool, bool, list[bool]]]:
-    """Which contours are closed, which of these just miss their start, and which of their steps are arcs."""
-    return [
-        (path.closed, _misses(path), [through is not None for _, through in path.steps]) for path in _contours(shape)
-    ]
+def _outline(shape: Shape) -> list[tuple[bool, bool, int, list[bool]]]:
+    """Which contours are closed, which of these just miss their start, how many steps each has, and which are arcs."""
+    return [(path.closed, _misses(path), len(path.steps), _arcs(path)) for path in _contours(shape)]
+
+
+def _arcs(path: Curve) -> list[bool]:
+    """Which steps are arcs; nothing where none is."""
+    throughs = list(map(_through, path.steps))
+    return [] if throughs.count(None) == len(throughs) else [through is not None for through in throughs]
 
 
 def _is_line(shape: Shape) -> bool:
@@ -102,5 +108,5 @@ def _places(shape: Shape) -> list[Point]:
     places = []
     for path in _contours(shape):
         places += path.points()
-        places += [through for _, through in path.steps if through is not None]
+        places += filter(None, map(_through, path.steps))
     return places
