@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from fractions import Fraction
 from typing import NamedTuple
@@ -87,14 +87,50 @@ class Purchase:
         return self.packs * self.pack.price
 
 
-def purchases(wanted: Sequence[Wanted], shop: Shop, material: Material = NO_MATERIAL) -> tuple[Purchase, ...]:
-    """All that is to be bought for these boxes: each yarn in each colour, cord, things, then paper and boards."""
-    found: dict[Key, list[tuple[Need, int]]] = {}
-    for needs, boxes in wanted:
+class Basket:
+    """What boxes take, added up: a sum a thing, however many boxes there are."""
+
+    def __init__(self, shop: Shop) -> None:
+        self._shop = shop
+        self._sums: dict[Key, _Sums] = {}
+
+    def add(self, needs: Iterable[Need], boxes: int) -> None:
+        """So many boxes that take these `needs` each."""
         for need in needs:
-            found.setdefault(key_of(need, shop), []).append((need, boxes))
-    each = tuple(_purchase(of_it, shop) for of_it in found.values())
-    return tuple(sorted(each, key=lambda one: _ORDER.index(one.kind))) + tuple(_made_of(material, shop))
+            self._sums.setdefault(key_of(need, self._shop), _Sums()).add(need, unit_of(need, self._shop), boxes)
+
+    def bought(self, material: Material = NO_MATERIAL) -> tuple[Purchase, ...]:
+        """All that is to be bought: each yarn in each colour, cord, things, then paper and boards."""
+        each = (sums.purchase(*key) for key, sums in self._sums.items())
+        return tuple(sorted(each, key=lambda one: _ORDER.index(one.kind))) + tuple(_made_of(material, self._shop))
+
+
+class _Sums:
+    """What all boxes take of one thing: likely, at least, at most, to spare, and by what it is bought."""
+
+    __slots__ = ("_of_it",)
+
+    def __init__(self) -> None:
+        self._of_it = [Fraction(0)] * 5
+
+    def add(self, need: Need, unit: Unit, boxes: int) -> None:
+        """What so many boxes take."""
+        amount = need.taken[unit].amount
+        figures = amount.value, amount.low, amount.high, need.spare(unit), need.figure(unit)
+        self._of_it = [whole + Fraction(each) * boxes for whole, each in zip(self._of_it, figures, strict=True)]
+
+    def purchase(self, kind: Kind, name: str, colour: str, unit: Unit, pack: Pack | None) -> Purchase:
+        """The one thing to buy that it comes to."""
+        likely, low, high, spare, needed = self._of_it
+        return Purchase(kind, name, colour, unit, likely, low, high, spare, needed, pack)
+
+
+def purchases(wanted: Iterable[Wanted], shop: Shop, material: Material = NO_MATERIAL) -> tuple[Purchase, ...]:
+    """All that is to be bought for these boxes, in the order of `Basket.bought`."""
+    basket = Basket(shop)
+    for needs, boxes in wanted:
+        basket.add(needs, boxes)
+    return basket.bought(material)
 
 
 _ORDER: tuple[Kind, ...] = ("warp", "weft", "leash_cord", "bought_in")
@@ -142,28 +178,6 @@ def unit_of(need: Need, shop: Shop) -> Unit:
 def figure_of(need: Need, unit: Unit) -> Fraction:
     """By which one box counts, exactly."""
     return Fraction(need.figure(unit))
-
-
-def _purchase(of_it: Sequence[tuple[Need, int]], shop: Shop) -> Purchase:
-    first = of_it[0][0]
-    unit = unit_of(first, shop)
-
-    def total(figures: Iterable[float]) -> Fraction:
-        return sum((Fraction(each) * boxes for each, (_, boxes) in zip(figures, of_it, strict=True)), Fraction(0))
-
-    taken = [need.taken[unit] for need, _ in of_it]
-    return Purchase(
-        first.kind,
-        first.name,
-        first.colour,
-        unit,
-        likely=total(each.amount.value for each in taken),
-        low=total(each.amount.low for each in taken),
-        high=total(each.amount.high for each in taken),
-        spare=total(need.spare(unit) for need, _ in of_it),
-        needed=total(need.figure(unit) for need, _ in of_it),
-        pack=pack_of(first, shop),
-    )
 
 
 def _made_of(material: Material, shop: Shop) -> Iterator[Purchase]:

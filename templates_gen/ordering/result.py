@@ -24,7 +24,9 @@ class OrderFile(NamedTuple):
 class Amount(NamedTuple):
     """What one box takes of a thing that is bought: kind, name and colour as `layout.box.needs` has them.
 
-    `figure` is how much, its spare included, in `unit` ("g", "m", "piece").
+    `figure` is by how much it is bought, its `spare` included, in `unit` ("g", "m", "piece"); `likely`, `low` and
+    `high` are what is taken without it. `ball_g` is what a ball weighs, where the kit says so. `ordering.amounts` makes
+    them of the needs of a plan.
     """
 
     kind: str
@@ -32,6 +34,11 @@ class Amount(NamedTuple):
     colour: str
     unit: str
     figure: float
+    likely: float = 0.0
+    low: float = 0.0
+    high: float = 0.0
+    spare: float = 0.0
+    ball_g: float | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -56,5 +63,5 @@ class Result:
 
     @property
     def sheets(self) -> int:
-        """How many sheets are printed for one box."""
-        return sum(each.sheets for each in self.files)
+        """How many sheets are printed for one box: those of its PDF files."""
+        return sum(each.sheets for each in self.files if each.file.endswith(".pdf"))

@@ -6,7 +6,8 @@ formula, the guard is taken off again; a formula is refused.
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
+from typing import BinaryIO
 
 from layout.values.errors import shown
 from templates_gen.document import ReadError
@@ -22,17 +23,56 @@ def read(data: bytes) -> tuple[tuple[str, ...], ...]:
     """Every row of the table, the names of its columns first; ReadError where it is none of ours."""
     if len(data) > _MOST:
         raise ReadError(message(Table.LARGE, most=_MOST))
-    try:
-        text = data.decode("utf-8")
-    except UnicodeDecodeError as error:
-        raise ReadError(message(Table.UTF8, place=error.start)) from error
-    rows = tuple(tuple(_bare(cell) for cell in row) for row in _rows(text))
+    rows = tuple(map(_bared, _rows(_text(data))))
     if not rows:
         raise ReadError(message(Table.EMPTY))
     for number, row in enumerate(rows, 1):
-        if len(row) != len(rows[0]):
-            raise ReadError(message(Table.LENGTH, row=number, cells=len(row), wanted=len(rows[0])))
+        _check_wide(row, number, len(rows[0]))
     return rows
+
+
+def read_rows(file: BinaryIO) -> Iterator[tuple[str, ...]]:
+    """The same row by row, of a file however long; ReadError at the row that is none of ours."""
+    wide = place = 0
+    for number, line in enumerate(_lines(file), 1):
+        (row,) = map(_bared, _rows(_text(line, place)))
+        wide, place = wide or len(row), place + len(line)
+        _check_wide(row, number, wide)
+        yield row
+    if not wide:
+        raise ReadError(message(Table.EMPTY))
+
+
+def _lines(file: BinaryIO) -> Iterator[bytes]:
+    """Each row with its end, which does not stand within quotes; what is left without one comes last."""
+    held: list[bytes] = []
+    size = quotes = 0
+    while part := file.readline(_MOST):
+        held.append(part)
+        size, quotes = size + len(part), quotes + part.count(b'"')
+        if size > _MOST:
+            raise ReadError(message(Table.LARGE, most=_MOST))
+        if part.endswith(b"\r\n") and quotes % 2 == 0:
+            yield b"".join(held)
+            held, size, quotes = [], 0, 0
+    if held:
+        yield b"".join(held)
+
+
+def _text(data: bytes, place: int = 0) -> str:
+    try:
+        return data.decode("utf-8")
+    except UnicodeDecodeError as error:
+        raise ReadError(message(Table.UTF8, place=place + error.start)) from error
+
+
+def _check_wide(row: Sequence[str], number: int, wide: int) -> None:
+    if len(row) != wide:
+        raise ReadError(message(Table.LENGTH, row=number, cells=len(row), wanted=wide))
+
+
+def _bared(row: Sequence[str]) -> tuple[str, ...]:
+    return tuple(map(_bare, row))
 
 
 def _rows(text: str) -> Iterator[list[str]]:

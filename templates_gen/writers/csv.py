@@ -7,7 +7,7 @@ apostrophe before it (OWASP, "CSV Injection", from memory), and so has one that 
 from __future__ import annotations
 
 import re
-from collections.abc import Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from decimal import Decimal
 
 Cell = str | int | Decimal
@@ -22,10 +22,17 @@ def write(rows: Sequence[Sequence[Cell]]) -> bytes:
 
     AssertionError, a mistake of the program, for a row of another length than the first, or a number that is none.
     """
-    if any(len(row) != len(rows[0]) for row in rows):
-        raise AssertionError([len(row) for row in rows])
-    alone = len(rows[0]) == 1
-    return "".join(",".join(_cell(cell, alone) for cell in row) + "\r\n" for row in rows).encode("utf-8")
+    return b"".join(lines(rows))
+
+
+def lines(rows: Iterable[Sequence[Cell]]) -> Iterator[bytes]:
+    """The same row by row, for a table that is too long to be held."""
+    wide = None
+    for row in rows:
+        wide = len(row) if wide is None else wide
+        if len(row) != wide:
+            raise AssertionError(wide, len(row))
+        yield (",".join(_cell(cell, wide == 1) for cell in row) + "\r\n").encode("utf-8")
 
 
 def _cell(cell: Cell, alone: bool) -> str:

@@ -11,8 +11,8 @@ from hypothesis import example, given
 from hypothesis import strategies as st
 
 from templates_gen.document import ReadError
-from templates_gen.readers.csv import read
-from templates_gen.writers.csv import Cell, write
+from templates_gen.readers.csv import read, read_rows
+from templates_gen.writers.csv import Cell, lines, write
 
 SIGNS = "=+-@\t\r\uff1d\uff0b\uff0d\uff20"  # OWASP, "CSV Injection", from memory; with their full-width twins
 texts = st.text(st.one_of(st.sampled_from("'\"=+-@,;\r\n\t 0aü\uff1d"), st.characters(codec="utf-8")), max_size=9)
@@ -30,6 +30,21 @@ def said(cell: Cell) -> str:
 def test_a_table_comes_back(rows: list[list[Cell]]) -> None:
     """Cell for cell, whatever stands in it."""
     assert read(write(rows)) == tuple(tuple(map(said, row)) for row in rows)
+
+
+@given(tables)
+@example([['a"', "b\r\nc"], ["\r\n", '"\r\n"']])
+def test_a_long_table_is_the_same_row_by_row(rows: list[list[Cell]]) -> None:
+    """Written and read a row at a time, it has the bytes and the cells that it has as a whole."""
+    data = write(rows)
+    assert b"".join(lines(rows)) == data
+    assert tuple(read_rows(io.BytesIO(data))) == read(data)
+
+
+def test_no_row_is_read_without_end() -> None:
+    """A quote that is never closed is refused after 4 MB, however long the file is."""
+    with pytest.raises(ReadError, match="4000000"):
+        list(read_rows(io.BytesIO(b'a\r\n"' + b"x\r\n" * 2_000_000)))
 
 
 @given(tables)
@@ -91,6 +106,8 @@ def test_other_tables_are_refused(data: bytes) -> None:
     """What we never write is not read, and the sentence says what is wrong."""
     with pytest.raises(ReadError, match=BAD[data]):
         read(data)
+    with pytest.raises(ReadError, match=BAD[data]):
+        list(read_rows(io.BytesIO(data)))
 
 
 def test_rows_of_unlike_length_are_a_fault() -> None:
