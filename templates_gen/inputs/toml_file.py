@@ -66,7 +66,7 @@ class TomlFiles:
             raise self.refusal(message(File.THERE, file=named)) from None
         except (OSError, ValueError) as error:
             raise self.refusal(
-                message(File.NOT_WRITTEN, file=named, reason=_reason(error, File.MAY_NOT_WRITE))
+                message(File.NOT_WRITTEN, file=named, reason=why_not(error, File.MAY_NOT_WRITE))
             ) from None
         try:
             with file:
@@ -74,7 +74,7 @@ class TomlFiles:
         except OSError as error:
             Path(path).unlink(missing_ok=True)
             raise self.refusal(
-                message(File.NOT_WRITTEN, file=named, reason=_reason(error, File.MAY_NOT_WRITE))
+                message(File.NOT_WRITTEN, file=named, reason=why_not(error, File.MAY_NOT_WRITE))
             ) from None
 
     def _data(self, path: str | Path) -> bytes:
@@ -85,7 +85,7 @@ class TomlFiles:
 
     def not_read(self, error: OSError | ValueError, named: str) -> LayoutError:
         """The refusal of a file that the system could not read."""
-        return self.refusal(message(File.NOT_READ, file=named, reason=_reason(error, File.MAY_NOT_READ)))
+        return self.refusal(message(File.NOT_READ, file=named, reason=why_not(error, File.MAY_NOT_READ)))
 
     def _text(self, data: bytes, named: str) -> str:
         if len(data) > LARGEST:
@@ -120,7 +120,7 @@ _REASONS = {
 }
 
 
-def _reason(error: OSError | ValueError, forbidden: File) -> str:
+def why_not(error: OSError | ValueError, forbidden: File) -> str:
     """Why it cannot be read or written; `forbidden` says that there is no permission to."""
     number = error.errno if isinstance(error, OSError) else None
     if number in (errno.EACCES, errno.EPERM):

@@ -120,12 +120,17 @@ def _quoted(text: str, at: int) -> tuple[str, int]:
         at = end + 2
 
 
+def unguarded(cell: str) -> str:
+    """A cell without its guard; as it is where it has none."""
+    return cell[1:] if cell.startswith("'") and _begins_formula(cell.lstrip("'")) else cell
+
+
 def _bare(cell: str) -> str:
     """A cell without its guard; ReadError where it should have had one."""
-    guarded = cell.startswith("'") and _begins_formula(cell.lstrip("'"))
-    if not guarded and _begins_formula(cell) and not _is_number(cell):
+    bare = unguarded(cell)
+    if bare == cell and _begins_formula(cell) and not _is_number(cell):
         raise ReadError(message(Table.FORMULA, cell=shown(cell)))
-    return cell[1:] if guarded else cell
+    return bare
 
 
 def _begins_formula(text: str) -> bool:

@@ -1,0 +1,54 @@
+"""English: what is wrong with a table of orders."""
+
+from __future__ import annotations
+
+from layout.messages.catalogue import Plural, Role
+from layout.messages.english.forms import needs
+from templates_gen.messages.roles.orders_table import CellNeed, Header, NumberNeed, Unread
+
+_COLUMN = "the name of a column (order, kit, copies, buyer, language, or a key of a kit file)"
+_NUMBER = "an order number of 1 to {most} characters"
+
+MESSAGES: dict[Role, str | Plural] = {
+    Unread.SPREADSHEET: "{file} is a file of a spreadsheet program, not a table of text; save it as CSV",
+    Unread.ENCODING: "{file} is not text that can be read (line {line}); save it as CSV in UTF-8",
+    Unread.QUOTE_OPEN: "{file}: a quote in the row of line {line} is never closed; close it, or take it out",
+    Unread.QUOTE_BEHIND: (
+        '{file}: in the row of line {line}, a cell goes on behind its closing quote; write a quote in a cell as ""'
+    ),
+    Unread.EMPTY: "{file} is empty; its first line has the names of the columns, such as order,kit,copies",
+    Unread.NO_ROWS: "{file} has no order below the names of its columns",
+    Unread.DELIMITER: '{file}: line {line} needs a comma, a semicolon or a tab behind "sep="',
+    Unread.TOO_LARGE: "{file} is larger than {size} MB; share the orders out over several files",
+    Header.PLACE: "{file}, line {line}, column {number}",
+    Header.LINE: "{file}, line {line}",
+    Header.UNKNOWN: needs(_COLUMN),
+    Header.MEANT: needs("the name of a column that is known (did you mean {meant}?)"),
+    Header.TWICE: needs("each column once (column {first} is the same)"),
+    Header.LIST: needs("the whole list in one column, as TOML"),
+    Header.TABLE: needs("one of the keys of this table"),
+    Header.OF_KIT: needs("to come from the range (kit says which kit an order is for)"),
+    Header.OF_RANGE: needs("to stand in the range, once for all orders"),
+    Header.ORDER: needs("a column order, with the number of each order"),
+    Header.KIT: needs("a column kit, since the range has {kits} kits"),
+    CellNeed.CONTROL: needs("letters, figures and signs that can be seen"),
+    CellNeed.ONE_LINE: needs("one line (a quote that was left open in line {first} takes in all up to line {last})"),
+    CellNeed.NUMBER: needs("a number, with nothing between thousands"),
+    CellNeed.FLAG: needs("true or false"),
+    CellNeed.LIST: needs("a list as TOML has it ({what})"),
+    CellNeed.LIST_ALONE: needs("a list as TOML has it, and nothing else"),
+    CellNeed.LIST_LONG: needs("a list of at most {most} characters and {points} points"),
+    CellNeed.OUTSIDE: (
+        "column {number} needs a name in the first line, got {got} in it; for example put quotes round a cell "
+        "that holds the sign between columns"
+    ),
+    CellNeed.OF_RANGE: "{sentence} (the value comes from the range, not from this row)",
+    NumberNeed.GIVEN: needs(_NUMBER),
+    NumberNeed.SHORTER: "needs an order number of 1 to {most} characters, got {got} ({count}); for example {example}",
+    NumberNeed.SIGNS: needs("letters, figures, spaces and - _ . # + alone, since it names a folder"),
+    NumberNeed.FIRST: needs("a letter, a figure or # at its beginning, since it names a folder"),
+    NumberNeed.LAST: needs("another sign than a point at its end, since it names a folder"),
+    NumberNeed.RESERVED: needs('another number: Windows keeps "{reserved}" for itself'),
+    NumberNeed.OWN_FILE: needs("another ending, since files beside the folders of the orders end in {ending}"),
+    NumberNeed.TWICE: needs("a number of its own (line {line} has it; capitals do not count, since it names a folder)"),
+}
