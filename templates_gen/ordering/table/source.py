@@ -60,8 +60,8 @@ class Source:
                 yield Row(line, self.skipped + reader.line_num, tuple(cells))
 
     def _odd(self, line: int, error: csv.Error) -> OrdersFileError:
-        said = str(error)
-        role = Unread.QUOTE_BEHIND if "expected after" in said else Unread.QUOTE_OPEN
+        wanted = str(error).startswith("'")  # the module says which sign it expected behind a quote
+        role = Unread.QUOTE_BEHIND if wanted else Unread.QUOTE_OPEN
         return OrdersFileError(message(role, file=self.file, line=line))
 
 
