@@ -8,7 +8,7 @@ from collections.abc import Callable, Iterable, Mapping, Sequence
 from dataclasses import dataclass, replace
 from functools import partial
 from pathlib import Path
-from typing import NamedTuple
+from typing import NamedTuple, Protocol
 
 from layout.cutting.stock.stock import Stock
 from layout.drawing.metrics import FontMetrics
@@ -39,7 +39,7 @@ class ProofError(LayoutError):
         said, *others = [*each[:_MOST_SAID], *_more(len(each) - _MOST_SAID)]
         for other in others:
             said = message(Refused.AND, before=said, after=other)
-        super().__init__(message(Refused.PROBLEMS, what=what, problems=said, advice=_what_to_do()))
+        super().__init__(message(Refused.PROBLEMS, what=what, problems=said, advice=report_advice()))
 
 
 _MOST_SAID = 12
@@ -49,7 +49,8 @@ def _more(number: int) -> list[str]:
     return [message(Refused.MORE, number=number)] if number > 0 else []
 
 
-def _what_to_do() -> str:
+def report_advice() -> str:
+    """What to do where the program itself is at fault."""
     from importlib import metadata
 
     try:
@@ -144,6 +145,17 @@ def make(
     return ready.report
 
 
+class Written(Protocol):
+    """A folder that files are written into and read back from, as an exchange does it."""
+
+    @property
+    def folder(self) -> Path:
+        """Where what was made before lies."""
+
+    def write(self, name: str, data: bytes) -> bytes:
+        """Writes `data` under that name, and returns what can be read back."""
+
+
 class Prepared(NamedTuple):
     """What was made and proven of a kit and waits to be moved into place, and the sha256 of its manifest."""
 
@@ -153,7 +165,7 @@ class Prepared(NamedTuple):
 
 def prepared(
     plan: Plan,
-    exchange: Exchange,
+    exchange: Written,
     metrics: FontMetrics,
     only: Sequence[str] | None = None,
     progress: Callable[[int, int, str], None] = lambda *_: None,
@@ -217,7 +229,7 @@ def _ahead(plan: Plan, records: Sequence[FileRecord]) -> dict[str, _Known]:
     return ahead
 
 
-def _made(plan: Plan, record: FileRecord, exchange: Exchange, known: _Known | None) -> _Known:
+def _made(plan: Plan, record: FileRecord, exchange: Written, known: _Known | None) -> _Known:
     """One file, written, read back from disk and proven.
 
     Bytes that were proven before, for the same plan and stock, are not proven again if the disk gives back the same.

@@ -16,10 +16,13 @@ class Job:
     """The folder that the orders go into (absolute), and what each of them is made with.
 
     `only` are names as `make --only` takes them; where there are none, the `USUAL` ones. `stock` are the plain values
-    of a stock file, None for the built-in one. What is printed is corrected for a `printer`.
+    of a stock file, None for the built-in one. What is printed is corrected for a `printer`. The engine says
+    whether it is a `check` alone, which makes nothing, and names the `stage` that workers write into.
     """
 
     folder: str
     only: tuple[str, ...] = ()
     stock: Mapping[str, object] | None = None
     printer: Printer | None = None
+    check: bool = False
+    stage: str = ""

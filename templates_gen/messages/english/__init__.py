@@ -5,6 +5,7 @@ from layout.messages.english import ENGLISH as ON_PARTS
 from templates_gen.messages.english import (
     buying,
     disk,
+    engine,
     files,
     inputs,
     measure,
@@ -31,6 +32,7 @@ from templates_gen.messages.late import Late, Messages
 _AREAS = (
     buying,
     disk,
+    engine,
     files,
     inputs,
     measure,
