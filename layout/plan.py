@@ -16,6 +16,7 @@ from layout.kit.questions import questions
 from layout.messages.catalogue import Catalogue
 from layout.messages.english import ENGLISH
 from layout.messages.roles import Count, SettUnit
+from layout.messages.roles.order import OrderWord
 from layout.sett.marking_units import NAILS, PEGS, SINGLY, WINDS
 from layout.sett.sett import take_sett
 from layout.values.units import say_length, say_number
@@ -57,6 +58,18 @@ class Plan:
     words: Catalogue = field(default=ENGLISH, compare=False, repr=False)
     refused: frozenset[str] = frozenset()
     printer: Printer | None = None
+
+    @property
+    def ordered(self) -> str:
+        """The order that it is made for, as parts say it; empty where there is none."""
+        number = self.kit.order.number
+        return self.words.say(OrderWord.NUMBER, number=number) if number else ""
+
+    @property
+    def named(self) -> str:
+        """The kit by its name, with its order where it has one, as the head of a sheet says it."""
+        kit, number = self.kit.name, self.kit.order.number
+        return self.words.say(OrderWord.KIT, number=number, kit=kit) if number else kit
 
     @property
     def warp_thread(self) -> WarpThread | None:

@@ -12,6 +12,7 @@ from layout.kit.frame_inputs import FRAME_INPUTS, LONGEST
 from layout.kit.input import Input
 from layout.kit.input import of_mm as _mm
 from layout.kit.languages import LANGUAGES
+from layout.kit.order_inputs import ORDER_INPUTS
 from layout.kit.paper_size import PAPERS
 from layout.kit.yarn_inputs import YARN_INPUTS
 from layout.messages.roles import KitHelp
@@ -224,6 +225,7 @@ INPUTS = (
     ),
     *YARN_INPUTS,
     *BOX_INPUTS,
+    *ORDER_INPUTS,
 )
 
 BY_KEY = {spec.key: spec for spec in INPUTS}

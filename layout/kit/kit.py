@@ -13,6 +13,7 @@ from layout.kit.box import Box, Legal
 from layout.kit.cross_checks import cross_checks, sett_errors
 from layout.kit.ends import frame_entries, frame_of
 from layout.kit.inputs import VERSION
+from layout.kit.order import OrderGiven
 from layout.kit.paper_size import PaperSize
 from layout.kit.tables import entries, filled, nested
 from layout.kit.to_plain import to_plain
@@ -94,14 +95,15 @@ class Paper:
         return self.use == "download"
 
 
-_NO_BOX, _NO_WORDS = Box(), Legal()
+_NO_BOX, _NO_WORDS, _NO_ORDER = Box(), Legal(), OrderGiven()
 
 
 @dataclass(frozen=True, slots=True)
 class Kit:
     """One kit: what it is called, its yarns by name, its sett, frame, weaving, paper, and what it says of amounts.
 
-    `comb` says for which ends a comb that is cut has a slot, `box` what lies in its box, `legal` what its label says.
+    `comb` says for which ends a comb that is cut has a slot, `box` what lies in its box, `legal` what its label says,
+    `order` for which order it is made.
     """
 
     name: str
@@ -116,6 +118,7 @@ class Kit:
     comb: Literal["as the stock says", "every end", "every second end"] = "as the stock says"
     box: Box = _NO_BOX
     legal: Legal = _NO_WORDS
+    order: OrderGiven = _NO_ORDER
 
 
 _TABLES: Mapping[str, tuple[type, str, Mapping[str, str]]] = {
@@ -128,7 +131,7 @@ _TABLES: Mapping[str, tuple[type, str, Mapping[str, str]]] = {
 """By field of a kit: what it is, the table with its keys, and which fields stand elsewhere."""
 _KEYS = {"name": "name", "warp": "yarns.warp", "weft": "yarns.weft", "comb": "cut.comb"}
 """By field of a kit: its one key."""
-_WHOLE = {"box": _NO_BOX, "legal": _NO_WORDS}
+_WHOLE = {"box": _NO_BOX, "legal": _NO_WORDS, "order": _NO_ORDER}
 """By field of a kit that is one table of the file: what it is where that is left out."""
 
 
@@ -178,3 +181,13 @@ def kit_values(kit: Kit) -> dict[str, object]:
 def without_legal(kit: Kit) -> Kit:
     """The same kit without the maker's legal words, an address among them: what files carry that do not show these."""
     return replace(kit, legal=_NO_WORDS)
+
+
+def without_buyer(kit: Kit) -> Kit:
+    """The same kit without the name of its buyer: what files carry that do not show it."""
+    return replace(kit, order=replace(kit.order, buyer=""))
+
+
+def without_persons(kit: Kit) -> Kit:
+    """The same kit without legal words and buyer."""
+    return without_buyer(without_legal(kit))

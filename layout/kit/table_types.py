@@ -17,6 +17,7 @@ from layout.kit.box_types import BOX_MAKERS
 from layout.kit.fields import example_of
 from layout.kit.frame_inputs import LONGEST
 from layout.kit.lookup import KIT
+from layout.kit.order import OrderGiven
 from layout.kit.unknown_keys import entry_example, short_key
 from layout.messages.catalogue import Between, Message
 from layout.messages.english import ENGLISH
@@ -184,6 +185,7 @@ MAKERS: Mapping[str, Maker] = {
     "weft": _weft,
     "room": _room,
     **BOX_MAKERS,
+    "order": _whole(OrderGiven, "order"),
     "weft.strands[]": _thread(StrandGiven),
     "weft.picks": _whole(CountedRows, "weft.picks", "number", "over"),
     "weft.beads": _whole(CountedRows, "weft.beads", "number", "over"),

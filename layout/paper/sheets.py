@@ -167,7 +167,7 @@ def _head(plan: Plan, part: Part, number: tuple[int, int]) -> Head:
         place.tile,
         part.title,
         part.purpose,
-        plan.kit.name,
+        plan.named,
         words.listed((plan.sett_brief, words.say(Count.ENDS, ends=plan.warp.ends), *plan.doubled)),
         part.numbered or words.say(Sheets.NUMBER, number=number[0], total=number[1]),
         place.step,

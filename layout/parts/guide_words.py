@@ -39,6 +39,7 @@ def phrases_for(
         Phrase(say(Guide.RIGHT), "right"),
         Phrase(say(Guide.CENTRE), "centre"),
         Phrase(say(SEEN[end]), pen=Pen.STRONG),
+        *([Phrase(plan.ordered)] if plan.ordered else []),
         Phrase(say(Guide.EDGE), arrow="up" if up > 0 else "down", optional=brief),
         Phrase(say(Guide.AWAY, away=lies(plan, end).away), optional=True),
     ]

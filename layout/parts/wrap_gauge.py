@@ -25,6 +25,7 @@ from layout.parts.gauge_form import (
     INCH,
     TWO_INCHES,
     Form,
+    Window,
     edges_of,
     fold_of,
     ground_of,
@@ -52,12 +53,13 @@ _SCISSORS = 0.6
 
 
 class _Said(NamedTuple):
-    """What a gauge says of its kit: the table, the yarns and the sett; without a kit the table alone."""
+    """What a gauge says of its kit: the table, the yarns, the sett and the order; without a kit the table alone."""
 
     table: GaugeTable
     names: Names
     kit: str
     words: Catalogue
+    order: str = ""
 
 
 def wrap_gauge(plan: Plan, metrics: FontMetrics, *, low: bool = False) -> Part:
@@ -114,7 +116,8 @@ def _said_of(plan: Plan) -> _Said:
     more = words.say(Gauge.OTHERS, one=one, first=first, other=other, second=second)
     own = table.own_row is not None
     values = {"pairs": pairs_of(plan), "window": table.over, "sett": plan.sett_words}
-    return _Said(table, Names(kit.warp, kit.weft, more), words.say(Gauge.THIS_KIT, **values) if own else "", words)
+    this = words.say(Gauge.THIS_KIT, **values) if own else ""
+    return _Said(table, Names(kit.warp, kit.weft, more), this, words, plan.ordered)
 
 
 def _purpose(plan: Plan) -> str:
@@ -168,6 +171,7 @@ def _card(form: Form, said: _Said, metrics: FontMetrics, *, outside: bool) -> _D
     datum = Point(_CORNER, _CORNER - half), Point(length - _CORNER, _CORNER - half), Point(_CORNER, half - _CORNER)
     shapes: list[Shape] = [*ground_of(form), rectangle(0, -half, length, half, Pen.CUT), *fold_of(form)]
     shapes += [*edges_of(form), *notches_of(form), *_labels(form, said, metrics)]
+    shapes += _order(form, said, metrics)
     cut = scissors(Point(length, half * _SCISSORS), -90)
     shapes += [*cut, *_crosses(datum)]
     shapes += back_of(form, said.table, said.names, said.words, metrics)
@@ -188,16 +192,35 @@ def _labels(form: Form, said: _Said, metrics: FontMetrics) -> Iterator[Shape]:
         label = say_length(window.length, said.words)
         middle, high = (window.start + window.stop) / 2, window.high + window.low
         wide = metrics.width(label, FIGURE, Pen.STRONG)
-        base, arrow, beneath = (high * share for share in (_LABEL, _ARROW, _SAID))
+        base, arrow = (high * share for share in (_LABEL, _ARROW))
+        beneath = _beneath(form, window)
         if not form.wide:  # half as high: the words go beyond the line, towards the middle of the card
             centre = high / 2
             base, arrow = centre - metrics.cap * FIGURE / 2 + 1.2, centre - 3.2
-            beneath = window.high + 3.0 if window.low < form.half / 2 else window.low - 4.6
         yield Text(Point(middle - wide / 2, base), FIGURE, label, pen=Pen.STRONG)
         yield from double_arrow(window.start + _OFF_INK, window.stop - _OFF_INK, arrow)
         if label == said.table.over:
             words = said.words.say(Gauge.OF_TABLE)
             yield Text(Point(middle - metrics.width(words, SMALL) / 2, beneath), SMALL, words)
+
+
+def _beneath(form: Form, window: Window) -> float:
+    """The first baseline under the label of a window, towards the middle of the card where that is half as high."""
+    if form.wide:
+        return (window.high + window.low) * _SAID
+    return window.high + 3.0 if window.low < form.half / 2 else window.low - 4.6
+
+
+def _order(form: Form, said: _Said, metrics: FontMetrics) -> Iterator[Text]:
+    """The order in the wide window that the table is not for, line under line."""
+    _, *wide = form.windows
+    window = next(each for each in wide if say_length(each.length, said.words) != said.table.over)
+    rows = wrap(said.order, SMALL, window.stop - window.start - 2 * _OFF_INK, metrics) if said.order else []
+    upward = not form.wide and window.low < form.half / 2
+    top = _beneath(form, window) + (leading(SMALL) * (len(rows) - 1) if upward else 0.0)
+    for k, row in enumerate(rows):
+        x = (window.start + window.stop - metrics.width(row, SMALL)) / 2
+        yield Text(Point(x, top - leading(SMALL) * k), SMALL, row)
 
 
 def _outside(form: Form, words: Catalogue, metrics: FontMetrics) -> tuple[list[Shape], float, float]:

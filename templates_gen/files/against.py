@@ -7,7 +7,7 @@ from dataclasses import dataclass, replace
 from layout.cutting.stock.stock import Stock
 from layout.cutting.stock.stock_values import without_money
 from layout.drawing.metrics import FontMetrics
-from layout.kit.kit import Kit, without_legal
+from layout.kit.kit import Kit, without_persons
 from layout.plan import Plan
 from templates_gen.files.embedded import Embedded
 from templates_gen.files.kept import planned, with_stock
@@ -44,7 +44,7 @@ class Against:
 
     def unlike(self, said: Embedded) -> Findings:
         """Whether a file carries another kit or stock than these."""
-        kit = self.foreign or (self.kit is not None and without_legal(said.kit) != without_legal(self.kit))
+        kit = self.foreign or (self.kit is not None and without_persons(said.kit) != without_persons(self.kit))
         stock = self.stock is not None and said.stock is not None and said.stock != without_money(self.stock)
         unlike = [role for role, differs in ((Compared.OTHER_KIT, kit), (Compared.OTHER_STOCK, stock)) if differs]
         return Findings(0.0, tuple(map(finding, unlike)))

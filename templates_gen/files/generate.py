@@ -8,7 +8,7 @@ from collections.abc import Callable, Iterable, Mapping, Sequence
 from dataclasses import dataclass, replace
 from functools import partial
 from pathlib import Path
-from typing import NamedTuple, Protocol
+from typing import Any, NamedTuple, Protocol
 
 from layout.cutting.stock.stock import Stock
 from layout.drawing.metrics import FontMetrics
@@ -247,12 +247,15 @@ def _made(plan: Plan, record: FileRecord, exchange: Written, known: _Known | Non
 def proven(plan: Plan, output: Output, data: bytes) -> Made:
     """What `data` proved to be; ProofError where it does not come back as `output` was drawn."""
     made = judged(output, data, partial(findings, plan, output))
-    kit = {key: value for key, value in json.loads(output.about.inputs)["kit"].items() if key != _NOT_IN_ALL}
+    kit = _in_all(json.loads(output.about.inputs)["kit"])
     return replace(made, kit_sha256=hashlib.sha256(json.dumps(kit).encode()).hexdigest())
 
 
-_NOT_IN_ALL = "legal"
-"""What only files carry that show it: one kit's files differ in it."""
+def _in_all(kit: Mapping[str, Any]) -> Mapping[str, Any]:
+    """What all files of a kit carry: legal words and the buyer stand only in those that show them."""
+    order = {key: value for key, value in kit.get("order", {}).items() if key != "buyer"}
+    kept = {key: value for key, value in kit.items() if key not in ("legal", "order")}
+    return kept | {"order": order} if order else kept
 
 
 def judged(output: Output, data: bytes, judge: Callable[[Document], Findings]) -> Made:

@@ -13,7 +13,7 @@ from layout.cutting.stock.stock import Stock
 from layout.cutting.stock.stock_values import stock_values, without_money
 from layout.drawing.correction import TRUE
 from layout.drawing.sheet import Part, Piece, Sheet, cuts_on, marks_on
-from layout.kit.kit import Kit, kit_values, without_legal
+from layout.kit.kit import Kit, kit_values, without_buyer, without_legal
 from layout.paper.choice import Laying
 from layout.plan import Plan
 from templates_gen.document import About
@@ -78,13 +78,16 @@ def joined_of(layings: Iterable[Laying]) -> tuple[Joined, ...]:
     return tuple(Joined(titles[name], count) for name, count in counts.items() if count > 1)
 
 
-def titled(plan: Plan, what: str, file: str, stock: Stock | None = None, *, legal: bool = False) -> About:
+def titled(
+    plan: Plan, what: str, file: str, stock: Stock | None = None, *, legal: bool = False, buyer: bool = False
+) -> About:
     """What a file says of itself: its kit and `what` it shows, and the inputs that the drawing needs, as JSON text.
 
-    The maker's legal words, an address among them, are carried by a file that shows them (`legal`) alone. What the box
-    has to do `without`, since the stock refuses it, is carried where there is any.
+    The maker's legal words, an address among them, and the name of the `buyer` are carried by a file that shows them
+    alone. What the box has to do `without`, since the stock refuses it, is carried where there is any.
     """
-    values: dict[str, object] = {"file": file, "kit": _values(plan.kit if legal else without_legal(plan.kit))}
+    kit = plan.kit if legal else without_legal(plan.kit)
+    values: dict[str, object] = {"file": file, "kit": _values(kit if buyer else without_buyer(kit))}
     if plan.refused:
         values["without"] = sorted(plan.refused)
     if stock is not None:

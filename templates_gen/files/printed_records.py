@@ -29,6 +29,8 @@ KIT_FILE = "kit.pdf"
 _PAPER, _GRID = "pdf", "weaving-grid"
 LEGAL_FILE = "label.pdf"
 """The one file of a kit that shows the maker's legal words."""
+BUYER_FILE = f"{LEAFLET}.pdf"
+"""The one file of a kit that shows for whom it was made."""
 _SEVERAL = (START, LEAFLET, "packing-list", "folded-label", "help")  # of as many sheets or cards as they need
 
 
@@ -109,4 +111,4 @@ def _about(drawn: PrintedDrawings, file: str, parts: Sequence[Part]) -> About:
     what = (
         words.say(Titles.GUIDES) if file == KIT_FILE else words.all_of([*dict.fromkeys(part.title for part in parts)])
     )
-    return titled(drawn.plan, what, file, legal=file == LEGAL_FILE)
+    return titled(drawn.plan, what, file, legal=file == LEGAL_FILE, buyer=file == BUYER_FILE)

@@ -11,7 +11,7 @@ from layout.box.shop import Shop
 from layout.box.shop_values import shop_values
 from layout.cutting.stock.stock import Stock
 from layout.cutting.stock.stock_values import stock_values, without_money
-from layout.kit.kit import kit_values, without_legal
+from layout.kit.kit import kit_values, without_persons
 from layout.plan import Plan
 from templates_gen.document import About
 
@@ -47,12 +47,12 @@ def about_run(
 ) -> About:
     """What `file` shows of a run: `name` is that of the range, `what` it holds. Files of the maker alone carry the
     shop, for each kit with the terms on which that is sold; they alone carry what a stock costs. Files that show the
-    maker's legal words (`legal`) carry these; one that shows where values come from carries their `source`. What a box
-    has to do `without` is carried where there is any.
+    maker's legal words and the buyer (`legal`) carry these; one that shows where values come from carries their
+    `source`. What a box has to do `without` is carried where there is any.
     """
     run: dict[str, object] = {
         "name": name,
-        "kits": [kit_values(each.plan.kit if legal else without_legal(each.plan.kit)) for each in kits],
+        "kits": [kit_values(each.plan.kit if legal else without_persons(each.plan.kit)) for each in kits],
         "copies": [each.copies for each in kits],
     }
     if any(each.plan.refused for each in kits):

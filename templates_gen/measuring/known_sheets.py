@@ -20,7 +20,7 @@ from templates_gen.codes.digest import digest_of
 from templates_gen.files.kept import with_stock
 from templates_gen.files.output import Output, titled
 from templates_gen.files.outputs import kept_outputs
-from templates_gen.files.printed_records import LEGAL_FILE
+from templates_gen.files.printed_records import BUYER_FILE, LEGAL_FILE
 from templates_gen.files.record import FileRecord
 from templates_gen.inputs.families import KIT
 from templates_gen.measuring.groups import Group
@@ -75,7 +75,8 @@ def sources_of(plan: Plan, metrics: FontMetrics, stock: Stock) -> Iterator[Sourc
 
 def _source(plan: Plan, record: FileRecord, stock: Stock | None) -> Source:
     cut = None if record.product in (*PRODUCTS, KIT) else stock
-    inputs = titled(plan, "", record.name, cut, legal=record.name == LEGAL_FILE).inputs
+    legal, buyer = record.name == LEGAL_FILE, record.name == BUYER_FILE
+    inputs = titled(plan, "", record.name, cut, legal=legal, buyer=buyer).inputs
     return Source(digest_of(inputs), record.name, plan.kit.name, record.draw, plan)
 
 

@@ -109,8 +109,8 @@ def _by_column(found: Iterable[Word]) -> list[Word]:
 
 def _lines(message: str, found: Sequence[Word]) -> list[Word]:
     """The lines that make up `message`, from top to bottom, or none; figures between them may belong elsewhere."""
-    whole = squeezed(message)
-    bare = [squeezed(words) for _, words in found]
+    whole = plain(message)
+    bare = [plain(words) for _, words in found]
     for first, begun in enumerate(bare):
         if not begun or not whole.startswith(begun):
             continue
@@ -120,11 +120,18 @@ def _lines(message: str, found: Sequence[Word]) -> list[Word]:
             if line and whole.startswith(line, at):
                 lines.append(word)
                 at += len(line)
+                at += whole.startswith(" ", at)
             elif not word[1].isdigit():
                 break
         if at == len(whole):
             return lines
     return []
+
+
+@lru_cache(_KEPT)
+def plain(words: str) -> str:
+    """Words with one plain space between any two: "10 42" is not "1042"."""
+    return " ".join(words.split())
 
 
 @lru_cache(_KEPT)

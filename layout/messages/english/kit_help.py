@@ -162,4 +162,6 @@ MESSAGES: dict[Role, str | Plural] = {
     KitHelp.LEGAL_CARE: "how the weaving is cared for",
     KitHelp.LEGAL_AGE: "for what age the kit is, or what you say of small parts",
     KitHelp.LEGAL_CAUTIONS: "further cautions, up to 3 lines",
+    KitHelp.ORDER_NUMBER: "the number of the order, for every sheet and every part that is cut out of one",
+    KitHelp.ORDER_BUYER: "for whom the kit is made, for the leaflet",
 }

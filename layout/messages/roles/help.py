@@ -143,6 +143,8 @@ class KitHelp(Role):
     LEGAL_CARE = "kit_help.legal_care"
     LEGAL_AGE = "kit_help.legal_age"
     LEGAL_CAUTIONS = "kit_help.legal_cautions"
+    ORDER_NUMBER = "kit_help.order_number"
+    ORDER_BUYER = "kit_help.order_buyer"
 
 
 class StockHelp(Role):

@@ -96,7 +96,9 @@ def _choices(plan: Plan) -> list[tuple[float, float]]:
 
 def _halves(plan: Plan, sides: tuple[float, float], metrics: FontMetrics) -> list[list[Shape]]:
     """Both halves on cards of these sides; none where one of them has no room."""
-    drawn = [_drawn(each(plan, sides[0], metrics), sides, metrics) for each in (_help, _finish)]
+    apart = sides[1] > half_of(plan)
+    halves = _help(plan, sides[0], metrics), _finish(plan, sides[0], metrics, apart=apart)
+    drawn = [_drawn(each, sides, metrics) for each in halves]
     return [each for each in drawn if each is not None] if None not in drawn else []
 
 
@@ -144,9 +146,13 @@ def _help(plan: Plan, wide: float, metrics: FontMetrics) -> _Half:
         _row(picture, title, does, inner, metrics, first=k == 0) for k, (picture, (title, *does)) in enumerate(shown)
     ]
     mark = [weave_mark(Point(MARGIN, -MARGIN - MARK_SIDE))]
-    return _Half(
-        mark, say(HelpCard.HELP), say(HelpCard.HELP_IS), ((plan.kit.name, Pen.STRONG), (facts, Pen.TEXT)), rows
-    )
+    kit = ((plan.kit.name, Pen.STRONG), (facts, Pen.TEXT), *_order(plan))
+    return _Half(mark, say(HelpCard.HELP), say(HelpCard.HELP_IS), kit, rows)
+
+
+def _order(plan: Plan) -> list[tuple[str, Pen]]:
+    """The order of a plan in small letters; nothing where it has none."""
+    return [(plan.ordered, Pen.TEXT)] if plan.ordered else []
 
 
 def _row(
@@ -172,7 +178,8 @@ def _row(
     return Hanging(tuple(shapes), max(low, _ROW if pictured else 0.0))
 
 
-def _finish(plan: Plan, wide: float, metrics: FontMetrics) -> _Half:
+def _finish(plan: Plan, wide: float, metrics: FontMetrics, *, apart: bool) -> _Half:
+    """The second half; `apart` from the first it names the order too."""
     say, inner = plan.words.say, wide - 2 * MARGIN
     steps = finish_words(plan)
     rod = plan.kit.weaving.how_wound == "loose rod"
@@ -188,7 +195,8 @@ def _finish(plan: Plan, wide: float, metrics: FontMetrics) -> _Half:
     middle = Point(MARGIN + STEP_TILE / 2, -MARGIN - STEP_TILE / 2)
     purpose = say(HelpCard.FINISH_ROD if rod else HelpCard.FINISH_CUT)
     tile = step_tile(middle, "8", metrics)
-    return _Half(tile, say(HelpCard.FINISH), purpose, ((say(HelpCard.TENSION), Pen.TEXT),), rows)
+    order = _order(plan) if apart else []
+    return _Half(tile, say(HelpCard.FINISH), purpose, ((say(HelpCard.TENSION), Pen.TEXT), *order), rows)
 
 
 def _beside(cells: Sequence[Hanging], step: float) -> Hanging:

@@ -112,7 +112,8 @@ class _Face:
         for k, words in enumerate(wrap(say(Card.KIT_FOR), SMALL, room, self.metrics, Pen.STRONG)):
             y -= leading(SMALL, tall=is_tall(words)) if k else 0.0
             shapes.append(ends_at(words, SMALL, Point(self.right, y), self.metrics, Pen.STRONG))
-        for words in wrap(box.says or say(Card.MEASURED), SMALL, room, self.metrics):
+        says = (box.says or say(Card.MEASURED), *([self.plan.ordered] if self.plan.ordered else []))
+        for words in (row for each in says for row in wrap(each, SMALL, room, self.metrics)):
             y -= leading(SMALL, tall=is_tall(words))
             shapes.append(ends_at(words, SMALL, Point(self.right, y), self.metrics))
         if not self.form.mark:

@@ -84,7 +84,7 @@ def _said(words: str) -> tuple[str, ...]:
 
 
 def _drawn(plan: Plan, wide: float, metrics: FontMetrics) -> tuple[list[Shape], float]:
-    """All rows one under the other, and how far down they reach with the white under them."""
+    """All rows one under the other, the order last, and how far down they reach with the white under them."""
     shapes: list[Shape] = []
     y, right = -_MARGIN - _FIRST + _PITCH, wide - _MARGIN
     for row in rows(plan):
@@ -99,7 +99,7 @@ def _drawn(plan: Plan, wide: float, metrics: FontMetrics) -> tuple[list[Shape], 
         else:
             drawn, y = _lines(plan, row, begin, right, y, metrics)
             shapes += drawn
-    for words in plan.kit.legal.cautions:
+    for words in (*plan.kit.legal.cautions, *_said(plan.ordered)):
         y -= _SECOND
         texts = list(_words((words,), _MARGIN, right, y, metrics))
         shapes += texts

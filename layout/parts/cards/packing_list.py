@@ -117,6 +117,8 @@ class _Card:
         does = rows_of(say(Card.TICK), LEAD, room, y, metrics)
         facts = plan.words.listed((plan.sett_brief, say(Count.ENDS, ends=plan.warp.ends), *plan.doubled))
         said = [(plan.kit.name, Pen.STRONG), (facts, Pen.TEXT)]
+        if plan.ordered:
+            said.append((plan.ordered, Pen.TEXT))
         if number[1] > 1:
             said.append((say(Card.OF_CARDS, number=number[0], total=number[1]), Pen.TEXT))
         free = [widest, widest, *(metrics.width(text.words, LEAD) for text in does[:1])]

@@ -10,6 +10,7 @@ from layout.drawing.pens import Pen
 from layout.drawing.shapes import Point, Shape, cross, line
 from layout.drawing.sheet import Part
 from layout.messages.roles import Leaflet, SheetName
+from layout.messages.roles.order import OrderWord
 from layout.parts.leaflet.foot import foot_of, last_of
 from layout.parts.leaflet.panels import UNDER_FOLD, Room, filled, panels_of, set_step, too_high
 from layout.parts.leaflet.steps import leaflet_steps
@@ -65,10 +66,16 @@ def _part(plan: Plan, shapes: tuple[Shape, ...], room: Room, count: int, leaf: t
         datum,
         around(box) if room.trimmed else box,
         whole=True,
-        purpose=plan.words.say(SheetName.PURPOSE_LEAFLET, count=count),
+        purpose=_purpose(plan, count),
         measured=False,
         numbered=several if total > 1 else plan.words.say(Leaflet.INSIDE),
     )
+
+
+def _purpose(plan: Plan, count: int) -> str:
+    """How many steps there are, and for whom it was made where the kit says that."""
+    purpose, buyer = plan.words.say(SheetName.PURPOSE_LEAFLET, count=count), plan.kit.order.buyer
+    return plan.words.say(OrderWord.LEAFLET, buyer=buyer, purpose=purpose) if buyer else purpose
 
 
 def _folds(room: Room) -> list[Shape]:

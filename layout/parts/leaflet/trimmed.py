@@ -10,6 +10,7 @@ from layout.drawing.pens import Pen
 from layout.drawing.shapes import Box, Point, Shape, Text, line
 from layout.drawing.typeset import NAME, SMALL
 from layout.messages.roles import Count, Leaflet, SheetName
+from layout.messages.roles.order import OrderWord
 from layout.parts.leaflet.panels import Room
 from layout.parts.winding.lines import downward, rows_of, upward
 from layout.plan import Plan
@@ -47,9 +48,21 @@ def trimmed(plan: Plan, metrics: FontMetrics) -> list[Shape]:
     said = rows_of(plan.words.say(Leaflet.TRIM), SMALL, WIDE - 2 * _INSET, metrics)
     shapes += upward(said, SMALL, Point(_INSET - WIDE / 2, top + _OFF + _MARK + 1.0), metrics)
     names = rows_of(plan.words.say(SheetName.NAME_LEAFLET), NAME, WIDE - 2 * _INSET, metrics, Pen.STRONG)
-    named = downward(names, NAME, Point(_INSET - WIDE / 2, top - _NAME), metrics, pen=Pen.STRONG)
+    kits = rows_of(plan.named, SMALL, WIDE - 2 * _INSET, metrics, Pen.STRONG)
+    buyer = rows_of(_made_for(plan), SMALL, WIDE - 2 * _INSET, metrics)
+    higher = _TO_FACTS * (len(kits) - 1 + len(buyer))
+    named = downward(names, NAME, Point(_INSET - WIDE / 2, top - _NAME + higher), metrics, pen=Pen.STRONG)
     facts = plan.words.listed((plan.sett_brief, plan.words.say(Count.ENDS, ends=plan.warp.ends), *plan.doubled))
-    kit = Point(named[-1].at.x, named[-1].at.y - _TO_KIT)
     rows = rows_of(facts, SMALL, WIDE - 2 * _INSET, metrics)
-    shapes += [*named, Text(kit, SMALL, plan.kit.name, pen=Pen.STRONG)]
-    return [*shapes, *downward(rows, SMALL, Point(kit.x, kit.y - _TO_FACTS), metrics)]
+    left, y = named[-1].at.x, named[-1].at.y - _TO_KIT
+    shapes += named
+    for row, pen in [*((row, Pen.STRONG) for row in kits), *((row, Pen.TEXT) for row in buyer)]:
+        shapes.append(Text(Point(left, y), SMALL, row, pen=pen))
+        y -= _TO_FACTS
+    return [*shapes, *downward(rows, SMALL, Point(left, y), metrics)]
+
+
+def _made_for(plan: Plan) -> str:
+    """For whom it was made; empty where the kit does not say."""
+    buyer = plan.kit.order.buyer
+    return plan.words.say(OrderWord.FOR, buyer=buyer) if buyer else ""

@@ -22,6 +22,7 @@ from layout.parts.marking.numbering import HEAVY, Number, numbers
 from layout.parts.marking.sheet_words import explained
 from layout.parts.marking.signs import Room, signs
 from layout.parts.marking.words import wishes
+from layout.parts.order_phrase import check_order
 from layout.parts.ruler import CORNER, Ruler
 from layout.parts.strip_room import check_length, free_of, reach
 from layout.plan import Plan
@@ -143,6 +144,7 @@ class _Draft(Ruler):
         count = self.first, self.first + len(self.contacts) - 1
         edges = [ends[0], *self.joints, ends[1]]
         placed = set_in_row(wishes(self.plan, self.end, count, edges), ends, self.joints, self.metrics)
+        check_order(self.plan, placed, ends[1] - ends[0])
         return [shape for each in placed for shape in self.phrase(each)]
 
     def phrase(self, placed: Placed) -> list[Shape]:

@@ -18,6 +18,7 @@ from layout.drawing.typeset import SMALL
 from layout.parts.marking.flap import Placed, set_in_row
 from layout.parts.marking.numbering import said_of
 from layout.parts.marking.strip import multiples, small_unit
+from layout.parts.order_phrase import check_order
 from layout.parts.ruler import CORNER, Ruler
 from layout.parts.strip_room import check_length, reach
 from layout.parts.template.kinds import template_kind
@@ -145,6 +146,7 @@ class _Draft(Ruler):
         walls = [x + more for x in self.joints for more in (0.0, JOINT_THIRD)]
         wanted = wishes(self.plan, self.end, (numbers[0], numbers[-1]), edges)
         placed = set_in_row(wanted, (left, right), walls, self.metrics)
+        check_order(self.plan, placed, right - left)
         return [shape for each in placed for shape in self.phrase(each)]
 
     def phrase(self, placed: Placed) -> list[Shape]:

@@ -101,6 +101,7 @@ ARRANGEMENT = (
             Place(DeskSlip.MORE_PAPER, _under("paper.")),
             Place(DeskSlip.MORE_BOX, _under("box.")),
             Place(DeskSlip.MORE_LEGAL, _under("legal.")),
+            Place(DeskSlip.MORE_ORDER, _under("order.")),
             Place(DeskSlip.MORE_STOCK, ("cut.comb", *_under(*_CUT))),
             Place(DeskSlip.MORE_CUTTER, _under(STOCK_PREFIX, but=("stock/version", *_under(*_CUT)))),
             Place(DeskSlip.MORE_RUN, ("run/copies", *_under("run/class."))),

@@ -65,6 +65,8 @@ MESSAGES: dict[Role, str | Plural] = {
     DeskHelp.BOX_LIST: "Left empty, A6.",
     DeskHelp.LEGAL_CONTACT: "Where local rules ask for it.",
     DeskHelp.LEGAL_BATCH: "A number or a date, by which you find a box again.",
+    DeskHelp.ORDER_NUMBER: "On every sheet, and on every part that is cut out of one.",
+    DeskHelp.ORDER_BUYER: "The buyer's name, for the leaflet alone.",
     DeskHelp.STOCK_SHEET_GRAIN: "Parts that need the grain lie along it.",
     DeskHelp.STOCK_CUTTING_KERF_DRAWN: "Yes: lines lie half a cut beside the edge. No: your cutter sees to it.",
     DeskHelp.STOCK_CUTTING_EASE: "So that the yarn slides in and stays.",

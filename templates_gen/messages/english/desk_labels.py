@@ -144,6 +144,8 @@ MESSAGES: dict[Role, str | Plural] = {
     DeskLabel.LEGAL_CARE: "Care",
     DeskLabel.LEGAL_AGE: "Age",
     DeskLabel.LEGAL_CAUTIONS: "More cautions",
+    DeskLabel.ORDER_NUMBER: "Number of the order",
+    DeskLabel.ORDER_BUYER: "Made for",
     DeskLabel.STOCK_NAME: "My name for the stock",
     DeskLabel.STOCK_MATERIAL: "Material",
     DeskLabel.STOCK_THICKNESS: "Thickness",

@@ -63,6 +63,9 @@ MESSAGES: dict[Role, str | Plural] = {
         "Words that the law asks for where you sell: {lines} line",
         "Words that the law asks for where you sell: {lines} lines",
     ),
+    DeskSlip.MORE_ORDER: Plural(
+        "lines", "An order that it is made for: {lines} line", "An order that it is made for: {lines} lines"
+    ),
     DeskSlip.MORE_STOCK: Plural("lines", "What it is cut from: {lines} line", "What it is cut from: {lines} lines"),
     DeskSlip.MORE_CUTTER: Plural(
         "lines", "The cutter's settings: {lines} line", "The cutter's settings: {lines} lines"

@@ -67,6 +67,8 @@ class DeskHelp(Role):
     BOX_LIST = "desk_help.box.list"
     LEGAL_CONTACT = "desk_help.legal.contact"
     LEGAL_BATCH = "desk_help.legal.batch"
+    ORDER_NUMBER = "desk_help.order.number"
+    ORDER_BUYER = "desk_help.order.buyer"
     STOCK_SHEET_GRAIN = "desk_help.stock.sheet.grain"
     STOCK_CUTTING_KERF_DRAWN = "desk_help.stock.cutting.kerf_drawn"
     STOCK_CUTTING_EASE = "desk_help.stock.cutting.ease"

@@ -146,6 +146,8 @@ class DeskLabel(Role):
     LEGAL_CARE = "desk_label.legal.care"
     LEGAL_AGE = "desk_label.legal.age"
     LEGAL_CAUTIONS = "desk_label.legal.cautions"
+    ORDER_NUMBER = "desk_label.order.number"
+    ORDER_BUYER = "desk_label.order.buyer"
     STOCK_NAME = "desk_label.stock.name"
     STOCK_MATERIAL = "desk_label.stock.material"
     STOCK_THICKNESS = "desk_label.stock.thickness"

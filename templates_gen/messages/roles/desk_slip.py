@@ -29,6 +29,7 @@ class DeskSlip(Role):
     MORE_PAPER = "desk_slip.more.paper"
     MORE_BOX = "desk_slip.more.box"
     MORE_LEGAL = "desk_slip.more.legal"
+    MORE_ORDER = "desk_slip.more.order"
     MORE_STOCK = "desk_slip.more.stock"
     MORE_CUTTER = "desk_slip.more.cutter"
     MORE_RUN = "desk_slip.more.run"

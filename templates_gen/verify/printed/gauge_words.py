@@ -21,7 +21,7 @@ from templates_gen.verify.found_parts import FoundPart
 from templates_gen.verify.heads import About, check_heads
 from templates_gen.verify.printed.gauge_fields import back_of, rule_of, words_of_table
 from templates_gen.verify.printed.pairs import laid_of, most_pairs, pairs_in, window_of
-from templates_gen.verify.printed.warp_words import said_of
+from templates_gen.verify.printed.warp_words import order_on, said_of
 from templates_gen.verify.said import account, words_on
 
 HOW = "gauge-how"
@@ -64,6 +64,7 @@ def check_card_words(plan: Plan | None, seen: FoundPart) -> Findings:
     may = [words.say(role) for role in _OUTSIDE] if small else []
     must += [] if small else [words.say(role) for role in _OUTSIDE]
     if plan:
+        must += order_on(plan.kit)
         may += [plan.kit.warp, plan.kit.weft, _others(plan)]
     alone = small or seen.in_run  # how it is wound stands elsewhere
     ways = ([],) if alone else (_how(plan, words), _how(plan, words, pictures=False))

@@ -22,6 +22,7 @@ from templates_gen.verify.joining import joining
 from templates_gen.verify.kinds.truths import truth_of
 from templates_gen.verify.places import arrows_on, astray, misplaced
 from templates_gen.verify.printed.fan import End, Followed
+from templates_gen.verify.printed.warp_words import order_on
 from templates_gen.verify.said import Accounted, Word, account, words_on
 
 _INCH = 25.4
@@ -144,7 +145,8 @@ def _seen(end: End) -> Guide:
 
 def check_words(asked: FanWords, pieces: Sequence[FoundPart]) -> Findings:
     """Every message of a guide once, nothing else, each piece named, and all that its sheets say beside it."""
-    words = [word for word in words_on(pieces) if not word[1].translate(_SIGNS).isdigit()]
+    number = asked.kit.order.number  # in a narrow gap it stands on a line of its own
+    words = [word for word in words_on(pieces) if not word[1].translate(_SIGNS).isdigit() or word[1] in number]
     names = [pieces_named(pieces, role) for role in (_PIECE[asked.end], Sheet.PIECE)]
     tried = product(_NUDGES, names)
     accounted, named = _least(
@@ -207,7 +209,7 @@ def _accounted(
     spare = [asked.words.say(Guide.EDGE), asked.words.say(Guide.AWAY, away=asked.away(asked.end, nudge))]
     unit = Guide.INCHES if asked.imperial else Guide.CENTIMETRES
     spare.append(asked.words.say(unit, number=say_number(asked.whole)))
-    return account(words, [*map(asked.words.say, asked.roles), *labels], spare, spoken)
+    return account(words, [*map(asked.words.say, asked.roles), *order_on(asked.kit), *labels], spare, spoken)
 
 
 def _short(value: float, places: int, unit: str, words: Catalogue) -> str:

@@ -28,6 +28,7 @@ from templates_gen.verify.printed.card_form import (
 )
 from templates_gen.verify.printed.cards_numbers import warp_of
 from templates_gen.verify.printed.help_numbers import is_needled, is_rod, steps_of, troubles_of
+from templates_gen.verify.printed.warp_words import order_on
 from templates_gen.verify.said import Accounted, Word, account
 
 _NAMED = SheetName.NAME_HELP, SheetName.PURPOSE_HELP
@@ -54,7 +55,7 @@ def prove_help(plan: Plan, pieces: Sequence[FoundPart], *, on_paper: bool) -> Fi
     caption = HelpCard.FOR_FOLDED if folded else HelpCard.FOR_APART
     total += sum((check_sheet(plan, seen, own, caption, _NAMED) for seen in pieces), Findings(0.0, ()))
     help_half, finish_half = (_half(pieces[k if not folded else 0], own, high, k, folded=folded) for k in (0, 1))
-    wrong = [*_help(plan, *help_half, sides), *_finish(plan, *finish_half, sides)]
+    wrong = [*_help(plan, *help_half, sides), *_finish(plan, *finish_half, sides, folded=folded)]
     return total + Findings(0.0, tuple(wrong))
 
 
@@ -93,7 +94,7 @@ def _lowered(shape: Shape, low: float) -> Shape:
 def _help(plan: Plan, words: list[Word], shapes: list[Shape], sides: Sides) -> Iterator[Finding]:
     """Every trouble with its remedies under it, one after the other; two arrows inward."""
     say, troubles = plan.words.say, troubles_of(plan)
-    wanted = [say(HelpCard.HELP), say(HelpCard.HELP_IS), plan.kit.name, warp_of(plan)]
+    wanted = [say(HelpCard.HELP), say(HelpCard.HELP_IS), plan.kit.name, warp_of(plan), *order_on(plan.kit)]
     wanted += [said for each in troubles for said in each]
     found = account(words, wanted)
     yield from found.wrong
@@ -113,11 +114,12 @@ def _in_order(said: Sequence[str], found: Accounted) -> Iterator[Finding]:
             yield finding(Cards.ORDER, words=words)
 
 
-def _finish(plan: Plan, words: list[Word], shapes: list[Shape], sides: Sides) -> Iterator[Finding]:
+def _finish(plan: Plan, words: list[Word], shapes: list[Shape], sides: Sides, *, folded: bool) -> Iterator[Finding]:
     """Every step beside its number; the cut and the knot at the two middle ends, and arrows outward from there."""
     say, steps = plan.words.say, steps_of(plan)
     purpose = HelpCard.FINISH_ROD if is_rod(plan) else HelpCard.FINISH_CUT
-    found = account(words, [say(HelpCard.FINISH), say(purpose), say(HelpCard.TENSION), *steps])
+    order = [] if folded else order_on(plan.kit)
+    found = account(words, [say(HelpCard.FINISH), say(purpose), say(HelpCard.TENSION), *order, *steps])
     yield from found.wrong
     yield from check_inside(words, sides)
     rings = [_middle(shape) for shape in shapes if isinstance(shape, Curve) and shape.pen is Pen.RING]

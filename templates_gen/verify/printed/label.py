@@ -25,6 +25,7 @@ from templates_gen.verify.printed.card_form import (
 from templates_gen.verify.printed.cards_numbers import sizes_of, warp_of
 from templates_gen.verify.printed.expected import ends_of
 from templates_gen.verify.printed.qr import check_link
+from templates_gen.verify.printed.warp_words import order_on
 from templates_gen.verify.said import account
 
 _MOST, _PICKS = 30, 3
@@ -51,7 +52,8 @@ def said_on(plan: Plan) -> list[str]:
     """Everything that a label says."""
     kit, say = plan.kit, plan.words.say
     says = kit.box.says or say(Card.MEASURED)
-    return [say(Card.KIT_FOR), says, kit.name, warp_of(plan), plan.words.all_of((kit.warp, kit.weft)), *sizes_of(plan)]
+    yarns = plan.words.all_of((kit.warp, kit.weft))
+    return [say(Card.KIT_FOR), says, *order_on(kit), kit.name, warp_of(plan), yarns, *sizes_of(plan)]
 
 
 def check_band(plan: Plan, seen: FoundPart, sides: Sides, low: float = 0.0) -> Iterator[Finding]:

@@ -7,6 +7,7 @@ from collections.abc import Iterator, Sequence
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Curve, Placing, Point, Region, Shape, Text
 from layout.messages.roles import Leaflet, SheetName, Winding
+from layout.messages.roles.order import OrderWord
 from layout.plan import Plan
 from templates_gen.messages.roles.proof_leaflet import Leaf, LeafPicture
 from templates_gen.verify import LIMIT
@@ -49,9 +50,16 @@ def prove_leaflet(plan: Plan, pieces: Sequence[FoundPart], *, on_paper: bool) ->
     for number, seen in enumerate(pieces, 1):
         several = say(Leaflet.LEAF, number=number, total=len(pieces))
         numbered = several if len(pieces) > 1 else say(Leaflet.INSIDE)
-        about = About("", say(SheetName.PURPOSE_LEAFLET, count=len(steps)), numbered=numbered)
+        about = About("", _purpose(plan, len(steps)), numbered=numbered)
         total += check_heads([seen], say(SheetName.NAME_LEAFLET), warp, [], joined=False, more=about)
     return total
+
+
+def _purpose(plan: Plan, steps: int) -> str:
+    """What the head says of a leaflet: its steps, and for whom it was made."""
+    say, buyer = plan.words.say, plan.kit.order.buyer
+    purpose = say(SheetName.PURPOSE_LEAFLET, count=steps)
+    return say(OrderWord.LEAFLET, buyer=buyer, purpose=purpose) if buyer else purpose
 
 
 def _unlike(plan: Plan, leaves: Sequence[OneLeaf], steps: Sequence[Told]) -> Iterator[Finding]:
@@ -66,6 +74,8 @@ def _unlike(plan: Plan, leaves: Sequence[OneLeaf], steps: Sequence[Told]) -> Ite
     if leaves[0].block:
         warp = said_of(plan.kit, plan.warp.sett.per_mm, plan.warp.sett.unit)
         every += [say(Leaflet.TRIM), say(SheetName.NAME_LEAFLET), warp["name"], warp["facts"]] * len(leaves)
+        buyer = plan.kit.order.buyer
+        every += [say(OrderWord.FOR, buyer=buyer)] * len(leaves) if buyer else []
     every += [said for step in steps for said in step[1:]]
     ways = [account(words, [*every, *beside(plan) * times], (), plan.words) for times in sorted({1, len(leaves)})]
     accounted = min(ways, key=lambda way: len(way.wrong))  # once on each leaf, or once for all

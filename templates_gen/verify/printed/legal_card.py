@@ -21,6 +21,7 @@ from templates_gen.verify.printed.card_form import (
     on_card,
     room_of,
 )
+from templates_gen.verify.printed.warp_words import order_on
 from templates_gen.verify.said import Accounted, account
 
 _SIZES = ((57.0, 74.0), (74.0, 105.0), (105.0, 148.0), (148.0, 205.0))
@@ -56,6 +57,7 @@ def _asked(kit: Kit) -> dict[Card, tuple[str, ...]]:
 def _words(plan: Plan, seen: FoundPart, sides: Sides) -> Iterator[Finding]:
     say, asked = plan.words.say, _asked(plan.kit)
     wanted = [*map(say, asked), *(words for said in asked.values() for words in said), *plan.kit.legal.cautions]
+    wanted += order_on(plan.kit)
     if not asked[Card.AGE]:
         wanted.append(say(Card.YEARS))
     found = on_card(seen, sides)

@@ -26,6 +26,7 @@ from templates_gen.verify.printed.card_form import (
 from templates_gen.verify.printed.cards_numbers import warp_of
 from templates_gen.verify.printed.label import check_band, said_on
 from templates_gen.verify.printed.qr import check_link
+from templates_gen.verify.printed.warp_words import order_on
 from templates_gen.verify.said import Accounted, Word, account
 
 _TICK, _CAPITALS, _LEAD = 3.8, 0.35, 9.5 * 25.4 / 72
@@ -99,7 +100,7 @@ def _square(path: Curve) -> Iterator[Point]:
 def _list(plan: Plan, faces: Sequence[_Face], sides: Sides) -> Iterator[Finding]:
     """Every row once over all cards; on each the name, the kit, blanks and cautions."""
     rows, say = box_list(plan), plan.words.say
-    furniture = [say(Card.IN_BOX), say(Card.TICK), plan.kit.name, warp_of(plan), say(Card.CAUTION)]
+    furniture = [say(Card.IN_BOX), say(Card.TICK), plan.kit.name, warp_of(plan), say(Card.CAUTION), *order_on(plan.kit)]
     furniture += [say(role) for role in (Card.KIT_NUMBER, Card.PACKED_BY, Card.ON)]
     total = len(faces)
     wanted = [*(row.name for row in rows), *(row.amount for row in rows), *furniture * total]

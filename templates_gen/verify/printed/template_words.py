@@ -19,7 +19,7 @@ from templates_gen.verify.kinds.truths import truth_of
 from templates_gen.verify.outline import name_of
 from templates_gen.verify.places import misplaced
 from templates_gen.verify.printed.expected import ends_of, expected
-from templates_gen.verify.printed.warp_words import said_of
+from templates_gen.verify.printed.warp_words import order_on, said_of
 from templates_gen.verify.said import account, words_on
 
 _NAMED = 60.0  # a template at least so long says which one it is, in mm
@@ -47,10 +47,12 @@ def check_template_words(plan: Plan, end: str, form: Form, pieces: Sequence[Foun
         count = len(pieces)
         named = [[say(role, number=k, total=count) for role in _PIECES[end]] for k in range(1, count + 1)]
     all_said = [*sides.values(), *(each[0] for each in named if whole), say(Marking.CENTRE), say(Template.TO_WEAVING)]
+    order = order_on(plan.kit)
+    all_said += order
     length = max(seen.part.box[2] for seen in pieces) - min(seen.part.box[0] for seen in pieces)
     all_there = whole and sum(_LETTER * len(words) + _AROUND for words in all_said) <= length
     may = [*all_said, *brief.values(), *(words for each in named for words in each)]
-    accounted = account(words_on(pieces), all_said if all_there else [], may)
+    accounted = account(words_on(pieces), all_said if all_there else order, may)
     places = {words: found[0] for words, found in accounted.places.items()}
     left, right = (places.get(sides[side], places.get(brief[side])) for side in ("left", "right"))
     wrong = [*accounted.wrong, *misplaced(left, right, places.get(say(Marking.CENTRE)))]

@@ -8,6 +8,7 @@ from fractions import Fraction
 from layout.kit.kit import Kit
 from layout.messages.catalogue import Catalogue
 from layout.messages.roles import Count, SettUnit
+from layout.messages.roles.order import OrderWord
 from layout.values.units import Length, say_length, say_number
 from templates_gen.languages.catalogues import words_of
 from templates_gen.verify.kinds.truths import truth_of
@@ -18,13 +19,23 @@ def said_of(kit: Kit, sett: Fraction, unit: Length) -> Mapping[str, str]:
     """Name, yarns, sett and counts of a kit in words, by what each is; `sett` in ends per mm is proven elsewhere."""
     words, ends = words_of(kit), ends_of(kit, sett)
     return {
-        "name": kit.name,
+        "name": _named(kit, words),
         "warp": kit.warp,
         "weft": kit.weft,
         "sett": _sett(kit, words, sett, unit),
         "facts": words.listed((_brief(words, sett, unit), words.say(Count.ENDS, ends=ends), *doubled(kit))),
         "counts": words.listed(clauses(kit, ends)),
     }
+
+
+def _named(kit: Kit, words: Catalogue) -> str:
+    """The kit in the head of a sheet: after the order that it is made for, where there is one."""
+    return words.say(OrderWord.KIT, number=kit.order.number, kit=kit.name) if kit.order.number else kit.name
+
+
+def order_on(kit: Kit) -> list[str]:
+    """What a part that may lie beside those of other orders says of its own; nothing where there is none."""
+    return [words_of(kit).say(OrderWord.NUMBER, number=kit.order.number)] if kit.order.number else []
 
 
 def _brief(words: Catalogue, sett: Fraction, unit: Length) -> str:

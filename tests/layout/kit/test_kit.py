@@ -16,6 +16,7 @@ from layout.kit.box_inputs import BOX_INPUTS
 from layout.kit.inputs import INPUTS
 from layout.kit.kinds.all_keys import END_KEYS
 from layout.kit.kit import Kit, kit_values, read_kit, read_sett_input
+from layout.kit.order_inputs import ORDER_INPUTS
 from layout.kit.paper_size import PAPERS
 from layout.kit.yarn_inputs import YARN_INPUTS
 from layout.sett.sett import take_sett
@@ -148,7 +149,8 @@ def test_a_kit_tells_every_input_it_has(base: dict[str, Any]) -> None:
         f"frame.{leaf}" for leaf in END_KEYS[base["frame"]["ends"]].fields
     }
     foreign |= {"frame.bar_bore" if board else "frame.end_width"}
-    plain = {spec.key for spec in INPUTS if "[]" not in spec.key} - {spec.key for spec in (*YARN_INPUTS, *BOX_INPUTS)}
+    others = {spec.key for spec in (*YARN_INPUTS, *BOX_INPUTS, *ORDER_INPUTS)}
+    plain = {spec.key for spec in INPUTS if "[]" not in spec.key} - others
     plain = {".".join(key.split(".")[:2]) for key in plain}  # a small table is one value
     foreign |= {"weaving.rod_diameter"}  # a loose rod is not tied off at a frame end
     asked = plain - {"sett.given"} - foreign

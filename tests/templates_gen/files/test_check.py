@@ -363,6 +363,25 @@ def test_legal_words_stand_in_the_label_alone_and_make_no_other_kit(tmp_path: Pa
     assert problem(tmp_path / "label.pdf", other) != ""
 
 
+ORDER: dict[str, object] = {"order": {"number": "1042", "buyer": "Weir Studio"}}
+
+
+def test_a_buyer_stands_in_the_leaflet_alone_and_makes_no_other_kit(tmp_path: Path) -> None:
+    """Every file carries the number of its order; another number in the kit given is found, and in a leaflet another
+    buyer.
+    """
+    make(plan_of(ORDER), tmp_path, font_metrics(), ["strips", "spacing-guide", "leaflet"])
+    assert [each.problems for each in checked(tmp_path)] == [()] * 4
+    carried = {path.name: _inputs(path) for path in tmp_path.iterdir() if path.suffix == ".pdf"}
+    assert all(b"1042" in inputs for inputs in carried.values())
+    assert {name for name, inputs in carried.items() if b"Weir Studio" in inputs} == {"leaflet.pdf"}
+    assert {b"Weir Studio" in path.read_bytes() for path in tmp_path.iterdir() if path.name != "leaflet.pdf"} == {False}
+    other = kit_of({"order": {"number": "1042", "buyer": "Weir Mill"}})
+    assert problem(tmp_path / "strips.pdf", other) == ""
+    assert problem(tmp_path / "leaflet.pdf", other) != ""
+    assert problem(tmp_path / "strips.pdf", kit_of({"order": {"number": "1043"}})) != ""
+
+
 def _inputs(path: Path) -> bytes:
     """What a file carries of its kit; nothing of a manifest."""
     form = FORMATS.get(path.suffix[1:])

@@ -14,6 +14,7 @@ from wrong_crossed import CROSSED_WRONG
 from wrong_first import FIRST
 from wrong_leaflet import LEAFLET, LEAFLETS
 from wrong_marking import MARKING_WRONG
+from wrong_orders import ORDERS_WRONG
 from wrong_pictures import PICTURES
 from wrong_printed import PRINTED
 from wrong_rod import ROD_WRONG
@@ -36,6 +37,7 @@ EVERY: dict[str, Wrong] = {
     **FIRST,
     **CARDS_WRONG,
     **LEAFLETS,
+    **ORDERS_WRONG,
 }
 LEAST = 80
 
