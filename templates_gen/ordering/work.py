@@ -6,8 +6,6 @@ Whatever is wrong with one order is said of that order. What is wrong with the d
 from __future__ import annotations
 
 import errno
-import json
-from functools import lru_cache
 from pathlib import Path
 from typing import TYPE_CHECKING, NamedTuple
 
@@ -18,11 +16,11 @@ from templates_gen.messages.roles.disk import Fault
 from templates_gen.messages.roles.engine import Failed, Stopped
 from templates_gen.ordering.job import USUAL, Job
 from templates_gen.ordering.order import Order, Problem
+from templates_gen.ordering.plans import plan_of, stock_of
 from templates_gen.ordering.result import Amount, OrderFile
 from templates_gen.ordering.stage import Stage, StagedFolder
 
 if TYPE_CHECKING:
-    from layout.cutting.stock.stock import Stock
     from layout.plan import Plan
 
 _STOPPING = frozenset({errno.ENOSPC, errno.EDQUOT, errno.EROFS, errno.EIO})
@@ -125,7 +123,7 @@ def _staged(job: Job, order: Order, stage: Stage) -> Done:
 
 
 def _read(job: Job, order: Order) -> Done:
-    return _known(_plan(job, order))
+    return _known(plan_of(job, order))
 
 
 def _made(job: Job, order: Order, folder: StagedFolder) -> Done:
@@ -133,22 +131,13 @@ def _made(job: Job, order: Order, folder: StagedFolder) -> Done:
     from templates_gen.files.generate import prepared
     from templates_gen.lettering.fonts import metrics
 
-    plan = _plan(job, order)
-    ready = prepared(plan, folder, metrics(), _names(plan, job), stock=_stock(_stock_text(job)))
+    plan = plan_of(job, order)
+    ready = prepared(plan, folder, metrics(), _names(plan, job), stock=stock_of(job))
     report = ready.report
     files = tuple(OrderFile(each.file, each.sha256, each.sheets, each.marks, each.deviation) for each in report.made)
     known = _known(plan)
     notes = (*known.notes, *map(str, report.notes))
     return known._replace(staged=str(folder.folder), manifest=ready.manifest, files=files, notes=notes)
-
-
-def _plan(job: Job, order: Order) -> Plan:
-    from layout.kit.kit import read_kit
-    from templates_gen.files.for_printer import with_printer
-    from templates_gen.files.kept import planned
-    from templates_gen.lettering.fonts import metrics
-
-    return with_printer(planned(read_kit(order.values, metrics())), job.printer)
 
 
 def _known(plan: Plan) -> Done:
@@ -168,17 +157,3 @@ def _names(plan: Plan, job: Job) -> tuple[str, ...] | None:
     from templates_gen.inputs.families import products_of
 
     return products_of(plan, job.only) if job.only else tuple(f"{name}.pdf" for name in USUAL)
-
-
-def _stock_text(job: Job) -> str:
-    return "" if job.stock is None else json.dumps(dict(job.stock), default=repr)
-
-
-@lru_cache(2)
-def _stock(text: str) -> Stock:
-    """The stock that plain values say, as JSON text; the built-in one where there are none."""
-    from layout.cutting.stock.stock_values import read_stock
-    from templates_gen.inputs.stock_file import built_in
-    from templates_gen.lettering.fonts import metrics
-
-    return read_stock(json.loads(text), metrics()) if text else built_in()
