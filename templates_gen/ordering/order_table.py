@@ -4,10 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import dataclass, field
-from hashlib import sha256
 from pathlib import Path
 
-from templates_gen.disk.plain import read_plain
 from templates_gen.inputs.range_file import Range
 from templates_gen.inputs.toml_file import named_file, why_not
 from templates_gen.messages.language import message
@@ -16,6 +14,7 @@ from templates_gen.messages.roles.orders_table import Unread
 from templates_gen.ordering.order import Order, Unreadable
 from templates_gen.ordering.table.columns import Column, columns_of
 from templates_gen.ordering.table.errors import OrdersFileError
+from templates_gen.ordering.table.kept import Kept, kept_file
 from templates_gen.ordering.table.rows import Rows
 from templates_gen.ordering.table.source import Source, source_of
 
@@ -48,7 +47,7 @@ class OrderTable:
     def changed(self) -> bool:
         """Whether the file is no longer what was read: changed, taken away, or replaced by something else."""
         try:
-            return _digest(read_plain(self.path, LARGEST)) != self.sha256
+            return kept_file(self.path, LARGEST).sha256 != self.sha256
         except OSError:
             return True
 
@@ -68,18 +67,14 @@ def open_orders(path: Path, kits: Range) -> OrderTable:
     count = sum(1 for _ in rows)
     if not count:
         raise OrdersFileError(message(Unread.NO_ROWS, file=file))
-    return OrderTable(path, kits, columns, source, _digest(data), count)
+    return OrderTable(path, kits, columns, source, data.sha256, count)
 
 
-def _data(path: Path, file: str) -> bytes:
+def _data(path: Path, file: str) -> Kept:
     try:
-        data = read_plain(path, LARGEST)
+        data = kept_file(path, LARGEST)
     except (OSError, ValueError) as error:
         raise OrdersFileError(message(File.NOT_READ, file=file, reason=why_not(error, File.MAY_NOT_READ))) from None
-    if len(data) > LARGEST:
+    if data.size > LARGEST:
         raise OrdersFileError(message(Unread.TOO_LARGE, file=file, size=LARGEST // _MB))
     return data
-
-
-def _digest(data: bytes) -> str:
-    return sha256(data).hexdigest()

@@ -6,7 +6,7 @@ import re
 from collections.abc import Iterator, Mapping
 
 from layout.messages.catalogue import Message
-from layout.values.errors import FieldError, FieldErrors
+from layout.values.errors import FieldError, FieldErrors, LayoutError
 from layout.values.uses import Use
 from layout.values.written import shown_value
 from templates_gen.messages.errors import OptionError
@@ -17,13 +17,15 @@ from templates_gen.ordering.order import Order, Problem
 _ENTRY = re.compile(r"\[\d+\]")
 
 
-def read_problems(order: Order, error: FieldError | FieldErrors) -> tuple[Problem, ...]:
-    """Why the kit of that order cannot be read or planned, each with the header of the column it stands in.
+def read_problems(order: Order, error: LayoutError) -> tuple[Problem, ...]:
+    """Why the kit of that order cannot be read, planned or drawn, each with the header of the column it stands in.
 
-    What the row does not say comes from the range, which the sentence says, or from nowhere; its column is empty.
+    What the row does not say comes from the range, which the sentence says, or from nowhere; its column is empty, and
+    so is that of a refusal of no key.
     """
-    errors = error.errors if isinstance(error, FieldErrors) else (error,)
-    return tuple(_problem(order, each) for each in errors)
+    if isinstance(error, FieldErrors):
+        return tuple(_problem(order, each) for each in error.errors)
+    return (_problem(order, error) if isinstance(error, FieldError) else Problem("", str(error)),)
 
 
 def cell_problem(columns: Mapping[str, str], error: FieldError) -> Problem | None:

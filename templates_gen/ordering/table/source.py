@@ -7,7 +7,6 @@ is odd about a quote is refused before anything is made.
 from __future__ import annotations
 
 import csv
-import io
 import re
 from collections.abc import Iterator
 from dataclasses import dataclass, field
@@ -15,8 +14,9 @@ from typing import NamedTuple
 
 from templates_gen.messages.language import message
 from templates_gen.messages.roles.orders_table import Unread
-from templates_gen.ordering.table.encodings import Encoding, encoding_of
+from templates_gen.ordering.table.encodings import Encoding, encoding_of, lines_of
 from templates_gen.ordering.table.errors import OrdersFileError
+from templates_gen.ordering.table.kept import Kept
 
 DELIMITERS = ",;\t"
 _DELIMITER_LINE = re.compile(r'"?sep=(.?)"?', re.IGNORECASE)
@@ -37,14 +37,14 @@ class Source:
     """The bytes of a file that is called `file` in sentences, and how they are read: `skipped` lines hold no cell."""
 
     file: str
-    data: bytes = field(repr=False)
+    data: Kept = field(repr=False)
     encoding: Encoding
     delimiter: str
     skipped: int
 
     def rows(self) -> Iterator[Row]:
         """Every row in which there is anything, one at a time; OrdersFileError where a quote is odd."""
-        lines = _lines(self.data, self.encoding)
+        lines = lines_of(self.data, self.encoding)
         for _ in range(self.skipped):
             next(lines)
         reader = csv.reader(lines, delimiter=self.delimiter, strict=True)
@@ -65,10 +65,10 @@ class Source:
         return OrdersFileError(message(role, file=self.file, line=line))
 
 
-def source_of(data: bytes, file: str) -> Source:
+def source_of(data: Kept, file: str) -> Source:
     """How `data` is read; OrdersFileError where it is no table of text, or holds nothing."""
     encoding = encoding_of(data, file)
-    for skipped, line in enumerate(_lines(data, encoding)):
+    for skipped, line in enumerate(lines_of(data, encoding)):
         if found := _DELIMITER_LINE.fullmatch(line.strip("\r\n ")):
             return Source(file, data, encoding, _said(found[1], skipped + 1, file), skipped + 1)
         if any(letter.isalnum() for letter in line):
@@ -82,19 +82,12 @@ def _said(delimiter: str, line: int, file: str) -> str:
     return delimiter
 
 
-def _seen(data: bytes, encoding: Encoding, skipped: int) -> str:
+def _seen(data: Kept, encoding: Encoding, skipped: int) -> str:
     """The delimiter that stands most often between the names of columns, outside of quotes."""
     header = ""
-    for number, line in enumerate(_lines(data, encoding)):
+    for number, line in enumerate(lines_of(data, encoding)):
         header += line if number >= skipped else ""
         if (number >= skipped and header.count('"') % 2 == 0) or number > skipped + _WIDEST_HEADER:
             break
     outside = "".join(header.split('"')[::2])
     return max(DELIMITERS, key=outside.count)
-
-
-def _lines(data: bytes, encoding: Encoding) -> Iterator[str]:
-    """The lines with their ends (CR, LF or both), decoded as they are asked for."""
-    stream = io.BytesIO(data)
-    stream.seek(encoding.begins)
-    return iter(io.TextIOWrapper(stream, encoding.name, newline=""))

@@ -10,7 +10,8 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from templates_gen.ordering.table.errors import OrdersFileError
-from templates_gen.ordering.table.source import Row, source_of
+from templates_gen.ordering.table.kept import kept
+from templates_gen.ordering.table.source import Row, Source, source_of
 
 # Typed by hand: "order", "buyer" / "007", "Färö" in the bytes of each encoding (Unicode 15, chapter 3; code page 1252).
 # "|" stands for the delimiter, "\n" for the line end.
@@ -23,6 +24,11 @@ ENCODED = {
     "UTF-16 LE": (b"order|buyer\n007|F\xe4r\xf6\n", b"", "little"),
     "UTF-16 BE": (b"order|buyer\n007|F\xe4r\xf6\n", b"", "big"),
 }
+
+
+def read(data: bytes) -> Source:
+    """How bytes that come in small pieces are read."""
+    return source_of(kept(data[at : at + 3] for at in range(0, len(data), 3)), "orders.csv")
 
 
 def typed(name: str, delimiter: bytes, end: bytes) -> bytes:
@@ -41,7 +47,7 @@ def typed(name: str, delimiter: bytes, end: bytes) -> bytes:
 @pytest.mark.parametrize("name", ENCODED)
 def test_every_form_is_read(name: str, delimiter: bytes, end: bytes) -> None:
     """Each encoding with each delimiter and each line end gives the same cells in the same lines."""
-    found = source_of(typed(name, delimiter, end), "orders.csv")
+    found = read(typed(name, delimiter, end))
     assert found.delimiter.encode() == delimiter
     assert list(found.rows()) == [Row(1, 1, ("order", "buyer")), Row(2, 2, ("007", "Färö"))]
 
@@ -57,7 +63,7 @@ def test_what_others_write_is_read(table: list[tuple[str, ...]], dialect: str, e
     """Whatever rows Python's csv module writes come back, but for those in which there is nothing."""
     file = io.StringIO(newline="")
     csv.writer(file, dialect).writerows([["order", *["kit"] * (len(table[0]) - 1)], *table])
-    found = source_of(file.getvalue().encode(encoding), "orders.csv")
+    found = read(file.getvalue().encode(encoding))
     assert found.delimiter == DIALECTS[dialect]
     full = [row for row in table if any(cell.strip() for cell in row)]
     assert [row.cells for row in found.rows()][1:] == full
@@ -66,20 +72,20 @@ def test_what_others_write_is_read(table: list[tuple[str, ...]], dialect: str, e
 def test_a_row_knows_its_lines() -> None:
     """Blank lines and cells with line ends count; rows of delimiters alone are none."""
     text = b'\r\n;;\r\norder;lines\r\n\r\n;\r\n1;"a\r\nb"\r\n2;c\r\n'
-    lines = [(row.line, row.last) for row in source_of(text, "orders.csv").rows()]
+    lines = [(row.line, row.last) for row in read(text).rows()]
     assert lines == [(3, 3), (6, 7), (8, 8)]
 
 
 @pytest.mark.parametrize(("first", "delimiter"), [("sep=;", ";"), ('"sep=,"', ","), ("SEP=\t", "\t")])
 def test_a_first_line_may_say_the_delimiter(first: str, delimiter: str) -> None:
     """`sep=` and a sign (common practice of spreadsheets, no source); the lines behind it count from it."""
-    found = source_of(f"{first}\r\norder{delimiter}kit\r\n1{delimiter}a;b".encode(), "orders.csv")
+    found = read(f"{first}\r\norder{delimiter}kit\r\n1{delimiter}a;b".encode())
     assert next(found.rows()) == Row(2, 2, ("order", "kit"))
 
 
 def test_the_delimiter_is_looked_for_outside_of_quotes() -> None:
     """A quoted name with commas in it, or with a line end, does not count."""
-    found = source_of(b'"a,b,c,\n,d";order;kit\n1;2;3', "orders.csv")
+    found = read(b'"a,b,c,\n,d";order;kit\n1;2;3')
     assert [row.cells for row in found.rows()] == [("a,b,c,\n,d", "order", "kit"), ("1", "2", "3")]
 
 
@@ -94,6 +100,7 @@ REFUSED = {
     b"order,buyer\n1,F\xc3\xa4r\xc3\xb6\n2,F\xe4r\xf6\n": "line 3",  # UTF-8 and Windows-1252 in one file
     b"\xef\xbb\xbforder\n\n\xe4\n": "line 3",
     b"\xff\xfeo\x00r\x00\n\x00\x00\xd8": "line 2",  # half of a pair
+    b"order\n1\nF\xef\xbf\xbdr\n": "line 3",  # a letter that was lost before
     b"\xff\xfeo\x00r": "not text",  # half of a letter
     b'order,kit\n1,a\n2,"b\n3,c\n': "row of line 3 is never closed",
     b'order,kit\n1,a\n2,"b" c\n3,d\n': "row of line 3, a cell goes on behind its closing quote",
@@ -109,6 +116,6 @@ REFUSED = {
 def test_what_is_no_table_is_refused(data: bytes) -> None:
     """In one sentence, which names the file and, where there is one, the line."""
     with pytest.raises(OrdersFileError, match=REFUSED[data]) as error:
-        list(source_of(data, "orders.csv").rows())
+        list(read(data).rows())
     assert str(error.value).startswith("orders.csv")
     assert "\n" not in str(error.value)
