@@ -19,7 +19,7 @@ def amounts_of(needs: Iterable[Need]) -> tuple[Amount, ...]:
 def _amount(need: Need, unit: Unit) -> Amount:
     amount = need.taken[unit].amount
     sums = amount.value, amount.low, amount.high, need.spare(unit)
-    return Amount(need.kind, need.name, need.colour, unit, need.figure(unit), *sums, need.ball_g)
+    return Amount(need.kind, str(need.name), str(need.colour), unit, need.figure(unit), *sums, need.ball_g)
 
 
 def needs_of(amounts: Iterable[Amount]) -> tuple[Need, ...]:

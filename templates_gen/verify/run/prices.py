@@ -11,7 +11,7 @@ from layout.messages.catalogue import Role
 from layout.messages.roles.buying import Packed, Prices
 from layout.plan import Plan
 from layout.values.numerals import say_number
-from templates_gen.verify.run.to_buy import Pack, pack_of
+from templates_gen.verify.run.to_buy import Pack, counted_in, pack_of
 from templates_gen.verify.run.to_buy_numbers import asked_of
 
 _DIGITS, _SAME, _TINY = 60, Decimal("1e-9"), Decimal("1e-30")
@@ -145,17 +145,17 @@ def _paid(kit: Boxed, boxes: int, made: Together) -> Iterator[tuple[str, str, De
     say, buy = kit.plan.words.say, kit.shop.get("buy", {})
     for asked in asked_of(kit.plan):
         pack = pack_of(asked, buy)
-        unit = pack.unit if pack else next(unit for unit in ("g", "m", "piece") if unit in asked.units)
+        unit = counted_in(asked, pack)
         name = say(Prices.COLOURED, yarn=asked.name, colour=asked.colour) if asked.colour else asked.name
         counted = boxes * Decimal(asked.counted(unit))
         if counted:
-            yield asked.kind, name or say(_NAMES[asked.kind]), _packed(counted, pack)
+            yield asked.kind, name or say(_NAMES[asked.kind]), packed(counted, pack)
     if made.sheets:
         spare = max((made.sheets * _MISPRINTS).to_integral_value(ROUND_CEILING), Decimal(_LEAST_MISPRINTS))
         found = buy.get("paper")
         price = Decimal(repr(found["price"])) if found and "price" in found else None
         pack = Pack("", Decimal(found["sheets"]), "sheet", price) if found else None
-        yield "paper", say(Prices.PAPER), _packed(made.sheets + spare, pack)
+        yield "paper", say(Prices.PAPER), packed(made.sheets + spare, pack)
     if made.boards:
         yield "board", say(Prices.BOARDS), None if made.board is None else made.boards * _exact(made.board)
         known = made.minutes is not None and made.minute is not None
@@ -166,7 +166,7 @@ def _paid(kit: Boxed, boxes: int, made: Together) -> Iterator[tuple[str, str, De
     yield "work", say(Prices.WORK), work
 
 
-def _packed(counted: Decimal, pack: Pack | None) -> Decimal | None:
+def packed(counted: Decimal, pack: Pack | None) -> Decimal | None:
     """What whole packs cost that hold so much."""
     if pack is None or pack.size is None or pack.price is None:
         return None
@@ -177,4 +177,4 @@ def _exact(value: Fraction) -> Decimal:
     return Decimal(value.numerator) / Decimal(value.denominator)
 
 
-__all__ = ["Boxed", "Costs", "Lines", "Together", "costs_of", "lines_of", "money_of", "price_of"]
+__all__ = ["Boxed", "Costs", "Lines", "Together", "costs_of", "lines_of", "money_of", "packed", "price_of"]

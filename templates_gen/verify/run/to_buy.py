@@ -2,15 +2,15 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping, Sequence
-from decimal import ROUND_CEILING, ROUND_HALF_UP, Decimal, InvalidOperation
+from collections.abc import Iterable, Iterator, Mapping, Sequence
+from decimal import ROUND_CEILING, ROUND_HALF_UP, Decimal
 from fractions import Fraction
-from itertools import zip_longest
+from itertools import chain
 from typing import Any, NamedTuple
 
 from layout.plan import Plan
-from templates_gen.messages.roles.buying import Tables
-from templates_gen.verify.finding import NOTHING, Findings, finding
+from templates_gen.verify.finding import Findings
+from templates_gen.verify.run.table_rows import CENT, PLACES, Amount, Wanted, compared
 from templates_gen.verify.run.to_buy_numbers import Asked, asked_of
 
 HEAD = (
@@ -18,14 +18,9 @@ HEAD = (
     "bought_for", "pack", "pack_size", "packs", "left", "price_each", "paid", "currency",
 )  # fmt: skip
 _SIZES = {"grams": "g", "length": "m", "sheets": "sheet", "number": "piece"}
-_PLACES = {"g": Decimal("0.1"), "m": Decimal("0.01"), "sheet": Decimal(1), "piece": Decimal(1)}
-_CENT, _SAME = Decimal("0.01"), Decimal("1e-9")
+_SAME = Decimal("1e-9")
 _MISPRINTS, _LEAST_MISPRINTS = Decimal("0.02"), 2
 _ORDER = ("warp", "weft", "leash_cord", "bought_in")
-
-
-_Wanted = tuple[str | Decimal, ...]
-"""A row as it must be: words to the letter, amounts before they are rounded."""
 
 
 class Boxes(NamedTuple):
@@ -56,43 +51,22 @@ def prove_to_buy(
     rows: Sequence[Sequence[str]], kits: Sequence[Boxes], shop: Mapping[str, Any], run: Bought
 ) -> Findings:
     """Every row of the table that was read; `shop` are the plain values of [buy] and [class]."""
-    if not rows or tuple(rows[0]) != HEAD:
-        return Findings(0.0, (finding(Tables.HEAD),))
-    wanted = list(_scopes(kits, shop, run))
-    wrong = [
-        finding(Tables.ROW, row=number, want=_shown(want), got=_shown(got))
-        for number, (want, got) in enumerate(zip_longest(wanted, rows[1:]), 2)
-        if want is None or got is None or not _alike(want, tuple(got))
-    ]
-    return Findings(0.0, tuple(wrong)) if wrong else NOTHING
+    return compared(rows, HEAD, _scopes(kits, shop, run))
 
 
-def _shown(row: Sequence[str | Decimal] | None) -> str:
-    """Its cells but for the empty ones, amounts to a thousandth."""
-    return ", ".join(f"{cell:.3f}" if isinstance(cell, Decimal) else cell for cell in row or () if cell)
+def prove_bought(
+    rows: Iterable[Sequence[str]],
+    every: Iterable[tuple[Sequence[Asked], int]],
+    boxes: int,
+    shop: Mapping[str, Any],
+    run: Bought,
+) -> Findings:
+    """The same of a table of a run alone: of `every` order what one box takes and how many there are, and all boxes."""
+    head = "run", "", str(boxes)
+    return compared(rows, HEAD, chain(_rows(head, every, shop), _made_of(head, shop, run)))
 
 
-def _alike(want: Sequence[str | Decimal], got: Sequence[str]) -> bool:
-    """Whether a row says what it must: amounts to the places of its unit, all else to the letter."""
-    if len(want) != len(got):
-        return False
-    place = _PLACES.get(got[HEAD.index("unit")], _CENT)
-    return all(
-        _is(cell, one, place) if isinstance(one, Decimal) else cell == one for one, cell in zip(want, got, strict=True)
-    )
-
-
-def _is(cell: str, amount: Decimal, place: Decimal) -> bool:
-    """Whether a cell says an amount to its last place; halves may go either way, since amounts are floats."""
-    try:
-        said = Decimal(cell)
-    except InvalidOperation:
-        return False
-    off = place / 2 + _SAME * max(abs(amount), Decimal(1))
-    return said.as_tuple().exponent == place.as_tuple().exponent and abs(said - amount) <= off
-
-
-def _scopes(kits: Sequence[Boxes], shop: Mapping[str, Any], run: Bought) -> Iterator[_Wanted]:
+def _scopes(kits: Sequence[Boxes], shop: Mapping[str, Any], run: Bought) -> Iterator[Wanted]:
     """All rows: each kit, a class with each, the run."""
     every = [(plan.kit.name, asked_of(plan), boxes) for plan, boxes in kits]
     for name, asked, boxes in every:
@@ -106,13 +80,13 @@ def _scopes(kits: Sequence[Boxes], shop: Mapping[str, Any], run: Bought) -> Iter
 
 
 def _rows(
-    head: tuple[str, ...], kits: Sequence[tuple[Sequence[Asked], int]], shop: Mapping[str, Any]
-) -> Iterator[_Wanted]:
+    head: tuple[str, ...], kits: Iterable[tuple[Sequence[Asked], int]], shop: Mapping[str, Any]
+) -> Iterator[Wanted]:
     sums: dict[tuple[Any, ...], list[Decimal]] = {}
     for asked, boxes in kits:
         for one in asked:
             pack = pack_of(one, shop.get("buy", {}))
-            unit = pack.unit if pack else next(unit for unit in ("g", "m", "piece") if unit in one.units)
+            unit = counted_in(one, pack)
             total = sums.setdefault((one.kind, one.name, one.colour, unit, pack), [Decimal(0)] * 5)
             for k, each in enumerate((*one.units[unit][:4], one.counted(unit))):
                 total[k] += boxes * Decimal(each)
@@ -142,6 +116,13 @@ def pack_of(asked: Asked, buy: Mapping[str, Any]) -> Pack | None:
     return Pack(found.get("pack", ""), ball, "g", price)
 
 
+def counted_in(asked: Asked, pack: Pack | None) -> str:
+    """In what a thing is bought: as its packs are, else in g where its weight is known."""
+    if pack is not None and pack.unit in asked.units:
+        return pack.unit
+    return next(unit for unit in ("g", "m", "piece") if unit in asked.units)
+
+
 def _size(said: Any) -> Decimal:
     """How much is in a pack; a length as it is written back, in m, maybe as a fraction."""
     if not isinstance(said, str):
@@ -150,9 +131,9 @@ def _size(said: Any) -> Decimal:
     return Decimal(exact.numerator) / Decimal(exact.denominator)
 
 
-def _row(head: tuple[str, ...], total: Sequence[Decimal], pack: Pack | None, shop: Mapping[str, Any]) -> _Wanted:
+def _row(head: tuple[str, ...], total: Sequence[Decimal], pack: Pack | None, shop: Mapping[str, Any]) -> Wanted:
     """The cells of one thing: as many packs as hold what is counted, and no more."""
-    likely, counted = total[0], total[-1]
+    likely, counted, place = total[0], total[-1], PLACES[head[-1]]
     packs = left = paid = None
     if pack is not None and pack.size is not None:
         packs = (counted * (1 - _SAME) / pack.size).to_integral_value(ROUND_CEILING)
@@ -164,18 +145,18 @@ def _row(head: tuple[str, ...], total: Sequence[Decimal], pack: Pack | None, sho
         paid = packs * pack.price
     return (
         *head,
-        *total,
+        *(Amount(each, place) for each in total),
         pack.name if pack else "",
-        "" if pack is None or pack.size is None else pack.size,
+        "" if pack is None or pack.size is None else Amount(pack.size, place),
         "" if packs is None else str(packs),
-        "" if left is None else left,
+        "" if left is None else Amount(left, place),
         "" if pack is None or pack.price is None else _money(pack.price),
         "" if paid is None else _money(paid),
         shop.get("buy", {}).get("currency", ""),
     )
 
 
-def _made_of(head: tuple[str, ...], shop: Mapping[str, Any], run: Bought) -> Iterator[_Wanted]:
+def _made_of(head: tuple[str, ...], shop: Mapping[str, Any], run: Bought) -> Iterator[Wanted]:
     """Paper, two in a hundred misprinted and at least two sheets, and boards."""
     if run.sheets:
         sheets = Decimal(run.sheets)
@@ -192,4 +173,4 @@ def _made_of(head: tuple[str, ...], shop: Mapping[str, Any], run: Bought) -> Ite
 
 
 def _money(value: Decimal) -> str:
-    return str(value.quantize(_CENT, ROUND_HALF_UP))
+    return str(value.quantize(CENT, ROUND_HALF_UP))
