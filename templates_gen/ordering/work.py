@@ -143,13 +143,9 @@ def _made(job: Job, order: Order, folder: StagedFolder) -> Done:
 def _known(plan: Plan) -> Done:
     """What one box takes, the ends of its warp, and what asks for care."""
     from layout.box.needs import needs
+    from templates_gen.ordering.amounts import amounts_of
 
-    amounts = tuple(
-        Amount(need.kind, str(need.name), str(need.colour), unit, float(need.figure(unit)))
-        for need in needs(plan)
-        for unit in need.taken
-    )
-    return Done(amounts=amounts, ends=plan.warp.ends, notes=tuple(map(str, plan.warnings)))
+    return Done(amounts=amounts_of(needs(plan)), ends=plan.warp.ends, notes=tuple(map(str, plan.warnings)))
 
 
 def _names(plan: Plan, job: Job) -> tuple[str, ...] | None:
