@@ -44,7 +44,7 @@ class Column(NamedTuple):
 
 def _names() -> dict[str, str]:
     """Every name that a column may have, in small letters, with its key."""
-    keys = [key for key in (NUMBER, BUYER, *BY_KEY) if "[]" not in key and key not in _OF_KIT]
+    keys = [key for key in BY_KEY if "[]" not in key and key not in _OF_KIT]
     return {**SHORT, **{key.lower(): key for key in keys}}
 
 

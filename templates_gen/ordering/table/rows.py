@@ -7,11 +7,9 @@ from functools import partial
 from typing import Any, TypeVar
 
 from layout.kit.fields import read_field
-from layout.kit.input import Input
 from layout.kit.inputs import BY_KEY
 from layout.kit.merging import merged, without
 from layout.kit.range_values import COPIES as COPIES_INPUT
-from layout.messages.roles import KitHelp
 from layout.values.errors import FieldError, ascii_safe, shown
 from templates_gen.inputs.range_file import Range, RangeKit
 from templates_gen.lettering.fonts import metrics
@@ -20,14 +18,13 @@ from templates_gen.messages.roles.orders_table import CellNeed
 from templates_gen.ordering.order import Order, Problem, Unreadable
 from templates_gen.ordering.problems import cell_problem
 from templates_gen.ordering.table.cells import bare, one_line, value_of
-from templates_gen.ordering.table.columns import BUYER, COPIES, KIT_NAME, Column
+from templates_gen.ordering.table.columns import COPIES, KIT_NAME, Column
 from templates_gen.ordering.table.instead import not_taken
 from templates_gen.ordering.table.kits import Kits
 from templates_gen.ordering.table.order_numbers import EXAMPLE, MOST, NUMBER, Taken, folder_of
 from templates_gen.ordering.table.source import Row
 
 _T = TypeVar("_T")
-_SPECS = {BUYER: Input(BUYER, "text", KitHelp.NAME, '"Webstube Färö"'), **BY_KEY}
 _OWN = (NUMBER, KIT_NAME, COPIES)
 
 
@@ -103,7 +100,7 @@ class _Reading:
         return int(read_field(COPIES_INPUT, value, COPIES, metrics()))
 
     def value(self, key: str) -> object:
-        return value_of(_SPECS[key], self.texts[key], self.lines)
+        return value_of(BY_KEY[key], self.texts[key], self.lines)
 
     def outside(self) -> Iterator[Problem]:
         """What stands in columns without a name."""
@@ -116,8 +113,8 @@ class _Reading:
     ) -> Unreadable:
         """Everything that is wrong with the row, each cell looked at by itself, in the order of its columns."""
         for key, value in values.items():
-            if value is not None and _SPECS[key].kind != "tables":
-                self.kept(partial(read_field, _SPECS[key], value, key, metrics()))
+            if value is not None and BY_KEY[key].kind != "tables":
+                self.kept(partial(read_field, BY_KEY[key], value, key, metrics()))
         errors = sorted(self.errors, key=lambda error: self.rows.places.get(error.field, 0))
         found = (cell_problem(self.rows.headers, error) or Problem("", str(error)) for error in errors)
         number = ascii_safe(self.texts.get(NUMBER, ""))[:MOST]

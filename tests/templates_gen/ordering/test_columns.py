@@ -81,9 +81,8 @@ def test_capitals_and_spaces_do_not_count(name: str, tmp_path: Path) -> None:
 def test_every_key_of_a_kit_is_a_column(tmp_path: Path) -> None:
     """But for its name and version, which come with the kit, and keys inside of lists."""
     keys = [spec.key for spec in INPUTS if "[]" not in spec.key and spec.key not in ("name", "version")]
-    keys = [key for key in keys if not key.startswith("order.")]
-    found = opened(tmp_path, f"order,{','.join(keys)}\n1\n", one_kit())
-    assert [column.key for column in found.columns] == ["order.number", *keys]
+    found = opened(tmp_path, f"{','.join(keys)}\n1\n", one_kit())
+    assert [column.key for column in found.columns] == keys
 
 
 def test_a_row_of_names_is_needed(tmp_path: Path) -> None:

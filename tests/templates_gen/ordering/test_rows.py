@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 import tomllib
+from dataclasses import replace
 from pathlib import Path
 
 import pytest
@@ -11,6 +12,7 @@ from order_files import LARGE, SMALL, one_kit, order, problems, rows, three_kits
 
 from layout.kit.kit import Kit, read_kit
 from layout.kit.merging import merged, without
+from layout.kit.order import OrderGiven
 from layout.values.errors import FieldErrors
 from templates_gen.lettering.fonts import metrics
 from templates_gen.ordering.order import Order, Problem, Unreadable
@@ -46,17 +48,18 @@ weaving.doubled_warp;weaving.doubled_selvedges;weaving.draw_in;weaving.start;pap
 """
 
 
-def without_order(found: Order) -> Kit:
-    """The kit of an order, but for its order."""
-    return read_kit(without(found.values, ("order",)), metrics())
+def kit_of(found: Order) -> Kit:
+    """The kit of an order."""
+    return read_kit(found.values, metrics())
 
 
 def test_a_row_says_what_a_kit_file_says(tmp_path: Path) -> None:
     """Numbers, lengths, shares, flags, choices, texts and lists give the same kit as the same keys as TOML."""
     kit = three_kits().kits[1]
     expected = read_kit(merged(without(kit.values, ("sett.readings",)), tomllib.loads(AS_TOML)), metrics())
+    expected = replace(expected, order=OrderGiven("1"))
     found = order(tmp_path, ROW)
-    assert without_order(found) == expected
+    assert kit_of(found) == expected
     assert found.kit == kit.kit.name
 
 
@@ -90,7 +93,7 @@ def judged(folder: Path, text: str) -> list[Problem]:
     if isinstance(found, Unreadable):
         return list(found.problems)
     with pytest.raises(FieldErrors) as error:
-        without_order(found)
+        kit_of(found)
     return list(read_problems(found, error.value))
 
 
@@ -235,7 +238,7 @@ INSTEAD = {
 @pytest.mark.parametrize("keys", INSTEAD)
 def test_a_row_may_say_it_another_way(keys: str, tmp_path: Path) -> None:
     """A sett given stands instead of the readings of the range, picks instead of beads, weight instead of a count."""
-    without_order(order(tmp_path, f"order;kit;{keys}\n1;{LARGE};{INSTEAD[keys]}\n"))
+    kit_of(order(tmp_path, f"order;kit;{keys}\n1;{LARGE};{INSTEAD[keys]}\n"))
 
 
 def test_both_ways_in_one_row_are_judged(tmp_path: Path) -> None:

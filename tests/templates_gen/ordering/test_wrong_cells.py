@@ -14,7 +14,6 @@ from order_files import one_kit, rows
 
 from layout.kit.inputs import BY_KEY, INPUTS
 from layout.kit.kit import read_kit
-from layout.kit.merging import without
 from layout.values.errors import FieldErrors
 from templates_gen.lettering.fonts import metrics
 from templates_gen.ordering.order import Problem, Unreadable
@@ -46,7 +45,7 @@ def found_in(folder: Path, cells: dict[str, str]) -> tuple[Problem, ...]:
         return row.problems
     json.dumps([row.number, row.values, row.columns])
     try:
-        read_kit(without(row.values, ("order",)), metrics())
+        read_kit(row.values, metrics())
     except FieldErrors as error:
         return read_problems(row, error)
     return ()
