@@ -41,7 +41,7 @@ class OrderTable:
         """What each row asks for, in the order of the file; every call begins with the first row again."""
         rows = self.source.rows()
         next(rows)
-        reading = Rows(self.columns, self.kits)
+        reading = Rows(self.columns, self.kits, commas=self.source.delimiter == ";")
         return map(reading.read, rows)
 
     def changed(self) -> bool:

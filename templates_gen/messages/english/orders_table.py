@@ -34,6 +34,9 @@ MESSAGES: dict[Role, str | Plural] = {
     CellNeed.CONTROL: needs("letters, figures and signs that can be seen"),
     CellNeed.ONE_LINE: needs("one line (a quote that was left open in line {first} takes in all up to line {last})"),
     CellNeed.NUMBER: needs("a number, with nothing between thousands"),
+    CellNeed.ONE_WAY: needs(
+        "a number that can be read in one way only (a point before three digits may mean {thousands} or {decimal})"
+    ),
     CellNeed.FLAG: needs("true or false"),
     CellNeed.LIST: needs("a list as TOML has it ({what})"),
     CellNeed.LIST_ALONE: needs("a list as TOML has it, and nothing else"),

@@ -40,6 +40,7 @@ class CellNeed(Role):
     CONTROL = "orders_table.cell.control"
     ONE_LINE = "orders_table.cell.one_line"
     NUMBER = "orders_table.cell.number"
+    ONE_WAY = "orders_table.cell.one_way"
     FLAG = "orders_table.cell.flag"
     LIST = "orders_table.cell.list"
     LIST_ALONE = "orders_table.cell.list_alone"

@@ -7,6 +7,7 @@ in a cell.
 from __future__ import annotations
 
 import re
+from typing import NamedTuple
 
 from layout.kit.input import Input
 from layout.messages.catalogue import Message, Role
@@ -34,6 +35,19 @@ _FLAGS = {
 """How spreadsheets in our languages save what was typed as true or false (from memory)."""
 
 
+_WORDS = ("name", "text", "link", "choice", "language", "system", "colour")
+"""The kinds of input that have no numbers, or none that are read."""
+_MAYBE_THOUSANDS = re.compile(r"(?<![0-9.,])[1-9][0-9]{0,2}\.[0-9]{3}(?![0-9.,])")
+
+
+class Where(NamedTuple):
+    """The lines of a row, and whether its table is one of decimal commas: semicolons are between its columns."""
+
+    first: int
+    last: int
+    commas: bool = False
+
+
 def bare(cell: str) -> str:
     """A cell without what spreadsheets put round it: spaces, the guard of a text that is no formula, `="..."`."""
     text = cell.strip()
@@ -42,10 +56,10 @@ def bare(cell: str) -> str:
     return unguarded(text).strip()
 
 
-def one_line(key: str, text: str, example: str, lines: tuple[int, int]) -> None:
-    """FieldError for a cell of several lines, or with signs that nobody sees; `lines` are those of its row."""
+def one_line(key: str, text: str, example: str, where: Where) -> None:
+    """FieldError for a cell of several lines, or with signs that nobody sees; `where` is its row."""
     if "\n" in text or "\r" in text:
-        raise refused(key, CellNeed.ONE_LINE, text, example, first=lines[0], last=lines[1])
+        raise refused(key, CellNeed.ONE_LINE, text, example, first=where.first, last=where.last)
     seen(key, text, example)
 
 
@@ -55,17 +69,25 @@ def seen(key: str, text: str, example: str) -> None:
         raise OptionError(key, CellNeed.CONTROL, f"U+{ord(found[0]):04X}", example)
 
 
-def value_of(spec: Input, text: str, lines: tuple[int, int]) -> object:
+def value_of(spec: Input, text: str, where: Where) -> object:
     """The plain value that `text`, which is `bare` and not empty, says for `spec`."""
     if spec.kind in LISTS:
         seen(spec.key, text, spec.example)
         return read_list(spec, text)
-    one_line(spec.key, text, example_in_cell(spec), lines)
+    one_line(spec.key, text, example_in_cell(spec), where)
+    _one_way(spec, text, where)
     if spec.kind == "flag":
         return _flag(spec, text)
     if spec.kind in _NUMBERS or (spec.kind in _NUMBERS_OR_TEXT and _DECIMAL.fullmatch(text)):
         return number(spec, text)
     return text
+
+
+def _one_way(spec: Input, text: str, where: Where) -> None:
+    """FieldError for a point that may stand between thousands, where decimals have a comma."""
+    if where.commas and spec.kind not in _WORDS and (found := _MAYBE_THOUSANDS.search(text)):
+        said = {"thousands": found[0].replace(".", ""), "decimal": found[0].replace(".", ",", 1)}
+        raise refused(spec.key, CellNeed.ONE_WAY, text, example_in_cell(spec), **said)
 
 
 def number(spec: Input, text: str) -> int | float:

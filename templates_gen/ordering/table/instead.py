@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Collection, Mapping
+from collections.abc import Mapping
+from functools import lru_cache
 
 _COUNTED = ("warp.count", "warp.system", "warp.plies", "warp.order")
 _SOLD = ("warp.grams", "warp.length", "warp.weighed")
@@ -21,11 +22,12 @@ _INSTEAD: Mapping[str, tuple[str, ...]] = {
 """By the key, or table, that a row says: what it then does not take from its range. The kit itself refuses both."""
 
 
-def not_taken(keys: Collection[str]) -> tuple[str, ...]:
+@lru_cache(64)
+def not_taken(keys: tuple[str, ...]) -> tuple[str, ...]:
     """The keys that a row which says `keys` does not take from its range; what it says itself is not among them."""
     out = [each for said, others in _INSTEAD.items() if _has(keys, said) for each in others]
     return tuple(each for each in dict.fromkeys(out) if not _has(keys, each))
 
 
-def _has(keys: Collection[str], key: str) -> bool:
+def _has(keys: tuple[str, ...], key: str) -> bool:
     return key in keys or any(each.startswith(f"{key}.") for each in keys)

@@ -17,7 +17,7 @@ from templates_gen.messages.language import message
 from templates_gen.messages.roles.orders_table import CellNeed
 from templates_gen.ordering.order import Order, Problem, Unreadable
 from templates_gen.ordering.problems import cell_problem
-from templates_gen.ordering.table.cells import bare, one_line, value_of
+from templates_gen.ordering.table.cells import Where, bare, one_line, value_of
 from templates_gen.ordering.table.columns import COPIES, KIT_NAME, Column
 from templates_gen.ordering.table.instead import not_taken
 from templates_gen.ordering.table.kits import Kits
@@ -29,10 +29,13 @@ _OWN = (NUMBER, KIT_NAME, COPIES)
 
 
 class Rows:
-    """The reading of the rows of one table, from its first to its last: it knows what order numbers there were."""
+    """The reading of the rows of one table, from its first to its last: it knows what order numbers there were.
 
-    def __init__(self, columns: tuple[Column, ...], kits: Range) -> None:
-        self.columns, self.kits = columns, Kits(kits)
+    `commas` says that decimals have a comma there.
+    """
+
+    def __init__(self, columns: tuple[Column, ...], kits: Range, *, commas: bool) -> None:
+        self.columns, self.kits, self.commas = columns, Kits(kits), commas
         self.headers = {each.key: each.header for each in columns}
         self.named = frozenset(each.at for each in columns)
         self.places = {each.key: each.at for each in columns}
@@ -48,7 +51,7 @@ class _Reading:
 
     def __init__(self, rows: Rows, row: Row) -> None:
         self.rows, self.row = rows, row
-        self.lines = (row.line, row.last)
+        self.where = Where(row.line, row.last, rows.commas)
         self.texts = dict(self.cells())
         self.errors: list[FieldError] = []
 
@@ -70,7 +73,8 @@ class _Reading:
             return self.unreadable(kit, values, outside)
         columns = {key: self.rows.headers[key] for key in self.texts}
         own = _nested({**values, NUMBER: number})
-        shared = without(kit.values, not_taken(self.texts))
+        left = not_taken(tuple(self.texts))
+        shared = without(kit.values, left) if left else kit.values
         return Order(self.row.line, number, folder, kit.kit.name, copies, merged(shared, own), columns)
 
     def kept(self, read: Callable[[], _T]) -> _T | None:
@@ -82,25 +86,25 @@ class _Reading:
             return None
 
     def folder(self, number: str) -> str:
-        one_line(NUMBER, number, EXAMPLE, self.lines)
+        one_line(NUMBER, number, EXAMPLE, self.where)
         folder = folder_of(number)
         self.rows.taken.take(number, folder, self.row.line)
         return folder
 
     def kit(self) -> RangeKit:
         name = self.texts.get(KIT_NAME, "")
-        one_line(KIT_NAME, name, self.rows.kits.first, self.lines)
+        one_line(KIT_NAME, name, self.rows.kits.first, self.where)
         return self.rows.kits.of(name)
 
     def copies(self) -> int:
         """How many boxes: one where the row does not say, whatever a run of the whole range makes."""
         if COPIES not in self.texts:
             return 1
-        value = value_of(COPIES_INPUT, self.texts[COPIES], self.lines)
+        value = value_of(COPIES_INPUT, self.texts[COPIES], self.where)
         return int(read_field(COPIES_INPUT, value, COPIES, metrics()))
 
     def value(self, key: str) -> object:
-        return value_of(BY_KEY[key], self.texts[key], self.lines)
+        return value_of(BY_KEY[key], self.texts[key], self.where)
 
     def outside(self) -> Iterator[Problem]:
         """What stands in columns without a name."""

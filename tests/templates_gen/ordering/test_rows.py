@@ -14,6 +14,7 @@ from layout.kit.kit import Kit, read_kit
 from layout.kit.merging import merged, without
 from layout.kit.order import OrderGiven
 from layout.values.errors import FieldErrors
+from layout.values.units import read_length
 from templates_gen.lettering.fonts import metrics
 from templates_gen.ordering.order import Order, Problem, Unreadable
 from templates_gen.ordering.problems import read_problems
@@ -131,8 +132,11 @@ WRONG = [
     ("weaving.width", "1,234 mm", "read in one way only"),
     ("weft.beat", "1.234,5", "nothing between thousands, got '1.234,5'; for example 0.5"),
     ("weft.beat", "1,234.5", "nothing between thousands"),
+    ("weft.beat", "1.234.567", "nothing between thousands"),
     ("weft.beat", "1 234", "nothing between thousands"),
     ("weft.beat", "1,234", "may mean 1234 or 1.234"),
+    ("warp.ball", "1.500", "may mean 1500 or 1,500"),
+    ("weaving.width", "1.234 mm", "may mean 1234 or 1,234"),
     ("weft.beat", "7", "a number from 0 to 1"),
     ("weft.beat", "1e3", "nothing between thousands"),
     ("weft.beat", "inf", "nothing between thousands"),
@@ -170,6 +174,12 @@ def test_a_wrong_cell_is_refused(name: str, cell: str, said: str, tmp_path: Path
     ((column, sentence),) = judged(tmp_path, f"{';'.join(good)}\n{';'.join(good.values())}\n")
     assert column == name
     assert re.search(said, sentence), sentence
+
+
+def test_points_are_clear_where_commas_are_between_columns(tmp_path: Path) -> None:
+    """There a point stands before decimals, three of them too."""
+    kit = kit_of(order(tmp_path, "order,kit,weaving.width\n1,weir-frame-small,101.125 mm\n"))
+    assert kit.weaving.width == read_length("101.125 mm")
 
 
 def test_all_that_is_wrong_with_a_row_is_said_at_once(tmp_path: Path) -> None:
