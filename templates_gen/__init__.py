@@ -16,11 +16,13 @@ what it needs.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Callable, Iterable, Iterator, Mapping
 from pathlib import Path
 from typing import TYPE_CHECKING
 
 if TYPE_CHECKING:
+    from concurrent.futures import Executor
+
     from layout.cutting.stock.stock import Stock
     from layout.drawing.printer import Printer
     from layout.kit.kit import Kit
@@ -32,6 +34,7 @@ if TYPE_CHECKING:
     from templates_gen.inputs.measured_check import Measured
     from templates_gen.inputs.range_file import Range
     from templates_gen.measuring.outcome import Outcome
+    from templates_gen.ordering.result import Result
 
 __all__ = [
     "check",
@@ -43,6 +46,7 @@ __all__ = [
     "make_run",
     "measure",
     "measured_printer",
+    "orders",
     "plan",
     "printer_check",
     "sheet",
@@ -161,6 +165,51 @@ def make_run(
 
     known = load_printer(printer) if isinstance(printer, str) else printer
     return run.make_run(kits, Path(folder), metrics(), stock=stock or load_stock(), printer=known)
+
+
+def orders(
+    table: str | Path,
+    kits: Range | str | Path,
+    folder: str | Path,
+    *,
+    only: Iterable[str] = (),
+    stock: Stock | None = None,
+    printer: Printer | str | None = None,
+    workers: int | None = None,
+    executor: Executor | None = None,
+    check: bool = False,
+    print_run: int | None = None,
+    tell: Callable[[str], None] = lambda _: None,
+) -> Iterator[Result]:
+    """Makes the orders that the rows of a CSV file ask for, and yields what became of each row as it comes.
+
+    `kits` is a range, or the path of its file; each order has a folder of its own below `folder`, every file in it
+    proven. What lies there unchanged is not made again. A `Result` has its `line`, order `number` and `kit`; `state` is
+    "made", "unchanged" or "failed", and then `problems` are (column, sentence). With `check` rows are only read,
+    nothing is written, and those that can be made are "readable". Results come in any order.
+
+    Nothing is made before the first result is asked for. After the last one, report.csv, totals.csv and to-buy.csv are
+    written into `folder`, and files of at most `print_run` sheets with the parts of all orders, where that is given.
+    Whoever stops before (`break`, an error, Ctrl-C) leaves these as they were; what was made stays, and the same call
+    goes on from there.
+
+    `only` are names as `make` takes them; without any, strips, spacing guide and leaflet are made, as PDF. So many
+    `workers` make them, processes of their own, by default one a core; with 1 this process does. Since they are begun
+    anew, a script with several must keep what it does under `if __name__ == "__main__":`. Or they are made by an
+    `executor` of `concurrent.futures`, also on other machines that have `folder` under the same path. `tell` hears
+    sentences: of what a stopped run left and was put right, or that the table was changed meanwhile.
+
+    Raises at once, as LayoutErrors, what a range, a stock or `only` cannot be, and a table that cannot be read; while
+    results come, FaultError where the folder is that of another run, or cannot be written any more.
+    """
+    from templates_gen.ordering.asked import Asked, job_of, made
+    from templates_gen.ordering.order_table import open_orders
+
+    found = load_range(kits) if isinstance(kits, str | Path) else kits
+    rows = open_orders(Path(table), found)
+    known = load_printer(printer) if isinstance(printer, str) else printer
+    job = job_of(found, Path(folder), only, stock, known)
+    return made(rows, job, Asked(workers, executor, check, print_run, tell))
 
 
 def printer_check(

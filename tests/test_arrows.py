@@ -17,7 +17,19 @@ from layout.frames.kinds.frame_end import FrameEnd
 
 ROOT = Path(__file__).resolve().parent.parent
 HEAVY = ("reportlab", "svgwrite", "ezdxf", "pypdf", "pint", "fontTools", "segno")
-HEAVY += ("numpy", "PIL", "zxingcpp", "pypdfium2", "flask", "werkzeug", "jinja2", "waitress", "tomlkit")
+HEAVY += (
+    "numpy",
+    "PIL",
+    "zxingcpp",
+    "pypdfium2",
+    "flask",
+    "werkzeug",
+    "jinja2",
+    "waitress",
+    "tomlkit",
+    "tqdm",
+    "distributed",
+)
 
 RANKS: tuple[tuple[str, ...], ...] = (
     ("values", "messages"),

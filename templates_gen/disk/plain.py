@@ -6,7 +6,7 @@ import errno
 import os
 import secrets
 import stat
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from contextlib import contextmanager
 from pathlib import Path
 from typing import BinaryIO
@@ -63,8 +63,13 @@ def refuse_odd(status: os.stat_result) -> None:
 
 def write_new(path: Path, data: bytes) -> None:
     """Writes `data` to a new file at `path`; OSError if anything is there already, be it a link."""
+    write_parts(path, (data,))
+
+
+def write_parts(path: Path, parts: Iterable[bytes]) -> None:
+    """The same part by part, for a file that is too long to be held."""
     with os.fdopen(os.open(path, _WRITE, 0o666), "wb") as file:
-        file.write(data)
+        file.writelines(parts)
 
 
 def token() -> str:

@@ -18,6 +18,7 @@ from templates_gen.screen.desk_command import desk
 from templates_gen.screen.make_command import make
 from templates_gen.screen.measure_command import measure
 from templates_gen.screen.new_commands import new, new_range, new_stock
+from templates_gen.screen.orders_command import orders
 from templates_gen.screen.plan_command import plan
 from templates_gen.screen.printer_check_command import printer_check
 from templates_gen.screen.printer_commands import printers
@@ -38,7 +39,21 @@ def main() -> None:
             stream.reconfigure(errors="backslashreplace")
 
 
-for command in (desk, new, new_stock, new_range, make, measure, plan, sett, guess, yarn, printer_check, printers):
+for command in (
+    desk,
+    new,
+    new_stock,
+    new_range,
+    make,
+    orders,
+    measure,
+    plan,
+    sett,
+    guess,
+    yarn,
+    printer_check,
+    printers,
+):
     main.add_command(command)
 
 

@@ -23,7 +23,15 @@ def refuse(error: object) -> None:
 
 def say_json(values: object) -> None:
     """Prints values for programs; letters stay letters, and what a terminal would act on is escaped as JSON does."""
-    text = json.dumps(values, indent=2, ensure_ascii=False)
+    _say_visible(json.dumps(values, indent=2, ensure_ascii=False))
+
+
+def say_json_line(values: object) -> None:
+    """The same in one line, written out at once."""
+    _say_visible(json.dumps(values, ensure_ascii=False))
+
+
+def _say_visible(text: str) -> None:
     click.echo("".join(letter if letter.isprintable() or letter == "\n" else _escaped(letter) for letter in text))
 
 

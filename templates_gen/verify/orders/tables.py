@@ -50,7 +50,7 @@ class OrdersProof:
 
     def _row(self, result: Result) -> Wanted:
         columns, sentences = zip(*result.problems, strict=True) if result.problems else ((), ())
-        made = tuple(self._made(result)) if result.state in MADE else ("",) * 10
+        made = tuple(self._made(result)) if result.state in MADE else ("",) * 11
         copies = str(result.copies) if result.copies else ""
         said = str(result.line), result.number, result.kit, copies, result.state
         return (*said, "\n".join(columns), "\n".join(sentences), *made, "\n".join(result.notes))

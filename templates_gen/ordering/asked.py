@@ -1,0 +1,99 @@
+"""A run of orders from its parts, for the command and for Python: results as they come, then the tables."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Generator, Iterable, Iterator, Sequence
+from concurrent.futures import Executor
+from dataclasses import dataclass
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+from layout.values.errors import FieldError, shown_path
+from templates_gen.messages.language import message
+from templates_gen.messages.roles.orders_report import OrdersLine
+from templates_gen.ordering.hidden import HIDDEN
+from templates_gen.ordering.job import Job
+from templates_gen.ordering.order_table import OrderTable
+from templates_gen.ordering.result import Result
+
+if TYPE_CHECKING:
+    from layout.cutting.stock.stock import Stock
+    from layout.drawing.printer import Printer
+    from layout.plan import Plan
+    from templates_gen.inputs.range_file import Range
+
+
+@dataclass(frozen=True, slots=True)
+class Asked:
+    """How a run is made: by `workers` or an `executor`, only as a `check`, with print runs of so many sheets.
+
+    `tell` hears, as sentences, of what was put right, and of a table that was changed meanwhile.
+    """
+
+    workers: int | None = None
+    executor: Executor | None = None
+    check: bool = False
+    print_run: int | None = None
+    tell: Callable[[str], None] = lambda _: None
+
+
+def job_of(
+    kits: Range, folder: Path, only: Iterable[str] = (), stock: Stock | None = None, printer: Printer | None = None
+) -> Job:
+    """What all orders share; OptionError for a name in `only` that no kit of the range has a file of."""
+    names = tuple(only)
+    _check_names(kits, names)
+    return Job(str(folder.absolute()), names, None if stock is None else _stock_values(stock), printer)
+
+
+def _stock_values(stock: Stock) -> dict[str, object]:
+    from layout.cutting.stock.stock_values import stock_values
+
+    return stock_values(stock)
+
+
+def _check_names(kits: Range, names: Sequence[str]) -> None:
+    plans = list(_plans(kits)) if names else []
+    for name in names if plans else ():
+        errors = [error for plan in plans if (error := _refusal(plan, name))]
+        if len(errors) == len(plans):
+            raise errors[0]
+
+
+def _plans(kits: Range) -> Iterator[Plan]:
+    """Those of the kits that can be woven as the range says; an order may say otherwise."""
+    from templates_gen.files.kept import planned
+
+    for each in kits.kits:
+        try:
+            yield planned(each.kit)
+        except FieldError:
+            continue
+
+
+def _refusal(plan: Plan, name: str) -> FieldError | None:
+    from templates_gen.inputs.families import products_of
+
+    try:
+        products_of(plan, [name])
+    except FieldError as error:
+        return error
+    return None
+
+
+def made(table: OrderTable, job: Job, asked: Asked) -> Generator[Result]:
+    """The result of each row as it comes; once all came, the tables are written, each proven.
+
+    A run that ends before leaves the tables as they were. Raises FaultError where the folder cannot be used or written
+    any more, ProofError where a table does not come back right.
+    """
+    from templates_gen.ordering.reports import write_reports
+    from templates_gen.ordering.running import run
+
+    folder = Path(job.folder)
+    with run(table, job, workers=asked.workers, executor=asked.executor, check=asked.check, tell=asked.tell) as results:
+        yield from results
+        if not asked.check:
+            write_reports(folder, folder / HIDDEN, results.results, table.kits)
+        if table.changed():
+            asked.tell(message(OrdersLine.CHANGED, file=shown_path(table.path)))
