@@ -14,6 +14,7 @@ from layout.values.errors import LayoutError
 from templates_gen.inputs.range_file import range_of
 from templates_gen.ordering import order_table
 from templates_gen.ordering.order_table import open_orders
+from templates_gen.ordering.table.kept import kept_file
 
 TEXT = b"order,weaving.width\n1,20 cm\n\n2,x\n,\n3,\n"
 
@@ -54,6 +55,12 @@ def test_a_kit_from_python_may_be_the_range(tmp_path: Path) -> None:
     kit = three_kits().kits[0].kit
     (found,) = opened(tmp_path, "order\n1\n", range_of(kit)).rows()
     assert found.kit == kit.name
+
+
+def test_a_huge_file_is_not_read_to_its_end(tmp_path: Path) -> None:
+    """Little more than what a table may have."""
+    (tmp_path / "huge.csv").write_bytes(b"1\n" * 1_000_000)
+    assert 1000 < kept_file(tmp_path / "huge.csv", 1000).size < 100_000
 
 
 def bad_files(folder: Path) -> dict[Path, str]:

@@ -150,6 +150,7 @@ WRONG = [
     ("sett.readings", '"[1]\nversion = 2"', "and nothing else"),
     ("sett.readings", "[2024-01-01]", "and nothing else"),
     ("sett.readings", "[" * 900 + "]" * 900, "TOML"),
+    ("sett.readings", "[" * 30 + "]" * 30, "and nothing else"),
     ("sett.readings", "[" + "1" * 3000 + "]", "at most 2000 characters"),
     ("box.holds", "strips", "a list as TOML has it"),
     ("box.holds", '["stripes"]', "strips is meant"),
