@@ -18,6 +18,7 @@ from layout.paper.regions import FIELD, GUTTER, HEAD_HIGH, regions
 from layout.paper.scales import INCHES, upright
 from layout.paper.sheets import Printed
 from layout.paper.targets import target_boxes, targets
+from layout.plan import Plan
 from layout.run.bed import RunBed
 from layout.run.imposing import Placed, boxes_of
 from layout.run.marks import box_around, crop_marks, cut_numbers, margins_of
@@ -100,6 +101,11 @@ def _gutter_boxes(bed: RunBed) -> list[Box]:
         (SIDE, words_low, right, top - _UNDER),
         (SIDE, _SCALE_UP - 1.0, right, _SCALE_UP + INCHES + 1.0),
     ]
+
+
+def called(plan: Plan) -> str:
+    """What a sheet with parts of many calls one of them: its order, or its kit where that is of no order."""
+    return plan.ordered or plan.kit.name
 
 
 def names_on(placed: Placed, names: Sequence[str]) -> tuple[str, ...]:

@@ -25,6 +25,8 @@ from templates_gen.files.kept import kept_reading, with_stock
 from templates_gen.files.manifest import MANIFEST, Manifest
 from templates_gen.files.output import Output
 from templates_gen.files.overview_table import OVERVIEW
+from templates_gen.files.print_run import PrintRun
+from templates_gen.files.print_run_proof import carried_print_run, print_run_findings
 from templates_gen.files.run_about import MAKERS
 from templates_gen.files.run_outputs import RunOutputs
 from templates_gen.files.run_plans import plans_of
@@ -141,6 +143,8 @@ def _sheets(path: Path, data: bytes, outputs: RunOutputs | None, metrics: FontMe
         if form is None:
             raise ReadError(message(RunCheck.NO_FILE))
         found = form.read(data)
+        if run := carried_print_run(found, metrics):
+            return _print_run(path, run, found)
         carried = embedded_run(found.about.inputs, metrics).printer
         alike = outputs.for_printer(carried) if outputs else _outputs_in(found, metrics)
         file = next((each for each in alike.files if each.name == name), None)
@@ -153,6 +157,15 @@ def _sheets(path: Path, data: bytes, outputs: RunOutputs | None, metrics: FontMe
     except LayoutError as error:
         problems = tuple(shown_sentences(str(error)).split("\n"))
     return Checked(shown_path(path), counted(asked), counted(found), deviation, problems)
+
+
+def _print_run(path: Path, run: PrintRun, found: Document) -> Checked:
+    """A print run over many orders, drawn again from the orders that it carries, and proven."""
+    asked = run.output()
+    result = print_run_findings(run, asked, found)
+    other = () if found.about == asked.about else (message(Refused.OTHER_INPUTS),)
+    problems = (*result.sentences, *other)
+    return Checked(shown_path(path), counted(asked), counted(found), result.deviation, problems)
 
 
 def _outputs_in(found: Document, metrics: FontMetrics) -> RunOutputs:

@@ -22,7 +22,7 @@ from layout.paper.sheets import Printed, printed, sheet_alone
 from layout.run.bed import run_bed
 from layout.run.run import Run, RunKit
 from layout.run.run_list import Totals, run_list_pages, run_list_probe
-from layout.run.run_sheet import TILE, Gutter, names_on, run_sheet
+from layout.run.run_sheet import TILE, Gutter, called, names_on, run_sheet
 from layout.run.sets import Layings
 from layout.values.errors import LayoutError
 from templates_gen.codes.modules import codes_for
@@ -106,7 +106,7 @@ class PrintFiles:
         for own in file.own:
             plan = self.run.kits[own.kit].plan
             yield from printed(plan, own.layings, self.metrics, lambda total: list(islice(left, total)))
-        names = [kit.plan.kit.name for kit in self.run.kits]
+        names = [called(kit.plan) for kit in self.run.kits]
         for page in file.placed:
             kits = names_on(page.placed, names)
             said = Gutter(self.run.name, page.number, page.total, page.placed.times, kits)

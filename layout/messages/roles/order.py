@@ -14,6 +14,12 @@ class OrderWord(Role):
     LEAFLET = "order.leaflet"
 
 
+class PrintRunWord(Role):
+    """What a print run over many orders says of itself."""
+
+    NAME = "print_run.name"
+
+
 class OrderNeed(Role):
     """Why the number of an order has no room."""
 

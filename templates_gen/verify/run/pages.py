@@ -10,6 +10,7 @@ from layout.drawing.shapes import Box, Curve, Point
 from layout.drawing.sheet import Piece, Sheet
 from layout.plan import Plan
 from templates_gen.verify.found_parts import FoundPart
+from templates_gen.verify.printed.warp_words import order_on
 
 
 class RunKit(NamedTuple):
@@ -17,6 +18,11 @@ class RunKit(NamedTuple):
 
     plan: Plan
     copies: int
+
+
+def called(plan: Plan) -> str:
+    """What sheets with parts of many call one of them: its order, or its kit where that is of no order."""
+    return next(iter(order_on(plan.kit)), plan.kit.name)
 
 
 class ClaimedCut(Protocol):

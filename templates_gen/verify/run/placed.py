@@ -19,7 +19,7 @@ from templates_gen.verify.found_parts import FoundPart, found_on
 from templates_gen.verify.printed.furniture import check_gutter
 from templates_gen.verify.prove import PROOFS
 from templates_gen.verify.run.cutting import prove_cuts
-from templates_gen.verify.run.pages import PlacedPage, RunKit, room_of
+from templates_gen.verify.run.pages import PlacedPage, RunKit, called, room_of
 from templates_gen.verify.said import account
 
 _KNIFE = 1.5  # mm between two parts, at least
@@ -40,7 +40,7 @@ def prove_placed(page: PlacedPage, kits: Sequence[RunKit], name: str, where: int
         if result.problems:
             what = RunProof.KIT
             problems = tuple(
-                finding(what, part=seen.part.name, kit=plan.kit.name, what=str(each)) for each in result.problems
+                finding(what, part=seen.part.name, kit=called(plan), what=str(each)) for each in result.problems
             )
             result = replace(result, problems=problems)
         total += result
@@ -86,7 +86,7 @@ def _gutter(
         for at, text in zip(upward, outside, strict=True)
         if text.pen is not Pen.ON_BLACK and text.words not in figures
     ]
-    names = [kits[k].plan.kit.name for k in sorted(set(page.kits))]
+    names = [called(kits[k].plan) for k in sorted(set(page.kits))]
     wanted = [
         words.say(RunSheet.PLACED, range=name, number=page.number, total=page.total),
         words.say(RunSheet.CUT, times=page.times),
