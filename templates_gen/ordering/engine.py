@@ -51,6 +51,9 @@ class Workers(Protocol):
     def renew(self, why: str) -> None:
         """Makes a broken pool whole again; LayoutError where that cannot be."""
 
+    def take_back(self, futures: Iterable[Future[Any]]) -> None:
+        """Nobody waits for these any more."""
+
 
 class _Task(NamedTuple):
     """Orders that are given out together, and how many workers died while they had them."""
@@ -150,8 +153,7 @@ class Engine:
 
     def close(self) -> None:
         """Takes back what is not begun yet."""
-        for future in self._flying:
-            future.cancel()
+        self._pool.take_back(self._flying)
 
 
 def _again(task: _Task) -> list[_Task]:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import os
 import shutil
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Mapping, Set
 from pathlib import Path
 
 from layout.values.errors import shown_path
@@ -20,7 +20,7 @@ from templates_gen.messages.language import message
 from templates_gen.messages.roles.disk import Fault
 from templates_gen.messages.roles.engine import Failed, InTheWay, Kept, Stopped
 
-_BEFORE = "before"
+_BEFORE, _MIXED = "before", "mixed"
 _ODD = {"file": InTheWay.FILE, "link": InTheWay.LINK}
 
 Digests = Mapping[str, str]
@@ -39,24 +39,39 @@ class Places:
     """The folders of the orders in `target`; `hidden` is the folder in it that only runs of orders know.
 
     What stood in a place is moved to `hidden`/before first, and back by the next run if this one is killed just then.
+    Where files are exchanged one by one, `hidden`/mixed says in which folder, so that the next run puts that right.
     """
 
     def __init__(self, target: Path, hidden: Path) -> None:
-        self._target, self._before = target, hidden / _BEFORE
+        self._target, self._before, self._mixed = target, hidden / _BEFORE, hidden / _MIXED
         self._moved: list[Path] = []
 
     def recover(self, tell: Callable[[str], None]) -> None:
         """Puts right what a killed run left: an earlier folder without a newer one goes back into its place."""
-        if kind_at(self._before) not in ("nothing", "folder"):
-            raise FaultError(message(Stopped.LINK, path=shown_path(self._before)))
-        if kind_at(self._before) == "folder":
-            for earlier in self._before.iterdir():
-                if kind_at(self._target / earlier.name) == "nothing":
-                    earlier.rename(self._target / earlier.name)
-                else:
-                    _remove(earlier)
-                    if kind_at(earlier) != "nothing":
-                        tell(message(Kept.BEFORE, path=shown_path(earlier)))
+        for folder, put_right in ((self._before, self._put_back), (self._mixed, self._exchange_back)):
+            if kind_at(folder) not in ("nothing", "folder"):
+                raise FaultError(message(Stopped.LINK, path=shown_path(folder)))
+            for each in folder.iterdir() if kind_at(folder) == "folder" else ():
+                put_right(each, tell)
+
+    def _put_back(self, earlier: Path, tell: Callable[[str], None]) -> None:
+        place = self._target / earlier.name
+        try:
+            if kind_at(place) == "nothing":
+                earlier.rename(place)
+            else:
+                _remove(earlier)
+        except OSError as error:
+            raise fault(Fault.PUT_BACK_LEFT, earlier, error, after="") from error
+        if kind_at(earlier) != "nothing":
+            tell(message(Kept.BEFORE, path=shown_path(earlier)))
+
+    def _exchange_back(self, mark: Path, tell: Callable[[str], None]) -> None:
+        place = self._target / mark.name
+        if kind_at(place) == "folder":
+            with Exchange(place, MANIFEST, tell):
+                pass
+        mark.rmdir()
 
     def put(self, staged: Path, name: str, made: Digests, known: Digests) -> tuple[str, ...]:
         """Moves a staged folder into its place; `made` are its files, `known` those that an earlier run made there.
@@ -74,7 +89,7 @@ class Places:
             if not _strange(place, made, known):
                 self._swap(staged, place)
                 return ()
-            return _exchanged(staged, place, made, known)
+            return self._exchanged(staged, place, made, known)
         except OSError as error:
             raise fault(Fault.REPLACE, place, error) from error
 
@@ -87,6 +102,13 @@ class Places:
         for earlier in self._moved:
             _remove(earlier)
         self._moved.clear()
+
+    def _exchanged(self, staged: Path, place: Path, made: Digests, known: Digests) -> tuple[str, ...]:
+        mark = self._mixed / place.name
+        mark.mkdir(parents=True, exist_ok=True)
+        notes = _exchanged(staged, place, made, known)
+        mark.rmdir()
+        return notes
 
     def _swap(self, staged: Path, place: Path) -> None:
         self._before.mkdir(exist_ok=True)
@@ -103,15 +125,15 @@ class Places:
 def _strange(place: Path, made: Digests, known: Digests) -> list[str]:
     """The names in a folder that neither an earlier run made, nor a killed one, which wrote nothing down."""
     listed = former_manifest(place).digests
-    ours = {name: sha256 for name, sha256 in listed.items() if name in made} | dict(known)
+    ours = {*known.items(), *((name, sha256) for name, sha256 in listed.items() if name in made)}
     names = sorted(entry.name for entry in os.scandir(place))
     return [name for name in names if not _ours(place, name, ours, of_ours=bool(listed))]
 
 
-def _ours(place: Path, name: str, ours: Digests, *, of_ours: bool) -> bool:
+def _ours(place: Path, name: str, ours: Set[tuple[str, str]], *, of_ours: bool) -> bool:
     if name == MANIFEST and of_ours:
         return kind_at(place / name) == "file"
-    return name in ours and digest(place / name, LARGEST_FILE) == ours[name]
+    return (name, digest(place / name, LARGEST_FILE) or "") in ours
 
 
 def _exchanged(staged: Path, place: Path, made: Digests, known: Digests) -> tuple[str, ...]:

@@ -9,7 +9,7 @@ import errno
 from pathlib import Path
 from typing import TYPE_CHECKING, NamedTuple
 
-from layout.values.errors import FieldErrors, LayoutError, ascii_safe
+from layout.values.errors import FieldError, FieldErrors, LayoutError, ascii_safe
 from templates_gen.disk.faults import FaultError, fault
 from templates_gen.messages.language import message
 from templates_gen.messages.roles.disk import Fault
@@ -17,6 +17,7 @@ from templates_gen.messages.roles.engine import Failed, Stopped
 from templates_gen.ordering.job import USUAL, Job
 from templates_gen.ordering.order import Order, Problem
 from templates_gen.ordering.plans import plan_of, stock_of
+from templates_gen.ordering.problems import read_problems
 from templates_gen.ordering.result import Amount, OrderFile
 from templates_gen.ordering.stage import Stage, StagedFolder
 
@@ -82,7 +83,7 @@ def _apart(job: Job, order: Order, stage: Stage | None) -> Done:
     except LayoutError as error:
         if isinstance(error, FaultError) and stops(error.__cause__):
             return Done(fault=str(error))
-        return Done(problems=problems_of(error))
+        return Done(problems=_problems(order, error))
     except OSError as error:
         said = fault(Fault.WRITE_INTO, Path(job.folder, order.folder), error, after=message(Stopped.MADE_STAYS))
         return Done(fault=str(said)) if stops(error) else Done(problems=(Problem("", str(said)),))
@@ -100,10 +101,10 @@ def said_of(error: BaseException) -> str:
     return ascii_safe(f"{type(error).__name__}: {error}")[:200]
 
 
-def problems_of(error: LayoutError) -> tuple[Problem, ...]:
-    """What is wrong with an order; a sentence for each refusal."""
-    errors = error.errors if isinstance(error, FieldErrors) else (error,)
-    return tuple(Problem("", str(each)) for each in errors)
+def _problems(order: Order, error: LayoutError) -> tuple[Problem, ...]:
+    if isinstance(error, FieldError | FieldErrors):
+        return read_problems(order, error)
+    return (Problem("", str(error)),)
 
 
 def what_to_do() -> str:

@@ -7,7 +7,7 @@ import multiprocessing
 import os
 import signal
 import threading
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from concurrent.futures import BrokenExecutor, Executor, Future, ProcessPoolExecutor
 from contextlib import contextmanager
 from importlib import import_module
@@ -88,14 +88,16 @@ class OwnPool:
             self.end()
             raise LayoutError(message(Stopped.NO_WORKERS)) from error
 
+    def take_back(self, _futures: Iterable[Future[Any]]) -> None:
+        """Nothing: work ends with its workers."""
+
     def end(self) -> None:
         """Ends every worker at once, whatever it does."""
         if self._pool is None or self._leash is None:
             return
         pool, (kept, given) = self._pool, self._leash
         self._pool = self._leash = None
-        pool.shutdown(wait=False, cancel_futures=True)
-        given.close()
+        given.close()  # and nothing is cancelled: a pool whose workers end trips over work that is
         pool.shutdown(wait=True)
         kept.close()
 
@@ -117,8 +119,10 @@ class GivenPool:
         """LayoutError: what somebody else began, we do not begin again."""
         raise LayoutError(message(Stopped.EXECUTOR, why=why))
 
-    def end(self) -> None:
-        """Leaves it as it is."""
+    def take_back(self, futures: Iterable[Future[Any]]) -> None:
+        """Takes back what is not begun yet; the executor goes on."""
+        for future in futures:
+            future.cancel()
 
 
 class Here(Executor):

@@ -1,0 +1,162 @@
+"""A disk that takes no more stops the run with one sentence; what was made stays, and nothing is half."""
+
+from __future__ import annotations
+
+import errno
+import json
+import os
+import shutil
+import subprocess
+import tempfile
+from collections.abc import Callable, Iterator
+from pathlib import Path
+from typing import Any
+
+import pytest
+from order_tables import ONLY, files_below, made, orders
+
+from templates_gen.disk.faults import FaultError
+from templates_gen.ordering import hidden, keeping, stage
+from templates_gen.ordering.job import Job
+from templates_gen.ordering.result import Result
+from templates_gen.ordering.running import run
+
+NUMBER = 12
+
+
+def run_until_full(folder: Path, **options: Any) -> tuple[list[Result], str]:
+    """What came before the disk was full, and the sentence."""
+    came: list[Result] = []
+    with (
+        pytest.raises(FaultError) as caught,
+        run(orders(NUMBER), Job(str(folder), ONLY[:1]), **{"workers": 1, **options}) as going,
+    ):
+        came.extend(going)
+    return came, str(caught.value)
+
+
+def goes_on(folder: Path, came: list[Result], whole: dict[str, bytes]) -> None:
+    """What was made is there and written down; nothing is left beside it; the next run makes the others alone."""
+    there = {path.name for path in folder.iterdir()} - {".orders"}
+    said = {each.folder for each in came if each.state == "made"}
+    lines = (folder / ".orders" / "journal.jsonl").read_bytes().splitlines()[1:]
+    assert {json.loads(line)["folder"] for line in lines} == said <= there
+    assert {path.name for path in (folder / ".orders").iterdir()} <= {"journal.jsonl", "before"}
+    assert all(whole[name] == data for name, data in files_below(folder).items())
+    found = made(orders(NUMBER), folder, ONLY[:1])
+    assert {each.folder for each in found if each.state == "unchanged"} == said
+    assert files_below(folder) == whole
+
+
+@pytest.fixture(scope="module")
+def whole(tmp_path_factory: pytest.TempPathFactory) -> dict[str, bytes]:
+    """The files on a disk with room."""
+    folder = tmp_path_factory.mktemp("whole")
+    made(orders(NUMBER), folder, ONLY[:1])
+    return files_below(folder)
+
+
+def failing(real: Callable[..., Any], after: int, number: int, *, half: bool = False) -> Callable[..., Any]:
+    """The same function, which fails from some call on as a system does; perhaps with half of a file written."""
+    calls = 0
+
+    def call(*arguments: Any) -> Any:
+        nonlocal calls
+        calls += 1
+        if calls > after:
+            if half:
+                arguments[0].write_bytes(arguments[1][: len(arguments[1]) // 2])
+            raise OSError(number, os.strerror(number))
+        return real(*arguments)
+
+    return call
+
+
+@pytest.mark.parametrize("number", [errno.ENOSPC, errno.EDQUOT, errno.EROFS, errno.EIO])
+def test_no_file_can_be_written(
+    number: int, tmp_path: Path, whole: dict[str, bytes], monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """In the middle of a file, in the middle of a chunk: the orders before it in the chunk are kept."""
+    monkeypatch.setattr(stage, "write_new", failing(stage.write_new, 9, number, half=True))
+    came, said = run_until_full(tmp_path)
+    monkeypatch.undo()
+    assert [each.folder for each in came] == ["w-0", "w-1", "w-2", "w-3"]
+    assert said.count("\n") == 0
+    assert "w-4" in said
+    assert "run the same command again" in said
+    goes_on(tmp_path, came, whole)
+
+
+@pytest.mark.parametrize(
+    ("module", "name", "after"),
+    [(stage, "flush_file", 14), (stage, "flush_folder", 4), (keeping.Places, "flush", 1), (os, "fsync", 20)],
+    ids=["bytes", "names", "the names of the orders", "anything"],
+)
+def test_nothing_can_be_flushed(
+    module: Any, name: str, after: int, tmp_path: Path, whole: dict[str, bytes], monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """What is not sure to stay is not said to be made, nor written down, and is made again."""
+    real = getattr(module, name)
+    if module is keeping.Places:
+
+        def flush(self: Any) -> None:
+            if list(self._target.glob("w-*"))[7:]:
+                raise FaultError("the disk is full")
+            real(self)
+
+        monkeypatch.setattr(module, name, flush)
+    else:
+        monkeypatch.setattr(module, name, failing(real, after, errno.ENOSPC))
+    came, said = run_until_full(tmp_path)
+    monkeypatch.undo()
+    assert "the disk is full" in said
+    assert len(came) < NUMBER
+    goes_on(tmp_path, came, whole)
+
+
+def test_a_stage_cannot_be_made(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    """The run stops with a sentence."""
+
+    def full(*_: Any) -> Any:
+        raise OSError(errno.ENOSPC, "")
+
+    monkeypatch.setattr(stage.Stage, "__init__", full)
+    came, said = run_until_full(tmp_path)
+    assert (came, "the disk is full" in said) == ([], True)
+    assert list((tmp_path / ".orders").glob("stage-*")) == []
+
+
+@pytest.fixture
+def small_disk() -> Iterator[Path]:
+    """A disk of some 300 kB (mount(8), tmpfs)."""
+    place = Path(tempfile.mkdtemp(prefix="small-disk-"))
+    mount = shutil.which("mount")
+    if (
+        not mount
+        or subprocess.run([mount, "-t", "tmpfs", "-o", "size=300k", "tmpfs", place], capture_output=True).returncode
+    ):
+        place.rmdir()
+        pytest.skip("no disk can be mounted here")
+    yield place
+    subprocess.run([shutil.which("umount") or "umount", place], check=True)
+    place.rmdir()
+
+
+@pytest.mark.parametrize("workers", [1, 2])
+def test_a_disk_that_is_full(workers: int, small_disk: Path, tmp_path: Path, whole: dict[str, bytes]) -> None:
+    """On a real disk that is too small, with workers of any number; moved to a larger one, the run goes on."""
+    came, said = run_until_full(small_disk / "orders", workers=workers)
+    assert "the disk is full" in said
+    shutil.copytree(small_disk / "orders", tmp_path / "larger")
+    goes_on(tmp_path / "larger", came, whole)
+
+
+def test_where_nothing_can_be_written(tmp_path: Path) -> None:
+    """A folder below a file cannot be made, and a sentence says so."""
+    (tmp_path / "file").write_text("mine")
+    with (
+        pytest.raises(FaultError, match="could not make the folder"),
+        run(orders(1), Job(str(tmp_path / "file" / "in"))),
+    ):
+        pass
+    assert hidden.HIDDEN not in {path.name for path in tmp_path.iterdir()}
