@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import hashlib
 import json
 import os
 import signal
@@ -9,7 +10,6 @@ import subprocess
 import sys
 import time
 from contextlib import suppress
-from functools import cache
 from pathlib import Path
 from random import Random
 from threading import Event, Thread
@@ -37,16 +37,12 @@ def workers_of(parent: int) -> list[int]:
     """The worker processes that run now (proc(5), /proc/pid/task/tid/children)."""
     found = []
     with suppress(OSError):
-        children = Path(f"/proc/{parent}/task/{parent}/children").read_text("ascii").split()
-        for child in children + [
-            other
-            for task in Path(f"/proc/{parent}/task").iterdir()
-            for other in (task / "children").read_text("ascii").split()
-        ]:
-            with suppress(OSError):
-                if b"spawn_main" in Path(f"/proc/{child}/cmdline").read_bytes():
-                    found.append(int(child))
-    return sorted(set(found))
+        for children in Path(f"/proc/{parent}/task").glob("*/children"):
+            for child in children.read_text("ascii").split():
+                with suppress(OSError):
+                    if b"spawn_main" in Path(f"/proc/{child}/cmdline").read_bytes():
+                        found.append(int(child))
+    return sorted(found)
 
 
 def kill(process: int) -> None:
@@ -102,21 +98,16 @@ class Run:
         return code
 
 
-@cache
-def whole(folder: Path) -> dict[str, bytes]:
-    """The files of a run that nobody killed."""
+@pytest.fixture(scope="module")
+def never_killed(tmp_path_factory: pytest.TempPathFactory) -> dict[str, bytes]:
+    """Every file of a run that nobody killed, by its path."""
+    folder = tmp_path_factory.mktemp("whole")
     made(orders(NUMBER), folder, ONLY[:1])
     return files_below(folder)
 
 
-@pytest.fixture(scope="module")
-def never_killed(tmp_path_factory: pytest.TempPathFactory) -> dict[str, bytes]:
-    """Every file, by its path."""
-    return whole(tmp_path_factory.mktemp("whole"))
-
-
 def killed(folder: Path, chance: Random) -> list[str]:
-    """Starts a run and kills its parent, a worker or all at a drawn moment; what it said. All its processes end."""
+    """Starts a run and kills its parent, a worker or both at a drawn moment; what it said. All its processes end."""
     run = Run(folder)
     if chance.random() < 0.8:  # else it may be before the first order
         run.begun.wait(60)
@@ -127,7 +118,6 @@ def killed(folder: Path, chance: Random) -> list[str]:
     for victim in victims:
         kill(victim)
     code = run.wait()
-    assert code == (-signal.SIGKILL if parent in victims else 0) or run.lines.count("") == 0, run.error
     assert code in ((-signal.SIGKILL, 0) if parent in victims else (0,)), run.error
     assert not left_alone(workers)
     return run.lines
@@ -145,16 +135,13 @@ def settled(folder: Path, never_killed: dict[str, bytes], said: list[list[str]])
         name: digest(data) for name, data in never_killed.items() if not name.endswith("manifest.json")
     }
     assert sorted(path.name for path in folder.iterdir()) == sorted([".orders", *last])
-    assert [path.name for path in (folder / ".orders").iterdir() if path.name != "before"] == ["journal.jsonl"]
-    assert list((folder / ".orders").glob("before/*")) == []
+    assert [path.name for path in (folder / ".orders").rglob("*") if path.name != "before"] == ["journal.jsonl"]
     reported = [name for lines in said for state, name in map(str.split, lines) if state == "made"]
     assert len(reported) == len(set(reported)), "an order that was made and said so was made again"
 
 
 def digest(data: bytes) -> str:
     """Its sha256."""
-    import hashlib
-
     return hashlib.sha256(data).hexdigest()
 
 
@@ -171,14 +158,14 @@ def killed_until_done(folder: Path, seed: int, never_killed: dict[str, bytes]) -
         assert [each.problems for each in found if each.problems] == []
 
 
-@pytest.mark.parametrize("seed", range(3))
+@pytest.mark.parametrize("seed", range(2))
 def test_killed_and_started_again(seed: int, tmp_path: Path, never_killed: dict[str, bytes]) -> None:
     """Afterwards every order is there once, proven, as a run that nobody killed makes it; journal and results agree."""
     killed_until_done(tmp_path, seed, never_killed)
 
 
 @pytest.mark.slow
-@pytest.mark.parametrize("seed", range(3, 67))
+@pytest.mark.parametrize("seed", range(2, 66))
 def test_killed_and_started_again_at_other_moments(seed: int, tmp_path: Path, never_killed: dict[str, bytes]) -> None:
     """The same at many more moments."""
     killed_until_done(tmp_path, seed, never_killed)

@@ -70,7 +70,7 @@ def test_what_a_box_takes(tmp_path: Path) -> None:
     wanted = [
         (need.kind, need.name, need.colour, unit, need.figure(unit)) for need in needs(plan) for unit in need.taken
     ]
-    assert [tuple(amount) for amount in result.amounts] == wanted
+    assert [tuple(amount)[:5] for amount in result.amounts] == wanted
     assert (result.ends, result.notes[: len(plan.warnings)]) == (plan.warp.ends, plan.warnings)
 
 
