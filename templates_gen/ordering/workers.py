@@ -22,8 +22,8 @@ from templates_gen.messages.roles.engine import Stopped
 _UNKNOWN = 16
 """Workers of an executor that nobody counted."""
 _NEEDED = ("reportlab.pdfgen.canvas", "templates_gen.files.generate", "templates_gen.inputs.stock_file")
-_ALLOCATIONS = 200_000
-"""As in `templates_gen.__main__`: an order makes many small values and hardly a circle of them."""
+_ALLOCATIONS = 5_000_000
+"""An order makes a million small values and hardly a circle of them: looking for circles more often took a tenth."""
 
 
 def cores() -> int:
