@@ -10,6 +10,7 @@ from typing import NamedTuple
 
 from layout.box.needs import Kind, Need
 from layout.box.shop import Pack, Shop, Unit
+from layout.values.exact_sum import ExactSum
 from layout.values.limits import ROUNDING
 
 MISPRINTS, LEAST_MISPRINTS = Fraction(2, 100), 2
@@ -111,17 +112,18 @@ class _Sums:
     __slots__ = ("_of_it",)
 
     def __init__(self) -> None:
-        self._of_it = [Fraction(0)] * 5
+        self._of_it = tuple(ExactSum() for _ in range(5))
 
     def add(self, need: Need, unit: Unit, boxes: int) -> None:
         """What so many boxes take."""
         amount = need.taken[unit].amount
         figures = amount.value, amount.low, amount.high, need.spare(unit), need.figure(unit)
-        self._of_it = [whole + Fraction(each) * boxes for whole, each in zip(self._of_it, figures, strict=True)]
+        for whole, each in zip(self._of_it, figures, strict=True):
+            whole.add(each, boxes)
 
     def purchase(self, kind: Kind, name: str, colour: str, unit: Unit, pack: Pack | None) -> Purchase:
         """The one thing to buy that it comes to."""
-        likely, low, high, spare, needed = self._of_it
+        likely, low, high, spare, needed = (each.value for each in self._of_it)
         return Purchase(kind, name, colour, unit, likely, low, high, spare, needed, pack)
 
 

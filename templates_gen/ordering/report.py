@@ -7,6 +7,7 @@ from fractions import Fraction
 
 from layout.box.needs import Need
 from layout.box.shop import Unit
+from layout.values.exact_sum import ExactSum
 from templates_gen.files.tables import amount, money
 from templates_gen.ordering.amounts import needs_of
 from templates_gen.ordering.costs import Costs
@@ -60,9 +61,12 @@ def _sum(needs: Sequence[Need], unit: Unit, copies: int) -> Fraction | None:
     """What all copies take with its spare; None where it is not known of every yarn, or there is none."""
     if not needs or not all(unit in need.taken for need in needs):
         return None
-    return sum((copies * Fraction(need.figure(unit)) for need in needs), Fraction(0))
+    whole = ExactSum()
+    for need in needs:
+        whole.add(need.figure(unit), copies)
+    return whole.value
 
 
 def _cost(result: Result, needs: Sequence[Need], costs: Costs) -> Iterator[Cell]:
-    cost = costs.of_box(result, needs)
-    yield from (money(result.copies * cost.whole), "part" if cost.missing else "all", costs.currency)
+    cost, whole = costs.of_order(result, needs)
+    yield from (money(cost), "all" if whole else "part", costs.currency)

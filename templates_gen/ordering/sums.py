@@ -8,6 +8,7 @@ from fractions import Fraction
 from layout.box.buying import Basket, Material, Purchase
 from layout.box.needs import Need
 from layout.box.shop import Shop, Unit
+from layout.values.exact_sum import ExactSum
 from templates_gen.ordering.amounts import needs_of
 from templates_gen.ordering.result import Result
 
@@ -26,19 +27,19 @@ class Thread:
 
     def __init__(self) -> None:
         self.orders = self.boxes = 0
-        self._sums: dict[Unit, Fraction] = {}
+        self._sums: dict[Unit, ExactSum] = {}
         self._known: dict[Unit, int] = {}
 
     def add(self, need: Need, boxes: int) -> None:
         """What so many boxes of an order take."""
         self.orders, self.boxes = self.orders + 1, self.boxes + boxes
         for unit in need.taken:
-            self._sums[unit] = self._sums.get(unit, Fraction(0)) + boxes * Fraction(need.figure(unit))
+            self._sums.setdefault(unit, ExactSum()).add(need.figure(unit), boxes)
             self._known[unit] = self._known.get(unit, 0) + 1
 
     def figure(self, unit: Unit) -> Fraction | None:
         """The sum, exactly."""
-        return self._sums.get(unit) if self._known.get(unit) == self.orders else None
+        return self._sums[unit].value if self._known.get(unit) == self.orders else None
 
 
 class Printed:
