@@ -13,8 +13,10 @@ from templates_gen.messages.language import message
 from templates_gen.messages.roles.orders_report import OrdersLine
 from templates_gen.ordering.hidden import HIDDEN
 from templates_gen.ordering.job import Job
+from templates_gen.ordering.order import Order
 from templates_gen.ordering.order_table import OrderTable
-from templates_gen.ordering.result import Result
+from templates_gen.ordering.result import OrderFile, Result
+from templates_gen.ordering.sums import DONE
 
 if TYPE_CHECKING:
     from layout.cutting.stock.stock import Stock
@@ -27,7 +29,8 @@ if TYPE_CHECKING:
 class Asked:
     """How a run is made: by `workers` or an `executor`, only as a `check`, with print runs of so many sheets.
 
-    `tell` hears, as sentences, of what was put right, and of a table that was changed meanwhile.
+    `tell` hears, as sentences, of what was put right, and of a table that was changed meanwhile; `printed` of each
+    print run.
     """
 
     workers: int | None = None
@@ -35,6 +38,16 @@ class Asked:
     check: bool = False
     print_run: int | None = None
     tell: Callable[[str], None] = lambda _: None
+    printed: Callable[[OrderFile], None] = lambda _: None
+
+
+def checked_print_run(sheets: int | None) -> int | None:
+    """So many sheets; OptionError for what a print run cannot have."""
+    if sheets is None:
+        return None
+    from templates_gen.ordering.print_runs import checked_sheets
+
+    return checked_sheets(sheets)
 
 
 def job_of(
@@ -82,18 +95,47 @@ def _refusal(plan: Plan, name: str) -> FieldError | None:
 
 
 def made(table: OrderTable, job: Job, asked: Asked) -> Generator[Result]:
-    """The result of each row as it comes; once all came, the tables are written, each proven.
+    """The result of each row as it comes; once all came, the tables are written, then print runs, each proven.
 
-    A run that ends before leaves the tables as they were. Raises FaultError where the folder cannot be used or written
+    A run that ends before leaves them as they were. Raises FaultError where the folder cannot be used or written
     any more, ProofError where a table does not come back right.
     """
     from templates_gen.ordering.reports import write_reports
     from templates_gen.ordering.running import run
 
-    folder = Path(job.folder)
+    folder, done = Path(job.folder), _Lines()
     with run(table, job, workers=asked.workers, executor=asked.executor, check=asked.check, tell=asked.tell) as results:
-        yield from results
+        for result in results:
+            if result.state in DONE:
+                done.add(result.line)
+            yield result
         if not asked.check:
             write_reports(folder, folder / HIDDEN, results.results, table.kits)
-        if table.changed():
-            asked.tell(message(OrdersLine.CHANGED, file=shown_path(table.path)))
+    if asked.print_run and not asked.check:
+        _print(table, job, done, asked.print_run, asked.printed)
+    if table.changed():
+        asked.tell(message(OrdersLine.CHANGED, file=shown_path(table.path)))
+
+
+class _Lines:
+    """Lines of a file, of which each takes one byte."""
+
+    def __init__(self) -> None:
+        self._lines = bytearray()
+
+    def add(self, line: int) -> None:
+        self._lines.extend(bytes(max(0, line + 1 - len(self._lines))))
+        self._lines[line] = 1
+
+    def __contains__(self, line: int) -> bool:
+        return line < len(self._lines) and self._lines[line] == 1
+
+
+def _print(table: OrderTable, job: Job, done: _Lines, sheets: int, printed: Callable[[OrderFile], None]) -> None:
+    """Print runs of the orders in these lines, whose folders are whole."""
+    from templates_gen.lettering.fonts import metrics
+    from templates_gen.ordering.print_runs import print_runs
+
+    orders = (row for row in table.rows() if isinstance(row, Order) and row.line in done)
+    for file in print_runs(orders, job, sheets, Path(job.folder), metrics()):
+        printed(file)

@@ -28,7 +28,7 @@ if TYPE_CHECKING:
     from templates_gen.ordering.order_table import OrderTable
     from templates_gen.screen.orders_report import Tally
 
-_MOST_WORKERS, _MOST_SHEETS = 999, 9_999
+_MOST_WORKERS, _MOST_SHEETS = 999, 999
 
 
 @click.command(short_help="Make a table of orders, each a kit of a range made to measure.")
@@ -61,11 +61,11 @@ def orders(
 
     Orders that lie there unchanged are not made again. Code 1 when a row failed; the others are made all the same.
     """
-    from templates_gen.ordering.asked import Asked, job_of
+    from templates_gen.ordering.asked import Asked, checked_print_run, job_of
     from templates_gen.ordering.order_table import open_orders
 
     processes = _number("--workers", workers, _MOST_WORKERS)
-    sheets = _number("--print-run", print_run, _MOST_SHEETS)
+    sheets = checked_print_run(_number("--print-run", print_run, _MOST_SHEETS))
     found = range_at(kits)
     rows = open_orders(table, found)
     job = job_of(found, out, only, stock_of(stock) if stock else None, printer_of(printer))
@@ -138,9 +138,11 @@ def _run(rows: OrderTable, job: Job, asked: Asked, tally: Tally, *, as_json: boo
     from templates_gen.screen.orders_progress import orders_progress
     from templates_gen.screen.orders_report import result_values
 
-    with orders_progress(rows.count) as bar, closing(made(rows, job, replace(asked, tell=bar.say))) as results:
-        for result in results:
-            tally.add(result)
-            bar.step()
-            if as_json:
-                say_json_line(result_values(result))
+    with orders_progress(rows.count) as bar:
+        heard = replace(asked, tell=bar.say, printed=tally.print_runs.append)
+        with closing(made(rows, job, heard)) as results:
+            for result in results:
+                tally.add(result)
+                bar.step()
+                if as_json:
+                    say_json_line(result_values(result))

@@ -8,7 +8,7 @@ from pathlib import Path
 from layout.values.errors import shown, shown_path
 from templates_gen.messages.language import message
 from templates_gen.messages.roles.orders_report import OrdersLine
-from templates_gen.ordering.result import Result
+from templates_gen.ordering.result import OrderFile, Result
 from templates_gen.screen.counts import micrometres
 
 MOST_SAID = 20
@@ -23,6 +23,7 @@ class Tally:
         self.states = {"made": 0, "unchanged": 0, "readable": 0, "failed": 0}
         self.files = self.marks = self._problems = 0
         self.deviation = 0.0
+        self.print_runs: list[OrderFile] = []
         self._said: list[str] = []
 
     def add(self, result: Result) -> None:
@@ -53,13 +54,17 @@ class Tally:
             return message(OrdersLine.READ, readable=self.states["readable"], failed=self.states["failed"])
         counts = {state: self.states[state] for state in ("made", "unchanged", "failed")}
         proven = message(OrdersLine.PROVEN, files=self.files, marks=self.marks, deviation=micrometres(self.deviation))
-        lines = (message(OrdersLine.MADE, folder=shown_path(folder), **counts), proven, message(OrdersLine.TABLES))
+        lines = [message(OrdersLine.MADE, folder=shown_path(folder), **counts), proven, message(OrdersLine.TABLES)]
+        if runs := self.print_runs:
+            sheets = sum(file.sheets for file in runs)
+            lines.append(message(OrdersLine.PRINT, files=len(runs), first=runs[0].file, sheets=sheets))
         return "\n".join(lines)
 
     def values(self, folder: Path) -> dict[str, object]:
         """The same for programs; it is the last line."""
         counts = {"files": self.files, "marks": self.marks, "deviation_um": round(self.deviation * 1000, 3)}
-        return {"summary": {**self.states, **counts, "folder": str(folder), "check": self.check}}
+        runs = list(map(_file_values, self.print_runs))
+        return {"summary": {**self.states, **counts, "folder": str(folder), "check": self.check, "print_runs": runs}}
 
 
 def problem_lines(result: Result) -> Iterator[str]:
@@ -82,20 +87,21 @@ def result_values(result: Result) -> dict[str, object]:
         "folder": result.folder,
         "ends": result.ends,
         "sheets": result.sheets,
-        "files": [
-            {
-                "file": file.file,
-                "sha256": file.sha256,
-                "sheets": file.sheets,
-                "marks": file.marks,
-                "deviation_um": round(file.deviation * 1000, 3),
-            }
-            for file in result.files
-        ],
+        "files": list(map(_file_values, result.files)),
         "problems": [problem._asdict() for problem in result.problems],
         "amounts": [
             {"kind": each.kind, "name": each.name, "colour": each.colour, "unit": each.unit, "amount": each.figure}
             for each in result.amounts
         ],
         "notes": list(result.notes),
+    }
+
+
+def _file_values(file: OrderFile) -> dict[str, object]:
+    return {
+        "file": file.file,
+        "sha256": file.sha256,
+        "sheets": file.sheets,
+        "marks": file.marks,
+        "deviation_um": round(file.deviation * 1000, 3),
     }

@@ -10,6 +10,11 @@ MESSAGES: dict[Role, str | Plural] = {
     OrdersLine.MADE: "Into {folder}: {made} made, {unchanged} unchanged, {failed} failed.",
     OrdersLine.PROVEN: "Proven: {files} files, {marks} marks, largest deviation {deviation}.",
     OrdersLine.TABLES: "report.csv has a line for each order, totals.csv what to print, to-buy.csv what to buy.",
+    OrdersLine.PRINT: Plural(
+        "files",
+        "{first} holds the parts of all orders on {sheets} sheets; print it once.",
+        "{files} files from {first} on hold the parts of all orders on {sheets} sheets; print each once.",
+    ),
     OrdersLine.READ: "Only read: {readable} can be made, {failed} cannot. Nothing was written.",
     OrdersLine.AT: "line {line}: {sentence}",
     OrdersLine.AT_COLUMN: "line {line}, column {column}: {sentence}",

@@ -11,6 +11,7 @@ class OrdersLine(Role):
     MADE = "orders.line.made"
     PROVEN = "orders.line.proven"
     TABLES = "orders.line.tables"
+    PRINT = "orders.line.print"
     READ = "orders.line.read"
     AT = "orders.line.at"
     AT_COLUMN = "orders.line.at_column"
