@@ -20,7 +20,7 @@ from templates_gen.screen.cli import main
 ROOT = Path(__file__).parents[1]
 README = ROOT / "README.md"
 PAGES = [README, *sorted((ROOT / "docs").glob("*.md"))]
-FILE = re.compile(r"^<!-- file (?P<name>[\w.-]+) -->\n```toml\n(?P<text>.*?)^```$", re.MULTILINE | re.DOTALL)
+FILE = re.compile(r"^<!-- file (?P<name>[\w.-]+) -->\n```(?:toml|csv)\n(?P<text>.*?)^```$", re.MULTILINE | re.DOTALL)
 """A file that the commands of a page take, shown whole."""
 BLOCK = re.compile(r"^```console\n\$ (?P<command>.*)\n(?P<output>(?:.*\n)*?)```$", re.MULTILINE)
 LINK = re.compile(r"\]\((?P<target>[^)\s]+)\)")

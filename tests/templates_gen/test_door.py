@@ -29,15 +29,18 @@ ENVIRONMENT = {**os.environ, "PYTHONPATH": str(ROOT)}
 def test_the_code_of_the_page_runs_as_it_stands(tmp_path: Path) -> None:
     """In a process of its own: it loads, plans, writes one sheet, makes all and checks them; the two are one file.
 
-    Then it makes a run of the range that its own page shows.
+    Then it makes a run of the range that its own page shows, and orders of it.
     """
     code = "".join(blocks_of(PAGE, "python"))
-    write_files((ROOT / "docs" / "ranges.md").read_text("utf-8"), tmp_path)
+    for page in ("ranges", "orders"):
+        write_files((ROOT / "docs" / f"{page}.md").read_text("utf-8"), tmp_path)
     done = subprocess.run(
         [sys.executable, "-c", code], cwd=tmp_path, env=ENVIRONMENT, capture_output=True, text=True, check=True
     )
     one = r".+ \d+ ends, [\d.]+ mm wide\n\d+ files, the worst [\d.e-]+ mm off\n"
-    assert re.fullmatch(one + "Weir frame, small 2 boxes in weir-frame-small\n", done.stdout)
+    run = "Weir frame, small 2 boxes in weir-frame-small\n"
+    assert re.fullmatch(one + run + r"(100\d made \d sheets\n){3}", done.stdout)
+    assert (tmp_path / "orders" / "report.csv").exists()
     assert (tmp_path / "run" / "print-1-time.pdf").exists()
     assert (tmp_path / "run" / "weir-frame-small" / "leaflet.pdf").exists()
     alone = (tmp_path / "strip-near.svg").read_bytes()
