@@ -27,7 +27,7 @@ class OrdersBar:
 
     def say(self, sentence: object) -> None:
         """A sentence on the error stream."""
-        if self._bar is None:
+        if self._bar is None or self._bar.last_print_t < self._bar.start_t + _QUIET:  # it does not stand there
             refuse(sentence)
             return
         with self._bar.external_write_mode(file=sys.stderr):
