@@ -98,7 +98,7 @@ def stops(error: BaseException | None) -> bool:
 
 def said_of(error: BaseException) -> str:
     """An unexpected error in a few words, as a programmer knows it."""
-    return ascii_safe(f"{type(error).__name__}: {error}")[:200]
+    return ascii_safe(f"{type(error).__name__}: {error}".rstrip(": "))[:200]
 
 
 def _problems(order: Order, error: LayoutError) -> tuple[Problem, ...]:

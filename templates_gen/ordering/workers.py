@@ -11,7 +11,7 @@ from collections.abc import Iterable, Iterator
 from concurrent.futures import BrokenExecutor, Executor, Future, ProcessPoolExecutor
 from contextlib import contextmanager
 from importlib import import_module
-from multiprocessing import connection
+from multiprocessing import connection, resource_tracker
 from multiprocessing.connection import Connection
 from typing import Any
 
@@ -57,6 +57,20 @@ def _nothing() -> None:
     """What a worker is asked to see whether it lives."""
 
 
+@contextmanager
+def _no_interrupts() -> Iterator[None]:
+    """Processes that begin in the block never hear the keyboard, not even before they could say so themselves."""
+    if not hasattr(signal, "pthread_sigmask"):
+        yield
+        return
+    resource_tracker.ensure_running()  # which begins with the first process, and would lift the block
+    former = signal.pthread_sigmask(signal.SIG_BLOCK, {signal.SIGINT})
+    try:
+        yield
+    finally:
+        signal.pthread_sigmask(signal.SIG_SETMASK, former)
+
+
 class OwnPool:
     """Worker processes of this run, made when the first order comes, and made anew when one of them dies.
 
@@ -72,7 +86,8 @@ class OwnPool:
         """As that of an executor; BrokenExecutor where a worker has died."""
         if self._pool is None:
             self._pool = self._made()
-        return self._pool.submit(work, *args)
+        with _no_interrupts():
+            return self._pool.submit(work, *args)
 
     def _made(self) -> ProcessPoolExecutor:
         context = multiprocessing.get_context("spawn")

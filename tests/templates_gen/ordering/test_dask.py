@@ -4,15 +4,19 @@ from __future__ import annotations
 
 import os
 import signal
+import subprocess
+import sys
 from collections.abc import Iterator
 from contextlib import contextmanager
 from pathlib import Path
+from socket import socket
 from typing import Any
 
 import pytest
 from order_tables import ONLY, Rows, files_below, made, order, orders
 
 import templates_gen
+from layout.values.errors import LayoutError
 from templates_gen.ordering.job import Job
 from templates_gen.ordering.running import run
 
@@ -99,3 +103,41 @@ def test_a_bad_order_in_a_cluster(client: Any, tmp_path: Path) -> None:
     here = made(rows, tmp_path / "here", ONLY[:1])
     assert there == here
     assert [each.state for each in there] == ["made", "failed", "made"]
+
+
+@pytest.mark.slow
+def test_the_scheduler_dies(tmp_path: Path) -> None:
+    """The run stops with a sentence, what came before is written down, and a run without Dask makes the others."""
+    with socket() as free:
+        free.bind(("127.0.0.1", 0))
+        address = f"tcp://127.0.0.1:{free.getsockname()[1]}"
+    options = ("--no-dashboard",)
+    scheduler = begun("scheduler", "--host", address, *options)
+    worker = begun("worker", address, "--nthreads", "1", "--local-directory", tmp_path / "local", *options)
+    came: list[str] = []
+
+    def until_it_dies(executor: Any) -> None:
+        with run(orders(NUMBER), Job(str(tmp_path / "orders"), ONLY[:1]), executor=executor, workers=1) as going:
+            for result in going:
+                came.append(result.folder)
+                scheduler.kill()
+
+    try:
+        with distributed.Client(address, timeout="30s") as client, client.get_executor() as executor:
+            with pytest.raises(LayoutError, match="takes no more work"):
+                until_it_dies(executor)
+    finally:
+        for process in (worker, scheduler):
+            process.kill()
+            process.wait()
+    found = made(orders(NUMBER), tmp_path / "orders", ONLY[:1])
+    assert {each.folder for each in found if each.state == "unchanged"} == set(came)
+    assert 0 < len(came) < NUMBER
+
+
+def begun(program: str, *arguments: object) -> subprocess.Popen[bytes]:
+    """A program of Dask, which says nothing here."""
+    paths = os.pathsep.join([str(TESTS), str(TESTS.parent)])
+    command = [sys.executable, "-m", f"distributed.cli.dask_{program}", *map(str, arguments)]
+    env = {**os.environ, "PYTHONPATH": paths}
+    return subprocess.Popen(command, env=env, stdout=subprocess.DEVNULL, stderr=subprocess.DEVNULL)

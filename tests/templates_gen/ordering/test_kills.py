@@ -29,7 +29,12 @@ def started(folder: Path, number: int = NUMBER) -> subprocess.Popen[str]:
     paths = os.pathsep.join([str(ROOT), str(ROOT / "tests")])
     command = [sys.executable, str(ROOT / "tests" / "order_run.py"), str(folder), str(number), "2"]
     return subprocess.Popen(
-        command, stdout=subprocess.PIPE, stderr=subprocess.PIPE, text=True, env={**os.environ, "PYTHONPATH": paths}
+        command,
+        stdout=subprocess.PIPE,
+        stderr=subprocess.PIPE,
+        text=True,
+        env={**os.environ, "PYTHONPATH": paths},
+        start_new_session=True,  # so that it is a group, as a command in a terminal is
     )
 
 
@@ -171,13 +176,18 @@ def test_killed_and_started_again_at_other_moments(seed: int, tmp_path: Path, ne
     killed_until_done(tmp_path, seed, never_killed)
 
 
-@pytest.mark.parametrize("number", [signal.SIGINT, signal.SIGTERM])
-def test_stopped(number: signal.Signals, tmp_path: Path, never_killed: dict[str, bytes]) -> None:
-    """A stop ends the run and its workers at once, with its own code; what it said stays, and no stage is left."""
+@pytest.mark.parametrize(("number", "begun"), [(signal.SIGINT, False), (signal.SIGINT, True), (signal.SIGTERM, True)])
+def test_stopped(number: signal.Signals, begun: bool, tmp_path: Path, never_killed: dict[str, bytes]) -> None:
+    """A stop ends the run and its workers at once, with its own code; what it said stays, and no stage is left.
+
+    From the keyboard it goes to all of them, also to workers that have only begun.
+    """
     run = Run(tmp_path)
-    run.begun.wait(60)
-    workers = workers_of(run.process.pid)
-    os.kill(run.process.pid, number)
+    while not (workers := workers_of(run.process.pid)):
+        time.sleep(0.01)
+    if begun:
+        run.begun.wait(60)
+    (os.killpg if number == signal.SIGINT else os.kill)(run.process.pid, number)
     assert run.wait() == 128 + number, run.error
     assert not left_alone(workers)
     assert [path.name for path in (tmp_path / ".orders").iterdir()] == ["journal.jsonl"]

@@ -293,6 +293,45 @@ def test_any_executor(seed: int | None, tmp_path: Path) -> None:
     assert files_below(tmp_path / "there") == files_below(tmp_path / "here")
 
 
+class Twice(Executor):
+    """An executor that does all work twice at once, as one does that misses a worker; the later answer is lost."""
+
+    def __init__(self) -> None:
+        self.pool = ThreadPoolExecutor(2)
+        self.lost: list[Future[Any]] = []
+
+    def submit(self, fn: Any, /, *args: Any, **_: Any) -> Future[Any]:
+        """The answer that counts."""
+        self.lost.append(self.pool.submit(fn, *args))
+        return self.pool.submit(fn, *args)
+
+    def shutdown(self, *_: Any, **__: Any) -> None:
+        """Takes no more work."""
+        self.pool.shutdown()
+
+
+def test_work_that_is_done_twice(tmp_path: Path) -> None:
+    """Orders that two workers make at once are there once, whole; nothing is left of the others."""
+    made(orders(6), tmp_path / "here")
+    with Twice() as executor:
+        found = made(orders(6), tmp_path / "there", executor=executor, workers=1)
+    assert states(found) == ["made"] * 6
+    assert len(executor.lost) > 1
+    assert files_below(tmp_path / "there") == files_below(tmp_path / "here")
+    assert not list((tmp_path / "there" / ".orders").glob("stage-*"))
+
+
+def test_workers_without_the_folder(tmp_path: Path) -> None:
+    """Where a worker does not see the folder, the run stops with a sentence instead of failing every order."""
+
+    class Elsewhere(ThreadPoolExecutor):
+        def submit(self, fn: Any, /, job: Any, *args: Any) -> Future[Any]:  # type: ignore[override]
+            return super().submit(fn, replace(job, stage=str(tmp_path / "elsewhere" / "stage")), *args)
+
+    with Elsewhere(1) as executor, pytest.raises(FaultError, match="that place does not exist"):
+        made(orders(2), tmp_path / "orders", executor=executor, workers=1)
+
+
 def test_threads(tmp_path: Path) -> None:
     """Two threads make the same bytes as one."""
     made(orders(6), tmp_path / "here")
