@@ -123,9 +123,12 @@ def test_the_scheduler_dies(tmp_path: Path) -> None:
                 scheduler.kill()
 
     try:
-        with distributed.Client(address, timeout="30s") as client, client.get_executor() as executor:
-            with pytest.raises(LayoutError, match="takes no more work"):
-                until_it_dies(executor)
+        with (
+            distributed.Client(address, timeout="30s") as client,
+            client.get_executor() as executor,
+            pytest.raises(LayoutError, match="takes no more work"),
+        ):
+            until_it_dies(executor)
     finally:
         for process in (worker, scheduler):
             process.kill()
