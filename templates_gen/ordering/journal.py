@@ -67,7 +67,7 @@ class Journal:
             self._file = self._opened(tell)
             self._compact()
         except OSError as error:
-            raise fault(Fault.READ, self._path, error, after=message(Stopped.MADE_STAYS)) from error
+            raise fault(Fault.WRITE, self._path, error, after=message(Stopped.MADE_STAYS)) from error
 
     @property
     def folders(self) -> Iterable[str]:

@@ -10,13 +10,14 @@ from typing import NamedTuple
 
 from layout.kit.folder_names import same_place
 from layout.values.errors import shown
-from templates_gen.disk.faults import FaultError
+from templates_gen.disk.faults import FaultError, fault
 from templates_gen.disk.plain import kind_at
 from templates_gen.disk.recovery import LARGEST_FILE
 from templates_gen.disk.run_folder import digest
 from templates_gen.files.manifest import MANIFEST
 from templates_gen.messages.language import message
-from templates_gen.messages.roles.engine import Failed
+from templates_gen.messages.roles.disk import Fault
+from templates_gen.messages.roles.engine import Failed, Stopped
 from templates_gen.ordering.engine import Answer, Asked
 from templates_gen.ordering.journal import Entry, Journal
 from templates_gen.ordering.order import Order, Problem
@@ -50,8 +51,18 @@ class Keeper:
     def before(self, asked: Asked) -> Result | None:
         """What is known of an order beforehand: that it cannot be made, or that it was; None where it is to be made."""
         order = asked.order
-        if why := self._refused(order):
-            return failed(order, Problem("", why))
+        try:
+            if why := self._refused(order):
+                return failed(order, Problem("", why))
+            return self._unchanged(asked)
+        except OSError as error:
+            said = fault(Fault.READ, self._target / order.folder, error, after=message(Stopped.MADE_STAYS))
+            if stops(error):
+                raise said from error
+            return failed(order, Problem("", str(said)))
+
+    def _unchanged(self, asked: Asked) -> Result | None:
+        order = asked.order
         entry = self._journal.entry(order.folder)
         if entry is None or entry.fingerprint != asked.fingerprint or not self._lies_there(entry):
             return None

@@ -51,18 +51,18 @@ class Places:
         for folder, put_right in ((self._before, self._put_back), (self._mixed, self._exchange_back)):
             if kind_at(folder) not in ("nothing", "folder"):
                 raise FaultError(message(Stopped.LINK, path=shown_path(folder)))
-            for each in folder.iterdir() if kind_at(folder) == "folder" else ():
-                put_right(each, tell)
+            try:
+                for each in folder.iterdir() if kind_at(folder) == "folder" else ():
+                    put_right(each, tell)
+            except OSError as error:
+                raise fault(Fault.PUT_BACK_LEFT, folder, error, after="") from error
 
     def _put_back(self, earlier: Path, tell: Callable[[str], None]) -> None:
         place = self._target / earlier.name
-        try:
-            if kind_at(place) == "nothing":
-                earlier.rename(place)
-            else:
-                _remove(earlier)
-        except OSError as error:
-            raise fault(Fault.PUT_BACK_LEFT, earlier, error, after="") from error
+        if kind_at(place) == "nothing":
+            earlier.rename(place)
+        else:
+            _remove(earlier)
         if kind_at(earlier) != "nothing":
             tell(message(Kept.BEFORE, path=shown_path(earlier)))
 

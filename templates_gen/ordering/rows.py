@@ -9,7 +9,7 @@ from collections.abc import Iterator
 from pathlib import Path
 from typing import Any, Self
 
-from templates_gen.disk.faults import fault
+from templates_gen.disk.faults import FaultError, fault
 from templates_gen.messages.language import message
 from templates_gen.messages.roles.disk import Fault
 from templates_gen.messages.roles.engine import Stopped
@@ -44,8 +44,11 @@ class Spool:
 
     def __init__(self, folder: Path | None) -> None:
         self._folder = folder or Path(tempfile.gettempdir())
-        self._file = tempfile.TemporaryFile(dir=folder)  # noqa: SIM115 (closed by `close`)
         self._places = array("q")
+        try:
+            self._file = tempfile.TemporaryFile(dir=folder)  # noqa: SIM115 (closed at the end of the block)
+        except OSError as error:
+            raise self._fault(error) from error
 
     def add(self, row: int, result: Result) -> None:
         """Keeps what became of a row, by its number from 0; FaultError where the disk takes no more."""
@@ -55,8 +58,11 @@ class Spool:
             self._file.write(line_of(result_values(result)))
             self._file.flush()
         except OSError as error:
-            raise fault(Fault.WRITE_INTO, self._folder, error, after=message(Stopped.MADE_STAYS)) from error
+            raise self._fault(error) from error
         self._places[row] = place
+
+    def _fault(self, error: OSError) -> FaultError:
+        return fault(Fault.WRITE_INTO, self._folder, error, after=message(Stopped.MADE_STAYS))
 
     def __iter__(self) -> Iterator[Result]:
         for place in self._places:

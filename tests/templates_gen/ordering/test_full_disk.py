@@ -9,6 +9,7 @@ import shutil
 import subprocess
 import tempfile
 from collections.abc import Callable, Iterator
+from contextlib import contextmanager
 from pathlib import Path
 from typing import Any
 
@@ -126,15 +127,14 @@ def test_a_stage_cannot_be_made(tmp_path: Path, monkeypatch: pytest.MonkeyPatch)
     assert list((tmp_path / ".orders").glob("stage-*")) == []
 
 
-@pytest.fixture
-def small_disk() -> Iterator[Path]:
-    """A disk of some 300 kB (mount(8), tmpfs)."""
+@contextmanager
+def disk_of(size: str) -> Iterator[Path]:
+    """A disk of that size (mount(8), tmpfs), while the block runs."""
     place = Path(tempfile.mkdtemp(prefix="small-disk-"))
-    mount = shutil.which("mount")
-    if (
-        not mount
-        or subprocess.run([mount, "-t", "tmpfs", "-o", "size=300k", "tmpfs", place], capture_output=True).returncode
-    ):
+    mount = shutil.which("mount") or "mount"
+    try:
+        subprocess.run([mount, "-t", "tmpfs", "-o", f"size={size}", "tmpfs", place], capture_output=True, check=True)
+    except (OSError, subprocess.CalledProcessError):
         place.rmdir()
         pytest.skip("no disk can be mounted here")
     yield place
@@ -143,11 +143,12 @@ def small_disk() -> Iterator[Path]:
 
 
 @pytest.mark.parametrize("workers", [1, 2])
-def test_a_disk_that_is_full(workers: int, small_disk: Path, tmp_path: Path, whole: dict[str, bytes]) -> None:
+def test_a_disk_that_is_full(workers: int, tmp_path: Path, whole: dict[str, bytes]) -> None:
     """On a real disk that is too small, with workers of any number; moved to a larger one, the run goes on."""
-    came, said = run_until_full(small_disk / "orders", workers=workers)
+    with disk_of("300k") as disk:
+        came, said = run_until_full(disk / "orders", workers=workers)
+        shutil.copytree(disk / "orders", tmp_path / "larger")
     assert "the disk is full" in said
-    shutil.copytree(small_disk / "orders", tmp_path / "larger")
     goes_on(tmp_path / "larger", came, whole)
 
 
@@ -160,3 +161,12 @@ def test_where_nothing_can_be_written(tmp_path: Path) -> None:
     ):
         pass
     assert hidden.HIDDEN not in {path.name for path in tmp_path.iterdir()}
+
+
+@pytest.mark.parametrize("size", ["4k", "8k", "24k"])
+def test_a_disk_too_small_to_begin(size: str, tmp_path: Path) -> None:
+    """Where there is no room for the journal or the first order, a sentence says so, too."""
+    with disk_of(size) as disk:
+        came, said = run_until_full(disk / "orders")
+        assert "the disk is full" in said
+        assert {each.folder for each in came} == {path.name for path in (disk / "orders").glob("w-*")}

@@ -180,7 +180,7 @@ def test_no_link_leads_out(name: str, tmp_path: Path) -> None:
     assert list(outside.iterdir()) == []
 
 
-@pytest.mark.parametrize("name", ["../out", "a/b", "..", ".hidden", "", "c:d", "a\\b", "a\0b"])
+@pytest.mark.parametrize("name", ["../out", "a/b", "..", ".hidden", "", "c:d", "a\\b", "a\0b", "x" * 300])
 def test_no_name_leads_out(name: str, tmp_path: Path) -> None:
     """Whatever an order's folder is called, nothing is made outside of the folder of the run."""
     folder = tmp_path / "in" / "orders"
