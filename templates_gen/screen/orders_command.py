@@ -36,8 +36,8 @@ _MOST_WORKERS, _MOST_SHEETS = 999, 999
 @click.option("--range", "kits", required=True, type=NAME, metavar="FILE", help="The range that the orders are for.")
 @click.option("-o", "--out", default="orders", show_default=True, type=NAME, help="Folder.")
 @click.option("--check", is_flag=True, help="Read every row, and make nothing.")
-@click.option("--only", multiple=True, metavar="NAME", help="Make this alone of each order; again for more.")
-@click.option("--print-run", metavar="N", help="Lay the parts of all orders on sheets too, N sheets a file.")
+@click.option("--only", multiple=True, metavar="NAME", help="Make only this of each order; again for more.")
+@click.option("--print-run", metavar="N", help="Also lay all orders on sheets together, at most N a file.")
 @STOCK
 @PRINTER
 @click.option("--workers", metavar="N", help="So many processes make them; else one for each core.")

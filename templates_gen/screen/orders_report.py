@@ -53,12 +53,18 @@ class Tally:
         if self.check:
             return message(OrdersLine.READ, readable=self.states["readable"], failed=self.states["failed"])
         counts = {state: self.states[state] for state in ("made", "unchanged", "failed")}
-        proven = message(OrdersLine.PROVEN, files=self.files, marks=self.marks, deviation=micrometres(self.deviation))
-        lines = [message(OrdersLine.MADE, folder=shown_path(folder), **counts), proven, message(OrdersLine.TABLES)]
+        made = message(OrdersLine.MADE, folder=shown_path(folder), **counts)
+        lines = [made, *self._proven(), message(OrdersLine.TABLES)]
         if runs := self.print_runs:
             sheets = sum(file.sheets for file in runs)
             lines.append(message(OrdersLine.PRINT, files=len(runs), first=runs[0].file, sheets=sheets))
         return "\n".join(lines)
+
+    def _proven(self) -> Iterator[str]:
+        """What was proven, where any order was made."""
+        if self.files:
+            worst = micrometres(self.deviation)
+            yield message(OrdersLine.PROVEN, files=self.files, marks=self.marks, deviation=worst)
 
     def values(self, folder: Path) -> dict[str, object]:
         """The same for programs; it is the last line."""

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+from layout.kit.folder_names import folder_name
 from layout.kit.kit import kit_values
 from layout.values.errors import FieldError
 from templates_gen.inputs.range_file import Range, RangeKit
@@ -42,4 +43,12 @@ class Kits:
             return self.range.of([name]).kits[0]
         except FieldError as error:
             meant = str(error.needed.values.get("meant", "")).strip('"')
-            raise error.at(KIT_NAME, meant or self.first) from None
+            raise error.at(KIT_NAME, _in_cell(meant or self.first)) from None
+
+
+def _in_cell(name: str) -> str:
+    """The name as it may stand in any cell: that of its folder has no comma, so it needs no quotes."""
+    try:
+        return folder_name(name)
+    except FieldError:
+        return name

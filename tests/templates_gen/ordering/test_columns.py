@@ -52,7 +52,7 @@ def test_every_wrong_name_is_said_at_once(tmp_path: Path) -> None:
     with pytest.raises(FieldErrors) as error:
         opened(tmp_path, "\ncopis;name\n1;2\n")
     first, second, third, fourth = map(str, error.value.errors)
-    assert "line 2, column 1: needs the name of a column that is known (did you mean copies?)" in first
+    assert "line 2, column 1: needs a known column (did you mean copies?), or to be deleted" in first
     assert "line 2, column 2: " in second
     assert third.endswith("got 'copis, name'; for example order")
     assert "a column kit, since the range has 3 kits" in fourth

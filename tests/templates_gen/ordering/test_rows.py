@@ -188,7 +188,7 @@ def test_all_that_is_wrong_with_a_row_is_said_at_once(tmp_path: Path) -> None:
     text = "weaving.width;order;kit;copies;weft.beat;language\n24;..;;0;x;xx;more\n"
     found = problems(tmp_path, text)
     assert [problem.column for problem in found] == [*text.split("\n")[0].split(";"), ""]
-    assert "column 7 needs a name in the first line, got 'more' in it" in found[-1].sentence
+    assert "column 7 has no name in the first line, but 'more' stands in it" in found[-1].sentence
 
 
 def test_a_cell_beyond_the_columns_is_a_problem(tmp_path: Path) -> None:

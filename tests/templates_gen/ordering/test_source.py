@@ -103,7 +103,7 @@ REFUSED = {
     b"order\n1\nF\xef\xbf\xbdr\n": "line 3",  # a letter that was lost before
     b"\xff\xfeo\x00r": "not text",  # half of a letter
     b'order,kit\n1,a\n2,"b\n3,c\n': "row of line 3 is never closed",
-    b'order,kit\n1,a\n2,"b" c\n3,d\n': "row of line 3, a cell goes on behind its closing quote",
+    b'order,kit\n1,a\n2,"b" c\n3,d\n': "row of line 3, a cell goes on after its closing quote",
     b'order,kit\n2,"b\n3,c\n4,"d\n': "row of line 2, a cell goes on",
     b'"order,kit\n1,a\n': "row of line 1 is never closed",
     b'order,kit\n1,"' + b"a\n" * 70_000: "row of line 2 is never closed",

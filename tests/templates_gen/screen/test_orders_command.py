@@ -305,7 +305,7 @@ def test_a_table_that_is_changed_meanwhile_is_said(tmp_path: Path) -> None:
         table(tmp_path, {"1001": ROWS["1001"], "1002": ROWS["1003"]})
     assert [row["kit"] for row in report(tmp_path / "out")] == ["Weir frame, small"] * 2
     assert len(heard) == 1
-    assert "was changed meanwhile" in heard[0]
+    assert "was changed while the orders were made" in heard[0]
     assert sorted((each.number, each.state) for each in going()) == [("1001", "unchanged"), ("1002", "made")]
     assert len(heard) == 1
 
