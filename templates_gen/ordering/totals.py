@@ -12,7 +12,7 @@ from templates_gen.writers.csv import Cell
 TOTALS, TO_BUY = "totals.csv", "to-buy.csv"
 
 TOTALS_HEAD = ("kit", "what", "name", "colour", "orders", "failed", "boxes", "sheets", "g", "m")
-"""`what` is "orders", "file" (to print) or a kind of yarn; at the end "no kit", if there are such rows, and "all"."""
+"""`what` is "orders", "file" (to print) or a kind of yarn; at the end "unknown", if there are such rows, and "all"."""
 
 
 def totals_rows(sums: Sums) -> Iterator[tuple[Cell, ...]]:
@@ -22,7 +22,7 @@ def totals_rows(sums: Sums) -> Iterator[tuple[Cell, ...]]:
         yield _counts(name, "orders", kit)
         yield from _of_kit(name, kit)
     if sums.nowhere.orders:
-        yield _counts("", "no kit", sums.nowhere)
+        yield _counts("", "unknown", sums.nowhere)
     yield _counts("", "all", sums)
 
 

@@ -31,7 +31,7 @@ if TYPE_CHECKING:
 _MOST_WORKERS, _MOST_SHEETS = 999, 999
 
 
-@click.command(short_help="Make a table of orders, each a kit of a range made to measure.")
+@click.command(short_help="Make a table of orders: kits of a range, to measure.")
 @click.argument("table", metavar="ORDERS", type=NAME)
 @click.option("--range", "kits", required=True, type=NAME, metavar="FILE", help="The range that the orders are for.")
 @click.option("-o", "--out", default="orders", show_default=True, type=NAME, help="Folder.")

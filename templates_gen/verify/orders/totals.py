@@ -32,7 +32,7 @@ def totals_wanted(results: Iterable[Result], names: Sequence[str]) -> Iterator[W
     for name in names:
         yield from _rows(name, kits[name])
     if kits[None].counts[0]:
-        yield _counted("", "no kit", kits[None].counts)
+        yield _counted("", "unknown", kits[None].counts)
     yield _counted("", "all", [sum(column) for column in zip(*(kit.counts for kit in kits.values()), strict=True)])
 
 

@@ -224,7 +224,7 @@ CARRIED = {
     "nothing": "",
     "no JSON": "kit",
     "a list": "[]",
-    "no kit": '{"file":"kit.pdf"}',
+    "unknown": '{"file":"kit.pdf"}',
     "a kit that is none": '{"file":"kit.pdf","kit":3}',
     "an empty kit": '{"file":"kit.pdf","kit":{}}',
     "a file that is none": '{"file":7,"kit":{}}',

@@ -123,6 +123,7 @@ ALLOWED: dict[str, set[str]] = {
     "readers/dxf_skeleton.py": {"first handle", "second handle", "third handle", "seed handle"},
     "readers/screen.py": {"Sheet,Open Sans,sans-serif"},
     "screen/amounts_report.py": {"every second"},
+    "screen/orders_command.py": {'pip install "templates-gen[dask]"'},
     "writers/screen.py": {"Sheet,Open Sans,sans-serif"},
 }
 """What looks like a sentence and is none, by module: what is read in files, or means a fault of the code."""

@@ -106,13 +106,13 @@ def test_a_figure_that_is_not_known_of_every_yarn_is_empty(tmp_path: Path) -> No
 def test_totals_are_the_sums_of_the_plans(tmp_path: Path) -> None:
     """By kit and yarn, in fractions from the plans; files with their sheets; failed rows and rows of no kit."""
     rows = written(tmp_path, few())["totals.csv"]
-    counts = {(row["kit"], row["what"]): row for row in rows if row["what"] in ("orders", "no kit", "all")}
+    counts = {(row["kit"], row["what"]): row for row in rows if row["what"] in ("orders", "unknown", "all")}
     said = {key: tuple(row[name] for name in ("orders", "failed", "boxes", "sheets")) for key, row in counts.items()}
     assert said == {
         (SMALL, "orders"): ("3", "1", "13", "39"),
         (MIDDLE, "orders"): ("1", "0", "3", "9"),
         (LARGE, "orders"): ("0", "0", "0", "0"),
-        ("", "no kit"): ("2", "2", "0", "0"),
+        ("", "unknown"): ("2", "2", "0", "0"),
         ("", "all"): ("6", "3", "16", "48"),
     }
     assert rows[-1]["what"] == "all"
