@@ -162,7 +162,7 @@ WRONG = [
     ("copies", "501", "a whole number from 1 to 500"),
     ("copies", "1,5", "a whole number from 1 to 500"),
     ("copies", "two", "a number"),
-    ("kit", "Weir frame, smal", f'"{SMALL}" is meant.*for example {SMALL}'),
+    ("kit", "Weir frame, smal", f'"{SMALL}" is meant.*for example weir-frame-small'),
     ("kit", "Heron", "of a kit in this range"),
     ("order", "../1", "letters, figures"),
 ]
