@@ -79,6 +79,15 @@ def test_every_cell_is_found_again(changes: dict[str, Any], shop: Shop) -> None:
     assert proven(rows_of(plans[:1], shop, Material()), plans[:1], shop, Material()) == ()
 
 
+def test_yarn_of_no_known_weight_in_packs_of_no_known_size_is_bought_by_length() -> None:
+    """Neither the kit nor the shop says grams: the row is in metres, and the proof says the same."""
+    plans, shop = [(planned({"warp": {}}), 10)], Shop(warp=Pack("cone", None, "g"))
+    rows = rows_of(plans, shop, Material())
+    assert rows[-1][HEAD.index("unit")] == "piece"
+    assert {row[HEAD.index("unit")] for row in rows if "warp" in row} == {"m"}
+    assert proven(rows, plans, shop, Material()) == ()
+
+
 @given(st.data())
 def test_no_cell_can_be_changed(data: st.DataObject) -> None:
     """Each cell of each row: another number, another word, or none, is found; so is a row too many, lost or moved."""
