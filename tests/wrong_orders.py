@@ -10,6 +10,7 @@ from wrong_builders import Spoil, Wrong, swap, value
 from wrong_cards import FOLDED
 from wrong_leaflet import LEAFLET
 
+import layout.parts.guide_words as guide_module
 import layout.parts.leaflet.leaflet as leaflet_module
 import layout.parts.leaflet.trimmed as trimmed_module
 import layout.parts.marking.strip as strip_module
@@ -20,6 +21,7 @@ from layout.plan import Plan
 ORDER: Mapping[str, object] = {"order": {"number": "1042", "buyer": "Weir Studio"}}
 SMALL: Mapping[str, object] = {**ORDER, "paper.size": "148 x 210 mm"}
 LARGE: Mapping[str, object] = {**ORDER, "paper.size": "a3"}
+WIDE: Mapping[str, object] = {**ORDER, "frame.outer_width": "56 cm", "weaving.width": "40 cm"}
 BOXED: Mapping[str, object] = {**ORDER, "box": {"holds": ["help", "label"]}}
 FOLDED_ORDER: Mapping[str, object] = {**FOLDED, **ORDER}
 PARTS: Mapping[str, tuple[Mapping[str, object], str]] = {
@@ -61,11 +63,29 @@ def far_of(number: str) -> Spoil:
             if end == "near":
                 return said
             other = ENGLISH.say(OrderWord.NUMBER, number=number)
-            return [[each._replace(words=other) if each.thing == "order" else each for each in wish] for wish in said]
+            return [
+                [each._replace(words=other) if each.thing.startswith("order ") else each for each in wish]
+                for wish in said
+            ]
 
         return wishes
 
     return swap(strip_module, "wishes", wrong)
+
+
+def off_piece(right: Callable[..., Any]) -> Callable[..., Any]:
+    """The second piece of a strip says nothing of its order."""
+    return lambda *given: [wish for wish in right(*given) if wish[0].thing != "order 2"]
+
+
+def off_guide_piece(right: Callable[..., Any]) -> Callable[..., Any]:
+    """The last piece of a guide that says its order says nothing of it."""
+    return lambda *given: right(*given)[:-1]
+
+
+def twice_on_piece(right: Callable[..., Any]) -> Callable[..., Any]:
+    """The first piece of a guide says the order of the second one too."""
+    return lambda *given: [right(*given)[0]] * len(right(*given))
 
 
 def made_for(said: str) -> Spoil:
@@ -93,6 +113,11 @@ ORDERS_WRONG: Mapping[str, Wrong] = {
     **{f"{file} of another order": Wrong(ORDER, file, named("Order 1024: Willow frame, small")) for file in HEADS},
     **{f"{file} of no order": Wrong(ORDER, file, named("Willow frame, small")) for file in HEADS},
     "a far strip of another order than the near one": Wrong(ORDER, "strips.pdf", far_of("1043")),
+    "a piece of a strip of no order": Wrong(WIDE, "strips.pdf", swap(strip_module, "wishes", off_piece)),
+    "a piece of a guide of no order": Wrong(WIDE, "spacing-guide.pdf", swap(guide_module, "_order", off_guide_piece)),
+    "a piece of a guide of its order twice": Wrong(
+        WIDE, "spacing-guide.pdf", swap(guide_module, "_order", twice_on_piece)
+    ),
     "an order number in two": Wrong(ORDER, "spacing-guide.pdf", ordered("Order 10 42")),
     "the buyer on a strip": Wrong(ORDER, "strips.pdf", ordered("Order 1042 Weir Studio")),
     "an order that no kit asks for": Wrong({}, "strips.pdf", ordered("Order 1042")),

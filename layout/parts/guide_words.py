@@ -39,10 +39,18 @@ def phrases_for(
         Phrase(say(Guide.RIGHT), "right"),
         Phrase(say(Guide.CENTRE), "centre"),
         Phrase(say(SEEN[end]), pen=Pen.STRONG),
-        *([Phrase(plan.ordered)] if plan.ordered else []),
+        *_order(plan, edges, metrics),
         Phrase(say(Guide.EDGE), arrow="up" if up > 0 else "down", optional=brief),
         Phrase(say(Guide.AWAY, away=lies(plan, end).away), optional=True),
     ]
+
+
+def _order(plan: Plan, edges: Sequence[float], metrics: FontMetrics) -> list[Phrase]:
+    """The order of a guide on each of its pieces that has room for it; a guide in one piece finds room."""
+    least = metrics.width(plan.ordered, SMALL) + _BESIDE
+    roomy = [span for span in pairwise(edges) if span[1] - span[0] >= least]
+    spans = roomy if len(edges) > 2 and roomy else [None]
+    return [Phrase(plan.ordered, between=span) for span in spans] if plan.ordered else []
 
 
 def _pieces(plan: Plan, end: End, edges: Sequence[float], metrics: FontMetrics) -> list[Phrase]:

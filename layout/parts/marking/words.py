@@ -9,7 +9,7 @@ from layout.drawing.pens import Pen
 from layout.messages.roles import Marking, Sheet
 from layout.parts.marking.flap import Phrase, Stand
 from layout.parts.marking.ties import sides, tied
-from layout.parts.order_phrase import order_wish
+from layout.parts.order_phrase import order_wishes
 from layout.plan import Plan
 from layout.warps.warp import End
 
@@ -34,7 +34,7 @@ def wishes(plan: Plan, end: End, count: Span, edges: Sequence[float]) -> list[li
     goes = Marking.ENDS_GO if warp.kind == "rod" else Marking.WINDS_GO
     found = [
         *([[Phrase("name", say(brief), pen=Pen.STRONG)]] if whole else labels),
-        *order_wish(plan),
+        *order_wishes(plan, edges),
         sides(plan.words),
         [Phrase("centre", say(Marking.CENTRE), "centre")],
         *([Phrase(side, say(role, number=number), side)] for side, role, number in _tied(plan, end, *count)),

@@ -10,7 +10,7 @@ from layout.messages.catalogue import Role
 from layout.messages.roles import Marking, Template
 from layout.parts.marking.flap import Phrase
 from layout.parts.marking.ties import sides, tied
-from layout.parts.order_phrase import order_wish
+from layout.parts.order_phrase import order_wishes
 from layout.plan import Plan
 from layout.warps.warp import End
 
@@ -32,7 +32,7 @@ def wishes(plan: Plan, end: End, count: tuple[int, int], edges: Sequence[float])
     short, long = (_labels(plan, role, edges) for role in _PIECES[end])
     return [
         *([[Phrase("name", say(brief), pen=Pen.STRONG)]] if whole else [[label] for label in short]),
-        *order_wish(plan),
+        *order_wishes(plan, edges),
         sides(plan.words),
         [Phrase("centre", say(Marking.CENTRE), "centre")],
         *([Phrase(side, say(role, number=number), side)] for side, role, number in tied(plan, end, *count)),

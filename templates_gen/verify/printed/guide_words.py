@@ -22,7 +22,7 @@ from templates_gen.verify.joining import joining
 from templates_gen.verify.kinds.truths import truth_of
 from templates_gen.verify.places import arrows_on, astray, misplaced
 from templates_gen.verify.printed.fan import End, Followed
-from templates_gen.verify.printed.warp_words import order_on
+from templates_gen.verify.printed.warp_words import of_no_order, order_on_each
 from templates_gen.verify.said import Accounted, Word, account, words_on
 
 _INCH = 25.4
@@ -148,12 +148,13 @@ def check_words(asked: FanWords, pieces: Sequence[FoundPart]) -> Findings:
     number = asked.kit.order.number  # in a narrow gap it stands on a line of its own
     words = [word for word in words_on(pieces) if not word[1].translate(_SIGNS).isdigit() or word[1] in number]
     names = [pieces_named(pieces, role) for role in (_PIECE[asked.end], Sheet.PIECE)]
+    ordered = order_on_each(asked.kit, pieces)
     tried = product(_NUDGES, names)
     accounted, named = _least(
-        ((_accounted(asked, words, named, nudge, pieces[0].spoken), named) for nudge, named in tried),
+        ((_accounted(asked, words, ordered, named, nudge, pieces[0].spoken), named) for nudge, named in tried),
         lambda each: each[0].wrong,
     )
-    wrong = [*accounted.wrong, *_strangers(named, pieces)]
+    wrong = [*accounted.wrong, *_strangers(named, pieces), *of_no_order(asked.kit, pieces)]
     if not wrong:
         places = {role: accounted.places[asked.words.say(role)][0] for role in asked.roles}
         wrong += misplaced(*(places[role] for role in asked.roles[:3]))
@@ -203,13 +204,18 @@ def _least(found: Iterable[Read], wrong: Callable[[Read], Sequence[Finding]]) ->
 
 
 def _accounted(
-    asked: FanWords, words: Sequence[Word], labels: Sequence[str], nudge: float, spoken: Catalogue
+    asked: FanWords,
+    words: Sequence[Word],
+    ordered: Sequence[str],
+    labels: Sequence[str],
+    nudge: float,
+    spoken: Catalogue,
 ) -> Accounted:
     """What stands on the guide itself: where it lies and which edge leads are left out where there is no room."""
     spare = [asked.words.say(Guide.EDGE), asked.words.say(Guide.AWAY, away=asked.away(asked.end, nudge))]
     unit = Guide.INCHES if asked.imperial else Guide.CENTIMETRES
     spare.append(asked.words.say(unit, number=say_number(asked.whole)))
-    return account(words, [*map(asked.words.say, asked.roles), *order_on(asked.kit), *labels], spare, spoken)
+    return account(words, [*map(asked.words.say, asked.roles), *ordered, *labels], spare, spoken)
 
 
 def _short(value: float, places: int, unit: str, words: Catalogue) -> str:

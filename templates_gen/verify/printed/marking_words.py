@@ -20,7 +20,7 @@ from templates_gen.verify.kinds.truth import Form
 from templates_gen.verify.kinds.truths import truth_of
 from templates_gen.verify.places import misplaced
 from templates_gen.verify.printed.expected import ends_of
-from templates_gen.verify.printed.warp_words import order_on, said_of
+from templates_gen.verify.printed.warp_words import of_no_order, order_on_each, said_of
 from templates_gen.verify.said import account, words_on
 
 _NAMED = 60.0  # a strip at least so long says which one it is, in mm
@@ -39,14 +39,14 @@ def check_marking_words(plan: Plan, end: str, form: Form, pieces: Sequence[Found
     labels = [[say(role, **each) for role in (numbered, Sheet.PIECE)] for each in counted]
     names = [say(name), say(short)] if whole else []
     all_said = [*sides.values(), *names[:1], say(Marking.CENTRE), say(_goes(kit)), *map(say, _layer(kit, end))]
-    order = order_on(kit)
+    order = order_on_each(kit, pieces)
     all_said += order
     length = max(seen.part.box[2] for seen in pieces) - min(seen.part.box[0] for seen in pieces)
     all_there = whole and sum(_LETTER * len(words) + _AROUND for words in all_said) <= length
     may = [*all_said, *brief.values(), *names, *(words for label in labels for words in label)]
     accounted = account(words_on(pieces), all_said if all_there else order, may)
     places = {words: found[0] for words, found in accounted.places.items()}
-    wrong = [*accounted.wrong, *_misplaced(sides, brief, say(Marking.CENTRE), places)]
+    wrong = [*accounted.wrong, *of_no_order(kit, pieces), *_misplaced(sides, brief, say(Marking.CENTRE), places)]
     unnamed = whole and length >= _NAMED and not any(each in places for each in names)
     for label, seen in zip(labels, pieces, strict=False):
         unnamed |= seen.part.length >= 2 * _NAMED and not any(each in places for each in label)

@@ -19,7 +19,7 @@ from templates_gen.verify.kinds.truths import truth_of
 from templates_gen.verify.outline import name_of
 from templates_gen.verify.places import misplaced
 from templates_gen.verify.printed.expected import ends_of, expected
-from templates_gen.verify.printed.warp_words import order_on, said_of
+from templates_gen.verify.printed.warp_words import of_no_order, order_on_each, said_of
 from templates_gen.verify.said import account, words_on
 
 _NAMED = 60.0  # a template at least so long says which one it is, in mm
@@ -47,7 +47,7 @@ def check_template_words(plan: Plan, end: str, form: Form, pieces: Sequence[Foun
         count = len(pieces)
         named = [[say(role, number=k, total=count) for role in _PIECES[end]] for k in range(1, count + 1)]
     all_said = [*sides.values(), *(each[0] for each in named if whole), say(Marking.CENTRE), say(Template.TO_WEAVING)]
-    order = order_on(plan.kit)
+    order = order_on_each(plan.kit, pieces)
     all_said += order
     length = max(seen.part.box[2] for seen in pieces) - min(seen.part.box[0] for seen in pieces)
     all_there = whole and sum(_LETTER * len(words) + _AROUND for words in all_said) <= length
@@ -55,7 +55,7 @@ def check_template_words(plan: Plan, end: str, form: Form, pieces: Sequence[Foun
     accounted = account(words_on(pieces), all_said if all_there else order, may)
     places = {words: found[0] for words, found in accounted.places.items()}
     left, right = (places.get(sides[side], places.get(brief[side])) for side in ("left", "right"))
-    wrong = [*accounted.wrong, *misplaced(left, right, places.get(say(Marking.CENTRE)))]
+    wrong = [*accounted.wrong, *of_no_order(plan.kit, pieces), *misplaced(left, right, places.get(say(Marking.CENTRE)))]
     times = [sum(each in places for each in both) for both in named]
     must = [length >= _NAMED] if whole else [seen.part.length >= 2 * _NAMED for seen in pieces]
     if any(count > 1 or (each and not count) for count, each in zip(times, must, strict=True)):

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Iterator, Mapping, Sequence
 from fractions import Fraction
 
 from layout.kit.kit import Kit
@@ -11,8 +11,14 @@ from layout.messages.roles import Count, SettUnit
 from layout.messages.roles.order import OrderWord
 from layout.values.units import Length, say_length, say_number
 from templates_gen.languages.catalogues import words_of
+from templates_gen.messages.roles.proof import Words
+from templates_gen.verify.finding import Finding, finding
+from templates_gen.verify.found_parts import FoundPart
 from templates_gen.verify.kinds.truths import truth_of
 from templates_gen.verify.printed.expected import ends_of
+from templates_gen.verify.said import in_lines, words_on
+
+_AROUND, _WIDEST = 60.0, 2.6  # what else stands on a piece, and what a wide letter takes, in mm
 
 
 def said_of(kit: Kit, sett: Fraction, unit: Length) -> Mapping[str, str]:
@@ -36,6 +42,19 @@ def _named(kit: Kit, words: Catalogue) -> str:
 def order_on(kit: Kit) -> list[str]:
     """What a part that may lie beside those of other orders says of its own; nothing where there is none."""
     return [words_of(kit).say(OrderWord.NUMBER, number=kit.order.number)] if kit.order.number else []
+
+
+def order_on_each(kit: Kit, pieces: Sequence[FoundPart]) -> list[str]:
+    """The order of a part in pieces, once for each that says it: one at the least."""
+    return [said for said in order_on(kit) for seen in pieces if in_lines(said, words_on([seen]))] or order_on(kit)
+
+
+def of_no_order(kit: Kit, pieces: Sequence[FoundPart]) -> Iterator[Finding]:
+    """Long pieces that do not say of which order they are: once cut out, one could be taken for that of another."""
+    for said in order_on(kit):
+        long = (seen for seen in pieces if seen.part.length >= _AROUND + _WIDEST * len(said))
+        without = (seen for seen in long if not in_lines(said, words_on([seen])))
+        yield from (finding(Words.NOWHERE, words=said).at(seen.where) for seen in without)
 
 
 def _brief(words: Catalogue, sett: Fraction, unit: Length) -> str:

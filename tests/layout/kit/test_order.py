@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+from itertools import pairwise
 from typing import Any
 
 import pytest
@@ -77,6 +78,19 @@ def test_every_part_that_lies_beside_others_names_its_order(name: str, language:
         kit = kit_with(order, box=box, paper={"language": language})
         parts = PRODUCTS[name].alone(plan(kit, words_of(kit)), METRICS)
         assert [says(part, SAID[language]) for part in parts] == [times] * len(parts)
+
+
+@pytest.mark.parametrize("name", ["strips", "spacing-guide"])
+def test_every_piece_that_has_room_names_its_order(name: str) -> None:
+    """Once between any two joints; a piece of 16 mm goes without, and a part in one piece says it once."""
+    ordered = plan(kit_with({"number": "1042"}))
+    for joints, times in (((), [1]), ((-40.0, 40.0), [1, 1, 1]), ((0.0, 146.0), [1, 1, 0])):
+        for build in PRODUCTS[name].builds(ordered, METRICS):
+            part = build(False, joints)
+            left, _, right, _ = part.box
+            spans = pairwise([left, *joints, right])
+            at = [shape.at.x for shape in part.shapes if isinstance(shape, Text) and shape.words == "Order 1042"]
+            assert [sum(low < x < high for x in at) for low, high in spans] == times
 
 
 def says(part: Part, words: str) -> int:
