@@ -21,7 +21,7 @@ from templates_gen.ordering.job import Job
 from templates_gen.ordering.running import run
 
 distributed = pytest.importorskip("distributed", reason="Dask is not installed")
-NUMBER = 18
+NUMBER = 12
 TESTS = Path(__file__).parents[2]
 
 
@@ -67,6 +67,7 @@ def processes(client: Any) -> dict[str, int]:
     return found
 
 
+@pytest.mark.slow
 def test_a_cluster_makes_the_same_bytes(client: Any, tmp_path: Path, whole: dict[str, bytes]) -> None:
     """Several workers of a cluster make every order once, and the same files as one process."""
     with client.get_executor() as executor:

@@ -73,7 +73,10 @@ def failing(real: Callable[..., Any], after: int, number: int, *, half: bool = F
     return call
 
 
-@pytest.mark.parametrize("number", [errno.ENOSPC, errno.EDQUOT, errno.EROFS, errno.EIO])
+@pytest.mark.parametrize(
+    "number",
+    [errno.ENOSPC, *(pytest.param(each, marks=pytest.mark.slow) for each in (errno.EDQUOT, errno.EROFS, errno.EIO))],
+)
 def test_no_file_can_be_written(
     number: int, tmp_path: Path, whole: dict[str, bytes], monkeypatch: pytest.MonkeyPatch
 ) -> None:
@@ -142,7 +145,7 @@ def disk_of(size: str) -> Iterator[Path]:
     place.rmdir()
 
 
-@pytest.mark.parametrize("workers", [1, 2])
+@pytest.mark.parametrize("workers", [1, pytest.param(2, marks=pytest.mark.slow)])
 def test_a_disk_that_is_full(workers: int, tmp_path: Path, whole: dict[str, bytes]) -> None:
     """On a real disk that is too small, with workers of any number; moved to a larger one, the run goes on."""
     with disk_of("300k") as disk:
@@ -163,7 +166,9 @@ def test_where_nothing_can_be_written(tmp_path: Path) -> None:
     assert hidden.HIDDEN not in {path.name for path in tmp_path.iterdir()}
 
 
-@pytest.mark.parametrize("size", ["4k", "8k", "24k"])
+@pytest.mark.parametrize(
+    "size", ["8k", pytest.param("4k", marks=pytest.mark.slow), pytest.param("24k", marks=pytest.mark.slow)]
+)
 def test_a_disk_too_small_to_begin(size: str, tmp_path: Path) -> None:
     """Where there is no room for the journal or the first order, a sentence says so, too."""
     with disk_of(size) as disk:

@@ -150,10 +150,10 @@ def digest(data: bytes) -> str:
     return hashlib.sha256(data).hexdigest()
 
 
-def killed_until_done(folder: Path, seed: int, never_killed: dict[str, bytes]) -> None:
-    """One to four kills, then a run that ends by itself."""
+def killed_until_done(folder: Path, seed: int, kills: int, never_killed: dict[str, bytes]) -> None:
+    """So many kills, then a run that ends by itself."""
     chance = Random(seed)  # noqa: S311 (a draw, no secret)
-    said = [killed(folder, chance) for _ in range(chance.randint(1, 4))]
+    said = [killed(folder, chance) for _ in range(kills)]
     last = Run(folder)
     assert last.wait() == 0, last.error
     settled(folder, never_killed, [*said, last.lines])
@@ -166,17 +166,24 @@ def killed_until_done(folder: Path, seed: int, never_killed: dict[str, bytes]) -
 @pytest.mark.parametrize("seed", range(2))
 def test_killed_and_started_again(seed: int, tmp_path: Path, never_killed: dict[str, bytes]) -> None:
     """Afterwards every order is there once, proven, as a run that nobody killed makes it; journal and results agree."""
-    killed_until_done(tmp_path, seed, never_killed)
+    killed_until_done(tmp_path, seed, 1, never_killed)
 
 
 @pytest.mark.slow
 @pytest.mark.parametrize("seed", range(2, 66))
 def test_killed_and_started_again_at_other_moments(seed: int, tmp_path: Path, never_killed: dict[str, bytes]) -> None:
-    """The same at many more moments."""
-    killed_until_done(tmp_path, seed, never_killed)
+    """The same at many more moments, up to four kills one after the other."""
+    killed_until_done(tmp_path, seed, 1 + seed % 4, never_killed)
 
 
-@pytest.mark.parametrize(("number", "begun"), [(signal.SIGINT, False), (signal.SIGINT, True), (signal.SIGTERM, True)])
+@pytest.mark.parametrize(
+    ("number", "begun"),
+    [
+        (signal.SIGINT, False),
+        pytest.param(signal.SIGINT, True, marks=pytest.mark.slow),
+        pytest.param(signal.SIGTERM, True, marks=pytest.mark.slow),
+    ],
+)
 def test_stopped(number: signal.Signals, begun: bool, tmp_path: Path, never_killed: dict[str, bytes]) -> None:
     """A stop ends the run and its workers at once, with its own code; what it said stays, and no stage is left.
 

@@ -64,7 +64,7 @@ PRINTER = Printer("office", Scale(0.999, 1.0, 0.0), Scale(0.0002, 0.0002, 0.0002
     [
         (order(1, weaving={"width": "9 cm"}), {}),
         (replace(order(1), copies=2), {}),
-        (replace(order(1), kit="Weir frame, large"), {}),
+        pytest.param(replace(order(1), kit="Weir frame, large"), {}, marks=pytest.mark.slow),
         (order(1), {"only": ONLY[:1]}),
         (order(1), {"stock": {**built_in_values(), "thickness": "4 mm"}}),
         (order(1), {"printer": PRINTER}),
@@ -283,7 +283,7 @@ class InTurn(Executor):
         self.thread.join()
 
 
-@pytest.mark.parametrize("seed", [None, 1, 2])
+@pytest.mark.parametrize("seed", [pytest.param(None, marks=pytest.mark.slow), 1])
 def test_any_executor(seed: int | None, tmp_path: Path) -> None:
     """Executors of other people, which do their work in order or out of order, make the same bytes as this process."""
     made(orders(6), tmp_path / "here")

@@ -30,24 +30,26 @@ def deadly(job: Job, orders: tuple[Order, ...]) -> tuple[Done, ...]:
 
 def test_two_workers_make_the_same_bytes(tmp_path: Path) -> None:
     """However many workers there are, every file is the same."""
-    made(orders(10), tmp_path / "here", ONLY[:1])
-    found = made(orders(10), tmp_path / "there", ONLY[:1], workers=2)
-    assert [each.state for each in found] == ["made"] * 10
+    made(orders(5), tmp_path / "here", ONLY[:1])
+    found = made(orders(5), tmp_path / "there", ONLY[:1], workers=2)
+    assert [each.state for each in found] == ["made"] * 5
     assert files_below(tmp_path / "there") == files_below(tmp_path / "here")
 
 
+@pytest.mark.slow
 def test_an_order_that_ends_its_workers(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
     """It fails with a sentence after three workers; all others are made."""
     monkeypatch.setattr("templates_gen.ordering.running.work", deadly)
-    found = made(orders(10), tmp_path, ONLY[:1], workers=2)
+    found = made(orders(7), tmp_path, ONLY[:1], workers=2)
     assert {each.folder: each.state for each in found} == {
-        f"w-{k}": "failed" if f"w-{k}" == DEADLY else "made" for k in range(10)
+        f"w-{k}": "failed" if f"w-{k}" == DEADLY else "made" for k in range(7)
     }
     (problem,) = next(each for each in found if each.folder == DEADLY).problems
     assert "ended without an answer, 3 times" in problem.sentence
     assert sorted(path.name for path in (tmp_path / ".orders").iterdir()) == ["journal.jsonl"]
 
 
+@pytest.mark.slow
 def test_workers_hold_nothing_of_their_parent(tmp_path: Path) -> None:
     """While they run, the lock and the journal are open in the parent alone."""
     if not Path("/proc/self/fd").exists():
@@ -73,6 +75,7 @@ made(orders(3), Path(sys.argv[1]), ONLY[:1], workers=2)
 """
 
 
+@pytest.mark.slow
 def test_a_script_without_its_guard(tmp_path: Path) -> None:
     """Where worker processes cannot begin, since a script begins them again, a sentence says what to write."""
     (tmp_path / "script.py").write_text(SCRIPT)
