@@ -22,7 +22,7 @@ from templates_gen.messages.roles.disk import Fault
 from templates_gen.messages.roles.engine import Kept, Stopped
 from templates_gen.ordering.fingerprint import version
 from templates_gen.ordering.result import Result
-from templates_gen.ordering.rows import line_of, result_from, result_values
+from templates_gen.ordering.result_lines import line_of, result_from, result_values
 
 NAME = "journal.jsonl"
 _FORMAT = 1

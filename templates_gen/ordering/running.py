@@ -21,7 +21,7 @@ from templates_gen.ordering.keeping import Keeper, Settled
 from templates_gen.ordering.order import Order, Unreadable
 from templates_gen.ordering.outcomes import answered, unreadable
 from templates_gen.ordering.result import Result
-from templates_gen.ordering.rows import Spool
+from templates_gen.ordering.result_lines import Spool
 from templates_gen.ordering.work import work
 from templates_gen.ordering.workers import pool_of
 

@@ -23,8 +23,8 @@ from templates_gen.screen.terminal import refuse, say, say_json_line
 if TYPE_CHECKING:
     from concurrent.futures import Executor
 
-    from templates_gen.ordering.asked import Asked
     from templates_gen.ordering.job import Job
+    from templates_gen.ordering.order_run import RunOptions
     from templates_gen.ordering.order_table import OrderTable
     from templates_gen.screen.orders_report import Tally
 
@@ -61,7 +61,7 @@ def orders(
 
     Orders that lie there unchanged are not made again. Code 1 when a row failed; the others are made all the same.
     """
-    from templates_gen.ordering.asked import Asked, checked_print_run, job_of
+    from templates_gen.ordering.order_run import RunOptions, checked_print_run, job_of
     from templates_gen.ordering.order_table import open_orders
 
     processes = _number("--workers", workers, _MOST_WORKERS)
@@ -70,7 +70,7 @@ def orders(
     rows = open_orders(table, found)
     job = job_of(found, out, only, stock_of(stock) if stock else None, printer_of(printer))
     with _executor(dask) as executor:
-        _show(rows, job, Asked(processes, executor, check, sheets), out, as_json=as_json)
+        _show(rows, job, RunOptions(processes, executor, check, sheets), out, as_json=as_json)
 
 
 def _number(option: str, said: str | None, most: int) -> int | None:
@@ -105,16 +105,16 @@ def _executor(address: str | None) -> Iterator[Executor | None]:
 _WITH_DASK, _ADDRESS, _PATIENCE = 'pip install "templates-gen[dask]"', "--dask tcp://192.168.0.2:8786", "10s"
 
 
-def _show(rows: OrderTable, job: Job, asked: Asked, out: Path, *, as_json: bool) -> None:
+def _show(rows: OrderTable, job: Job, options: RunOptions, out: Path, *, as_json: bool) -> None:
     """Makes them, says what became of each, and leaves with the code for it."""
     from templates_gen.disk.stopping import StoppedError, stoppable
     from templates_gen.files.generate import ProofError
     from templates_gen.screen.orders_report import Tally
 
-    tally = Tally(check=asked.check)
+    tally = Tally(check=options.check)
     with stoppable():
         try:
-            _run(rows, job, asked, tally, as_json=as_json)
+            _run(rows, job, options, tally, as_json=as_json)
         except StoppedError as error:
             refuse(message(OrdersLine.STOPPED, folder=shown_path(out)))
             sys.exit(128 + error.number)
@@ -131,15 +131,15 @@ def _show(rows: OrderTable, job: Job, asked: Asked, out: Path, *, as_json: bool)
     sys.exit(1 if tally.failed else 0)
 
 
-def _run(rows: OrderTable, job: Job, asked: Asked, tally: Tally, *, as_json: bool) -> None:
+def _run(rows: OrderTable, job: Job, options: RunOptions, tally: Tally, *, as_json: bool) -> None:
     from dataclasses import replace
 
-    from templates_gen.ordering.asked import made
+    from templates_gen.ordering.order_run import made
     from templates_gen.screen.orders_progress import orders_progress
     from templates_gen.screen.orders_report import result_values
 
     with orders_progress(rows.count) as bar:
-        heard = replace(asked, tell=bar.say, printed=tally.print_runs.append)
+        heard = replace(options, tell=bar.say, printed=tally.print_runs.append)
         with closing(made(rows, job, heard)) as results:
             for result in results:
                 tally.add(result)

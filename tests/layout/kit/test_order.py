@@ -10,6 +10,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from layout.drawing.pane import Paned
 from layout.drawing.shapes import Text
 from layout.drawing.sheet import Part
 from layout.kit.kit import Kit, kit_values, read_kit, without_buyer

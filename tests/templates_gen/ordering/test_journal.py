@@ -19,7 +19,7 @@ from templates_gen.ordering.journal import NAME, Entry, Journal
 from templates_gen.ordering.order import Problem
 from templates_gen.ordering.outcomes import came, failed
 from templates_gen.ordering.result import Amount, OrderFile, Result
-from templates_gen.ordering.rows import Spool, line_of, result_from, result_values
+from templates_gen.ordering.result_lines import Spool, line_of, result_from, result_values
 from templates_gen.ordering.work import Done
 
 

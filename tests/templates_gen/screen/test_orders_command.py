@@ -276,7 +276,7 @@ def test_a_stop_says_how_to_go_on(tmp_path: Path, monkeypatch: pytest.MonkeyPatc
         yield Result(2, "1", "", "oak", 0, "failed")
         raise StoppedError(signal.SIGINT)
 
-    monkeypatch.setattr("templates_gen.ordering.asked.made", stopped)
+    monkeypatch.setattr("templates_gen.ordering.order_run.made", stopped)
     result = run("orders", table(tmp_path), "--range", RANGE, "-o", tmp_path / "out")
     assert (result.exit_code, result.stdout) == (130, "")
     assert result.stderr.startswith("Stopped; what was made stays in ")

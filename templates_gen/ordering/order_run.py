@@ -1,4 +1,4 @@
-"""A run of orders from its parts, for the command and for Python: results as they come, then the tables."""
+"""A whole run of orders, for the command and for Python: results as they come, then the tables and print runs."""
 
 from __future__ import annotations
 
@@ -26,7 +26,7 @@ if TYPE_CHECKING:
 
 
 @dataclass(frozen=True, slots=True)
-class Asked:
+class RunOptions:
     """How a run is made: by `workers` or an `executor`, only as a `check`, with print runs of so many sheets.
 
     `tell` hears, as sentences, of what was put right, and of a table that was changed meanwhile; `printed` of each
@@ -94,7 +94,7 @@ def _refusal(plan: Plan, name: str) -> FieldError | None:
     return None
 
 
-def made(table: OrderTable, job: Job, asked: Asked) -> Generator[Result]:
+def made(table: OrderTable, job: Job, options: RunOptions) -> Generator[Result]:
     """The result of each row as it comes; once all came, the tables are written, then print runs, each proven.
 
     A run that ends before leaves them as they were. Raises FaultError where the folder cannot be used or written
@@ -104,17 +104,19 @@ def made(table: OrderTable, job: Job, asked: Asked) -> Generator[Result]:
     from templates_gen.ordering.running import run
 
     folder, done = Path(job.folder), _Lines()
-    with run(table, job, workers=asked.workers, executor=asked.executor, check=asked.check, tell=asked.tell) as results:
+    with run(
+        table, job, workers=options.workers, executor=options.executor, check=options.check, tell=options.tell
+    ) as results:
         for result in results:
             if result.state in DONE:
                 done.add(result.line)
             yield result
-        if not asked.check:
+        if not options.check:
             write_reports(folder, folder / HIDDEN, results.results, table.kits)
-    if asked.print_run and not asked.check:
-        _print(table, job, done, asked.print_run, asked.printed)
+    if options.print_run and not options.check:
+        _print(table, job, done, options.print_run, options.printed)
     if table.changed():
-        asked.tell(message(OrdersLine.CHANGED, file=shown_path(table.path)))
+        options.tell(message(OrdersLine.CHANGED, file=shown_path(table.path)))
 
 
 class _Lines:
