@@ -87,6 +87,7 @@ def test_every_piece_that_has_room_names_its_order(name: str) -> None:
     ordered = plan(kit_with({"number": "1042"}))
     for joints, times in (((), [1]), ((-40.0, 40.0), [1, 1, 1]), ((0.0, 146.0), [1, 1, 0])):
         for build in PRODUCTS[name].builds(ordered, METRICS):
+            assert not isinstance(build, Paned)
             part = build(False, joints)
             left, _, right, _ = part.box
             spans = pairwise([left, *joints, right])
