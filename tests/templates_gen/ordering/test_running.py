@@ -128,7 +128,7 @@ def test_files_of_a_person_stay(two: Path) -> None:
     assert after["note.txt"] == b"by Friday"
     assert after["photos/one.jpg"] == b"jpg"
     assert after[f"{ONLY[1]}.earlier-1"] == b"%PDF with remarks"
-    assert any(f"{ONLY[1]} was changed" in note and "earlier-1" in note for note in found[1].notes)
+    assert any(f"{ONLY[1]} had been changed" in note and "earlier-1" in note for note in found[1].notes)
     assert {file.file for file in found[1].files} | {"manifest.json"} <= after.keys()
     assert states(made(Rows([order(0), order(1, weaving={"width": "9 cm"})]), two)) == ["unchanged", "unchanged"]
 
