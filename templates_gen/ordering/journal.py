@@ -1,7 +1,7 @@
 """The journal: which orders lie finished in their folders, and what they were made from.
 
-A file of lines, each whole or not there: what a killed run left half at the end is cut off. In memory is only where the
-line of each order begins.
+A file of lines, each with its own digest: what a killed run left half at the end is cut off, and a damaged one is not
+believed. In memory is only where the line of each order begins.
 """
 
 from __future__ import annotations
@@ -11,7 +11,7 @@ import os
 from collections.abc import Callable, Iterable, Iterator, Sequence
 from contextlib import suppress
 from pathlib import Path
-from typing import BinaryIO, NamedTuple
+from typing import BinaryIO
 
 from layout.values.errors import shown_path
 from templates_gen.disk.faults import FaultError, fault
@@ -20,42 +20,13 @@ from templates_gen.disk.plain import kind_at
 from templates_gen.messages.language import message
 from templates_gen.messages.roles.disk import Fault
 from templates_gen.messages.roles.engine import Kept, Stopped
+from templates_gen.ordering.entry import Entry, entry_of
 from templates_gen.ordering.fingerprint import version
-from templates_gen.ordering.result import Result
-from templates_gen.ordering.result_lines import line_of, result_from, result_values
+from templates_gen.ordering.result_lines import line_of
 
 NAME = "journal.jsonl"
 _FORMAT = 1
 _FLAGS = os.O_RDWR | os.O_CREAT | getattr(os, "O_NOFOLLOW", 0) | getattr(os, "O_BINARY", 0)
-
-
-class Entry(NamedTuple):
-    """What was made of an order, from inputs of that fingerprint, and the sha256 of the manifest beside its files."""
-
-    fingerprint: str
-    manifest: str
-    result: Result
-
-    @property
-    def line(self) -> bytes:
-        """It as a line of the journal."""
-        return line_of({"fingerprint": self.fingerprint, "manifest": self.manifest, **result_values(self.result)})
-
-    @property
-    def digests(self) -> dict[str, str]:
-        """The sha256 of each of its files, by its name."""
-        return {file.file: file.sha256 for file in self.result.files}
-
-
-def _entry(line: bytes) -> Entry:
-    """ValueError where a line is none."""
-    try:
-        if not line.endswith(b"\n"):
-            raise ValueError
-        values = json.loads(line)
-        return Entry(str(values["fingerprint"]), str(values["manifest"]), result_from(values))
-    except (ValueError, TypeError, KeyError, RecursionError) as error:
-        raise ValueError from error
 
 
 class Journal:
@@ -79,7 +50,10 @@ class Journal:
         if folder not in self._places:
             return None
         self._file.seek(self._places[folder])
-        return _entry(self._file.readline())
+        try:
+            return entry_of(self._file.readline())
+        except ValueError:  # damaged since the run began: then it is made again
+            return None
 
     def add(self, entries: Sequence[Entry]) -> None:
         """Returns when the entries lie on the disk; FaultError where they do not."""
@@ -95,7 +69,8 @@ class Journal:
         """Makes the file small where most of it is spent."""
         with suppress(OSError):
             self._compact()
-        self._file.close()
+        with suppress(OSError):  # what could not be written was said, and is still in its buffer
+            self._file.close()
 
     def _write(self, entries: Sequence[Entry], end: int) -> None:
         lines = [entry.line for entry in entries]
@@ -166,7 +141,7 @@ def _cut_and_read(file: BinaryIO) -> dict[str, int]:
     torn = False
     for start, line in _lines(file, good):
         try:
-            folder = _entry(line).result.folder
+            folder = entry_of(line).result.folder
         except ValueError:
             torn = True
             continue
@@ -183,8 +158,7 @@ def _past_header(file: BinaryIO) -> int:
     file.seek(0)
     line = file.readline()
     if line.endswith(b"\n"):
-        values = json.loads(line)
-        if not isinstance(values, dict) or values.get("orders") != _FORMAT:
+        if _format(line) != _FORMAT:
             raise ValueError
         return len(line)
     if not _header().startswith(line):
@@ -195,6 +169,15 @@ def _past_header(file: BinaryIO) -> int:
     file.flush()
     os.fsync(file.fileno())
     return len(_header())
+
+
+def _format(header: bytes) -> object:
+    """Which format a header names; ValueError or None where it is none."""
+    try:
+        values = json.loads(header)
+    except RecursionError as error:
+        raise ValueError from error
+    return values.get("orders") if isinstance(values, dict) else None
 
 
 def _lines(file: BinaryIO, start: int) -> Iterator[tuple[int, bytes]]:

@@ -19,7 +19,8 @@ from templates_gen.messages.language import message
 from templates_gen.messages.roles.disk import Fault
 from templates_gen.messages.roles.engine import Failed, Stopped
 from templates_gen.ordering.engine import Answer, Asked
-from templates_gen.ordering.journal import Entry, Journal
+from templates_gen.ordering.entry import Entry
+from templates_gen.ordering.journal import Journal
 from templates_gen.ordering.order import Order, Problem
 from templates_gen.ordering.outcomes import answered, came, failed
 from templates_gen.ordering.placing import Places, in_the_way

@@ -15,7 +15,8 @@ from hypothesis import strategies as st
 from order_tables import order
 
 from templates_gen.disk.faults import FaultError
-from templates_gen.ordering.journal import NAME, Entry, Journal
+from templates_gen.ordering.entry import Entry
+from templates_gen.ordering.journal import NAME, Journal
 from templates_gen.ordering.order import Problem
 from templates_gen.ordering.outcomes import came, failed
 from templates_gen.ordering.result import Amount, OrderFile, Result
@@ -78,6 +79,27 @@ def test_torn_anywhere(tmp_path: Path) -> None:
             assert again.entry("w-9") == entry(9)
 
 
+def test_any_bit(tmp_path: Path) -> None:
+    """Whichever bit of it turns, no order is said to be what it was not."""
+    data = filled(tmp_path)
+    begins = data.index(b"\n") + 1
+    for at in range(begins, len(data), 23):
+        turned = bytearray(data)
+        turned[at] ^= 1 << at % 8
+        (tmp_path / NAME).write_bytes(turned)
+        with journal(tmp_path) as each:
+            assert all(each.entry(f"w-{k}") in (None, entry(k)) for k in range(3))
+            assert len([*each.folders]) < 3
+
+
+def test_damaged_meanwhile(tmp_path: Path) -> None:
+    """An entry that is damaged after the journal was opened is not believed either."""
+    data = filled(tmp_path)
+    with journal(tmp_path) as each:
+        (tmp_path / NAME).write_bytes(data.replace(b"71.3", b"71.2"))
+        assert [each.entry(f"w-{k}") for k in range(3)] == [None] * 3
+
+
 def test_zeros_at_the_end(tmp_path: Path) -> None:
     """What some disks leave after the power failed, a file longer than what was written, is cut off too."""
     data = filled(tmp_path)
@@ -95,8 +117,11 @@ def test_zeros_at_the_end(tmp_path: Path) -> None:
         lambda data: data.replace(b'"w-0"', b'"w-0'),
         lambda _: b"\x80" * 300,
         lambda _: b"[]\n",
+        lambda _: b"[" * 100_000 + b"\n",
+        lambda data: data.replace(b'"copies":1', b'"copies":7', 1),
+        lambda data: data.replace(b"71.3", b"71.2", 1),
     ],
-    ids=["no header", "another format", "damaged in its middle", "no text", "no table"],
+    ids=["no header", "another format", "damaged in its middle", "no text", "no table", "deep", "a count", "a figure"],
 )
 def test_kept_aside(spoil: object, tmp_path: Path) -> None:
     """A journal that cannot be read keeps its bytes under another name, which one sentence says, and begins anew."""
