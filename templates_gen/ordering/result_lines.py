@@ -6,6 +6,7 @@ import json
 import tempfile
 from array import array
 from collections.abc import Iterator
+from contextlib import suppress
 from pathlib import Path
 from typing import Any, Self
 
@@ -74,4 +75,5 @@ class Spool:
         return self
 
     def __exit__(self, *_: object) -> None:
-        self._file.close()
+        with suppress(OSError):  # what could not be written was said, and is still in its buffer
+            self._file.close()

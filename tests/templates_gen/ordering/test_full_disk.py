@@ -9,17 +9,22 @@ import shutil
 import subprocess
 import tempfile
 from collections.abc import Callable, Iterator
-from contextlib import contextmanager
+from contextlib import closing, contextmanager
 from pathlib import Path
 from typing import Any
 
 import pytest
-from order_tables import ONLY, files_below, made, orders
+from order_tables import ONLY, files_below, made, order, orders
 
 from templates_gen.disk.faults import FaultError
 from templates_gen.ordering import hidden, keeping, stage
+from templates_gen.ordering.entry import Entry
 from templates_gen.ordering.job import Job
+from templates_gen.ordering.journal import Journal
+from templates_gen.ordering.order import Problem
+from templates_gen.ordering.outcomes import failed
 from templates_gen.ordering.result import Result
+from templates_gen.ordering.rows import Spool
 from templates_gen.ordering.running import run
 
 NUMBER = 12
@@ -153,6 +158,28 @@ def test_a_disk_that_is_full(workers: int, tmp_path: Path, whole: dict[str, byte
         shutil.copytree(disk / "orders", tmp_path / "larger")
     assert "the disk is full" in said
     goes_on(tmp_path / "larger", came, whole)
+
+
+FULL = Path("/dev/full")
+"""On Linux each write into it fails as on a full disk (full(4))."""
+
+
+def to_full(kept: Any) -> Any:
+    """The same spool or journal, from now on in a file that takes nothing."""
+    kept._file.close()
+    kept._file = FULL.open("r+b")
+    return kept
+
+
+@pytest.mark.skipif(not FULL.exists(), reason="no such device here")
+def test_said_once(tmp_path: Path) -> None:
+    """What a disk did not take is said when it was not taken, and not again when its file is closed."""
+    result = failed(order(0), Problem("", "no"))
+    with to_full(Spool(tmp_path)) as spool, pytest.raises(FaultError, match="the disk is full"):
+        spool.add(0, result)
+    journal = to_full(Journal(tmp_path, [].append))
+    with closing(journal), pytest.raises(FaultError, match="the disk is full"):
+        journal.add([Entry("a", "1" * 64, result)])
 
 
 def test_where_nothing_can_be_written(tmp_path: Path) -> None:
