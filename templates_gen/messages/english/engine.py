@@ -15,7 +15,7 @@ MESSAGES: dict[Role, str | Plural] = {
         "worker processes end as soon as they begin; where a script of yours starts the run, "
         'put that under if __name__ == "__main__":, or take one worker'
     ),
-    Stopped.LINK: "{path} is not a folder of its own; move it away, then run the same again",
+    Stopped.LINK: "{path} is a link, or not what belongs there; move it away, then run the same again",
     Failed.ACCIDENT: "it could not be made: {error}. {advice}",
     Failed.WORKER: (
         "each worker process that began it ended without an answer, {times} times{why}; if memory ran out, take fewer "

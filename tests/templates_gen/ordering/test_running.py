@@ -50,6 +50,13 @@ def test_nothing_is_made_twice(two: Path) -> None:
     assert all(each.files and each.amounts and each.ends for each in first)
 
 
+def test_into_a_link(two: Path, tmp_path: Path) -> None:
+    """The folder may be named by a link that leads to it."""
+    (tmp_path / "link").symlink_to(two)
+    assert states(made(orders(3), tmp_path / "link")) == ["unchanged", "unchanged", "made"]
+    assert (two / "w-2" / "manifest.json").is_file()
+
+
 def test_nothing_is_left_beside(two: Path) -> None:
     """After a run there are the folders of the orders and the journal, and nothing else."""
     assert sorted(path.name for path in two.iterdir()) == [".orders", "w-0", "w-1"]
@@ -175,7 +182,7 @@ def test_no_link_leads_out(name: str, tmp_path: Path) -> None:
     place = folder / ".orders" if name == ".orders" else folder / ".orders" / name
     place.parent.mkdir(parents=True)
     place.symlink_to(outside, target_is_directory=True)
-    with pytest.raises(FaultError, match="is not a folder of its own"):
+    with pytest.raises(FaultError, match="is a link, or not what belongs there"):
         made(orders(1), folder)
     assert list(outside.iterdir()) == []
 
