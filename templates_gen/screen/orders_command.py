@@ -95,7 +95,7 @@ def _executor(address: str | None) -> Iterator[Executor | None]:
         raise OptionError("--dask", OrdersOption.NO_DASK, shown(address), _WITH_DASK) from None
     try:
         client = distributed.Client(address, timeout=_PATIENCE)
-    except (OSError, ValueError) as error:
+    except Exception as error:  # each way to talk to a scheduler fails in its own way
         why = type(error).__name__
         raise OptionError("--dask", OrdersOption.NO_SCHEDULER, shown(address), _ADDRESS, why=why) from None
     with client:

@@ -240,6 +240,7 @@ OPTIONS: dict[tuple[str, ...], str] = {
     ("--stock", "absent.toml"): "absent.toml",
     ("--printer", "absent"): "absent",
     ("--dask", "tcp://127.0.0.1:1"): "--dask: needs",
+    ("--dask", "tls://127.0.0.1:1"): "--dask: needs",
 }
 
 
