@@ -24,7 +24,7 @@ from templates_gen.ordering.journal import Journal
 from templates_gen.ordering.order import Problem
 from templates_gen.ordering.outcomes import failed
 from templates_gen.ordering.result import Result
-from templates_gen.ordering.rows import Spool
+from templates_gen.ordering.result_lines import Spool
 from templates_gen.ordering.running import run
 
 NUMBER = 12
