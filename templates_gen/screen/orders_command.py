@@ -64,13 +64,27 @@ def orders(
     from templates_gen.ordering.order_run import RunOptions, checked_print_run, job_of
     from templates_gen.ordering.order_table import open_orders
 
-    processes = _number("--workers", workers, _MOST_WORKERS)
-    sheets = checked_print_run(_number("--print-run", print_run, _MOST_SHEETS))
-    found = range_at(kits)
-    rows = open_orders(table, found)
-    job = job_of(found, out, only, stock_of(stock) if stock else None, printer_of(printer))
-    with _executor(dask) as executor:
-        _show(rows, job, RunOptions(processes, executor, check, sheets), out, as_json=as_json)
+    with _stopped(out):
+        processes = _number("--workers", workers, _MOST_WORKERS)
+        sheets = checked_print_run(_number("--print-run", print_run, _MOST_SHEETS))
+        found = range_at(kits)
+        rows = open_orders(table, found)
+        job = job_of(found, out, only, stock_of(stock) if stock else None, printer_of(printer))
+        with _executor(dask) as executor:
+            _show(rows, job, RunOptions(processes, executor, check, sheets), out, as_json=as_json)
+
+
+@contextmanager
+def _stopped(out: Path) -> Iterator[None]:
+    """Heeds a stop while the block runs, which may only be reading yet; leaves with one sentence and its code."""
+    from templates_gen.disk.stopping import StoppedError, stoppable
+
+    with stoppable():
+        try:
+            yield
+        except StoppedError as error:
+            refuse(message(OrdersLine.STOPPED, folder=shown_path(out)))
+            sys.exit(128 + error.number)
 
 
 def _number(option: str, said: str | None, most: int) -> int | None:
@@ -107,23 +121,18 @@ _WITH_DASK, _ADDRESS, _PATIENCE = 'pip install "templates-gen[dask]"', "--dask t
 
 def _show(rows: OrderTable, job: Job, options: RunOptions, out: Path, *, as_json: bool) -> None:
     """Makes them, says what became of each, and leaves with the code for it."""
-    from templates_gen.disk.stopping import StoppedError, stoppable
     from templates_gen.files.generate import ProofError
     from templates_gen.screen.orders_report import Tally
 
     tally = Tally(check=options.check)
-    with stoppable():
-        try:
-            _run(rows, job, options, tally, as_json=as_json)
-        except StoppedError as error:
-            refuse(message(OrdersLine.STOPPED, folder=shown_path(out)))
-            sys.exit(128 + error.number)
-        except ProofError as error:
-            refuse(error)
-            sys.exit(1)
-        finally:
-            for sentence in tally.problems if not as_json else ():
-                refuse(sentence)
+    try:
+        _run(rows, job, options, tally, as_json=as_json)
+    except ProofError as error:
+        refuse(error)
+        sys.exit(1)
+    finally:
+        for sentence in tally.problems if not as_json else ():
+            refuse(sentence)
     if as_json:
         say_json_line(tally.values(out))
     else:

@@ -280,7 +280,20 @@ def test_a_stop_says_how_to_go_on(tmp_path: Path, monkeypatch: pytest.MonkeyPatc
     monkeypatch.setattr("templates_gen.ordering.order_run.made", stopped)
     result = run("orders", table(tmp_path), "--range", RANGE, "-o", tmp_path / "out")
     assert (result.exit_code, result.stdout) == (130, "")
-    assert result.stderr.startswith("Stopped; what was made stays in ")
+    assert result.stderr.splitlines()[-1].startswith("Stopped; what was made stays in ")
+
+
+def test_a_stop_while_it_reads(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    """The same code and sentence before the first order is made."""
+
+    def stopped(*asked: Any) -> Iterator[Result]:
+        signal.raise_signal(signal.SIGINT)
+        raise AssertionError(asked)
+
+    monkeypatch.setattr("templates_gen.ordering.order_table.open_orders", stopped)
+    result = run("orders", table(tmp_path), "--range", RANGE, "-o", tmp_path / "out")
+    assert (result.exit_code, result.stdout) == (130, "")
+    assert result.stderr.startswith("Stopped; ")
 
 
 def test_only_the_first_sentences_are_said(tmp_path: Path) -> None:
