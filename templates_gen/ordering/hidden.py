@@ -32,7 +32,7 @@ def entered(folder: Path) -> Iterator[Path]:
     try:
         hidden.mkdir(parents=True, exist_ok=True)
     except (OSError, ValueError) as error:
-        raise fault(Fault.MAKE_FOLDER, hidden, error) from error
+        raise fault(Fault.MAKE_FOLDER, folder, error) from error
     if kind_at(hidden) != "folder":
         raise FaultError(message(Stopped.LINK, path=shown_path(hidden)))
     with locked(hidden / _LOCK, folder, 0.0):

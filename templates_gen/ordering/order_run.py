@@ -103,18 +103,21 @@ def made(table: OrderTable, job: Job, options: RunOptions) -> Generator[Result]:
     from templates_gen.ordering.reports import write_reports
     from templates_gen.ordering.running import run
 
-    folder, done = Path(job.folder), _Lines()
+    folder, done, new = Path(job.folder), _Lines(), 0
     with run(
         table, job, workers=options.workers, executor=options.executor, check=options.check, tell=options.tell
     ) as results:
         for result in results:
             if result.state in DONE:
                 done.add(result.line)
+            new += result.state == "made"
             yield result
         if not options.check:
             write_reports(folder, folder / HIDDEN, results.results, table.kits)
     if options.print_run and not options.check:
         _print(table, job, done, options.print_run, options.printed)
+    elif new and (earlier := _earlier(folder)):
+        options.tell(message(OrdersLine.EARLIER, file=shown_path(earlier)))
     if table.changed():
         options.tell(message(OrdersLine.CHANGED, file=shown_path(table.path)))
 
@@ -131,6 +134,13 @@ class _Lines:
 
     def __contains__(self, line: int) -> bool:
         return line < len(self._lines) and self._lines[line] == 1
+
+
+def _earlier(folder: Path) -> Path | None:
+    """A print run that an earlier run of orders left."""
+    from templates_gen.files.print_run import is_print_run
+
+    return next((place for place in sorted(folder.iterdir()) if is_print_run(place.name)), None)
 
 
 def _print(table: OrderTable, job: Job, done: _Lines, sheets: int, printed: Callable[[OrderFile], None]) -> None:

@@ -70,8 +70,8 @@ def orders(
         found = range_at(kits)
         rows = open_orders(table, found)
         job = job_of(found, out, only, stock_of(stock) if stock else None, printer_of(printer))
-        with _executor(dask) as executor:
-            _show(rows, job, RunOptions(processes, executor, check, sheets), out, as_json=as_json)
+        with _executor(dask) as (executor, threads):
+            _show(rows, job, RunOptions(processes or threads, executor, check, sheets), out, as_json=as_json)
 
 
 @contextmanager
@@ -98,10 +98,10 @@ def _number(option: str, said: str | None, most: int) -> int | None:
 
 
 @contextmanager
-def _executor(address: str | None) -> Iterator[Executor | None]:
-    """The workers of a Dask scheduler while the block runs; None where none is named."""
+def _executor(address: str | None) -> Iterator[tuple[Executor | None, int | None]]:
+    """The workers of a Dask scheduler while the block runs, and how many there are now; None where none is named."""
     if address is None:
-        yield None
+        yield None, None
         return
     try:
         distributed: Any = import_module("distributed")
@@ -113,7 +113,7 @@ def _executor(address: str | None) -> Iterator[Executor | None]:
         why = type(error).__name__
         raise OptionError("--dask", OrdersOption.NO_SCHEDULER, shown(address), _ADDRESS, why=why) from None
     with client:
-        yield client.get_executor()
+        yield client.get_executor(), sum(client.ncores().values()) or None
 
 
 _WITH_DASK, _ADDRESS, _PATIENCE = 'pip install "templates-gen[dask]"', "--dask tcp://192.168.0.2:8786", "10s"

@@ -21,6 +21,7 @@ MESSAGES: dict[Role, str | Plural] = {
     OrdersLine.MORE: "{number} more in report.csv",
     OrdersLine.MORE_READ: "{number} more; --json shows all",
     OrdersLine.CHANGED: "{file} was changed while the orders were made; they are as it was before: run the same again",
+    OrdersLine.EARLIER: "{file} is of an earlier run; --print-run makes such files anew",
     OrdersLine.STOPPED: "Stopped; what was made stays in {folder}: run the same again to make the others.",
     OrdersLine.PROGRESS: "Making",
     OrdersLine.UNIT: " orders",

@@ -18,6 +18,7 @@ class OrdersLine(Role):
     MORE = "orders.line.more"
     MORE_READ = "orders.line.more_read"
     CHANGED = "orders.line.changed"
+    EARLIER = "orders.line.earlier"
     STOPPED = "orders.line.stopped"
     PROGRESS = "orders.line.progress"
     UNIT = "orders.line.unit"

@@ -347,6 +347,16 @@ def test_a_print_run_is_of_all_orders(tmp_path: Path) -> None:
     assert (tmp_path / "out" / "print-run-1.pdf").read_bytes().startswith(b"%PDF")
 
 
+def test_a_print_run_of_an_earlier_run_is_named(tmp_path: Path) -> None:
+    """Where orders are made anew and no print run is asked for, the command says that one lies there that is older."""
+    orders, out = table(tmp_path, {"1001": ROWS["1001"], "1002": ROWS["1002"]}), tmp_path / "out"
+    asked = ("orders", orders, "--range", RANGE, "-o", out, *QUICK)
+    assert "earlier run" not in run(*asked, "--print-run", "20").stderr
+    assert "earlier run" not in run(*asked).stderr
+    table(tmp_path, {"1001": ROWS["1001"], "1002": "weir-frame-small,3,,"})
+    assert "print-run-1.pdf is of an earlier run" in run(*asked).stderr
+
+
 def test_a_tally_of_nothing_is_sound() -> None:
     """No order at all is no failure."""
     assert not Tally(check=False).failed
