@@ -7,7 +7,9 @@ from __future__ import annotations
 
 from collections import deque
 from collections.abc import Callable, Iterable, Iterator, Sequence
-from concurrent.futures import FIRST_COMPLETED, BrokenExecutor, CancelledError, Future, wait
+from concurrent.futures import BrokenExecutor, CancelledError, Future
+from contextlib import suppress
+from queue import Empty, SimpleQueue
 from typing import Any, NamedTuple, Protocol
 
 from layout.values.errors import LayoutError
@@ -87,6 +89,8 @@ class Engine:
     def __init__(self, pool: Workers, work: Callable[..., Sequence[Done]], *args: object) -> None:
         self._pool, self._work, self._args = pool, work, args
         self._flying: dict[Future[Sequence[Done]], _Task] = {}
+        # concurrent.futures.wait would wait for ever for what an executor cancels when it is shut down
+        self._ended: SimpleQueue[Future[Sequence[Done]]] = SimpleQueue()
         self._again: deque[_Task] = deque()
 
     def answers(self, rows: Iterable[Result | Asked]) -> Iterator[Result | list[Answer]]:
@@ -119,24 +123,35 @@ class Engine:
     def _begin(self, task: _Task) -> Iterator[list[Answer]]:
         orders = tuple(asked.order for asked in task.asked)
         try:
-            self._flying[self._pool.submit(self._work, *self._args, orders)] = task
+            future = self._pool.submit(self._work, *self._args, orders)
         except BrokenExecutor as error:
             self._again.appendleft(task)  # it was not begun: nothing speaks against it
             if not self._flying:
                 self._pool.renew(said_of(error))
             yield from self._collect()
+        else:
+            self._flying[future] = task
+            future.add_done_callback(self._ended.put)
 
     def _collect(self, timeout: float | None = None) -> Iterator[list[Answer]]:
         """The answers that are there, once there is one or the time is over."""
-        done, _ = wait(self._flying, timeout, FIRST_COMPLETED)
+        done = list(self._done(timeout))
         broken = [said_of(error) for error in map(_error, done) if isinstance(error, BrokenExecutor)]
         if broken:  # then every other one is, or was done just before
-            done, _ = wait(self._flying)
+            done += [self._ended.get() for _ in range(len(self._flying) - len(done))]
         answers = [answer for future in done for answer in self._answered(future, self._flying.pop(future))]
         if answers:
             yield answers
         if broken:
             self._pool.renew(broken[0])
+
+    def _done(self, timeout: float | None) -> Iterator[Future[Sequence[Done]]]:
+        """What ended, once something did or the time is over."""
+        with suppress(Empty):
+            if self._flying:
+                yield self._ended.get(timeout=timeout)
+            while True:
+                yield self._ended.get_nowait()
 
     def _answered(self, future: Future[Sequence[Done]], task: _Task) -> list[Answer]:
         error = _error(future)

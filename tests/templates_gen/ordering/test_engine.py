@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterator
 from concurrent.futures import BrokenExecutor, Future
+from queue import SimpleQueue
 from random import Random
 from typing import Any
 
@@ -69,18 +70,16 @@ class Pool:
 
 @pytest.fixture(autouse=True)
 def _waited(monkeypatch: pytest.MonkeyPatch) -> None:
-    """Waiting for futures lets the pool of the test take steps."""
-    import templates_gen.ordering.engine as module
+    """Waiting for what ends lets the pool of the test take steps."""
 
-    real = module.wait
+    class Stepping(SimpleQueue[Any]):
+        def get(self, block: bool = True, timeout: float | None = None) -> Any:
+            pool = Pools.last
+            while pool and pool.flying and timeout is None and self.empty():
+                pool.step()
+            return super().get(block, timeout)
 
-    def wait(futures: Any, timeout: float | None = None, return_when: str = "ALL_COMPLETED") -> Any:
-        pool = Pools.last
-        while pool and pool.flying and timeout is None and not any(future.done() for future in futures):
-            pool.step()
-        return real(futures, 0 if timeout is not None else None, return_when)
-
-    monkeypatch.setattr(module, "wait", wait)
+    monkeypatch.setattr("templates_gen.ordering.engine.SimpleQueue", Stepping)
 
 
 class Pools:
@@ -167,14 +166,16 @@ def test_an_executor_that_refuses() -> None:
     assert [each.why for each in found if isinstance(each, Answer)] == ["TypeError: cannot be sent"] * 5
 
 
-def test_an_executor_that_is_cancelled() -> None:
-    """Where somebody takes the work back, the run stops with a sentence."""
+@pytest.mark.parametrize("heard", [True, False], ids=["by a worker", "when it is shut down"])
+def test_an_executor_that_is_cancelled(heard: bool) -> None:
+    """Where somebody takes the work back, the run stops with a sentence, also if no worker ever hears of it."""
 
     class Cancelling(Pool):
         def submit(self, *_: Any) -> Future[Any]:
             future: Future[Any] = Future()
             future.cancel()
-            future.set_running_or_notify_cancel()
+            if heard:
+                future.set_running_or_notify_cancel()
             return future
 
     with pytest.raises(LayoutError, match="takes no more work"):
