@@ -96,6 +96,8 @@ def _stacks(orders: Iterable[Order], job: Job, sheets: int, metrics: FontMetrics
     for order in orders:
         plan = with_stock(plan_of(job, order), stock_of(job), metrics)
         each, paper = printable(plan, job.only or USUAL, metrics), plan.kit.paper.size
+        if not each.parts and not each.pages:
+            raise OptionError("--only", PrintRunNeed.NO_PAPER, shown(", ".join(job.only)), "--only strips")
         for _ in range(order.copies):
             if paper in stacks and stacks[paper].takes(each):
                 continue

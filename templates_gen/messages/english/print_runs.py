@@ -9,5 +9,6 @@ from templates_gen.messages.roles.print_runs import PrintRunNeed
 MESSAGES: dict[Role, str | Plural] = {
     PrintRunNeed.SHEETS: needs("a whole number of sheets from {least} to {most}"),
     PrintRunNeed.MORE: needs("at least {least} sheets, since one box of order {order} takes so many"),
+    PrintRunNeed.NO_PAPER: needs("something that is printed, with print runs"),
     PrintRunNeed.NO_FILE: "{path} is not a file; move it away, then run the same again",
 }

@@ -10,4 +10,5 @@ class PrintRunNeed(Role):
 
     SHEETS = "print_run_need.sheets"
     MORE = "print_run_need.more"
+    NO_PAPER = "print_run_need.no_paper"
     NO_FILE = "print_run_need.no_file"

@@ -200,6 +200,14 @@ def test_what_is_asked_for_is_printed(tmp_path: Path) -> None:
     assert not any("Made for" in page for page in pages)
 
 
+@pytest.mark.parametrize("only", ["strips.svg", "comb"])
+def test_nothing_that_is_printed(only: str, tmp_path: Path) -> None:
+    """Print runs of drawings for the screen, or of what is cut, are refused, and nothing is written."""
+    with pytest.raises(OptionError, match="--only: needs something that is printed"):
+        list(print_runs([order("1")], Job(str(tmp_path), (only,)), 4, tmp_path, font_metrics()))
+    assert not list(tmp_path.glob("print-run*"))
+
+
 def test_orders_are_read_as_sheets_fill(tmp_path: Path) -> None:
     """Of a hundred orders no more than a few are read before the first file is there."""
     read: list[str] = []
