@@ -16,6 +16,9 @@ MESSAGES: dict[Role, str | Plural] = {
     Unread.QUOTE_BEHIND: (
         '{file}: in the row of line {line}, a cell goes on after its closing quote; write a quote in a cell as ""'
     ),
+    Unread.CELL_LONG: (
+        "{file}: a cell in the row of line {line} has more than {most} characters; shorten it, or close its quote"
+    ),
     Unread.EMPTY: "{file} is empty; its first line has the names of the columns, such as order,kit,copies",
     Unread.NO_ROWS: "{file} has no order below the names of its columns",
     Unread.DELIMITER: '{file}: line {line} needs a comma, a semicolon or a tab after "sep="',

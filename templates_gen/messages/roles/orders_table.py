@@ -12,6 +12,7 @@ class Unread(Role):
     ENCODING = "orders_table.unread.encoding"
     QUOTE_OPEN = "orders_table.unread.quote_open"
     QUOTE_BEHIND = "orders_table.unread.quote_behind"
+    CELL_LONG = "orders_table.unread.cell_long"
     EMPTY = "orders_table.unread.empty"
     NO_ROWS = "orders_table.unread.no_rows"
     DELIMITER = "orders_table.unread.delimiter"

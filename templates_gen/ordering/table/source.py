@@ -55,14 +55,21 @@ class Source:
             except StopIteration:
                 return
             except csv.Error as error:
-                raise self._odd(line, error) from None
+                raise self._odd(line, self.skipped + reader.line_num, error) from None
             if any(cell.strip() for cell in cells):
                 yield Row(line, self.skipped + reader.line_num, tuple(cells))
 
-    def _odd(self, line: int, error: csv.Error) -> OrdersFileError:
-        wanted = str(error).startswith("'")  # the module says which sign it expected behind a quote
-        role = Unread.QUOTE_BEHIND if wanted else Unread.QUOTE_OPEN
-        return OrdersFileError(message(role, file=self.file, line=line))
+    def _odd(self, line: int, last: int, error: csv.Error) -> OrdersFileError:
+        role = _role(str(error), last - line)
+        values = {"most": csv.field_size_limit()} if role is Unread.CELL_LONG else {}
+        return OrdersFileError(message(role, file=self.file, line=line, **values))
+
+
+def _role(error: str, more: int) -> Unread:
+    """What the sentence of the module means, of a row that goes on for so many more lines."""
+    if error.startswith("'"):  # it says which sign it expected behind a quote
+        return Unread.QUOTE_BEHIND
+    return Unread.CELL_LONG if "limit" in error and not more else Unread.QUOTE_OPEN
 
 
 def source_of(data: Kept, file: str) -> Source:

@@ -107,6 +107,7 @@ REFUSED = {
     b'order,kit\n2,"b\n3,c\n4,"d\n': "row of line 2, a cell goes on",
     b'"order,kit\n1,a\n': "row of line 1 is never closed",
     b'order,kit\n1,"' + b"a\n" * 70_000: "row of line 2 is never closed",
+    b"order,kit\n1,a\n2," + b"a" * 200_000: "in the row of line 3 has more than 131072 characters",
     b"sep=|\norder|kit\n": "comma, a semicolon or a tab",
     b"sep=\norder\n": "comma, a semicolon or a tab",
 }
