@@ -202,14 +202,15 @@ def orders(
     Raises at once, as LayoutErrors, what a range, a stock or `only` cannot be, and a table that cannot be read; while
     results come, FaultError where the folder is that of another run, or cannot be written any more.
     """
-    from templates_gen.ordering.order_run import RunOptions, checked_print_run, job_of, made
+    from templates_gen.ordering.order_run import RunOptions, checked_print_run, checked_workers, job_of, made
     from templates_gen.ordering.order_table import open_orders
 
     found = load_range(kits) if isinstance(kits, str | Path) else kits
     rows = open_orders(Path(table), found)
     known = load_printer(printer) if isinstance(printer, str) else printer
     job = job_of(found, Path(folder), only, stock, known)
-    return made(rows, job, RunOptions(workers, executor, check, checked_print_run(print_run), tell))
+    options = RunOptions(checked_workers(workers), executor, check, checked_print_run(print_run), tell)
+    return made(rows, job, options)
 
 
 def printer_check(

@@ -8,9 +8,10 @@ from dataclasses import dataclass
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from layout.values.errors import FieldError, shown_path
+from layout.values.errors import FieldError, shown, shown_path
+from templates_gen.messages.errors import OptionError
 from templates_gen.messages.language import message
-from templates_gen.messages.roles.orders_report import OrdersLine
+from templates_gen.messages.roles.orders_report import OrdersLine, OrdersOption
 from templates_gen.ordering.hidden import HIDDEN
 from templates_gen.ordering.job import Job
 from templates_gen.ordering.order import Order
@@ -23,6 +24,9 @@ if TYPE_CHECKING:
     from layout.drawing.printer import Printer
     from layout.plan import Plan
     from templates_gen.inputs.range_file import Range
+
+
+MOST_WORKERS = 999
 
 
 @dataclass(frozen=True, slots=True)
@@ -39,6 +43,13 @@ class RunOptions:
     print_run: int | None = None
     tell: Callable[[str], None] = lambda _: None
     printed: Callable[[OrderFile], None] = lambda _: None
+
+
+def checked_workers(workers: object) -> int | None:
+    """So many processes, None for one a core; OptionError for what is no number of them."""
+    if workers is None or (isinstance(workers, int) and not isinstance(workers, bool) and 1 <= workers <= MOST_WORKERS):
+        return workers
+    raise OptionError("workers", OrdersOption.NUMBER, shown(workers), "workers=2", most=MOST_WORKERS)
 
 
 def checked_print_run(sheets: int | None) -> int | None:

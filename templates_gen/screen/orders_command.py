@@ -28,7 +28,7 @@ if TYPE_CHECKING:
     from templates_gen.ordering.order_table import OrderTable
     from templates_gen.screen.orders_report import Tally
 
-_MOST_WORKERS, _MOST_SHEETS = 999, 999
+_MOST_SHEETS = 999
 
 
 @click.command(short_help="Make a table of orders: kits of a range, to measure.")
@@ -61,11 +61,11 @@ def orders(
 
     Orders that lie there unchanged are not made again. Code 1 when a row failed; the others are made all the same.
     """
-    from templates_gen.ordering.order_run import RunOptions, checked_print_run, job_of
+    from templates_gen.ordering.order_run import MOST_WORKERS, RunOptions, checked_print_run, job_of
     from templates_gen.ordering.order_table import open_orders
 
     with _stopped(out):
-        processes = _number("--workers", workers, _MOST_WORKERS)
+        processes = _number("--workers", workers, MOST_WORKERS)
         sheets = checked_print_run(_number("--print-run", print_run, _MOST_SHEETS))
         found = range_at(kits)
         rows = open_orders(table, found)

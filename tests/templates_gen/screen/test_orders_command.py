@@ -16,6 +16,7 @@ from pages import ROOT
 
 import templates_gen
 from templates_gen.disk.stopping import StoppedError
+from templates_gen.messages.errors import OptionError
 from templates_gen.ordering.hidden import entered
 from templates_gen.ordering.result import Result
 from templates_gen.screen.orders_report import MOST_SAID, Tally
@@ -322,6 +323,14 @@ def test_a_table_that_is_changed_meanwhile_is_said(tmp_path: Path) -> None:
     assert "was changed while the orders were made" in heard[0]
     assert sorted((each.number, each.state) for each in going()) == [("1001", "unchanged"), ("1002", "made")]
     assert len(heard) == 1
+
+
+@pytest.mark.parametrize("workers", [0, -1, "2", 1.5, True, 1000])
+def test_workers_that_are_no_number_of_them(workers: Any, tmp_path: Path) -> None:
+    """From Python they are refused as the command refuses them, before anything is made."""
+    with pytest.raises(OptionError, match=r"^workers: needs a number from 1 to 999, got"):
+        templates_gen.orders(table(tmp_path), RANGE, tmp_path / "out", workers=workers)
+    assert not (tmp_path / "out").exists()
 
 
 def test_who_breaks_off_leaves_the_tables(tmp_path: Path) -> None:
