@@ -6,6 +6,7 @@ Orders come one by one and in their order; no more of them are held than the she
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
+from itertools import chain, islice
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -74,9 +75,11 @@ def print_runs(
     """
     checked_sheets(sheets)
     with entered(folder) as hidden, staging(hidden) as stage:
+        stacks = _stacks(orders, job, sheets, metrics)
+        first = list(islice(stacks, 1))  # where this is refused, the earlier files stay
         _remove_earlier(folder)
         staged = StagedFolder(stage / "print-runs", folder)
-        for number, stack in enumerate(_stacks(orders, job, sheets, metrics), 1):
+        for number, stack in enumerate(chain(first, stacks), 1):
             yield _made(_run(number, stack, job, metrics), staged, folder)
 
 

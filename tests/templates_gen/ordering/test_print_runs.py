@@ -6,6 +6,7 @@ import json
 import re
 from collections import Counter
 from collections.abc import Iterator
+from hashlib import sha256
 from io import BytesIO
 from pathlib import Path
 from typing import Any
@@ -182,6 +183,14 @@ def test_an_order_that_takes_more_sheets_is_named(tmp_path: Path) -> None:
     with pytest.raises(OptionError, match=r"at least 2 sheets, since one box of order '7'.*--print-run 2"):
         made([order("7")], tmp_path, 1)
     assert [file.sheets for file in made([order("7")], tmp_path, 2)] == [2]
+
+
+def test_earlier_files_stay_where_a_run_is_refused(tmp_path: Path) -> None:
+    """A number of sheets that is too small takes nothing away."""
+    (before,) = made([order("7")], tmp_path, 2)
+    with pytest.raises(OptionError):
+        made([order("7")], tmp_path, 1)
+    assert sha256((tmp_path / before.file).read_bytes()).hexdigest() == before.sha256
 
 
 def test_what_is_no_file_is_left_alone(tmp_path: Path) -> None:
