@@ -16,7 +16,8 @@ def drawn(person: Person, step: str = "frame") -> None:
 
 
 def sent(person: Person, selector: str) -> None:
-    """Presses a button that sends the form, and waits for the page that comes."""
+    """Presses a button that sends the form, once the page stands still, and waits for the page that comes."""
+    person.until(lambda: person.script("return document.readyState") == "complete")
     old = person.find("#slip")
     person.click(selector)
     person.until(lambda: person.find("#slip") != old and person.all(".langs"))
