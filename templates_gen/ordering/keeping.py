@@ -9,7 +9,7 @@ from pathlib import Path
 from typing import NamedTuple
 
 from layout.kit.folder_names import same_place
-from layout.values.errors import shown
+from layout.values.errors import shown, shown_path
 from templates_gen.disk.faults import FaultError, fault
 from templates_gen.disk.plain import kind_at
 from templates_gen.disk.recovery import LARGEST_FILE
@@ -17,7 +17,7 @@ from templates_gen.disk.run_folder import digest
 from templates_gen.files.manifest import MANIFEST
 from templates_gen.messages.language import message
 from templates_gen.messages.roles.disk import Fault
-from templates_gen.messages.roles.engine import Failed, Stopped
+from templates_gen.messages.roles.engine import Failed, Kept, Stopped
 from templates_gen.ordering.engine import Answer, Asked
 from templates_gen.ordering.entry import Entry
 from templates_gen.ordering.journal import Journal
@@ -94,6 +94,20 @@ class Keeper:
             if same_place(folder) not in self._seen and (entry := self._journal.entry(folder)):
                 yield entry.result
 
+    def failed_anew(self, result: Result, folder: str) -> Result:
+        """The result of a row that failed; where files of an earlier run lie in its `folder`, it says so."""
+        entry = self._journal.entry(folder)
+        if entry is None or kind_at(self._target / folder) != "folder":
+            return result
+        return replace(
+            result, problems=(*result.problems, Problem("", message(Kept.EARLIER, folder=shown_path(folder))))
+        )
+
+    def unread(self, result: Result) -> Result:
+        """The same of a row that cannot be read; an earlier row of its number has made what lies there."""
+        met = same_place(result.number) in self._seen
+        return result if met else self.failed_anew(result, result.number)
+
     def keep(self, answers: Sequence[Answer]) -> Settled:
         """Puts what was made into its place, then into the journal; each lies on the disk before the next begins."""
         results: dict[int, Result] = {}
@@ -117,7 +131,7 @@ class Keeper:
         """One order into its place, or why it is not there. FaultError where no other can be put either."""
         (row, order, fingerprint), done = answer.asked, answer.done
         if done is None or done.problems:
-            results[row] = answered(answer)
+            results[row] = self.failed_anew(answered(answer), order.folder)
             return
         if done.fault:
             raise FaultError(done.fault)

@@ -129,7 +129,8 @@ class Run:
     def _known(self, order: Order | Unreadable, asked: Asked | None) -> Result | None:
         if isinstance(order, Unreadable):
             self._unread.add(order.number)
-            return unreadable(order)
+            found = unreadable(order)
+            return self._keeper.unread(found) if self._keeper else found
         return self._keeper.before(asked) if self._keeper and asked else None
 
     def _settled(self, answers: list[Answer]) -> Iterator[Result]:

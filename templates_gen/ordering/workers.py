@@ -7,23 +7,24 @@ import multiprocessing
 import os
 import signal
 import threading
-from collections.abc import Iterable, Iterator
+from collections.abc import Callable, Iterable, Iterator
 from concurrent.futures import BrokenExecutor, Executor, Future, ProcessPoolExecutor
 from contextlib import contextmanager
 from importlib import import_module
 from multiprocessing import connection, resource_tracker
 from multiprocessing.connection import Connection
-from typing import Any
+from typing import Any, TypeVar
 
 from layout.values.errors import LayoutError
 from templates_gen.messages.language import message
 from templates_gen.messages.roles.engine import Stopped
 
+_T = TypeVar("_T")
 _UNKNOWN = 16
 """Workers of an executor that nobody counted."""
 _NEEDED = ("reportlab.pdfgen.canvas", "templates_gen.files.generate", "templates_gen.inputs.stock_file")
-_ALLOCATIONS = 5_000_000
-"""An order makes a million small values and hardly a circle of them: looking for circles more often took a tenth."""
+_ALLOCATIONS = 200_000
+"""As in `templates_gen.__main__`."""
 
 
 def cores() -> int:
@@ -51,6 +52,14 @@ def _end_with_parent(leash: Connection) -> None:
     parent = multiprocessing.parent_process()
     connection.wait([leash, *([parent.sentinel] if parent else [])])
     os._exit(1)
+
+
+def _tidily(work: Callable[..., _T], *args: Any) -> _T:
+    """Some work in a worker, then nothing of it left: each order leaves a few values in circles, which add up."""
+    try:
+        return work(*args)
+    finally:
+        gc.collect()  # quick, since what was loaded before is frozen
 
 
 def _nothing() -> None:
@@ -87,7 +96,7 @@ class OwnPool:
         if self._pool is None:
             self._pool = self._made()
         with _no_interrupts():
-            return self._pool.submit(work, *args)
+            return self._pool.submit(_tidily, work, *args)
 
     def _made(self) -> ProcessPoolExecutor:
         context = multiprocessing.get_context("spawn")

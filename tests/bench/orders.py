@@ -3,8 +3,8 @@
     python tests/bench/orders.py [--quick | --full | --largest]
 
 `--full` makes 1,000 orders with two workers, and some with one; `--largest` makes 10,000 too, which takes long. The
-plain script draws the same marks and words of the same orders, proves nothing and writes no file. It counts by the
-processor time of its orders, ours by that of all processes together.
+plain script draws the same marks and words of the same orders, proves nothing and writes no file. It too runs twice at
+once, and counts by the processor time of its orders; ours by that of all processes together.
 """
 
 from __future__ import annotations
@@ -103,11 +103,18 @@ def sheets(count: int) -> Iterator[list[Sheet]]:
             yield [sheet for record in wanted.records.values() for sheet in record.draw().sheets]
 
 
-def plain() -> float:
-    """Seconds of the processor that a plain script takes for an order."""
+def plain_run() -> None:
+    """Draws the orders of one turn by a plain script in this process, and prints the milliseconds of each."""
     each = list(sheets(ONE_TURN))
     script(each[0])  # loads the font
-    return min(spent(lambda: [script(order) for order in each]) for _ in range(3)) / ONE_TURN / 1000
+    print(min(spent(lambda: [script(order) for order in each]) for _ in range(3)) / ONE_TURN)
+
+
+def plain() -> float:
+    """Seconds of the processor that a plain script takes for an order, while another one runs beside it."""
+    asked = [sys.executable, __file__, "--plain"]
+    both = [subprocess.Popen(asked, stdout=subprocess.PIPE, text=True) for _ in range(2)]
+    return sum(float(each.communicate()[0]) for each in both) / len(both) / 1000
 
 
 def main(counts: Sequence[int], alone: int) -> None:
@@ -131,7 +138,9 @@ def main(counts: Sequence[int], alone: int) -> None:
 
 
 if __name__ == "__main__":
-    if "--one" in sys.argv:
+    if "--plain" in sys.argv:
+        plain_run()
+    elif "--one" in sys.argv:
         one_run(*sys.argv[2:])
     elif "--quick" in sys.argv:
         main([ONE_TURN], ONE_TURN // 3)

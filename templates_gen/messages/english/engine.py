@@ -32,6 +32,7 @@ MESSAGES: dict[Role, str | Plural] = {
         "{number} order of an earlier run is not in the table any more; its folder stays.",
         "{number} orders of earlier runs are not in the table any more; their folders stay.",
     ),
+    Kept.EARLIER: "the folder {folder} still holds the files of an earlier run: do not use them for this order",
     Kept.BEFORE: "{path} holds files that no run of orders made; they were left there.",
     InTheWay.FILE: "a file",
     InTheWay.LINK: "a link",

@@ -31,6 +31,7 @@ class Kept(Role):
     BY_HAND = "engine.kept.by_hand"
     JOURNAL = "engine.kept.journal"
     OTHERS = "engine.kept.others"
+    EARLIER = "engine.kept.earlier"
     BEFORE = "engine.kept.before"
 
 

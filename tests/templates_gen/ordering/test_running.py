@@ -203,6 +203,22 @@ def test_two_orders_of_one_folder(tmp_path: Path) -> None:
     assert sorted(path.name for path in tmp_path.iterdir()) == [".orders", "w-0"]
 
 
+def test_a_row_that_failed_where_an_earlier_one_was_made(two: Path) -> None:
+    """What lies in its folder stays, and the row says not to use it, whether it can be read or not."""
+    lies = files_below(two)
+    wrong = [order(0, weaving={"width": "80 cm"}), Unreadable(3, "w-1", "", (Problem("copies", "a sentence"),))]
+    found = made(Rows(list(wrong)), two)
+    assert states(found) == ["failed", "failed"]
+    for result, name in zip(found, ("w-0", "w-1"), strict=True):
+        *why, last = result.problems
+        assert why
+        assert last == (
+            "",
+            f"the folder {name} still holds the files of an earlier run: do not use them for this order",
+        )
+    assert files_below(two) == lies
+
+
 def test_rows_that_cannot_be_read(tmp_path: Path) -> None:
     """They fail with their own problems, at their place; the others are made."""
     rows = [order(0), Unreadable(3, "W-1", "", (Problem("copies", "a sentence"),)), order(2)]
