@@ -87,7 +87,8 @@ class Run:
     def _hear(self) -> None:
         assert self.process.stdout
         for line in self.process.stdout:
-            self.lines.append(line.strip())
+            if line.endswith("\n"):  # a run that is killed may be in the middle of one
+                self.lines.append(line.strip())
             self.begun.set()
         self.begun.set()
 
