@@ -42,7 +42,8 @@ def check_marking_words(plan: Plan, end: str, form: Form, pieces: Sequence[Found
     order = order_on_each(kit, pieces)
     all_said += order
     length = max(seen.part.box[2] for seen in pieces) - min(seen.part.box[0] for seen in pieces)
-    all_there = whole and sum(_LETTER * len(words) + _AROUND for words in all_said) <= length
+    room = length / 2 if order else length  # an order in the middle parts the room of the others
+    all_there = whole and sum(_LETTER * len(words) + _AROUND for words in all_said) <= room
     may = [*all_said, *brief.values(), *names, *(words for label in labels for words in label)]
     accounted = account(words_on(pieces), all_said if all_there else order, may)
     places = {words: found[0] for words, found in accounted.places.items()}

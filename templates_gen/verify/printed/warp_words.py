@@ -18,7 +18,7 @@ from templates_gen.verify.kinds.truths import truth_of
 from templates_gen.verify.printed.expected import ends_of
 from templates_gen.verify.said import in_lines, words_on
 
-_AROUND, _WIDEST = 60.0, 2.6  # what else stands on a piece, and what a wide letter takes, in mm
+_AROUND, _WIDEST = 110.0, 2.6  # what else stands on a piece, overlaps too, and what a wide letter takes, in mm
 
 
 def said_of(kit: Kit, sett: Fraction, unit: Length) -> Mapping[str, str]:
