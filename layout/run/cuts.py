@@ -16,7 +16,7 @@ _AXES: tuple[Axis, ...] = ("y", "x")
 _SIDES: Mapping[Axis, tuple[int, int]] = {"x": (0, 2), "y": (1, 3)}
 _NEAR = 1e-6  # mm: what sums of floats may leave between two edges that are one
 THIN = 0.5
-"""Less than this, in mm, is not cut off: parts that are all but alike stand in one row."""
+"""Less than this, in mm, is not cut off: parts that are all but alike stand in one row, a gap is one cut."""
 
 
 class Cut(NamedTuple):
@@ -85,8 +85,9 @@ def _parted(panel: Box, bands: Sequence[Sequence[_Piece]], axis: Axis) -> Iterat
     low, high = _SIDES[axis]
     spans = [(min(piece.trim[low] for piece in band), max(piece.trim[high] for piece in band)) for band in bands]
     ends = panel[1 - low], panel[3 - low]
-    cuts = [Cut(0, axis, begin, end - begin, *ends) for (_, begin), (end, _) in pairwise(spans)]
-    begins, stops = [panel[low], *(end for end, _ in spans[1:])], [*(begin for _, begin in spans[:-1]), panel[high]]
+    gaps = [_gap(begin, end) for (_, begin), (end, _) in pairwise(spans)]
+    cuts = [Cut(0, axis, begin, end - begin, *ends) for begin, end in gaps]
+    begins, stops = [panel[low], *(end for _, end in gaps)], [*(begin for begin, _ in gaps), panel[high]]
     parts = list(zip(bands, begins, stops, strict=True))
     if axis == "y":
         cuts.reverse()
@@ -94,6 +95,12 @@ def _parted(panel: Box, bands: Sequence[Sequence[_Piece]], axis: Axis) -> Iterat
     yield from cuts
     for band, begin, stop in parts:
         yield from _cut(_within(panel, axis, begin, stop), band)
+
+
+def _gap(begin: float, end: float) -> tuple[float, float]:
+    """What a cut between two bands takes away."""
+    middle = (begin + end) / 2
+    return (begin, end) if end - begin > THIN else (middle, middle)
 
 
 def _within(panel: Box, axis: Axis, begin: float, stop: float) -> Box:

@@ -46,8 +46,8 @@ def _reach(cut: Cut, at: float, end: float, way: int, pieces: Sequence[Box], bed
         if box[along] < end < box[along + 2] and way * (edge := box[along + 1 + way]) > way * end:
             end = edge
     near = along if way > 0 else along + 2
-    beyond = [way * (box[near] - end) for box in here if way * (box[near] - end) > 0]
-    room = min(beyond, default=_LONG + 2 * _OFF)
+    beyond = [way * (box[near] - end) for box in here if way * (box[near] - end) > -_NEAR]
+    room = max(2 * _CLEAR, min(beyond, default=_LONG + 2 * _OFF))
     if room >= _LONG + 2 * _OFF:
         return end + way * _OFF, end + way * (_OFF + _LONG)
     return end + way * _CLEAR, end + way * (room - _CLEAR)
@@ -100,18 +100,20 @@ def _places(cut: Cut, pieces: Sequence[Box], bed: RunBed, metrics: FontMetrics) 
 
 
 def _across(cut: Cut, high: float, pieces: Sequence[Box]) -> list[float]:
-    """How far across a number `high` mm high may stand: the middle of the gap first, or close beside the line.
+    """How far across a number `high` mm high may stand: in the middle of the gap first, then close beside the line.
 
-    Where words beside a part stand there, just beyond these.
+    Where parts or the words beside them are in the way, just beyond these; beside a gap that has no room for it.
     """
     low, side = (0, 2) if cut.axis == "x" else (1, 3)
+    begin, end = cut.at, cut.at + cut.gap
+    middle = (begin + end - high) / 2
     edges = [*(box[side] + _WHITE + _NEAR for box in pieces), *(box[low] - high - _WHITE - _NEAR for box in pieces)]
-    if cut.gap:
-        beyond = [at for at in edges if cut.at <= at <= cut.at + cut.gap - high]
-        return [cut.at + (cut.gap - high) / 2, *sorted(beyond)]
     offs = [_BESIDE + _STEP * k for k in range(int((_FURTHEST - high) / _STEP))]
-    beyond = sorted((at for at in edges if abs(at - cut.at) < _FURTHEST - high), key=lambda at: abs(at - cut.at))
-    return [*(at for off in offs for at in (cut.at + off, cut.at - off - high)), *beyond]
+    beside = [at for off in offs for at in (end + off, begin - off - high)]
+    beyond = [at for at in edges if begin - _FURTHEST < at < end + _FURTHEST - high]
+    beyond.sort(key=lambda at: abs(at - middle))
+    inside = [at for at in beyond if begin <= at <= end - high]
+    return [middle, *inside, *beside, *beyond] if cut.gap else [*beside, *beyond]
 
 
 def _around(ends: tuple[Point, Point]) -> Box:

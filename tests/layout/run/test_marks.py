@@ -4,16 +4,18 @@ from __future__ import annotations
 
 from itertools import combinations
 
+import pytest
 import shapely
 from hypothesis import given, settings
 from hypothesis import strategies as st
 from kits import font_metrics
 from run_cards import PAPERS, card
 
-from layout.drawing.shapes import Text
+from layout.drawing.shapes import Box, Text
 from layout.drawing.typeset import SMALL
 from layout.kit.kit import Paper
 from layout.run.bed import run_bed
+from layout.run.cuts import THIN, Cut, cuts_of
 from layout.run.imposing import RunPart, boxes_of, imposed
 from layout.run.marks import crop_marks, cut_numbers
 
@@ -56,3 +58,46 @@ def test_a_mark_keeps_off_a_target_with_its_whole_line(off: float, upper: bool) 
     for each in crop_marks(sheet.cuts, pieces, bed, [white]):
         line = shapely.LineString([each.start, each.steps[-1].end]).buffer(half, cap_style="flat")
         assert not line.intersects(shapely.box(*white))
+
+
+def columns(gap: float) -> list[Box]:
+    """Three columns; all along the last one, either the part on its left or the one on its right is near its edge."""
+    return [
+        (28.0, 84.0, 116.0, 250.0),
+        (124.6, 24.4, 229.6, 98.4),
+        (124.6, 100.6, 227.0, 250.0),
+        (229.6 + gap, 100.6, 260.0, 250.0),
+    ]
+
+
+@given(st.floats(0.01, 3.0), st.booleans())
+def test_a_narrow_gap_has_its_number_and_its_marks(gap: float, turned: bool) -> None:
+    """However narrow, as parts that are not side by side may leave it: too narrow for two lines, it is one cut."""
+    bed = run_bed(PAPERS[3])
+    pieces = [(y, x, top, right) if turned else (x, y, right, top) for x, y, right, top in columns(gap)]
+    cuts = cuts_of(pieces, bed.sheet)
+    narrow = next(cut for cut in cuts if abs(cut.at - 229.6) < 3.0 and cut.axis == ("y" if turned else "x"))
+    assert narrow.gap == 0 if gap < THIN - 1e-6 else narrow.gap > THIN - 1e-6
+    numbers = cut_numbers(cuts, pieces, bed, (), METRICS)
+    assert sorted(int(text.words) for text in numbers) == [cut.number for cut in cuts]
+    assert not any(room_of(text).intersects(shapely.box(*box)) for text in numbers for box in pieces)
+    mine = next(text for text in numbers if text.words == str(narrow.number))
+    assert knife(narrow).distance(room_of(mine)) < 1.0
+
+
+def knife(cut: Cut) -> shapely.MultiLineString:
+    """Where the lines of a cut go."""
+    ends = [((at, cut.begin), (at, cut.end)) for at in cut.lines]
+    across = [tuple((y, x) for x, y in line) for line in ends]
+    return shapely.MultiLineString(ends if cut.axis == "x" else across)
+
+
+@given(st.floats(0.0, 3.5))
+def test_a_mark_lies_beyond_its_cut(room: float) -> None:
+    """However little room the next part leaves there: none then, and never back over the cut."""
+    bed = run_bed(PAPERS[0])
+    cut = Cut(1, "x", 100.0, 0.0, 90.0, 150.0)
+    pieces = [(80.0, 40.0, 120.0, 90.0 - room), (60.0, 90.0, 100.0, 150.0)]
+    below = [mark for mark in crop_marks([cut], pieces, bed, ()) if min(mark.start.y, mark.steps[-1].end.y) < 90.0]
+    assert bool(below) == (room > 0.4) or room == pytest.approx(0.4)
+    assert all(90.0 - room < at.y < 90.0 for mark in below for at in mark.points())
