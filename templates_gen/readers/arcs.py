@@ -7,13 +7,14 @@ from __future__ import annotations
 
 import math
 
-from layout.drawing.shapes import Point
+from layout.drawing.shapes import Point, Step
 from templates_gen.document import ReadError
 from templates_gen.messages.language import message
 from templates_gen.messages.roles.reading import Arc
 
 _NEAR = 0.001  # 1 micrometre
 _STEEPEST = math.tan(math.radians(45) / 4) / 2  # rise over chord of an arc of 45 degrees
+_TWICE = math.tan(math.radians(90) / 4) / 2  # of one of 90 degrees, which is written for two
 
 
 def middle_of_curve(start: Point, first: Point, second: Point, end: Point) -> Point:
@@ -34,20 +35,60 @@ def middle_of_curve(start: Point, first: Point, second: Point, end: Point) -> Po
     return Point(x, y)
 
 
-def _chord_and_rise(start: Point, middle: Point, end: Point) -> tuple[float, tuple[float, float], float]:
+def _chord_and_rise(
+    start: Point, middle: Point, end: Point, steepest: float = _STEEPEST
+) -> tuple[float, tuple[float, float], float]:
     """The chord's length and direction, and how far the middle lies to its left."""
     chord = math.dist(start, end)
     if chord == 0:
         raise ReadError(message(Arc.NOWHERE, x=start.x, y=start.y))
     ux, uy = (end.x - start.x) / chord, (end.y - start.y) / chord
     rise = ux * (middle.y - start.y) - uy * (middle.x - start.x)
-    if abs(rise) > _STEEPEST * chord + _NEAR:
+    if abs(rise) > steepest * chord + _NEAR:
         raise ReadError(message(Arc.STEEP, x=start.x, y=start.y))
     return chord, (ux, uy), rise
 
 
+def steps_of_arc(start: Point, radius: float, counter_clockwise: bool, end: Point) -> tuple[Step, ...]:
+    """The shorter arc of that radius from `start` to `end`, one of more than 45 degrees in its two halves.
+
+    `ReadError` if our writers draw no such arc.
+    """
+    middle = _middle_of_arc(start, radius, counter_clockwise, end)
+    if not _is_two(start, middle, end):
+        return (Step(end, middle),)
+    halves = (start, middle), (middle, end)
+    return tuple([Step(to, _middle_of_arc(at, radius, counter_clockwise, to)) for at, to in halves])
+
+
+def steps_of_bulge(start: Point, bulge: float, end: Point) -> tuple[Step, ...]:
+    """The arc from `start` to `end` whose rise is `bulge` times half its chord, to the right of it; halved as above.
+
+    A bulge is the tangent of a quarter of its angle (DXF reference, group code 42 of LWPOLYLINE); that of each half is
+    the tangent of half of that quarter.
+    """
+    middle = _middle_of_bulge(start, bulge, end)
+    if not _is_two(start, middle, end):
+        return (Step(end, middle),)
+    half = bulge / (1 + math.sqrt(1 + bulge * bulge))
+    return Step(middle, _middle_of_bulge(start, half, middle)), Step(end, _middle_of_bulge(middle, half, end))
+
+
+def _is_two(start: Point, middle: Point, end: Point) -> bool:
+    """Whether an arc stands for two; `ReadError` where it turns by more than 90 degrees."""
+    chord, _, rise = _chord_and_rise(start, middle, end, _TWICE)
+    return abs(rise) > _STEEPEST * chord + _NEAR
+
+
 def middle_of_arc(start: Point, radius: float, counter_clockwise: bool, end: Point) -> Point:
-    """The middle of the shorter arc of that radius from `start` to `end`; `ReadError` if our writers draw no such arc.
+    """The middle of the shorter arc of that radius from `start` to `end`; `ReadError` if it is over 45 degrees."""
+    middle = _middle_of_arc(start, radius, counter_clockwise, end)
+    _chord_and_rise(start, middle, end)
+    return middle
+
+
+def _middle_of_arc(start: Point, radius: float, counter_clockwise: bool, end: Point) -> Point:
+    """The same, however steep.
 
     The rise is r - sqrt(r² - c²/4), in a form that stays exact for flat arcs. A counter-clockwise arc lies to the right
     of its chord.
@@ -58,18 +99,9 @@ def middle_of_arc(start: Point, radius: float, counter_clockwise: bool, end: Poi
     rise = chord * chord / 4 / (radius + math.sqrt(radius * radius - chord * chord / 4))
     side = -rise if counter_clockwise else rise
     x, y = (start.x + end.x) / 2, (start.y + end.y) / 2
-    middle = Point(x - side * (end.y - start.y) / chord, y + side * (end.x - start.x) / chord)
-    _chord_and_rise(start, middle, end)
-    return middle
+    return Point(x - side * (end.y - start.y) / chord, y + side * (end.x - start.x) / chord)
 
 
-def middle_of_bulge(start: Point, bulge: float, end: Point) -> Point:
-    """The middle of the arc from `start` to `end` whose rise is `bulge` times half its chord, to the right of it.
-
-    That is the tangent of a quarter of its angle (DXF reference, group code 42 of LWPOLYLINE). `ReadError` if our
-    writers draw no such arc.
-    """
+def _middle_of_bulge(start: Point, bulge: float, end: Point) -> Point:
     x, y = (start.x + end.x) / 2, (start.y + end.y) / 2
-    middle = Point(x + bulge * (end.y - start.y) / 2, y - bulge * (end.x - start.x) / 2)
-    _chord_and_rise(start, middle, end)
-    return middle
+    return Point(x + bulge * (end.y - start.y) / 2, y - bulge * (end.x - start.x) / 2)

@@ -12,7 +12,7 @@ from layout.values.errors import shown
 from templates_gen.document import OPERATION_OF, ReadError
 from templates_gen.messages.language import message
 from templates_gen.messages.roles.reading import Dxf
-from templates_gen.readers.arcs import middle_of_bulge
+from templates_gen.readers.arcs import steps_of_bulge
 from templates_gen.readers.dxf_skeleton import FIRST_HANDLE
 
 _NUMBER = "-?[0-9][-.0-9e]{0,23}+"
@@ -67,8 +67,9 @@ def _bent(lines: Sequence[str], pen: Pen, *, closed: bool) -> Curve:
         raise ReadError(message(Dxf.BENDS))
     ends = [*points[1:], points[0]] if bulges[-1] else points[1:]
     steps = [
-        Step(end, middle_of_bulge(at, bulge, end) if bulge else None)
+        step
         for at, bulge, end in zip(points, bulges, ends, strict=False)
+        for step in (steps_of_bulge(at, bulge, end) if bulge else (Step(end),))
     ]
     return Curve(points[0], tuple(steps), pen, closed)
 

@@ -19,7 +19,7 @@ from layout.values.errors import shown
 from templates_gen.document import About, Document, ReadError, unpacked
 from templates_gen.messages.language import message
 from templates_gen.messages.roles.reading import Svg
-from templates_gen.readers.arcs import middle_of_arc
+from templates_gen.readers.arcs import steps_of_arc
 from templates_gen.readers.svg_looks import Look, looks_of
 
 LARGEST_FILE = 16_000_000
@@ -188,5 +188,5 @@ def _steps(at: Point, commands: str, height: float) -> Iterator[Step]:
             end = Point(float(arc_x), height - float(arc_y))
             if rx != ry:
                 raise ReadError(message(Svg.ARC, one=rx, other=ry))
-            yield Step(end, middle_of_arc(at, float(rx), sweep == "0", end))
+            yield from steps_of_arc(at, float(rx), sweep == "0", end)
             at = end

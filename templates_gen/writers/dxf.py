@@ -20,7 +20,7 @@ from templates_gen.document import OPERATION_OF, About, Operations, packed
 from templates_gen.messages.language import message
 from templates_gen.messages.roles.writing import Form
 from templates_gen.writers.checks import check
-from templates_gen.writers.curves import turn
+from templates_gen.writers.curves import joined, turn
 from templates_gen.writers.cutting.checks import check_cut
 from templates_gen.writers.dxf_layers import nearest_weight, numbers, rgb
 
@@ -38,7 +38,7 @@ def write(sheets: Sequence[Sheet], about: About) -> bytes:
     (sheet,) = sheets
     carried = packed(sheets, about)
     comments = [about.title, _areas(sheet), *(carried[k : k + _COMMENT] for k in range(0, len(carried), _COMMENT))]
-    outlines = [(OPERATION_OF[pen_of(shape)], path) for shape in sheet.shapes for path in _paths(shape)]
+    outlines = [(OPERATION_OF[pen_of(shape)], joined(path)) for shape in sheet.shapes for path in _paths(shape)]
     head, tail = _skeleton()
     for place, value in _places(sheet, about.operations, len(outlines)).items():
         head, tail = head.replace(f"<{place}>", value), tail.replace(f"<{place}>", value)

@@ -21,7 +21,7 @@ from templates_gen.document import OPERATION_OF, About, Operations, packed
 from templates_gen.messages.language import message
 from templates_gen.messages.roles.writing import Form
 from templates_gen.writers.checks import check
-from templates_gen.writers.curves import radius, turn
+from templates_gen.writers.curves import joined, radius, turn
 from templates_gen.writers.cutting.checks import check_cut
 
 _LETTERS = (*(pen for pen in Pen if pen.ink.words), Pen.ENGRAVE)  # what fills letters, for the eye and for a cutter
@@ -98,7 +98,7 @@ def _commands(shape: Shape, height: float) -> Iterator[str]:
     elif isinstance(shape, Curve):
         start = shape.start
         yield f"M{_place(start, height)}"
-        for end, through in shape.steps:
+        for end, through in joined(shape).steps:
             yield f"L{_place(end, height)}" if through is None else _arc(start, through, end, height)
             start = end
         if shape.closed:

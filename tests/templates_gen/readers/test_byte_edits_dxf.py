@@ -63,9 +63,17 @@ def by_ezdxf(drawing: Drawing) -> list[Seen]:
         for k, (x, y, bulge) in enumerate(corners):
             points.append((x, y))
             if bulge and k < len(after):
-                points.append(_middle((x, y), bulge, (after[k][0], after[k][1])))
+                points += _on_arc((x, y), bulge, (after[k][0], after[k][1]))
         found.append((entity.dxf.layer, entity.closed, points))
     return found
+
+
+def _on_arc(one: tuple[float, float], bulge: float, other: tuple[float, float]) -> list[tuple[float, float]]:
+    """The middle of an arc, of one of more than 45 degrees those of its halves as well, each with half its angle."""
+    middle, half = _middle(one, bulge, other), math.tan(math.atan(bulge) / 2)
+    if abs(bulge) / 2 * math.dist(one, other) <= math.tan(math.pi / 16) / 2 * math.dist(one, other) + 0.001:
+        return [middle]
+    return [_middle(one, half, middle), middle, _middle(middle, half, other)]
 
 
 def _middle(one: tuple[float, float], bulge: float, other: tuple[float, float]) -> tuple[float, float]:

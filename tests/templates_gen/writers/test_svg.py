@@ -161,7 +161,7 @@ CHANGES = {
     "a turned arc": ("A2 2 0 0 1 57", "A2 2 9 0 1 57"),
     "the long way round": ("A2 2 0 0 1 57", "A2 2 0 1 1 57"),
     "an arc too short": ("A2 2 0 0 1 57", "A0.5 0.5 0 0 1 57"),
-    "an arc of 60 degrees": ("A2 2 0 0 1 57", "A1.53074 1.53074 0 0 1 57"),
+    "an arc of 100 degrees": ("A2 2 0 0 1 57", "A0.99912 0.99912 0 0 1 57"),
     "an arc of no radius": ("A2 2 0 0 1 57", "A0 0 0 0 1 57"),
     "an arc of negative radius": ("A2 2 0 0 1 57", "A-2 -2 0 0 1 57"),
     "an arc that goes nowhere": ("57.41421 4.58579", "56 4"),
@@ -242,9 +242,9 @@ def test_each_run_of_a_pen_is_a_group_with_a_name_of_its_own() -> None:
 
 
 def test_circles_stay_circular_arcs() -> None:
-    """A circle is eight arcs of its radius, not a curve that comes near."""
-    data = write([drawn(circle(P(30, 20), 7.5, Pen.CUT))], ABOUT).decode()
-    assert data.count("A7.5 7.5 0 0 ") == 8
+    """A circle is eight arcs of its radius, a small one four, not a curve that comes near."""
+    data = write([drawn(circle(P(30, 20), 7.5, Pen.CUT), circle(P(30, 20), 3.5, Pen.CUT))], ABOUT).decode()
+    assert (data.count("A7.5 7.5 0 0 "), data.count("A3.5 3.5 0 0 ")) == (8, 4)
 
 
 def test_words_are_refused() -> None:
