@@ -8,7 +8,7 @@ from __future__ import annotations
 
 import json
 import os
-from collections.abc import Callable, Iterable, Iterator, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from contextlib import suppress
 from pathlib import Path
 from typing import BinaryIO
@@ -20,6 +20,7 @@ from templates_gen.disk.plain import kind_at
 from templates_gen.messages.language import message
 from templates_gen.messages.roles.disk import Fault
 from templates_gen.messages.roles.engine import Kept, Stopped
+from templates_gen.ordering.by_folder import ByFolder
 from templates_gen.ordering.entry import Entry, entry_of
 from templates_gen.ordering.fingerprint import version
 from templates_gen.ordering.result_lines import line_of
@@ -33,7 +34,7 @@ class Journal:
     """That of the folder `hidden`, which must be locked; `tell` hears of one that cannot be read, and is kept aside."""
 
     def __init__(self, hidden: Path, tell: Callable[[str], None]) -> None:
-        self._path, self._places = hidden / NAME, dict[str, int]()
+        self._path, self._places = hidden / NAME, ByFolder()
         try:
             self._file = self._opened(tell)
             self._compact()
@@ -41,9 +42,9 @@ class Journal:
             raise fault(Fault.WRITE, self._path, error, after=message(Stopped.MADE_STAYS)) from error
 
     @property
-    def folders(self) -> Iterable[str]:
+    def folders(self) -> Iterator[str]:
         """The folders of all orders that were ever made and not made anew."""
-        return self._places.keys()
+        return iter(self._places)
 
     def entry(self, folder: str) -> Entry | None:
         """What was made last in that folder."""
@@ -131,12 +132,12 @@ def _header() -> bytes:
     return line_of({"orders": _FORMAT, "program": version()})
 
 
-def _cut_and_read(file: BinaryIO) -> dict[str, int]:
+def _cut_and_read(file: BinaryIO) -> ByFolder:
     """Where the last entry of each folder begins. A header is written where none is; a torn end is cut off.
 
     ValueError where it is no journal, or one of another format, or is damaged before its end.
     """
-    places: dict[str, int] = {}
+    places = ByFolder()
     good = _past_header(file)
     torn = False
     for start, line in _lines(file, good):

@@ -18,6 +18,7 @@ from templates_gen.files.manifest import MANIFEST
 from templates_gen.messages.language import message
 from templates_gen.messages.roles.disk import Fault
 from templates_gen.messages.roles.engine import Failed, Kept, Stopped
+from templates_gen.ordering.by_folder import ByFolder
 from templates_gen.ordering.engine import Answer, Asked
 from templates_gen.ordering.entry import Entry
 from templates_gen.ordering.journal import Journal
@@ -43,7 +44,7 @@ class Keeper:
         self._places = Places(self._target, hidden)
         self._places.recover(tell)
         self._journal = Journal(hidden, tell)
-        self._seen: set[str] = set()
+        self._seen = ByFolder()
 
     def close(self) -> None:
         """Ends the journal."""
@@ -78,7 +79,7 @@ class Keeper:
         place = same_place(name)
         if place in self._seen:
             return message(Failed.TWICE, folder=shown(name))
-        self._seen.add(place)
+        self._seen[place] = 1
         return in_the_way(self._target / name)
 
     def _lies_there(self, entry: Entry) -> bool:
@@ -90,7 +91,7 @@ class Keeper:
 
     def unseen(self) -> Iterator[Result]:
         """What was made by earlier runs of orders that this one did not meet."""
-        for folder in list(self._journal.folders):
+        for folder in self._journal.folders:
             if same_place(folder) not in self._seen and (entry := self._journal.entry(folder)):
                 yield entry.result
 

@@ -151,7 +151,7 @@ def _earlier(folder: Path) -> Path | None:
     """A print run that an earlier run of orders left."""
     from templates_gen.files.print_run import is_print_run
 
-    return next((place for place in sorted(folder.iterdir()) if is_print_run(place.name)), None)
+    return min((place for place in folder.iterdir() if is_print_run(place.name)), default=None)
 
 
 def _print(table: OrderTable, job: Job, done: _Lines, sheets: int, printed: Callable[[OrderFile], None]) -> None:

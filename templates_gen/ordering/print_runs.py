@@ -157,9 +157,7 @@ def _remove_earlier(folder: Path) -> None:
     """Takes away the print runs that lie there; FaultError where something else has such a name."""
     from templates_gen.files.print_run import is_print_run
 
-    for place in sorted(folder.iterdir()):
-        if not is_print_run(place.name):
-            continue
+    for place in sorted(place for place in folder.iterdir() if is_print_run(place.name)):
         if kind_at(place) != "file":
             raise FaultError(message(PrintRunNeed.NO_FILE, path=shown_path(place)))
         try:

@@ -10,6 +10,7 @@ from layout.messages.catalogue import Role
 from layout.values.errors import FieldError, shown
 from templates_gen.messages.errors import OptionError
 from templates_gen.messages.roles.orders_table import NumberNeed
+from templates_gen.ordering.by_folder import ByFolder
 
 NUMBER = "order.number"
 MOST = 40
@@ -57,7 +58,7 @@ class Taken:
     """The folders that earlier rows have taken, and in which line."""
 
     def __init__(self) -> None:
-        self._lines: dict[str, int] = {}
+        self._lines = ByFolder()
 
     def take(self, number: str, folder: str, line: int) -> None:
         """Take the folder for the row of that line; FieldError where an earlier one has it."""
