@@ -10,17 +10,13 @@ from typing import NamedTuple, Protocol
 from layout.drawing.metrics import FontMetrics
 from layout.drawing.pane import Paned
 from layout.drawing.sheet import OnScreen, Part
-from layout.paper.cards import lay_cards
 from layout.paper.choice import Laying
-from layout.paper.folded import leaves_on_paper
 from layout.paper.joints import Build
 from layout.paper.regions import regions
 from layout.paper.room import room_for
 from layout.paper.sheets import lay, lay_together
 from layout.paper.steps import named
-from layout.parts.cards.cards import cards
-from layout.parts.cards.help_card import help_card, help_left_out
-from layout.parts.cards.legal_card import to_fill_in
+from layout.parts.cards.help_left_out import help_left_out
 from layout.parts.frame_check import bare_check, frame_check
 from layout.parts.grid import drawing_of
 from layout.parts.grid_size import left_out
@@ -162,12 +158,16 @@ def _gauge_card(plan: Plan, metrics: FontMetrics) -> tuple[Build, ...]:
 
 
 def _leaflet(plan: Plan, metrics: FontMetrics) -> tuple[Build, ...]:
-    """Its leaves."""
+    """Its leaves. What draws them is loaded here, and so are cards below: many a plan has neither."""
+    from layout.paper.folded import leaves_on_paper
+
     return tuple(_as_it_is(part) for part in leaves_on_paper(plan, metrics))
 
 
 def _cards(plan: Plan, metrics: FontMetrics) -> tuple[Build, ...]:
     """Label, legal card and packing list."""
+    from layout.parts.cards.cards import cards
+
     return tuple(map(_as_it_is, cards(plan, metrics)))
 
 
@@ -178,15 +178,22 @@ def _has_help(plan: Plan) -> bool:
 
 def _help(plan: Plan, metrics: FontMetrics) -> tuple[Build, ...]:
     """The card of help and finish, or its two halves."""
+    from layout.parts.cards.help_card import help_card
+
     return tuple(map(_as_it_is, help_card(plan, metrics)))
 
 
 def _lay_help(plan: Plan, parts: Sequence[Part], metrics: FontMetrics) -> tuple[Laying, ...]:
+    from layout.paper.cards import lay_cards
+
     return (lay_cards(plan, parts, metrics),)
 
 
 def _lay_cards(plan: Plan, parts: Sequence[Part], metrics: FontMetrics) -> tuple[Laying, ...]:
     """As many to a sheet as it holds, with a note on what is left to fill in."""
+    from layout.paper.cards import lay_cards
+    from layout.parts.cards.legal_card import to_fill_in
+
     note = to_fill_in(plan)
     return (lay_cards(plan, parts, metrics, (OnScreen(note),) if note else ()),)
 

@@ -3,26 +3,15 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
-from typing import NamedTuple
+from typing import TYPE_CHECKING, NamedTuple
 
-from layout.cutting.parts.comb import comb
-from layout.cutting.parts.end_bars import end_bar, layers
-from layout.cutting.parts.gauge_board import gauge_board
-from layout.cutting.parts.guide_bar import guide_bar
-from layout.cutting.parts.peg_jig import peg_jig
-from layout.cutting.parts.reference_square import reference_square
-from layout.cutting.parts.shed_stick import shed_stick
-from layout.cutting.parts.square_check import square_check
-from layout.cutting.parts.trial_cut import trial_cut
-from layout.cutting.parts.winding_comb import winding_comb
-from layout.cutting.stock.stock import Stock
 from layout.drawing.metrics import FontMetrics
 from layout.drawing.sheet import Part
 from layout.plan import Plan
-from layout.warps.warp import End
 
-Builds = Callable[[Plan, Stock, FontMetrics], tuple[Part, ...]]
-"""Makes the parts of a product as they lie on the stock; FieldError, in one sentence, where that cannot be."""
+if TYPE_CHECKING:
+    from layout.cutting.builds import Builds
+    from layout.cutting.stock.stock import Stock
 
 
 def _always(_: Plan) -> bool:
@@ -48,6 +37,8 @@ class CutProduct(NamedTuple):
 
     def alone(self, plan: Plan, stock: Stock, metrics: FontMetrics) -> tuple[Part, ...]:
         """The parts as a file of their own holds them: with the reference square."""
+        from layout.cutting.parts.reference_square import reference_square
+
         return (*self.builds(plan, stock, metrics), reference_square(metrics, plan.words))
 
 
@@ -56,13 +47,21 @@ def turns(stock: Stock) -> tuple[int, ...]:
     return (0, 90) if stock.grain == "none" and stock.kerf_x == stock.kerf_y else (0,)
 
 
-def _both(build: Callable[[Plan, End, Stock, FontMetrics], Part]) -> Builds:
-    """A product with a part for each frame end."""
-    return lambda plan, stock, metrics: (build(plan, "near", stock, metrics), build(plan, "far", stock, metrics))
+def _built(name: str) -> Builds:
+    """Builds the product of that name; what draws the parts is loaded then, since much is done without."""
+
+    def build(plan: Plan, stock: Stock, metrics: FontMetrics) -> tuple[Part, ...]:
+        from layout.cutting.builds import BUILDS
+
+        return BUILDS[name](plan, stock, metrics)
+
+    return build
 
 
-def _one(build: Callable[[Plan, Stock, FontMetrics], Part]) -> Builds:
-    return lambda plan, stock, metrics: (build(plan, stock, metrics),)
+def _layers(plan: Plan, stock: Stock) -> int:
+    from layout.cutting.parts.end_bars import layers
+
+    return layers(plan, stock)
 
 
 def _goes_with(name: str) -> Callable[[Plan], bool]:
@@ -71,15 +70,15 @@ def _goes_with(name: str) -> Callable[[Plan], bool]:
 
 
 CUT_PRODUCTS: Mapping[str, CutProduct] = {
-    "comb": CutProduct(_one(comb)),
-    "winding-comb": CutProduct(_both(winding_comb), _goes_with("winding-comb")),
-    "wrap-gauge-cut": CutProduct(_one(gauge_board)),
-    "spacing-guide-cut": CutProduct(_one(guide_bar)),
-    "shed-stick": CutProduct(_one(shed_stick)),
-    "end-bars": CutProduct(_both(end_bar), _goes_with("end-bars"), copies=layers),
-    "peg-jig": CutProduct(_both(peg_jig), _goes_with("peg-jig")),
-    "trial-cut": CutProduct(_one(trial_cut)),
-    "square-check": CutProduct(_one(square_check), checks=True),
+    "comb": CutProduct(_built("comb")),
+    "winding-comb": CutProduct(_built("winding-comb"), _goes_with("winding-comb")),
+    "wrap-gauge-cut": CutProduct(_built("wrap-gauge-cut")),
+    "spacing-guide-cut": CutProduct(_built("spacing-guide-cut")),
+    "shed-stick": CutProduct(_built("shed-stick")),
+    "end-bars": CutProduct(_built("end-bars"), _goes_with("end-bars"), copies=_layers),
+    "peg-jig": CutProduct(_built("peg-jig"), _goes_with("peg-jig")),
+    "trial-cut": CutProduct(_built("trial-cut")),
+    "square-check": CutProduct(_built("square-check"), checks=True),
 }
 """Everything that can be cut, in the order of its files."""
 

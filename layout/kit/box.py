@@ -15,16 +15,18 @@ from layout.messages.catalogue import Catalogue, Role
 from layout.messages.roles.ranges import BoughtIn
 from layout.values.units import Length
 
+START, LEAFLET = "start-here", "leaflet"
+"""What the first sheet is called, and each leaf of the leaflet."""
+
 PRINTED = (
-    "strips", "spacing-guide", "wrap-gauge", "winding", "frame-check", "weaving-grid", "start-here", "leaflet", "help",
-    "label",
+    "strips", "spacing-guide", "wrap-gauge", "winding", "frame-check", "weaving-grid", START, LEAFLET, "help", "label",
 )  # fmt: skip
 CUT = ("comb", "winding-comb", "shed-stick", "spacing-guide-cut", "wrap-gauge-cut")
 CAN_LIE = (*PRINTED, *CUT)
 """What can lie in a box, by the names of products: the first sheet by its own."""
 
-EACH = ("strips", "spacing-guide", "wrap-gauge", "leaflet", "label")
-ONCE = ("weaving-grid", "start-here", "frame-check")
+EACH = ("strips", "spacing-guide", "wrap-gauge", LEAFLET, "label")
+ONCE = ("weaving-grid", START, "frame-check")
 """What lies in each box, and what is printed once for a whole run, where the kit does not say. Our own choice."""
 
 DEFAULT_ITEMS: tuple[Role, ...] = (BoughtIn.BEATER, BoughtIn.NEEDLE, BoughtIn.ROD)

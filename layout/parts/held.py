@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Mapping
 
-from layout.parts.cards.help_card import help_left_out
+from layout.parts.cards.help_left_out import help_left_out
 from layout.parts.grid_size import left_out
 from layout.plan import Plan
 

@@ -16,6 +16,7 @@ from layout.drawing.shapes import Placing, Point, Shape, Text, cross, line
 from layout.drawing.sheet import Part
 from layout.drawing.signs import RING, ring, step_tile
 from layout.drawing.typeset import FIGURE, LEAD, SMALL, is_tall, leading, longest_word
+from layout.kit.box import START
 from layout.messages.catalogue import Role
 from layout.messages.roles import KitNumber, SheetName, Start
 from layout.parts.hanging import Hanging, beside, rows_of, stack
@@ -23,9 +24,6 @@ from layout.parts.start_icons import icon
 from layout.parts.start_numbers import KitFigure, kit_figures
 from layout.parts.start_steps import WorkStep, work_steps
 from layout.plan import Plan
-
-START = "start-here"
-"""What the part is called."""
 
 GAUGE, GRID = "G", "7"
 

@@ -9,10 +9,10 @@ from typing import NamedTuple
 from layout.drawing.metrics import FontMetrics
 from layout.drawing.shapes import Text
 from layout.drawing.sheet import Part
+from layout.kit.box import START
 from layout.paper.choice import Laying
 from layout.paper.sheets import leaves
 from layout.parts.held import held_each, held_once
-from layout.parts.start_here import START
 from layout.plan import Plan
 from layout.products import PRODUCTS
 from layout.run.bed import RunBed, run_bed

@@ -13,7 +13,7 @@ from layout.paper.choice import Laying
 from layout.values.errors import FieldError
 from templates_gen.document import About
 from templates_gen.files.coded import coded
-from templates_gen.files.drawings import CutDrawings
+from templates_gen.files.cut_drawings import CutDrawings
 from templates_gen.files.for_printer import for_plan
 from templates_gen.files.output import Output, joined_of, kerf_in_name, names_of, settings_in_name, titled
 from templates_gen.files.record import FileRecord

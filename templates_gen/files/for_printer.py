@@ -5,12 +5,12 @@ from __future__ import annotations
 import json
 from collections.abc import Callable, Sequence
 from dataclasses import replace
+from typing import TYPE_CHECKING
 
 from layout.drawing.correction import corrected
 from layout.drawing.metrics import FontMetrics
 from layout.drawing.printer import LIKELY_SETTING, MOST, Printer
 from layout.messages.catalogue import Catalogue
-from layout.paper.printer_line import printer_words, with_printer_line
 from layout.plan import Plan
 from layout.values.errors import shown
 from templates_gen.document import About, Document
@@ -19,11 +19,11 @@ from templates_gen.inputs.printer_values import printer_values
 from templates_gen.messages.errors import OptionError
 from templates_gen.messages.language import message
 from templates_gen.messages.roles.printers import ForPrinter
-from templates_gen.verify.compare import compare
-from templates_gen.verify.finding import Findings, finding
-from templates_gen.verify.for_printer import as_printed, carried_printer
 
-Judge = Callable[[Output, Document], Findings]
+if TYPE_CHECKING:
+    from templates_gen.verify.finding import Findings
+
+    Judge = Callable[[Output, Document], Findings]
 
 
 def with_printer(plan: Plan, printer: Printer | None) -> Plan:
@@ -75,6 +75,8 @@ def for_printer(output: Output, printer: Printer | None, spoken: Sequence[Catalo
     """
     if printer is None or not output.on_paper:
         return output
+    from layout.paper.printer_line import printer_words, with_printer_line
+
     sheets = []
     for sheet, pieces, words in zip(output.sheets, output.laid, spoken, strict=True):
         said = with_printer_line(sheet, pieces, printer_words(printer, words), metrics)
@@ -95,6 +97,10 @@ def judged_plain(judge: Judge, output: Output, found: Document, spoken: Sequence
 
     That is computed from what the file carries. `spoken` is the language of each sheet.
     """
+    from templates_gen.verify.compare import compare
+    from templates_gen.verify.finding import Findings, finding
+    from templates_gen.verify.for_printer import as_printed, carried_printer
+
     if carried_printer(found.about.inputs) != carried_printer(output.about.inputs):
         return Findings(0.0, (finding(ForPrinter.OTHER),))
     if output.plain is None:

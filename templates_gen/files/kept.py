@@ -11,16 +11,19 @@ from collections.abc import Callable
 from dataclasses import replace
 from functools import lru_cache
 from threading import Lock
-from typing import Any, TypeVar
+from typing import TYPE_CHECKING, Any, TypeVar
 
-from layout.cutting.stock.stock import Stock
 from layout.drawing.metrics import FontMetrics
 from layout.kit.box import CUT
 from layout.kit.kit import Kit
 from layout.plan import Plan
 from layout.plan import plan as plan_kit
-from templates_gen.files.drawings import CutDrawings, PrintedDrawings
+from templates_gen.files.drawings import PrintedDrawings
 from templates_gen.languages.catalogues import words_of
+
+if TYPE_CHECKING:
+    from layout.cutting.stock.stock import Stock
+    from templates_gen.files.cut_drawings import CutDrawings
 
 _T = TypeVar("_T")
 _MOST = 3  # drawings of whole kits; each takes up to some ten megabytes
@@ -77,6 +80,8 @@ def printed_drawings(plan: Plan, metrics: FontMetrics) -> PrintedDrawings:
 
 def cut_drawings(plan: Plan, stock: Stock, metrics: FontMetrics) -> CutDrawings:
     """What is cut for a plan from a stock, whatever lies in its box."""
+    from templates_gen.files.cut_drawings import CutDrawings  # a kit without a stock does without
+
     plan = replace(plan, refused=frozenset())
     return _CUT.value((plan, stock, metrics), lambda: CutDrawings(plan, metrics, stock))
 

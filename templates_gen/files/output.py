@@ -7,16 +7,17 @@ from collections import Counter
 from collections.abc import Iterable
 from dataclasses import dataclass
 from functools import lru_cache
-from typing import NamedTuple
+from typing import TYPE_CHECKING, NamedTuple
 
-from layout.cutting.stock.stock import Stock
-from layout.cutting.stock.stock_values import stock_values, without_money
 from layout.drawing.correction import TRUE
 from layout.drawing.sheet import Part, Piece, Sheet, cuts_on, marks_on
 from layout.kit.kit import Kit, kit_values, without_buyer, without_legal
 from layout.paper.choice import Laying
 from layout.plan import Plan
 from templates_gen.document import About
+
+if TYPE_CHECKING:
+    from layout.cutting.stock.stock import Stock
 
 _KITS = 4
 
@@ -91,6 +92,8 @@ def titled(
     if plan.refused:
         values["without"] = sorted(plan.refused)
     if stock is not None:
+        from layout.cutting.stock.stock_values import stock_values, without_money
+
         values["stock"] = stock_values(without_money(stock))
     return About(f"{plan.kit.name}: {what}", json.dumps(values, ensure_ascii=False, separators=(",", ":")))
 

@@ -4,17 +4,14 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
 from functools import cached_property
+from typing import TYPE_CHECKING
 
-from layout.cutting.stock.stock import Stock
 from layout.drawing.metrics import FontMetrics
 from layout.parts.held import can_have
 from layout.plan import Plan
 from layout.products import PRODUCTS, absent, made_by_default
 from layout.values.errors import FieldError, LayoutError, shown
-from templates_gen.files.board_drawings import BoardDrawings
-from templates_gen.files.board_records import board_notes, board_records, job_records
-from templates_gen.files.cut_records import PAPER, care_notes, cut_records
-from templates_gen.files.drawings import CutDrawings, PrintedDrawings
+from templates_gen.files.drawings import PrintedDrawings
 from templates_gen.files.for_printer import printer_notes
 from templates_gen.files.kept import cut_drawings, printed_drawings
 from templates_gen.files.output import Output
@@ -23,6 +20,11 @@ from templates_gen.files.record import FileRecord
 from templates_gen.inputs.families import BOARD, BOX, JOB, KIT, Selection
 from templates_gen.messages.language import message
 from templates_gen.messages.roles.files import Left
+
+if TYPE_CHECKING:
+    from layout.cutting.stock.stock import Stock
+    from templates_gen.files.board_drawings import BoardDrawings
+    from templates_gen.files.cut_drawings import CutDrawings
 
 
 class Outputs:
@@ -52,7 +54,7 @@ class Outputs:
         self.asked = Selection(only)
         self.whole = self.asked.whole
         self.printed = printed or PrintedDrawings(plan, metrics)
-        self.cut = (cut or CutDrawings(plan, metrics, stock)) if stock else None
+        self.cut = (cut or cut_drawings(plan, stock, metrics)) if stock else None
 
     @cached_property
     def records(self) -> Mapping[str, FileRecord]:
@@ -68,8 +70,14 @@ class Outputs:
             yield kit_records(self.printed)
         if self.cut is not None:
             self._raise_refused(self.cut)
-            for name, forms in self._cut_forms.items():
-                yield cut_records(self.cut, name, forms)
+            yield from self._cut_records(self.cut)
+
+    def _cut_records(self, cut: CutDrawings) -> Iterator[Iterator[FileRecord]]:
+        from templates_gen.files.board_records import board_records, job_records
+        from templates_gen.files.cut_records import cut_records
+
+        for name, forms in self._cut_forms.items():
+            yield cut_records(cut, name, forms)
         if self.boards is not None:
             yield board_records(self.boards) if self.asked.has(BOARD) else iter(())
             yield job_records(self.boards) if self.asked.has(JOB) else iter(())
@@ -127,12 +135,18 @@ class Outputs:
     @property
     def board_notes(self) -> tuple[str, ...]:
         """What the boards take, where there are any, and why there is no job sheet, where there is none."""
-        return board_notes(self.boards) if self.boards else ()
+        if self.boards is None:
+            return ()
+        from templates_gen.files.board_records import board_notes
+
+        return board_notes(self.boards)
 
     def _cut_notes(self) -> Iterator[str]:
         """What asks for care, and what is not made."""
         if self.cut is None:
             return
+        from templates_gen.files.cut_records import PAPER, care_notes
+
         drawn = [name for name, forms in self._cut_forms.items() if PAPER in forms]
         for name in self._cut_forms:
             yield from care_notes(self.cut, name)

@@ -6,16 +6,13 @@ from collections.abc import Iterable, Iterator, Sequence
 from functools import partial
 
 from layout.drawing.sheet import Care, OnScreen, Part
+from layout.kit.box import LEAFLET, START
 from layout.messages.english import ENGLISH
 from layout.messages.roles import Titles
 from layout.paper.choice import Laying
-from layout.paper.first_sheet import with_first_sheet
 from layout.paper.sheets import leaves
-from layout.parts.leaflet.leaflet import LEAFLET
-from layout.parts.start_here import START
 from layout.products import PRODUCTS
 from templates_gen.document import About, Entry
-from templates_gen.files.coded import coded
 from templates_gen.files.drawings import PrintedDrawings
 from templates_gen.files.for_printer import for_plan
 from templates_gen.files.output import Output, joined_of, names_of, titled
@@ -76,8 +73,12 @@ def _alone(drawn: PrintedDrawings, file: str, name: str) -> Output:
 
 
 def _on_paper(drawn: PrintedDrawings, file: str, names: Iterable[str]) -> Output:
+    from templates_gen.files.coded import coded
+
     layings = [laying for name in names for laying in drawn.layings(name)]
     if file == KIT_FILE:
+        from layout.paper.first_sheet import with_first_sheet
+
         grid = f"{_GRID}.{_PAPER}" if _GRID in drawn.names else ""
         layings = [*with_first_sheet(drawn.plan, layings, drawn.metrics, grid)]
     parts = [part for laying in layings for part in laying.parts]

@@ -9,9 +9,9 @@ from layout.box.overview import Singly
 from layout.box.weights import Boards
 from layout.cutting.stock.stock import Stock
 from layout.drawing.metrics import FontMetrics
+from layout.kit.box import START
 from layout.paper.sheets import leaves
 from layout.parts.held import held_each, held_once
-from layout.parts.start_here import START
 from layout.plan import Plan
 from layout.products import PRODUCTS
 from templates_gen.files.drawings import PrintedDrawings

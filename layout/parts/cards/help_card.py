@@ -13,7 +13,6 @@ from layout.drawing.signs import RING, STEP_TILE, ring, step_tile
 from layout.drawing.typeset import LEAD, NAME, SMALL, leading, wrap
 from layout.drawing.weave_mark import MARK_SIDE, weave_mark
 from layout.kit.box import CARDS, HELP
-from layout.messages.english import ENGLISH
 from layout.messages.roles import Count, SheetName, SheetNeed
 from layout.messages.roles.cards import CardNeed, HelpCard
 from layout.parts.cards import help_pictures as pictures
@@ -55,16 +54,6 @@ class _Half(NamedTuple):
     purpose: str
     beside: tuple[tuple[str, Pen], ...]
     body: Sequence[Hanging]
-
-
-_LOW = 100.0
-"""A usual card that would have to be lower than this, in mm, is left out."""
-
-
-def help_left_out(plan: Plan) -> str:
-    """Why there is no card on low paper, where the kit asks for none of its own size; empty where there is one."""
-    _, high = size_of(plan, plan.kit.box.help, CARDS[HELP])
-    return ENGLISH.say(CardNeed.TOO_LOW, least=int(_LOW)) if plan.kit.box.help is None and high < _LOW else ""
 
 
 def help_card(plan: Plan, metrics: FontMetrics) -> tuple[Part, ...]:

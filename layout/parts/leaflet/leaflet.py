@@ -9,6 +9,7 @@ from layout.drawing.metrics import FontMetrics
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Point, Shape, cross, line
 from layout.drawing.sheet import Part
+from layout.kit.box import LEAFLET
 from layout.messages.roles import Leaflet, SheetName
 from layout.messages.roles.order import OrderWord
 from layout.parts.leaflet.foot import foot_of, last_of
@@ -16,9 +17,6 @@ from layout.parts.leaflet.panels import UNDER_FOLD, Room, filled, panels_of, set
 from layout.parts.leaflet.steps import leaflet_steps
 from layout.parts.leaflet.trimmed import around, trimmed
 from layout.plan import Plan
-
-LEAFLET = "leaflet"
-"""What each leaf is called."""
 
 _ARM = 0.5
 

@@ -12,10 +12,10 @@ from kits import KINDS, font_metrics, kit_of
 import layout.paper.first_sheet as first_module
 from layout.box.shop import Shop
 from layout.drawing.shapes import Text
-from layout.kit.box import PRINTED, Box
+from layout.kit.box import PRINTED, START, Box
 from layout.paper.sheets import Printed
 from layout.paper.sheets import printed as laid_out
-from layout.parts.start_here import START, Contents
+from layout.parts.start_here import Contents
 from layout.plan import Plan
 from templates_gen.codes.modules import codes_for
 from templates_gen.files.drawings import PrintedDrawings

@@ -8,7 +8,7 @@ from kits import KINDS, font_metrics, plan_of
 import templates_gen
 from layout.cutting.stock.stock import Stock
 from templates_gen.desk.look.sheets import screen_sheet, sheet_name, sheet_names, sheet_view
-from templates_gen.files.drawings import CutDrawings
+from templates_gen.files.cut_drawings import CutDrawings
 from templates_gen.files.outputs import Outputs
 from templates_gen.inputs import stock_file
 from templates_gen.languages.catalogues import catalogue_of
