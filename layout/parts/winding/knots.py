@@ -88,10 +88,10 @@ def clip(at: Point) -> list[Shape]:
 def _seen(strands: tuple[_Strand, ...]) -> tuple[Curve, ...]:
     """What is seen of every strand under those that come after it."""
     ways = [_points(strand.way) for strand in strands]
+    bands = [list(_bands(way, strand.white)) for way, strand in zip(ways, strands, strict=True)]
     found: list[Curve] = []
     for k, way in enumerate(ways):
-        over = [(other, strand.white) for other, strand in zip(ways[k + 1 :], strands[k + 1 :], strict=True)]
-        runs = _runs(way, [each for each in over if each[1]])
+        runs = _runs(way, [band for over in bands[k + 1 :] for band in over])
         found += [Curve(run[0], tuple(map(Step, run[1:])), Pen.THREAD) for run in runs]
     return tuple(found)
 
@@ -112,14 +112,41 @@ def _points(way: _Way) -> list[Point]:
     return points
 
 
-def _runs(way: list[Point], over: Sequence[tuple[list[Point], float]]) -> Iterator[list[Point]]:
+class _Band(NamedTuple):
+    """What is white along a straight step from (x, y): its way, the square of its length, length times half width."""
+
+    x: float
+    y: float
+    dx: float
+    dy: float
+    square: float
+    half: float
+
+
+def _bands(way: list[Point], white: float) -> Iterator[_Band]:
+    """The white beside each step of a way; beyond its ends there is none."""
+    for one, other in pairwise(way if white else []):
+        dx, dy = other.x - one.x, other.y - one.y
+        yield _Band(one.x, one.y, dx, dy, dx * dx + dy * dy, white * math.hypot(dx, dy))
+
+
+def _hidden(at: Point, over: Sequence[_Band]) -> bool:
+    """Whether a place lies in one of these bands."""
+    for x, y, dx, dy, square, half in over:
+        px, py = at.x - x, at.y - y
+        if 0 < px * dx + py * dy < square and abs(px * dy - py * dx) < half:
+            return True
+    return False
+
+
+def _runs(way: list[Point], over: Sequence[_Band]) -> Iterator[list[Point]]:
     """The stretches of a way that are clear of the others, each with its corners."""
     run: list[Point] = []
     for one, other in pairwise(way):
         count = max(1, math.ceil(math.dist(one, other) / _FINE))
         for k in range(count + 1):
             at = Point(one.x + (other.x - one.x) * k / count, one.y + (other.y - one.y) * k / count)
-            hidden = any(_off(at, strand) < white for strand, white in over)
+            hidden = _hidden(at, over)
             if hidden and _long(run):
                 yield run
             if hidden:
@@ -135,14 +162,3 @@ def _runs(way: list[Point], over: Sequence[tuple[list[Point], float]]) -> Iterat
 def _long(run: list[Point]) -> bool:
     """Whether a stretch is long enough to be seen as one."""
     return len(run) > 1 and sum(map(math.dist, run, run[1:])) > _WHITE
-
-
-def _off(at: Point, strand: list[Point]) -> float:
-    """How far a place is beside a strand; where it lies beyond its ends, not at all."""
-    found = math.inf
-    for one, other in pairwise(strand):
-        dx, dy = other.x - one.x, other.y - one.y
-        along = ((at.x - one.x) * dx + (at.y - one.y) * dy) / (dx * dx + dy * dy)
-        if 0 < along < 1:
-            found = min(found, abs((at.x - one.x) * dy - (at.y - one.y) * dx) / math.hypot(dx, dy))
-    return found
