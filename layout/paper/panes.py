@@ -74,18 +74,15 @@ def lay_in_panes(paned: Paned, paper: Paper, furnish: Furnish) -> Laying:
     raise _refusal(base, paper)
 
 
-def _tries() -> list[_Try]:
+def _tries() -> Iterator[_Try]:
     """Everything that can be tried, the fewest sheets first, what is said on the first sheet before what is not."""
-    numbers = range(1, MOST_SHEETS + 1)
-    counts = [(across, up) for across in numbers for up in numbers if across * up <= MOST_SHEETS]
-    tries = [
-        _Try(across, up, lower, turned, bare)
-        for across, up in counts
-        for bare in (False, True)
-        for turned in (False, True)
-        for lower in (_LOWER if up > 1 and not bare else (1.0,))
-    ]
-    return sorted(tries, key=lambda each: (each.across * each.up + each.bare, each.bare, each.across + each.up))
+    for sheets in range(1, MOST_SHEETS + 2):
+        for bare in (False, True):
+            pieces = sheets - bare
+            counts = [(across, pieces // across) for across in range(1, pieces + 1) if pieces % across == 0]
+            for across, up in sorted(counts, key=sum) if pieces <= MOST_SHEETS else ():
+                lowers = _LOWER if up > 1 and not bare else (1.0,)
+                yield from (_Try(across, up, lower, turned, bare) for turned in (False, True) for lower in lowers)
 
 
 def _laid(paned: Paned, base: Part, tried: _Try, furnish: Furnish, too_large: list[Span]) -> Laying | None:

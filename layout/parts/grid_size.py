@@ -48,12 +48,12 @@ class Grid:
 
     def column_line(self, number: int) -> float:
         """The x after so many columns, counted from the left, or from the right."""
-        x = float(number * self.pitch - self.width / 2)
+        x = (2 * number - self.columns) * self.pitch.numerator / (2 * self.pitch.denominator)
         return -x if self.mirrored else x
 
     def row_line(self, number: int) -> float:
         """The y after so many rows, counted from the bottom."""
-        return float(number * self.bead)
+        return number * self.bead.numerator / self.bead.denominator
 
 
 def grid_of(plan: Plan) -> Grid | None:

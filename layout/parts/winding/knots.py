@@ -13,7 +13,7 @@ from operator import mul
 from typing import NamedTuple
 
 from layout.drawing.pens import Pen
-from layout.drawing.shapes import Curve, Placing, Point, Shape, Step, filled, line, rectangle
+from layout.drawing.shapes import Box, Curve, Placing, Point, Shape, Step, filled, line, rectangle
 from layout.drawing.symbols import block
 
 WIDE, HIGH, BAR = 22.0, 19.0, 7.0
@@ -113,8 +113,12 @@ def _points(way: _Way) -> list[Point]:
 
 
 class _Band(NamedTuple):
-    """What is white along a straight step from (x, y): its way, the square of its length, length times half width."""
+    """What is white along a straight step from (x, y): its way, the square of its length, length times half width.
 
+    All of it lies in a `box`.
+    """
+
+    box: Box
     x: float
     y: float
     dx: float
@@ -127,12 +131,14 @@ def _bands(way: list[Point], white: float) -> Iterator[_Band]:
     """The white beside each step of a way; beyond its ends there is none."""
     for one, other in pairwise(way if white else []):
         dx, dy = other.x - one.x, other.y - one.y
-        yield _Band(one.x, one.y, dx, dy, dx * dx + dy * dy, white * math.hypot(dx, dy))
+        (left, right), (low, high) = sorted((one.x, other.x)), sorted((one.y, other.y))
+        box = left - white, low - white, right + white, high + white
+        yield _Band(box, one.x, one.y, dx, dy, dx * dx + dy * dy, white * math.hypot(dx, dy))
 
 
 def _hidden(at: Point, over: Sequence[_Band]) -> bool:
     """Whether a place lies in one of these bands."""
-    for x, y, dx, dy, square, half in over:
+    for _, x, y, dx, dy, square, half in over:
         px, py = at.x - x, at.y - y
         if 0 < px * dx + py * dy < square and abs(px * dy - py * dx) < half:
             return True
@@ -144,9 +150,10 @@ def _runs(way: list[Point], over: Sequence[_Band]) -> Iterator[list[Point]]:
     run: list[Point] = []
     for one, other in pairwise(way):
         count = max(1, math.ceil(math.dist(one, other) / _FINE))
+        near = [band for band in over if _reaches(band.box, one, other)]
         for k in range(count + 1):
             at = Point(one.x + (other.x - one.x) * k / count, one.y + (other.y - one.y) * k / count)
-            hidden = _hidden(at, over)
+            hidden = _hidden(at, near)
             if hidden and _long(run):
                 yield run
             if hidden:
@@ -157,6 +164,13 @@ def _runs(way: list[Point], over: Sequence[_Band]) -> Iterator[list[Point]]:
                 run.append(at)
     if _long(run):
         yield run
+
+
+def _reaches(box: Box, one: Point, other: Point) -> bool:
+    """Whether a box may hold a point of the way between two."""
+    left, low, right, high = box
+    beside = max(one.x, other.x) < left or min(one.x, other.x) > right
+    return not (beside or max(one.y, other.y) < low or min(one.y, other.y) > high)
 
 
 def _long(run: list[Point]) -> bool:
