@@ -11,6 +11,7 @@ from layout.drawing.correction import corrected
 from layout.drawing.metrics import FontMetrics
 from layout.drawing.printer import LIKELY_SETTING, MOST, Printer
 from layout.messages.catalogue import Catalogue
+from layout.paper.printer_line import printer_words, with_printer_line
 from layout.plan import Plan
 from layout.values.errors import shown
 from templates_gen.document import About, Document
@@ -75,8 +76,6 @@ def for_printer(output: Output, printer: Printer | None, spoken: Sequence[Catalo
     """
     if printer is None or not output.on_paper:
         return output
-    from layout.paper.printer_line import printer_words, with_printer_line
-
     sheets = []
     for sheet, pieces, words in zip(output.sheets, output.laid, spoken, strict=True):
         said = with_printer_line(sheet, pieces, printer_words(printer, words), metrics)

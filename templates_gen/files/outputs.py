@@ -54,7 +54,7 @@ class Outputs:
         self.asked = Selection(only)
         self.whole = self.asked.whole
         self.printed = printed or PrintedDrawings(plan, metrics)
-        self.cut = (cut or cut_drawings(plan, stock, metrics)) if stock else None
+        self.cut = (cut or _cut_drawings(plan, metrics, stock)) if stock else None
 
     @cached_property
     def records(self) -> Mapping[str, FileRecord]:
@@ -82,14 +82,14 @@ class Outputs:
             yield board_records(self.boards) if self.asked.has(BOARD) else iter(())
             yield job_records(self.boards) if self.asked.has(JOB) else iter(())
 
-    @property
+    @cached_property
     def _printed_names(self) -> tuple[str, ...]:
         asked = [name for name in self.printed.names if self.asked.has(name)]
         unasked = made_by_default(self.plan)
         in_box = self.plan.kit.box.has
         return tuple(name for name in asked if not self.whole or name in unasked or (self.boxed and in_box(name)))
 
-    @property
+    @cached_property
     def _cut_forms(self) -> Mapping[str, tuple[str, ...]]:
         """The forms that are asked for of every cut product."""
         if self.cut is None:
@@ -178,7 +178,7 @@ class Outputs:
     def _shows_box(self) -> bool:
         return any(name in BOX for name in self._printed_names)
 
-    @property
+    @cached_property
     def _not_in_box(self) -> Mapping[str, str | FieldError]:
         """Why, by its name."""
         box, lacking = self.plan.kit.box, absent(self.plan)
@@ -194,6 +194,12 @@ class Outputs:
     def without(self) -> frozenset[str]:
         """The names of what the plan asks for and its numbers or the stock do not allow; notes say why."""
         return frozenset(absent(self.plan)) | (self.cut.refused().keys() if self.cut else frozenset())
+
+
+def _cut_drawings(plan: Plan, metrics: FontMetrics, stock: Stock) -> CutDrawings:
+    from templates_gen.files.cut_drawings import CutDrawings
+
+    return CutDrawings(plan, metrics, stock)
 
 
 def kept_outputs(

@@ -52,7 +52,7 @@ def walked(content: bytes, fonts: Mapping[str, Font], colours: Mapping[str, str]
     for number, (operator, other, numbers) in enumerate(instructions(content[begun.end() :] if begun else content)):
         if number >= most:
             raise ReadError(message(Read.DRAWS))
-        act, kind, count = _OPERATORS.get((walk.place, operator), _UNKNOWN)
+        act, kind, count = _OPERATORS[walk.place].get(operator, _UNKNOWN)
         if len(numbers) != count or other[:1] != kind:
             raise ReadError(message(Page.USES, operator=shown(operator.decode()), place=message(walk.place)))
         act(walk, other, numbers)
@@ -216,27 +216,29 @@ class _Walk:
 
 _Act = Callable[[_Walk, bytes, Numbers], None]
 _UNKNOWN: tuple[_Act, bytes, int] = (_Walk.end_text, b"", -1)  # no operator has that many numbers
-_OPERATORS: dict[tuple[str, bytes], tuple[_Act, bytes, int]] = {
-    (place, operator): (act, other, count)
-    for operator, other, count, act, places in (
-        (b"w", b"", 1, _Walk.set_width, [_PAGE]),
-        (b"G", b"", 1, _Walk.set_line_grey, [_PAGE]),
-        (b"g", b"", 1, _Walk.set_fill_grey, [_PAGE]),
-        (b"rg", b"", 3, _Walk.set_fill_colour, [_PAGE]),
-        (b"d", b"[", 1, _Walk.set_dash, [_PAGE]),
-        (b"m", b"", 2, _Walk.move, [_PAGE, _OPEN, _SHUT]),
-        (b"l", b"", 2, _Walk.line, [_MOVED, _OPEN]),
-        (LINE, b"", 4, _Walk.move_and_line, [_PAGE, _OPEN, _SHUT]),
-        (b"c", b"", 6, _Walk.curve, [_MOVED, _OPEN]),
-        (b"h", b"", 0, _Walk.close, [_OPEN]),
-        (b"re", b"", 4, _Walk.rectangle, [_PAGE, _OPEN, _SHUT]),
-        (b"S", b"", 0, _Walk.stroke, [_OPEN, _SHUT]),
-        (b"f", b"", 0, _Walk.fill, [_SHUT]),
-        (b"BT", b"", 0, _Walk.begin_text, [_PAGE]),
-        (b"Tm", b"", 6, _Walk.set_matrix, [_TEXT]),
-        (b"Tf", b"/", 1, _Walk.set_font, [_TEXT]),
-        (b"Tj", b"(", 0, _Walk.show, [_TEXT]),
-        (b"ET", b"", 0, _Walk.end_text, [_TEXT]),
-    )
-    for place in places
+_PLACES: tuple[tuple[bytes, bytes, int, _Act, Sequence[Page]], ...] = (
+    (b"w", b"", 1, _Walk.set_width, [_PAGE]),
+    (b"G", b"", 1, _Walk.set_line_grey, [_PAGE]),
+    (b"g", b"", 1, _Walk.set_fill_grey, [_PAGE]),
+    (b"rg", b"", 3, _Walk.set_fill_colour, [_PAGE]),
+    (b"d", b"[", 1, _Walk.set_dash, [_PAGE]),
+    (b"m", b"", 2, _Walk.move, [_PAGE, _OPEN, _SHUT]),
+    (b"l", b"", 2, _Walk.line, [_MOVED, _OPEN]),
+    (LINE, b"", 4, _Walk.move_and_line, [_PAGE, _OPEN, _SHUT]),
+    (b"c", b"", 6, _Walk.curve, [_MOVED, _OPEN]),
+    (b"h", b"", 0, _Walk.close, [_OPEN]),
+    (b"re", b"", 4, _Walk.rectangle, [_PAGE, _OPEN, _SHUT]),
+    (b"S", b"", 0, _Walk.stroke, [_OPEN, _SHUT]),
+    (b"f", b"", 0, _Walk.fill, [_SHUT]),
+    (b"BT", b"", 0, _Walk.begin_text, [_PAGE]),
+    (b"Tm", b"", 6, _Walk.set_matrix, [_TEXT]),
+    (b"Tf", b"/", 1, _Walk.set_font, [_TEXT]),
+    (b"Tj", b"(", 0, _Walk.show, [_TEXT]),
+    (b"ET", b"", 0, _Walk.end_text, [_TEXT]),
+)
+"""Each operator, how its one operand begins that is no number, how many numbers, what it does, where it may stand."""
+
+_OPERATORS: dict[str, dict[bytes, tuple[_Act, bytes, int]]] = {
+    place: {operator: (act, other, count) for operator, other, count, act, places in _PLACES if place in places}
+    for place in (_PAGE, _MOVED, _OPEN, _SHUT, _TEXT)
 }

@@ -37,12 +37,28 @@ def _sheets(wanted: Sheet, found: Sheet) -> Findings:
     if len(wanted.shapes) != len(found.shapes):
         problems.append(finding(Compared.SHAPES, found=len(found.shapes), wanted=len(wanted.shapes)))
     for one, other in zip(wanted.shapes, found.shapes, strict=False):
-        if kind := _differs(one, other):
-            return Findings(deviation, (*problems, kind))  # from here on nothing would match
-        deviation = max(deviation, _apart(one, other))
+        apart = _between(one, other)
+        if apart is None:
+            if kind := _differs(one, other):
+                return Findings(deviation, (*problems, kind))  # from here on nothing would match
+            apart = _apart(one, other)
+        deviation = max(deviation, apart)
     if deviation > LIMIT:
         problems.append(finding(Compared.OFF, micrometres=deviation * 1000))
     return Findings(deviation, tuple(problems))
+
+
+def _between(wanted: Shape, found: Shape) -> float | None:
+    """How far off a straight line of one step is, which nearly every shape of a sheet is; None for all else."""
+    if type(wanted) is not Curve or type(found) is not Curve or wanted.pen is not found.pen:
+        return None
+    if wanted.closed or found.closed or len(wanted.steps) != 1 or len(found.steps) != 1:
+        return None
+    (end, through), (other_end, other_through) = wanted.steps[0], found.steps[0]
+    if through is not None or other_through is not None:
+        return None
+    one, other = math.dist(wanted.start, found.start), math.dist(end, other_end)
+    return math.inf if math.isnan(one + other) else max(one, other)
 
 
 def _differs(wanted: Shape, found: Shape) -> Finding | None:
@@ -55,8 +71,7 @@ def _differs(wanted: Shape, found: Shape) -> Finding | None:
             if wanted.words == found.words
             else finding(Compared.SAYS, found=shown(found.words), wanted=shown(wanted.words))
         )
-    alike = (_is_line(wanted) and _is_line(found)) or _outline(wanted) == _outline(found)
-    return None if alike else finding(Compared.FORM, wanted=_named(wanted))
+    return None if _outline(wanted) == _outline(found) else finding(Compared.FORM, wanted=_named(wanted))
 
 
 def _named(shape: Shape) -> Message:
@@ -79,11 +94,6 @@ def _arcs(path: Curve) -> list[bool]:
     """Which steps are arcs; nothing where none is."""
     throughs = list(map(_through, path.steps))
     return [] if throughs.count(None) == len(throughs) else [through is not None for through in throughs]
-
-
-def _is_line(shape: Shape) -> bool:
-    """Whether it is one straight line, open: nearly every shape of a sheet is."""
-    return isinstance(shape, Curve) and len(shape.steps) == 1 and not shape.closed and shape.steps[0].through is None
 
 
 def _misses(path: Curve) -> bool:

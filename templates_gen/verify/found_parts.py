@@ -49,7 +49,10 @@ class FoundPart:
     def holds_all(self, points: Iterable[Point]) -> bool:
         """Whether all of these points do."""
         left, bottom, right, top = self._reach
-        return all(left <= x <= right and bottom <= y <= top for x, y in points)
+        for x, y in points:  # noqa: SIM110 (of two points or three a generator is most of the work)
+            if not (left <= x <= right and bottom <= y <= top):
+                return False
+        return True
 
     @cached_property
     def _reach(self) -> Box:

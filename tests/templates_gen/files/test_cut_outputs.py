@@ -17,7 +17,7 @@ import ezdxf
 import pytest
 import svgelements
 from commands import refused, run
-from ezdxf import path as ezdxf_path
+from ezdxf.entities import Arc, DXFEntity
 from ink import meetings
 from kits import font_metrics, plan_of
 from rasters import svg_pixels
@@ -172,20 +172,27 @@ def test_ezdxf_and_svgelements_find_the_same_outlines() -> None:
         ours = [each for each in group if isinstance(each, svgelements.Path)]
         document = ezdxf.read(io.StringIO(write(outputs().output(dxf)).decode()))
         assert document.audit().errors == []
-        theirs = [ezdxf_path.make_path(each) for each in document.modelspace() if each.dxf.layer == "cut"]
+        theirs = [list(each.virtual_entities()) for each in document.modelspace() if each.dxf.layer == "cut"]
         (sheet,) = outputs().output(svg).sheets
         assert len(ours) == len(theirs) == cuts_on(sheet)
         for one, other in zip(ours, theirs, strict=True):
-            points = list(other.flattening(0.0002))
-            assert one.length(error=1e-6) == pytest.approx(other_length(points), rel=1e-5)
+            points = [point for each in other for point in points_on(each)]
+            assert one.length(error=1e-6) == pytest.approx(sum(map(length_of, other)), rel=1e-5)
             left, top, right, bottom = one.bbox()
             xs, ys = [point.x for point in points], [sheet.height - point.y for point in points]
             assert (left, top, right, bottom) == pytest.approx((min(xs), min(ys), max(xs), max(ys)), abs=0.001)
 
 
-def other_length(points: list[ezdxf.math.Vec3]) -> float:
-    """The length of a line through points."""
-    return sum(one.distance(other) for one, other in pairwise(points))
+def points_on(each: DXFEntity) -> list[ezdxf.math.Vec3]:
+    """Places on a line or an arc, from one end to the other."""
+    return list(each.flattening(0.0002)) if isinstance(each, Arc) else [each.dxf.start, each.dxf.end]
+
+
+def length_of(each: DXFEntity) -> float:
+    """The length of a line or an arc."""
+    if isinstance(each, Arc):
+        return each.dxf.radius * math.radians((each.dxf.end_angle - each.dxf.start_angle) % 360)
+    return each.dxf.start.distance(each.dxf.end)
 
 
 def test_resvg_shows_every_slot() -> None:
@@ -322,8 +329,8 @@ def test_what_asks_for_care_is_told_whatever_its_words(monkeypatch: pytest.Monke
     def other(*given: Any) -> Any:
         return tuple(replace(part, notes=(plain, Care(mind))) for part in right.builds(*given))
 
-    monkeypatch.setattr("templates_gen.files.drawings.CUT_PRODUCTS", {"comb": right._replace(builds=other)})
-    monkeypatch.setattr("templates_gen.files.drawings.cut_suiting", lambda _: ("comb",))
+    monkeypatch.setattr("templates_gen.files.cut_drawings.CUT_PRODUCTS", {"comb": right._replace(builds=other)})
+    monkeypatch.setattr("templates_gen.files.cut_drawings.cut_suiting", lambda _: ("comb",))
     stated = Outputs(planned(), font_metrics(), ["comb"], stock()).notes
     assert any(note.endswith(mind) for note in stated)
     assert not any(note.endswith(plain) for note in stated)
@@ -331,8 +338,8 @@ def test_what_asks_for_care_is_told_whatever_its_words(monkeypatch: pytest.Monke
 
 def test_a_name_that_is_printed_and_cut_is_printed_where_it_cannot_be_cut(monkeypatch: pytest.MonkeyPatch) -> None:
     """Asked for by name, both are made; from a stock that is too small only the printed one, and that is said."""
-    monkeypatch.setattr("templates_gen.files.drawings.CUT_PRODUCTS", {"wrap-gauge": CUT_PRODUCTS["comb"]})
-    monkeypatch.setattr("templates_gen.files.drawings.cut_suiting", lambda _: ("wrap-gauge",))
+    monkeypatch.setattr("templates_gen.files.cut_drawings.CUT_PRODUCTS", {"wrap-gauge": CUT_PRODUCTS["comb"]})
+    monkeypatch.setattr("templates_gen.files.cut_drawings.cut_suiting", lambda _: ("wrap-gauge",))
     both = Outputs(planned(), font_metrics(), ["wrap-gauge"], stock())
     assert {"wrap-gauge.pdf", "wrap-gauge.svg"} < set(both.files)
     assert len(both.files) == 5

@@ -6,6 +6,7 @@ from typing import Any
 import pytest
 from kits import font_metrics, plan_of
 
+import templates_gen.files.cut_drawings as cut_drawings_module
 import templates_gen.files.drawings as drawings_module
 from layout.cutting.products import CUT_PRODUCTS
 from layout.products import PRODUCTS
@@ -37,7 +38,7 @@ def test_one_sheet_draws_that_sheet_only(asked: str, monkeypatch: pytest.MonkeyP
     """No part of another product is built for its name, its notes or its sheets."""
     name, count = CASES[asked]
     monkeypatch.setattr(drawings_module, "PRODUCTS", _only(name, dict(PRODUCTS)))
-    monkeypatch.setattr(drawings_module, "CUT_PRODUCTS", _only(name, dict(CUT_PRODUCTS)))
+    monkeypatch.setattr(cut_drawings_module, "CUT_PRODUCTS", _only(name, dict(CUT_PRODUCTS)))
     outputs = Outputs(plan_of(), font_metrics(), (asked,), stock_file.built_in())
     assert len(outputs.files) == count
     assert all(outputs.output(file).sheets for file in outputs.files)

@@ -23,7 +23,7 @@ from layout.drawing.correction import TRUE, Scale, corrected
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Curve, Region
 from layout.drawing.sheet import Sheet
-from templates_gen.files import board_drawings, drawings
+from templates_gen.files import board_drawings, cut_drawings
 from templates_gen.files.output import Output
 from templates_gen.files.outputs import Outputs
 from templates_gen.files.proof import findings, read, write
@@ -253,7 +253,7 @@ WRONG: dict[str, Callable[[Sheet, Scale], Sheet]] = {
 @pytest.mark.parametrize("wrong", WRONG)
 def test_a_scale_that_is_drawn_wrongly_rings(wrong: str, monkeypatch: pytest.MonkeyPatch) -> None:
     """Whoever draws the files, plan and file alike: every file for the cutter is found."""
-    for module in (drawings, board_drawings):
+    for module in (cut_drawings, board_drawings):
         monkeypatch.setattr(module, "drawn_against", WRONG[wrong])
     outputs = Outputs(plan_of(), font_metrics(), stock=stock_of(OFF))
     for begins in ("shed-stick-", "board-"):

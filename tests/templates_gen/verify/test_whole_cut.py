@@ -12,6 +12,7 @@ from pathlib import Path
 import pytest
 from kits import KINDS, font_metrics, parts_of, plan_of
 
+import templates_gen.files.cut_drawings as cut_drawings_module
 import templates_gen.files.drawings as drawings_module
 from layout.cutting.products import CUT_PRODUCTS, cut_suiting
 from layout.plan import plan
@@ -83,14 +84,14 @@ def test_a_cut_product_left_out_rings(name: str, monkeypatch: PATCH) -> None:
     """A product that is lost from the list is missed, since nothing said that the stock does not allow it."""
     planned = outputs_of(KIND_OF[name]).plan
     rest = tuple(each for each in cut_suiting(planned) if each != name)
-    monkeypatch.setattr(drawings_module, "cut_suiting", lambda _: rest)
+    monkeypatch.setattr(cut_drawings_module, "cut_suiting", lambda _: rest)
     outputs = Outputs(planned, font_metrics(), stock=stockfile.built_in())
     assert said(outputs) == f"{name} is missing, which this kit must have for the cutter"
 
 
 def test_nothing_is_kept_of_a_kit_that_lacks_a_comb(monkeypatch: PATCH, tmp_path: Path) -> None:
     """`make` refuses it before anything is kept."""
-    monkeypatch.setattr(drawings_module, "cut_suiting", lambda _: ("trial-cut",))
+    monkeypatch.setattr(cut_drawings_module, "cut_suiting", lambda _: ("trial-cut",))
     with pytest.raises(ProofError, match="would not be whole: comb is missing"):
         make(plan_of(), tmp_path, font_metrics(), stock=stockfile.built_in())
     assert list(tmp_path.iterdir()) == []
