@@ -13,8 +13,9 @@ from templates_gen.messages.language import message
 from templates_gen.messages.roles.reading import Arc
 
 _NEAR = 0.001  # 1 micrometre
-_STEEPEST = math.tan(math.radians(45) / 4) / 2  # rise over chord of an arc of 45 degrees
-_TWICE = math.tan(math.radians(90) / 4) / 2  # of one of 90 degrees, which is written for two
+_MOST = 45  # degrees; an arc of up to twice as many may be written for its halves
+_STEEPEST = math.tan(math.radians(_MOST) / 4) / 2  # rise over chord of an arc of so many
+_TWICE = math.tan(math.radians(2 * _MOST) / 4) / 2
 
 
 def middle_of_curve(start: Point, first: Point, second: Point, end: Point) -> Point:
@@ -45,7 +46,8 @@ def _chord_and_rise(
     ux, uy = (end.x - start.x) / chord, (end.y - start.y) / chord
     rise = ux * (middle.y - start.y) - uy * (middle.x - start.x)
     if abs(rise) > steepest * chord + _NEAR:
-        raise ReadError(message(Arc.STEEP, x=start.x, y=start.y))
+        most = _MOST if steepest == _STEEPEST else 2 * _MOST
+        raise ReadError(message(Arc.STEEP, x=start.x, y=start.y, most=most))
     return chord, (ux, uy), rise
 
 

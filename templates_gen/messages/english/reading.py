@@ -114,7 +114,7 @@ MESSAGES: dict[Role, str | Plural] = {
     Svg.ARC: "the SVG holds an arc with the radii {one} and {other}",
     Arc.NO_ARC: "the curve from {x:.3f}, {y:.3f} mm is not an arc",
     Arc.NOWHERE: "the curve at {x:.3f}, {y:.3f} mm goes nowhere",
-    Arc.STEEP: "the curve from {x:.3f}, {y:.3f} mm turns by more than 45 degrees",
+    Arc.STEEP: "the curve from {x:.3f}, {y:.3f} mm turns by more than {most} degrees",
     Arc.SHORT: "the arc from {x:.3f}, {y:.3f} mm does not reach its end",
     Dxf.TOO_LARGE: "the DXF is larger than {most} bytes",
     Dxf.NO_TEXT: "the DXF holds bytes that are no text",
