@@ -206,5 +206,5 @@ def test_a_network_is_opened_with_a_warning(tmp_path: Path) -> None:
             assert b" 403 " in answer.split(b"\r\n")[0]
             assert b'action="/enter"' in answer
         finally:
-            process.send_signal(signal.SIGINT)
+            process.terminate()
             process.communicate(timeout=60)
