@@ -2,11 +2,17 @@
 
 from __future__ import annotations
 
+import pytest
+from cut_plans import stock_with
 from hypothesis import given
 from hypothesis import strategies as st
+from kits import font_metrics, plan_of
 
 from layout.cutting.parts.comb_body import LIMIT_MARK, marks
 from layout.drawing.shapes import Point
+from templates_gen.files.outputs import Outputs
+from templates_gen.files.proof import findings, read, write
+from templates_gen.verify.alike import alike, each_once, in_rows
 from templates_gen.verify.kinds.opening import Opening
 from templates_gen.verify.printed.openings import belongs
 from templates_gen.writers.cutting.checks import repeated
@@ -43,3 +49,33 @@ def test_a_hole_at_the_edge_of_a_piece_is_where_it_is_drawn(edge: float, one: fl
     assert not belongs(hole, box, [])
     assert belongs(hole._replace(x=edge - 2.0), box, [])
     assert not belongs(hole._replace(x=edge), box, [hole._replace(x=edge)])
+
+
+@given(_STEPS, st.lists(_OFF, min_size=3, max_size=3), st.sampled_from((1, 2, 3, 6)))
+def test_a_row_is_a_row(step: int, off: list[float], digits: int) -> None:
+    """Its words stand in their order, wherever a rounding would part their heights; the row under it is another."""
+    tie = (step + 0.5) * 10.0**-digits
+    row = [Point(float(x), tie + each) for x, each in enumerate(off)]
+    below = Point(-1.0, tie - 0.01)
+    assert in_rows([row[1], below, row[2], row[0]], lambda at: at) == [row, [below]]
+
+
+@given(_STEPS, _OFF, _OFF, st.sampled_from((1, 2, 3, 6)))
+def test_numbers_are_one_to_a_micrometre(step: int, one: float, other: float, digits: int) -> None:
+    """And no further."""
+    tie = (step + 0.5) * 10.0**-digits
+    assert alike([tie + one, 7.0], [7.0, tie + other])
+    assert not alike([tie + one], [tie + other + 0.002])
+    assert not alike([tie, tie], [tie])
+    assert len(each_once([tie + one, tie + other, tie + 0.5])) == 2
+
+
+@pytest.mark.parametrize("kerf", [0.135, 0.105, 0.065, 0.2])
+@pytest.mark.parametrize("form", ["svg", "dxf"])
+def test_a_table_is_read_row_by_row_with_any_kerf(kerf: float, form: str) -> None:
+    """Half a kerf puts the figures of a row at half a micrometre, where their heights round up or down."""
+    plan = plan_of({"sett": {"given": "6 per cm"}, "frame.outer_width": "30 cm", "weaving.winding": "figure eight"})
+    outputs = Outputs(plan, font_metrics(), ["wrap-gauge-cut"], stock_with(kerf=kerf))
+    (file,) = (name for name in outputs.files if name.endswith(form))
+    output = outputs.output(file)
+    assert findings(plan, output, read(output, write(output))).problems == ()

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Iterator, Mapping, Sequence
 
 from layout.drawing.shapes import Point
@@ -15,13 +16,17 @@ from templates_gen.verify.found_parts import FoundPart
 _ROW = 1.5  # the middle of an arrow lies less than so far above the baseline of its words, in mm
 _BEFORE = 3.5  # and less than so far before them, where it stands before them
 _BESIDE = 1.5  # words at the centre begin at most so far past it
+_SAME = 0.01  # two arrows nearer than so, in mm, are one
 _LONGEST = 12.0  # words that end beside the centre are no longer, in mm
 
 
 def arrows_on(pieces: Sequence[FoundPart]) -> list[Arrow]:
     """The arrow heads of all pieces, once where two pieces show the same one."""
-    found = {(round(a.at.x, 2), round(a.at.y, 2)): a for seen in pieces for a in arrows_in(seen.shapes())}
-    return list(found.values())
+    found: list[Arrow] = []
+    for arrow in (each for seen in pieces for each in arrows_in(seen.shapes())):
+        if all(math.dist(arrow.at, other.at) > _SAME for other in found):
+            found.append(arrow)
+    return found
 
 
 def misplaced(left: Point | None, right: Point | None, centre: Point | None) -> Iterator[Finding]:

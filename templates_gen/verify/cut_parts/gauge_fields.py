@@ -16,6 +16,7 @@ from layout.values.units import say_length
 from templates_gen.lettering.fonts import metrics
 from templates_gen.messages.roles.proof_cut import Cut
 from templates_gen.verify import LIMIT
+from templates_gen.verify.alike import in_rows
 from templates_gen.verify.cut_parts.found_cuts import FoundCut, xs, ys
 from templates_gen.verify.cut_parts.lettering import SMALL, Area, spot_of
 from templates_gen.verify.finding import NOTHING, Finding, Findings, finding
@@ -101,12 +102,7 @@ def _read(plan: Plan, there: Sequence[Area], left: float) -> tuple[list[list[Fie
             rest.append(area)
         else:
             found.append(field)
-    rows: list[list[Field]] = []
-    for field in sorted(found, key=lambda each: (-round(each.spot.y, 3), each.spot.x)):
-        if not rows or rows[-1][0].spot.y - field.spot.y > LIMIT:
-            rows.append([])
-        rows[-1].append(field)
-    return rows, rest
+    return in_rows(found, lambda field: field.spot), rest
 
 
 def _head_fields(heads: Sequence[str], rows: Sequence[Sequence[Field]]) -> Iterator[Finding]:

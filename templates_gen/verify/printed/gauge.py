@@ -14,6 +14,7 @@ from layout.plan import Plan
 from layout.values.units import Length
 from templates_gen.messages.roles.proof_printed import Card
 from templates_gen.verify import LIMIT
+from templates_gen.verify.alike import each_once
 from templates_gen.verify.finding import NOTHING, Finding, Findings, finding
 from templates_gen.verify.found_parts import FoundPart
 from templates_gen.verify.heads import About, check_head
@@ -145,7 +146,7 @@ def _notches(seen: FoundPart, edges: Sequence[Curve], low: float, high: float) -
     cuts = [(path.closed, path.points()) for path in seen.paths(Pen.CUT)]
     vees = [points for closed, points in cuts if not closed and len(points) == 3]
     diamonds = [
-        sorted(points, key=_up) for closed, points in cuts if closed and len({round(y, 1) for _, y in points}) == 3
+        sorted(points, key=_up) for closed, points in cuts if closed and len(each_once(y for _, y in points)) == 3
     ]
     at_edge: tuple[list[float], list[float]] = ([], [])
     tips: list[Point] = []

@@ -13,6 +13,7 @@ from layout.values.units import Length, say_length
 from templates_gen.lettering.fonts import metrics
 from templates_gen.messages.roles.proof import Words
 from templates_gen.messages.roles.proof_printed import Cells
+from templates_gen.verify.alike import in_rows
 from templates_gen.verify.finding import Finding, Findings, finding
 from templates_gen.verify.found_parts import FoundPart
 from templates_gen.verify.heads import About, check_heads
@@ -32,7 +33,8 @@ def check_grid_words(
 ) -> Findings:
     """Every word of all pieces and sheets; what is said once stands beside the first piece, or before it."""
     say, total = plan.words.say, len(pieces)
-    ranks = sorted(range(total), key=lambda k: (round(windows[k][1][0]), windows[k][0][0]))
+    upward = in_rows(range(total), lambda k: Point(windows[k][0][0], -windows[k][1][0]))
+    ranks = [k for row in upward for k in row]
     key = [say(role) for role in (*_SIGNS, *(_OF_PIECES if total > 1 else ()))] + list(_remarks(plan, axes))
     wrong, centres, beside = list[Finding](), set[str](), list[str]()
     for number, k in enumerate(ranks, 1):

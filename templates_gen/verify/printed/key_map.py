@@ -15,6 +15,7 @@ from layout.messages.catalogue import Catalogue
 from layout.messages.roles import KeyMap
 from templates_gen.messages.roles.proof import Laid
 from templates_gen.verify import LIMIT
+from templates_gen.verify.alike import in_rows
 from templates_gen.verify.finding import Finding, finding
 from templates_gen.verify.found_parts import FoundPart
 from templates_gen.verify.printed.furniture import tile_of
@@ -61,7 +62,7 @@ def map_on(sheet: Sheet, spoken: Catalogue) -> Map | None:
                 words += [(text.at, text.words), (under[0], spoken.say(KeyMap.SHEET))]
     said = [(text.at, text.words) for role in (KeyMap.TITLE, KeyMap.HERE) for text in _first(texts, spoken.say(role))]
     explained = any(each == spoken.say(KeyMap.HERE) for _, each in said)
-    ordered = sorted(rows, key=lambda row: (-round(row.at.y, 3), row.at.x))
+    ordered = [row for across in in_rows(rows, lambda row: row.at) for row in across]
     return Map(tuple(ordered), explained, (*words, *(said if rows else ())))
 
 

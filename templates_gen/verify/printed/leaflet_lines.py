@@ -50,15 +50,6 @@ def level(shapes: Iterable[Shape], *pens: Pen) -> list[tuple[float, float, float
     return sorted(found)
 
 
-def places(xs: Iterable[float]) -> list[float]:
-    """Numbers in their order, those that are the same once."""
-    found: list[float] = []
-    for x in sorted(xs):
-        if not found or x - found[-1] > LIMIT:
-            found.append(x)
-    return found
-
-
 def covered(lines: Iterable[Upright], x: float, low: float, high: float) -> bool:
     """Whether one of the uprights at x runs over all between two heights."""
     return any(abs(each.x - x) <= LIMIT and each.low <= low + LIMIT and each.high >= high - LIMIT for each in lines)

@@ -9,10 +9,11 @@ from layout.drawing.pens import Pen
 from layout.drawing.shapes import Curve, Shape
 from templates_gen.messages.roles.proof_leaflet import LeafPicture
 from templates_gen.verify import LIMIT
+from templates_gen.verify.alike import alike
 from templates_gen.verify.printed.leaflet_facts import Facts
 from templates_gen.verify.printed.leaflet_lines import Upright, bent, boxes, numbers, uprights
 
-_SHOWN, _NUMBERED, _NUMBER, _DIGITS = 6, 3, 2.7, 3
+_SHOWN, _NUMBERED, _NUMBER = 6, 3, 2.7
 
 
 def space(facts: Facts, shapes: Sequence[Shape]) -> Iterator[LeafPicture]:
@@ -37,10 +38,11 @@ def space(facts: Facts, shapes: Sequence[Shape]) -> Iterator[LeafPicture]:
 
 def _on_guide(below: Sequence[Upright], shapes: Sequence[Shape]) -> bool:
     """Whether every end has its mark on the guide, full or broken as it is itself."""
-    marks = [
-        (round(each.x, _DIGITS), each.pen is Pen.END_MARK) for each in uprights(shapes, Pen.END_MARK, Pen.END_MARK_BACK)
-    ]
-    return sorted(marks) == sorted((round(each.x, _DIGITS), each.pen is Pen.THREAD) for each in below)
+    pairs = (Pen.END_MARK, Pen.THREAD), (Pen.END_MARK_BACK, Pen.THREAD_BACK)
+    return all(
+        alike((each.x for each in uprights(shapes, mark)), (each.x for each in below if each.pen is end))
+        for mark, end in pairs
+    )
 
 
 def _in_comb(below: Sequence[Upright], shapes: Sequence[Shape], *, comb: bool) -> bool:
@@ -55,4 +57,4 @@ def _in_comb(below: Sequence[Upright], shapes: Sequence[Shape], *, comb: bool) -
         for one, other in pairwise(outline.points())
         if abs(one.y - other.y) <= LIMIT and one.y < top - LIMIT and abs(one.x - other.x) < _NUMBER
     ]
-    return not comb or sorted(round(x, _DIGITS) for x in grounds) == sorted(round(each.x, _DIGITS) for each in below)
+    return not comb or alike(grounds, (each.x for each in below))

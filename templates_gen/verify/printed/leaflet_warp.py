@@ -12,6 +12,7 @@ from layout.frames.kinds.notched_ends import NotchedEnd
 from layout.frames.kinds.pegged_ends import PeggedEnd
 from templates_gen.messages.roles.proof_leaflet import LeafPicture
 from templates_gen.verify import LIMIT
+from templates_gen.verify.alike import each_once
 from templates_gen.verify.arrows import arrows_in
 from templates_gen.verify.kinds.truths import truth_of
 from templates_gen.verify.printed.leaflet_facts import Facts
@@ -24,7 +25,6 @@ from templates_gen.verify.printed.leaflet_lines import (
     discs,
     heads,
     numbers,
-    places,
     straight,
     uprights,
 )
@@ -66,10 +66,10 @@ def marks(facts: Facts, shapes: Sequence[Shape]) -> Iterator[LeafPicture]:
     wrapped = not isinstance(ends, NotchedEnd | PeggedEnd | NailEnd) or not facts.has("strips")
     if wrapped:
         drawn = uprights(shapes, Pen.MARK, Pen.TEN)
-        found = places(each.x for each in drawn)
+        found = each_once(each.x for each in drawn)
         heavy = {each.x for each in drawn if each.pen is Pen.TEN}
     else:
-        found = places(at.x for at, _ in circles(shapes, Pen.HOLE)) or _notches(shapes)
+        found = each_once(at.x for at, _ in circles(shapes, Pen.HOLE)) or _notches(shapes)
         heavy = set()
     found = found[:: facts.toward]
     wanted = [k for k in range(len(found)) if k == 0 or (first + k) % _FIFTH == 0]
@@ -97,7 +97,7 @@ def _notches(shapes: Sequence[Shape]) -> list[float]:
         for one, other in pairwise(outline.points()):
             inside = abs(one.y - other.y) <= LIMIT and min(p.y for p in outline.points()) < one.y
             found += [(one.x + other.x) / 2] if inside and one.y < max(p.y for p in outline.points()) - 1 else []
-    return places(found)
+    return each_once(found)
 
 
 def tie_on(facts: Facts, shapes: Sequence[Shape]) -> Iterator[LeafPicture]:

@@ -9,6 +9,7 @@ from layout.drawing.pens import Pen
 from layout.drawing.shapes import Box, Curve, Shape
 from templates_gen.messages.roles.proof_leaflet import LeafPicture
 from templates_gen.verify import LIMIT
+from templates_gen.verify.alike import each_once
 from templates_gen.verify.kinds.truths import truth_of
 from templates_gen.verify.printed.leaflet_facts import Facts, rows_of
 from templates_gen.verify.printed.leaflet_lines import (
@@ -22,7 +23,6 @@ from templates_gen.verify.printed.leaflet_lines import (
     covered,
     heads,
     level,
-    places,
     uprights,
 )
 
@@ -57,7 +57,7 @@ def stick(facts: Facts, shapes: Sequence[Shape]) -> Iterator[LeafPicture]:
     if ((low + high) / 2 > HIGH / 2) != _near_low(facts):
         yield LeafPicture.STICK
     lines = [each for each in uprights(shapes, *_THREADS) if left < each.x < right]
-    xs = places(each.x for each in lines)
+    xs = each_once(each.x for each in lines)
     over = [covered(lines, x, low, high) for x in xs]
     layers = not all(facts.on_face(far=True))
     pens = [any(each.pen is Pen.THREAD_BACK for each in lines if abs(each.x - x) <= LIMIT) for x in xs]
@@ -68,7 +68,7 @@ def stick(facts: Facts, shapes: Sequence[Shape]) -> Iterator[LeafPicture]:
 def rows(facts: Facts, shapes: Sequence[Shape]) -> Iterator[LeafPicture]:
     """So many rows at both ends, three at most, each over and under by turns; or a hitch round every end."""
     picks, ends = level(shapes, Pen.PICK), uprights(shapes, Pen.THREAD)
-    heights, xs = places(y for y, _, _ in picks), places(each.x for each in ends)
+    heights, xs = each_once(y for y, _, _ in picks), each_once(each.x for each in ends)
     count = min(rows_of(facts.kit), _MOST_ROWS)
     near = sum(1 for y in heights if (y < HIGH / 2) == _near_low(facts))
     if (near, len(heights) - near) != (0 if truth_of(facts.kit).on_rod else count, count):
@@ -90,7 +90,7 @@ def rows(facts: Facts, shapes: Sequence[Shape]) -> Iterator[LeafPicture]:
 
 def leashes(facts: Facts, shapes: Sequence[Shape]) -> Iterator[LeafPicture]:
     """A loop from the rod round every end that the stick does not lift."""
-    rods, xs = _wide(shapes), places(each.x for each in uprights(shapes, *_THREADS))
+    rods, xs = _wide(shapes), each_once(each.x for each in uprights(shapes, *_THREADS))
     loops = [box for box in boxes(shapes) if box[2] - box[0] < 3]
     held = [sum(1 for box in loops if box[0] < x < box[2]) for x in xs]
     if len(rods) != 1 or held != [int(not over) for over in _wanted_lifted(facts)]:
@@ -98,9 +98,9 @@ def leashes(facts: Facts, shapes: Sequence[Shape]) -> Iterator[LeafPicture]:
         return
     (_, low, _, high), near_low = rods[0], _near_low(facts)
     hang = all(abs((box[3] - low) if near_low else (box[1] - high)) <= LIMIT for box in loops)
-    behind = {round(each.x, 3) for each in uprights(shapes, Pen.THREAD_BACK)}
+    behind = [each.x for each in uprights(shapes, Pen.THREAD_BACK)]
     layers = not all(facts.on_face(far=True))
-    broken = [round(x, 3) in behind for x in xs] == [layers and bool(each) for each in held]
+    broken = [any(abs(x - other) <= LIMIT for other in behind) for x in xs] == [layers and bool(each) for each in held]
     if not hang or not broken or sum(held) != len(loops):
         yield LeafPicture.LOOPS
 
@@ -109,7 +109,7 @@ def first_rows(facts: Facts, shapes: Sequence[Shape]) -> Iterator[LeafPicture]:
     """The weft in an arc, over the ends that are not lifted and under the others; and arrows to the near end."""
     near_low = _near_low(facts)
     arcs, ends = bent(shapes, Pen.WEFT), uprights(shapes, *_THREADS)
-    xs = places(each.x for each in ends)
+    xs = each_once(each.x for each in ends)
     over = []
     for x in xs:
         on = [path for path in arcs if min(p.x for p in path.points()) < x < max(p.x for p in path.points())]
@@ -172,7 +172,7 @@ def finish(facts: Facts, shapes: Sequence[Shape]) -> Iterator[LeafPicture]:
             yield LeafPicture.DRAWN
         return
     ends = uprights(shapes, Pen.THREAD)
-    xs, middle = places(each.x for each in ends), HIGH / 2
+    xs, middle = each_once(each.x for each in ends), HIGH / 2
     whole = [any(abs(e.x - x) <= LIMIT and e.low < middle < e.high for e in ends) for x in xs]
     half = len(xs) // 2
     cut = [k not in (half - 1, half) for k in range(len(xs))]
