@@ -79,3 +79,12 @@ def test_a_table_is_read_row_by_row_with_any_kerf(kerf: float, form: str) -> Non
     (file,) = (name for name in outputs.files if name.endswith(form))
     output = outputs.output(file)
     assert findings(plan, output, read(output, write(output))).problems == ()
+
+
+@pytest.mark.parametrize("kerf", [0.05, 0.15, 0.1])
+def test_a_size_is_said_with_any_kerf(kerf: float) -> None:
+    """A stick of 30 mm and a kerf of 0.05 mm is 30.05 mm wide, which is said as 30.1 and may be read as less."""
+    plan = plan_of({"paper.size": "a4"})
+    outputs = Outputs(plan, font_metrics(), ["shed-stick.pdf"], stock_with(kerf=kerf))
+    (output,) = map(outputs.output, outputs.files)
+    assert findings(plan, output, read(output, write(output))).problems == ()

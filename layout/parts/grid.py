@@ -24,6 +24,7 @@ from layout.parts.grid_key import WIDE, Key, key_of, signs
 from layout.parts.grid_size import Grid, grid_of, left_out, notes_for, remarks_for
 from layout.plan import Plan
 from layout.values.errors import LayoutError
+from layout.values.numerals import say_fixed
 
 NAME = "weaving-grid"
 
@@ -90,7 +91,7 @@ class _Draft:
         say, steps = self.words.say, [self.words.say(Said.STEP_DRAW)]
         if on.total > 1:
             half, high = -self.left + _OFF, self.grid.row_line(self.grid.rows) + 2 * _OFF
-            wide, high_words = (self.words.figure(f"{side:.1f}") for side in (2 * half, high))
+            wide, high_words = (say_fixed(side, 1) for side in (2 * half, high))
             tape = say(Said.STEP_TAPE, count=on.total, wide=wide, high=high_words)
             steps = [say(Said.STEP_CUT), tape, *steps]
         if on.says:

@@ -77,8 +77,13 @@ def prove_stick_ends(plan: Plan, stock: Stock, ends: Sequence[FoundPart]) -> Fin
     total += prove_engraved([area for cut in cuts for area in areas(cut)], (), broken(text), may_end=True)
     sizes = 2 * (reach + cuts[0].beside("x")), max(levels) - min(levels)
     said = {shape.words for shape in ends[0].sheet.shapes if isinstance(shape, Text)}
-    missing = [size for size in sizes if plan.words.say(Unit.MM, number=say_number(size, 1)) not in said]
+    missing = [size for size in sizes if said.isdisjoint(_said_of(plan, size))]
     return total + Findings(0.0, tuple(finding(Cut.SIZE, size=size) for size in missing))
+
+
+def _said_of(plan: Plan, size: float) -> set[str]:
+    """What may be said of a size that was read: it may lie on either side of a rounding."""
+    return {plan.words.say(Unit.MM, number=say_number(size + off, 1)) for off in (-LIMIT, 0.0, LIMIT)}
 
 
 def _ends_round(cut: FoundCut, paths: Sequence[Curve], points: Sequence[Point], end: float) -> bool:

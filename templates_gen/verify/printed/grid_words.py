@@ -9,6 +9,7 @@ from layout.drawing.pens import Pen
 from layout.drawing.shapes import Box, Point, Region, Text
 from layout.messages.roles import Grid, SheetName
 from layout.plan import Plan
+from layout.values.numerals import say_fixed
 from layout.values.units import Length, say_length
 from templates_gen.lettering.fonts import metrics
 from templates_gen.messages.roles.proof import Words
@@ -133,7 +134,7 @@ def _steps(plan: Plan, pieces: Sequence[FoundPart]) -> Iterator[str]:
     if len(pieces) > 1:
         points = [point for seen in pieces for point in seen.part.datum]
         sides = [max(each) - min(each) for each in zip(*points, strict=True)]
-        wide, high = (plan.words.figure(f"{side:.1f}") for side in sides)
+        wide, high = (say_fixed(side, 1) for side in sides)
         yield say(Grid.STEP_CUT)
         yield say(Grid.STEP_TAPE, count=len(pieces), wide=wide, high=high)
     yield say(Grid.STEP_DRAW)
