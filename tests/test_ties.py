@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from typing import Any
+
 import pytest
 from cut_plans import stock_with
 from hypothesis import given
@@ -9,11 +11,13 @@ from hypothesis import strategies as st
 from kits import font_metrics, plan_of
 
 from layout.cutting.parts.comb_body import LIMIT_MARK, marks
-from layout.drawing.shapes import Point
+from layout.drawing.pens import Pen
+from layout.drawing.shapes import Placing, Point, Shape, filled
 from templates_gen.files.outputs import Outputs
 from templates_gen.files.proof import findings, read, write
 from templates_gen.verify.alike import alike, each_once, in_rows
 from templates_gen.verify.kinds.opening import Opening
+from templates_gen.verify.places import arrows_on
 from templates_gen.verify.printed.openings import belongs
 from templates_gen.writers.cutting.checks import repeated
 
@@ -68,6 +72,26 @@ def test_numbers_are_one_to_a_micrometre(step: int, one: float, other: float, di
     assert not alike([tie + one], [tie + other + 0.002])
     assert not alike([tie, tie], [tie])
     assert len(each_once([tie + one, tie + other, tie + 0.5])) == 2
+
+
+class _Piece:
+    """A piece that shows one arrow head whose middle lies at (x, 0)."""
+
+    def __init__(self, x: float) -> None:
+        self._head = filled([Point(1.0, 0.0), Point(-1.0, 1.0), Point(-1.0, -1.0)], Pen.SOLID)
+        self._x = x
+
+    def shapes(self) -> list[Shape]:
+        """As it lies on its sheet."""
+        return Placing(0, self._x, 0.0).shapes([self._head])
+
+
+@given(_STEPS, _OFF, _OFF)
+def test_an_arrow_that_two_pieces_show_is_one(step: int, one: float, other: float) -> None:
+    """Where second decimals round up and down, too; one a fifth of a millimetre away is another."""
+    tie = (step % 1000 + 0.5) * 1e-2
+    pieces: list[Any] = [_Piece(tie + one), _Piece(tie + other), _Piece(tie + 0.2)]
+    assert len(arrows_on(pieces)) == 2
 
 
 @pytest.mark.parametrize("kerf", [0.135, 0.105, 0.065, 0.2])

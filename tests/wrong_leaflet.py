@@ -253,6 +253,16 @@ LEAFLETS: Mapping[str, Wrong] = {
         LEAFLET,
         swap(rows_module, "notched_block", lambda right: lambda *given: right(*given[:4], given[4][1:], *given[5:])),
     ),
+    "a guide with full marks alone": Wrong(
+        {},
+        LEAFLET,
+        swap(rows_module, "_guide", lambda right: lambda xs, _, metrics: right(xs, [False] * len(xs), metrics)),
+    ),
+    "a guide with marks beside its ends": Wrong(
+        {},
+        LEAFLET,
+        swap(rows_module, "_guide", lambda right: lambda xs, *given: right([x + 0.01 for x in xs], *given)),
+    ),
     "a guide for a box that holds none": Wrong(
         {"box": {"holds": ["leaflet"]}}, LEAFLET, value(rows_module, "is_held", lambda *_: True)
     ),
