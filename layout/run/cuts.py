@@ -16,7 +16,7 @@ _AXES: tuple[Axis, ...] = ("y", "x")
 _SIDES: Mapping[Axis, tuple[int, int]] = {"x": (0, 2), "y": (1, 3)}
 _NEAR = 1e-6  # mm: what sums of floats may leave between two edges that are one
 THIN = 0.5
-"""Less than this, in mm, is not cut off: parts that are all but alike stand in one row, a gap is one cut."""
+"""Less than this, in mm, is not cut off: parts that are all but alike stand in one row, such a gap is one cut."""
 
 
 class Cut(NamedTuple):
