@@ -2,13 +2,17 @@
 
 from __future__ import annotations
 
+import time
+from collections.abc import Callable
 from pathlib import Path
+from typing import Any
 from urllib.parse import urlencode
 
 import pytest
 from desk_client import Visitor
 
 from templates_gen.desk.server import looking, pages
+from templates_gen.desk.server.drawing import Drawing
 from templates_gen.desk.server.forms import LETTERS, LETTERS_OF_WORDS
 from templates_gen.desk.server.guard import FIELDS
 from templates_gen.desk.server.refusals import FORM_BYTES
@@ -56,13 +60,19 @@ def test_a_line_that_is_too_long_is_refused(tmp_path: Path, line: str, most: int
 def test_what_takes_too_long_to_draw_is_said(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
     """The lines are answered all the same, and what was typed is kept; the page too comes without its drawings."""
     here = Visitor(tmp_path)
-    monkeypatch.setattr(looking, "WHILE_TYPING", 1e-9)
+    within = Drawing.within
+
+    def slowly(drawing: Drawing, seconds: float, draw: Callable[[], Any]) -> Any:
+        return within(drawing, seconds, lambda: (time.sleep(1.0), draw())[1])
+
+    monkeypatch.setattr(Drawing, "within", slowly)  # what is kept is drawn in no time
+    monkeypatch.setattr(looking, "WHILE_TYPING", 0.01)
     said = here.look({"frame.outer_width": "41 cm"})
     why = ENGLISH.say(DeskRefusal.TOO_LARGE_TO_DRAW)
     assert why in said["parts"]["notes"]
     assert said["lines"]["frame.outer_width"]["source"] == "yours"
     assert "frame" not in said["parts"]
-    monkeypatch.setattr(pages, "OF_A_PAGE", 1e-9)
+    monkeypatch.setattr(pages, "OF_A_PAGE", 0.01)
     page = here.get("/").text
     assert why in page
     assert 'value="41 cm"' in page
