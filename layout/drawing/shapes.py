@@ -84,18 +84,19 @@ class Text(NamedTuple):
     pen: Pen = Pen.TEXT
 
 
+_new_region, _new_text = partial(tuple.__new__, Region), partial(tuple.__new__, Text)
 Shape = Curve | Region | Text
 
 
 def line(start: Point, end: Point, pen: Pen) -> Curve:
     """One straight line."""
-    return Curve(start, (Step(end),), pen)
+    return _new_curve((start, (_new_step((end, None)),), pen, False))
 
 
 def polygon(points: Iterable[Point], pen: Pen) -> Curve:
     """A closed outline with straight sides through `points` (at least three)."""
     start, *others = points
-    return Curve(start, straight_to(others), pen, closed=True)
+    return _new_curve((start, straight_to(others), pen, True))
 
 
 def rectangle(left: float, bottom: float, right: float, top: float, pen: Pen) -> Curve:
@@ -167,7 +168,11 @@ class Placing:
 
     def shapes(self, shapes: Iterable[Shape]) -> list[Shape]:
         """The same shapes as they lie on the sheet."""
+        shapes = list(shapes)
         (cos, sin), dx, dy = self._turn(), self.dx, self.dy
+        straight = (cos, sin) == (1.0, 0.0)
+        if straight and not dx and not dy:
+            return shapes
 
         def shifted(at: Point) -> Point:
             return _new_point((at[0] + dx, at[1] + dy))
@@ -176,20 +181,35 @@ class Placing:
             x, y = at
             return _new_point((cos * x - sin * y + dx, sin * x + cos * y + dy))
 
-        put = shifted if (cos, sin) == (1.0, 0.0) else turned
+        put, move = (shifted, _shifting(dx, dy)) if straight else (turned, partial(_moved, turned))
         placed: list[Shape] = []
         for shape in shapes:
             if isinstance(shape, Curve):
-                placed.append(_moved(shape, put))
+                placed.append(move(shape))
             elif isinstance(shape, Region):
-                placed.append(Region(tuple([_moved(contour, put) for contour in shape.contours]), shape.pen))
+                placed.append(_new_region((tuple([move(contour) for contour in shape.contours]), shape.pen)))
             else:
-                placed.append(shape._replace(at=put(shape.at), angle=shape.angle + self.degrees))
+                at, size, words, angle, pen = shape
+                placed.append(_new_text((put(at), size, words, angle + self.degrees, pen)))
         return placed
 
 
-def _moved(path: Curve, put: Callable[[Point], Point]) -> Curve:
+def _moved(put: Callable[[Point], Point], path: Curve) -> Curve:
     """The same path with each of its points `put` elsewhere."""
     start, steps, pen, closed = path
     moved = [_new_step((put(end), through and put(through))) for end, through in steps]
     return _new_curve((put(start), tuple(moved), pen, closed))
+
+
+def _shifting(dx: float, dy: float) -> Callable[[Curve], Curve]:
+    """Gives the same path elsewhere, without a call for each point: sheets have thousands, most of them shifted."""
+
+    def shifted(path: Curve) -> Curve:
+        (x, y), steps, pen, closed = path
+        moved = [
+            _new_step((_new_point((to_x + dx, to_y + dy)), through and _new_point((through[0] + dx, through[1] + dy))))
+            for (to_x, to_y), through in steps
+        ]
+        return _new_curve((_new_point((x + dx, y + dy)), tuple(moved), pen, closed))
+
+    return shifted

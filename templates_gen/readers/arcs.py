@@ -24,16 +24,18 @@ def middle_of_curve(start: Point, first: Point, second: Point, end: Point) -> Po
     A Bézier curve reaches three quarters of its handles' height; an arc of rise h over a chord c has the radius
     r = c²/8h + h/2 and handles of 4/3 r tan(turn/4), where tan(turn/4) = 2h/c.
     """
-    x, y = (start.x + 3 * (first.x + second.x) + end.x) / 8, (start.y + 3 * (first.y + second.y) + end.y) / 8
-    chord, (ux, uy), rise = _chord_and_rise(start, Point(x, y), end)
+    (from_x, from_y), (to_x, to_y) = start, end
+    x, y = (from_x + 3 * (first.x + second.x) + to_x) / 8, (from_y + 3 * (first.y + second.y) + to_y) / 8
+    middle = Point(x, y)
+    chord, (ux, uy), rise = _chord_and_rise(start, middle, end)
     handle = (4 / 3) * (chord / 4 + rise * rise / chord)  # 4/3 · 2h/c · (c²/8h + h/2)
     height = 4 * rise / 3
     along = math.sqrt(max(handle * handle - height * height, 0.0))
-    wanted_first = start.x + along * ux - height * uy, start.y + along * uy + height * ux
-    wanted_second = end.x - along * ux - height * uy, end.y - along * uy + height * ux
+    wanted_first = from_x + along * ux - height * uy, from_y + along * uy + height * ux
+    wanted_second = to_x - along * ux - height * uy, to_y - along * uy + height * ux
     if math.dist(first, wanted_first) > _NEAR or math.dist(second, wanted_second) > _NEAR:
-        raise ReadError(message(Arc.NO_ARC, x=start.x, y=start.y))
-    return Point(x, y)
+        raise ReadError(message(Arc.NO_ARC, x=from_x, y=from_y))
+    return middle
 
 
 def _chord_and_rise(

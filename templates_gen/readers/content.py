@@ -24,6 +24,7 @@ MM = 25.4 / 72
 """Millimetres in one PDF unit, stated here on purpose a second time: ISO 32000 makes it 1/72 inch."""
 
 _new_point, _new_step = partial(tuple.__new__, Point), partial(tuple.__new__, Step)  # there are thousands
+_new_curve = partial(tuple.__new__, Curve)
 _IDENTITY = re.compile(rb"1 0 0 1 0 0 cm(?=[\t\n\f\r ]|\Z)")
 _PAGE, _MOVED, _OPEN, _SHUT, _TEXT = Page.BETWEEN, Page.MOVED, Page.IN_PATH, Page.CLOSED, Page.IN_WORDS
 
@@ -105,12 +106,14 @@ class _Walk:
     def move(self, _: bytes, numbers: Numbers) -> None:
         if self.place == _OPEN:
             self.subpaths.append((self.start, self.steps, False))
-        self.start = self.at = Point(numbers[0] * MM, numbers[1] * MM)
+        x, y = numbers
+        self.start = self.at = _new_point((x * MM, y * MM))
         self.steps = []
         self.place = _MOVED
 
     def line(self, _: bytes, numbers: Numbers) -> None:
-        self.at = Point(numbers[0] * MM, numbers[1] * MM)
+        x, y = numbers
+        self.at = _new_point((x * MM, y * MM))
         self.steps.append(_new_step((self.at, None)))
         self.place = _OPEN
 
@@ -155,7 +158,7 @@ class _Walk:
         pen = _LINE_PENS.get(_look(self.width, self.line_grey, self.dash))
         if pen is None:
             raise ReadError(self._no_pen())
-        self.shapes += [Curve(start, tuple(steps), pen, closed) for start, steps, closed in self.subpaths]
+        self.shapes += [_new_curve((start, tuple(steps), pen, closed)) for start, steps, closed in self.subpaths]
         self.subpaths = []
         self.place = _PAGE
 
@@ -165,7 +168,7 @@ class _Walk:
             raise ReadError(message(Page.NO_FILL, grey=self.fill_grey))
         if not all(closed for _, _, closed in self.subpaths):
             raise ReadError(message(Page.OPEN))
-        contours = tuple([Curve(start, tuple(steps), pen, True) for start, steps, _ in self.subpaths])
+        contours = tuple([_new_curve((start, tuple(steps), pen, True)) for start, steps, _ in self.subpaths])
         self.shapes.append(Region(contours, pen))
         self.subpaths = []
         self.place = _PAGE

@@ -17,18 +17,18 @@ its radius off it, here less than a micrometre."""
 _LONG, _SAME = 0.05, 1e-6  # mm: the chord of such an arc, at least; so near are two points that are one
 
 
-def handles(start: Point, through: Point, end: Point) -> tuple[Point, Point]:
-    """The two control points of the Bézier curve that touches the arc at both ends and in its middle.
+def handles(start: Point, through: Point, end: Point) -> tuple[float, float, float, float]:
+    """The two control points, x and y each, of the Bézier curve that touches the arc at both ends and in its middle.
 
     Their distance from the ends is r 4/3 tan(turn / 4), which is chord / (3 cos²(turn / 4)): right for flat arcs too.
     """
     angle = turn(start, through, end)
     scale = 1 / (3 * math.cos(angle / 4) ** 2)
-    x, y = scale * (end.x - start.x), scale * (end.y - start.y)
+    (from_x, from_y), (to_x, to_y) = start, end
+    x, y = scale * (to_x - from_x), scale * (to_y - from_y)
     cos, sin = math.cos(angle / 2), math.sin(angle / 2)
-    first = Point(start.x + cos * x + sin * y, start.y - sin * x + cos * y)
-    second = Point(end.x - cos * x + sin * y, end.y - sin * x - cos * y)
-    return first, second
+    along, across, aside, back = cos * x, sin * y, sin * x, cos * y
+    return from_x + along + across, from_y - aside + back, to_x - along + across, to_y - aside - back
 
 
 def joined(path: Curve) -> Curve:

@@ -156,7 +156,7 @@ def _subpath(path: Curve) -> str:
         if through is None:
             parts.append(f"{x * _PT:.5f} {y * _PT:.5f} l")
         else:
-            (ax, ay), (bx, by) = handles(start, through, end)
+            ax, ay, bx, by = handles(start, through, end)
             parts.append(f"{ax * _PT:.5f} {ay * _PT:.5f} {bx * _PT:.5f} {by * _PT:.5f} {x * _PT:.5f} {y * _PT:.5f} c")
         start = end
     if closed:

@@ -8,12 +8,12 @@ from itertools import pairwise
 
 from layout.drawing.metrics import FontMetrics
 from layout.drawing.pens import Pen
-from layout.drawing.shapes import Box, Curve, Placing, Point, Region, Shape, Text
+from layout.drawing.shapes import Curve, Placing, Point, Region, Shape, Text
 
 _AIR = 0.6
 _NO_INK = (Pen.TINT, Pen.PAPER)
-_Stroke = tuple[Box, Point, Point, float]
-"""The box of a line, where it begins and ends, half its width."""
+_Stroke = tuple[float, float, float, float, Point, Point, float]
+"""The box of a line with its ink and white, where it begins and ends, how far from it ink and white reach."""
 
 
 class Taken:
@@ -31,10 +31,10 @@ class Taken:
     def clear(self, at: Point, radius: float) -> bool:
         """Whether a disc about `at` keeps a little white to all that is drawn."""
         x, y = at
-        for (left, low, right, high), one, other, half in self._strokes:
-            far = radius + half + _AIR
-            beside = left - x >= far or x - right >= far or low - y >= far or y - high >= far  # so are most strokes
-            if not beside and _distance(at, one, other) < far:
+        west, east, south, north = x - radius, x + radius, y - radius, y + radius
+        for left, low, right, high, one, other, far in self._strokes:
+            near = left < east and right > west and low < north and high > south  # most strokes are not
+            if near and _distance(at, one, other) < radius + far:
                 return False
         return True
 
@@ -74,8 +74,10 @@ def _sides(corners: list[Point]) -> Iterator[_Stroke]:
 
 
 def _stroke(one: Point, other: Point, half: float) -> _Stroke:
-    (x, y), (to_x, to_y) = one, other
-    return (min(x, to_x), min(y, to_y), max(x, to_x), max(y, to_y)), one, other, half
+    (x, y), (to_x, to_y), far = one, other, half + _AIR
+    left, right = (x, to_x) if x < to_x else (to_x, x)
+    low, high = (y, to_y) if y < to_y else (to_y, y)
+    return left - far, low - far, right + far, high + far, one, other, far
 
 
 def _distance(at: Point, one: Point, other: Point) -> float:

@@ -7,7 +7,7 @@ from collections.abc import Callable, Iterator, Mapping, Sequence
 from itertools import pairwise
 
 from layout.drawing.pens import Pen
-from layout.drawing.shapes import Curve, Point, Region
+from layout.drawing.shapes import Curve, Point
 from layout.messages.catalogue import Catalogue, Role
 from layout.messages.roles import Winding
 from templates_gen.messages.roles.proof_printed import Passes
@@ -33,9 +33,9 @@ def wrong_rings(
     yield from (finding(Passes.RINGS, number=number) for number in numbers if number not in shown)
     strays = {ring.words for ring in picture.rings} - set(numbers) - {"a", "b"}
     yield from (finding(Passes.RING_STRAY, words=words) for words in sorted(strays))
-    threads = [shape for shape in seen.shapes() if not isinstance(shape, Region) and _is_thread(shape)]
+    threads = [_way(shape) for shape in seen.shapes() if isinstance(shape, Curve) and shape.pen in _THREADS]
     for ring in picture.rings:
-        if any(_meet(ring, thread) for thread in threads if isinstance(thread, Curve)):
+        if any(_meet(ring, thread) for thread in threads):
             yield finding(Passes.RING_ON_THREAD, words=ring.words)
     if shown >= set(numbers):
         yield from (
@@ -51,15 +51,24 @@ def wrong_rings(
         yield from _wrong_knots(drawn, list(_captions(picture, words)), numbers)
 
 
-def _is_thread(shape: object) -> bool:
-    return isinstance(shape, Curve) and shape.pen in (Pen.THREAD, Pen.THREAD_BACK)
+_THREADS = (Pen.THREAD, Pen.THREAD_BACK)
 
 
-def _meet(ring: Ring, thread: Curve) -> bool:
+def _way(thread: Curve) -> list[Point]:
+    """Points along a thread, those that arcs pass through included."""
     points = [thread.start]
     for end, through in thread.steps:
         points += [end] if through is None else [through, end]
-    return any(off_step(ring.at, one, other) < ring.radius for one, other in pairwise(points))
+    return points
+
+
+def _meet(ring: Ring, thread: Sequence[Point]) -> bool:
+    x, radius = ring.at.x, ring.radius
+    for one, other in pairwise(thread):
+        left, right = (one.x, other.x) if one.x < other.x else (other.x, one.x)
+        if left - radius < x < right + radius and off_step(ring.at, one, other) < radius:
+            return True
+    return False
 
 
 def _in_place(picture: Picture, rings: Sequence[Ring], number: str, what: str) -> bool:
