@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from dataclasses import replace
 
+from layout.drawing.boxes import placed
 from layout.drawing.metrics import FontMetrics
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Box, Placing
@@ -63,9 +64,7 @@ def _places(part: Part, area: Area) -> Iterator[Placing]:
 
 def _around(part: Part, placing: Placing) -> Box:
     """The box of a card as it lies, with the white around it."""
-    left, low, right, high = part.box
-    xs, ys = zip(*placing.points([(left, low), (right, high)]), strict=True)
-    return min(xs) - _APART, min(ys) - _APART, max(xs) + _APART, max(ys) + _APART
+    return placed(part.box, placing, _APART)
 
 
 def _refusal(plan: Plan, part: Part) -> FieldError:

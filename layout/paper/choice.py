@@ -8,8 +8,9 @@ from functools import cache
 from itertools import islice
 from typing import NamedTuple, Protocol
 
+from layout.drawing.boxes import placed
 from layout.drawing.metrics import FontMetrics
-from layout.drawing.shapes import Box, Placing, Point
+from layout.drawing.shapes import Box, Placing
 from layout.drawing.sheet import Care, Part, Piece
 from layout.kit.kit import Paper
 from layout.messages.catalogue import Catalogue
@@ -212,7 +213,4 @@ def _tiled(build: Build, part: Part, way: _Way, count: int, furnish: Furnish, me
 
 
 def _box_of(piece: Part, placing: Placing) -> Box:
-    left, bottom, right, top = piece.box
-    corners = placing.points([Point(x, y) for x in (left, right) for y in (bottom, top)])
-    xs, ys = zip(*corners, strict=True)
-    return min(xs) - _GAP, min(ys) - _GAP, max(xs) + _GAP, max(ys) + _GAP
+    return placed(piece.box, placing, _GAP)

@@ -6,6 +6,7 @@ from collections.abc import Iterator, Sequence
 from dataclasses import replace
 from typing import NamedTuple
 
+from layout.drawing.boxes import box_around
 from layout.drawing.metrics import FontMetrics
 from layout.drawing.shapes import Box, Placing, Point, Shape
 from layout.drawing.sheet import Block, Part, Piece
@@ -93,5 +94,4 @@ def _boxes_of(piece: Piece) -> Iterator[Box]:
     step = (right - left) / count
     for k in range(count):
         corners = [Point(left + step * (k + more), y) for more in (0, 1) for y in (low, high)]
-        xs, ys = zip(*piece.placing.points(corners), strict=True)
-        yield min(xs) - _PAST, min(ys) - _PAST, max(xs) + _PAST, max(ys) + _PAST
+        yield box_around(piece.placing.points(corners), _PAST)

@@ -5,7 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterator
 from math import acos, asin, atan2, degrees, hypot, pi
 
-from layout.drawing.shapes import Placing, Point
+from layout.drawing.boxes import placed
+from layout.drawing.shapes import Placing
 from layout.drawing.sheet import Part
 from layout.paper.area import Area
 
@@ -75,8 +76,6 @@ def diagonal(part: Part, area: Area) -> Placing | None:
 
 def _moved(part: Part, area: Area, turn: float, share: float) -> Placing:
     """In the middle of the area, moved by a `share` of what is free down and to the right, away from the words."""
-    left, bottom, right, top = part.box
-    corners = Placing(turn).points([Point(x, y) for x in (left, right) for y in (bottom, top)])
-    xs, ys = zip(*corners, strict=True)
-    across, up = (area.width - max(xs) + min(xs)) / 2, (area.height - max(ys) + min(ys)) / 2
-    return Placing(turn, area.left + across * (1 + share) - min(xs), area.bottom + up * (1 - share) - min(ys))
+    left, low, right, high = placed(part.box, Placing(turn))
+    across, up = (area.width - right + left) / 2, (area.height - high + low) / 2
+    return Placing(turn, area.left + across * (1 + share) - left, area.bottom + up * (1 - share) - low)

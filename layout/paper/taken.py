@@ -7,6 +7,7 @@ from itertools import pairwise
 from math import ceil, dist, radians, sin
 from math import cos as cosine
 
+from layout.drawing.boxes import box_around
 from layout.drawing.metrics import FontMetrics
 from layout.drawing.printer import MOST
 from layout.drawing.shapes import Box, Curve, Point, Region, Shape, Text
@@ -38,7 +39,7 @@ def _of_words(text: Text, metrics: FontMetrics) -> Iterator[Box]:
     for k in range(count):
         ends = [long * (k + more) / count for more in (0, 1)]
         heights = [metrics.descent * text.size, metrics.ascent * text.size]
-        yield _round(
+        yield box_around(
             [
                 Point(text.at.x + a * along[0] + h * up[0], text.at.y + a * along[1] + h * up[1])
                 for a in ends
@@ -51,11 +52,11 @@ def _of_words(text: Text, metrics: FontMetrics) -> Iterator[Box]:
 def _of_path(path: Curve, *, whole: bool) -> Iterator[Box]:
     ink = _WHITE + path.pen.ink.width / 2
     if all(through is not None for _, through in path.steps) and path.closed:
-        yield _round([*path.points(), *(step.through for step in path.steps if step.through)], ink)
+        yield box_around([*path.points(), *(step.through for step in path.steps if step.through)], ink)
         return
     points = [*path.points(), *([path.start] if path.closed else [])]
     if whole and _is_upright(points):
-        yield _round(points, ink)
+        yield box_around(points, ink)
         return
     for step_from, (end, through) in zip(points, path.steps, strict=False):
         yield from _of_step(step_from, through or end, ink)
@@ -71,7 +72,7 @@ def _of_step(one: Point, other: Point, ink: float) -> Iterator[Box]:
         Point(one.x + (other.x - one.x) * k / count, one.y + (other.y - one.y) * k / count) for k in range(count + 1)
     ]
     for ends in pairwise(along):
-        yield _round(ends, ink)
+        yield box_around(ends, ink)
 
 
 def _is_upright(points: Sequence[Point]) -> bool:
@@ -84,9 +85,4 @@ def _of_piece(piece: Piece) -> Iterator[Box]:
     count = 1 if piece.placing.degrees % 90 == 0 else ceil((right - left) / _STRETCH)
     for k in range(count):
         xs = [left + (right - left) * (k + more) / count for more in (0, 1)]
-        yield _round(piece.placing.points([Point(x, y) for x in xs for y in (low, high)]), 2 * _WHITE)
-
-
-def _round(points: Sequence[Point], white: float) -> Box:
-    xs, ys = zip(*points, strict=True)
-    return min(xs) - white, min(ys) - white, max(xs) + white, max(ys) + white
+        yield box_around(piece.placing.points([Point(x, y) for x in xs for y in (low, high)]), 2 * _WHITE)

@@ -7,7 +7,8 @@ from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, replace
 from typing import NamedTuple
 
-from layout.drawing.shapes import Box, Placing, Point
+from layout.drawing.boxes import placed
+from layout.drawing.shapes import Box, Placing
 from layout.drawing.sheet import Part, Piece
 from layout.nesting.batches import MOST_PIECES, MOST_SETS, Batch, Page, fewest, least_of
 from layout.nesting.bed import Item
@@ -84,9 +85,7 @@ def _on_paper(placing: Placing, bed: RunBed) -> Placing:
 def boxes_of(pieces: Iterable[Piece]) -> Iterator[Box]:
     """Left, bottom, right and top of each piece as it lies on its sheet."""
     for part, placing in pieces:
-        left, bottom, right, top = part.box
-        xs, ys = zip(*placing.points((Point(left, bottom), Point(right, top))), strict=True)
-        yield min(xs), min(ys), max(xs), max(ys)
+        yield placed(part.box, placing)
 
 
 def trims_of(pieces: Iterable[Piece]) -> Iterator[Box]:

@@ -10,6 +10,7 @@ from dataclasses import dataclass
 from typing import NamedTuple
 
 from layout.cutting.stock.stock import Stock
+from layout.drawing.boxes import middle_of
 from layout.drawing.metrics import FontMetrics
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Curve, Point
@@ -116,9 +117,4 @@ def known(source: Source, output: Output, label: Label) -> KnownSheet | None:
     titles = tuple(dict.fromkeys(str(ENGLISH.again(piece.part.title)) for piece in pieces if piece.part.title))
     rings = [shape for shape in sheet.shapes if isinstance(shape, Curve) and shape.pen is Pen.TARGET]
     groups = source.groups(label.number) if source.groups else groups_on(pieces, source.plan, every)
-    return KnownSheet(source.file, source.kit, titles, tuple(map(_middle, rings)), groups, source.corrected)
-
-
-def _middle(ring: Curve) -> Point:
-    xs, ys = zip(*ring.points(), strict=True)
-    return Point((min(xs) + max(xs)) / 2, (min(ys) + max(ys)) / 2)
+    return KnownSheet(source.file, source.kit, titles, tuple(map(middle_of, rings)), groups, source.corrected)

@@ -6,6 +6,7 @@ from collections.abc import Iterable, Iterator, Mapping, Sequence
 from math import hypot
 from typing import Literal, NamedTuple
 
+from layout.drawing.boxes import middle_of
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Curve, Point, Region
 from layout.drawing.sheet import Part
@@ -50,7 +51,7 @@ def strip_rows(part: Part, plan: Plan) -> Iterator[Row]:
     """Winds of a marking strip; notches, pegs or nails of a template."""
     end: End = "near" if part.name.endswith("near") else "far"
     wound = MarkName.WIND if plan.warp.kind == "wound" else MarkName.MARK
-    holes = {_key(_middle(shape).x) for shape in part.shapes if isinstance(shape, Curve) and shape.pen is Pen.HOLE}
+    holes = {_key(middle_of(shape).x) for shape in part.shapes if isinstance(shape, Curve) and shape.pen is Pen.HOLE}
     crosses = {x: lines for x, lines in _uprights(part, (Pen.HELP,)).items() if x in holes}
     upright = {x: (_longest(lines),) for x, lines in {**crosses, **_uprights(part, _OF_STRIP)}.items()}
     drawn = {**_sides(part), **upright}
@@ -173,11 +174,6 @@ def _sides(part: Part) -> dict[float, tuple[Line, ...]]:
             sides = tuple(Line(Point(x, high), Point(x, low), wide) for x in (min(xs), max(xs)))
             found[_key((min(xs) + max(xs)) / 2)] = sides
     return found
-
-
-def _middle(shape: Curve) -> Point:
-    xs, ys = zip(*shape.points(), strict=True)
-    return Point((min(xs) + max(xs)) / 2, (min(ys) + max(ys)) / 2)
 
 
 def _long(line: Line) -> float:

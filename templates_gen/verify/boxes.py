@@ -6,7 +6,8 @@ import math
 from collections.abc import Iterator, Sequence
 from itertools import pairwise
 
-from layout.drawing.shapes import Box, Point
+from layout.drawing.boxes import box_around, box_of
+from layout.drawing.shapes import Box, Curve, Point, Shape, Text
 
 _LONG = 2.0  # mm: a slanted step is taken in pieces of at most so much
 
@@ -20,6 +21,21 @@ def boxes_along(points: Sequence[Point], ink: float = 0.0) -> Iterator[Box]:
             x0, x1 = (one.x + (other.x - one.x) * (k + more) / count for more in (0, 1))
             y0, y1 = (one.y + (other.y - one.y) * (k + more) / count for more in (0, 1))
             yield min(x0, x1) - ink, min(y0, y1) - ink, max(x0, x1) + ink, max(y0, y1) + ink
+
+
+def box_of_shape(shape: Shape) -> Box:
+    """The box of the ends of all steps of a shape; of words only where they begin."""
+    if isinstance(shape, Text):
+        return (*shape.at, *shape.at)
+    if isinstance(shape, Curve):
+        if len(shape.steps) > 1:
+            return box_of(shape)
+        (x, y), (to_x, to_y) = shape.start, shape.steps[0].end  # nearly every shape of a sheet is one line
+        left, right = (x, to_x) if x < to_x else (to_x, x)
+        return (left, y, right, to_y) if y < to_y else (left, to_y, right, y)
+    if len(shape.contours) == 1:
+        return box_of(shape.contours[0])
+    return box_around([point for path in shape.contours for point in path.points()])
 
 
 def off_step(at: Point, one: Point, other: Point) -> float:

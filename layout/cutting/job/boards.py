@@ -14,9 +14,10 @@ from typing import NamedTuple
 
 from layout.cutting.parts.reference_square import reference_square
 from layout.cutting.stock.stock import Stock
+from layout.drawing.boxes import placed
 from layout.drawing.metrics import FontMetrics
 from layout.drawing.pens import Pen
-from layout.drawing.shapes import Box, Placing, Point, rectangle
+from layout.drawing.shapes import Box, Placing, rectangle
 from layout.drawing.sheet import Part, Piece, Sheet, painted
 from layout.messages.catalogue import Catalogue
 from layout.nesting.batches import Batch, Pages, fewest, least_of
@@ -159,9 +160,7 @@ def _to_the_edge(wanted: Sequence[Item], stock: Stock, gap: float) -> Nest:
 
 def box_of(piece: Piece) -> Box:
     """Left, bottom, right and top of a piece as it lies on its sheet."""
-    left, bottom, right, top = piece.part.box
-    xs, ys = zip(*piece.placing.points((Point(left, bottom), Point(right, top))), strict=True)
-    return min(xs), min(ys), max(xs), max(ys)
+    return placed(piece.part.box, piece.placing)
 
 
 def _free(square: Part, pieces: Iterable[Piece], stock: Stock, gap: float) -> Placing:

@@ -8,6 +8,7 @@ from typing import Literal
 
 from layout.cutting.stock.kerf import Kerf, drawn
 from layout.cutting.stock.stock import Stock
+from layout.drawing.boxes import box_of
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Curve, Placing, Point, Shape, Text, cross
 from layout.drawing.sheet import Part
@@ -60,9 +61,9 @@ def cut_part(blank: Blank, stock: Stock, words: Catalogue) -> Part:
     datum = tuple(placing.points(blank.datum))
     shapes: list[Shape] = [*placing.shapes((*blank.words, *blank.scores)), *cuts]
     shapes += [hair for point in datum for hair in cross(point, ARM, Pen.REFERENCE)]
-    xs, ys = zip(*cuts[-1].points(), strict=True)
-    box = (min(xs), min(ys), max(xs), max(ys))
-    part = Part(blank.name, blank.title, tuple(shapes), datum, box, (*blank.notes, _lies(stock, words)), whole=True)
+    part = Part(
+        blank.name, blank.title, tuple(shapes), datum, box_of(cuts[-1]), (*blank.notes, _lies(stock, words)), whole=True
+    )
     check_fits(part, stock)
     return part
 

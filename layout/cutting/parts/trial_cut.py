@@ -17,6 +17,7 @@ from layout.cutting.parts.outline import Corner, outline
 from layout.cutting.parts.teeth import slot_for
 from layout.cutting.stock.kerf import Kerf, drawn
 from layout.cutting.stock.stock import Stock
+from layout.drawing.boxes import box_of
 from layout.drawing.metrics import FontMetrics
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Point, Shape, Text, cross, rectangle
@@ -72,14 +73,13 @@ def trial_cut(plan: Plan, stock: Stock, metrics: FontMetrics) -> Part:
     datum = (Point(_CROSS, _CROSS), Point(right - _CROSS, _CROSS), Point(_CROSS, top - _CROSS))
     hairs = [hair for point in datum for hair in cross(point, ARM, Pen.REFERENCE)]
     words = [*_labels(stock, middles, (foot, root), metrics), *_names(stock, web, plan.words)]
-    xs, ys = zip(*cuts[-1].points(), strict=True)
     shapes: tuple[Shape, ...] = (*words, *cuts, *hairs)
     part = Part(
         "trial-cut",
         plan.words.say(CutWord.TRIAL),
         shapes,
         datum,
-        (min(xs), min(ys), max(xs), max(ys)),
+        box_of(cuts[-1]),
         _notes(stock, plan.words),
         whole=True,
     )

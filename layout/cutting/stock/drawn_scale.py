@@ -9,6 +9,7 @@ from __future__ import annotations
 from dataclasses import replace
 from typing import NamedTuple
 
+from layout.drawing.boxes import box_around, box_of
 from layout.drawing.correction import TRUE, Scale, corrected
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Curve, Placing, Point, Region, Shape
@@ -64,13 +65,13 @@ def _is_square(shape: Shape) -> bool:
     """Whether it is the reference square, which comes last of what is for reference, with its words and crosses."""
     if not isinstance(shape, Curve) or shape.pen is not Pen.REFERENCE or not shape.closed or len(shape.steps) != 3:
         return False
-    xs, ys = zip(*shape.points(), strict=True)
-    return all(abs(max(way) - min(way) - _SIDE) < _SAME for way in (xs, ys))
+    left, low, right, high = box_of(shape)
+    return all(abs(side - _SIDE) < _SAME for side in (right - left, high - low))
 
 
 def _middle(contours: tuple[Curve, ...]) -> Point:
-    xs, ys = zip(*(point for contour in contours for point in contour.points()), strict=True)
-    return Point((min(xs) + max(xs)) / 2, (min(ys) + max(ys)) / 2)
+    left, low, right, high = box_around(point for contour in contours for point in contour.points())
+    return Point((left + right) / 2, (low + high) / 2)
 
 
 def _plus(one: Point, other: Point) -> Point:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 
+from layout.drawing.boxes import box_around
 from layout.drawing.metrics import FontMetrics
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Box, Curve, Point, Region, Shape, Text
@@ -20,8 +21,7 @@ def boxes_of(shapes: Sequence[Shape], metrics: FontMetrics) -> Iterator[Box]:
             continue
         points = [at for path in (shape.contours if isinstance(shape, Region) else (shape,)) for at in _points(path)]
         ink = 0.0 if shape.pen is Pen.SOLID else shape.pen.ink.width / 2
-        xs, ys = zip(*points, strict=True)
-        yield min(xs) - ink, min(ys) - ink, max(xs) + ink, max(ys) + ink
+        yield box_around(points, ink)
 
 
 def _points(path: Curve) -> Iterator[Point]:

@@ -4,8 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
 
+from layout.drawing.boxes import box_of
 from layout.drawing.pens import Pen
-from layout.drawing.shapes import Box, Curve, Point, Region
+from layout.drawing.shapes import Point, Region
 from layout.messages.catalogue import Catalogue
 from layout.messages.roles import JobSheet
 from templates_gen.messages.roles.proof_cut import Job
@@ -68,7 +69,7 @@ def _blanks_apart(board: BoardSheets, words: Catalogue) -> bool:
 def _sign(seen: FoundPart, name: str, at: Point) -> bool:
     """Whether the sign of an operation stands to the left of its name, as high."""
     count, wide, high = _SWATCHES[name]
-    boxes = [_box(s.contours[0]) for s in seen.shapes() if isinstance(s, Region) and s.pen is _SWATCH_PENS[name]]
+    boxes = [box_of(s.contours[0]) for s in seen.shapes() if isinstance(s, Region) and s.pen is _SWATCH_PENS[name]]
     row = [box for box in boxes if box[1] < at.y + 1.5 < box[3] or box[1] < at.y + 0.7 < box[3]]
     row = [box for box in row if box[2] < at.x]
     return len(row) == count and all(
@@ -77,8 +78,3 @@ def _sign(seen: FoundPart, name: str, at: Point) -> bool:
 
 
 _SWATCH_PENS = {"engrave": Pen.SWATCH_ENGRAVE, "score": Pen.SWATCH_SCORE, "cut": Pen.SWATCH_CUT}
-
-
-def _box(path: Curve) -> Box:
-    xs, ys = zip(*path.points(), strict=True)
-    return min(xs), min(ys), max(xs), max(ys)

@@ -8,6 +8,7 @@ from itertools import combinations
 from typing import NamedTuple
 
 from layout.cutting.stock.stock import Stock
+from layout.drawing.boxes import box_of
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Box, Curve, Point, Region
 from templates_gen.messages.roles.proof_cut import Board
@@ -73,12 +74,6 @@ def alike(shown: Shown, sizes: tuple[float, float]) -> bool:
     """Whether a part is drawn in a size that is said to a tenth."""
     short, long = sorted(sizes)
     return abs(shown.long - long) <= _TENTH and abs(shown.short - short) <= _TENTH
-
-
-def box_of(path: Curve) -> Box:
-    """Left, bottom, right and top of its points."""
-    xs, ys = zip(*path.points(), strict=True)
-    return min(xs), min(ys), max(xs), max(ys)
 
 
 def _form(stock: Stock, board: Box, scale: float) -> Iterator[Finding]:

@@ -6,6 +6,7 @@ import math
 from collections.abc import Iterator, Sequence
 from typing import NamedTuple
 
+from layout.drawing.boxes import box_around
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Curve, Point, Region
 from templates_gen.verify import LIMIT
@@ -57,5 +58,5 @@ _CORNERS = 4
 
 
 def _of_points(points: Sequence[Point]) -> Opening:
-    xs, ys = zip(*points, strict=True)
-    return Opening((min(xs) + max(xs)) / 2, (min(ys) + max(ys)) / 2, max(xs) - min(xs), max(ys) - min(ys))
+    left, low, right, high = box_around(points)
+    return Opening((left + right) / 2, (low + high) / 2, right - left, high - low)

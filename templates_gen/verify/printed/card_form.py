@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from math import floor
 
+from layout.drawing.boxes import box_of
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Curve, Point
 from layout.kit.kit import Kit
@@ -62,8 +63,8 @@ def check_outline(seen: FoundPart, sides: Sides) -> Findings:
 
 
 def _off(outline: Curve, sides: Sides) -> Iterator[float]:
-    xs, ys = zip(*outline.points(), strict=True)
-    yield from (min(xs), min(ys), max(xs) - sides[0], max(ys) - sides[1])
+    left, low, right, high = box_of(outline)
+    yield from (left, low, right - sides[0], high - sides[1])
 
 
 def on_card(seen: FoundPart, sides: Sides) -> list[Word]:

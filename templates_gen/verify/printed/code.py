@@ -12,6 +12,7 @@ from itertools import pairwise
 from math import ceil, dist
 from typing import NamedTuple
 
+from layout.drawing.boxes import box_around, middle_of
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Box, Curve, Point, Region, Shape, Text
 from layout.drawing.sheet import Sheet
@@ -20,7 +21,7 @@ from templates_gen.messages.roles.proof import Proof
 from templates_gen.messages.roles.proof_printed import SheetCode
 from templates_gen.readers.data_matrix import SIDE, text_of
 from templates_gen.verify import LIMIT
-from templates_gen.verify.boxes import reaches
+from templates_gen.verify.boxes import box_of_shape, reaches
 from templates_gen.verify.finding import NOTHING, Finding, Findings, finding, said, wrong
 
 _MODULE, _WHITE = 0.6, 0.6  # mm
@@ -100,7 +101,7 @@ def _digest(inputs: str) -> str | None:
 def _framed_by_targets(sheet: Sheet, wide: float, high: float) -> bool:
     """Whether the rings in the corners are so far apart, in mm, and all others lie on the sides between them."""
     rings = [shape for shape in sheet.shapes if isinstance(shape, Curve) and shape.pen is Pen.TARGET]
-    middles = list(map(_middle, rings))
+    middles = list(map(middle_of, rings))
     if not middles:
         return False
     ways = [(right, up) for up in (0, 1) for right in (0, 1)]
@@ -115,11 +116,6 @@ def _framed_by_targets(sheet: Sheet, wide: float, high: float) -> bool:
 
 def _near(one: float, other: float) -> bool:
     return abs(one - other) <= _ROUNDED + LIMIT
-
-
-def _middle(ring: Curve) -> Point:
-    xs, ys = zip(*ring.points(), strict=True)
-    return Point((min(xs) + max(xs)) / 2, (min(ys) + max(ys)) / 2)
 
 
 class _Square(NamedTuple):
@@ -142,26 +138,14 @@ def _low(sheet: Sheet) -> list[_Low]:
     """What reaches into the height at which a code stands, anywhere across the sheet."""
     found = []
     for shape in sheet.shapes:
-        low, high = _heights(shape)
-        if low < _FOOT + _SQUARE and high > _FOOT:  # most of a sheet stands higher
-            for points, outline in _drawn(shape):
-                xs, ys = zip(*points, strict=True)
-                left, right, low, high = min(xs), max(xs), min(ys), max(ys)
-                if low < _FOOT + _SQUARE and high > _FOOT:
-                    found.append(_Low(points, (left, low, right, high), outline))
+        if _is_low(box_of_shape(shape)):  # most of a sheet stands higher
+            boxes = ((points, box_around(points), outline) for points, outline in _drawn(shape))
+            found += [_Low(points, box, outline) for points, box, outline in boxes if _is_low(box)]
     return found
 
 
-def _ends(numbers: Sequence[float]) -> tuple[float, float]:
-    return min(numbers), max(numbers)
-
-
-def _heights(shape: Shape) -> tuple[float, float]:
-    """From where to where the points of a shape reach up."""
-    if isinstance(shape, Text):
-        return shape.at.y, shape.at.y
-    paths = shape.contours if isinstance(shape, Region) else (shape,)
-    return _ends([y for path in paths for _, y in path.points()])
+def _is_low(box: Box) -> bool:
+    return box[1] < _FOOT + _SQUARE and box[3] > _FOOT
 
 
 def _square(low: Sequence[_Low], left: float) -> _Square | None:
@@ -172,7 +156,7 @@ def _square(low: Sequence[_Low], left: float) -> _Square | None:
     box = left, _FOOT, left + _SQUARE, _FOOT + _SQUARE
     for points, (first, lowest, last, highest), contour in low:
         edges = (first - begin, last - begin, top - highest, top - lowest)
-        if min(edges[1], edges[3]) <= -_WHITE or max(edges[0], edges[2]) >= _SQUARE - _WHITE:
+        if edges[1] <= -_WHITE or edges[3] <= -_WHITE or edges[0] >= _SQUARE - _WHITE or edges[2] >= _SQUARE - _WHITE:
             continue
         if contour is None and len(points) > 1 and not reaches(points, box):
             continue  # a slanted part whose box is larger than what it draws
@@ -182,7 +166,7 @@ def _square(low: Sequence[_Low], left: float) -> _Square | None:
         if contour is None or not _is_rectangle(contour) or not inside:
             stray = True
             continue
-        deviation = max(deviation, *(abs(edge - k * _MODULE) for edge, k in zip(edges, near, strict=True)))
+        deviation = max(deviation, *[abs(edge - k * _MODULE) for edge, k in zip(edges, near, strict=True)])
         for row in range(near[2], near[3]):
             for column in range(near[0], near[1]):
                 counts[row][column] += 1
@@ -224,7 +208,7 @@ def _is_rectangle(contour: Curve) -> bool:
     points = contour.points()
     if points[0] == points[-1]:
         points.pop()
+    if len(points) != 4 or any(through for _, through in contour.steps):
+        return False
     turns = zip(points, [*points[1:], points[0]], strict=True)
-    straight = all(through is None for _, through in contour.steps)
-    along = [abs(one.x - two.x) <= LIMIT or abs(one.y - two.y) <= LIMIT for one, two in turns]
-    return straight and len(points) == 4 and all(along)
+    return all(abs(x - to_x) <= LIMIT or abs(y - to_y) <= LIMIT for (x, y), (to_x, to_y) in turns)

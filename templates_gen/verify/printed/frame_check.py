@@ -5,6 +5,7 @@ from __future__ import annotations
 import math
 from collections.abc import Iterator, Sequence
 
+from layout.drawing.boxes import box_of
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Box, Curve, Point
 from layout.kit.kit import Kit
@@ -45,7 +46,7 @@ def _picture(kit: Kit, seen: FoundPart) -> tuple[list[Finding], float]:
     diagonals = [path for path in seen.paths(Pen.CENTRE) if len(path.steps) == 1]
     if len(outlines) != 1 or len(diagonals) != 4:
         return [finding(Frame.NO_FRAME)], 0.0
-    box = left, low, right, high = _box(outlines[0])
+    box = left, low, right, high = box_of(outlines[0])
     ratio = float(kit.frame.outer_width.mm / kit.frame.outer_height.mm)
     ratio = min(max(ratio, 1 / _STEEPEST), _STEEPEST)
     corners = [Point(x, y) for x in (left, right) for y in (low, high)]
@@ -56,11 +57,6 @@ def _picture(kit: Kit, seen: FoundPart) -> tuple[list[Finding], float]:
     off = max(abs((right - left) - ratio * (high - low)), *(_off_diagonals(end, box) for end in ends), *reached, *aside)
     wrong = [finding(Frame.OFF, micrometres=off * 1000)] if off > LIMIT else []
     return [*wrong, *_rings(seen, box)], off
-
-
-def _box(path: Curve) -> Box:
-    xs, ys = zip(*path.points(), strict=True)
-    return min(xs), min(ys), max(xs), max(ys)
 
 
 def _off_mark(path: Curve, middle: float, edge: float) -> float:

@@ -14,7 +14,7 @@ from layout.drawing.shapes import Box, Curve, Point, Region, Shape, Text
 from layout.drawing.sheet import Sheet
 from templates_gen.messages.roles.proof import Furnished
 from templates_gen.verify import LIMIT
-from templates_gen.verify.boxes import off_step
+from templates_gen.verify.boxes import box_of_shape, off_step
 from templates_gen.verify.finding import Finding, Findings, finding
 from templates_gen.verify.printed.scales import UPWARD, check_scales
 from templates_gen.verify.printed.tiles import check_tile
@@ -77,7 +77,7 @@ def tile_of(part: str) -> str:
 
 def check_furniture(sheet: Sheet, parts: Sequence[str]) -> Findings:
     """Targets, scales, tile and margins of a sheet that holds these parts, by name."""
-    boxes = list(map(_whole_box, sheet.shapes))
+    boxes = list(map(box_of_shape, sheet.shapes))
     total = _targets(sheet, boxes) + Findings(0.0, tuple(_margins(sheet, boxes)))
     if any(map(measured, parts)):
         total += check_scales(sheet)
@@ -87,7 +87,7 @@ def check_furniture(sheet: Sheet, parts: Sequence[str]) -> Findings:
 
 def check_gutter(sheet: Sheet) -> Findings:
     """Targets, margins and the upright scale of a sheet with parts of several boxes."""
-    boxes = list(map(_whole_box, sheet.shapes))
+    boxes = list(map(box_of_shape, sheet.shapes))
     return _targets(sheet, boxes) + Findings(0.0, tuple(_margins(sheet, boxes))) + check_scales(sheet, UPWARD)
 
 
@@ -104,33 +104,34 @@ def _targets(sheet: Sheet, whole: Sequence[Box]) -> Findings:
     wrong = [] if off <= LIMIT else [finding(Furnished.CORNERS)]
     if len(centres) < _FEWEST:
         wrong.append(finding(Furnished.FEW, found=len(centres), least=_FEWEST))
-    dots = [shape for shape in sheet.shapes if isinstance(shape, Region) and shape.pen is Pen.SOLID]
+    dots = list(_dots(sheet))
     drawn = list(zip(sheet.shapes, whole, strict=True))
-    alone = [dot for dot in dots if _is_alone(dot, centres)]
-    wrong += [finding(Furnished.TARGET, x=at.x, y=at.y) for at in (_centre(dot.contours[0]) for dot in alone)]
+    alone = [dot for dot in dots if not any(math.dist(dot, ring) <= LIMIT for ring in centres)]
+    wrong += [finding(Furnished.TARGET, x=at.x, y=at.y) for at in alone]
     for at, ring in zip(centres, rings, strict=True):
-        if abs(math.dist(ring.start, at) - _RING) > LIMIT or not any(_is_dot(dot, at) for dot in dots):
+        whole_ring = abs(math.dist(ring.start, at) - _RING) <= LIMIT
+        if not whole_ring or not any(math.dist(dot, at) <= LIMIT for dot in dots):
             wrong.append(finding(Furnished.TARGET, x=at.x, y=at.y))
         wrong += _touched(_near(drawn, at), at)
     return Findings(0.0 if math.isinf(off) else min(off, LIMIT), tuple(wrong))
 
 
 def _centre(path: Curve) -> Point:
-    points = path.points()[:-1]
-    return Point(sum(point.x for point in points) / len(points), sum(point.y for point in points) / len(points))
+    xs, ys = zip(*path.points()[:-1], strict=True)
+    return Point(sum(xs) / len(xs), sum(ys) / len(ys))
 
 
-def _is_dot(region: Region, at: Point) -> bool:
+def _dots(sheet: Sheet) -> Iterator[Point]:
+    """The middles of black discs as large as those of targets."""
+    for shape in sheet.shapes:
+        if isinstance(shape, Region) and shape.pen is Pen.SOLID and _is_dot(shape):
+            yield _centre(shape.contours[0])
+
+
+def _is_dot(region: Region) -> bool:
     (path, *others) = region.contours
-    return not others and math.dist(_centre(path), at) <= LIMIT and abs(math.dist(path.start, at) - _DOT) <= LIMIT
-
-
-def _is_alone(region: Region, centres: Sequence[Point]) -> bool:
-    """Whether it is the dot of a target that has lost its ring."""
-    (path, *_), at = region.contours, _centre(region.contours[0])
-    return (
-        len(path.steps) == _ROUND and _is_dot(region, at) and not any(math.dist(at, ring) <= LIMIT for ring in centres)
-    )
+    round_and_alone = len(path.steps) == _ROUND and not others
+    return round_and_alone and abs(math.dist(path.start, _centre(path)) - _DOT) <= LIMIT
 
 
 def _near(drawn: Sequence[tuple[Shape, Box]], at: Point) -> list[Shape]:
@@ -153,18 +154,9 @@ def _is_of(shape: Shape, at: Point) -> bool:
     """Whether a shape is the ring or the dot of the target itself."""
     if isinstance(shape, Curve) and shape.pen is Pen.TARGET and math.dist(_centre(shape), at) <= LIMIT:
         return True
-    return isinstance(shape, Region) and shape.pen is Pen.SOLID and _is_dot(shape, at)
-
-
-def _whole_box(shape: Shape) -> Box:
-    """The box of the ends of all steps of a shape; of words only where they begin."""
-    if isinstance(shape, Text):
-        return (*shape.at, *shape.at)
-    if isinstance(shape, Curve) and len(shape.steps) == 1:  # nearly every shape of a sheet is one line
-        (x, y), (to_x, to_y) = shape.start, shape.steps[0].end
-        return min(x, to_x), min(y, to_y), max(x, to_x), max(y, to_y)
-    xs, ys = zip(*[point for path in _paths(shape) for point in path.points()], strict=True)
-    return min(xs), min(ys), max(xs), max(ys)
+    if not (isinstance(shape, Region) and shape.pen is Pen.SOLID and _is_dot(shape)):
+        return False
+    return math.dist(_centre(shape.contours[0]), at) <= LIMIT
 
 
 def _steps(shape: Shape) -> Iterator[tuple[Point, Point]]:

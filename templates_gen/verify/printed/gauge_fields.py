@@ -4,9 +4,10 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Sequence
 from fractions import Fraction
-from itertools import pairwise
+from itertools import pairwise, starmap
 from typing import NamedTuple
 
+from layout.drawing.boxes import box_around, box_of
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Box, Point, Region
 from layout.messages.catalogue import Catalogue, Role
@@ -91,8 +92,12 @@ def prove_fields(asked: Asked, seen: FoundPart) -> Findings:
 def outlines_of(seen: FoundPart) -> list[Box]:
     """Every closed rectangle that is cut: the card alone, if it is right."""
     closed = [path.points() for path in seen.paths(Pen.CUT) if path.closed and len(path.steps) == 3]
-    return [_box(points) for points in closed if all(any(abs(a - b) < LIMIT for a, b in zip(one, other, strict=True))
-            for one, other in pairwise(points))]  # fmt: skip
+    return [box_around(points) for points in closed if all(starmap(_upright, pairwise(points)))]
+
+
+def _upright(one: Point, other: Point) -> bool:
+    """Whether two points stand side by side, or one over the other."""
+    return abs(one.x - other.x) < LIMIT or abs(one.y - other.y) < LIMIT
 
 
 def back_of(seen: FoundPart) -> tuple[float, float]:
@@ -234,7 +239,7 @@ def _picked(
     if sorted(map(_sorted, wanted)) != sorted(map(_sorted, inside)):
         yield finding(Card.PICKED)
     boxed = [
-        _inside(_box(path.points()), [field for row in rows for field in row])
+        _inside(box_of(path), [field for row in rows for field in row])
         for path in seen.paths(Pen.OUTLINE)
         if path.closed and len(path.points()) == 4 and max(point.y for point in path.points()) < fold
     ]
@@ -250,12 +255,7 @@ def _sorted(fields: Sequence[_Field]) -> list[_Field]:
 def _boxes(seen: FoundPart, pen: Pen) -> Iterator[Box]:
     for shape in seen.shapes():
         if isinstance(shape, Region) and shape.pen is pen:
-            yield _box([point for path in shape.contours for point in path.points()])
-
-
-def _box(points: Sequence[Point]) -> Box:
-    xs, ys = zip(*points, strict=True)
-    return min(xs), min(ys), max(xs), max(ys)
+            yield box_around([point for path in shape.contours for point in path.points()])
 
 
 def _inside(box: Box, fields: Sequence[_Field]) -> list[_Field]:

@@ -11,6 +11,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass, field
 from itertools import pairwise, product
 
+from layout.drawing.boxes import box_around
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Point, Region
 from layout.plan import Plan
@@ -82,8 +83,8 @@ def _look(seen: FoundPart) -> _Shown:
         lines[:] = [one for one in lines if one[1] < high and one[2] > low]  # the legend shows lines beside the piece
     for shape in seen.shapes():
         if isinstance(shape, Region) and shape.pen is Pen.TINT:
-            xs, ys = zip(*(point for path in shape.contours for point in path.points()), strict=True)
-            shown.shaded.append(((min(xs), max(xs)), (min(ys), max(ys))))
+            left, low, right, high = box_around(point for path in shape.contours for point in path.points())
+            shown.shaded.append(((left, right), (low, high)))
     shown.numbers = [(at, words) for at, words in seen.words() if words.isdigit()]
     return shown
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from fractions import Fraction
 
+from layout.drawing.boxes import box_around
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Box, Point, Region, Text
 from layout.messages.roles import Grid, SheetName
@@ -92,8 +93,7 @@ def _mapped(seen: FoundPart, number: int, total: int) -> bool:
 
 
 def _box(region: Region) -> Box:
-    xs, ys = zip(*(point for path in region.contours for point in path.points()), strict=True)
-    return min(xs), min(ys), max(xs), max(ys)
+    return box_around(point for path in region.contours for point in path.points())
 
 
 def _centre_at(axes: tuple[Axis, Axis], window: tuple[Span, Span], at: Point, words: str) -> str:

@@ -8,6 +8,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 
+from layout.drawing.boxes import box_of
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Box, Curve, Point, Region, Shape, Text
 from layout.drawing.sheet import Sheet
@@ -52,7 +53,9 @@ def map_on(sheet: Sheet, spoken: Catalogue) -> Map | None:
     if not sheets:
         return None
     boxes = sorted(_boxes(sheet.shapes))
-    filled = [_box(shape.contours[0]) for shape in sheet.shapes if isinstance(shape, Region) and shape.pen is Pen.HELD]
+    filled = [
+        box_of(shape.contours[0]) for shape in sheet.shapes if isinstance(shape, Region) and shape.pen is Pen.HELD
+    ]
     rows, words = [], []
     for end, role in _ENDS:
         for text in texts:
@@ -94,14 +97,9 @@ def _boxes(shapes: Sequence[Shape]) -> Iterator[Box]:
     """Every drawn rectangle as high as a piece of a map."""
     for shape in shapes:
         if isinstance(shape, Curve) and shape.pen is Pen.OUTLINE and shape.closed and len(shape.points()) <= 5:
-            box = _box(shape)
+            box = box_of(shape)
             if abs(box[3] - box[1] - _HIGH) <= LIMIT:
                 yield box
-
-
-def _box(path: Curve) -> Box:
-    xs, ys = zip(*path.points(), strict=True)
-    return min(xs), min(ys), max(xs), max(ys)
 
 
 def _alike(one: Box, other: Box) -> bool:

@@ -6,6 +6,7 @@ from collections import Counter
 from collections.abc import Iterator
 from typing import NamedTuple
 
+from layout.drawing.boxes import box_around, box_of
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Box, Curve, Point, Region, Shape, Text
 from layout.plan import Plan
@@ -128,11 +129,11 @@ def points_of(shape: Shape) -> list[Point]:
 
 def size_of(path: Curve) -> tuple[float, float]:
     """How wide and how high a line is."""
-    xs, ys = zip(*path.points(), strict=True)
-    return max(xs) - min(xs), max(ys) - min(ys)
+    left, low, right, high = box_of(path)
+    return right - left, high - low
 
 
 def _meets(leaf: OneLeaf, shape: Shape) -> bool:
-    xs, ys = zip(*points_of(shape), strict=True)
-    upright = leaf.upright and min(xs) < leaf.middle.x < max(xs)
-    return upright or (leaf.across and min(ys) < leaf.middle.y < max(ys))
+    left, low, right, high = box_around(points_of(shape))
+    upright = leaf.upright and left < leaf.middle.x < right
+    return upright or (leaf.across and low < leaf.middle.y < high)

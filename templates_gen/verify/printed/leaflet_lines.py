@@ -7,6 +7,7 @@ from itertools import pairwise
 from math import dist
 from typing import NamedTuple
 
+from layout.drawing.boxes import box_of, middle_of
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Box, Curve, Point, Region, Shape, Text
 from templates_gen.verify import LIMIT
@@ -57,12 +58,8 @@ def covered(lines: Iterable[Upright], x: float, low: float, high: float) -> bool
 
 def boxes(shapes: Iterable[Shape], pen: Pen = Pen.OUTLINE) -> list[Box]:
     """Every box with upright sides drawn with a pen."""
-    found = []
-    for shape in shapes:
-        if isinstance(shape, Curve) and shape.closed and shape.pen is pen and len(shape.steps) == 3:
-            xs, ys = zip(*shape.points(), strict=True)
-            found.append((min(xs), min(ys), max(xs), max(ys)))
-    return sorted(found)
+    closed = (shape for shape in shapes if isinstance(shape, Curve) and shape.closed and shape.pen is pen)
+    return sorted(box_of(path) for path in closed if len(path.steps) == 3)
 
 
 def discs(shapes: Iterable[Shape], least: float = 1.0) -> list[Point]:
@@ -83,8 +80,8 @@ def circles(shapes: Iterable[Shape], pen: Pen) -> list[tuple[Point, float]]:
 
 def round_of(path: Curve) -> tuple[Point, float]:
     """The middle and the radius of a circle."""
-    xs, ys = zip(*path.points(), strict=True)
-    return Point((min(xs) + max(xs)) / 2, (min(ys) + max(ys)) / 2), (max(xs) - min(xs)) / 2
+    left, _, right, _ = box_of(path)
+    return middle_of(path), (right - left) / 2
 
 
 def heads(shapes: Iterable[Shape]) -> list[Arrow]:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 
+from layout.drawing.boxes import box_of
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Box, Curve, Region, Shape, Text
 from templates_gen.messages.roles.proof_printed import Openings
@@ -47,8 +48,7 @@ def _boxes(shape: Shape) -> Iterator[Box]:
         yield shape.at.x, shape.at.y, shape.at.x + _LETTER * len(shape.words), shape.at.y + _CAP
         return
     for path in shape.contours if isinstance(shape, Region) else (shape,):
-        xs, ys = zip(*path.points(), strict=True)
-        yield min(xs), min(ys), max(xs), max(ys)
+        yield box_of(path)
 
 
 def _meet(one: Box, other: Box) -> bool:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from typing import NamedTuple
 
+from layout.drawing.boxes import box_of
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Curve, Point
 from layout.messages.roles.cards import Card
@@ -92,9 +93,9 @@ def _under(seen: FoundPart, sides: Sides) -> _Face:
 
 def _square(path: Curve) -> Iterator[Point]:
     """The lower left corner of a box to tick."""
-    xs, ys = zip(*path.points(), strict=True)
-    if abs(max(xs) - min(xs) - _TICK) <= LIMIT and abs(max(ys) - min(ys) - _TICK) <= LIMIT:
-        yield Point(min(xs), min(ys))
+    left, low, right, high = box_of(path)
+    if abs(right - left - _TICK) <= LIMIT and abs(high - low - _TICK) <= LIMIT:
+        yield Point(left, low)
 
 
 def _list(plan: Plan, faces: Sequence[_Face], sides: Sides) -> Iterator[Finding]:

@@ -13,6 +13,7 @@ from itertools import product
 from math import dist
 from typing import NamedTuple
 
+from layout.drawing.boxes import middle_of
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Box, Curve, Point, Region, Shape
 from templates_gen.messages.roles.proof_printed import Sample
@@ -173,7 +174,7 @@ def _discs(shapes: list[Shape]) -> Iterator[Point]:
         if isinstance(shape, Region) and shape.pen is Pen.SOLID and len(shape.contours[0].steps) == _ROUND_STEPS:
             xs = [point.x for point in shape.contours[0].points()]
             if _KNOTS[0] < (max(xs) - min(xs)) / 2 < _KNOTS[1]:
-                yield _middle(shape.contours[0])
+                yield middle_of(shape.contours[0])
 
 
 def split_words(
@@ -184,7 +185,7 @@ def split_words(
     for shape in shapes:
         if isinstance(shape, Curve) and shape.pen in (Pen.RING, Pen.OUTLINE) and len(shape.steps) == _ROUND_STEPS:
             xs = [point.x for point in shape.points()]
-            radius, at = (max(xs) - min(xs)) / 2, _middle(shape)
+            radius, at = (max(xs) - min(xs)) / 2, middle_of(shape)
             inside = [said for place, said in words if dist(place, at) < radius]
             if _RINGS[0] < radius < _RINGS[1] and inside:
                 rings.append(Ring(at, radius, inside[0]))
@@ -253,8 +254,3 @@ def passes_between(
         own = [ahead for at, ahead in arrows if abs(one.x + slope * (at.y - one.y) - at.x) < _ON]
         ups = [(ahead.y > 0) == (far > near) for ahead in own if abs(ahead.x - slope * ahead.y) < _ON]
         yield DrawnPass(toward * at_near, toward * at_far, low.face, ups, top.face, one, slope)
-
-
-def _middle(contour: Curve) -> Point:
-    xs, ys = zip(*contour.points(), strict=True)
-    return Point((min(xs) + max(xs)) / 2, (min(ys) + max(ys)) / 2)

@@ -5,8 +5,9 @@ from __future__ import annotations
 from collections.abc import Iterator
 from math import isclose
 
+from layout.drawing.boxes import box_of
 from layout.drawing.pens import Pen
-from layout.drawing.shapes import Box, Curve, Region, Text
+from layout.drawing.shapes import Box, Region, Text
 from templates_gen.document import ReadError
 from templates_gen.messages.roles.proof_cards import Cards
 from templates_gen.readers.qr_code import text_of
@@ -27,7 +28,7 @@ def check_link(link: str, seen: FoundPart, sides: Sides) -> Findings:
     if not codes:
         return NOTHING
     (code,) = codes
-    boxes = [_box(contour) for contour in code.contours]
+    boxes = [box_of(contour) for contour in code.contours]
     module = min(top - low for _, low, _, top in boxes)
     left, low, right, top = _around(boxes)
     side = round((right - left) / module)
@@ -64,11 +65,6 @@ def _fill(bits: list[list[bool]], boxes: list[Box], module: float, corner: tuple
     return True
 
 
-def _box(path: Curve) -> Box:
-    xs, ys = zip(*path.points(), strict=True)
-    return min(xs), min(ys), max(xs), max(ys)
-
-
 def _around(boxes: list[Box]) -> Box:
     lefts, lows, rights, tops = zip(*boxes, strict=True)
     return min(lefts), min(lows), max(rights), max(tops)
@@ -82,7 +78,7 @@ def _others(seen: FoundPart, code: Region) -> Iterator[Box]:
         if isinstance(shape, Text):
             yield shape.at.x, shape.at.y, shape.at.x, shape.at.y
         else:
-            yield _around([_box(path) for path in (shape.contours if isinstance(shape, Region) else (shape,))])
+            yield _around([box_of(path) for path in (shape.contours if isinstance(shape, Region) else (shape,))])
 
 
 def _meets(one: Box, other: Box) -> bool:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from typing import NamedTuple
 
+from layout.drawing.boxes import box_of
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Box, Curve, Region, Text
 from layout.drawing.sheet import Sheet
@@ -37,15 +38,20 @@ UPWARD: Axis = 1, Laid.NO_BAR_UP
 
 def check_scales(sheet: Sheet, *axes: Axis) -> Findings:
     """One scale of each length along each axis, or those asked for: outline, every second block, numbers."""
-    outlines = [shape for shape in sheet.shapes if isinstance(shape, Curve) and shape.pen is Pen.RULE and shape.closed]
-    solids = [shape for shape in sheet.shapes if isinstance(shape, Region) and shape.pen is Pen.SOLID]
+    rules = (shape for shape in sheet.shapes if isinstance(shape, Curve) and shape.pen is Pen.RULE)
+    outlines = [box_of(rule) for rule in rules if rule.closed]
+    solids = [
+        list(map(box_of, shape.contours))
+        for shape in sheet.shapes
+        if isinstance(shape, Region) and shape.pen is Pen.SOLID
+    ]
     texts = [shape for shape in sheet.shapes if isinstance(shape, Text)]
     total = NOTHING
     for axis, missing in axes or (ACROSS, UPWARD):
         for length, block, first, whole in _SCALES:
             offs = [_scale_off(outline, solids, axis, length, block, first) for outline in outlines]
             off, outline = min(zip(offs, outlines, strict=True), default=(length, None), key=lambda each: each[0])
-            right = outline is not None and off <= LIMIT and _is_numbered(_box(outline), texts, axis, whole)
+            right = outline is not None and off <= LIMIT and _is_numbered(outline, texts, axis, whole)
             total += Findings(off, () if right else (finding(missing, length=length),))
     return total
 
@@ -69,29 +75,26 @@ def _is_numbered(box: Box, texts: Sequence[Text], axis: int, whole: int) -> bool
     return in_place and (nothing, half) == ("0", str(whole // 2)) and str(whole) in last.split()
 
 
-def _scale_off(outline: Curve, solids: Sequence[Region], axis: int, length: float, block: float, first: int) -> float:
+def _scale_off(
+    outline: Box, solids: Sequence[Sequence[Box]], axis: int, length: float, block: float, first: int
+) -> float:
     """How far an outline and the blocks in it are off those of a scale; a whole length where there are none."""
-    left, low, right, high = _box(outline)
+    left, low, right, high = outline
     begin, end, across = (left, right, high - low) if axis == 0 else (low, high, right - left)
     off = max(abs(end - begin - length), abs(across - _HIGH))
     if off > LIMIT:
         return off
     wanted = [begin + block * k for k in range(first, round(length / block), 2)]
-    inside = [region for region in solids if all(_within(_box(path), outline) for path in region.contours)]
-    if len(inside) != 1 or len(inside[0].contours) != len(wanted):
+    inside = [boxes for boxes in solids if all(_within(box, outline) for box in boxes)]
+    if len(inside) != 1 or len(inside[0]) != len(wanted):
         return length
-    found = sorted(_box(path)[axis::2] for path in inside[0].contours)
+    found = sorted(box[axis::2] for box in inside[0])
     return max(
         off, *(max(abs(at - begin), abs(at + block - end)) for (begin, end), at in zip(found, wanted, strict=True))
     )
 
 
-def _box(path: Curve) -> Box:
-    xs, ys = zip(*path.points(), strict=True)
-    return min(xs), min(ys), max(xs), max(ys)
-
-
-def _within(box: Box, outline: Curve) -> bool:
-    left, low, right, high = _box(outline)
+def _within(box: Box, outline: Box) -> bool:
+    left, low, right, high = outline
     across = left - LIMIT <= box[0] and box[2] <= right + LIMIT
     return across and low - LIMIT <= box[1] and box[3] <= high + LIMIT

@@ -5,6 +5,7 @@ from __future__ import annotations
 import math
 from collections.abc import Iterator, Mapping, Sequence
 
+from layout.drawing.boxes import box_of
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Point, Region, Text
 from layout.drawing.sheet import Sheet
@@ -121,8 +122,8 @@ def _has_mark(sheet: Sheet) -> bool:
 
 
 def _is_square(shape: Region) -> bool:
-    xs, ys = zip(*shape.contours[0].points(), strict=True)
-    return math.isclose(max(xs) - min(xs), 12.0, abs_tol=1e-3) and math.isclose(max(ys) - min(ys), 12.0, abs_tol=1e-3)
+    left, low, right, high = box_of(shape.contours[0])
+    return math.isclose(right - left, 12.0, abs_tol=1e-3) and math.isclose(high - low, 12.0, abs_tol=1e-3)
 
 
 def _tiles_on(seen: FoundPart) -> list[str]:

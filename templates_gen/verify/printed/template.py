@@ -11,6 +11,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 from typing import cast
 
+from layout.drawing.boxes import middle_of
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Curve, Region
 from layout.plan import Plan
@@ -152,8 +153,7 @@ def _circles(seen: FoundPart) -> Iterator[tuple[Curve, bool]]:
 
 def _middle(path: Curve) -> tuple[float, float]:
     """The middle of a circle that is as large as a dot; of another one, no place at all."""
-    xs, ys = zip(*path.points(), strict=True)
-    x, y = (min(xs) + max(xs)) / 2, (min(ys) + max(ys)) / 2
+    x, y = middle_of(path)
     even = all(abs(math.dist(point, (x, y)) - _RADIUS) <= LIMIT for point in path.points())
     return (x, y) if even else (math.inf, y)
 

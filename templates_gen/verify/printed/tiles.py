@@ -8,8 +8,9 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from itertools import chain
 
+from layout.drawing.boxes import box_of
 from layout.drawing.pens import Pen
-from layout.drawing.shapes import Curve, Region, Text
+from layout.drawing.shapes import Box, Curve, Region, Text
 from layout.drawing.sheet import Sheet
 from templates_gen.messages.roles.proof import Furnished
 from templates_gen.verify import LIMIT
@@ -44,20 +45,15 @@ def _on_square(sheet: Sheet, text: Text) -> bool:
     squares = [shape for shape in sheet.shapes if isinstance(shape, Region) and shape.pen is Pen.SOLID]
     there = any(
         len(square.contours) == 1
-        and all(abs(one - other) <= LIMIT for one, other in zip(_box(square.contours[0]), corners, strict=True))
+        and all(abs(one - other) <= LIMIT for one, other in zip(box_of(square.contours[0]), corners, strict=True))
         for square in squares
     )
     return there and left < text.at.x < left + _TILE and top - _TILE < text.at.y < top
 
 
-def _box(path: Curve) -> list[float]:
-    xs, ys = zip(*path.points(), strict=True)
-    return [min(xs), min(ys), max(xs), max(ys)]
-
-
 def _shows(sheet: Sheet, step: int) -> bool:
     """Whether a pick has come over the first end of the small warp to that of a step: none where there is no step."""
-    ends = sorted(_box(shape) for shape in sheet.shapes if isinstance(shape, Curve) and shape.pen is Pen.SMALL_WARP)
+    ends = sorted(box_of(shape) for shape in sheet.shapes if isinstance(shape, Curve) and shape.pen is Pen.SMALL_WARP)
     if not ends or not step:
         return not ends and not step
     left, foot = ends[0][:2]
@@ -71,8 +67,8 @@ def _shows(sheet: Sheet, step: int) -> bool:
     return _same(ends, wanted) and _same(picks, rows)
 
 
-def _picks(sheet: Sheet) -> Iterator[list[float]]:
-    return (_box(shape) for shape in sheet.shapes if isinstance(shape, Curve) and shape.pen is Pen.PICK)
+def _picks(sheet: Sheet) -> Iterator[Box]:
+    return (box_of(shape) for shape in sheet.shapes if isinstance(shape, Curve) and shape.pen is Pen.PICK)
 
 
 def _within(box: Sequence[float], left: float, right: float, foot: float) -> bool:

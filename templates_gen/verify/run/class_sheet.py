@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 
+from layout.drawing.boxes import box_of
 from layout.drawing.shapes import Curve, Text
 from layout.drawing.sheet import Piece, Sheet
 from layout.messages.roles import Sheet as Sheets
@@ -96,9 +97,8 @@ def _ticked(sheets: Sequence[Sheet], wanted: int) -> Iterator[Finding]:
     for sheet in sheets:
         for shape in sheet.shapes:
             if isinstance(shape, Curve) and shape.closed and len(shape.points()) == 4:
-                xs, ys = zip(*shape.points(), strict=True)
-                sides = max(xs) - min(xs), max(ys) - min(ys)
-                found += all(abs(side - _TICK) < _NEAR for side in sides)
+                left, low, right, high = box_of(shape)
+                found += all(abs(side - _TICK) < _NEAR for side in (right - left, high - low))
     if found != wanted:
         yield finding(Lessons.TICKS, found=found, wanted=wanted)
 

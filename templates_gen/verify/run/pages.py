@@ -5,8 +5,9 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from typing import NamedTuple, Protocol
 
+from layout.drawing.boxes import box_around
 from layout.drawing.pens import Pen
-from layout.drawing.shapes import Box, Curve, Point
+from layout.drawing.shapes import Box, Point
 from layout.drawing.sheet import Piece, Sheet
 from layout.plan import Plan
 from templates_gen.verify.found_parts import FoundPart
@@ -65,20 +66,10 @@ def on_sheet(seen: FoundPart, points: Sequence[Point]) -> Iterator[Point]:
 def trim_of(seen: FoundPart) -> Box:
     """What is cut out of the sheet, by the cut lines that were read; all of the part where it has none."""
     drawn = [point for path in seen.paths(Pen.CUT) for point in path.points()]
-    return _box(list(on_sheet(seen, drawn))) if drawn else room_of(seen)
+    return box_around(on_sheet(seen, drawn)) if drawn else room_of(seen)
 
 
 def room_of(seen: FoundPart) -> Box:
     """All that a part takes on its sheet."""
     left, low, right, high = seen.part.box
-    return _box(list(on_sheet(seen, (Point(left, low), Point(right, high)))))
-
-
-def box_of(path: Curve) -> Box:
-    """The box of a path."""
-    return _box(path.points())
-
-
-def _box(points: Sequence[Point]) -> Box:
-    xs, ys = zip(*points, strict=True)
-    return min(xs), min(ys), max(xs), max(ys)
+    return box_around(on_sheet(seen, (Point(left, low), Point(right, high))))

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from typing import NamedTuple
 
+from layout.drawing.boxes import box_around
 from layout.drawing.shapes import Curve, Point
 
 
@@ -31,8 +32,7 @@ def _measured(path: Curve) -> _Outline:
     corners = [path.start]
     for end, through in path.steps:
         corners += [end] if through is None else [through, end]
-    xs, ys = zip(*corners, strict=True)
-    return _Outline(path, corners, min(xs), min(ys), max(xs), max(ys))
+    return _Outline(path, corners, *box_around(corners))
 
 
 def _boxed(inner: _Outline, outer: _Outline) -> bool:
