@@ -46,6 +46,8 @@ def centred(words: str, size: float, at: Point, metrics: FontMetrics) -> Text:
 
 def is_tall(words: str) -> bool:
     """Whether any letter rises far above a plain capital: a capital with an accent, or a letter with two."""
+    if words.isascii():
+        return False  # nearly always: no letter has an accent
     if any(letter in _TALL_ALONE for letter in words):
         return True
     marks = ((letter, len(unicodedata.normalize("NFD", letter)) - 1) for letter in words)

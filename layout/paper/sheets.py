@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 
 from layout.drawing.metrics import FontMetrics
 from layout.drawing.pane import Paned
@@ -34,11 +34,12 @@ _MOST = 999  # sheets: a number for which every head keeps room
 class Printed:
     """A sheet and the pieces that lie on it, in the order in which their crosses were drawn.
 
-    A sheet that goes on with the words of the one before holds no piece.
+    A sheet that goes on with the words of the one before holds no piece. `title` is what its head calls it.
     """
 
     sheet: Sheet
     pieces: tuple[Piece, ...]
+    title: str = ""
 
 
 def lay(plan: Plan, build: Build | Paned, metrics: FontMetrics) -> Laying:
@@ -139,7 +140,8 @@ def _with_key_maps(
 def _sheet(plan: Plan, leaf: Leaf, number: tuple[int, int], modules: Modules | None, metrics: FontMetrics) -> Printed:
     furnished = _furnished(plan, leaf.part, number, metrics, mirrored=leaf.mirrored)
     name = f"{leaf.part.name} {number[0]} of {number[1]}"
-    return _drawn(name, _page(plan, mirrored=leaf.mirrored), furnished, leaf.pieces, modules)
+    drawn = _drawn(name, _page(plan, mirrored=leaf.mirrored), furnished, leaf.pieces, modules)
+    return replace(drawn, title=leaf.part.title)
 
 
 def _drawn(

@@ -10,7 +10,7 @@ from layout.kit.box import LEAFLET, START
 from layout.messages.english import ENGLISH
 from layout.messages.roles import Titles
 from layout.paper.choice import Laying
-from layout.paper.sheets import leaves
+from layout.paper.sheets import Printed
 from layout.products import PRODUCTS
 from templates_gen.document import About, Entry
 from templates_gen.files.drawings import PrintedDrawings
@@ -83,9 +83,9 @@ def _on_paper(drawn: PrintedDrawings, file: str, names: Iterable[str]) -> Output
         layings = [*with_first_sheet(drawn.plan, layings, drawn.metrics, grid)]
     parts = [part for laying in layings for part in laying.parts]
     about = _about(drawn, file, parts)
-    if file == KIT_FILE:
-        about = about._replace(outline=tuple(_outline(drawn, layings)))
     sheets = coded(drawn.plan, layings, about, drawn.metrics)
+    if file == KIT_FILE:
+        about = about._replace(outline=tuple(_outline(sheets)))
     laid = tuple(sheet.pieces for sheet in sheets)
     shown = tuple(sheet.sheet for sheet in sheets)
     names = _once(names_of(parts))
@@ -98,13 +98,13 @@ def _once(names: Sequence[str]) -> tuple[str, ...]:
     return tuple(name for k, name in enumerate(names) if not (name in _SEVERAL and name in names[:k]))
 
 
-def _outline(drawn: PrintedDrawings, layings: Sequence[Laying]) -> Iterator[Entry]:
+def _outline(sheets: Sequence[Printed]) -> Iterator[Entry]:
     """Where each sheet of another name than the one before begins."""
     last = ""
-    for number, leaf in enumerate(leaves(drawn.plan, layings, drawn.metrics), 1):
-        if leaf.part.title != last:
-            yield Entry(leaf.part.title, number)
-        last = leaf.part.title
+    for number, sheet in enumerate(sheets, 1):
+        if sheet.title != last:
+            yield Entry(sheet.title, number)
+        last = sheet.title
 
 
 def _about(drawn: PrintedDrawings, file: str, parts: Sequence[Part]) -> About:

@@ -26,7 +26,17 @@ MM = 25.4 / 72
 _new_point, _new_step = partial(tuple.__new__, Point), partial(tuple.__new__, Step)  # there are thousands
 _new_curve = partial(tuple.__new__, Curve)
 _IDENTITY = re.compile(rb"1 0 0 1 0 0 cm(?=[\t\n\f\r ]|\Z)")
-_PAGE, _MOVED, _OPEN, _SHUT, _TEXT = Page.BETWEEN, Page.MOVED, Page.IN_PATH, Page.CLOSED, Page.IN_WORDS
+
+
+class _Place:
+    """Where in a page an operator stands: what that is called, and the operators that may stand there."""
+
+    def __init__(self, called: Page) -> None:
+        self.called = called
+        self.operators: dict[bytes, tuple[_Act, bytes, int]] = {}
+
+
+_PAGE, _MOVED, _OPEN, _SHUT, _TEXT = map(_Place, (Page.BETWEEN, Page.MOVED, Page.IN_PATH, Page.CLOSED, Page.IN_WORDS))
 
 
 def _look(width: float, grey: float, dash: Sequence[float]) -> tuple[float, ...]:
@@ -53,12 +63,12 @@ def walked(content: bytes, fonts: Mapping[str, Font], colours: Mapping[str, str]
     for number, (operator, other, numbers) in enumerate(instructions(content[begun.end() :] if begun else content)):
         if number >= most:
             raise ReadError(message(Read.DRAWS))
-        act, kind, count = _OPERATORS[walk.place].get(operator, _UNKNOWN)
+        act, kind, count = walk.place.operators.get(operator, _UNKNOWN)
         if len(numbers) != count or other[:1] != kind:
-            raise ReadError(message(Page.USES, operator=shown(operator.decode()), place=message(walk.place)))
+            raise ReadError(message(Page.USES, operator=shown(operator.decode()), place=message(walk.place.called)))
         act(walk, other, numbers)
-    if walk.place != _PAGE:
-        raise ReadError(message(Page.ENDS, place=message(walk.place)))
+    if walk.place is not _PAGE:
+        raise ReadError(message(Page.ENDS, place=message(walk.place.called)))
     return tuple(walk.shapes)
 
 
@@ -104,7 +114,7 @@ class _Walk:
         self.dash = [part * MM for part in dashes(array)]
 
     def move(self, _: bytes, numbers: Numbers) -> None:
-        if self.place == _OPEN:
+        if self.place is _OPEN:
             self.subpaths.append((self.start, self.steps, False))
         x, y = numbers
         self.start = self.at = _new_point((x * MM, y * MM))
@@ -118,7 +128,7 @@ class _Walk:
         self.place = _OPEN
 
     def move_and_line(self, _: bytes, numbers: Numbers) -> None:
-        if self.place == _OPEN:
+        if self.place is _OPEN:
             self.subpaths.append((self.start, self.steps, False))
         x, y, end_x, end_y = numbers
         self.start = _new_point((x * MM, y * MM))
@@ -127,7 +137,7 @@ class _Walk:
         self.place = _OPEN
 
     def rectangle(self, _: bytes, numbers: Numbers) -> None:
-        if self.place == _OPEN:
+        if self.place is _OPEN:
             self.subpaths.append((self.start, self.steps, False))
         x, y, wide, high = (number * MM for number in numbers)
         corners = points_at((x + wide, x + wide, x), (y, y + high, y + high))
@@ -153,7 +163,7 @@ class _Walk:
         return message(Page.NO_DASHED_PEN, dash=" ".join(f"{part:.3f}" for part in self.dash), **look)
 
     def stroke(self, _: bytes, __: Numbers) -> None:
-        if self.place == _OPEN:
+        if self.place is _OPEN:
             self.subpaths.append((self.start, self.steps, False))
         pen = _LINE_PENS.get(_look(self.width, self.line_grey, self.dash))
         if pen is None:
@@ -219,7 +229,7 @@ class _Walk:
 
 _Act = Callable[[_Walk, bytes, Numbers], None]
 _UNKNOWN: tuple[_Act, bytes, int] = (_Walk.end_text, b"", -1)  # no operator has that many numbers
-_PLACES: tuple[tuple[bytes, bytes, int, _Act, Sequence[Page]], ...] = (
+_ALL: tuple[tuple[bytes, bytes, int, _Act, Sequence[_Place]], ...] = (
     (b"w", b"", 1, _Walk.set_width, [_PAGE]),
     (b"G", b"", 1, _Walk.set_line_grey, [_PAGE]),
     (b"g", b"", 1, _Walk.set_fill_grey, [_PAGE]),
@@ -241,7 +251,6 @@ _PLACES: tuple[tuple[bytes, bytes, int, _Act, Sequence[Page]], ...] = (
 )
 """Each operator, how its one operand begins that is no number, how many numbers, what it does, where it may stand."""
 
-_OPERATORS: dict[str, dict[bytes, tuple[_Act, bytes, int]]] = {
-    place: {operator: (act, other, count) for operator, other, count, act, places in _PLACES if place in places}
-    for place in (_PAGE, _MOVED, _OPEN, _SHUT, _TEXT)
-}
+for _operator, _other, _count, _act, _places in _ALL:
+    for _place in _places:
+        _place.operators[_operator] = _act, _other, _count

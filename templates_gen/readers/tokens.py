@@ -49,14 +49,15 @@ def instructions(content: bytes) -> Iterator[Instruction]:
     content = content.rstrip(WHITE)
     position = 0
     for found in _INSTRUCTION.finditer(content):
-        if found.start() != position:
+        begin, end = found.span()
+        if begin != position:
             break
+        position = end
         x, y, end_x, end_y, other, numbers, operator = found.groups()
         if x is not None:
             yield LINE, b"", [float(x), float(y), float(end_x), float(end_y)]
         else:
             yield operator, other, list(map(float, numbers.split()))
-        position = found.end()
     if position != len(content):
         rest = content[position : position + 30].decode("latin-1").strip()
         raise ReadError(message(Page.HOLDS, what=shown(rest)))

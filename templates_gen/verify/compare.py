@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from operator import itemgetter
 
 from layout.drawing.shapes import Curve, Point, Region, Shape, Text
@@ -14,7 +14,7 @@ from templates_gen.messages.roles.proof import Compared, Proof
 from templates_gen.verify import LIMIT
 from templates_gen.verify.finding import NOTHING, Finding, Findings, finding, said
 
-_through = itemgetter(1)
+_end, _through = itemgetter(0), itemgetter(1)
 _SAME = 2e-5  # mm: places that differ by no more than the rounding of numbers in a file
 
 
@@ -38,40 +38,24 @@ def _sheets(wanted: Sheet, found: Sheet) -> Findings:
         problems.append(finding(Compared.SHAPES, found=len(found.shapes), wanted=len(wanted.shapes)))
     for one, other in zip(wanted.shapes, found.shapes, strict=False):
         apart = _between(one, other)
-        if apart is None:
-            if kind := _differs(one, other):
-                return Findings(deviation, (*problems, kind))  # from here on nothing would match
-            apart = _apart(one, other)
+        if not isinstance(apart, float):
+            return Findings(deviation, (*problems, apart))  # from here on nothing would match
         deviation = max(deviation, apart)
     if deviation > LIMIT:
         problems.append(finding(Compared.OFF, micrometres=deviation * 1000))
     return Findings(deviation, tuple(problems))
 
 
-def _between(wanted: Shape, found: Shape) -> float | None:
-    """How far off a straight line of one step is, which nearly every shape of a sheet is; None for all else."""
-    if type(wanted) is not Curve or type(found) is not Curve or wanted.pen is not found.pen:
-        return None
-    if wanted.closed or found.closed or len(wanted.steps) != 1 or len(found.steps) != 1:
-        return None
-    (end, through), (other_end, other_through) = wanted.steps[0], found.steps[0]
-    if through is not None or other_through is not None:
-        return None
-    one, other = math.dist(wanted.start, found.start), math.dist(end, other_end)
-    return math.inf if math.isnan(one + other) else max(one, other)
-
-
-def _differs(wanted: Shape, found: Shape) -> Finding | None:
-    """How two shapes differ in anything but position; None if they do not."""
+def _between(wanted: Shape, found: Shape) -> float | Finding:
+    """How far off a shape is, in mm; or how it differs in anything but its position."""
     if type(wanted) is not type(found) or pen_of(wanted) is not pen_of(found):
         return finding(Compared.KIND, found=_named(found), wanted=_named(wanted))
     if isinstance(wanted, Text) and isinstance(found, Text):
-        return (
-            None
-            if wanted.words == found.words
-            else finding(Compared.SAYS, found=shown(found.words), wanted=shown(wanted.words))
-        )
-    return None if _outline(wanted) == _outline(found) else finding(Compared.FORM, wanted=_named(wanted))
+        if wanted.words != found.words:
+            return finding(Compared.SAYS, found=shown(found.words), wanted=shown(wanted.words))
+        return _largest(map(math.dist, _em(wanted), _em(found)))
+    apart = _outlines_apart(wanted, found)
+    return finding(Compared.FORM, wanted=_named(wanted)) if apart is None else apart
 
 
 def _named(shape: Shape) -> Message:
@@ -79,44 +63,54 @@ def _named(shape: Shape) -> Message:
     return said(kind, pen=pen_of(shape).value)
 
 
-def _contours(shape: Shape) -> Sequence[Curve]:
-    if isinstance(shape, Curve):
-        return (shape,)
-    return shape.contours if isinstance(shape, Region) else ()
+def _em(text: Text) -> tuple[Point, Point]:
+    """The start of the baseline of words, and one em along it."""
+    angle, size = math.radians(text.angle), text.size
+    return text.at, Point(text.at.x + size * math.cos(angle), text.at.y + size * math.sin(angle))
 
 
-def _outline(shape: Shape) -> list[tuple[bool, bool, int, list[bool]]]:
-    """Which contours are closed, which of these just miss their start, how many steps each has, and which are arcs."""
-    return [(path.closed, _misses(path), len(path.steps), _arcs(path)) for path in _contours(shape)]
+def _outlines_apart(wanted: Shape, found: Shape) -> float | None:
+    """How far off a line or an area is, in mm; None where it has another form."""
+    if isinstance(wanted, Curve) and isinstance(found, Curve):
+        return _paths_apart(wanted, found)
+    if not isinstance(wanted, Region) or not isinstance(found, Region) or len(wanted.contours) != len(found.contours):
+        return None
+    apart = 0.0
+    for one, other in zip(wanted.contours, found.contours, strict=True):
+        off = _paths_apart(one, other)
+        if off is None:
+            return None
+        apart = max(apart, off)
+    return apart
 
 
-def _arcs(path: Curve) -> list[bool]:
-    """Which steps are arcs; nothing where none is."""
-    throughs = list(map(_through, path.steps))
-    return [] if throughs.count(None) == len(throughs) else [through is not None for through in throughs]
+def _paths_apart(wanted: Curve, found: Curve) -> float | None:
+    """How far the points of a path are off, in mm; None where it is another one: closed or not, its steps, its arcs."""
+    steps, others = wanted.steps, found.steps
+    if wanted.closed is not found.closed or len(steps) != len(others):
+        return None
+    if len(steps) == 1 and steps[0].through is None is others[0].through:  # nearly every path of a sheet is one line
+        one, other = math.dist(wanted.start, found.start), math.dist(steps[0].end, others[0].end)
+        return math.inf if math.isnan(one + other) else max(one, other)
+    apart = [math.dist(wanted.start, found.start), *map(math.dist, map(_end, steps), map(_end, others))]
+    if wanted.closed and _misses(wanted) is not _misses(found):
+        return None
+    throughs, other_throughs = list(map(_through, steps)), list(map(_through, others))
+    if throughs.count(None) + other_throughs.count(None) < 2 * len(steps):  # most have no arc
+        for through, other in zip(throughs, other_throughs, strict=True):
+            if (through is None) is not (other is None):
+                return None
+            if through is not None and other is not None:
+                apart.append(math.dist(through, other))
+    return _largest(apart)
 
 
 def _misses(path: Curve) -> bool:
     """Whether a closed path ends so close to its start that closing it turns a corner, drawn as a spike."""
-    return path.closed and _SAME < math.dist(path.start, path.steps[-1].end) <= LIMIT
+    return _SAME < math.dist(path.start, path.steps[-1].end) <= LIMIT
 
 
-def _apart(wanted: Shape, found: Shape) -> float:
+def _largest(apart: Iterable[float]) -> float:
     """In mm; what is not a number is infinitely far off, since no comparison would notice it."""
-    apart = list(map(math.dist, _places(wanted), _places(found)))
-    return math.inf if math.isnan(sum(apart)) else max(apart)
-
-
-def _places(shape: Shape) -> list[Point]:
-    """Every point that fixes a shape; for words, the start of the baseline and one em along it and above it."""
-    if isinstance(shape, Curve) and len(shape.steps) == 1:  # nearly every shape of a sheet is one line
-        end, through = shape.steps[0]
-        return [shape.start, end] if through is None else [shape.start, end, through]
-    if isinstance(shape, Text):
-        angle, size = math.radians(shape.angle), shape.size
-        return [shape.at, Point(shape.at.x + size * math.cos(angle), shape.at.y + size * math.sin(angle))]
-    places = []
-    for path in _contours(shape):
-        places += path.points()
-        places += filter(None, map(_through, path.steps))
-    return places
+    each = list(apart)
+    return math.inf if math.isnan(sum(each)) else max(each)

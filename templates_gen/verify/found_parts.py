@@ -5,7 +5,6 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from functools import cached_property
-from itertools import islice
 
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Box, Curve, Point, Region, Shape, Step, Text, straight_to
@@ -102,28 +101,32 @@ class FoundPart:
 
     def _inside(self, shapes: Sequence[Shape]) -> Iterator[Shape]:
         firsts = zip(self.lie.all_back(list(map(first_of, shapes))), shapes, strict=True)
-        near = [shape for first, shape in firsts if self.holds(first)]  # enough for most that lies elsewhere
-        points = [list(_points(shape)) for shape in near]
-        back = iter(self.lie.all_back([point for each in points for path in each for point in path]))
-        for shape, each in zip(near, points, strict=True):
-            found = [list(islice(back, len(path))) for path in each]
-            if all(map(self.holds_all, found)):
-                yield self._back(shape, found)
-
-    def _back(self, shape: Shape, found: Sequence[Sequence[Point]]) -> Shape:
-        """The shape whose contours have the points `found` in the part's coordinates."""
-        if isinstance(shape, Text):
-            return shape._replace(at=found[0][0])
-        if isinstance(shape, Region):
-            return Region(tuple(map(self._path, shape.contours, found)), shape.pen)
-        return self._path(shape, found[0])
+        near = [(first, shape) for first, shape in firsts if self.holds(first)]  # enough for most that lies elsewhere
+        back = self.lie.all_back([at for _, shape in near for path in _contours(shape) for at in path.points()])
+        begin = 0
+        for first, shape in near:
+            if isinstance(shape, Text):
+                yield shape._replace(at=first)
+                continue
+            inside, paths = True, []
+            for path in _contours(shape):
+                end = begin + len(path.steps) + 1
+                found, begin = back[begin:end], end
+                inside = inside and self.holds_all(found)
+                if inside:
+                    paths.append(self._path(path, found))
+            if inside:
+                yield Region(tuple(paths), shape.pen) if isinstance(shape, Region) else paths[0]
 
     def _path(self, path: Curve, found: Sequence[Point]) -> Curve:
+        """A path whose start and ends of steps are `found` in the part's coordinates."""
         start, *ends = found
-        if all(through is None for _, through in path.steps):
+        throughs = [through for _, through in path.steps if through]
+        if not throughs:
             return Curve(start, straight_to(ends), path.pen, path.closed)
-        throughs = [through and self.lie.back(through) for _, through in path.steps]
-        return Curve(start, tuple(map(Step, ends, throughs)), path.pen, path.closed)
+        back = iter(self.lie.all_back(throughs))
+        steps = [Step(end, through and next(back)) for end, (_, through) in zip(ends, path.steps, strict=True)]
+        return Curve(start, tuple(steps), path.pen, path.closed)
 
 
 def first_of(shape: Shape) -> Point:
@@ -133,13 +136,10 @@ def first_of(shape: Shape) -> Point:
     return shape.start if isinstance(shape, Curve) else shape.contours[0].start
 
 
-def _points(shape: Shape) -> Iterator[Sequence[Point]]:
-    """The points of each contour; of words where they begin."""
-    if isinstance(shape, Text):
-        yield (shape.at,)
-    else:
-        for path in shape.contours if isinstance(shape, Region) else (shape,):
-            yield path.points()
+def _contours(shape: Shape) -> Sequence[Curve]:
+    if isinstance(shape, Curve):
+        return (shape,)
+    return shape.contours if isinstance(shape, Region) else ()
 
 
 def found_on(sheet: Sheet, pieces: Sequence[Piece], where: Message) -> tuple[list[FoundPart], Findings]:

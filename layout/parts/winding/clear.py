@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable, Iterator, Sequence
 from itertools import pairwise
 
 from layout.drawing.metrics import FontMetrics
@@ -38,11 +38,11 @@ class Taken:
                 return False
         return True
 
-    def first_clear(self, base: Point, ways: Iterable[Point], radius: float, right: float = math.inf) -> Point:
+    def first_clear(self, base: Point, ways: Sequence[Point], radius: float, right: float = math.inf) -> Point:
         """The first clear place at `base` or from there on, step by step, along one of `ways`, no further to the right
         than at `right`; else `base`."""
-        places = (Point(base.x + k * way.x, base.y + k * way.y) for k in range(_TRIES) for way in ways)
-        return next((at for at in (base, *places) if at.x <= right and self.clear(at, radius)), base)
+        places = (at for at in _places(base, ways) if at.x <= right)
+        return next((at for at in places if self.clear(at, radius)), base)
 
     def _of(self, shape: Shape) -> Iterator[_Stroke]:
         if isinstance(shape, Text):
@@ -54,6 +54,12 @@ class Taken:
 
 
 _TRIES = 24
+
+
+def _places(base: Point, ways: Sequence[Point]) -> Iterator[Point]:
+    """`base`, and step by step the places along each way."""
+    yield base
+    yield from (Point(base.x + k * way.x, base.y + k * way.y) for k in range(1, _TRIES) for way in ways)
 
 
 def _way(path: Curve) -> list[Point]:

@@ -81,17 +81,22 @@ def _part(plan: Plan, scale: Scale, metrics: FontMetrics) -> Part:
     near, far = face.height("near"), face.height("far")
     datum = Point(left, near), Point(right, near), Point(left, far)
     crosses = [hair for point in datum for hair in cross(point, _ARM, Pen.REGISTER)]
-    shapes = [*crosses, *_picture(face, done, crosses, metrics)]
-    shapes += legend(face, lowest(shapes, metrics) - _LEGEND, metrics)
+    shapes, ys = list[Shape](), list[float]()
+
+    def add(more: Iterable[Shape]) -> None:
+        drawn = list(more)
+        shapes.extend(drawn)
+        ys.extend(y for shape in drawn for y in _ys(shape, metrics))
+
+    add([*crosses, *_picture(face, done, crosses, metrics)])
+    add(legend(face, min(ys) - _LEGEND, metrics))
     if scale.knots:
-        shapes += shed(plan, Point(scale.left, lowest(shapes, metrics) - _FOOT), scale.right, metrics)
-        shapes += _minded(plan, Point(scale.left, lowest(shapes, metrics) - _CAUTION), scale.right, metrics)
+        add(shed(plan, Point(scale.left, min(ys) - _FOOT), scale.right, metrics))
+        add(_minded(plan, Point(scale.left, min(ys) - _CAUTION), scale.right, metrics))
     steps = tuple(action.words for action in done)
     if scale.list_from is not None:
         entries = ((str(number), words) for number, words in enumerate(steps, 1))
-        top = Point(scale.list_from, max(y for shape in shapes for y in _ys(shape, metrics)) - _FIRST_STEP)
-        shapes += listed(entries, top, scale.right, metrics)
-    ys = [y for shape in shapes for y in _ys(shape, metrics)]
+        add(listed(entries, Point(scale.list_from, max(ys) - _FIRST_STEP), scale.right, metrics))
     once_round = plan.warp.kind == "wound"
     return Part(
         "winding",
