@@ -1,5 +1,7 @@
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 import pytest
 import shapely
 from kits import font_metrics
@@ -12,20 +14,20 @@ from layout.kit.paper_size import named_size
 from layout.messages.english import ENGLISH
 from layout.messages.roles import Scale
 from layout.paper.regions import regions
-from layout.paper.scales import flat, scales, upright
+from layout.paper.scales import scales, upright
 
 COMMON = Paper(named_size("common"))
 HIGH = 278.694
 METRICS = font_metrics()
 
 
-def drawn(*, printing: bool = True, mirrored: bool = False) -> tuple[list[Shape], list[tuple[float, ...]]]:
+def drawn(*, printing: bool = True, mirrored: bool = False) -> tuple[tuple[Shape, ...], list[tuple[float, ...]]]:
     """Both scales on the common sheet, and what they take."""
     shapes, boxes = scales(regions(COMMON), ENGLISH, METRICS, printing=printing, mirrored=mirrored)
     return shapes, list(boxes)
 
 
-def rows(shapes: list[Shape]) -> list[tuple[tuple[float, ...], list[tuple[float, ...]]]]:
+def rows(shapes: Sequence[Shape]) -> list[tuple[tuple[float, ...], list[tuple[float, ...]]]]:
     """Each outlined row as its box, and the boxes of its black blocks in order."""
     blocks = [
         shapely.Polygon(contour.points()).bounds
@@ -43,17 +45,23 @@ def rows(shapes: list[Shape]) -> list[tuple[tuple[float, ...], list[tuple[float,
 @pytest.mark.parametrize("axis", [0, 1])
 def test_a_scale_is_100_mm_beside_four_inches(axis: int) -> None:
     """Ten blocks of 10 mm, the first black, and eight of half an inch, 12.7 mm by definition, the first white."""
-    shapes = (flat, upright)[axis](Point(0, 0), ENGLISH, METRICS)
-    found = {round(box[axis + 2] - box[axis], 6): (box, blocks) for box, blocks in rows(shapes)}
+    along = [
+        (box, blocks) for box, blocks in rows(drawn()[0]) if box[axis + 2] - box[axis] > box[3 - axis] - box[1 - axis]
+    ]
+    found = {round(box[axis + 2] - box[axis], 6): (box, blocks) for box, blocks in along}
     assert sorted(found) == [100.0, 101.6]
     for length, block, first in ((100.0, 10.0, 0.0), (101.6, 12.7, 12.7)):
         box, blocks = found[length]
-        assert box[axis] == pytest.approx(0, abs=1e-9)
         assert box[3 - axis] - box[1 - axis] == pytest.approx(1.6)
-        begins = [each[axis] for each in blocks]
+        begins = [each[axis] - box[axis] for each in blocks]
         assert begins == pytest.approx([first + 2 * block * k for k in range(len(begins))])
         assert [each[axis + 2] - each[axis] for each in blocks] == pytest.approx([block] * len(begins))
         assert len(begins) == round(length / block) // 2
+
+
+def test_an_upright_scale_rises_from_its_zero() -> None:
+    """So it stands where it is asked to stand."""
+    assert sorted(box[1] for box, _ in rows(upright(Point(30, 40), ENGLISH, METRICS))) == pytest.approx([40, 40])
 
 
 def test_the_scales_stand_at_their_places() -> None:
