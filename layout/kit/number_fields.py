@@ -14,6 +14,7 @@ from layout.values.numerals import BLANK, NUMBER, number_from
 from layout.yarns.yarn_counts import is_folded, read_count, system
 
 _SHARE = re.compile(rf"{NUMBER}{BLANK}*(?P<per_cent>%)", re.VERBOSE)
+_DEVIATION = re.compile(rf"(?:\+(?!-))?{_SHARE.pattern}", re.VERBOSE)
 _LONGEST = 40
 
 
@@ -49,9 +50,9 @@ def read_share(_: Input, value: object) -> Fraction:
 
 
 def read_deviation(spec: Input, value: object) -> Fraction:
-    """How far something is off, from "0.21 %" or "-0.13 %", as a share; the limits of its input are in per cent."""
+    """How far something is off, from "0.21 %", "+0.21 %" or "-0.13 %", as a share; its limits are in per cent."""
     needed = Message(Entry.DEVIATION, {"least": plain(spec.least), "most": plain(spec.most)})
-    match = _SHARE.fullmatch(value.strip()) if isinstance(value, str) and len(value) <= _LONGEST else None
+    match = _DEVIATION.fullmatch(value.strip()) if isinstance(value, str) and len(value) <= _LONGEST else None
     if match is None or not isinstance(value, str):
         raise FieldError("", needed, shown(value), "")
     number = number_from(match, value)

@@ -78,7 +78,7 @@ MESSAGES: dict[Role, str | Plural] = {
     Entry.WHOLE: needs("a whole number from {least} to {most}"),
     Entry.AMOUNT: needs("a number from {least} to {most}, without quotes"),
     Entry.SHARE: needs('a share from 0 up to (not including) 1, such as 0.05 or "5 %"'),
-    Entry.DEVIATION: needs('a deviation from {least} to {most} per cent, in quotes with its sign, such as "0.21 %"'),
+    Entry.DEVIATION: needs('a deviation from {least} to {most} per cent, in quotes with the sign %, such as "0.21 %"'),
     Entry.COUNT: needs("a count above zero"),
     Entry.NAME: needs("a name of 1 to {most} characters in one line"),
     Entry.NAME_LONG: (

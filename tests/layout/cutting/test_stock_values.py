@@ -150,21 +150,21 @@ def test_a_kerf_may_be_measured_both_ways() -> None:
         (
             {"scale.x": "3.1 %"},
             (
-                'scale.x: needs a deviation from -3 to 3 per cent, in quotes with its sign, such as "0.21 %", '
+                'scale.x: needs a deviation from -3 to 3 per cent, in quotes with the sign %, such as "0.21 %", '
                 "got '3.1 %'; for example x = \"0.21 %\""
             ),
         ),
         (
             {"scale.skew": 0.001},
             (
-                'scale.skew: needs a deviation from -3 to 3 per cent, in quotes with its sign, such as "0.21 %", '
+                'scale.skew: needs a deviation from -3 to 3 per cent, in quotes with the sign %, such as "0.21 %", '
                 'got 0.001; for example skew = "0.05 %"'
             ),
         ),
         (
             {"scale.uncertainty": "-0.1 %"},
             (
-                'scale.uncertainty: needs a deviation from 0 to 3 per cent, in quotes with its sign, such as "0.21 %", '
+                'scale.uncertainty: needs a deviation from 0 to 3 per cent, in quotes with the sign %, such as "0.21 %", '
                 "got '-0.1 %'; for example uncertainty = \"0.03 %\""
             ),
         ),
@@ -186,6 +186,7 @@ def test_a_scale_is_read_as_what_the_cutter_makes_of_a_millimetre() -> None:
     """0.21 % too long: 1.0021; what is left out is right."""
     stock = read_stock(stock_of({"scale.x": "0.21 %", "scale.skew": "-0,05 %", "scale.uncertainty": "0.03 %"}), METRICS)
     assert (stock.scale, stock.scale_uncertainty) == (Scale(1.0021, 1.0, -0.0005), 0.0003)
+    assert read_stock(stock_of({"scale.x": "+0.21 %"}), METRICS).scale == Scale(1.0021, 1.0, 0.0)
     assert read_stock(PLAIN, METRICS).scale == TRUE
     assert "scale" not in stock_values(read_stock(PLAIN, METRICS))
 
