@@ -6,27 +6,29 @@ The reader computes from chord and rise, the writers from angles, so that each c
 from __future__ import annotations
 
 import math
+from functools import partial
 
 from layout.drawing.shapes import Point, Step
 from templates_gen.document import ReadError
 from templates_gen.messages.language import message
 from templates_gen.messages.roles.reading import Arc
 
+Handle = tuple[float, float]
+_new_point = partial(tuple.__new__, Point)  # curves have thousands
 _NEAR = 0.001  # 1 micrometre
 _MOST = 45  # degrees; an arc of up to twice as many may be written for its halves
 _STEEPEST = math.tan(math.radians(_MOST) / 4) / 2  # rise over chord of an arc of so many
 _TWICE = math.tan(math.radians(2 * _MOST) / 4) / 2
 
 
-def middle_of_curve(start: Point, first: Point, second: Point, end: Point) -> Point:
-    """The middle of a Bézier curve; `ReadError` if the curve is not an arc of at most 45 degrees.
+def middle_of_curve(start: Point, first: Handle, second: Handle, end: Point) -> Point:
+    """The middle of a Bézier curve with these handles; `ReadError` if it is not an arc of at most 45 degrees.
 
     A Bézier curve reaches three quarters of its handles' height; an arc of rise h over a chord c has the radius
     r = c²/8h + h/2 and handles of 4/3 r tan(turn/4), where tan(turn/4) = 2h/c.
     """
-    (from_x, from_y), (to_x, to_y) = start, end
-    x, y = (from_x + 3 * (first.x + second.x) + to_x) / 8, (from_y + 3 * (first.y + second.y) + to_y) / 8
-    middle = Point(x, y)
+    (from_x, from_y), (to_x, to_y), (ax, ay), (bx, by) = start, end, first, second
+    middle = _new_point(((from_x + 3 * (ax + bx) + to_x) / 8, (from_y + 3 * (ay + by) + to_y) / 8))
     chord, (ux, uy), rise = _chord_and_rise(start, middle, end)
     handle = (4 / 3) * (chord / 4 + rise * rise / chord)  # 4/3 · 2h/c · (c²/8h + h/2)
     height = 4 * rise / 3

@@ -147,7 +147,7 @@ class _Walk:
     def curve(self, _: bytes, numbers: Numbers) -> None:
         ax, ay, bx, by, x, y = numbers
         end = _new_point((x * MM, y * MM))
-        middle = middle_of_curve(self.at, _new_point((ax * MM, ay * MM)), _new_point((bx * MM, by * MM)), end)
+        middle = middle_of_curve(self.at, (ax * MM, ay * MM), (bx * MM, by * MM), end)
         self.steps.append(_new_step((end, middle)))
         self.at = end
         self.place = _OPEN

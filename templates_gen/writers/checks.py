@@ -114,11 +114,10 @@ def _fault(path: Curve) -> str:
     start, steps, _, _ = path
     if not steps:
         return message(Draw.STEPS)
-    if not _inside(start):
-        return message(Draw.POINTS, most=LARGEST, x=start.x, y=start.y)
+    for x, y in path.points():
+        if not (-LARGEST <= x <= LARGEST and -LARGEST <= y <= LARGEST):  # true for what is not a number
+            return message(Draw.POINTS, most=LARGEST, x=x, y=y)
     for end, through in steps:
-        if not _inside(end):
-            return message(Draw.POINTS, most=LARGEST, x=end.x, y=end.y)
         if end == start:
             return message(Draw.STEP, x=end.x, y=end.y)
         if through is not None and not _FLATTEST <= abs(turn(start, through, end)) <= _STEEPEST:

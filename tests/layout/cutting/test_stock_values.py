@@ -164,8 +164,8 @@ def test_a_kerf_may_be_measured_both_ways() -> None:
         (
             {"scale.uncertainty": "-0.1 %"},
             (
-                'scale.uncertainty: needs a deviation from 0 to 3 per cent, in quotes with the sign %, such as "0.21 %", '
-                "got '-0.1 %'; for example uncertainty = \"0.03 %\""
+                "scale.uncertainty: needs a deviation from 0 to 3 per cent, in quotes with the sign %, "
+                'such as "0.21 %", got \'-0.1 %\'; for example uncertainty = "0.03 %"'
             ),
         ),
         (
