@@ -11,10 +11,10 @@ from layout.messages.catalogue import Message
 from layout.plan import Plan
 from layout.products import PRODUCTS
 from layout.values.errors import shown
-from templates_gen.files.generate import proven
 from templates_gen.files.kept import with_stock
 from templates_gen.files.outputs import kept_outputs
 from templates_gen.files.proof import write
+from templates_gen.files.proven import proven
 from templates_gen.inputs.families import KIT, products_of
 from templates_gen.messages.errors import OptionError
 from templates_gen.messages.roles.files import Left

@@ -18,9 +18,10 @@ from templates_gen.codes.modules import codes_for
 from templates_gen.disk.exchange import Exchange
 from templates_gen.document import About, Document
 from templates_gen.files.for_printer import for_printer, judged_plain, notes_on
-from templates_gen.files.generate import Report, judged
+from templates_gen.files.generate import Report
 from templates_gen.files.output import Output
 from templates_gen.files.proof import write
+from templates_gen.files.proven import judged
 from templates_gen.languages.catalogues import catalogue_of
 from templates_gen.messages.roles.proof import Proof
 from templates_gen.verify.compare import compare

@@ -17,10 +17,11 @@ from templates_gen.disk.together import Together
 from templates_gen.document import Document, ReadError
 from templates_gen.files.changes import Changes, changes, former_manifest
 from templates_gen.files.for_printer import with_printer
-from templates_gen.files.generate import Made, ProofError, Report, judged, prepared
+from templates_gen.files.generate import Report, prepared
 from templates_gen.files.kept import with_stock
 from templates_gen.files.manifest import MANIFEST, Entry, Manifest
 from templates_gen.files.proof import write
+from templates_gen.files.proven import Made, ProofError, judged
 from templates_gen.files.run_outputs import Planned, RunFile, RunOutputs, RunTable
 from templates_gen.files.run_plans import named, plans_of
 from templates_gen.inputs.families import OF_BOARDS, products_of

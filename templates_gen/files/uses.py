@@ -6,8 +6,8 @@ from collections.abc import Sequence
 from typing import NamedTuple
 
 from templates_gen.files.board_records import JOB_FILE
-from templates_gen.files.generate import Made
 from templates_gen.files.output import Joined
+from templates_gen.files.proven import Made
 from templates_gen.inputs.families import BOARD
 
 _PAPER, _FIRST = "pdf", ("square-check-", "trial-cut-")

@@ -136,9 +136,9 @@ def _run(number: int, stack: _Stack, job: Job, metrics: FontMetrics) -> PrintRun
 
 def _made(run: PrintRun, staged: StagedFolder, folder: Path) -> OrderFile:
     """One file written, read back from disk, proven, flushed and moved into its place."""
-    from templates_gen.files.generate import judged
     from templates_gen.files.print_run_proof import print_run_findings
     from templates_gen.files.proof import write
+    from templates_gen.files.proven import judged
 
     output = run.output()
     data = staged.write(run.file, write(output))

@@ -12,7 +12,7 @@ from templates_gen.disk.faults import fault
 from templates_gen.disk.flushed import flush_file, flush_folder
 from templates_gen.disk.plain import open_plain, write_parts
 from templates_gen.document import ReadError
-from templates_gen.files.generate import ProofError
+from templates_gen.files.proven import ProofError
 from templates_gen.inputs.range_file import Range
 from templates_gen.messages.language import message
 from templates_gen.messages.roles.disk import Fault

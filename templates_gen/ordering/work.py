@@ -109,7 +109,7 @@ def _problems(order: Order, error: LayoutError) -> tuple[Problem, ...]:
 
 def what_to_do() -> str:
     """How a mistake of the program is reported."""
-    from templates_gen.files.generate import report_advice
+    from templates_gen.files.proven import report_advice
 
     return report_advice()
 

@@ -97,7 +97,7 @@ def gauge(out: Path, unit: str, ends: str, printer: str | None) -> None:
     """Make a wrap gauge that needs no kit: gauge.pdf for paper and gauge.svg alone, read back and proven."""
     from templates_gen.files.for_printer import checked_printer
     from templates_gen.files.gauge import make_gauge
-    from templates_gen.files.generate import ProofError
+    from templates_gen.files.proven import ProofError
     from templates_gen.inputs.gauge_options import gauge_asked
     from templates_gen.lettering.fonts import metrics
     from templates_gen.screen.made_report import proven_rows

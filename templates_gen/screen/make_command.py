@@ -91,6 +91,7 @@ def _made(
 ) -> tuple[Plan, Report]:
     from templates_gen.files import generate
     from templates_gen.files.for_printer import with_printer
+    from templates_gen.files.proven import ProofError
     from templates_gen.files.run_plans import plans_of
     from templates_gen.inputs.families import products_of
     from templates_gen.lettering.fonts import metrics
@@ -101,13 +102,13 @@ def _made(
     try:
         with progress() as show:
             return planned, generate.make(planned, out, metrics(), names, show, stock_of(stock), refuse)
-    except generate.ProofError as error:
+    except ProofError as error:
         refuse(error)
         sys.exit(1)
 
 
 def _made_run(found: Range, out: Path, only: tuple[str, ...], stock: Path | None, printer: Printer | None) -> RunReport:
-    from templates_gen.files.generate import ProofError
+    from templates_gen.files.proven import ProofError
     from templates_gen.files.run import make_run
     from templates_gen.lettering.fonts import metrics
     from templates_gen.screen.progress import progress

@@ -121,7 +121,7 @@ _WITH_DASK, _ADDRESS, _PATIENCE = 'pip install "templates-gen[dask]"', "--dask t
 
 def _show(rows: OrderTable, job: Job, options: RunOptions, out: Path, *, as_json: bool) -> None:
     """Makes them, says what became of each, and leaves with the code for it."""
-    from templates_gen.files.generate import ProofError
+    from templates_gen.files.proven import ProofError
     from templates_gen.screen.orders_report import Tally
 
     tally = Tally(check=options.check)

@@ -53,8 +53,8 @@ def printer_check(out: Path, language: str, as_json: bool, **options: Any) -> No
 
 def _made(asked: CheckOptions, language: str, out: Path, *, as_json: bool) -> None:
     from templates_gen.files.for_printer import checked_printer
-    from templates_gen.files.generate import ProofError
     from templates_gen.files.printer_check import CheckAsked, make_check
+    from templates_gen.files.proven import ProofError
     from templates_gen.inputs.printer_check_options import check_paper
     from templates_gen.lettering.fonts import metrics
     from templates_gen.screen.made_report import proven_rows

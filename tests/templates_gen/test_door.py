@@ -16,8 +16,8 @@ import templates_gen
 from layout.values.errors import FieldError, LayoutError
 from templates_gen.desk.look.sheets import sheet_names
 from templates_gen.files import one_file
-from templates_gen.files.generate import ProofError
 from templates_gen.files.outputs import kept_outputs
+from templates_gen.files.proven import ProofError
 from templates_gen.inputs.families import products_of
 from templates_gen.lettering.fonts import metrics
 

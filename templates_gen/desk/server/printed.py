@@ -16,7 +16,7 @@ from templates_gen.desk.server.pages import redirect_to
 from templates_gen.desk.server.person import words
 from templates_gen.desk.server.refusals import RefusedError, sentence
 from templates_gen.desk.server.slips import asked_of, slip_of
-from templates_gen.files.generate import ProofError
+from templates_gen.files.proven import ProofError
 from templates_gen.messages.roles.desk_server import DeskRefusal
 
 if TYPE_CHECKING:

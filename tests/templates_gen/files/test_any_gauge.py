@@ -21,7 +21,7 @@ from layout.parts.gauge_table import any_table
 from layout.sett.marking_units import SINGLY, WINDS
 from layout.values.units import read_length
 from templates_gen.files.gauge import GaugeAsked, make_gauge
-from templates_gen.files.generate import ProofError
+from templates_gen.files.proven import ProofError
 
 UNITS = ("4 cm", "1 in", "1/2 in", "7 cm", "1 mm", "30 in")
 

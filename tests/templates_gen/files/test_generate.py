@@ -27,12 +27,13 @@ from layout.plan import Plan
 from layout.values.errors import FieldError, LayoutError
 from templates_gen.disk import exchange
 from templates_gen.document import Document
-from templates_gen.files import generate
+from templates_gen.files import generate, proven
 from templates_gen.files.check import Against, check
 from templates_gen.files.formats import FORMATS
-from templates_gen.files.generate import ProofError, Report, make
+from templates_gen.files.generate import Report, make
 from templates_gen.files.manifest import MANIFEST, product_of
 from templates_gen.files.outputs import Output
+from templates_gen.files.proven import ProofError
 from templates_gen.messages.roles.proof_printed import Spacing, Strips
 from templates_gen.verify.finding import Findings, finding
 
@@ -217,13 +218,13 @@ def test_a_proof_that_fails(
     file: str, used: Path, demo_plan: Plan, metrics: FontMetrics, monkeypatch: pytest.MonkeyPatch
 ) -> None:
     """A file that does not come back as it was drawn is not kept, and neither are those before it."""
-    right = generate.read
+    right = proven.read
 
     def read(output: Output, data: bytes) -> Document:
         found = right(output, data)
         return _altered(found) if output.file == file else found
 
-    monkeypatch.setattr(generate, "read", read)
+    monkeypatch.setattr(proven, "read", read)
     before = there(used)
     with pytest.raises(ProofError, match=rf"^{file} was not kept") as caught:
         make(demo_plan, used, metrics, only=FEW)
@@ -269,7 +270,7 @@ def test_a_proof_that_fails_says_each_problem_once_and_what_to_do(
 ) -> None:
     """A problem that comes three times is said once, with a count; then that the kit is kept and reported."""
     lean, glue = finding(Strips.UPRIGHT), finding(Spacing.TENTHS)
-    monkeypatch.setattr(generate, "findings", lambda *_: Findings(0.0, (lean, glue, lean, lean)))
+    monkeypatch.setattr(proven, "findings", lambda *_: Findings(0.0, (lean, glue, lean, lean)))
     with pytest.raises(ProofError) as caught:
         make(demo_plan, used, metrics, only=FEW)
     said = str(caught.value)
@@ -283,7 +284,7 @@ def test_a_proof_that_fails_in_a_hundred_ways_can_still_be_read(
 ) -> None:
     """Twelve problems are said, and how many more there are."""
     many = Findings(0.0, tuple(finding(Strips.TOO_SHORT, marks=number) for number in range(100)))
-    monkeypatch.setattr(generate, "findings", lambda *_: many)
+    monkeypatch.setattr(proven, "findings", lambda *_: many)
     with pytest.raises(ProofError, match=r"for 11 of its marks; and 88 more\. This") as caught:
         make(demo_plan, used, metrics, only=FEW)
     assert "for 12 of" not in str(caught.value)

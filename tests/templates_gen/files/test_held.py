@@ -28,9 +28,10 @@ from layout.products import PRODUCTS
 from templates_gen.document import ReadError
 from templates_gen.files.check import Against, check
 from templates_gen.files.embedded import embedded_inputs
-from templates_gen.files.generate import ProofError, make
+from templates_gen.files.generate import make
 from templates_gen.files.kept import cut_drawings, planned, with_stock
 from templates_gen.files.outputs import Outputs
+from templates_gen.files.proven import ProofError
 from templates_gen.files.run import make_run
 from templates_gen.inputs.range_file import Range, RangeKit
 from templates_gen.verify.printed import held as repeated

@@ -32,9 +32,9 @@ from layout.kit.paper_size import OWN, PAPERS, PaperSize, named_size
 from layout.messages.english import ENGLISH
 from layout.paper.printer_check.pages import Asked
 from layout.paper.printer_check.sheets import printer_check
-from templates_gen.files.generate import ProofError
 from templates_gen.files.printer_check import FILE, CheckAsked, check_output, make_check
 from templates_gen.files.proof import write
+from templates_gen.files.proven import ProofError
 from templates_gen.inputs import printer_store
 from templates_gen.languages.catalogues import catalogue_of
 

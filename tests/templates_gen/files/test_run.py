@@ -33,6 +33,7 @@ from templates_gen.files.checked import Checked
 from templates_gen.files.embedded import embedded_run
 from templates_gen.files.formats import FORMATS
 from templates_gen.files.manifest import MANIFEST, read_manifest
+from templates_gen.files.proven import ProofError
 from templates_gen.files.run import RunReport, make_run
 from templates_gen.files.run_outputs import RunOutputs
 from templates_gen.files.run_plans import plans_of
@@ -386,7 +387,7 @@ def test_a_run_that_cannot_be_proven_changes_nothing(tmp_path: Path, monkeypatch
         return real(self, name, data[:-9] if self.folder.name == LARGE else data)
 
     monkeypatch.setattr(Exchange, "write", spoilt)
-    with pytest.raises(generate.ProofError):
+    with pytest.raises(ProofError):
         make_run(of_two("27 cm"), tmp_path / "run", METRICS, ["strip-near.svg"])
     assert not (tmp_path / "run").exists()
 

@@ -11,10 +11,10 @@ from kits import font_metrics, kit_of
 from layout.box.shop import Shop
 from layout.values.errors import FieldError, FieldErrors
 from templates_gen.files.class_file import CLASS_FILE
-from templates_gen.files.generate import ProofError
 from templates_gen.files.manifest import MANIFEST
 from templates_gen.files.overview_file import OVERVIEW_FILE
 from templates_gen.files.price_file import PRICE_FILE
+from templates_gen.files.proven import ProofError
 from templates_gen.files.run import make_run
 from templates_gen.files.run_outputs import RunFile, RunOutputs
 from templates_gen.files.shop_card_file import CARD_FILE

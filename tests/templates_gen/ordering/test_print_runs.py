@@ -27,7 +27,7 @@ from templates_gen.disk.faults import FaultError
 from templates_gen.files.against import Against
 from templates_gen.files.check import check
 from templates_gen.files.formats import FORMATS
-from templates_gen.files.generate import ProofError
+from templates_gen.files.proven import ProofError
 from templates_gen.messages.errors import OptionError
 from templates_gen.ordering.hidden import HIDDEN
 from templates_gen.ordering.job import Job

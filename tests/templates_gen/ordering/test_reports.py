@@ -20,7 +20,7 @@ from order_results import few, many, planned, result, unpriced, with_work
 from layout.box.needs import needs
 from layout.box.shop_values import shop_values
 from templates_gen.disk.faults import FaultError
-from templates_gen.files.generate import ProofError
+from templates_gen.files.proven import ProofError
 from templates_gen.inputs.range_file import Range
 from templates_gen.ordering import reports
 from templates_gen.ordering.order import Problem

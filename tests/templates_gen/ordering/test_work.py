@@ -12,7 +12,7 @@ from order_tables import Rows, files_below, made, order, orders
 import templates_gen
 from layout.box.needs import needs
 from layout.kit.kit import read_kit
-from templates_gen.files import generate
+from templates_gen.files import proven
 from templates_gen.files.kept import planned
 from templates_gen.lettering.fonts import metrics
 from templates_gen.ordering import work as working
@@ -112,7 +112,7 @@ def test_a_file_that_does_not_come_back_right_is_not_kept(tmp_path: Path, monkey
     (result,) = made(orders(1), tmp_path)
     assert result.state == "failed"
     assert "strip-near.pdf" in result.problems[0].sentence
-    assert generate.report_advice() in result.problems[0].sentence
+    assert proven.report_advice() in result.problems[0].sentence
     assert not (tmp_path / "w-0").exists()
 
 

@@ -18,7 +18,7 @@ from commands import refused, run
 from kits import DEMO_FILES as FILES
 
 from templates_gen.__main__ import main as entry
-from templates_gen.files import generate
+from templates_gen.files import proven
 from templates_gen.screen.cli import main
 
 ROOT = Path(__file__).parents[3]
@@ -251,8 +251,8 @@ def test_make_of_a_strip_that_cannot_fit(kit: Path, tmp_path: Path) -> None:
 
 def test_a_proof_that_fails_is_code_1(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
     """A file that would not come back right is one sentence and code 1: no input of the maker's was wrong."""
-    right = generate.read
-    monkeypatch.setattr(generate, "read", lambda output, data: right(output, data)._replace(sheets=()))
+    right = proven.read
+    monkeypatch.setattr(proven, "read", lambda output, data: right(output, data)._replace(sheets=()))
     result = run("make", "-o", tmp_path / "strips", *FEW)
     assert (result.exit_code, result.stdout) == (1, "")
     assert len(result.stderr.splitlines()) == 1

@@ -18,9 +18,10 @@ from layout.messages.english import ENGLISH
 from layout.messages.roles import Marking
 from layout.messages.roles import Sheet as Said
 from layout.paper.choice import Laying
-from templates_gen.files.generate import Made, Report
+from templates_gen.files.generate import Report
 from templates_gen.files.output import joined_of
 from templates_gen.files.outputs import Outputs
+from templates_gen.files.proven import Made
 from templates_gen.files.uses import uses_of
 from templates_gen.screen.made_report import made_text
 

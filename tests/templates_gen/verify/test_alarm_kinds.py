@@ -18,10 +18,11 @@ import templates_gen.files.printed_records as printed_records
 from layout.plan import Plan
 from layout.products import PRODUCTS, made_by_default
 from templates_gen.files.check import Against, check
-from templates_gen.files.generate import ProofError, make
+from templates_gen.files.generate import make
 from templates_gen.files.manifest import MANIFEST
 from templates_gen.files.outputs import Outputs
 from templates_gen.files.proof import findings, read, write
+from templates_gen.files.proven import ProofError
 from templates_gen.verify.compare import compare
 from templates_gen.verify.whole import WHOLE, lacking
 

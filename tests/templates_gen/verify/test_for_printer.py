@@ -23,9 +23,9 @@ from layout.drawing.sheet import Sheet
 from layout.plan import plan
 from templates_gen.document import About
 from templates_gen.files.for_printer import with_printer
-from templates_gen.files.generate import Made, ProofError, proven
 from templates_gen.files.outputs import Outputs
 from templates_gen.files.proof import write
+from templates_gen.files.proven import Made, ProofError, proven
 from templates_gen.inputs import stock_file
 from templates_gen.languages.catalogues import words_of
 from templates_gen.verify.for_printer import sentence

@@ -19,9 +19,10 @@ from layout.plan import plan
 from layout.products import suiting
 from layout.values.errors import FieldError
 from templates_gen.files.check import Against, check
-from templates_gen.files.generate import ProofError, make
+from templates_gen.files.generate import make
 from templates_gen.files.manifest import MANIFEST
 from templates_gen.files.outputs import Outputs
+from templates_gen.files.proven import ProofError
 from templates_gen.inputs import kit_file as kitfile
 from templates_gen.inputs import stock_file as stockfile
 from templates_gen.verify.whole import lacking

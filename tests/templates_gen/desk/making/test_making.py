@@ -82,7 +82,8 @@ def _toml(typed: dict[str, str]) -> str:
 )
 def test_the_line_of_proof(files: int, marks: int, cuts: int, line: str) -> None:
     """It says what the command line says, for marks, outlines and both."""
-    from templates_gen.files.generate import Made, Report
+    from templates_gen.files.generate import Report
+    from templates_gen.files.proven import Made
     from templates_gen.screen.made_report import _proven
 
     made = tuple(
