@@ -187,6 +187,7 @@ def test_a_scale_is_read_as_what_the_cutter_makes_of_a_millimetre() -> None:
     stock = read_stock(stock_of({"scale.x": "0.21 %", "scale.skew": "-0,05 %", "scale.uncertainty": "0.03 %"}), METRICS)
     assert (stock.scale, stock.scale_uncertainty) == (Scale(1.0021, 1.0, -0.0005), 0.0003)
     assert read_stock(stock_of({"scale.x": "+0.21 %"}), METRICS).scale == Scale(1.0021, 1.0, 0.0)
+    assert refusals({"scale.x": "+-0.21 %"})[0].startswith("scale.x: needs a deviation")
     assert read_stock(PLAIN, METRICS).scale == TRUE
     assert "scale" not in stock_values(read_stock(PLAIN, METRICS))
 

@@ -70,6 +70,7 @@ OTHER = {
     "higher": lambda: Sheet("one", 100, 50.0011, SHAPES),
     "not a number": lambda: but(MARK, line(P(20, 12), P(math.nan, 18), Pen.MARK)),
     "not a number at the start": lambda: but(MARK, line(P(20, math.nan), P(20, 18), Pen.MARK)),
+    "not a number in a corner": lambda: but(TINT, filled((P(1, 1), P(5, 1), P(5, math.nan), P(1, 5)), Pen.TINT)),
 }  # fmt: skip
 
 
