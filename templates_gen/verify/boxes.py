@@ -3,10 +3,9 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from itertools import pairwise
 
-from layout.drawing.boxes import box_around, box_of
 from layout.drawing.shapes import Box, Curve, Point, Shape, Text
 
 _LONG = 2.0  # mm: a slanted step is taken in pieces of at most so much
@@ -21,6 +20,23 @@ def boxes_along(points: Sequence[Point], ink: float = 0.0) -> Iterator[Box]:
             x0, x1 = (one.x + (other.x - one.x) * (k + more) / count for more in (0, 1))
             y0, y1 = (one.y + (other.y - one.y) * (k + more) / count for more in (0, 1))
             yield min(x0, x1) - ink, min(y0, y1) - ink, max(x0, x1) + ink, max(y0, y1) + ink
+
+
+def box_around(points: Iterable[Point]) -> Box:
+    """Left, bottom, right and top of these points."""
+    xs, ys = zip(*points, strict=True)
+    return min(xs), min(ys), max(xs), max(ys)
+
+
+def box_of(path: Curve) -> Box:
+    """The same of the start of a path and the ends of its steps."""
+    return box_around(path.points())
+
+
+def middle_of(path: Curve) -> Point:
+    """The middle of that box: the centre of a circle."""
+    left, low, right, high = box_of(path)
+    return Point((left + right) / 2, (low + high) / 2)
 
 
 def box_of_shape(shape: Shape) -> Box:

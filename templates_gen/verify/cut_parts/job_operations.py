@@ -4,12 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
 
-from layout.drawing.boxes import box_of
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Point, Region
 from layout.messages.catalogue import Catalogue
 from layout.messages.roles import JobSheet
 from templates_gen.messages.roles.proof_cut import Job
+from templates_gen.verify.boxes import box_of
 from templates_gen.verify.cut_parts.job_sentences import OPERATIONS, Choice
 from templates_gen.verify.cut_parts.job_sheets import BoardSheets
 from templates_gen.verify.finding import Finding, finding

@@ -8,10 +8,10 @@ from itertools import combinations
 from typing import NamedTuple
 
 from layout.cutting.stock.stock import Stock
-from layout.drawing.boxes import box_of
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Box, Curve, Point, Region
 from templates_gen.messages.roles.proof_cut import Board
+from templates_gen.verify.boxes import box_of
 from templates_gen.verify.finding import Finding, finding
 from templates_gen.verify.found_parts import FoundPart
 

@@ -6,10 +6,10 @@ import math
 from collections.abc import Iterator, Sequence
 from typing import NamedTuple
 
-from layout.drawing.boxes import box_around
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Curve, Point, Region
 from templates_gen.verify import LIMIT
+from templates_gen.verify.boxes import box_around
 from templates_gen.verify.found_parts import FoundPart
 
 

@@ -5,7 +5,6 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from math import floor
 
-from layout.drawing.boxes import box_of
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Curve, Point
 from layout.kit.kit import Kit
@@ -15,6 +14,7 @@ from layout.plan import Plan
 from layout.values.numerals import say_number
 from templates_gen.messages.roles.proof_cards import Cards
 from templates_gen.verify import LIMIT
+from templates_gen.verify.boxes import box_of
 from templates_gen.verify.finding import NOTHING, Finding, Findings, finding
 from templates_gen.verify.found_parts import FoundPart
 from templates_gen.verify.heads import About, check_heads

@@ -12,7 +12,6 @@ from itertools import pairwise
 from math import ceil, dist
 from typing import NamedTuple
 
-from layout.drawing.boxes import box_around, middle_of
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Box, Curve, Point, Region, Shape, Text
 from layout.drawing.sheet import Sheet
@@ -21,7 +20,7 @@ from templates_gen.messages.roles.proof import Proof
 from templates_gen.messages.roles.proof_printed import SheetCode
 from templates_gen.readers.data_matrix import SIDE, text_of
 from templates_gen.verify import LIMIT
-from templates_gen.verify.boxes import box_of_shape, reaches
+from templates_gen.verify.boxes import box_around, box_of_shape, middle_of, reaches
 from templates_gen.verify.finding import NOTHING, Finding, Findings, finding, said, wrong
 
 _MODULE, _WHITE = 0.6, 0.6  # mm

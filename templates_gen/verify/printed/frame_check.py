@@ -5,13 +5,13 @@ from __future__ import annotations
 import math
 from collections.abc import Iterator, Sequence
 
-from layout.drawing.boxes import box_of
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Box, Curve, Point
 from layout.kit.kit import Kit
 from layout.plan import Plan
 from templates_gen.messages.roles.proof_printed import Frame
 from templates_gen.verify import LIMIT
+from templates_gen.verify.boxes import box_of
 from templates_gen.verify.finding import Finding, Findings, finding, said
 from templates_gen.verify.found_parts import FoundPart
 from templates_gen.verify.printed.check_words import check_frame_words

@@ -7,7 +7,6 @@ from fractions import Fraction
 from itertools import pairwise, starmap
 from typing import NamedTuple
 
-from layout.drawing.boxes import box_around, box_of
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Box, Point, Region
 from layout.messages.catalogue import Catalogue, Role
@@ -17,6 +16,7 @@ from layout.values.units import Length, say_length
 from templates_gen.lettering.fonts import metrics
 from templates_gen.messages.roles.proof_printed import Card
 from templates_gen.verify import LIMIT
+from templates_gen.verify.boxes import box_around, box_of
 from templates_gen.verify.finding import Finding, Findings, finding
 from templates_gen.verify.found_parts import FoundPart
 from templates_gen.verify.printed.pairs import window_of

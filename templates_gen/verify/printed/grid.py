@@ -11,13 +11,13 @@ from collections.abc import Sequence
 from dataclasses import dataclass, field
 from itertools import pairwise, product
 
-from layout.drawing.boxes import box_around
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Point, Region
 from layout.plan import Plan
 from templates_gen.lettering.fonts import metrics
 from templates_gen.messages.roles.proof_printed import Cells
 from templates_gen.verify import LIMIT
+from templates_gen.verify.boxes import box_around
 from templates_gen.verify.finding import NOTHING, Findings, finding
 from templates_gen.verify.found_parts import FoundPart
 from templates_gen.verify.printed.grid_axes import Axis, Span, axes_of

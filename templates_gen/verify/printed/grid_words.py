@@ -5,7 +5,6 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from fractions import Fraction
 
-from layout.drawing.boxes import box_around
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Box, Point, Region, Text
 from layout.messages.roles import Grid, SheetName
@@ -16,6 +15,7 @@ from templates_gen.lettering.fonts import metrics
 from templates_gen.messages.roles.proof import Words
 from templates_gen.messages.roles.proof_printed import Cells
 from templates_gen.verify.alike import in_rows
+from templates_gen.verify.boxes import box_around
 from templates_gen.verify.finding import Finding, Findings, finding
 from templates_gen.verify.found_parts import FoundPart
 from templates_gen.verify.heads import About, check_heads

@@ -8,7 +8,6 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 
-from layout.drawing.boxes import box_of
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Box, Curve, Point, Region, Shape, Text
 from layout.drawing.sheet import Sheet
@@ -17,6 +16,7 @@ from layout.messages.roles import KeyMap
 from templates_gen.messages.roles.proof import Laid
 from templates_gen.verify import LIMIT
 from templates_gen.verify.alike import in_rows
+from templates_gen.verify.boxes import box_of
 from templates_gen.verify.finding import Finding, finding
 from templates_gen.verify.found_parts import FoundPart
 from templates_gen.verify.printed.furniture import tile_of

@@ -6,12 +6,12 @@ from collections import Counter
 from collections.abc import Iterator
 from typing import NamedTuple
 
-from layout.drawing.boxes import box_around, box_of
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Box, Curve, Point, Region, Shape, Text
 from layout.plan import Plan
 from templates_gen.messages.roles.proof_leaflet import Leaf
 from templates_gen.verify import LIMIT
+from templates_gen.verify.boxes import box_around, box_of
 from templates_gen.verify.finding import Finding, finding
 from templates_gen.verify.found_parts import FoundPart
 from templates_gen.verify.printed.picture import Ring, split_words

@@ -7,11 +7,11 @@ from itertools import pairwise
 from math import dist
 from typing import NamedTuple
 
-from layout.drawing.boxes import box_of, middle_of
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Box, Curve, Point, Region, Shape, Text
 from templates_gen.verify import LIMIT
 from templates_gen.verify.arrows import Arrow, arrows_in
+from templates_gen.verify.boxes import box_of, middle_of
 
 HIGH, WIDE = 26.0, 34.0
 _ROUND_STEPS = 8

@@ -5,13 +5,13 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from typing import NamedTuple
 
-from layout.drawing.boxes import box_of
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Curve, Point
 from layout.messages.roles.cards import Card
 from layout.plan import Plan
 from templates_gen.messages.roles.proof_cards import Cards
 from templates_gen.verify import LIMIT
+from templates_gen.verify.boxes import box_of
 from templates_gen.verify.finding import Finding, Findings, finding
 from templates_gen.verify.found_parts import FoundPart
 from templates_gen.verify.printed.box_list import Listed, box_list

@@ -13,12 +13,12 @@ from itertools import product
 from math import dist
 from typing import NamedTuple
 
-from layout.drawing.boxes import middle_of
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Box, Curve, Point, Region, Shape
 from templates_gen.messages.roles.proof_printed import Sample
 from templates_gen.verify import LIMIT
 from templates_gen.verify.arrows import Arrow, arrows_in
+from templates_gen.verify.boxes import middle_of
 from templates_gen.verify.found_parts import FoundPart
 
 _WHOLE, _HALF = 0.6, 0.3  # of the frame's height: what is longer is a pass; shorter, half of one

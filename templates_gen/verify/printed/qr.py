@@ -5,13 +5,13 @@ from __future__ import annotations
 from collections.abc import Iterator
 from math import isclose
 
-from layout.drawing.boxes import box_of
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Box, Region, Text
 from templates_gen.document import ReadError
 from templates_gen.messages.roles.proof_cards import Cards
 from templates_gen.readers.qr_code import text_of
 from templates_gen.verify import LIMIT
+from templates_gen.verify.boxes import box_of
 from templates_gen.verify.finding import NOTHING, Findings, finding, wrong
 from templates_gen.verify.found_parts import FoundPart
 from templates_gen.verify.printed.card_form import Sides

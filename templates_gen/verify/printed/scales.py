@@ -5,12 +5,12 @@ from __future__ import annotations
 from collections.abc import Sequence
 from typing import NamedTuple
 
-from layout.drawing.boxes import box_of
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Box, Curve, Region, Text
 from layout.drawing.sheet import Sheet
 from templates_gen.messages.roles.proof import Laid
 from templates_gen.verify import LIMIT
+from templates_gen.verify.boxes import box_of
 from templates_gen.verify.finding import NOTHING, Findings, finding
 
 

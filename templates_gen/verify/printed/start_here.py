@@ -5,7 +5,6 @@ from __future__ import annotations
 import math
 from collections.abc import Iterator, Mapping, Sequence
 
-from layout.drawing.boxes import box_of
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Point, Region, Text
 from layout.drawing.sheet import Sheet
@@ -15,6 +14,7 @@ from layout.messages.roles import SheetName, Start
 from layout.plan import Plan
 from templates_gen.messages.roles.proof import Furnished
 from templates_gen.messages.roles.proof_printed import First
+from templates_gen.verify.boxes import box_of
 from templates_gen.verify.finding import Finding, Findings, finding
 from templates_gen.verify.found_parts import FoundPart
 from templates_gen.verify.heads import About, check_heads, unnumbered

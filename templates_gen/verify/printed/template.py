@@ -11,13 +11,13 @@ from dataclasses import dataclass
 from fractions import Fraction
 from typing import cast
 
-from layout.drawing.boxes import middle_of
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Curve, Region
 from layout.plan import Plan
 from templates_gen.messages.roles.proof_printed import Mark, Openings, Strips
 from templates_gen.verify import LIMIT
 from templates_gen.verify.arrows import arrows_in
+from templates_gen.verify.boxes import middle_of
 from templates_gen.verify.finding import Finding, Findings, end_place, finding, once
 from templates_gen.verify.found_parts import FoundPart
 from templates_gen.verify.kinds.opening import Opening

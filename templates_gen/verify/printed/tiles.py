@@ -8,12 +8,12 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from itertools import chain
 
-from layout.drawing.boxes import box_of
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Box, Curve, Region, Text
 from layout.drawing.sheet import Sheet
 from templates_gen.messages.roles.proof import Furnished
 from templates_gen.verify import LIMIT
+from templates_gen.verify.boxes import box_of
 from templates_gen.verify.finding import Findings, finding
 
 _NAME = 22 * 25.4 / 72  # mm to the em: the number of the tile

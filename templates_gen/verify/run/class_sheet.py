@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 
-from layout.drawing.boxes import box_of
 from layout.drawing.shapes import Curve, Text
 from layout.drawing.sheet import Piece, Sheet
 from layout.messages.roles import Sheet as Sheets
@@ -13,6 +12,7 @@ from layout.messages.roles.ranges import ClassSheet
 from layout.plan import Plan
 from templates_gen.messages.roles.proof import Proof
 from templates_gen.messages.roles.run import Lessons
+from templates_gen.verify.boxes import box_of
 from templates_gen.verify.finding import NOTHING, Finding, Findings, finding, said
 from templates_gen.verify.found_parts import found_on
 from templates_gen.verify.printed.box_list import box_list, once_list

@@ -5,11 +5,11 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from typing import NamedTuple, Protocol
 
-from layout.drawing.boxes import box_around
 from layout.drawing.pens import Pen
 from layout.drawing.shapes import Box, Point
 from layout.drawing.sheet import Piece, Sheet
 from layout.plan import Plan
+from templates_gen.verify.boxes import box_around
 from templates_gen.verify.found_parts import FoundPart
 from templates_gen.verify.printed.warp_words import order_on
 
